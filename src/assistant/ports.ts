@@ -1,0 +1,119 @@
+// What the assistant needs from outside, as small interfaces, and what hosts hand to it.
+// Ids are text; times are epoch milliseconds passed in, never read here.
+
+import type { Fact } from '../reading/fact.ts';
+import type { OpenQuestion } from '../reading/reading.ts';
+import type { FileWanted, Reply } from '../reply/reply.ts';
+import type { StudioSettings } from '../studio/settings.ts';
+import type { StudioState } from '../studio/studio.ts';
+import type { EventState } from '../thread/event.ts';
+import type { Day } from '../values/day.ts';
+
+/** One thread = one event. */
+export interface ThreadKey {
+  readonly workspace: string;
+  readonly channel: string;
+  readonly thread: string;
+}
+
+/** A message, an edit, a deletion or a tapped button, as any host sees it. */
+export interface IncomingMessage extends ThreadKey {
+  readonly id: string; // the message's own id, kept through edits; unique within a channel
+  readonly revision: string; // changes with each edit: the same id and revision twice is a repeat
+  readonly author: string;
+  readonly kind: 'new' | 'edit' | 'delete' | 'tap';
+  readonly text: string; // unescaped plain text; '' for delete and tap
+  readonly tap?: { readonly action: string; readonly value: string };
+  readonly addressed: boolean; // mentioned, or in a direct message: always gets an answer
+  readonly shared: boolean; // the channel is shared with another organisation: client form only
+  readonly sentAt: number;
+}
+
+/** An entry of a log. Append-only: edits, deletions and undo are entries too. */
+export interface Entry {
+  readonly scope: 'event' | 'studio'; // studio-wide facts (price list, crew) are said in a thread but belong to the workspace
+  readonly message: string; // the message this is about
+  readonly revision: string;
+  readonly kind: 'stated' | 'edited' | 'deleted' | 'undone' | 'asked' | 'lapsed';
+  readonly author: string;
+  readonly at: number;
+  readonly facts: readonly Fact[];
+  readonly open?: OpenQuestion; // 'asked' only
+}
+
+export interface StoredThread {
+  readonly key: ThreadKey;
+  readonly version: number; // entries so far, studio-scoped ones included
+  readonly entries: readonly Entry[];
+  readonly state: EventState; // the snapshot: equals the fold of the entries
+}
+
+export interface StoredStudio {
+  readonly workspace: string;
+  readonly version: number;
+  readonly state: StudioState;
+}
+
+export interface OpenEvent {
+  readonly key: ThreadKey;
+  readonly state: EventState;
+}
+
+export interface OutgoingReply {
+  readonly id: string; // made from its cause, so that a repeated cause cannot post twice
+  readonly to: ThreadKey;
+  readonly purpose: 'answer' | 'reminder' | 'apology';
+  readonly about: string; // id of the message answered (an edit's reply replaces the earlier one), or the reminder's day
+  readonly reply: Reply;
+}
+
+/** All that handling one message changes. Stored in one transaction, or not at all. */
+export interface Outcome {
+  readonly message: IncomingMessage;
+  readonly entries: readonly Entry[];
+  readonly expected: { readonly thread: number; readonly studio: number }; // versions read
+  readonly event: EventState; // the new snapshot
+  readonly studio?: StudioState; // only when it changed
+  readonly replies: readonly OutgoingReply[];
+}
+
+/** A reply waiting to be posted. */
+export interface QueuedReply extends OutgoingReply {
+  readonly attempts: number;
+  readonly interrupted: boolean; // a post was begun and its end never recorded: look before posting again
+  readonly replaces?: string; // the host's id of the earlier reply to update in place
+}
+
+export interface Store {
+  /** Keeps a delivery before it is acknowledged. 'repeat' when its id, or its message and revision, are already here. */
+  receive(message: IncomingMessage, delivery: string): 'new' | 'repeat';
+  /** Received but not yet handled, oldest first. Empty after a clean stop. */
+  waiting(): readonly IncomingMessage[];
+  thread(key: ThreadKey): StoredThread;
+  studio(workspace: string, initial: StudioSettings): StoredStudio;
+  /** Events of this workspace dated on or after `from`, or undated, not cancelled; by date, then age. */
+  openEvents(workspace: string, from: Day): readonly OpenEvent[];
+  /** 'moved' when another writer came first: load again and answer again. */
+  commit(outcome: Outcome): 'stored' | 'moved';
+
+  /** Replies due to be posted, oldest first per thread. */
+  unsent(now: number): readonly QueuedReply[];
+  /** Marks a post as begun, before the network is touched. */
+  begin(id: string, now: number): void;
+  posted(id: string, hostId: string, now: number): void;
+  postpone(id: string, until: number, reason: string): void;
+  giveUp(id: string, reason: string): void;
+
+  /** Claims a reminder and queues its reply in one transaction; false when that day's is already claimed. */
+  remind(workspace: string, channel: string, kind: string, day: Day, replies: readonly OutgoingReply[], now: number): boolean;
+  lastReminder(workspace: string, channel: string, kind: string): Day | undefined;
+}
+
+export interface Clock {
+  now(): number; // epoch milliseconds
+}
+
+/** Makes the bytes of a wanted file from the thread as it now is. */
+export interface FileMaker {
+  make(file: FileWanted, thread: ThreadKey): { readonly bytes: Uint8Array; readonly type: string };
+}

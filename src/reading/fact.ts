@@ -1,0 +1,287 @@
+// What one message can state, ask or correct. The shapes are schemas because facts are stored for years and read back.
+// Money and rates are decimal text ("8.25"); counts, stems and lengths of what goes in are plain numbers as typed; days are YYYY-MM-DD.
+
+import { z } from 'zod';
+import { materials, pieceKinds } from '../handbook/pieces.ts';
+
+const amount = z.string().regex(/^-?\d+(\.\d+)?$/);
+const day = z.string().regex(/^\d{4}-\d{2}-\d{2}$/);
+const piece = z.enum(pieceKinds);
+const material = z.enum(materials);
+const words = z.string(); // the words of the message this was read from
+const optional = <T extends z.ZodType>(type: T) => type.exactOptional();
+
+const named = { words };
+
+/** "40 lapel pieces", "2 corsages at 35", "1 BH (groom) 24", "and 2 for the dads". */
+const pieces = z.object({
+  fact: z.literal('pieces'),
+  piece,
+  count: z.number(),
+  countMax: optional(z.number()), // "40 to 45"
+  approx: optional(z.literal(true)), // "twenty-odd"
+  price: optional(z.object({ amount, amountMax: optional(amount), per: z.enum(['each', 'line']) })), // this line's own price
+  material: optional(material), // this line's own material
+  wearer: optional(z.string()), // "(groom)"
+  adds: optional(z.literal(true)), // "and 2 more": on top of what the thread holds
+  ...named,
+});
+
+/** One price for every piece ("25 each") or for the whole order ("1000 all up"). */
+const price = z.object({
+  fact: z.literal('price'),
+  amount,
+  amountMax: optional(amount), // "20 to 25"
+  amounts: optional(z.array(amount)), // "18 or 22": alternatives
+  currency: optional(z.string()), // ISO 4217, only where the words fix it
+  symbol: optional(z.string()), // a bare "$"
+  per: z.enum(['each', 'all']),
+  kind: optional(z.enum(['from', 'up to', 'budget'])),
+  coversOther: optional(z.literal(true)), // the total also pays for other flower work
+  ...named,
+});
+
+const tax = z.object({
+  fact: z.literal('tax'),
+  basis: optional(z.enum(['included', 'on top', 'none'])),
+  name: optional(z.string()), // GST, VAT, HST…
+  rate: optional(amount), // percent
+  ...named,
+});
+
+const materialFact = z.object({ fact: z.literal('material'), material, piece: optional(piece), ...named });
+
+const date = z.object({
+  fact: z.literal('date'),
+  date: day,
+  time: optional(z.string().regex(/^\d{2}:\d{2}$/)),
+  of: optional(z.enum(['event', 'hand over', 'photos'])),
+  yearAssumed: optional(z.literal(true)), // no year was said
+  orderAssumed: optional(z.literal(true)), // 3/4 read in the studio's day-month order
+  ...named,
+});
+
+/** Finished work. `count` adds to what is made unless `total` ("12 of the 40 done", "40/40 done" say the whole). */
+const made = z.object({
+  fact: z.literal('made'),
+  count: optional(z.number()),
+  piece: optional(piece),
+  all: optional(z.literal(true)), // "corsages all done"
+  total: optional(z.literal(true)),
+  of: optional(z.number()), // the 40 in "12 of 40"
+  stage: optional(z.string()), // "wired": begun, not finished
+  remade: optional(z.literal(true)),
+  spares: optional(z.number()),
+  fraction: optional(amount), // "half of them" = 0.5
+  ...named,
+});
+
+const broke = z.object({ fact: z.literal('broke'), count: z.number(), piece: optional(piece), ...named });
+const left = z.object({ fact: z.literal('left'), count: z.number(), piece: optional(piece), ...named });
+
+/** A correction of one thing: to a new value, or by a difference. */
+const change = z.object({
+  fact: z.literal('change'),
+  what: z.enum(['count', 'price', 'tax', 'date', 'material', 'made', 'piece', 'time', 'number']), // 'number': a bare "make that 45", resolved in the thread
+  to: optional(z.union([z.string(), z.number()])),
+  from: optional(z.union([z.string(), z.number()])),
+  by: optional(z.union([z.string(), z.number()])), // counts, days, or money as text
+  piece: optional(piece),
+  per: optional(z.enum(['each', 'all'])),
+  currency: optional(z.string()),
+  ...named,
+});
+
+const undo = z.object({ fact: z.literal('undo'), ...named });
+
+export const asked = [
+  'price', // what is the price / what should it be
+  'total',
+  'stemBudget', // what is left for stems each
+  'spend', // wholesale for the whole order
+  'labour', // labour money and share
+  'labourTime', // how long will n take
+  'margin',
+  'count', // how many did they order
+  'countFor', // how many at 25 for 600
+  'priceFor', // what must I charge to keep 3.20 for stems
+  'ladder', // try 20 to 30
+  'whatIf', // can we do 22
+  'remaining', // how many left to make
+  'due', // what is due today / tomorrow / this week
+  'start', // when do we start
+  'latestStart',
+  'fits', // are we ok for saturday, can we take another 30
+  'away', // what if one of us is away thursday
+  'eventDate',
+  'material',
+  'stemOrder', // what or how many stems to order
+  'orderBy',
+  'drying',
+  'buying', // the buying list
+  'recipe',
+  'taxStatus', // is tax in there
+  'summary',
+  'events', // open events
+  'working', // show working
+  'client', // the version for the client
+  'why',
+  'help',
+  'calendar',
+  'picture',
+  'wearers',
+  'card', // bench card
+  'pinOn',
+  'packing',
+  'review',
+  'season',
+  'whatFits',
+  'other', // a question we recognise as one but cannot answer
+] as const;
+
+/** A question: computes and stores nothing. */
+const question = z.object({
+  fact: z.literal('question'),
+  asks: z.enum(asked),
+  number: optional(z.number()),
+  numberMax: optional(z.number()),
+  amount: optional(amount),
+  amountMax: optional(amount),
+  step: optional(amount),
+  piece: optional(piece),
+  item: optional(z.string()), // "how many stems of statice"
+  date: optional(day),
+  people: optional(z.number()),
+  material: optional(material),
+  basis: optional(z.enum(['included', 'on top', 'none'])),
+  ...named,
+});
+
+const recipeLine = z.object({
+  ingredient: z.string(),
+  stems: optional(z.number()),
+  length: optional(z.number()),
+  unit: optional(z.string()), // of the length: cm, m, in…
+  wearer: optional(z.string()),
+});
+export type RecipeLineFact = z.infer<typeof recipeLine>;
+
+const recipe = z.object({
+  fact: z.literal('recipe'),
+  lines: z.array(recipeLine),
+  piece: optional(piece),
+  pieces: optional(z.number()), // "3 stems makes 2 bouts": the lines make this many pieces
+  name: optional(z.string()), // saved or reused under this name
+  ...named,
+});
+
+const pack = z.object({
+  fact: z.literal('pack'),
+  item: z.string(),
+  price: amount,
+  priceMax: optional(amount),
+  size: optional(z.number()),
+  unit: optional(z.string()), // what `size` counts: stem, g, m, pin…
+  per: optional(z.string()), // bunch, box, spool, wrap…
+  currency: optional(z.string()),
+  symbol: optional(z.string()),
+  basis: optional(z.enum(['included', 'on top'])),
+  taxName: optional(z.string()),
+  from: optional(amount), // the old price
+  quantity: optional(z.number()), // "2 bunches of ruscus 8 each"
+  supplier: optional(z.string()),
+  leadDays: optional(z.number()),
+  dryingDays: optional(z.number()),
+  stock: optional(z.number()),
+  ...named,
+});
+
+const crew = z.object({
+  fact: z.literal('crew'),
+  people: optional(z.number()),
+  hours: optional(z.number()), // each
+  totalHours: optional(z.number()),
+  date: optional(day),
+  wage: optional(amount), // per hour
+  currency: optional(z.string()),
+  minutesPerPiece: optional(z.number()),
+  piecesPerHour: optional(z.number()),
+  piece: optional(piece),
+  away: optional(z.literal(true)), // these people are not at the bench that day
+  ...named,
+});
+
+const wearers = z.object({
+  fact: z.literal('wearers'),
+  wearers: z.array(z.object({ wearer: z.string(), count: z.number(), piece: optional(piece), note: optional(z.string()) })),
+  total: optional(z.number()),
+  ...named,
+});
+
+/** What the event is called: "event: harbour dance". */
+const title = z.object({ fact: z.literal('title'), title: z.string(), ...named });
+
+/** A rule for this event alone: "this one at 3.5 and 25% labour". */
+const rule = z.object({
+  fact: z.literal('rule'),
+  what: z.enum([
+    'labour share',
+    'labour rule',
+    'multiple',
+    'stems multiple',
+    'sundries multiple',
+    'sundries',
+    'price step',
+    'minutes',
+    'tax rate',
+  ]),
+  to: z.string(),
+  piece: optional(piece),
+  ...named,
+});
+
+/** What it really cost: "spent 182.40 at the market", "took 3 hours for 12", "3 unused". */
+const actual = z.object({
+  fact: z.literal('actual'),
+  what: z.enum(['spent', 'minutes', 'unused']),
+  amount: optional(amount),
+  minutes: optional(z.number()),
+  count: optional(z.number()),
+  piece: optional(piece),
+  item: optional(z.string()),
+  ...named,
+});
+
+/** An order placed or received, or a step ticked: "ordered the statice", "ribbon's in". */
+const step = z.object({
+  fact: z.literal('step'),
+  step: z.enum(['ordered', 'received', 'hung', 'drying checked', 'boarded', 'handed over', 'cancelled']),
+  item: optional(z.string()),
+  ...named,
+});
+
+export const factSchema = z.discriminatedUnion('fact', [
+  pieces,
+  price,
+  tax,
+  materialFact,
+  date,
+  made,
+  broke,
+  left,
+  change,
+  undo,
+  question,
+  recipe,
+  pack,
+  crew,
+  wearers,
+  title,
+  rule,
+  actual,
+  step,
+]);
+export type Fact = z.infer<typeof factSchema>;
+export type FactName = Fact['fact'];
+export type FactOf<N extends FactName> = Extract<Fact, { fact: N }>;
+export type Asked = (typeof asked)[number];

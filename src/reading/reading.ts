@@ -1,0 +1,59 @@
+// What reading one message gives, and what it may lean on.
+
+import type { PieceKind } from '../handbook/pieces.ts';
+import type { Day } from '../values/day.ts';
+import type { Problem } from '../values/problem.ts';
+import type { Fact } from './fact.ts';
+
+/** Why we ask instead of storing. */
+export type AskReason =
+  | 'each or all' // "12 bouts 12 bucks"
+  | 'which month' // "on the 27th"
+  | 'which day' // "bank holiday monday in may", "wed" on a Wednesday, a weekday that disagrees
+  | 'which date' // two dates
+  | 'day or month first'
+  | 'which piece'
+  | 'which number' // one number, two readings
+  | 'finished or begun' // "two dozen wired, none taped yet"
+  | 'other currency'
+  | 'which material'
+  | 'did you mean';
+
+/** One answer a person may choose. `words` is what they can type instead of tapping; choosing it states `facts`. */
+export interface Choice {
+  readonly words: string;
+  readonly facts: readonly Fact[];
+}
+
+export interface Ask {
+  readonly about: 'price' | 'date' | 'count' | 'piece' | 'material' | 'made' | 'tax' | 'item';
+  readonly why: AskReason;
+  readonly words: string; // the words in question
+  readonly choices: readonly Choice[];
+}
+
+export interface Reading {
+  readonly facts: readonly Fact[];
+  /** Words with digits or trade meaning that no fact used. */
+  readonly unread: readonly string[];
+  readonly asks: readonly Ask[];
+  /** What was said but cannot be: 31 February, −5 pieces. Nothing of such a message is stored. */
+  readonly problems: readonly Problem[];
+}
+
+/** What the reader may lean on; nothing else. Pure: the day comes in, the clock does not. */
+export interface ReadingContext {
+  readonly today: Day;
+  readonly dayFirst: boolean;
+  readonly currency: string; // the studio's, ISO 4217
+  readonly region: string; // ISO 3166-1 alpha-2, for public-holiday names and tax words
+  readonly open: OpenQuestion | undefined;
+  readonly pieces: readonly PieceKind[]; // the kinds the thread already holds
+  readonly eventDate: Day | undefined; // the thread's, for "moved to the 19th"
+  readonly items: readonly string[]; // names on the studio's price list
+}
+
+/** What the bot last asked in this thread and is still waiting for. */
+export type OpenQuestion =
+  | { readonly kind: 'choice'; readonly ask: Ask }
+  | { readonly kind: 'missing'; readonly about: 'count' | 'price' | 'date' | 'material' | 'piece' };

@@ -1,0 +1,10 @@
+// What a studio knows beyond its settings: price list, bench crew, learned minutes. The fold of the studio-wide facts said in any of its threads.
+
+import type { FactOf } from '../reading/fact.ts';
+import type { StudioSettings } from './settings.ts';
+
+export interface StudioState {
+  readonly settings: StudioSettings;
+  readonly packs: readonly FactOf<'pack'>[]; // newest wins by item
+  readonly crew: readonly FactOf<'crew'>[];
+}

@@ -1,0 +1,60 @@
+// One event (a wedding or party) as its thread tells it: the fold of the entries. Plain JSON, so a store can keep it as a snapshot.
+
+import type { Material, PieceKind } from '../handbook/pieces.ts';
+import type { FactOf, RecipeLineFact } from '../reading/fact.ts';
+import type { OpenQuestion } from '../reading/reading.ts';
+import type { Day } from '../values/day.ts';
+
+/** One line of the order: "8 buttonholes at 18". Amounts are decimal text. */
+export interface OrderLine {
+  readonly piece: PieceKind;
+  readonly count: number;
+  readonly countMax?: number;
+  readonly approx?: true;
+  readonly price?: { readonly amount: string; readonly amountMax?: string; readonly per: 'each' | 'line' };
+  readonly material?: Material;
+  readonly wearer?: string;
+}
+
+/** The price for all lines that have none of their own. */
+export interface OrderPrice {
+  readonly amount: string;
+  readonly amountMax?: string;
+  readonly per: 'each' | 'all';
+  readonly kind?: 'from' | 'up to' | 'budget';
+}
+
+export interface Progress {
+  readonly made: number; // whole pieces finished and good
+  readonly broke: number; // of those ever made; already taken off `made`
+}
+
+export interface EventState {
+  readonly title?: string;
+  readonly lines: readonly OrderLine[];
+  readonly price?: OrderPrice;
+  readonly tax: { readonly basis?: 'included' | 'on top' | 'none'; readonly rate?: string; readonly name?: string };
+  readonly material?: Material;
+  readonly date?: Day;
+  readonly time?: string;
+  readonly handOver?: { readonly date?: Day; readonly time?: string };
+  readonly progress: { readonly [piece in PieceKind]?: Progress };
+  readonly recipes: { readonly [piece in PieceKind | 'any']?: readonly RecipeLineFact[] };
+  readonly rules: readonly FactOf<'rule'>[];
+  readonly steps: readonly FactOf<'step'>[];
+  readonly wearers: readonly { readonly wearer: string; readonly count: number; readonly piece?: PieceKind; readonly note?: string }[];
+  readonly actuals: readonly FactOf<'actual'>[];
+  readonly cancelled?: true;
+  readonly open?: OpenQuestion & { readonly askedAt: string };
+}
+
+export const newEvent: EventState = {
+  lines: [],
+  tax: {},
+  progress: {},
+  recipes: {},
+  rules: [],
+  steps: [],
+  wearers: [],
+  actuals: [],
+};
