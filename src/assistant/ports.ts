@@ -109,6 +109,19 @@ export interface Store {
   lastReminder(workspace: string, channel: string, kind: string): Day | undefined;
 }
 
+/** What became of one attempt to post. `later` keeps the reply queued; `refused` gives it up. */
+export type Posted =
+  | { readonly outcome: 'posted'; readonly hostId: string }
+  | { readonly outcome: 'later'; readonly afterMilliseconds: number; readonly reason: string }
+  | { readonly outcome: 'refused'; readonly reason: string };
+
+/** A host's way to show a reply. Never throws. */
+export interface Poster {
+  post(reply: QueuedReply): Promise<Posted>;
+  /** The host's id of this reply if an interrupted post did arrive after all. */
+  find(reply: QueuedReply): Promise<string | undefined>;
+}
+
 export interface Clock {
   now(): number; // epoch milliseconds
 }
