@@ -44,7 +44,6 @@ export interface Entry {
 export interface StoredThread {
   readonly key: ThreadKey;
   readonly version: number; // entries so far, studio-scoped ones included
-  readonly entries: readonly Entry[];
   readonly state: EventState; // the snapshot: equals the fold of the entries
 }
 
@@ -89,7 +88,12 @@ export interface Store {
   receive(message: IncomingMessage, delivery: string): 'new' | 'repeat';
   /** Received but not yet handled, oldest first. Empty after a clean stop. */
   waiting(): readonly IncomingMessage[];
+  /** A new thread has version 0 and the empty state. */
   thread(key: ThreadKey): StoredThread;
+  /** The whole log, oldest first: read only to refold after an edit, a deletion or an undo, and for "why?". */
+  entries(key: ThreadKey): readonly Entry[];
+  /** All studio-scoped entries of the workspace, oldest first. */
+  studioEntries(workspace: string): readonly Entry[];
   studio(workspace: string, initial: StudioSettings): StoredStudio;
   /** Events of this workspace dated on or after `from`, or undated, not cancelled; by date, then age. */
   openEvents(workspace: string, from: Day): readonly OpenEvent[];
