@@ -1,13 +1,14 @@
 // What the assistant needs from outside, as small interfaces, and what hosts hand to it.
 // Ids are text; times are epoch milliseconds passed in, never read here.
 
-import type { Fact } from '../reading/fact.ts';
-import type { OpenQuestion } from '../reading/reading.ts';
 import type { FileWanted, Reply } from '../reply/reply.ts';
 import type { StudioSettings } from '../studio/settings.ts';
 import type { StudioState } from '../studio/studio.ts';
+import type { Entry } from '../thread/entry.ts';
 import type { EventState } from '../thread/event.ts';
 import type { Day } from '../values/day.ts';
+
+export type { Entry };
 
 /** One thread = one event. */
 export interface ThreadKey {
@@ -27,18 +28,6 @@ export interface IncomingMessage extends ThreadKey {
   readonly addressed: boolean; // mentioned, or in a direct message: always gets an answer
   readonly shared: boolean; // the channel is shared with another organisation: client form only
   readonly sentAt: number;
-}
-
-/** An entry of a log. Append-only: edits, deletions and undo are entries too. */
-export interface Entry {
-  readonly scope: 'event' | 'studio'; // studio-wide facts (price list, crew) are said in a thread but belong to the workspace
-  readonly message: string; // the message this is about
-  readonly revision: string;
-  readonly kind: 'stated' | 'edited' | 'deleted' | 'undone' | 'asked' | 'lapsed';
-  readonly author: string;
-  readonly at: number;
-  readonly facts: readonly Fact[];
-  readonly open?: OpenQuestion; // 'asked' only
 }
 
 export interface StoredThread {

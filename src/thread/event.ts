@@ -45,7 +45,7 @@ export interface EventState {
   readonly wearers: readonly { readonly wearer: string; readonly count: number; readonly piece?: PieceKind; readonly note?: string }[];
   readonly actuals: readonly FactOf<'actual'>[];
   readonly cancelled?: true;
-  readonly open?: OpenQuestion & { readonly askedAt: string };
+  readonly open?: OpenQuestion & { readonly askedAt: number }; // epoch milliseconds
 }
 
 export const newEvent: EventState = {

@@ -1,0 +1,93 @@
+// Corrections: one thing to a new value or by a difference. Which thing a bare number means was settled before (resolve-change); here nothing is guessed.
+
+import type { Material, PieceKind } from '../handbook/pieces.ts';
+import { materials } from '../handbook/pieces.ts';
+import type { FactOf } from '../reading/fact.ts';
+import { addDays, parseDay } from '../values/day.ts';
+import { decimal } from '../values/decimal.ts';
+import { applyPriceEach, applyTotal } from './apply-order.ts';
+import { setMade } from './apply-progress.ts';
+import type { EventState, OrderLine } from './event.ts';
+
+type Change = FactOf<'change'>;
+
+export const applyChange = (state: EventState, change: Change): EventState => {
+  switch (change.what) {
+    case 'count':
+      return changeCount(state, change);
+    case 'price':
+      return changePrice(state, change);
+    case 'tax':
+      return { ...state, tax: { ...state.tax, basis: change.to === 'included' || change.to === 'none' ? change.to : 'on top' } };
+    case 'date':
+      return changeDate(state, change);
+    case 'time':
+      return typeof change.to === 'string' ? { ...state, time: change.to } : state;
+    case 'material':
+      return changeMaterial(state, change);
+    case 'made':
+      return typeof change.to === 'number' ? setMade(state, change.piece ?? state.lines[0]?.piece ?? 'unspecified', change.to) : state;
+    case 'piece':
+      return {
+        ...state,
+        lines: state.lines.map((line) => (line.piece === change.from ? { ...line, piece: change.to as PieceKind } : line)),
+      };
+    case 'number':
+      return state; // unresolved: decide asks
+  }
+};
+
+/** The lines a correction of the count is about: those of its kind, or the only one there is. */
+export const linesMeant = (state: EventState, piece: PieceKind | undefined): readonly OrderLine[] =>
+  piece && piece !== 'unspecified' ? state.lines.filter((line) => line.piece === piece) : state.lines.length === 1 ? state.lines : [];
+
+const changeCount = (state: EventState, { piece, to, by }: Change): EventState => {
+  const [line] = linesMeant(state, piece);
+  const count = typeof to === 'number' ? to : (line?.count ?? 0) + Number(by ?? 0);
+  if (line) {
+    return {
+      ...state,
+      lines: state.lines.map((other) => (other === line ? { ...line, count } : other)).filter((other) => other.count > 0),
+    };
+  }
+  return piece && count > 0 ? { ...state, lines: [...state.lines, { piece, count }] } : state;
+};
+
+const changePrice = (state: EventState, change: Change): EventState => {
+  const { piece, to, by, per } = change;
+  const moved = (amount: string): string =>
+    to === undefined
+      ? decimal(amount)
+          .plus(String(by ?? 0))
+          .toString()
+      : String(to);
+  const fact = { fact: 'price' as const, words: change.words };
+  if (piece) {
+    const price = (line: OrderLine) => ({ amount: moved(line.price?.amount ?? '0'), per: 'each' as const });
+    return { ...state, lines: state.lines.map((line) => (line.piece === piece ? { ...line, price: price(line) } : line)) };
+  }
+  if (per === 'all' || (per === undefined && state.price?.per === 'all')) {
+    return applyTotal(state, { ...fact, amount: moved(state.price?.amount ?? '0'), per: 'all' }, new Set());
+  }
+  if (to !== undefined) return applyPriceEach(state, { ...fact, amount: String(to), per: 'each' });
+  return {
+    ...state,
+    lines: state.lines.map((line) => (line.price ? { ...line, price: { ...line.price, amount: moved(line.price.amount) } } : line)),
+  };
+};
+
+const changeDate = (state: EventState, { to, by }: Change): EventState => {
+  if (typeof to === 'string') {
+    const date = parseDay(to);
+    return date ? { ...state, date } : state;
+  }
+  return typeof by === 'number' && state.date ? { ...state, date: addDays(state.date, by) } : state;
+};
+
+const changeMaterial = (state: EventState, { to, piece }: Change): EventState => {
+  const material = materials.find((known): known is Material => known === to);
+  if (!material) return state;
+  return piece
+    ? { ...state, lines: state.lines.map((line) => (line.piece === piece ? { ...line, material } : line)) }
+    : { ...state, material };
+};

@@ -1,0 +1,60 @@
+// What the facts of one message do to the event. They are applied together, because "2 corsages at 35, 4 crowns, all inc" belongs together.
+
+import type { PieceKind } from '../handbook/pieces.ts';
+import type { Fact, FactName, FactOf } from '../reading/fact.ts';
+import { parseDay } from '../values/day.ts';
+import { applyChange } from './apply-change.ts';
+import { applyPieces, applyPriceEach, applyTotal, bindWaitingPrice, withPriceBeside } from './apply-order.ts';
+import { applyBroke, applyLeft, applyMade } from './apply-progress.ts';
+import { applyRecipe } from './apply-recipe.ts';
+import { applyWearers } from './apply-wearers.ts';
+import type { EventState } from './event.ts';
+
+type Apply<N extends FactName> = (state: EventState, fact: FactOf<N>) => EventState;
+const nothing = (state: EventState): EventState => state;
+
+const others: { readonly [N in Exclude<FactName, 'pieces' | 'price'>]: Apply<N> } = {
+  tax: (state, { basis, name, rate }) => ({
+    ...state,
+    tax: { ...state.tax, ...(basis ? { basis } : {}), ...(name ? { name } : {}), ...(rate ? { rate } : {}) },
+  }),
+  material: (state, { material, piece }) =>
+    piece ? { ...state, lines: state.lines.map((line) => (line.piece === piece ? { ...line, material } : line)) } : { ...state, material },
+  date: (state, { date, time, of }) => {
+    const day = parseDay(date);
+    if (!day || of === 'photos') return state;
+    if (of === 'hand over') return { ...state, handOver: { ...state.handOver, date: day, ...(time ? { time } : {}) } };
+    return { ...state, date: day, ...(time ? { time } : {}) };
+  },
+  made: applyMade,
+  broke: applyBroke,
+  left: applyLeft,
+  change: applyChange,
+  undo: nothing,
+  question: nothing,
+  recipe: applyRecipe,
+  pack: nothing,
+  crew: nothing,
+  wearers: applyWearers,
+  title: (state, { title }) => ({ ...state, title }),
+  rule: (state, fact) => ({
+    ...state,
+    rules: [...state.rules.filter((rule) => rule.what !== fact.what || rule.piece !== fact.piece), fact],
+  }),
+  actual: (state, fact) => ({ ...state, actuals: [...state.actuals, fact] }),
+  step: (state, fact) => (fact.step === 'cancelled' ? { ...state, cancelled: true } : { ...state, steps: [...state.steps, fact] }),
+};
+
+export const applyFacts = (before: EventState, facts: readonly Fact[]): EventState => {
+  const pieces = facts.filter((fact): fact is FactOf<'pieces'> => fact.fact === 'pieces');
+  const prices = facts.filter((fact): fact is FactOf<'price'> => fact.fact === 'price');
+  const each = prices.find((price) => price.per === 'each');
+  const total = prices.find((price) => price.per === 'all');
+  let state = bindWaitingPrice(applyPieces(before, withPriceBeside(pieces, each)));
+  if (each && pieces.length === 0) state = applyPriceEach(state, each);
+  if (total) state = applyTotal(state, total, new Set(pieces.map((fact): PieceKind => fact.piece)));
+  for (const fact of facts) {
+    if (fact.fact !== 'pieces' && fact.fact !== 'price') state = (others[fact.fact] as Apply<FactName>)(state, fact);
+  }
+  return state;
+};

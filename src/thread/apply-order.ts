@@ -1,0 +1,100 @@
+// How pieces and prices said in one message change the order. A kind said again replaces its lines; "and 2 more" adds to them;
+// a price each goes to the lines that have none, so that a later kind never takes another kind's price in silence.
+
+import type { PieceKind } from '../handbook/pieces.ts';
+import type { FactOf } from '../reading/fact.ts';
+import type { EventState, OrderLine } from './event.ts';
+
+type LinePrice = NonNullable<OrderLine['price']>;
+
+const asLine = (fact: FactOf<'pieces'>): OrderLine => {
+  const { fact: _fact, words: _words, adds: _adds, ...line } = fact;
+  return line;
+};
+
+/** Which kinds a line of this kind takes the place of: its own, and the unnamed "40 pieces" said before anyone said which. */
+const takesPlaceOf = (kind: PieceKind, lines: readonly OrderLine[]): ((line: OrderLine) => boolean) => {
+  const onlyKind = lines.length > 0 && lines.every((line) => line.piece === lines[0]?.piece);
+  return (line) => line.piece === kind || line.piece === 'unspecified' || (kind === 'unspecified' && onlyKind);
+};
+
+export const applyPieces = (state: EventState, facts: readonly FactOf<'pieces'>[]): EventState => {
+  const added = facts.filter((fact) => fact.adds).map(asLine);
+  const stated = facts.filter((fact) => !fact.adds).map(asLine);
+  let lines = state.lines;
+  for (const kind of new Set(stated.map((line) => line.piece))) {
+    const replaced = lines.filter(takesPlaceOf(kind, lines));
+    const place = lines.findIndex((line) => replaced.includes(line));
+    const fresh = stated.filter((line) => line.piece === kind).map((line) => inherit(line, replaced));
+    const kept = lines.filter((line) => !replaced.includes(line));
+    const at = place === -1 ? kept.length : place;
+    lines = [...kept.slice(0, at), ...fresh, ...kept.slice(at)];
+  }
+  for (const line of added) lines = addLine(lines, line);
+  return { ...state, lines: lines.filter((line) => line.count > 0) };
+};
+
+/** A restated line keeps the price and the material it had, and its kind when only the number was said again. */
+const inherit = (line: OrderLine, replaced: readonly OrderLine[]): OrderLine => {
+  const old = replaced[0];
+  if (!old || replaced.length > 1) return line;
+  return {
+    ...line,
+    piece: line.piece === 'unspecified' ? old.piece : line.piece,
+    ...(old.price && !line.price ? { price: old.price } : {}),
+    ...(old.material && !line.material ? { material: old.material } : {}),
+  };
+};
+
+const addLine = (lines: readonly OrderLine[], added: OrderLine): readonly OrderLine[] => {
+  const kind = added.piece === 'unspecified' && lines.length === 1 ? (lines[0] as OrderLine).piece : added.piece;
+  const same = lines.findIndex(
+    (line) => line.piece === kind && line.wearer === added.wearer && (!added.price || samePrice(line.price, added.price)),
+  );
+  if (same === -1) {
+    const sibling = lines.find((line) => line.piece === kind);
+    return [...lines, { ...added, piece: kind, ...(added.price || !sibling?.price ? {} : { price: sibling.price }) }];
+  }
+  return lines.map((line, index) => (index === same ? { ...line, count: line.count + added.count } : line));
+};
+
+const samePrice = (a: LinePrice | undefined, b: LinePrice): boolean => a?.amount === b.amount && a.per === b.per;
+
+/** A price each said beside pieces is those pieces' price, unless a line brought its own. */
+export const withPriceBeside = (facts: readonly FactOf<'pieces'>[], each: FactOf<'price'> | undefined): readonly FactOf<'pieces'>[] =>
+  each ? facts.map((fact) => (fact.price ? fact : { ...fact, price: linePrice(each) })) : facts;
+
+/** A price each said alone goes to the lines that have none; when all have one, it replaces them. Before any piece, it waits. */
+export const applyPriceEach = (state: EventState, fact: FactOf<'price'>): EventState => {
+  if (state.lines.length === 0) return { ...state, price: { ...linePrice(fact), ...(fact.kind ? { kind: fact.kind } : {}) } };
+  const { price: _total, ...rest } = state;
+  const unpriced = state.lines.some((line) => !line.price);
+  return { ...rest, lines: state.lines.map((line) => (unpriced && line.price ? line : { ...line, price: linePrice(fact) })) };
+};
+
+/** A total covers the kinds said beside it, or else every line; the lines it covers lose their own price. */
+export const applyTotal = (state: EventState, fact: FactOf<'price'>, beside: ReadonlySet<PieceKind>): EventState => {
+  const { amount, amountMax, kind } = fact;
+  const price = { amount, ...(amountMax ? { amountMax } : {}), ...(kind ? { kind } : {}), per: 'all' as const };
+  const covered = (line: OrderLine): boolean => beside.size === 0 || beside.has(line.piece);
+  return { ...state, price, lines: state.lines.map((line) => (covered(line) ? withoutPrice(line) : line)) };
+};
+
+/** A price said before any piece goes to the first pieces said. */
+export const bindWaitingPrice = (state: EventState): EventState => {
+  if (state.price?.per !== 'each' || state.lines.length === 0) return state;
+  const { price: waiting, ...rest } = state;
+  const { kind: _kind, per: _per, ...amounts } = waiting;
+  return { ...rest, lines: state.lines.map((line) => (line.price ? line : { ...line, price: { ...amounts, per: 'each' } })) };
+};
+
+const linePrice = (fact: FactOf<'price'>): LinePrice & { per: 'each' } => ({
+  amount: fact.amount,
+  ...(fact.amountMax ? { amountMax: fact.amountMax } : {}),
+  per: 'each',
+});
+
+const withoutPrice = (line: OrderLine): OrderLine => {
+  const { price: _, ...rest } = line;
+  return rest;
+};

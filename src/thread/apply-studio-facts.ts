@@ -1,0 +1,14 @@
+// Studio-wide facts: price-list lines replace those of the same name, bench crew is kept in the order it was said.
+
+import type { Fact } from '../reading/fact.ts';
+import type { StudioState } from '../studio/studio.ts';
+
+export const isStudioFact = (fact: Fact): boolean => fact.fact === 'pack' || fact.fact === 'crew';
+
+export const applyStudioFacts = (state: StudioState, facts: readonly Fact[]): StudioState => facts.reduce(applyOne, state);
+
+const applyOne = (state: StudioState, fact: Fact): StudioState => {
+  if (fact.fact === 'pack') return { ...state, packs: [...state.packs.filter((pack) => pack.item !== fact.item), fact] };
+  if (fact.fact === 'crew') return { ...state, crew: [...state.crew, fact] };
+  return state;
+};

@@ -1,0 +1,55 @@
+// From what a message says and what the thread holds to what may be stored. Pure: it stores nothing itself.
+// Anything that could mean two things in this thread becomes a question; one impossible thing refuses the whole message.
+
+import type { Fact, FactOf } from '../reading/fact.ts';
+import type { Ask, Reading } from '../reading/reading.ts';
+import type { Problem } from '../values/problem.ts';
+import { isStudioFact } from './apply-studio-facts.ts';
+import type { EventState } from './event.ts';
+import { settleInThread } from './settle-in-thread.ts';
+
+export type Decision =
+  | { readonly kind: 'nothing' } // small talk
+  | { readonly kind: 'refused'; readonly problems: readonly Problem[] }
+  | {
+      readonly kind: 'settled';
+      readonly event: readonly Fact[]; // to be stored for this event
+      readonly studio: readonly Fact[]; // to be stored for the whole studio
+      readonly questions: readonly FactOf<'question'>[];
+      readonly undo: boolean;
+      readonly ask: Ask | undefined; // one at a time
+    };
+
+export const decide = (state: EventState, reading: Reading): Decision => {
+  if (reading.problems.length > 0) return { kind: 'refused', problems: reading.problems };
+  const asks: Ask[] = [...reading.asks];
+  const facts: Fact[] = [];
+  for (const fact of reading.facts) {
+    const settled = settleInThread(state, fact, reading.facts);
+    if (settled.kind === 'problem') return { kind: 'refused', problems: [settled.problem] };
+    if (settled.kind === 'ask') asks.push(settled.ask);
+    else facts.push(settled.fact);
+  }
+  if (facts.length === 0 && asks.length === 0) return { kind: 'nothing' };
+  const questions = facts.filter((fact): fact is FactOf<'question'> => fact.fact === 'question');
+  const stated = facts.filter((fact) => fact.fact !== 'question' && fact.fact !== 'undo' && !isAlternatives(fact));
+  return {
+    kind: 'settled',
+    event: stated.filter((fact) => !isStudioFact(fact)),
+    studio: stated.filter(isStudioFact),
+    questions: [...questions, ...facts.filter(isAlternatives).map(asLadder)],
+    undo: facts.some((fact) => fact.fact === 'undo'),
+    ask: asks[0],
+  };
+};
+
+/** "18 or 22 each" names no price yet: both are worked out and neither is stored. */
+const isAlternatives = (fact: Fact): fact is FactOf<'price'> => fact.fact === 'price' && (fact.amounts?.length ?? 0) > 1;
+
+const asLadder = (fact: FactOf<'price'>): FactOf<'question'> => ({
+  fact: 'question',
+  asks: 'ladder',
+  amount: fact.amounts?.[0] ?? fact.amount,
+  amountMax: fact.amounts?.at(-1) ?? fact.amount,
+  words: fact.words,
+});

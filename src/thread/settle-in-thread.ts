@@ -1,0 +1,93 @@
+// A fact that leans on the thread ("make that 45", "made 12", "minus one") is completed from it, asked about, or refused.
+
+import type { PieceKind } from '../handbook/pieces.ts';
+import type { Fact, FactOf } from '../reading/fact.ts';
+import type { Ask, Choice } from '../reading/reading.ts';
+import type { Problem } from '../values/problem.ts';
+import { problem } from '../values/result.ts';
+import { linesMeant } from './apply-change.ts';
+import { kindsMeant } from './apply-progress.ts';
+import type { EventState, OrderLine } from './event.ts';
+
+type Settled =
+  | { readonly kind: 'fact'; readonly fact: Fact }
+  | { readonly kind: 'ask'; readonly ask: Ask }
+  | { readonly kind: 'problem'; readonly problem: Problem };
+
+const settled = (fact: Fact): Settled => ({ kind: 'fact', fact });
+
+/** `beside`: all facts of the message, since "40 buttonholes, made 12" settles its own question. */
+export const settleInThread = (state: EventState, fact: Fact, beside: readonly Fact[]): Settled => {
+  if (fact.fact === 'change') return settleChange(state, fact);
+  if (fact.fact === 'made' || fact.fact === 'broke' || fact.fact === 'left') return settleProgress(state, fact, beside);
+  return settled(fact);
+};
+
+const settleChange = (state: EventState, change: FactOf<'change'>): Settled => {
+  if (change.what === 'number') return settleBareNumber(state, change);
+  if (change.what !== 'count') return settled(change);
+  const kinds = kindsMeant(state, undefined);
+  const meant = linesMeant(state, change.piece);
+  if (meant.length === 1) return settled(change);
+  if (meant.length > 1) return askWhichLine(meant, change);
+  if (change.piece && change.by !== undefined && kinds.length > 0) {
+    return { kind: 'problem', problem: problem('no-such-piece', { piece: change.piece, known: kinds }) };
+  }
+  if (!change.piece && kinds.length > 1) return askPiece(change, kinds, (piece) => ({ ...change, piece }));
+  return settled(change.piece ? change : { ...change, piece: kinds[0] ?? 'unspecified' });
+};
+
+/** "Make it 45": the count where only a count is known, the price where only a price is; both known means we ask. */
+const settleBareNumber = (state: EventState, change: FactOf<'change'>): Settled => {
+  const asCount: Fact = {
+    ...change,
+    what: 'count',
+    ...(state.lines.length === 1 ? { piece: (state.lines[0] as { piece: PieceKind }).piece } : {}),
+  };
+  const asPrice: Fact = { ...change, what: 'price', ...(change.to === undefined ? {} : { to: String(change.to) }) };
+  const hasPrice = state.price !== undefined || state.lines.some((line) => line.price);
+  if (state.lines.length === 0) return settled(hasPrice ? asPrice : asCount);
+  if (!hasPrice) return settled(asCount);
+  const choices: Choice[] = [
+    { words: `${change.to} pieces`, facts: [asCount] },
+    { words: `${change.to} each`, facts: [asPrice] },
+  ];
+  return { kind: 'ask', ask: { about: 'count', why: 'which number', words: change.words, choices } };
+};
+
+const settleProgress = (state: EventState, fact: FactOf<'made'> | FactOf<'broke'> | FactOf<'left'>, beside: readonly Fact[]): Settled => {
+  if (fact.fact === 'made' && (fact.all || fact.count === 0 || fact.stage)) return settled(fact);
+  if (fact.piece && fact.piece !== 'unspecified') return settled(fact);
+  if (beside.some((other) => other.fact === 'pieces')) return settled(fact);
+  const kinds = kindsMeant(state, undefined);
+  if (kinds.length <= 1) return settled(kinds[0] ? { ...fact, piece: kinds[0] } : fact);
+  return askPiece(fact, kinds, (piece) => ({ ...fact, piece }));
+};
+
+const askPiece = (fact: { words: string }, kinds: readonly PieceKind[], complete: (piece: PieceKind) => Fact): Settled => ({
+  kind: 'ask',
+  ask: {
+    about: 'piece',
+    why: 'which piece',
+    words: fact.words,
+    choices: kinds.map((piece) => ({ words: piece, facts: [complete(piece)] })),
+  },
+});
+
+/** Two lines of one kind ("4 BH, 1 BH for the groom"): each choice restates both with one of them corrected. */
+const askWhichLine = (lines: readonly OrderLine[], change: FactOf<'change'>): Settled => {
+  const restated = (changed: OrderLine): Fact[] =>
+    lines.map((line) => ({
+      fact: 'pieces',
+      words: change.words,
+      ...line,
+      count: line === changed ? corrected(line.count, change) : line.count,
+    }));
+  const choices = lines.map((line) => ({
+    words: `the ${line.count} ${line.wearer ? `for the ${line.wearer}` : `${line.piece}s`}`,
+    facts: restated(line),
+  }));
+  return { kind: 'ask', ask: { about: 'piece', why: 'which piece', words: change.words, choices } };
+};
+
+const corrected = (count: number, { to, by }: FactOf<'change'>): number => (typeof to === 'number' ? to : count + Number(by ?? 0));
