@@ -67,16 +67,19 @@ export interface Outcome {
 
 /** A reply waiting to be posted. */
 export interface QueuedReply extends OutgoingReply {
-  readonly attempts: number;
-  readonly interrupted: boolean; // a post was begun and its end never recorded: look before posting again
+  readonly attempts: number; // begun so far
+  readonly firstTriedAt?: number; // epoch milliseconds of the first attempt
+  readonly interrupted: boolean; // an earlier post may have arrived: its end was never recorded, or its answer was lost. Look before posting again
   readonly replaces?: string; // the host's id of the earlier reply to update in place
 }
 
 export interface Store {
   /** Keeps a delivery before it is acknowledged. 'repeat' when its id, or its message and revision, are already here. */
   receive(message: IncomingMessage, delivery: string): 'new' | 'repeat';
-  /** Received but not yet handled, oldest first. Empty after a clean stop. */
-  waiting(): readonly IncomingMessage[];
+  /** Received but not yet handled, oldest first, at most this many. Empty after a clean stop. */
+  waiting(atMost?: number): readonly IncomingMessage[];
+  /** Whether the bot was ever addressed in this thread, or keeps anything of it: then its follow-ups need no mention. */
+  knows(key: ThreadKey): boolean;
   /** A new thread has version 0 and the empty state. */
   thread(key: ThreadKey): StoredThread;
   /** The whole log, oldest first: read only to refold after an edit, a deletion or an undo, and for "why?". */
@@ -86,32 +89,38 @@ export interface Store {
   studio(workspace: string, initial: StudioSettings): StoredStudio;
   /** Events of this workspace dated on or after `from`, or undated, not cancelled; by date, then age. */
   openEvents(workspace: string, from: Day): readonly OpenEvent[];
-  /** 'moved' when another writer came first: load again and answer again. */
+  /**
+   * 'moved' when another writer came first: load again and answer again. A message already handled changes nothing and is 'stored'.
+   * A reply to a message that has one still waiting takes its place; one whose earlier reply was posted will replace it.
+   * Throws when the message was never received.
+   */
   commit(outcome: Outcome): 'stored' | 'moved';
 
-  /** Replies due to be posted, oldest first per thread. */
+  /** Replies due to be posted: of each thread the oldest not yet ended, and none while that one is being posted or must still wait. */
   unsent(now: number): readonly QueuedReply[];
-  /** Marks a post as begun, before the network is touched. */
-  begin(id: string, now: number): void;
+  /** Marks a post as begun, before the network is touched, and returns what to post: an edit may have changed it. undefined: nothing to post any more. */
+  begin(id: string, now: number): QueuedReply | undefined;
   posted(id: string, hostId: string, now: number): void;
-  postpone(id: string, until: number, reason: string): void;
-  giveUp(id: string, reason: string): void;
+  /** `unsure`: this attempt may have arrived all the same. */
+  postpone(id: string, until: number, reason: string, unsure?: boolean): void;
+  giveUp(id: string, reason: string, now: number): void;
 
   /** Claims a reminder and queues its reply in one transaction; false when that day's is already claimed. */
   remind(workspace: string, channel: string, kind: string, day: Day, replies: readonly OutgoingReply[], now: number): boolean;
   lastReminder(workspace: string, channel: string, kind: string): Day | undefined;
 }
 
-/** What became of one attempt to post. `later` keeps the reply queued; `refused` gives it up. */
+/** What became of one attempt to post. `later` keeps the reply queued, `unsure` when it may have arrived (a lost answer); `refused` gives it up. */
 export type Posted =
   | { readonly outcome: 'posted'; readonly hostId: string }
-  | { readonly outcome: 'later'; readonly afterMilliseconds: number; readonly reason: string }
+  | { readonly outcome: 'later'; readonly afterMilliseconds: number; readonly reason: string; readonly unsure?: true }
   | { readonly outcome: 'refused'; readonly reason: string };
 
-/** A host's way to show a reply. Never throws. */
+/** A host's way to show a reply. */
 export interface Poster {
+  /** Never rejects. Replaces the earlier reply in place where `replaces` names one. */
   post(reply: QueuedReply): Promise<Posted>;
-  /** The host's id of this reply if an interrupted post did arrive after all. */
+  /** The host's id of this reply if an interrupted post did arrive after all. Rejects when it could not look. */
   find(reply: QueuedReply): Promise<string | undefined>;
 }
 

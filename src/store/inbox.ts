@@ -1,0 +1,88 @@
+// What came in. A delivery is kept before it is acknowledged, because an acknowledged one is never sent again.
+
+import type { Database } from 'better-sqlite3';
+import type { IncomingMessage, ThreadKey } from '../assistant/ports.ts';
+
+interface Row {
+  readonly workspace: string;
+  readonly channel: string;
+  readonly thread: string;
+  readonly message: string;
+  readonly revision: string;
+  readonly author: string;
+  readonly kind: IncomingMessage['kind'];
+  readonly text: string;
+  readonly tap_action: string | null;
+  readonly tap_value: string | null;
+  readonly addressed: number;
+  readonly shared: number;
+  readonly sent_at: number;
+}
+
+const toMessage = (row: Row): IncomingMessage => ({
+  workspace: row.workspace,
+  channel: row.channel,
+  thread: row.thread,
+  id: row.message,
+  revision: row.revision,
+  author: row.author,
+  kind: row.kind,
+  text: row.text,
+  ...(row.tap_action === null ? {} : { tap: { action: row.tap_action, value: row.tap_value ?? '' } }),
+  addressed: row.addressed === 1,
+  shared: row.shared === 1,
+  sentAt: row.sent_at,
+});
+
+export const inbox = (db: Database) => {
+  const insert = db.prepare(`
+    INSERT INTO inbox (workspace, channel, thread, message, revision, delivery, author, kind, text, tap_action, tap_value, addressed, shared, sent_at)
+    VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?) ON CONFLICT DO NOTHING`);
+  const select = db.prepare<[number], Row>(`
+    SELECT workspace, channel, thread, message, revision, author, kind, text, tap_action, tap_value, addressed, shared, sent_at
+    FROM inbox WHERE handled = 0 ORDER BY seq LIMIT ?`);
+  const finish = db.prepare(`
+    UPDATE inbox SET handled = 1, text = '', tap_action = NULL, tap_value = NULL
+    WHERE workspace = ? AND channel = ? AND message = ? AND revision = ? AND handled = 0`);
+  const handled = db.prepare<string[], { handled: number }>(
+    'SELECT handled FROM inbox WHERE workspace = ? AND channel = ? AND message = ? AND revision = ?',
+  );
+  const addressed = db.prepare('SELECT 1 FROM inbox WHERE workspace = ? AND channel = ? AND thread = ? AND addressed = 1 LIMIT 1');
+
+  return {
+    receive: (message: IncomingMessage, delivery: string): 'new' | 'repeat' => {
+      const { workspace, channel, thread, id, revision, author, kind, text, tap } = message;
+      const added = insert.run(
+        workspace,
+        channel,
+        thread,
+        id,
+        revision,
+        delivery,
+        author,
+        kind,
+        text,
+        tap?.action ?? null,
+        tap?.value ?? null,
+        message.addressed ? 1 : 0,
+        message.shared ? 1 : 0,
+        Math.trunc(message.sentAt),
+      );
+      return added.changes === 1 ? 'new' : 'repeat';
+    },
+
+    waiting: (atMost: number): readonly IncomingMessage[] => select.all(atMost).map(toMessage),
+
+    /** Throws when the message was never received. */
+    isHandled: ({ workspace, channel, id, revision }: IncomingMessage): boolean => {
+      const row = handled.get(workspace, channel, id, revision);
+      if (!row) throw new Error('a message was answered that was never received');
+      return row.handled === 1;
+    },
+
+    /** Marks the message handled and blanks its text. */
+    finish: ({ workspace, channel, id, revision }: IncomingMessage): void => void finish.run(workspace, channel, id, revision),
+
+    addressedIn: ({ workspace, channel, thread }: ThreadKey): boolean => addressed.get(workspace, channel, thread) !== undefined,
+  };
+};

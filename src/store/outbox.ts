@@ -1,0 +1,75 @@
+// What goes out. A reply is stored with what it answers and posted later; each thread's replies go in order, one at a time,
+// and a post whose end is unknown is marked so that it is looked for before it is made again.
+
+import type { Database } from 'better-sqlite3';
+import type { OutgoingReply, QueuedReply } from '../assistant/ports.ts';
+import type { Reply } from '../reply/reply.ts';
+
+interface Row {
+  readonly id: string;
+  readonly workspace: string;
+  readonly channel: string;
+  readonly thread: string;
+  readonly purpose: OutgoingReply['purpose'];
+  readonly about: string;
+  readonly reply: string;
+  readonly attempts: number;
+  readonly unsure: number;
+  readonly first_tried_at: number | null;
+  readonly replaces: string | null;
+}
+
+// The host's message to update: the newest posted reply to the same message, in the same place among that message's replies.
+const columns = `id, workspace, channel, thread, purpose, about, reply, attempts, unsure, first_tried_at,
+  CASE WHEN purpose = 'reminder' THEN NULL ELSE (
+    SELECT host_id FROM outbox AS earlier
+    WHERE earlier.workspace = o.workspace AND earlier.channel = o.channel AND earlier.about = o.about AND earlier.slot = o.slot
+      AND earlier.purpose <> 'reminder' AND earlier.state = 'posted' AND earlier.seq < o.seq
+    ORDER BY earlier.seq DESC LIMIT 1
+  ) END AS replaces`;
+
+const toQueued = (row: Row): QueuedReply => ({
+  id: row.id,
+  to: { workspace: row.workspace, channel: row.channel, thread: row.thread },
+  purpose: row.purpose,
+  about: row.about,
+  reply: JSON.parse(row.reply) as Reply,
+  attempts: row.attempts,
+  ...(row.first_tried_at === null ? {} : { firstTriedAt: row.first_tried_at }),
+  interrupted: row.unsure === 1,
+  ...(row.replaces === null ? {} : { replaces: row.replaces }),
+});
+
+export const outbox = (db: Database) => {
+  const due = db.prepare<[number], Row>(`
+    SELECT ${columns} FROM outbox AS o
+    WHERE seq IN (SELECT min(seq) FROM outbox WHERE ended_at IS NULL GROUP BY workspace, channel, thread)
+      AND state = 'waiting' AND due_at <= ?
+    ORDER BY seq`);
+  const find = db.prepare<[string], Row>(`SELECT ${columns} FROM outbox AS o WHERE id = ?`);
+  const begin = db.prepare(`
+    UPDATE outbox SET state = 'begun', attempts = attempts + 1, first_tried_at = coalesce(first_tried_at, ?)
+    WHERE id = ? AND state = 'waiting'`);
+  const posted = db.prepare(`
+    UPDATE outbox SET state = 'posted', host_id = ?, ended_at = ?, reply = '', unsure = 0, reason = NULL WHERE id = ? AND ended_at IS NULL`);
+  const postpone = db.prepare(`UPDATE outbox SET state = 'waiting', due_at = ?, reason = ?, unsure = ? WHERE id = ? AND state = 'begun'`);
+  const giveUp = db.prepare(`UPDATE outbox SET state = 'given up', reason = ?, ended_at = ?, reply = '' WHERE id = ? AND ended_at IS NULL`);
+  const interrupt = db.prepare(`UPDATE outbox SET state = 'waiting', due_at = 0, unsure = 1 WHERE ended_at IS NULL AND state = 'begun'`);
+
+  return {
+    unsent: (now: number): readonly QueuedReply[] => due.all(now).map(toQueued),
+
+    begin: (id: string, now: number): QueuedReply | undefined => {
+      const row = find.get(id);
+      if (!row || begin.run(now, id).changes === 0) return undefined;
+      return toQueued({ ...row, attempts: row.attempts + 1, first_tried_at: row.first_tried_at ?? now });
+    },
+
+    posted: (id: string, hostId: string, now: number): void => void posted.run(hostId, now, id),
+    postpone: (id: string, until: number, reason: string, unsure: boolean): void => void postpone.run(until, reason, unsure ? 1 : 0, id),
+    giveUp: (id: string, reason: string, now: number): void => void giveUp.run(reason, now, id),
+
+    /** At start: whatever an earlier run had begun may or may not have arrived. */
+    markInterrupted: (): number => interrupt.run().changes,
+  };
+};

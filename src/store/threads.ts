@@ -1,0 +1,70 @@
+// Event threads: their entries, and the snapshot kept beside them so that one more message never reads the whole log.
+
+import type { Database } from 'better-sqlite3';
+import type { Entry, OpenEvent, StoredThread, ThreadKey } from '../assistant/ports.ts';
+import { type EventState, newEvent } from '../thread/event.ts';
+import type { Day } from '../values/day.ts';
+import { type EntryRow, entryColumns, entryFormat, toColumns, toEntry } from './stored-entry.ts';
+
+interface ThreadRow {
+  readonly version: number;
+  readonly state: string;
+}
+
+interface OpenRow {
+  readonly channel: string;
+  readonly thread: string;
+  readonly state: string;
+}
+
+export const threads = (db: Database, fold: number) => {
+  const find = db.prepare<string[], ThreadRow>('SELECT version, state FROM threads WHERE workspace = ? AND channel = ? AND thread = ?');
+  const findEntries = db.prepare<string[], EntryRow>(
+    `SELECT ${entryColumns} FROM entries WHERE workspace = ? AND channel = ? AND thread = ? ORDER BY position`,
+  );
+  const put = db.prepare(`
+    INSERT INTO threads (workspace, channel, thread, version, state, fold) VALUES (?, ?, ?, ?, ?, ?)
+    ON CONFLICT (workspace, channel, thread) DO UPDATE SET version = excluded.version, state = excluded.state, fold = excluded.fold`);
+  const append = db.prepare(`
+    INSERT INTO entries (workspace, channel, thread, position, scope, message, revision, kind, author, at, format, facts, open)
+    VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)`);
+  // Two halves, because one condition with OR would not use the index for the order.
+  const dated = db.prepare<[string, string], OpenRow>(
+    'SELECT channel, thread, state FROM threads WHERE workspace = ? AND cancelled = 0 AND event_date >= ? ORDER BY event_date, seq',
+  );
+  const undated = db.prepare<[string], OpenRow>(
+    'SELECT channel, thread, state FROM threads WHERE workspace = ? AND cancelled = 0 AND event_date IS NULL ORDER BY seq',
+  );
+  const versionOf = ({ workspace, channel, thread }: ThreadKey): number => find.get(workspace, channel, thread)?.version ?? 0;
+
+  return {
+    versionOf,
+
+    thread: (key: ThreadKey): StoredThread => {
+      const row = find.get(key.workspace, key.channel, key.thread);
+      return row ? { key, version: row.version, state: JSON.parse(row.state) as EventState } : { key, version: 0, state: newEvent };
+    },
+
+    entries: ({ workspace, channel, thread }: ThreadKey): readonly Entry[] => findEntries.all(workspace, channel, thread).map(toEntry),
+
+    /** Adds the entries and keeps the state they lead to. Without entries the state cannot have changed, and nothing is written. */
+    extend: ({ workspace, channel, thread }: ThreadKey, entries: readonly Entry[], state: EventState): void => {
+      if (entries.length === 0) return;
+      let position = versionOf({ workspace, channel, thread });
+      put.run(workspace, channel, thread, position + entries.length, JSON.stringify(state), fold);
+      for (const entry of entries) {
+        position += 1;
+        const { facts, open } = toColumns(entry);
+        const { scope, message, revision, kind, author } = entry;
+        const at = Math.trunc(entry.at);
+        append.run(workspace, channel, thread, position, scope, message, revision, kind, author, at, entryFormat, facts, open);
+      }
+    },
+
+    openEvents: (workspace: string, from: Day): readonly OpenEvent[] =>
+      [...dated.all(workspace, from), ...undated.all(workspace)].map(({ channel, thread, state }) => ({
+        key: { workspace, channel, thread },
+        state: JSON.parse(state) as EventState,
+      })),
+  };
+};
