@@ -193,6 +193,9 @@ const pack = z.object({
   leadDays: optional(z.number()),
   dryingDays: optional(z.number()),
   stock: optional(z.number()),
+  spare: optional(amount), // percent bought beyond what goes in
+  role: optional(z.string()), // focal, line, texture, foliage, filler, sundry
+  note: optional(z.string()),
   ...named,
 });
 

@@ -18,6 +18,27 @@ export interface ProblemData {
   'multiple-not-positive': { what: 'stems' | 'sundries'; multiple: string };
   'sundries-use-up-price': { sundries: string; room: string; piece: string };
   'nothing-to-price': Record<string, never>;
+  'price-missing': { pieces: readonly string[] };
+  'price-finer-than-coin': { amount: string; smallest: string };
+  'total-below-line-prices': { total: string; lines: string };
+  'budget-below-one-piece': { budget: string; each: string };
+  'currency-unknown': { currency: string };
+  'tax-rate-unknown': { region: string };
+  'tax-depends-on-material': { region: string; mixed: boolean; rates: readonly { material: string; rate: string }[] };
+  'rule-not-understood': { what: string; to: string };
+  'ladder-not-a-range': { from: string; to: string; step: string };
+  // buying
+  'pack-size-not-positive': { item: string; size: string };
+  'pack-price-negative': { item: string; price: string };
+  'price-list-empty': Record<string, never>;
+  'price-list-not-text': Record<string, never>; // bytes that are not UTF-8
+  'price-list-quote-open': { line: number }; // a quotation mark opened here and not closed properly
+  'price-list-columns-missing': { missing: readonly string[]; seen: readonly string[] }; // seen: the headings found
+  'price-list-column-twice': { column: string; headings: readonly string[] };
+  'price-list-rows-wrong': { rows: number; faults: readonly RowFault[] }; // rows: all rows read; nothing was imported
+  'recipe-not-known': { name: string; nearest: readonly string[] };
+  'nothing-fits': { least: string | undefined; budget: string }; // least: stems budget of one piece the cheapest recipe needs
+  'too-few-ingredients': { listed: number; wanted: number };
   // thread
   'nothing-to-undo': Record<string, never>;
   'no-such-piece': { piece: string; known: readonly string[] };
@@ -26,6 +47,33 @@ export interface ProblemData {
   'window-already-closed': { step: string; date: string };
   'bench-has-no-hours': Record<string, never>;
 }
+
+/** One cell of an imported price list that cannot stand. `line` counts as a text editor does, from 1. */
+export interface RowFault {
+  readonly line: number;
+  readonly column: string;
+  readonly why: RowFaultReason;
+  readonly value: string;
+  readonly other?: number; // the line of the first row with this name
+}
+
+export type RowFaultReason =
+  | 'empty'
+  | 'not a number'
+  | 'number unclear' // 1,250: a thousand or one and a quarter
+  | 'negative'
+  | 'zero pack size'
+  | 'not a whole number'
+  | 'percent out of range'
+  | 'other currency'
+  | 'unit unknown'
+  | 'length unit missing' // a spool of 8, of what?
+  | 'units disagree'
+  | 'role unknown'
+  | 'name twice'
+  | 'name too long'
+  | 'too few cells'
+  | 'too many cells';
 
 export type ProblemCode = keyof ProblemData;
 export type Problem = { [C in ProblemCode]: { readonly code: C; readonly data: ProblemData[C] } }[ProblemCode];
