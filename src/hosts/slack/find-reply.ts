@@ -1,0 +1,40 @@
+// Looks for a reply that may have been posted after all, by the id it carries as metadata.
+
+import type { webApi } from '@slack/bolt';
+import type { QueuedReply } from '../../assistant/ports.ts';
+import { isAnswered } from './post-outcome.ts';
+
+const eventType = 'benchbell_reply';
+const pages = 10;
+
+/** The metadata that marks a reply as this one. */
+export const replyMark = (id: string) => ({ event_type: eventType, event_payload: { reply: id } });
+
+/** The ts of the reply; undefined when it is not there, or Slack will not let us look. Throws when Slack could not be asked. */
+export const findReply = async (client: webApi.WebClient, reply: QueuedReply): Promise<string | undefined> => {
+  const { channel, thread } = reply.to;
+  const page = async (cursor: string | undefined) => {
+    const common = { channel, include_all_metadata: true, limit: 200, ...(cursor === undefined ? {} : { cursor }) };
+    return thread === '' ? client.conversations.history(common) : client.conversations.replies({ ...common, ts: thread });
+  };
+  try {
+    let cursor: string | undefined;
+    // A channel's history is newest first and unbounded; a thread's is what we want all of.
+    for (let read = 0; read < (thread === '' ? 1 : pages); read += 1) {
+      const answer = await page(cursor);
+      const found = answer.messages?.find((message) => isMarked(message, reply.id));
+      if (found) return found.ts;
+      cursor = answer.response_metadata?.next_cursor || undefined;
+      if (cursor === undefined) return undefined;
+    }
+    return undefined;
+  } catch (error) {
+    if (isAnswered(error)) return undefined;
+    throw error;
+  }
+};
+
+const isMarked = (message: object, id: string): boolean => {
+  const { metadata } = message as { metadata?: { event_type?: string; event_payload?: { reply?: unknown } } };
+  return metadata?.event_type === eventType && metadata.event_payload?.reply === id;
+};

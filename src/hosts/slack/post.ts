@@ -1,0 +1,136 @@
+// Posts replies, so that each appears once: an attempt whose end is unknown is looked for in the thread before anything is posted again.
+// A reply carries its id as message metadata, which members of the channel can read: never anything else.
+
+import type { webApi } from '@slack/bolt';
+import type { FileMaker, Posted, Poster, QueuedReply } from '../../assistant/ports.ts';
+import type { FileWanted } from '../../reply/reply.ts';
+import { findReply, replyMark } from './find-reply.ts';
+import { errorName, type Log } from './logger.ts';
+import type { Pace } from './pace.ts';
+import { isAnswered, isTooMuch, isUpdateGone, outcomeOf } from './post-outcome.ts';
+import { replyToBlocks, type SlackMessageParts } from './reply-to-blocks.ts';
+import { sendBytes, showFiles, type UploadedFile } from './upload-file.ts';
+
+export interface Posting {
+  readonly client: webApi.WebClient;
+  readonly files: FileMaker;
+  readonly pace: Pace;
+  readonly log: Log;
+}
+
+const fileMissing = 'The file could not be attached just now. Ask for it again in a minute.';
+
+export const createPoster = (posting: Posting): Poster => ({
+  post: async (reply) => {
+    try {
+      return await attempt(posting, reply);
+    } catch (error) {
+      const outcome = outcomeOf(error, reply.attempts);
+      posting.log.warn({ from: 'slack', reply: reply.id, ...outcome }, 'A reply was not posted.');
+      return outcome;
+    }
+  },
+  find: async (reply) => findReply(posting.client, reply).catch(() => undefined),
+});
+
+const attempt = async (posting: Posting, reply: QueuedReply): Promise<Posted> => {
+  const { client, pace } = posting;
+  const isUpdate = reply.replaces !== undefined;
+  if (!isUpdate && (reply.interrupted || reply.attempts > 0)) {
+    const hostId = await findReply(client, reply);
+    if (hostId !== undefined) return { outcome: 'posted', hostId };
+  }
+  const parts = replyToBlocks(reply.reply);
+  const uploads = await upload(posting, reply, parts);
+  await pace(reply.to.channel);
+  const hostId = await send(client, reply, parts);
+  await show(posting, reply, uploads);
+  return { outcome: 'posted', hostId };
+};
+
+/** Sends in the best form Slack will take, and answers with the message's ts. */
+const send = async (client: webApi.WebClient, reply: QueuedReply, parts: SlackMessageParts): Promise<string> => {
+  const { channel, thread } = reply.to;
+  const { text } = parts;
+  const metadata = replyMark(reply.id);
+  const look = (withBlocks: boolean) => (withBlocks && parts.blocks.length > 0 ? { text, blocks: [...parts.blocks] } : { text });
+
+  const postNew = async (withBlocks: boolean): Promise<string | undefined> => {
+    const common = { channel, metadata, unfurl_links: false, unfurl_media: false, mrkdwn: false, parse: 'none' as const };
+    const message = { ...common, ...look(withBlocks) };
+    return (await client.chat.postMessage(thread === '' ? message : { ...message, thread_ts: thread })).ts;
+  };
+  const change = async (ts: string, withBlocks: boolean): Promise<string | undefined> =>
+    (await client.chat.update({ channel, ts, metadata, parse: 'none', ...look(withBlocks) })).ts;
+
+  const inSomeForm = (way: (withBlocks: boolean) => Promise<string | undefined>): Promise<string | undefined> =>
+    way(true).catch((error: unknown) => {
+      if (isTooMuch(error)) return way(false);
+      throw error;
+    });
+
+  const { replaces } = reply;
+  const ts =
+    replaces === undefined
+      ? await inSomeForm(postNew)
+      : await inSomeForm((withBlocks) => change(replaces, withBlocks)).catch((error: unknown) => {
+          if (isUpdateGone(error)) return inSomeForm(postNew);
+          throw error;
+        });
+  if (ts === undefined) throw new Error('no ts');
+  return ts;
+};
+
+interface Uploads {
+  readonly files: readonly UploadedFile[];
+  readonly missing: boolean;
+}
+
+/** The bytes of all files, before the message. Slack's refusal of a file must not keep the words back; a lost network may. */
+const upload = async (posting: Posting, reply: QueuedReply, parts: SlackMessageParts): Promise<Uploads> => {
+  const files: UploadedFile[] = [];
+  let missing = false;
+  const wanted = parts.files.map((file) => ({ name: file.name, alt: file.alt, make: () => posting.files.make(file, reply.to) }));
+  const rest = parts.overflow;
+  if (rest !== undefined) {
+    const make = () => ({ bytes: new TextEncoder().encode(rest), type: 'text/plain; charset=utf-8' });
+    wanted.push({ name: 'reply.txt', alt: 'The whole reply as text', make });
+  }
+  for (const { name, alt, make } of wanted) {
+    const made = tryToMake(posting, name, make);
+    if (made === undefined || made.bytes.length === 0) {
+      missing = true;
+      continue;
+    }
+    try {
+      files.push(await sendBytes(posting.client, { name, alt, ...made }));
+    } catch (error) {
+      if (!isAnswered(error)) throw error;
+      posting.log.warn({ from: 'slack', reply: reply.id, error: errorName(error) }, 'A file was refused.');
+      missing = true;
+    }
+  }
+  return { files, missing };
+};
+
+const tryToMake = (posting: Posting, name: FileWanted['name'], make: () => ReturnType<FileMaker['make']>) => {
+  try {
+    return make();
+  } catch (error) {
+    posting.log.error({ from: 'slack', file: name, error: errorName(error) }, 'A file could not be made.');
+    return undefined;
+  }
+};
+
+/** The words are posted by now, so nothing here may fail the reply. */
+const show = async ({ client, log }: Posting, reply: QueuedReply, { files, missing }: Uploads): Promise<void> => {
+  const { channel, thread } = reply.to;
+  try {
+    if (files.length > 0) await showFiles(client, files, channel, thread);
+    if (!missing) return;
+  } catch (error) {
+    log.warn({ from: 'slack', reply: reply.id, error: errorName(error) }, 'Files were uploaded but not shown.');
+  }
+  const place = thread === '' ? { channel } : { channel, thread_ts: thread };
+  await client.chat.postMessage({ ...place, text: fileMissing }).catch(() => undefined);
+};
