@@ -1,0 +1,47 @@
+// What an event's order comes to so far: the lines that have a price are priced, the ones that have none are named.
+
+import type { PieceKind } from '../handbook/pieces.ts';
+import type { StudioSettings } from '../studio/settings.ts';
+import type { EventState, OrderLine } from '../thread/event.ts';
+import type { Day } from '../values/day.ts';
+import { decimal } from '../values/decimal.ts';
+import { ok, type Result } from '../values/result.ts';
+import type { Order, PriceLine } from './order.ts';
+import { type PricedOrder, priceOrder } from './price-order.ts';
+import { termsOf } from './terms.ts';
+
+export interface PricedEvent {
+  readonly priced: PricedOrder;
+  readonly unpriced: readonly PieceKind[];
+  readonly onePiece: boolean; // nobody said how many: the figures are for one piece
+}
+
+/** Undefined while nothing has a price. */
+export const priceEvent = (settings: StudioSettings, event: EventState, today: Day): Result<PricedEvent> | undefined => {
+  const onePiece = event.lines.length === 0;
+  if (onePiece && event.price?.per !== 'each') return undefined;
+  const lines = onePiece ? [{ piece: 'unspecified' as const, count: 1 }] : event.lines;
+  const priced = lines.filter((line) => line.price || event.price);
+  if (priced.length === 0) return undefined;
+  const terms = termsOf(settings, event, today);
+  if (!terms.ok) return terms;
+  const order = priceOrder(orderOf(priced, event), terms.value);
+  if (!order.ok) return order;
+  return ok({ priced: order.value, unpriced: lines.filter((line) => !priced.includes(line)).map((line) => line.piece), onePiece });
+};
+
+const orderOf = (lines: readonly OrderLine[], event: EventState): Order => ({
+  lines: lines.map((line) => priceLine(line, event)),
+  ...(event.price ? { price: { amount: decimal(event.price.amount), per: event.price.per } } : {}),
+});
+
+const priceLine = (line: OrderLine, event: EventState): PriceLine => {
+  const material = line.material ?? event.material;
+  return {
+    piece: line.piece,
+    count: line.count,
+    ...(line.wearer === undefined ? {} : { wearer: line.wearer }),
+    ...(material === undefined ? {} : { material }),
+    ...(line.price ? { price: { amount: decimal(line.price.amount), per: line.price.per } } : {}),
+  };
+};
