@@ -11,11 +11,11 @@ import { labourOfExTax } from './labour-share.ts';
 import { linePrices, type SharedBy } from './line-prices.ts';
 import type { Order, PriceLine } from './order.ts';
 import { type Figures, type Parts, sumParts } from './parts.ts';
+import type { PriceTerms } from './price-terms.ts';
 import { type ExactLine, printParts } from './printed-parts.ts';
 import { type ChainRules, partsOf } from './stem-budget.ts';
 import { type TaxPartAmount, taxedAlike, taxParts } from './tax-rounding.ts';
 import type { TaxTerms } from './tax-terms.ts';
-import type { PriceTerms } from './terms.ts';
 
 export interface PricedLine {
   readonly piece: PieceKind;

@@ -3,8 +3,8 @@
 import { ownFigure } from '../../src/handbook/tax-sources.ts';
 import type { Order } from '../../src/pricing/order.ts';
 import { type PricedOrder, priceOrder } from '../../src/pricing/price-order.ts';
+import type { PriceTerms } from '../../src/pricing/price-terms.ts';
 import type { TaxTerms } from '../../src/pricing/tax-terms.ts';
-import type { PriceTerms } from '../../src/pricing/terms.ts';
 import { decimal, zero } from '../../src/values/decimal.ts';
 import { fromStudio } from '../../src/values/known.ts';
 import type { Result } from '../../src/values/result.ts';

@@ -1,0 +1,34 @@
+// What an event's own rules replace, so that a reply can say "labour 25 % here, usually 30 %".
+
+import type { StudioSettings } from '../studio/settings.ts';
+import type { Decimal } from '../values/decimal.ts';
+import type { EventRule } from './event-rules.ts';
+import { defaultStep, pieceTerms } from './piece-terms.ts';
+import type { Override } from './price-terms.ts';
+
+/** What each rule replaces: the studio's setting or our default. */
+export const overridesOf = (settings: StudioSettings, rules: readonly EventRule[], taxRate: Decimal): readonly Override[] => {
+  const usual = pieceTerms(settings, []);
+  const from = (rule: EventRule): string => {
+    switch (rule.what) {
+      case 'labour share':
+        return usual.labour.share.value.toString();
+      case 'labour rule':
+        return usual.labour.rule.value;
+      case 'multiple':
+      case 'stems multiple':
+        return usual.multiples.stems.value.toString();
+      case 'sundries multiple':
+        return usual.multiples.sundries.value.toString();
+      case 'sundries':
+        return (rule.piece && settings.sundriesEach?.[rule.piece]) ?? '0';
+      case 'price step':
+        return settings.priceStep ?? defaultStep(settings.currency).toString();
+      case 'minutes':
+        return (rule.piece && settings.minutes?.[rule.piece]?.toString()) ?? '';
+      case 'tax rate':
+        return taxRate.toString();
+    }
+  };
+  return rules.map((rule) => ({ what: rule.what, to: rule.to, from: from(rule), ...(rule.piece ? { piece: rule.piece } : {}) }));
+};
