@@ -1,6 +1,6 @@
-// Reads the Slack settings from named values (main passes the environment) and says in one sentence what is wrong with them. No token is ever repeated back.
+// Checks the Slack settings main read from the environment, and says in one sentence what is wrong with them. No token is ever repeated back.
 
-import { type SlackStartProblem, startProblem } from './start-errors.ts';
+import { type SlackStartCode, type SlackStartProblem, startProblem } from './start-errors.ts';
 
 export interface SlackSettings {
   readonly botToken: string; // xoxb-…
@@ -21,42 +21,42 @@ export type SlackSettingsRead =
   | { readonly found: 'settings'; readonly settings: SlackSettings }
   | { readonly found: 'problem'; readonly problem: SlackStartProblem };
 
-export type NamedValues = Readonly<Record<string, string | undefined>>;
+/** As the environment gives them; what is unset is undefined. */
+export interface SlackValues {
+  readonly botToken: string | undefined;
+  readonly appToken: string | undefined;
+  readonly signingSecret: string | undefined;
+  readonly mode: 'socket' | 'http';
+  readonly port: number;
+  readonly apiUrl: string | undefined;
+}
 
-const names = ['SLACK_BOT_TOKEN', 'SLACK_APP_TOKEN', 'SLACK_SIGNING_SECRET'] as const;
+export const readSlackSettings = (values: SlackValues): SlackSettingsRead => {
+  const [botToken, appToken, signingSecret] = [values.botToken, values.appToken, values.signingSecret].map(
+    (value) => value?.trim() ?? '',
+  ) as [string, string, string];
+  if (botToken + appToken + signingSecret === '') return { found: 'none' };
+  const wrong = (code: SlackStartCode): SlackSettingsRead => ({ found: 'problem', problem: startProblem(code) });
 
-/** SLACK_BOT_TOKEN, SLACK_MODE (socket, the default, or http), SLACK_APP_TOKEN, SLACK_SIGNING_SECRET, SLACK_PORT (3000), SLACK_API_URL. */
-export const readSlackSettings = (values: NamedValues): SlackSettingsRead => {
-  const value = (name: string): string => values[name]?.trim() ?? '';
-  if (names.every((name) => value(name) === '')) return { found: 'none' };
-  const wrong = (problem: SlackStartProblem): SlackSettingsRead => ({ found: 'problem', problem });
+  if (botToken.startsWith('xapp-') && appToken.startsWith('xoxb-')) return wrong('tokens-swapped');
+  if (botToken === '') return wrong('bot-token-missing');
+  if (botToken.startsWith('xapp-')) return wrong('bot-token-is-app-token');
+  if (botToken.startsWith('xoxp-')) return wrong('bot-token-is-user-token');
+  if (!botToken.startsWith('xoxb-')) return wrong('bot-token-malformed');
 
-  const botToken = value('SLACK_BOT_TOKEN');
-  const appToken = value('SLACK_APP_TOKEN');
-  if (botToken.startsWith('xapp-') && appToken.startsWith('xoxb-')) return wrong(startProblem('tokens-swapped'));
-  if (botToken === '') return wrong(startProblem('bot-token-missing'));
-  if (botToken.startsWith('xapp-')) return wrong(startProblem('bot-token-is-app-token'));
-  if (botToken.startsWith('xoxp-')) return wrong(startProblem('bot-token-is-user-token'));
-  if (!botToken.startsWith('xoxb-')) return wrong(startProblem('bot-token-malformed'));
+  const { apiUrl } = values;
+  if (apiUrl !== undefined && !isStandIn(apiUrl, botToken)) return wrong('api-url-not-local');
+  const standIn = apiUrl === undefined ? {} : { apiUrl: apiUrl.endsWith('/') ? apiUrl : `${apiUrl}/` };
 
-  const apiUrl = value('SLACK_API_URL');
-  if (apiUrl !== '' && !isStandIn(apiUrl, botToken)) return wrong(startProblem('api-url-not-local'));
-  const standIn = apiUrl === '' ? {} : { apiUrl: apiUrl.endsWith('/') ? apiUrl : `${apiUrl}/` };
-
-  const mode = value('SLACK_MODE').toLowerCase() || 'socket';
-  if (mode === 'socket') {
-    if (appToken === '') return wrong(startProblem('app-token-missing'));
-    if (appToken.startsWith('xoxb-')) return wrong(startProblem('app-token-is-bot-token'));
-    if (!appToken.startsWith('xapp-')) return wrong(startProblem('app-token-malformed'));
-    return { found: 'settings', settings: { botToken, transport: { mode, appToken }, ...standIn } };
+  if (values.mode === 'socket') {
+    if (appToken === '') return wrong('app-token-missing');
+    if (appToken.startsWith('xoxb-')) return wrong('app-token-is-bot-token');
+    if (!appToken.startsWith('xapp-')) return wrong('app-token-malformed');
+    return { found: 'settings', settings: { botToken, transport: { mode: 'socket', appToken }, ...standIn } };
   }
-  if (mode !== 'http') return wrong(startProblem('mode-unknown'));
-  const signingSecret = value('SLACK_SIGNING_SECRET');
-  if (signingSecret === '') return wrong(startProblem('signing-secret-missing'));
-  if (/^x(oxb|oxp|app)-/.test(signingSecret)) return wrong(startProblem('signing-secret-is-token'));
-  const port = value('SLACK_PORT') === '' ? 3000 : Number(value('SLACK_PORT'));
-  if (!Number.isInteger(port) || port < 0 || port > 65_535) return wrong(startProblem('port-malformed'));
-  return { found: 'settings', settings: { botToken, transport: { mode, signingSecret, port }, ...standIn } };
+  if (signingSecret === '') return wrong('signing-secret-missing');
+  if (/^x(ox[a-z]|app)-/.test(signingSecret)) return wrong('signing-secret-is-token');
+  return { found: 'settings', settings: { botToken, transport: { mode: 'http', signingSecret, port: values.port }, ...standIn } };
 };
 
 /** Real tokens must never reach a stand-in: only this machine, and only tokens marked as made up. */

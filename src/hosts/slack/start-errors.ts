@@ -9,25 +9,23 @@ const sentences = {
   'bot-token-malformed': 'SLACK_BOT_TOKEN does not look like a bot token: it should begin xoxb-.',
   'tokens-swapped': 'SLACK_BOT_TOKEN and SLACK_APP_TOKEN are the wrong way round: the bot token begins xoxb-, the app token xapp-.',
   'app-token-missing':
-    'SLACK_APP_TOKEN is missing. Make an app-level token with connections:write on your app’s “Basic Information” page (it begins xapp-), or set SLACK_MODE=http.',
+    'SLACK_APP_TOKEN is missing. Make an app-level token with connections:write on your app’s “Basic Information” page (it begins xapp-), or set BENCHBELL_MODE=http.',
   'app-token-is-bot-token':
     'SLACK_APP_TOKEN holds a bot token (xoxb-). It needs the app-level token, which begins xapp-; the xoxb- token belongs in SLACK_BOT_TOKEN.',
   'app-token-malformed': 'SLACK_APP_TOKEN does not look like an app-level token: it should begin xapp-.',
   'signing-secret-missing':
-    'SLACK_SIGNING_SECRET is missing, and SLACK_MODE=http needs it. Copy it from your app’s “Basic Information” page.',
+    'SLACK_SIGNING_SECRET is missing, and BENCHBELL_MODE=http needs it. Copy it from your app’s “Basic Information” page.',
   'signing-secret-is-token':
     'SLACK_SIGNING_SECRET holds a token. It needs the Signing Secret from your app’s “Basic Information” page: a row of letters and digits.',
-  'mode-unknown': 'SLACK_MODE should be socket or http.',
-  'port-malformed': 'SLACK_PORT should be a whole number from 0 to 65535.',
-  'port-in-use': 'SLACK_PORT is in use by another program. Stop it, or choose another port.',
-  'api-url-not-local': 'SLACK_API_URL is for a stand-in on this machine with made-up tokens (xoxb-test…). Leave it out to use Slack.',
+  'port-in-use': 'BENCHBELL_PORT is in use by another program. Stop it, or choose another port.',
+  'api-url-not-local': 'BENCHBELL_SLACK_API is for a stand-in on this machine with made-up tokens (xoxb-test…). Leave it out to use Slack.',
   'bot-token-refused':
     'Slack refuses SLACK_BOT_TOKEN. Was the app removed, or the token replaced? Reinstall the app and copy the Bot User OAuth Token again.',
   'bot-token-not-a-bot': 'SLACK_BOT_TOKEN is accepted but belongs to no bot. Copy the Bot User OAuth Token, not a person’s token.',
   'app-token-refused':
     'Slack refuses SLACK_APP_TOKEN. Make a new app-level token with connections:write on your app’s “Basic Information” page.',
   'app-token-lacks-scope': 'SLACK_APP_TOKEN lacks connections:write. Make a new app-level token with that scope.',
-  'socket-mode-off': 'Socket Mode is off for this app. Switch it on under “Socket Mode”, or set SLACK_MODE=http.',
+  'socket-mode-off': 'Socket Mode is off for this app. Switch it on under “Socket Mode”, or set BENCHBELL_MODE=http.',
   'slack-unreachable': 'Slack cannot be reached. Check this machine’s network, then start again.',
 } as const;
 

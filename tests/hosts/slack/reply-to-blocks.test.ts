@@ -1,0 +1,219 @@
+// What a reply looks like in Slack, and that Slack would take it whatever is in it.
+
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { replyToBlocks } from '../../../src/hosts/slack/reply-to-blocks.ts';
+import type { Action, Block, Line, Meaning, Reply } from '../../../src/reply/reply.ts';
+import { messageFaults } from '../../support/block-kit-limits.ts';
+
+const line = (text: string, meaning: Meaning = 'plain'): Line => [{ text, meaning }];
+const shown = (...blocks: Block[]) => {
+  const parts = replyToBlocks({ blocks });
+  expect(messageFaults(parts)).toEqual([]);
+  return { ...parts, json: JSON.stringify(parts.blocks) };
+};
+
+const budget: Reply = {
+  blocks: [
+    {
+      block: 'answer',
+      line: [
+        ...line('40 buttonholes at '),
+        ...line('£25.00', 'money'),
+        ...line(' leave '),
+        ...line('£4.01', 'money'),
+        ...line(' each to buy with.'),
+      ],
+    },
+    {
+      block: 'table',
+      caption: 'Of the price',
+      columns: [
+        { title: '', align: 'left' },
+        { title: 'each', align: 'right' },
+        { title: 'for 40', align: 'right' },
+      ],
+      rows: [
+        [line('VAT 20 %'), line('4.17', 'money'), line('166.67', 'money')],
+        [line('Labour'), line('4.81', 'money'), line('192.31', 'money')],
+        [line('Wholesale'), line('4.01', 'money'), line('160.26', 'money')],
+      ],
+    },
+    { block: 'assumed', line: line('Tax included (your usual), labour 30 % on product.', 'assumed') },
+    { block: 'next', line: line('When is the event?') },
+    { block: 'actions', actions: [{ label: 'Show working', action: 'show working', value: 't1' }] },
+  ],
+};
+
+test('a budget reads in one screen: the answer, aligned figures, what was assumed, one button', () => {
+  const { blocks } = replyToBlocks(budget);
+  expect(messageFaults(replyToBlocks(budget))).toEqual([]);
+  expect(blocks.map(({ type }) => type)).toEqual(['rich_text', 'rich_text', 'context', 'rich_text', 'actions']);
+  const figures = JSON.stringify(blocks[1]);
+  expect(figures).toContain('           each  for 40\\nVAT 20 %   4.17  166.67\\nLabour     4.81  192.31\\nWholesale  4.01  160.26');
+});
+
+test('the plain text says all of it, a row at a time, for screen readers', () => {
+  expect(replyToBlocks(budget).text).toBe(
+    [
+      '40 buttonholes at £25.00 leave £4.01 each to buy with.',
+      'Of the price',
+      '• VAT 20 %: each 4.17, for 40 166.67',
+      '• Labour: each 4.81, for 40 192.31',
+      '• Wholesale: each 4.01, for 40 160.26',
+      'Tax included (your usual), labour 30 % on product.',
+      'When is the event?',
+      'Buttons: Show working',
+    ].join('\n'),
+  );
+});
+
+describe('a person’s words come back inert', () => {
+  test.each([
+    '<!channel>',
+    '@here',
+    '@everyone',
+    '#general',
+    '*bold*',
+    '_it_',
+    '~gone~',
+    '`code`',
+    '&amp;',
+    '<https://example.org|here>',
+    ':tulip:',
+    '<@U1>',
+    '> quote',
+  ])('%s', (words) => {
+    const blocks: Block[] = (['answer', 'line', 'problem', 'next', 'caution', 'assumed'] as const).map((block) => ({
+      block,
+      line: line(words, 'quoted'),
+    }));
+    const { json, text } = shown(...blocks, { block: 'list', title: line(words), items: [line(words, 'quoted')] });
+    expect(json).not.toMatch(/mrkdwn|"link"|"user"|"broadcast"|"channel"\}|"emoji":true|"emoji","name/);
+    expect(json).toContain(JSON.stringify(words).slice(1, -1));
+    expect(text).not.toMatch(/[<>]/);
+  });
+  test('marks that turn a line’s direction are gone', () => {
+    const { json, text } = shown({ block: 'line', line: line('ab\u202e\u2066c\u200f\u061cd', 'quoted') });
+    expect(json).toContain('"abcd"');
+    expect(text).toBe('abcd');
+  });
+  test('escaped once, in the top-level text only', () => {
+    const { json, text } = shown({ block: 'line', line: line('pins & <tape>') });
+    expect(text).toBe('pins &amp; &lt;tape&gt;');
+    expect(json).toContain('pins & <tape>');
+  });
+});
+
+const table = (rows: number, columns: number, cell: (row: number, column: number) => string): Block => ({
+  block: 'table',
+  caption: 'All of them',
+  columns: Array.from({ length: columns }, (_each, place) => ({ title: `Column ${place + 1}`, align: 'left' })),
+  rows: Array.from({ length: rows }, (_row, row) => Array.from({ length: columns }, (_cell, column) => line(cell(row, column)))),
+});
+
+describe('too much for one message', () => {
+  test('51 blocks', () => {
+    const many = Array.from({ length: 51 }, (_each, place): Block[] => [
+      { block: 'line', line: line(`line ${place}`) },
+      { block: 'assumed', line: line(`note ${place}`) },
+    ]).flat();
+    const { blocks, overflow, json } = shown(...many, { block: 'actions', actions: [{ label: 'Undo', action: 'undo', value: 'm1' }] });
+    expect(blocks).toHaveLength(50);
+    expect(json).toContain('attached text file');
+    expect(blocks.at(-1)?.type).toBe('actions');
+    expect(overflow).toContain('note 50');
+  });
+
+  test('a wide table is Slack’s own, a second one is a list', () => {
+    const wide = table(5, 6, (row, column) => `cell ${row} ${column} with words`);
+    const { blocks, overflow } = shown(wide, wide);
+    expect(blocks.filter(({ type }) => type === 'table')).toHaveLength(1);
+    expect(overflow).toBeUndefined();
+  });
+
+  test.each([
+    ['200 narrow rows', table(200, 2, (row, column) => `${row} ${column}`)],
+    ['120 wide rows', table(120, 8, (row, column) => `row ${row} column ${column}`)],
+    ['10,001 characters', table(10, 5, () => 'x'.repeat(201))],
+    ['25 columns', table(3, 25, (row, column) => `${row}.${column}`)],
+    ['a cell of 9,000', table(1, 2, () => 'y'.repeat(9_000))],
+    ['cells with line breaks', table(2, 2, () => 'a\nb')],
+    ['empty cells', table(3, 9, (row) => (row === 0 ? 'some words here' : ''))],
+    ['no rows', table(0, 3, () => '')],
+  ])('a table of %s', (_what, block) => {
+    const { text, overflow, blocks } = shown(block);
+    expect(text).not.toBe('');
+    if (overflow === undefined) expect(JSON.stringify(blocks).length).toBeLessThan(12_100);
+  });
+
+  test('a line of 40 kB, without a space in it', () => {
+    const { overflow, text } = shown({ block: 'line', line: line('&'.repeat(40_000)) });
+    expect(overflow).toHaveLength(40_000);
+    expect(text).toMatch(/^(&amp;)+\nThere is more/);
+  });
+
+  test('sixty choices, long labels, ids Slack cannot carry', () => {
+    const actions: Action[] = Array.from({ length: 60 }, (_each, place) => ({
+      label: `${place} ${'long '.repeat(30)}`,
+      action: 'choose',
+      value: `c${place}`,
+    }));
+    const { blocks } = shown(
+      { block: 'actions', actions },
+      { block: 'actions', actions: [{ label: 'No', action: 'undo', value: 'v'.repeat(2_001) }] },
+    );
+    expect(blocks.filter(({ type }) => type === 'actions')).toHaveLength(3);
+  });
+});
+
+test('a date is asked for with a date picker, which carries the id', () => {
+  const { json } = shown({ block: 'actions', actions: [{ label: 'Move the date', action: 'move date', value: 'event 3' }] });
+  expect(json).toContain('"type":"datepicker","action_id":"reply|move date|0|event 3"');
+});
+
+test('buttons say by words what they are; colour only adds', () => {
+  const { json } = shown({
+    block: 'actions',
+    actions: [
+      { label: 'Made all 12', action: 'made all', value: 'd1', style: 'main' },
+      { label: 'Undo', action: 'undo', value: '', style: 'careful' },
+    ],
+  });
+  expect(json).toContain('"style":"primary"');
+  expect(json).toContain('"style":"danger"');
+});
+
+test('an empty reply still has a text', () => {
+  expect(shown().text).toBe('…');
+  expect(shown({ block: 'list', items: [] }, { block: 'actions', actions: [] }).blocks).toEqual([]);
+});
+
+const anyLine = fc.array(
+  fc.record({
+    text: fc.string({ unit: 'binary', maxLength: 60 }),
+    meaning: fc.constantFrom<Meaning>('plain', 'strong', 'money', 'assumed', 'quoted'),
+  }),
+  { maxLength: 4 },
+);
+const anyBlock: fc.Arbitrary<Block> = fc.oneof(
+  anyLine.map((words): Block => ({ block: 'answer', line: words })),
+  anyLine.map((words): Block => ({ block: 'assumed', line: words })),
+  anyLine.map((words): Block => ({ block: 'caution', line: words })),
+  fc.array(anyLine, { maxLength: 30 }).map((items): Block => ({ block: 'list', items })),
+  fc
+    .tuple(fc.nat(30), fc.nat(22), fc.string({ unit: 'binary', maxLength: 30 }))
+    .map(([rows, columns, cell]) => table(rows, columns, () => cell)),
+  fc
+    .array(fc.string({ maxLength: 100 }), { maxLength: 30 })
+    .map((labels): Block => ({ block: 'actions', actions: labels.map((label) => ({ label, action: 'choose', value: label })) })),
+);
+
+test('whatever a reply holds, Slack would take it', () => {
+  fc.assert(
+    fc.property(fc.array(anyBlock, { maxLength: 40 }), (blocks) => {
+      expect(messageFaults(replyToBlocks({ blocks }))).toEqual([]);
+    }),
+    { numRuns: 150 },
+  );
+});
