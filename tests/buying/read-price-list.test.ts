@@ -1,0 +1,216 @@
+// Price lists as they come out of sheets and mailboxes.
+import { readFileSync } from 'node:fs';
+import { performance } from 'node:perf_hooks';
+import { describe, expect, test } from 'vitest';
+import type { Item } from '../../src/buying/item.ts';
+import { readPriceList } from '../../src/buying/read-price-list.ts';
+
+const read = (csv: string, currency = 'GBP') => readPriceList(csv, { currency });
+const items = (csv: string, currency = 'GBP'): readonly Item[] => {
+  const result = read(csv, currency);
+  if (!result.ok) throw new Error(JSON.stringify(result.problem));
+  return result.value.items;
+};
+const short = (item: Item | undefined) =>
+  item &&
+  `${item.name} ${item.packPrice.toFixed(2)} / ${item.size.toFixed()} ${item.unit.name}${item.pack === undefined ? '' : ` a ${item.pack}`}`;
+const faults = (csv: string) => {
+  const result = read(csv);
+  if (result.ok || result.problem.code !== 'price-list-rows-wrong') throw new Error(JSON.stringify(result));
+  return result.problem.data.faults.map(({ line, column, why }) => `${line} ${column}: ${why}`);
+};
+
+const expected = 'bunny tails 14.50 / 50 stem a bunch';
+describe('one list in many dresses', () => {
+  test.each([
+    ['plain', 'item,price,size,unit,pack\nbunny tails,14.50,50,stem,bunch'],
+    ['with a byte-order mark and Windows lines', '\ufeffitem,price,size,unit,pack\r\nbunny tails,14.50,50,stem,bunch\r\n'],
+    ['semicolons and decimal commas', 'item;price;size;unit;pack\nbunny tails;14,50;50;stem;bunch'],
+    ['tabs, pasted from a sheet', 'item\tprice\tsize\tunit\tpack\nbunny tails\t14.50\t50\tstem\tbunch'],
+    ['pasted between code fences', '```\nitem,price,size,unit,pack\nbunny tails,14.50,50,stem,bunch\n```'],
+    [
+      'columns in another order, trade headings',
+      'Supplier,Sold by,Stems per bunch,Product,Trade price\nSaltmarsh Dried,bunch,50,bunny tails,14.50',
+    ],
+    ['a pound sign', 'item,price (£),size,unit,pack\nbunny tails,£14.50,50,stems,bunch'],
+    ['a currency code', 'item,price,size,unit,pack\nbunny tails,GBP 14.50,50,stems,bunch'],
+    ['quoted decimal comma', 'item,price,size,unit,pack\nbunny tails,"14,50",50,stem,bunch'],
+    ['the size says it all', 'item,price,size\nbunny tails,14.50,bunch of 50'],
+    ['the unit column names the bunch', 'item,price,size,unit\nbunny tails,14.50,50,bunch'],
+    ['blank lines and empty rows', '\nitem,price,size,unit,pack\n\nbunny tails,14.50,50,stem,bunch\n,,,,\n'],
+    ['a formula guard from an exported file', 'item,price,size,unit,pack\n bunny  tails ,14.50,50,stem,bunch'],
+  ])('%s', (_name, csv) => {
+    expect(items(csv).map(short)).toEqual([expected]);
+  });
+
+  test('quoted commas and line breaks stay in their cell', () => {
+    const [row] = items('item,price,size,note\n"rose, spray",11,10,"white,\nnot cream"');
+    expect([row?.name, row?.note]).toEqual(['rose, spray', 'white,\nnot cream']);
+  });
+
+  test('every column', () => {
+    const [row] = items(
+      'Name,Cost,Qty,UOM,Container,Grower,Lead time (working days),Wastage %,On hand,Days to dry,Use,Remarks\nlarkspur,10.40,10,stems,bunch,Ferrygate Flowers,2,100%,1 bunch,14-18 days,line,hang at once',
+    );
+    expect(row).toMatchObject({
+      name: 'larkspur',
+      pack: 'bunch',
+      supplier: 'Ferrygate Flowers',
+      leadDays: 2,
+      dryingDays: 18,
+      role: 'line',
+      note: 'hang at once',
+    });
+    expect([row?.packPrice.toFixed(2), row?.size.toFixed(), row?.spare?.toFixed(), row?.stock?.toFixed()]).toEqual([
+      '10.40',
+      '10',
+      '100',
+      '10',
+    ]);
+  });
+
+  test('headings nothing is taken from are named', () => {
+    const result = read('item,price,size,shelf\nrose,11,10,B2');
+    expect(result.ok && result.value.unread).toEqual(['shelf']);
+  });
+});
+
+describe('amounts', () => {
+  test.each([
+    ['8 yd', '', '8 yd'],
+    ['10m', 'roll', '10 m a roll'],
+    ['25 m spool', '', '25 m a spool'],
+    ['100', 'ft', '100 ft'],
+    ['144', 'pins', '144 pin'],
+    ['', 'stem', '1 stem'],
+    ['1', 'roll', '1 roll'],
+  ])('%s | %s', (size, unit, shown) => {
+    expect(short(items(`item,price,size,unit\nthing,5,${size},${unit}`)[0])).toBe(`thing 5.00 / ${shown}`);
+  });
+
+  test.each([
+    ['1,250.00', '1250.00'],
+    ['1 250,50', '1250.50'],
+    ['1.250,50', '1250.50'],
+    ['0,5', '0.50'],
+    ['.75', '0.75'],
+    ['free', '0.00'],
+    ['12 £', '12.00'],
+  ])('a price of %s', (cell, price) => {
+    expect(items(`item;price;size\nthing;${cell};1 stem`)[0]?.packPrice.toFixed(2)).toBe(price);
+  });
+
+  test('1,250 is a thousand where the file writes decimal points, and one and a quarter where it writes decimal commas', () => {
+    expect(items('item;price;size\na;1,250;1 stem\nb;14.50;1 stem')[0]?.packPrice.toFixed(2)).toBe('1250.00');
+    expect(items('item;price;size\na;1,250;1 stem\nb;14,50;1 stem')[0]?.packPrice.toFixed(2)).toBe('1.25');
+    expect(items('item;price;size\na;1.250;1 stem\nb;14,50;1 stem')[0]?.packPrice.toFixed(2)).toBe('1250.00');
+  });
+
+  test('1,250 alone is refused, not guessed', () => {
+    expect(faults('item;price;size\na;1,250;1 stem')).toEqual(['2 price: number unclear']);
+  });
+
+  test('euros and dollars belong to their own studios', () => {
+    expect(items('item;price;size\na;14,50 €;1 stem', 'EUR')[0]?.packPrice.toFixed(2)).toBe('14.50');
+    expect(items('item,price,size\na,$14.50,1 stem', 'AUD')[0]?.packPrice.toFixed(2)).toBe('14.50');
+    expect(items('item,price,size\na,NZ$14.50,1 stem', 'NZD')[0]?.packPrice.toFixed(2)).toBe('14.50');
+    expect(faults('item,price,size\na,€14.50,1 stem\nb,$3,1 stem')).toEqual(['2 price: other currency', '3 price: other currency']);
+  });
+});
+
+describe('bad rows are named by line and reason, and nothing is imported', () => {
+  test('one of each', () => {
+    const csv = [
+      'item,price,size,unit,pack,lead,spare,stock,drying,role',
+      'good,5,10,stem,bunch,,,,,',
+      ',5,10,stem,bunch,,,,,',
+      'no price,,10,stem,bunch,,,,,',
+      'worded,five,10,stem,bunch,,,,,',
+      'negative,-5,10,stem,bunch,,,,,',
+      'nothing in it,5,0,stem,bunch,,,,,',
+      'no size,5,,,bunch,,,,,',
+      'ribbon,5,8,,spool,,,,,',
+      'odd unit,5,8,fathom,,,,,,',
+      'two units,5,8 yd,m,,,,,,',
+      'lead,5,10,stem,bunch,soon,,,,',
+      'spare,5,10,stem,bunch,,0.1,,,',
+      'stock,5,10,stem,bunch,,,3 m,,',
+      'drying,5,10,stem,bunch,,,,-2,',
+      'role,5,10,stem,bunch,,,,,spaceship',
+      'Goods,5,10,stem,bunch,,,,,,extra',
+      'GOOD,6,10,stem,bunch,,,,,',
+    ].join('\n');
+    expect(faults(csv)).toEqual([
+      '3 item: empty',
+      '4 price: empty',
+      '5 price: not a number',
+      '6 price: negative',
+      '7 size: zero pack size',
+      '8 size: empty',
+      '9 size: length unit missing',
+      '10 unit: unit unknown',
+      '11 size: units disagree',
+      '12 lead: not a whole number',
+      '13 spare: percent out of range',
+      '14 stock: units disagree',
+      '15 drying: negative',
+      '16 role: role unknown',
+      '17 item: name twice', // "Goods" is the plural of "good"
+      '17 : too many cells',
+      '18 item: name twice',
+    ]);
+  });
+
+  test('a name twice gives both lines', () => {
+    const result = read('item,price,size\nBunny tails,14.50,50 stems\nrose,5,10\nbunny tail,15,50');
+    expect(result).toMatchObject({ ok: false, problem: { data: { rows: 3, faults: [{ line: 4, why: 'name twice', other: 2 }] } } });
+  });
+
+  test('lines are counted through blank lines and cells of several lines', () => {
+    expect(faults('item,price,size,note\n\nrose,5,10,"one\ntwo"\n\nstatice,x,10,')).toEqual(['6 price: not a number']);
+  });
+
+  test('an unquoted decimal comma in a comma file is not read as two numbers', () => {
+    expect(faults('item,price,size\nrose,14,50,10')).toEqual(['2 : too many cells']);
+  });
+});
+
+describe('files refused whole', () => {
+  test.each([
+    ['nothing', '', 'price-list-empty'],
+    ['headings only', 'item,price,size\n', 'price-list-empty'],
+    ['no headings', 'bunny tails,14.50,50', 'price-list-columns-missing'],
+    ['no price column', 'item,size\nrose,10', 'price-list-columns-missing'],
+    ['no way to know the pack', 'item,price\nrose,10', 'price-list-columns-missing'],
+    ['two price columns', 'item,pack price,trade price,size\nrose,1,2,10', 'price-list-column-twice'],
+    ['not UTF-8', 'item,price,size\nrose,\ufffd5,10', 'price-list-not-text'],
+  ])('%s', (_name, csv, code) => {
+    expect(read(csv)).toMatchObject({ ok: false, problem: { code } });
+  });
+
+  test('a quotation mark that never closes is named by its line', () => {
+    expect(read('item,price,size\nrose,5,10\n"statice,5,10\nfern,5,10')).toMatchObject({
+      problem: { code: 'price-list-quote-open', data: { line: 3 } },
+    });
+  });
+});
+
+test('5,000 rows in under two seconds, with the bad ones named', () => {
+  const rows = Array.from(
+    { length: 5000 },
+    (_, at) => `flower no ${at},${at % 500 === 250 ? 'dear' : `£${at % 90}.50`},25,stem,bunch,"Saltmarsh, Dried",3,10`,
+  );
+  const csv = ['item,price,size,unit,pack,supplier,lead,spare', ...rows].join('\n');
+  const before = performance.now();
+  const named = faults(csv);
+  const good = items(csv.replaceAll('dear', '1.00'));
+  expect(performance.now() - before).toBeLessThan(4000); // twice: once bad, once good
+  expect(named).toHaveLength(10);
+  expect(named[0]).toBe('252 price: not a number');
+  expect(good).toHaveLength(5000);
+});
+
+test("the demo studio's own list reads without a fault", () => {
+  const result = read(readFileSync(new URL('../../demo-data/prices.csv', import.meta.url), 'utf8'));
+  expect(result.ok && [result.value.items.length, result.value.unread]).toEqual([25, []]);
+});
