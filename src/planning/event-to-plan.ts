@@ -1,0 +1,123 @@
+// One open event as the planner takes it: its date, and per line the pieces still to make, what they are made of and how long each takes.
+// Nobody said the material: the bench keeps room for fresh work, the tightest window, and the line says that this was assumed.
+
+import { mixedBaseShare } from '../handbook/bench-minutes.ts';
+import type { Material, PieceKind } from '../handbook/pieces.ts';
+import type { StudioState } from '../studio/studio.ts';
+import type { EventState, OrderLine } from '../thread/event.ts';
+import type { Day } from '../values/day.ts';
+import { type BenchRules, benchRules, minutesEach } from './bench-rules.ts';
+
+export interface LineToPlan {
+  readonly piece: PieceKind;
+  readonly material: Material;
+  readonly materialAssumed: boolean;
+  readonly ordered: number; // the most that was said: "40 to 45" is planned as 45
+  readonly left: number;
+  readonly minutesEach: number;
+  readonly minutesBy: 'this event' | 'the studio' | 'the handbook';
+  readonly wearer?: string;
+}
+
+export interface EventToPlan {
+  readonly key: string;
+  readonly title?: string;
+  readonly date: Day;
+  readonly time?: string; // HH:MM
+  readonly handOver?: { readonly date?: Day; readonly time?: string };
+  readonly lines: readonly LineToPlan[];
+  readonly ingredients: readonly IngredientToGet[];
+  readonly recipeDecided: boolean;
+  readonly steps: readonly { readonly step: EventState['steps'][number]['step']; readonly item?: string }[];
+}
+
+/** An ingredient as the recipe names it, with what the studio's price list says about getting it. */
+export interface IngredientToGet {
+  readonly name: string;
+  readonly leadDays?: number;
+  readonly dryingDays?: number; // the studio's own; 0 is bought ready dried
+}
+
+/** Undefined for an event that cannot be planned: without a date, cancelled, or with nothing ordered. */
+export const eventToPlan = (
+  key: string,
+  event: EventState,
+  studio: StudioState,
+  rules: BenchRules = benchRules(studio),
+): EventToPlan | undefined => {
+  if (event.date === undefined || event.cancelled || event.lines.length === 0) return undefined;
+  const made = madeByLine(event);
+  return {
+    key,
+    ...(event.title === undefined ? {} : { title: event.title }),
+    date: event.date,
+    ...(event.time === undefined ? {} : { time: event.time }),
+    ...(event.handOver === undefined ? {} : { handOver: event.handOver }),
+    lines: event.lines.map((line, index) => {
+      const material = line.material ?? event.material;
+      const ordered = Math.max(line.count, line.countMax ?? 0);
+      const own = ownMinutes(line.piece, event);
+      const usual = minutesEach(line.piece, rules);
+      return {
+        piece: line.piece,
+        material: material ?? 'fresh',
+        materialAssumed: material === undefined,
+        ordered,
+        left: Math.max(0, ordered - (made[index] ?? 0)),
+        minutesEach: own ?? usual.minutes,
+        minutesBy: own !== undefined ? 'this event' : usual.own ? 'the studio' : 'the handbook',
+        ...(line.wearer === undefined ? {} : { wearer: line.wearer }),
+      };
+    }),
+    ingredients: ingredientsOf(event, studio),
+    recipeDecided: Object.keys(event.recipes).length > 0,
+    steps: event.steps.map(({ step, item }) => ({ step, ...(item === undefined ? {} : { item }) })),
+  };
+};
+
+const ownMinutes = (piece: PieceKind, event: EventState): number | undefined => {
+  const rule = event.rules.findLast((one) => one.what === 'minutes' && (one.piece === undefined || one.piece === piece));
+  const minutes = rule ? Number(rule.to) : Number.NaN;
+  return minutes > 0 && Number.isFinite(minutes) ? minutes : undefined;
+};
+
+// Progress is told by kind of piece. Where two lines share a kind, work that may be made early is taken as made first: fresh pieces cannot have been.
+const early: readonly Material[] = ['artificial', 'preserved', 'dried', 'mixed', 'fresh'];
+
+const madeByLine = (event: EventState): readonly number[] => {
+  const made = event.lines.map(() => 0);
+  const earliest = event.lines
+    .map((line, index) => ({ line, index, rank: early.indexOf(line.material ?? event.material ?? 'fresh') }))
+    .sort((a, b) => a.rank - b.rank || a.index - b.index);
+  for (const piece of new Set(event.lines.map((line) => line.piece))) {
+    let left = event.progress[piece]?.made ?? 0;
+    for (const { line, index } of earliest) {
+      if (line.piece !== piece) continue;
+      const here = Math.min(left, mostOf(line));
+      made[index] = here;
+      left -= here;
+    }
+  }
+  return made;
+};
+
+const mostOf = (line: OrderLine): number => Math.max(line.count, line.countMax ?? 0);
+
+const ingredientsOf = (event: EventState, studio: StudioState): readonly IngredientToGet[] => {
+  const names = new Set(
+    Object.values(event.recipes).flatMap((lines) =>
+      (lines ?? []).filter((line) => line.stems !== undefined).map((line) => line.ingredient),
+    ),
+  );
+  return [...names].map((name) => {
+    const pack = studio.packs.find((one) => one.item.toLowerCase() === name.toLowerCase());
+    return {
+      name,
+      ...(pack?.leadDays === undefined ? {} : { leadDays: pack.leadDays }),
+      ...(pack?.dryingDays === undefined ? {} : { dryingDays: pack.dryingDays }),
+    };
+  });
+};
+
+/** Minutes of the dried base of a mixed piece; the rest adds the fresh part. */
+export const baseMinutes = (minutes: number): number => (minutes * mixedBaseShare.dividend) / mixedBaseShare.divisor;

@@ -1,0 +1,88 @@
+// When each supply must be ordered, hung or put in water, and checked, so that it is ready for its first bench day. Counted back in working days from there.
+
+import { conditioningHours } from '../handbook/conditioning.ts';
+import { bestGrade, commonPractice, type Source } from '../handbook/sources.ts';
+import type { CalendarStep, StepGrade } from './calendar-step.ts';
+import { dayNumbered } from './day-number.ts';
+import { canStillBeReady } from './still-possible.ts';
+import { hasBeen, leadDays, slowestDrying } from './supply.ts';
+import type { SupplyNeed } from './supply-need.ts';
+
+export const materialSteps = (need: SupplyNeed): readonly CalendarStep[] => (need.supply === 'fresh' ? freshSteps(need) : keptSteps(need));
+
+const practice = { grade: 'common practice', sources: [commonPractice] } as const;
+
+const stepMaker =
+  ({ supply, days, now }: SupplyNeed) =>
+  (
+    step: CalendarStep['step'],
+    day: number,
+    done: boolean,
+    about: { grade: StepGrade; sources: readonly Source[]; assumed?: boolean } & Partial<CalendarStep>,
+  ): CalendarStep => {
+    const date = days.onOrBefore(day);
+    return {
+      step,
+      date: dayNumbered(date),
+      late: date < now && !done,
+      done,
+      material: supply,
+      ...(date === day ? {} : { movedFrom: dayNumbered(day) }),
+      canStill: [],
+      assumed: false,
+      ...about,
+    };
+  };
+
+const freshSteps = (need: SupplyNeed): readonly CalendarStep[] => {
+  const { event, firstBench, made, rules, days } = need;
+  const step = stepMaker(need);
+  const inWater = days.before(firstBench, 1); // overnight in water covers the longest hours printed
+  const lead = leadDays(event, rules);
+  const received = made || hasBeen(event, 'received');
+  const sources = conditioningHours.rows.map((row) => row.source);
+  const steps = [
+    step('material ready', firstBench, made, { grade: 'derived', sources }),
+    step('condition', inWater, made, { grade: bestGrade(sources), sources, hours: conditioningHours }),
+    step('order by', days.before(inWater, lead.days), received || hasBeen(event, 'ordered'), {
+      ...(rules.leadDays === undefined ? practice : { grade: 'the studio', sources: [] }),
+      assumed: lead.assumed,
+    }),
+  ];
+  return steps.map((one) => (one.late ? { ...one, canStill: canStillBeReady(need, one.step, undefined) } : one));
+};
+
+const keptSteps = (need: SupplyNeed): readonly CalendarStep[] => {
+  const { event, supply, firstBench, made, rules, days } = need;
+  const step = stepMaker(need);
+  const ready = days.before(firstBench, 1);
+  const lead = leadDays(event, rules);
+  const checked = made || hasBeen(event, 'drying checked');
+  const hung = checked || hasBeen(event, 'hung');
+  const received = hung || hasBeen(event, 'received');
+  const drying = supply === 'dried' ? slowestDrying(event, rules) : undefined;
+  const steps = [step('material ready', ready, checked || (!drying && received), { grade: 'derived', sources: [] })];
+  let wanted = ready; // the day the stems must be in the studio
+  if (drying) {
+    const hang = days.onOrBefore(ready - drying.most);
+    const sources = drying.rows.map((row) => row.source);
+    const about = {
+      grade: drying.by === 'the studio' ? ('the studio' as const) : bestGrade(sources),
+      sources,
+      days: { least: drying.least, most: drying.most },
+      between: { from: dayNumbered(hang + drying.least), to: dayNumbered(hang + drying.most) },
+      assumed: drying.by === 'the method',
+      ...(drying.plant === undefined ? {} : { plant: drying.plant }),
+    };
+    steps.push(step('check the drying', Math.max(hang, days.onOrBefore(hang + drying.least)), checked, about));
+    steps.push(step('hang or treat', ready - drying.most, hung, about));
+    wanted = hang;
+  }
+  steps.push(
+    step('order by', days.before(wanted, lead.days), received || hasBeen(event, 'ordered'), {
+      ...(rules.leadDays === undefined ? practice : { grade: 'the studio', sources: [] }),
+      assumed: lead.assumed,
+    }),
+  );
+  return steps.map((one) => (one.late ? { ...one, canStill: canStillBeReady(need, one.step, drying) } : one));
+};
