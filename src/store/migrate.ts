@@ -10,7 +10,7 @@ export interface MigrateOptions {
   readonly now: number; // epoch milliseconds, kept in the ledger
   readonly steps?: readonly Migration[];
   /** Called once before the first step on a database that already holds something. */
-  readonly backUp: (from: number) => void;
+  readonly backUp: (next: number) => void;
 }
 
 /** Returns the numbers of the steps applied. Throws StoreTrouble 'database-newer' when the database knows more steps than this code. */
@@ -23,7 +23,8 @@ export const migrate = (db: Database, { path, now, steps = migrations, backUp }:
     throw new StoreTrouble('database-newer', message);
   }
   const missing = steps.filter((step) => step.number > at);
-  if (at > 0 && missing.length > 0) backUp(at);
+  const next = missing[0];
+  if (at > 0 && next) backUp(next.number);
   return missing.filter((step) => applyStep(db, step, now)).map((step) => step.number);
 };
 

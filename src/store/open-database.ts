@@ -8,7 +8,7 @@ import { named, StoreTrouble } from './store-trouble.ts';
 export type { Database } from 'better-sqlite3';
 
 /** Marks the file as ours: the letters "BnBl". SQLite keeps it in the file's header. */
-const applicationId = 0x42_6e_42_6c;
+export const applicationId = 0x42_6e_42_6c;
 
 const inMemory = (path: string): boolean => path === ':memory:' || path === '';
 
@@ -25,14 +25,14 @@ export const openDatabase = ({ path, busyMilliseconds = 5000, powerSafe = true }
     if (!inMemory(path)) ownerOnly(path);
     const db = new Database(path, { timeout: busyMilliseconds });
     try {
-      refuseOthers(db, path);
+      const isNew = isEmptyOrOurs(db, path) === 'empty';
       db.pragma('journal_mode = WAL');
       // FULL, not NORMAL: in WAL mode NORMAL may lose commits at a power cut, and Slack never sends an acknowledged delivery again.
       db.pragma(`synchronous = ${powerSafe ? 'FULL' : 'OFF'}`);
       db.pragma('foreign_keys = ON');
       db.pragma('secure_delete = ON');
       db.pragma('trusted_schema = OFF');
-      db.pragma(`application_id = ${applicationId}`); // a write: shows a read-only file at once
+      if (isNew) db.pragma(`application_id = ${applicationId}`);
       return db;
     } catch (error) {
       db.close();
@@ -46,10 +46,10 @@ const ownerOnly = (path: string): void => {
   if ((statSync(path).mode & 0o077) !== 0) chmodSync(path, 0o600);
 };
 
-const refuseOthers = (db: Database.Database, path: string): void => {
+const isEmptyOrOurs = (db: Database.Database, path: string): 'empty' | 'ours' => {
   const id = db.pragma('application_id', { simple: true });
-  if (id === applicationId) return;
+  if (id === applicationId) return 'ours';
   const tables = db.prepare<[], { tables: number }>('SELECT count(*) AS tables FROM sqlite_schema').get()?.tables ?? 0;
-  if (id === 0 && tables === 0) return;
+  if (id === 0 && tables === 0) return 'empty';
   throw new StoreTrouble('database-not-ours', `${path} is a database of another program. Choose another path.`);
 };

@@ -1,7 +1,8 @@
 // The assistant's Store on one SQLite file: opening it (migrated, leased, interrupted posts marked) and its transactions.
 
 import type { Database } from 'better-sqlite3';
-import type { Clock, Outcome, Store } from '../assistant/ports.ts';
+import type { Clock, Outcome, Store, StoredStudio } from '../assistant/ports.ts';
+import { copyBeforeMigrating } from './backup.ts';
 import { currentFolds, type Folds } from './folds.ts';
 import { inbox } from './inbox.ts';
 import { leaseLasts, takeLease } from './lease.ts';
@@ -27,6 +28,8 @@ export interface OpenStore extends Store {
   readonly path: string;
   readonly database: Database; // for backup, check, export: never for handling messages
   readonly folds: Folds;
+  /** What is kept of a studio; undefined before its settings were first given. */
+  storedStudio(workspace: string): StoredStudio | undefined;
   /** Runs the work in one transaction, under the lease. Throws StoreTrouble when the database fails. */
   write<T>(work: () => T): T;
   /** Ends the lease. Nothing may be used afterwards. */
@@ -46,7 +49,7 @@ export const openStore = (options: OpenStoreOptions): OpenStore => {
 };
 
 const startStore = (db: Database, path: string, folds: Folds, clock: Clock): OpenStore => {
-  migrate(db, { path, now: clock.now(), backUp: () => undefined });
+  migrate(db, { path, now: clock.now(), backUp: (next) => void copyBeforeMigrating(db, path, next) });
   const lease = takeLease(db, path, clock.now());
   const renewal = setInterval(() => {
     try {
@@ -88,10 +91,13 @@ const startStore = (db: Database, path: string, folds: Folds, clock: Clock): Ope
     knows: (key) => read(() => parts.threads.versionOf(key) > 0 || parts.inbox.addressedIn(key)),
     thread: (key) => read(() => parts.threads.thread(key)),
     entries: (key) => read(() => parts.threads.entries(key)),
+    storedStudio: (workspace) => read(() => parts.studios.studio(workspace)),
     studioEntries: (workspace) => read(() => parts.studios.entries(workspace)),
     studio: (workspace, initial) => {
-      if (parts.studios.isStale(workspace, initial)) write(() => parts.studios.follow(workspace, initial));
-      return read(() => parts.studios.studio(workspace));
+      if (read(() => parts.studios.isStale(workspace, initial))) write(() => parts.studios.follow(workspace, initial));
+      const studio = read(() => parts.studios.studio(workspace));
+      if (!studio) throw new Error('a studio was not kept');
+      return studio;
     },
     openEvents: (workspace, from) => read(() => parts.threads.openEvents(workspace, from)),
     commit: (outcome) => write(() => commit(parts, outcome)),

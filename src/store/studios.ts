@@ -42,10 +42,9 @@ export const studios = (db: Database, folds: Folds) => {
       else first.run(workspace, settings, state, folds.version);
     },
 
-    studio: (workspace: string): StoredStudio => {
+    studio: (workspace: string): StoredStudio | undefined => {
       const row = find.get(workspace);
-      if (!row) throw new Error('a studio was read before its settings were given');
-      return { workspace, version: row.version, state: joined(row) };
+      return row && { workspace, version: row.version, state: joined(row) };
     },
 
     entries: (workspace: string): readonly Entry[] => findEntries.all(workspace).map(toEntry),
