@@ -1,8 +1,7 @@
 // Looks for a reply that may have been posted after all, by the id it carries as metadata.
 
-import type { webApi } from '@slack/bolt';
+import { webApi } from '@slack/bolt';
 import type { QueuedReply } from '../../assistant/ports.ts';
-import { isAnswered } from './post-outcome.ts';
 
 const eventType = 'benchbell_reply';
 const pages = 10;
@@ -10,7 +9,10 @@ const pages = 10;
 /** The metadata that marks a reply as this one. */
 export const replyMark = (id: string) => ({ event_type: eventType, event_payload: { reply: id } });
 
-/** The ts of the reply; undefined when it is not there, or Slack will not let us look. Throws when Slack could not be asked. */
+/** Then it cannot be there either. */
+const nowhere = new Set(['thread_not_found', 'channel_not_found', 'message_not_found']);
+
+/** The ts of the reply; undefined when it is not there. Rejects when it could not look. */
 export const findReply = async (client: webApi.WebClient, reply: QueuedReply): Promise<string | undefined> => {
   const { channel, thread } = reply.to;
   const page = async (cursor: string | undefined) => {
@@ -29,7 +31,7 @@ export const findReply = async (client: webApi.WebClient, reply: QueuedReply): P
     }
     return undefined;
   } catch (error) {
-    if (isAnswered(error)) return undefined;
+    if (error instanceof webApi.WebAPIPlatformError && nowhere.has(error.data.error)) return undefined;
     throw error;
   }
 };

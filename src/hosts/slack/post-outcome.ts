@@ -46,12 +46,13 @@ export const isAnswered = (error: unknown): boolean => {
   return code !== undefined && !passing.has(code);
 };
 
-export const outcomeOf = (error: unknown, attempts: number): Exclude<Posted, { outcome: 'posted' }> => {
-  const reason = errorName(error);
+/** `sending`: the message itself was under way, so that without an answer it may have arrived. */
+export const outcomeOf = (error: unknown, attempts: number, sending: boolean): Exclude<Posted, { outcome: 'posted' }> => {
   if (error instanceof webApi.WebAPIRateLimitedError)
     return { outcome: 'later', afterMilliseconds: Math.max(1, error.retryAfter) * 1000, reason: 'rate limited' };
   const code = codeOf(error);
   if (code !== undefined && operators.has(code)) return { outcome: 'later', afterMilliseconds: operatorsWait, reason: code };
-  if (code !== undefined && !passing.has(code)) return { outcome: 'refused', reason: code };
-  return { outcome: 'later', afterMilliseconds: Math.min(longestWait, 1000 * 2 ** Math.min(attempts, 9)), reason: code ?? reason };
+  if (isAnswered(error)) return { outcome: 'refused', reason: errorName(error) };
+  const afterMilliseconds = Math.min(longestWait, 1000 * 2 ** Math.min(attempts, 9));
+  return { outcome: 'later', afterMilliseconds, reason: errorName(error), ...(sending ? { unsure: true } : {}) };
 };

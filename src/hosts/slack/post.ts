@@ -1,4 +1,4 @@
-// Posts replies, so that each appears once: an attempt whose end is unknown is looked for in the thread before anything is posted again.
+// Posts replies, and says honestly what became of each: a post whose answer was lost may have arrived, and is looked for before it is made again.
 // A reply carries its id as message metadata, which members of the channel can read: never anything else.
 
 import type { webApi } from '@slack/bolt';
@@ -6,7 +6,6 @@ import type { FileMaker, Posted, Poster, QueuedReply } from '../../assistant/por
 import type { FileWanted } from '../../reply/reply.ts';
 import { findReply, replyMark } from './find-reply.ts';
 import { errorName, type Log } from './logger.ts';
-import type { Pace } from './pace.ts';
 import { isAnswered, isTooMuch, isUpdateGone, outcomeOf } from './post-outcome.ts';
 import { replyToBlocks, type SlackMessageParts } from './reply-to-blocks.ts';
 import { sendBytes, showFiles, type UploadedFile } from './upload-file.ts';
@@ -14,7 +13,6 @@ import { sendBytes, showFiles, type UploadedFile } from './upload-file.ts';
 export interface Posting {
   readonly client: webApi.WebClient;
   readonly files: FileMaker;
-  readonly pace: Pace;
   readonly log: Log;
 }
 
@@ -22,28 +20,23 @@ const fileMissing = 'The file could not be attached just now. Ask for it again i
 
 export const createPoster = (posting: Posting): Poster => ({
   post: async (reply) => {
+    const progress = { sending: false };
     try {
-      return await attempt(posting, reply);
+      return await attempt(posting, reply, progress);
     } catch (error) {
-      const outcome = outcomeOf(error, reply.attempts);
+      const outcome = outcomeOf(error, reply.attempts, progress.sending);
       posting.log.warn({ from: 'slack', reply: reply.id, ...outcome }, 'A reply was not posted.');
       return outcome;
     }
   },
-  find: async (reply) => findReply(posting.client, reply).catch(() => undefined),
+  find: (reply) => findReply(posting.client, reply),
 });
 
-const attempt = async (posting: Posting, reply: QueuedReply): Promise<Posted> => {
-  const { client, pace } = posting;
-  const isUpdate = reply.replaces !== undefined;
-  if (!isUpdate && (reply.interrupted || reply.attempts > 0)) {
-    const hostId = await findReply(client, reply);
-    if (hostId !== undefined) return { outcome: 'posted', hostId };
-  }
-  const parts = replyToBlocks(reply.reply);
+const attempt = async (posting: Posting, reply: QueuedReply, progress: { sending: boolean }): Promise<Posted> => {
+  const parts = replyToBlocks(reply.reply, reply.id);
   const uploads = await upload(posting, reply, parts);
-  await pace(reply.to.channel);
-  const hostId = await send(client, reply, parts);
+  progress.sending = true;
+  const hostId = await send(posting.client, reply, parts);
   await show(posting, reply, uploads);
   return { outcome: 'posted', hostId };
 };

@@ -8,7 +8,7 @@ import { withoutControls } from './inert.ts';
 import { replyWords, topLevelText } from './reply-to-text.ts';
 import { answerStyles, richTextBlocks, sections } from './rich-text.ts';
 import { inParts, tableBlocks } from './table-blocks.ts';
-import { actionId } from './tap-to-message.ts';
+import { actionId, stampOf } from './tap-to-message.ts';
 
 export interface SlackMessageParts {
   readonly text: string; // escaped, and complete where it fits
@@ -20,8 +20,9 @@ export interface SlackMessageParts {
 
 const restIsAttached = 'There is more than one message holds: the whole of it is in the attached text file.';
 
-export const replyToBlocks = (reply: Reply): SlackMessageParts => {
-  const { blocks, cut } = fitMessage(draw(reply.blocks), small(restIsAttached));
+/** `replyId`: the reply's own, which changes with each revision of it; '' for one that is not kept. */
+export const replyToBlocks = (reply: Reply, replyId: string): SlackMessageParts => {
+  const { blocks, cut } = fitMessage(draw(reply.blocks, stampOf(replyId)), small(restIsAttached));
   const text = topLevelText(reply, restIsAttached);
   const files = reply.blocks.flatMap((block) => (block.block === 'file' ? [block.file] : []));
   const whole = replyWords(reply);
@@ -30,7 +31,7 @@ export const replyToBlocks = (reply: Reply): SlackMessageParts => {
 };
 
 /** Lines that follow each other flow into one block: that keeps a reply to one phone screen. */
-const draw = (blocks: readonly Block[]): types.KnownBlock[] => {
+const draw = (blocks: readonly Block[], stamp: string): types.KnownBlock[] => {
   const drawn: types.KnownBlock[] = [];
   let flows: types.RichTextBlockElement[] = [];
   let tableFree = true;
@@ -64,7 +65,7 @@ const draw = (blocks: readonly Block[]): types.KnownBlock[] => {
         add(...smallLines(block.line.map((span) => span.text).join('')));
         break;
       case 'actions':
-        add(...actionsBlocks(block.actions));
+        add(...actionsBlocks(block.actions, stamp));
         break;
       case 'file':
         add(small(`File: ${block.file.name}`));
@@ -88,8 +89,8 @@ const smallLines = (text: string): types.ContextBlock[] =>
     .filter((part) => part.trim() !== '')
     .map(small);
 
-const actionsBlocks = (actions: readonly Action[]): types.ActionsBlock[] => {
-  const elements = actions.flatMap((action, place) => element(action, place) ?? []);
+const actionsBlocks = (actions: readonly Action[], stamp: string): types.ActionsBlock[] => {
+  const elements = actions.flatMap((action, place) => element(action, place, stamp) ?? []);
   const blocks: types.ActionsBlock[] = [];
   for (let from = 0; from < elements.length; from += limits.actions) {
     blocks.push({ type: 'actions', elements: elements.slice(from, from + limits.actions) });
@@ -98,18 +99,18 @@ const actionsBlocks = (actions: readonly Action[]): types.ActionsBlock[] => {
 };
 
 /** A button, or a date picker where a date is wanted. An action whose id Slack cannot carry is left out: its words can still be typed. */
-const element = (action: Action, place: number): types.Button | types.Datepicker | undefined => {
+const element = (action: Action, place: number, stamp: string): types.Button | types.Datepicker | undefined => {
   const label = withoutControls(action.label).trim();
   if (label === '' || action.value.length > limits.buttonValue) return undefined;
   if (action.action === 'move date') {
-    const id = actionId(action.action, place, action.value);
+    const id = actionId(action.action, place, stamp, action.value);
     if (id.length > limits.id) return undefined;
     return { type: 'datepicker', action_id: id, placeholder: plainText(shortened(label, limits.placeholder)) };
   }
   return {
     type: 'button',
     text: plainText(shortened(label, limits.buttonText)),
-    action_id: actionId(action.action, place),
+    action_id: actionId(action.action, place, stamp),
     ...(action.value === '' ? {} : { value: action.value }),
     ...(action.style === undefined ? {} : { style: action.style === 'main' ? ('primary' as const) : ('danger' as const) }),
   };

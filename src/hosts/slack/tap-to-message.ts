@@ -28,24 +28,31 @@ export const needsForm: ReadonlySet<Named> = new Set<Named>(['made some', 'set p
 
 const prefix = 'reply';
 
+/** Marks one reply and its revision in the ids of its buttons: after an edit the same place may stand for another choice. */
+export const stampOf = (replyId: string): string => {
+  let hash = 2_166_136_261; // FNV-1a, 32 bits
+  for (const byte of new TextEncoder().encode(replyId)) hash = Math.imul(hash ^ byte, 16_777_619) >>> 0;
+  return hash.toString(36);
+};
+
 /** The id of a button or date picker in a reply: ids must differ within one block, so the place is part of it. */
-export const actionId = (action: Named, place: number, value?: string): string =>
-  [prefix, action, place, ...(value === undefined ? [] : [value])].join('|');
+export const actionId = (action: Named, place: number, stamp: string, value?: string): string =>
+  [prefix, action, place, stamp, ...(value === undefined ? [] : [value])].join('|');
 
 /** Any action id of ours, for Bolt's routing. */
 export const ourActions = /^reply\|/;
 
 export interface Tap {
   readonly action: Named;
+  readonly stamp: string;
   readonly value: string; // the looked-up id
   readonly entry?: string; // what was picked or typed with it: a day, a number
 }
 
 export const readTap = (actionIdText: string, value: string | undefined, picked?: string | null): Tap | undefined => {
-  const [first, action, , ...rest] = actionIdText.split('|');
+  const [first, action, , stamp = '', ...rest] = actionIdText.split('|');
   if (first !== prefix || action === undefined || !(action in shows)) return undefined;
-  const id = value ?? rest.join('|');
-  return { action: action as Named, value: id, ...(picked ? { entry: picked } : {}) };
+  return { action: action as Named, stamp, value: value ?? rest.join('|'), ...(picked ? { entry: picked } : {}) };
 };
 
 /** The value the assistant gets: the id, and on a second line what was picked or typed. */
@@ -64,7 +71,7 @@ export const tapMessage = (tap: Tap, place: TapPlace): IncomingMessage => ({
   workspace: place.workspace,
   channel: place.channel,
   thread: place.thread,
-  id: `tap ${place.message} ${tap.action} ${tapValue(tap).replace('\n', ' ')}`,
+  id: ['tap', place.message, tap.stamp, tap.action, tapValue(tap).replace('\n', ' ')].join(' '),
   revision: shows[tap.action] ? place.at.slice(0, -8) || place.at : 'tapped',
   author: place.author,
   kind: 'tap',

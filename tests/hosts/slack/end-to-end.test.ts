@@ -109,8 +109,8 @@ describe.each(['socket', 'http'] as const)('by %s', (mode) => {
 
   test('a tapped button is kept once however often it is tapped', async () => {
     await start(mode);
-    expect(await deliver(mode, tap('reply|made all|0', { value: 'day-7' }))).toBe(true);
-    expect(await deliver(mode, tap('reply|made all|0', { value: 'day-7' }, '1800000100.900001'))).toBe(true);
+    expect(await deliver(mode, tap('reply|made all|0|s1', { value: 'day-7' }))).toBe(true);
+    expect(await deliver(mode, tap('reply|made all|0|s1', { value: 'day-7' }, '1800000100.900001'))).toBe(true);
     expect(desk.kept.map((one) => one.tap)).toEqual([{ action: 'made all', value: 'day-7' }]);
   });
 

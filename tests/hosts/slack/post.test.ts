@@ -26,7 +26,7 @@ afterEach(() => {
 });
 
 // Made after nock has taken hold of fetch: the client keeps the fetch it finds.
-const poster = () => createPoster({ client: slackClient(settings, log.log), files, pace: async () => undefined, log: log.log });
+const poster = () => createPoster({ client: slackClient(settings, log.log), files, log: log.log });
 
 const line = (text: string): Block => ({ block: 'line', line: [{ text, meaning: 'plain' }] });
 const reply = (more: Partial<QueuedReply> = {}, ...blocks: Block[]): QueuedReply => ({
@@ -101,34 +101,43 @@ describe('an edited message’s reply', () => {
 describe('when it is not clear whether a reply arrived', () => {
   const withMark = { ts: '1800000001.000001', metadata: { event_type: 'benchbell_reply', event_payload: { reply: 'answer m1' } } };
 
-  test('a lost answer keeps it, and the next try finds it instead of posting again', async () => {
-    nock('https://slack.com').post('/api/chat.postMessage').replyWithError('socket hang up');
-    expect(await poster().post(reply())).toMatchObject({ outcome: 'later' });
-    slack('conversations.replies', ok({ messages: [{ ts: '1' }, withMark] }));
-    expect(await poster().post(reply({ attempts: 1 }))).toEqual({ outcome: 'posted', hostId: '1800000001.000001' });
+  const lost = () => nock('https://slack.com').post('/api/chat.postMessage').replyWithError('socket hang up');
+
+  test.each<[string, () => unknown]>([
+    ['the answer was lost', lost],
+    ['Slack’s machine failed', () => slack('chat.postMessage', {}, 502)],
+  ])('%s: it keeps, and is to be looked for', async (_what, happens) => {
+    happens();
+    expect(await poster().post(reply())).toMatchObject({ outcome: 'later', unsure: true });
   });
-  test('after a stop between post and record it is looked for, through all pages', async () => {
+  test('Slack answered: then it is certain', async () => {
+    slack('chat.postMessage', {}, 429, { 'retry-after': '1' });
+    expect(await poster().post(reply())).not.toHaveProperty('unsure');
+  });
+  test('it is found by its mark, through all pages', async () => {
     slack('conversations.replies', ok({ messages: [{ ts: '1' }], response_metadata: { next_cursor: 'p2' } }));
     slack('conversations.replies', (args) => (args['cursor'] === 'p2' ? ok({ messages: [withMark] }) : no('bad_cursor')));
-    expect(await poster().post(reply({ interrupted: true }))).toEqual({ outcome: 'posted', hostId: '1800000001.000001' });
+    expect(await poster().find(reply({ interrupted: true }))).toBe('1800000001.000001');
   });
-  test('it is posted when it is not there', async () => {
+  test('another reply’s mark is not its own', async () => {
     slack(
       'conversations.replies',
       ok({ messages: [{ ...withMark, metadata: { event_type: 'benchbell_reply', event_payload: { reply: 'another' } } }] }),
     );
-    slack('chat.postMessage', posted);
-    expect(await poster().post(reply({ interrupted: true }))).toMatchObject({ outcome: 'posted' });
-  });
-  test('it waits when looking fails', async () => {
-    slack('conversations.replies', {}, 503);
-    expect(await poster().post(reply({ interrupted: true }))).toMatchObject({ outcome: 'later' });
-  });
-  test('find() says where it is, or nothing', async () => {
-    slack('conversations.replies', ok({ messages: [withMark] }));
-    expect(await poster().find(reply())).toBe('1800000001.000001');
-    slack('conversations.replies', {}, 500);
     expect(await poster().find(reply())).toBeUndefined();
+  });
+  test('a thread that is gone holds nothing', async () => {
+    slack('conversations.replies', no('thread_not_found'));
+    expect(await poster().find(reply())).toBeUndefined();
+  });
+  test.each<[string, object, number]>([
+    ['Slack’s machine failed', {}, 500],
+    ['the token was revoked', { ok: false, error: 'token_revoked' }, 200],
+  ])('it says so when it could not look: %s', async (_what, answer, status) => {
+    slack('conversations.replies', answer, status);
+    await expect(poster().find(reply())).rejects.toThrow();
+  });
+  test('a reply that opens a thread is looked for in the channel', async () => {
     slack('conversations.history', ok({ messages: [withMark] }));
     expect(await poster().find(reply({ to: { workspace: 'T1', channel: 'C1', thread: '' } }))).toBe('1800000001.000001');
   });
@@ -146,7 +155,6 @@ describe('what Slack’s refusals mean', () => {
   test('each failure waits longer, up to five minutes', async () => {
     const waits: number[] = [];
     for (const attempts of [0, 3, 40]) {
-      if (attempts > 0) slack('conversations.replies', ok({ messages: [] }));
       slack('chat.postMessage', {}, 503);
       const outcome = await poster().post(reply({ attempts }));
       if (outcome.outcome === 'later') waits.push(outcome.afterMilliseconds);
@@ -205,7 +213,11 @@ describe('files', () => {
   test('the bytes cannot be sent: nothing is posted yet', async () => {
     slack('files.getUploadURLExternal', place);
     bytes().reply(503);
-    expect(await poster().post(reply({}, line('Here it is.'), calendar))).toMatchObject({ outcome: 'later' });
+    expect(await poster().post(reply({}, line('Here it is.'), calendar))).toEqual({
+      outcome: 'later',
+      afterMilliseconds: 1_000,
+      reason: expect.any(String),
+    });
   });
   test('Slack refuses the file: the words go, and say that it is missing', async () => {
     slack('files.getUploadURLExternal', no('missing_scope'));

@@ -3,12 +3,13 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { replyToBlocks } from '../../../src/hosts/slack/reply-to-blocks.ts';
+import { stampOf } from '../../../src/hosts/slack/tap-to-message.ts';
 import type { Action, Block, Line, Meaning, Reply } from '../../../src/reply/reply.ts';
 import { messageFaults } from '../../support/block-kit-limits.ts';
 
 const line = (text: string, meaning: Meaning = 'plain'): Line => [{ text, meaning }];
 const shown = (...blocks: Block[]) => {
-  const parts = replyToBlocks({ blocks });
+  const parts = replyToBlocks({ blocks }, 'r1');
   expect(messageFaults(parts)).toEqual([]);
   return { ...parts, json: JSON.stringify(parts.blocks) };
 };
@@ -46,15 +47,15 @@ const budget: Reply = {
 };
 
 test('a budget reads in one screen: the answer, aligned figures, what was assumed, one button', () => {
-  const { blocks } = replyToBlocks(budget);
-  expect(messageFaults(replyToBlocks(budget))).toEqual([]);
+  const { blocks } = replyToBlocks(budget, 'r1');
+  expect(messageFaults(replyToBlocks(budget, 'r1'))).toEqual([]);
   expect(blocks.map(({ type }) => type)).toEqual(['rich_text', 'rich_text', 'context', 'rich_text', 'actions']);
   const figures = JSON.stringify(blocks[1]);
   expect(figures).toContain('           each  for 40\\nVAT 20 %   4.17  166.67\\nLabour     4.81  192.31\\nWholesale  4.01  160.26');
 });
 
 test('the plain text says all of it, a row at a time, for screen readers', () => {
-  expect(replyToBlocks(budget).text).toBe(
+  expect(replyToBlocks(budget, 'r1').text).toBe(
     [
       '40 buttonholes at £25.00 leave £4.01 each to buy with.',
       'Of the price',
@@ -169,7 +170,7 @@ describe('too much for one message', () => {
 
 test('a date is asked for with a date picker, which carries the id', () => {
   const { json } = shown({ block: 'actions', actions: [{ label: 'Move the date', action: 'move date', value: 'event 3' }] });
-  expect(json).toContain('"type":"datepicker","action_id":"reply|move date|0|event 3"');
+  expect(json).toContain(`"type":"datepicker","action_id":"reply|move date|0|${stampOf('r1')}|event 3"`);
 });
 
 test('buttons say by words what they are; colour only adds', () => {
@@ -212,7 +213,7 @@ const anyBlock: fc.Arbitrary<Block> = fc.oneof(
 test('whatever a reply holds, Slack would take it', () => {
   fc.assert(
     fc.property(fc.array(anyBlock, { maxLength: 40 }), (blocks) => {
-      expect(messageFaults(replyToBlocks({ blocks }))).toEqual([]);
+      expect(messageFaults(replyToBlocks({ blocks }, 'r1'))).toEqual([]);
     }),
     { numRuns: 150 },
   );
