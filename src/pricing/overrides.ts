@@ -1,5 +1,6 @@
 // What an event's own rules replace, so that a reply can say "labour 25 % here, usually 30 %".
 
+import { benchMinutes } from '../handbook/bench-minutes.ts';
 import type { StudioSettings } from '../studio/settings.ts';
 import type { Decimal } from '../values/decimal.ts';
 import type { EventRule } from './event-rules.ts';
@@ -25,7 +26,7 @@ export const overridesOf = (settings: StudioSettings, rules: readonly EventRule[
       case 'price step':
         return settings.priceStep ?? defaultStep(settings.currency).toString();
       case 'minutes':
-        return (rule.piece && settings.minutes?.[rule.piece]?.toString()) ?? '';
+        return (settings.minutes?.[rule.piece ?? 'unspecified'] ?? benchMinutes[rule.piece ?? 'unspecified'].usual).toString();
       case 'tax rate':
         return taxRate.toString();
     }

@@ -1,5 +1,6 @@
 // The terms of one event on one day: an event's own rule, else the studio's setting, else our default.
 
+import { benchMinutes } from '../handbook/bench-minutes.ts';
 import type { Material } from '../handbook/pieces.ts';
 import type { StudioSettings } from '../studio/settings.ts';
 import type { EventState } from '../thread/event.ts';
@@ -55,7 +56,7 @@ export const termsOf = (settings: StudioSettings, event: EventState, today: Day)
     },
     minutesEach: (piece) => {
       const rule = ruleFor(event.rules, 'minutes', piece);
-      return rule ? Number(rule.to) : settings.minutes?.[piece];
+      return rule ? Number(rule.to) : (settings.minutes?.[piece] ?? benchMinutes[piece].usual);
     },
     priceStep: numberFor(ruleFor(event.rules, 'price step', undefined), settings.priceStep, defaultStep(settings.currency)),
     ...(settings.tax?.cashStep ? { cashStep: decimal(settings.tax.cashStep) } : {}),
