@@ -11,7 +11,8 @@ import type { SheetPiece, SheetsInput, SheetWearer } from './sheet-input.ts';
 
 export interface BenchCard {
   readonly title: string; // "Buttonhole"
-  readonly counts: string; // "40 and 2 spares · 15 min each · 10 h 30 min in all"
+  readonly counts: string; // "40 and 2 spares to make · dried"
+  readonly time: string; // "15 min each · 10 h 30 min in all"; '' if unknown
   readonly worn: string; // "left lapel"
   readonly recipe: readonly { readonly ingredient: string; readonly amount: string }[];
   readonly steps: readonly { readonly step: string; readonly note: string }[];
@@ -57,9 +58,9 @@ export const benchCard = (piece: SheetPiece, input: SheetsInput): BenchCard => {
     title: piece.one.charAt(0).toUpperCase() + piece.one.slice(1),
     counts: [
       `${piece.count}${piece.spares > 0 ? ` and ${piece.spares} ${piece.spares === 1 ? 'spare' : 'spares'}` : ''} to make`,
-      ...(piece.minutes === undefined ? [] : [`${duration(piece.minutes)} each`, `${duration(piece.minutes * all)} in all`]),
       ...(piece.material === undefined ? [] : [piece.material]),
     ].join(' · '),
+    time: piece.minutes === undefined ? '' : `${duration(piece.minutes)} each · ${duration(piece.minutes * all)} in all`,
     worn: [worn.side, worn.dissent].filter((words) => words !== '').join('; '),
     recipe: piece.recipe,
     steps: steps.map(({ step, note }) => ({ step, note })),

@@ -14,6 +14,7 @@ export const drawBenchCard = (writer: SheetWriter, card: BenchCard, eventLine: s
   writer.put('photo of the first one made', writer.width - photo.width + 10, top + photo.height - 20, { size: 9, width: photo.width - 20 });
   writer.text(card.counts, { size: 12, face: 'bold', width: left });
   writer.down(2);
+  if (card.time !== '') writer.text(card.time, { size: 11, width: left });
   writer.text(`Worn: ${card.worn}`, { size: 11, width: left });
   writer.down(8);
   writer.text('Recipe, for one', { size: 12, face: 'bold', width: left });

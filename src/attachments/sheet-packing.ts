@@ -26,7 +26,7 @@ export const drawPacking = (writer: SheetWriter, input: SheetsInput, boards: rea
   if (input.handOver !== undefined) writer.text(`Hand over: ${input.handOver}`, { size: 12, face: 'bold' });
   heading('Pieces');
   for (const piece of list.pieces) tick(piece);
-  heading('Boards');
+  heading('Boards and boxes');
   for (const board of list.boards) tick(`${board.label} (${board.holds})`);
   heading('Take');
   for (const item of list.take) tick(item);

@@ -28,6 +28,12 @@ export const drawPinOn = (writer: SheetWriter, input: SheetsInput, laid: BoardsL
     writer.text(trouble, { size: 11, face: 'bold' });
     writer.down(4);
   }
+  for (const caution of input.cautions.filter((one) => one.shownOn.includes('pin-on sheet'))) {
+    const words = `Take care: ${cautionWords(caution)}`;
+    writer.ensure(writer.heightOf(words, { size: 9.5 }));
+    writer.text(words, { size: 9.5 });
+    writer.down(3);
+  }
   for (const board of laid.boards) {
     writer.ensure(60); // a board's name never stands alone at the foot of a page
     writer.down(4);
@@ -38,8 +44,11 @@ export const drawPinOn = (writer: SheetWriter, input: SheetsInput, laid: BoardsL
       const wearer = { size: 11, x: 26, width: 148 };
       const side = { size: 10, x: 268, width: 98 };
       const height =
-        Math.max(19, writer.heightOf(place.wearer, wearer), writer.heightOf(place.note, note), writer.heightOf(place.side, side)) + 3;
-      writer.ensure(height + 2);
+        Math.max(17, writer.heightOf(place.wearer, wearer), writer.heightOf(place.note, note), writer.heightOf(place.side, side)) + 3;
+      if (writer.ensure(height + 3)) {
+        writer.text(`${boardName(board)}, continued`, { size: 12, face: 'bold' });
+        writer.down(3);
+      }
       const y = writer.y();
       writer.box(0, y + 1, 12, 12);
       writer.put(place.piece, 180, y, { size: 10, width: 84 });
@@ -55,12 +64,5 @@ export const drawPinOn = (writer: SheetWriter, input: SheetsInput, laid: BoardsL
       writer.rule(0.3);
       writer.down(3);
     }
-  }
-  const cautions = input.cautions.filter((caution) => caution.shownOn.includes('pin-on sheet'));
-  if (cautions.length > 0) writer.down(8);
-  for (const caution of cautions) {
-    writer.ensure(writer.heightOf(`Take care: ${cautionWords(caution)}`, { size: 10 }));
-    writer.text(`Take care: ${cautionWords(caution)}`, { size: 10 });
-    writer.down(4);
   }
 };

@@ -2,12 +2,13 @@
 
 import { fullDate } from '../reply/words/dates.ts';
 import type { Board, BoardsLaidOut } from './boards.ts';
+import { oneLine } from './plain-text.ts';
 import type { SheetsInput } from './sheet-input.ts';
 
 /** "Harbour dance · Sun 14 March 2027, 14:00 · Tarry Lane Flowers". */
 export const eventLine = (input: SheetsInput): string => {
   const day = input.eventDay === undefined ? 'date to be settled' : fullDate(input.eventDay, { dayFirst: input.dayFirst });
-  return [input.event, input.time === undefined ? day : `${day}, ${input.time}`, input.studio].join(' · ');
+  return [oneLine(input.event), input.time === undefined ? day : `${day}, ${input.time}`, oneLine(input.studio)].join(' · ');
 };
 
 export const withoutPieceLine = (laid: BoardsLaidOut): string =>

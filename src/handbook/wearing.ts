@@ -23,8 +23,8 @@ const sides: Readonly<Record<PieceKind, WearingSide>> = {
     sources: [from.etiquette, from.pinningOn, from.leftRight],
   },
   'wrist corsage': { side: 'left wrist', dissent: '', sources: [from.etiquette, from.pinningOn] },
-  'flower crown': { side: 'head, fullest part as agreed', dissent: '', sources: [commonPractice] },
-  'hair flower': { side: 'hair, on the side agreed', dissent: '', sources: [commonPractice] },
+  'flower crown': { side: 'head, as agreed', dissent: '', sources: [commonPractice] },
+  'hair flower': { side: 'hair, side as agreed', dissent: '', sources: [commonPractice] },
   unspecified: { side: 'as agreed', dissent: '', sources: [commonPractice] },
 };
 
