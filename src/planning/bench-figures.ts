@@ -64,14 +64,16 @@ export interface CalendarFigure {
   readonly assumed?: true;
   readonly days?: CalendarStep['days'];
   readonly between?: CalendarStep['between'];
+  readonly minutes?: number;
   readonly pieces?: CalendarStep['pieces'];
+  readonly bases?: CalendarStep['bases'];
   readonly canStill?: readonly Remedy[];
 }
 
 export const calendarFigures = (plan: BenchPlan, key: string): readonly CalendarFigure[] | undefined =>
   plan.events
     .find((one) => one.key === key)
-    ?.calendar.map(({ step, date, late, done, material, grade, assumed, days, between, pieces, canStill }) => ({
+    ?.calendar.map(({ step, date, late, done, material, grade, assumed, days, between, minutes, pieces, bases, canStill }) => ({
       step,
       date,
       late,
@@ -81,6 +83,8 @@ export const calendarFigures = (plan: BenchPlan, key: string): readonly Calendar
       ...(assumed ? { assumed } : {}),
       ...(days === undefined ? {} : { days: { least: days.least, most: days.most } }),
       ...(between === undefined ? {} : { between }),
+      ...(minutes === undefined ? {} : { minutes }),
       ...(pieces === undefined ? {} : { pieces }),
+      ...(bases === undefined || Object.keys(bases).length === 0 ? {} : { bases }),
       ...(canStill.length === 0 ? {} : { canStill }),
     }));

@@ -18,6 +18,7 @@ export interface PiecesOf {
   readonly key: string;
   readonly piece: PieceKind;
   readonly pieces: number;
+  readonly keeps: number; // pieces of that line that do fit as they are
 }
 
 export type Cure =
@@ -105,7 +106,8 @@ const named = (events: readonly EventToPlan[], off: ReadonlyMap<string, number>)
   [...off].map(([line, pieces]) => {
     const [event, index] = line.split('/').map(Number);
     const of = events[event ?? 0];
-    return { key: of?.key ?? '', piece: of?.lines[index ?? 0]?.piece ?? 'unspecified', pieces };
+    const ordered = of?.lines[index ?? 0];
+    return { key: of?.key ?? '', piece: ordered?.piece ?? 'unspecified', pieces, keeps: (ordered?.left ?? 0) - pieces };
   });
 
 const fewerPieces = (events: readonly EventToPlan[], load: BenchLoad, short: readonly number[]): Cure | undefined => {

@@ -3,6 +3,7 @@
 
 import { mixedBaseShare } from '../handbook/bench-minutes.ts';
 import type { Material, PieceKind } from '../handbook/pieces.ts';
+import { boughtReady, plantNamed } from '../handbook/plants.ts';
 import type { StudioState } from '../studio/studio.ts';
 import type { EventState, OrderLine } from '../thread/event.ts';
 import type { Day } from '../values/day.ts';
@@ -110,13 +111,19 @@ const ingredientsOf = (event: EventState, studio: StudioState): readonly Ingredi
     ),
   );
   return [...names].map((name) => {
-    const pack = studio.packs.find((one) => one.item.toLowerCase() === name.toLowerCase());
+    const pack = studio.packs.find((one) => one.item.toLowerCase() === name.toLowerCase()) ?? samePlant(name, studio);
     return {
       name,
       ...(pack?.leadDays === undefined ? {} : { leadDays: pack.leadDays }),
       ...(pack?.dryingDays === undefined ? {} : { dryingDays: pack.dryingDays }),
     };
   });
+};
+
+// "dried statice" in the recipe and "statice" on the price list are not the same thing to buy.
+const samePlant = (name: string, studio: StudioState): StudioState['packs'][number] | undefined => {
+  const plant = plantNamed(name);
+  return plant ? studio.packs.find((one) => plantNamed(one.item) === plant && boughtReady(one.item) === boughtReady(name)) : undefined;
 };
 
 /** Minutes of the dried base of a mixed piece; the rest adds the fresh part. */

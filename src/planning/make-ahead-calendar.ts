@@ -133,7 +133,7 @@ const supplySteps = (parts: CalendarParts): readonly CalendarStep[] => {
       supply,
       firstBench: first === undefined ? closes : now + first,
       lastStart,
-      made: lines.every(({ line }) => line.left === 0),
+      begun: lines.some(({ line }) => line.left < line.ordered),
       rules: parts.rules,
       days: parts.days,
       now,
@@ -159,7 +159,17 @@ const materialToDecide = (parts: CalendarParts): readonly CalendarStep[] => {
     now,
   );
   const asDried = { ...event, lines: event.lines.map((one) => (one.materialAssumed ? { ...one, material: 'dried' as const } : one)) };
-  const steps = materialSteps({ event: asDried, supply: 'dried', firstBench: first, lastStart: closes, made: false, rules, days, now });
+  const steps = materialSteps({
+    event: asDried,
+    supply: 'dried',
+    firstBench: first,
+    lastStart: closes,
+
+    begun: false,
+    rules,
+    days,
+    now,
+  });
   const order = steps.find((step) => step.step === 'order by');
   return order ? [{ ...order, step: 'decide the material', assumed: true, canStill: order.canStill }] : [];
 };

@@ -35,15 +35,16 @@ const stepMaker =
   };
 
 const freshSteps = (need: SupplyNeed): readonly CalendarStep[] => {
-  const { event, firstBench, made, rules, days } = need;
+  const { event, firstBench, begun, rules, days, now } = need;
   const step = stepMaker(need);
   const inWater = days.before(firstBench, 1); // overnight in water covers the longest hours printed
   const lead = leadDays(event, rules);
-  const received = made || hasBeen(event, 'received');
+  const received = begun || hasBeen(event, 'received');
+  const inWaterBy = received && inWater < now; // arrived, and nobody ticks a bucket of water
   const sources = conditioningHours.rows.map((row) => row.source);
   const steps = [
-    step('material ready', firstBench, made, { grade: 'derived', sources }),
-    step('condition', inWater, made, { grade: bestGrade(sources), sources, hours: conditioningHours }),
+    step('material ready', firstBench, begun, { grade: 'derived', sources }),
+    step('condition', inWater, begun || inWaterBy, { grade: bestGrade(sources), sources, hours: conditioningHours }),
     step('order by', days.before(inWater, lead.days), received || hasBeen(event, 'ordered'), {
       ...(rules.leadDays === undefined ? practice : { grade: 'the studio', sources: [] }),
       assumed: lead.assumed,
@@ -53,11 +54,11 @@ const freshSteps = (need: SupplyNeed): readonly CalendarStep[] => {
 };
 
 const keptSteps = (need: SupplyNeed): readonly CalendarStep[] => {
-  const { event, supply, firstBench, made, rules, days } = need;
+  const { event, supply, firstBench, begun, rules, days } = need;
   const step = stepMaker(need);
   const ready = days.before(firstBench, 1);
   const lead = leadDays(event, rules);
-  const checked = made || hasBeen(event, 'drying checked');
+  const checked = begun || hasBeen(event, 'drying checked');
   const hung = checked || hasBeen(event, 'hung');
   const received = hung || hasBeen(event, 'received');
   const drying = supply === 'dried' ? slowestDrying(event, rules) : undefined;
@@ -84,5 +85,8 @@ const keptSteps = (need: SupplyNeed): readonly CalendarStep[] => {
       assumed: lead.assumed,
     }),
   );
-  return steps.map((one) => (one.late ? { ...one, canStill: canStillBeReady(need, one.step, drying) } : one));
+  const waitsFor = hung ? 'check the drying' : 'hang or treat'; // until it hangs there is nothing to check
+  return steps.map((one) =>
+    one.late ? { ...one, canStill: canStillBeReady(need, one.step === 'order by' ? 'order by' : waitsFor, drying) } : one,
+  );
 };

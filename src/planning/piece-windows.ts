@@ -38,11 +38,12 @@ export const clockMinutes = (time: string | undefined): number | undefined =>
 export const handOverOf = (event: EventToPlan, days: WorkingDays): HandOver => {
   const start = clockMinutes(event.time);
   const saidClock = clockMinutes(event.handOver?.time);
-  const day = event.handOver?.date === undefined ? dayNumber(event.date) : dayNumber(event.handOver.date);
+  const date = dayNumber(event.date);
+  const day = event.handOver?.date === undefined ? date : Math.min(date, dayNumber(event.handOver.date));
   const workingDay = days.onOrBefore(day);
   if (workingDay !== day) return { day: workingDay, assumed: event.handOver?.date === undefined, movedFrom: day };
   if (saidClock !== undefined) return { day, clock: saidClock, assumed: false };
-  if (event.handOver?.date !== undefined && day < dayNumber(event.date)) return { day, assumed: true }; // at the end of that day
+  if (event.handOver?.date !== undefined && day < date) return { day, assumed: true }; // at the end of that day
   // Nobody said when: before the bench opens, unless the event starts after noon.
   const clock = start !== undefined && start >= noon ? start - handOverBeforeEvent.hours * 60 : 0;
   return { day, clock, assumed: true };

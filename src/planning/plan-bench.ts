@@ -12,7 +12,7 @@ import { fillEarliest } from './earliest-deadline.ts';
 import type { EventToPlan } from './event-to-plan.ts';
 import { fillLatest } from './latest-fill.ts';
 import { planEvent, tidy } from './plan-event.ts';
-import { latestStarts, tightestStretch } from './stretches.ts';
+import { isInside, latestStarts, tightestStretch } from './stretches.ts';
 import { type PiecesOnDay, wholePieces } from './whole-pieces.ts';
 import { workingDays } from './working-days.ts';
 
@@ -69,14 +69,14 @@ const trimmed = (job: BenchJob, short: number): BenchJob =>
 const tightStretch = (load: BenchLoad, events: readonly EventToPlan[], now: number): TightStretch | undefined => {
   const found = tightestStretch(load.jobs, load.days);
   if (!found) return undefined;
-  const inside = load.jobs.filter((job) => job.opens >= found.from && job.closes <= found.to);
+  const inside = load.jobs.filter((job) => isInside(job, found));
   const needed = inside.reduce((total, job) => total + job.minutes, 0);
   return {
     from: dayNumbered(now + found.from),
     to: dayNumbered(now + found.to),
-    minutesNeeded: needed,
-    minutesThere: needed - found.short,
-    minutesShort: found.short,
+    minutesNeeded: tidy(needed),
+    minutesThere: tidy(needed - found.short),
+    minutesShort: tidy(found.short),
     keys: [...new Set(inside.map((job) => events[job.event]?.key ?? ''))],
   };
 };

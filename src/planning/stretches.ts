@@ -7,8 +7,13 @@ import { slackRow } from './least-slack.ts';
 export interface Stretch {
   readonly from: number;
   readonly to: number;
+  readonly toAfter: number; // minutes of the last day that count; infinite when all do
   readonly short: number; // minutes missing
 }
+
+/** Whether a job lies wholly inside the stretch. */
+export const isInside = (job: BenchJob, { from, to, toAfter }: Stretch): boolean =>
+  job.opens >= from && (job.closes < to || (job.closes === to && (job.closesAfter ?? Number.POSITIVE_INFINITY) <= toAfter));
 
 interface Closing {
   readonly day: number;
@@ -58,7 +63,8 @@ export const tightestStretch = (jobs: readonly BenchJob[], days: DayMinutes): St
   sweep(jobs, days, (day, least) => {
     const { place, amount } = least(0);
     if (amount < -slightly && amount < -(tightest?.short ?? 0) - slightly) {
-      tightest = { from: day, to: closings[place]?.day ?? day, short: -amount };
+      const { day: to, after: toAfter } = closings[place] as Closing;
+      tightest = { from: day, to, toAfter, short: -amount };
     }
   });
   return tightest;

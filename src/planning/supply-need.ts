@@ -10,7 +10,7 @@ export interface SupplyNeed {
   readonly supply: Supply;
   readonly firstBench: number; // day number of the first bench day that uses it
   readonly lastStart: number; // day number of the last day that bench work could start
-  readonly made: boolean; // every piece that needs it is finished
+  readonly begun: boolean; // some piece is finished, so the material is there
   readonly rules: BenchRules;
   readonly days: WorkingDays;
   readonly now: number;
