@@ -1,13 +1,10 @@
 // A process of its own for the store's tests: what it does is its first argument.
 
-import { appendFileSync, existsSync, readFileSync, writeFileSync } from 'node:fs';
+import { writeFileSync } from 'node:fs';
 import Database from 'better-sqlite3';
-import type { Poster } from '../../src/assistant/ports.ts';
-import { startOutboxPump } from '../../src/clockwork/outbox-pump.ts';
-import { type OpenStore, openStore } from '../../src/store/sqlite-store.ts';
+import { openStore } from '../../src/store/sqlite-store.ts';
 import { StoreTrouble } from '../../src/store/store-trouble.ts';
-import { outcome } from '../store/builders.ts';
-import { deliveryNumber, factsOf, replyTo } from './busy-day.ts';
+import { workADay } from './work-a-day.ts';
 
 const [what = '', path = '', third = '0', fourth = '0'] = process.argv.slice(2);
 const say = (value: unknown): void => void process.stdout.write(`${JSON.stringify(value)}\n`);
@@ -27,76 +24,11 @@ const openAndSay = (): void => {
   }
 };
 
-/** Dies without a word, as if the power button were held, when its last step has come. */
+/** Dies without a word, as if the power button were held, when its last step has come (0: never). */
 let stepsLeft = Number(fourth);
-const step = (): number => {
+const dieInTime = (): void => {
   stepsLeft -= 1;
   if (stepsLeft === 0) process.kill(process.pid, 'SIGKILL');
-  return 0;
-};
-
-/** Steps inside the transactions too, through triggers that only this connection has. */
-const stepInside = ({ database }: OpenStore): void => {
-  database.function('step', { deterministic: false }, step);
-  for (const [when, table] of [
-    ['INSERT', 'inbox'],
-    ['UPDATE', 'inbox'],
-    ['INSERT', 'entries'],
-    ['INSERT', 'threads'],
-    ['INSERT', 'outbox'],
-    ['UPDATE', 'outbox'],
-  ]) {
-    database.exec(`CREATE TEMP TRIGGER step_${when}_${table} AFTER ${when} ON main.${table} BEGIN SELECT step(); END`);
-  }
-};
-
-const lines = (file: string): readonly string[] => (existsSync(file) ? readFileSync(file, 'utf8').split('\n').filter(Boolean) : []);
-
-/** A whole day: deliveries until acknowledged, each handled and answered. `third` = number of deliveries, `fourth` = the step to die at. */
-const workADay = async (): Promise<void> => {
-  const store = openStore({ path, powerSafe: false });
-  stepInside(store);
-  const chat = `${path}.chat`;
-  const poster: Poster = {
-    post: async (reply) => {
-      step();
-      const hostId = reply.replaces ?? `h ${reply.id}`;
-      const block = reply.reply.blocks[0];
-      const text = block?.block === 'answer' ? block.line[0]?.text : '';
-      appendFileSync(chat, `${JSON.stringify({ id: reply.id, hostId, text, update: reply.replaces !== undefined })}\n`);
-      step();
-      return { outcome: 'posted', hostId };
-    },
-    find: async (reply) => {
-      const line = lines(chat).find((posted) => JSON.parse(posted).id === reply.id);
-      return line === undefined ? undefined : JSON.parse(line).hostId;
-    },
-  };
-  const silent = { info: () => undefined, warn: () => undefined, error: (line: unknown) => say(line) };
-  const clock = { now: () => Date.now() };
-  const pump = startOutboxPump({ store, poster, clock, log: silent, channelPause: 0 });
-  const acknowledged = `${path}.acknowledged`;
-  const done = new Set(lines(acknowledged));
-  const handleWaiting = (): void => {
-    for (const message of store.waiting()) {
-      step();
-      store.commit(outcome(store, message, factsOf(message), replyTo(message)));
-      step();
-    }
-  };
-  handleWaiting();
-  for (let n = 0; n < Number(third); n += 1) {
-    if (done.has(String(n))) continue;
-    step();
-    store.receive(deliveryNumber(n), `delivery ${n}`);
-    step();
-    appendFileSync(acknowledged, `${n}\n`);
-    step();
-    handleWaiting();
-    if (n % 3 === 0) await pump.settled();
-  }
-  await pump.stop(5000);
-  store.close();
 };
 
 if (what === 'lock') {
@@ -109,7 +41,7 @@ if (what === 'lock') {
   if (process.getuid?.() === 0) process.setuid?.(65_534);
   openAndSay();
 } else if (what === 'work-a-day') {
-  await workADay();
+  await workADay({ path, deliveries: Number(third), step: dieInTime });
 } else {
   openAndSay();
 }
