@@ -9,8 +9,8 @@ import { ratesOfEurope } from './tax-rates-europe.ts';
 
 const rates: readonly TaxRate[] = [...ratesOfEurope, ...ratesOfCanada, ...ratesElsewhere];
 
-const applies = (rate: TaxRate, regime: string, material: Material): boolean =>
-  rate.regime === regime && (rate.materials === undefined || rate.materials.includes(material));
+const applies = (rate: TaxRate, regime: string, material: Material | undefined): boolean =>
+  rate.regime === regime && (rate.materials === undefined || (material !== undefined && rate.materials.includes(material)));
 
 const newest = (found: readonly TaxRate[]): TaxRate | undefined =>
   found.reduce<TaxRate | undefined>((best, rate) => (best === undefined || rate.from > best.from ? rate : best), undefined);
@@ -25,7 +25,7 @@ export interface RateChange {
 }
 
 /** The changes, made law or planned, that fall after `since` and on or before `until`, first to last. */
-export const changesBetween = (regime: string, material: Material, since: Day, until: Day): readonly RateChange[] =>
+export const changesBetween = (regime: string, material: Material | undefined, since: Day, until: Day): readonly RateChange[] =>
   rates
     .filter((rate) => applies(rate, regime, material) && rate.from > since && rate.from <= until)
     .flatMap((rate) => {

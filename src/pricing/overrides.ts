@@ -17,6 +17,9 @@ export const overridesOf = (settings: StudioSettings, rules: readonly EventRule[
       case 'labour rule':
         return usual.labour.rule.value;
       case 'multiple':
+        return usual.multiples.stems.value.equals(usual.multiples.sundries.value)
+          ? usual.multiples.stems.value.toString()
+          : `${usual.multiples.stems.value} / ${usual.multiples.sundries.value}`; // stems / sundries
       case 'stems multiple':
         return usual.multiples.stems.value.toString();
       case 'sundries multiple':

@@ -3,7 +3,7 @@
 import { type Material, materials } from '../handbook/pieces.ts';
 import type { Source } from '../handbook/sources.ts';
 import type { TaxRate } from '../handbook/tax-rate.ts';
-import { changesBetween, rateOn } from '../handbook/tax-rates.ts';
+import { allRates, changesBetween, rateOn } from '../handbook/tax-rates.ts';
 import { ownRegime, regimeOf, type TaxRegime } from '../handbook/tax-regimes.ts';
 import { ownFigure } from '../handbook/tax-sources.ts';
 import type { StudioSettings } from '../studio/settings.ts';
@@ -24,8 +24,12 @@ interface FoundRate {
   readonly rateUnset?: true;
 }
 
-const regimeIdOf = (settings: StudioSettings): string =>
-  settings.tax?.regime ?? (settings.region === 'CA' && settings.subdivision ? `CA-${settings.subdivision}` : settings.region);
+/** The row of the handbook: the studio's choice, else its region, in Canada with the province where there is such a row. */
+const regimeIdOf = ({ tax, region, subdivision }: StudioSettings): string => {
+  if (tax?.regime) return tax.regime;
+  const province = `${region}-${subdivision}`;
+  return allRates.some((rate) => rate.regime === province) ? province : region;
+};
 
 const single = (rate: Known<Decimal>, name: string): FoundRate => ({
   rate,
@@ -130,11 +134,11 @@ export const taxFor = (
     rounding: regime.rounding,
     level: settings.tax?.rounding ? fromStudio(settings.tax.rounding) : assumed('invoice'),
     cashHalf: regime.cashHalf,
-    changes: usesHandbook && material ? changes(regimeIdOf(settings), material, today, on) : [],
+    changes: usesHandbook ? changes(regimeIdOf(settings), material, today, on) : [],
   });
 };
 
-const changes = (regime: string, material: Material, today: Day, on: Day): readonly TaxChange[] =>
+const changes = (regime: string, material: Material | undefined, today: Day, on: Day): readonly TaxChange[] =>
   changesBetween(regime, material, today, on).map(({ day, rate }) => ({
     day,
     rate: sum(rate.parts.map((part) => decimal(part.rate))),
