@@ -2,11 +2,10 @@
 
 import type { PieceKind } from '../handbook/pieces.ts';
 import type { StudioSettings } from '../studio/settings.ts';
-import type { EventState, OrderLine } from '../thread/event.ts';
+import type { EventState } from '../thread/event.ts';
 import type { Day } from '../values/day.ts';
-import { decimal } from '../values/decimal.ts';
 import { ok, type Result } from '../values/result.ts';
-import type { Order, PriceLine } from './order.ts';
+import { orderOf, type RangeEnd } from './order-of-event.ts';
 import { type PricedOrder, priceOrder } from './price-order.ts';
 import { termsOf } from './terms.ts';
 
@@ -16,8 +15,13 @@ export interface PricedEvent {
   readonly onePiece: boolean; // nobody said how many: the figures are for one piece
 }
 
-/** Undefined while nothing has a price. */
-export const priceEvent = (settings: StudioSettings, event: EventState, today: Day): Result<PricedEvent> | undefined => {
+/** Undefined while nothing has a price. Of a range of prices ("20 to 25") the `end` asked for. */
+export const priceEvent = (
+  settings: StudioSettings,
+  event: EventState,
+  today: Day,
+  end: RangeEnd = 'least',
+): Result<PricedEvent> | undefined => {
   const onePiece = event.lines.length === 0;
   if (onePiece && event.price?.per !== 'each') return undefined;
   const lines = onePiece ? [{ piece: 'unspecified' as const, count: 1 }] : event.lines;
@@ -25,23 +29,7 @@ export const priceEvent = (settings: StudioSettings, event: EventState, today: D
   if (priced.length === 0) return undefined;
   const terms = termsOf(settings, event, today);
   if (!terms.ok) return terms;
-  const order = priceOrder(orderOf(priced, event), terms.value);
+  const order = priceOrder(orderOf({ ...event, lines: priced }, end), terms.value);
   if (!order.ok) return order;
   return ok({ priced: order.value, unpriced: lines.filter((line) => !priced.includes(line)).map((line) => line.piece), onePiece });
-};
-
-const orderOf = (lines: readonly OrderLine[], event: EventState): Order => ({
-  lines: lines.map((line) => priceLine(line, event)),
-  ...(event.price ? { price: { amount: decimal(event.price.amount), per: event.price.per } } : {}),
-});
-
-const priceLine = (line: OrderLine, event: EventState): PriceLine => {
-  const material = line.material ?? event.material;
-  return {
-    piece: line.piece,
-    count: line.count,
-    ...(line.wearer === undefined ? {} : { wearer: line.wearer }),
-    ...(material === undefined ? {} : { material }),
-    ...(line.price ? { price: { amount: decimal(line.price.amount), per: line.price.per } } : {}),
-  };
 };

@@ -17,6 +17,7 @@ export type AskReason =
   | 'finished or begun' // "two dozen wired, none taped yet"
   | 'other currency'
   | 'which material'
+  | 'which rate' // of tax, for a mixed piece
   | 'did you mean';
 
 /** One answer a person may choose. `words` is what they can type instead of tapping; choosing it states `facts`. */

@@ -1,0 +1,144 @@
+// One message to one outcome: what is read, what may be stored, and the reply. Stores nothing itself; the same message, thread and clock give the same outcome.
+
+import type { Fact } from '../reading/fact.ts';
+import type { Reading } from '../reading/reading.ts';
+import { type Answer, mannerOf } from '../reply/answer.ts';
+import { composeAnswer } from '../reply/compose/compose.ts';
+import { notUnderstoodBlocks } from '../reply/compose/help.ts';
+import type { Reply } from '../reply/reply.ts';
+import { earlierStands, nothingKept, problemLine } from '../reply/words/problems.ts';
+import { type Decision, decide } from '../thread/decide.ts';
+import { standing } from '../thread/effective.ts';
+import { type Day, dayAt } from '../values/day.ts';
+import type { Problem } from '../values/problem.ts';
+import { problem } from '../values/result.ts';
+import { benchKey, consider } from './consider.ts';
+import { type Figures, figuresOf } from './figures.ts';
+import type { HandledAs } from './handled.ts';
+import { type Logged, logRewritten, logStated, logUndone, type Standpoint, withQuestion } from './log-entries.ts';
+import type { IncomingMessage, Store } from './ports.ts';
+import { priceTrouble } from './price-trouble.ts';
+import { readingOf } from './reading-of.ts';
+
+export interface Answered {
+  readonly logged: Logged;
+  readonly reply: Reply | undefined;
+  readonly as: HandledAs;
+  readonly reading: Reading | undefined;
+  readonly figures: () => Figures;
+}
+
+/** One message where it was met: everything an outcome is made from. */
+interface Scene {
+  readonly store: Store;
+  readonly at: Standpoint;
+  readonly message: IncomingMessage;
+  readonly today: Day;
+  readonly reading: Reading | undefined;
+}
+
+type Settled = Extract<Decision, { kind: 'settled' }>;
+
+export const answerMessage = (store: Store, at: Standpoint, message: IncomingMessage, now: number): Answered => {
+  const today = dayAt(now, at.studio.state.settings.timeZone);
+  if (message.kind === 'delete') return withdrawn({ store, at, message, today, reading: undefined });
+  const reading = readingOf(message, at.thread.state, at.studio.state, today, now);
+  const scene: Scene = { store, at, message, today, reading };
+  const decision = decide(at.thread.state, reading);
+  if (decision.kind === 'nothing') return message.kind === 'edit' ? withdrawn(scene) : unread(scene);
+  if (decision.kind === 'refused') return refused(scene, decision.problems);
+  return decision.undo ? undone(scene) : settled(scene, decision);
+};
+
+/** The thread as it stands, for outcomes that change nothing. */
+const unchanged = ({ at }: Scene): Logged => ({ entries: [], event: at.thread.state, studio: at.studio.state });
+
+const ended = (scene: Scene, as: HandledAs, reply: Reply | undefined, logged: Logged = unchanged(scene)): Answered => ({
+  logged,
+  reply,
+  as,
+  reading: scene.reading,
+  figures: () =>
+    figuresOf(consider(scene.store, scene.at.thread.key, logged.event, logged.studio, scene.today), benchKey(scene.at.thread.key)),
+});
+
+/** Small talk is left alone unless it was said to the bot. */
+const unread = (scene: Scene): Answered => {
+  if (!scene.message.addressed || scene.message.kind === 'tap') return ended(scene, 'silent', undefined);
+  if (scene.message.text.trim() !== '') return ended(scene, 'answered', { blocks: notUnderstoodBlocks });
+  return refused(scene, [problem('message-empty', {})]);
+};
+
+const refused = (scene: Scene, problems: readonly Problem[]): Answered => {
+  const { money } = mannerOf(scene.at.studio.state);
+  const kept = scene.message.kind === 'edit' ? earlierStands : nothingKept;
+  const said = scene.message.text.trim() !== '';
+  return ended(scene, 'refused', {
+    blocks: [
+      ...problems.slice(0, 1).map((one) => ({ block: 'problem' as const, line: problemLine(one, money) })),
+      ...(said ? [{ block: 'assumed' as const, line: kept }] : []),
+    ],
+  });
+};
+
+const settled = (scene: Scene, decision: Settled): Answered => {
+  const { store, at, message } = scene;
+  const logged =
+    message.kind === 'edit'
+      ? logRewritten(store, at, message, 'edited', decision.event, decision.studio)
+      : logStated(at, message, decision.event, decision.studio);
+  const stated = [...decision.event, ...decision.studio];
+  const answer = answerOf(scene, logged, {
+    how: message.kind === 'edit' ? 'edited' : 'stated',
+    stated,
+    questions: decision.questions,
+    ask: decision.ask,
+  });
+  const trouble = stated.length > 0 ? priceTrouble(answer) : undefined;
+  if (trouble?.kind === 'refuse') return refused(scene, [trouble.problem]);
+  return spoken(scene, logged, trouble?.kind === 'ask' && !answer.ask ? { ...answer, ask: trouble.ask } : answer);
+};
+
+const undone = (scene: Scene): Answered => {
+  const { store, at, message } = scene;
+  const last = standing(store.entries(at.thread.key)).findLast((one) => one.message !== message.id);
+  if (!last) return refused({ ...scene, message: { ...message, text: '' } }, [problem('nothing-to-undo', {})]);
+  const logged = logUndone(store, at, message, last.message);
+  return spoken(scene, logged, answerOf(scene, logged, { how: 'undone', takenBack: last.facts }));
+};
+
+/** A deleted message, or one edited into small talk, takes back what it said; if it said nothing, nobody needs to hear of it. */
+const withdrawn = (scene: Scene): Answered => {
+  const { store, at, message } = scene;
+  const said = store.entries(at.thread.key).some((entry) => entry.message === message.id && entry.facts.length > 0);
+  if (!said) return ended(scene, 'silent', undefined);
+  const logged = logRewritten(store, at, message, message.kind === 'delete' ? 'deleted' : 'edited', [], []);
+  return spoken(scene, logged, answerOf(scene, logged, { how: 'withdrawn' }));
+};
+
+interface Told {
+  readonly how: Answer['how'];
+  readonly stated?: readonly Fact[];
+  readonly takenBack?: readonly Fact[];
+  readonly questions?: Answer['questions'];
+  readonly ask?: Answer['ask'];
+}
+
+const answerOf = (scene: Scene, logged: Logged, { how, stated = [], takenBack = [], questions = [], ask }: Told): Answer => ({
+  ...consider(scene.store, scene.at.thread.key, logged.event, logged.studio, scene.today),
+  how,
+  before: scene.at.thread.state,
+  stated,
+  takenBack,
+  questions,
+  unread: scene.reading?.unread ?? [],
+  ask,
+  shared: scene.message.shared,
+});
+
+const spoken = (scene: Scene, logged: Logged, answer: Answer): Answered => {
+  const { reply, asks } = composeAnswer(answer);
+  const as = answer.ask ? 'asked' : answer.stated.length > 0 || answer.how !== 'stated' ? 'stored' : 'answered';
+  const asking = asks && (asks.kind === 'choice' || logged.entries.length > 0);
+  return ended(scene, as, reply, asking ? withQuestion(logged, scene.message, asks) : logged);
+};

@@ -1,0 +1,88 @@
+// The entries one message adds to the log, and the states that follow. A plain new message extends the snapshots; edits, deletions and undo refold.
+
+import type { Fact } from '../reading/fact.ts';
+import type { OpenQuestion } from '../reading/reading.ts';
+import type { StudioState } from '../studio/studio.ts';
+import { applyFacts } from '../thread/apply-facts.ts';
+import { applyStudioFacts } from '../thread/apply-studio-facts.ts';
+import type { Entry } from '../thread/entry.ts';
+import type { EventState } from '../thread/event.ts';
+import { foldEvent, foldStudio } from '../thread/fold.ts';
+import type { IncomingMessage, Store, StoredStudio, StoredThread } from './ports.ts';
+
+export interface Standpoint {
+  readonly thread: StoredThread;
+  readonly studio: StoredStudio;
+}
+
+export interface Logged {
+  readonly entries: readonly Entry[];
+  readonly event: EventState;
+  readonly studio: StudioState;
+}
+
+type Kind = Entry['kind'];
+
+const entryFor = (message: IncomingMessage, scope: Entry['scope'], kind: Kind, facts: readonly Fact[], about = message.id): Entry => ({
+  scope,
+  message: about,
+  revision: message.revision,
+  kind,
+  author: message.author,
+  at: message.sentAt,
+  facts,
+});
+
+/** A new message's facts, added to the snapshots without reading the log. */
+export const logStated = (at: Standpoint, message: IncomingMessage, event: readonly Fact[], studio: readonly Fact[]): Logged => {
+  const entries: Entry[] = [];
+  if (event.length > 0) entries.push(entryFor(message, 'event', 'stated', event));
+  if (studio.length > 0) entries.push(entryFor(message, 'studio', 'stated', studio));
+  return {
+    entries,
+    event: event.length > 0 ? applyFacts(withoutOpen(at.thread.state), event) : at.thread.state,
+    studio: applyStudioFacts(at.studio.state, studio),
+  };
+};
+
+/** An edit's facts in place of the message's earlier ones; a deletion's are none. */
+export const logRewritten = (
+  store: Store,
+  at: Standpoint,
+  message: IncomingMessage,
+  kind: 'edited' | 'deleted',
+  event: readonly Fact[],
+  studio: readonly Fact[],
+): Logged => {
+  const said = store.entries(at.thread.key).filter((entry) => entry.message === message.id);
+  const entries: Entry[] = [];
+  if (event.length > 0 || said.some((entry) => entry.scope === 'event')) entries.push(entryFor(message, 'event', kind, event));
+  if (studio.length > 0 || said.some((entry) => entry.scope === 'studio')) entries.push(entryFor(message, 'studio', kind, studio));
+  return refold(store, at, entries);
+};
+
+/** Takes back one earlier message's effect. */
+export const logUndone = (store: Store, at: Standpoint, message: IncomingMessage, about: string): Logged => {
+  const scopes = new Set(store.entries(at.thread.key).flatMap((entry) => (entry.message === about ? [entry.scope] : [])));
+  return refold(
+    store,
+    at,
+    [...scopes].map((scope) => entryFor(message, scope, 'undone', [], about)),
+  );
+};
+
+export const withQuestion = (logged: Logged, message: IncomingMessage, open: OpenQuestion): Logged => ({
+  ...logged,
+  entries: [...logged.entries, { ...entryFor(message, 'event', 'asked', []), open }],
+  event: { ...logged.event, open: { ...open, askedAt: message.sentAt } },
+});
+
+const refold = (store: Store, at: Standpoint, entries: readonly Entry[]): Logged => ({
+  entries,
+  event: foldEvent([...store.entries(at.thread.key), ...entries]),
+  studio: entries.some((entry) => entry.scope === 'studio')
+    ? foldStudio(at.studio.state.settings, [...store.studioEntries(at.studio.workspace), ...entries])
+    : at.studio.state,
+});
+
+const withoutOpen = ({ open: _, ...state }: EventState): EventState => state;

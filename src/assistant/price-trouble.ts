@@ -1,0 +1,35 @@
+// Whether the order as it would now stand can be priced. A figure that can't be worked with refuses the message; a tax rate that
+// depends on a material nobody has said is asked about.
+
+import type { Material } from '../handbook/pieces.ts';
+import { materials } from '../handbook/pieces.ts';
+import type { Ask } from '../reading/reading.ts';
+import type { Answer } from '../reply/answer.ts';
+import type { Problem, ProblemData } from '../values/problem.ts';
+
+export type PriceTrouble = { readonly kind: 'refuse'; readonly problem: Problem } | { readonly kind: 'ask'; readonly ask: Ask };
+
+/** What a studio's own settings cause is shown, but never refuses what a person says. */
+const notTheMessage: ReadonlySet<Problem['code']> = new Set(['tax-rate-unknown', 'currency-unknown', 'price-missing', 'nothing-to-price']);
+
+export const priceTrouble = ({ price, stated }: Answer): PriceTrouble | undefined => {
+  if (!price || price.ok || notTheMessage.has(price.problem.code)) return undefined;
+  if (price.problem.code === 'tax-depends-on-material') {
+    return { kind: 'ask', ask: askMaterial(price.problem.data, stated.map((fact) => fact.words).join(', ')) };
+  }
+  return { kind: 'refuse', problem: price.problem };
+};
+
+const askMaterial = ({ mixed, rates }: ProblemData['tax-depends-on-material'], words: string): Ask => ({
+  about: mixed ? 'tax' : 'material',
+  why: mixed ? 'which rate' : 'which material',
+  words,
+  choices: rates
+    .filter(({ material }) => isMaterial(material))
+    .map(({ material, rate }) => ({
+      words: mixed ? `${rate} % (as ${material})` : material,
+      facts: [mixed ? { fact: 'tax', rate, words: `${rate} %` } : { fact: 'material', material: material as Material, words: material }],
+    })),
+});
+
+const isMaterial = (word: string): word is Material => materials.some((material) => material === word);

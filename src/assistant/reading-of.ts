@@ -1,0 +1,44 @@
+// What a message, an edit or a tapped button says, given the thread it stands in. A tapped choice states the facts it was offered with.
+
+import type { Fact } from '../reading/fact.ts';
+import { readMessage } from '../reading/read-message.ts';
+import type { OpenQuestion, Reading, ReadingContext } from '../reading/reading.ts';
+import { dayFirst } from '../studio/defaults.ts';
+import type { StudioState } from '../studio/studio.ts';
+import type { EventState } from '../thread/event.ts';
+import type { Day } from '../values/day.ts';
+import { problem } from '../values/result.ts';
+import type { IncomingMessage } from './ports.ts';
+import { tapFacts } from './tap-facts.ts';
+
+/** Longer than any message a person types at a bench; a pasted price list goes in as a file. */
+export const mostCharacters = 8000;
+
+const day = 24 * 60 * 60 * 1000;
+
+/** The question still open: it lapses a day after it was asked. */
+export const openQuestion = (state: EventState, now: number): OpenQuestion | undefined =>
+  state.open && now - state.open.askedAt < day ? state.open : undefined;
+
+export const readingOf = (message: IncomingMessage, state: EventState, studio: StudioState, today: Day, now: number): Reading => {
+  const open = openQuestion(state, now);
+  if (message.kind === 'tap') return stating(tapFacts(message.tap, open));
+  const characters = message.text.length;
+  if (characters > mostCharacters) {
+    return { ...stating([]), problems: [problem('message-too-long', { characters, most: mostCharacters })] };
+  }
+  return readMessage(message.text, readingContext(state, studio, today, open));
+};
+
+const stating = (facts: readonly Fact[]): Reading => ({ facts, unread: [], asks: [], problems: [] });
+
+const readingContext = (state: EventState, studio: StudioState, today: Day, open: OpenQuestion | undefined): ReadingContext => ({
+  today,
+  dayFirst: dayFirst(studio.settings),
+  currency: studio.settings.currency,
+  region: studio.settings.region,
+  open,
+  pieces: [...new Set(state.lines.map((line) => line.piece))],
+  eventDate: state.date,
+  items: studio.packs.map((pack) => pack.item),
+});

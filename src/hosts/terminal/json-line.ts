@@ -1,0 +1,27 @@
+// One output line for scripts: what was read, the figures, and the reply's text. Amounts are text, so that no script reads them as floats.
+
+import type { Handled } from '../../assistant/handled.ts';
+import type { Reading } from '../../reading/reading.ts';
+import { replyToText } from '../../reply/reply-to-text.ts';
+
+export const handledToJson = (handled: Handled, shownId: string): string =>
+  JSON.stringify({
+    thread: handled.message.thread,
+    id: shownId,
+    ...(handled.reading ? { reading: readingToJson(handled.reading) } : {}),
+    figures: handled.figures(),
+    reply: handled.reply ? { text: replyToText(handled.reply) } : null,
+  });
+
+const readingToJson = ({ facts, unread, asks, problems }: Reading) => ({
+  facts,
+  unread,
+  asks: asks.map(({ about, why, words, choices }) => ({ about, why, words, choices: choices.map((choice) => choice.words) })),
+  problems: problems.map((problem) => problem.code),
+});
+
+/** A delivery seen before: it had its effect and its reply then. */
+export const repeatToJson = (thread: string, shownId: string): string =>
+  JSON.stringify({ thread, id: shownId, repeat: true, figures: {}, reply: null });
+
+export const troubleToJson = (trouble: string): string => JSON.stringify({ error: trouble, reply: { text: trouble } });

@@ -1,0 +1,59 @@
+// Everything a reply is composed from: what was said and what it changed, the figures, and how this studio likes things shown.
+
+import type { BenchPlan, EventPlan } from '../planning/bench-plan.ts';
+import type { BenchRules } from '../planning/bench-rules.ts';
+import type { EventToPlan } from '../planning/event-to-plan.ts';
+import type { PricedEvent } from '../pricing/price-event.ts';
+import type { Fact, FactOf } from '../reading/fact.ts';
+import type { Ask } from '../reading/reading.ts';
+import { dayFirst, says } from '../studio/defaults.ts';
+import type { StudioState } from '../studio/studio.ts';
+import type { Standing } from '../thread/effective.ts';
+import type { EventState } from '../thread/event.ts';
+import type { Day } from '../values/day.ts';
+import { type Decimal, decimal } from '../values/decimal.ts';
+import { printMoney } from '../values/money.ts';
+import type { Result } from '../values/result.ts';
+import type { DateStyle } from './words/dates.ts';
+import type { Says } from './words/names.ts';
+
+export interface Answer {
+  readonly how: 'stated' | 'edited' | 'withdrawn' | 'undone';
+  readonly before: EventState;
+  readonly event: EventState;
+  readonly studio: StudioState;
+  readonly stated: readonly Fact[]; // stored now, for the event or the studio
+  readonly takenBack: readonly Fact[]; // by an undo
+  readonly shared: boolean; // people of another organisation read along: the client's form only
+  readonly questions: readonly FactOf<'question'>[];
+  readonly unread: readonly string[];
+  readonly ask: Ask | undefined;
+  readonly today: Day;
+  readonly price: Result<PricedEvent> | undefined;
+  readonly bench: () => BenchPlan;
+  readonly plan: () => EventPlan | undefined; // this event's part of the bench plan
+  readonly benchParts: () => { readonly events: readonly EventToPlan[]; readonly rules: BenchRules };
+  readonly openEvents: () => readonly NamedEvent[]; // of this workspace, this one included, by date
+  readonly titleOf: (key: string) => string; // the name of an event on the bench
+  readonly standing: () => readonly Standing[]; // what each message of this thread stands for, oldest first
+  readonly manner: Manner;
+}
+
+/** Another thread of the workspace as lists name it. */
+export interface NamedEvent {
+  readonly key: string;
+  readonly title: string;
+  readonly state: EventState;
+}
+
+/** How this studio's figures, dates and pieces are shown. */
+export interface Manner extends DateStyle {
+  readonly says: Says;
+  readonly money: (amount: Decimal | string) => string;
+}
+
+export const mannerOf = (studio: StudioState): Manner => ({
+  dayFirst: dayFirst(studio.settings),
+  says: says(studio.settings),
+  money: (amount) => printMoney(decimal(amount), studio.settings.currency),
+});

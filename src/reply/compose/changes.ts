@@ -1,0 +1,69 @@
+// What a message changed in what was already there, old → new, so that no correction is silent.
+
+import type { PieceKind } from '../../handbook/pieces.ts';
+import type { EventState, OrderLine } from '../../thread/event.ts';
+import type { Answer, Manner } from '../answer.ts';
+import type { Line } from '../reply.ts';
+import { dateSpan, moneySpan, pieceSpan, strong, text } from '../span.ts';
+import { fullDate } from '../words/dates.ts';
+import { plural } from '../words/names.ts';
+
+/** One line per thing that had a value before and has another now. Empty for a first message. */
+export const changeLines = ({ before, event, manner }: Answer): readonly Line[] => [
+  ...countChanges(before, event, manner),
+  ...priceChanges(before, event, manner),
+  ...plainChanges(before, event, manner),
+];
+
+const kindsOf = (event: EventState): readonly PieceKind[] => [...new Set(event.lines.map((line) => line.piece))];
+
+const linesOf = (event: EventState, piece: PieceKind): readonly OrderLine[] => event.lines.filter((line) => line.piece === piece);
+
+const countOf = (event: EventState, piece: PieceKind): number => linesOf(event, piece).reduce((total, line) => total + line.count, 0);
+
+const countChanges = (before: EventState, after: EventState, { says }: Manner): readonly Line[] => {
+  const renamed = before.lines.length > 0 && kindsOf(before).every((kind) => kind === 'unspecified');
+  return (renamed ? [] : kindsOf(before)).flatMap((piece) => {
+    const [old, now] = [countOf(before, piece), countOf(after, piece)];
+    return old === now ? [] : [text`${pieceSpan(capital(plural(piece, says)))}: ${old} → ${strong(now)}`];
+  });
+};
+
+const priceChanges = (before: EventState, after: EventState, manner: Manner): readonly Line[] => {
+  const total = changed(totalOf(before), totalOf(after));
+  const totals = total ? [text`Total: ${moneySpan(manner.money(total[0]))} → ${strong(manner.money(total[1]))}`] : [];
+  const each = kindsOf(before).flatMap((piece) => {
+    const price = changed(priceOf(before, piece), priceOf(after, piece));
+    const name = capital(plural(piece, manner.says));
+    return price ? [text`${pieceSpan(name)}: ${moneySpan(manner.money(price[0]))} → ${strong(manner.money(price[1]))} each`] : [];
+  });
+  return [...totals, ...each];
+};
+
+const totalOf = (event: EventState): string | undefined => (event.price?.per === 'all' ? event.price.amount : undefined);
+
+const priceOf = (event: EventState, piece: PieceKind): string | undefined => {
+  const prices = linesOf(event, piece).map((line) => (line.price?.per === 'each' ? line.price.amount : undefined));
+  return prices.length === 1 ? prices[0] : undefined;
+};
+
+const plainChanges = (before: EventState, after: EventState, manner: Manner): readonly Line[] => {
+  const date = changed(before.date, after.date);
+  const material = changed(before.material, after.material);
+  const basis = changed(before.tax.basis, after.tax.basis);
+  const title = changed(before.title, after.title);
+  return [
+    ...(date ? [text`Date: ${dateSpan(fullDate(date[0], manner))} → ${strong(fullDate(date[1], manner))}`] : []),
+    ...(material ? [text`Material: ${material[0]} → ${strong(material[1])}`] : []),
+    ...(basis ? [text`Tax: ${basisName(basis[0])} → ${strong(basisName(basis[1]))}`] : []),
+    ...(title ? [text`Name: ${title[0]} → ${strong(title[1])}`] : []),
+  ];
+};
+
+const basisName = (basis: string): string => (basis === 'none' ? 'none' : basis);
+
+/** Both values, when there was one before, there is one now, and they differ. */
+const changed = <T>(old: T | undefined, now: T | undefined): readonly [T, T] | undefined =>
+  old !== undefined && now !== undefined && old !== now ? [old, now] : undefined;
+
+const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);

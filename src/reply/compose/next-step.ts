@@ -1,0 +1,29 @@
+// At most one next step: the one thing this event lacks most. What is asked here also opens the question for a bare answer ("45").
+
+import type { OpenQuestion } from '../../reading/reading.ts';
+import type { Answer } from '../answer.ts';
+import { plural } from '../words/names.ts';
+
+export interface NextStep {
+  readonly words: string;
+  readonly open: OpenQuestion;
+}
+
+const missing = (about: Extract<OpenQuestion, { kind: 'missing' }>['about'], words: string): NextStep => ({
+  words,
+  open: { kind: 'missing', about },
+});
+
+export const nextStep = ({ event, price, manner }: Answer): NextStep | undefined => {
+  const [first] = event.lines;
+  if (!first && event.price) return missing('count', 'How many pieces?');
+  if (!first) return event.date ? missing('count', 'How many pieces, and at what price each?') : undefined;
+  if (!price) return missing('price', 'At what price each, tax included or not?');
+  if (price.ok && price.value.unpriced.length > 0) {
+    const names = [...new Set(price.value.unpriced)].map((piece) => plural(piece, manner.says)).join(' and ');
+    return missing('price', `No price yet for the ${names}. What are they each?`);
+  }
+  if (!event.date) return missing('date', event.material ? 'When is the event?' : 'When is the event, and are they dried or fresh?');
+  const unknown = event.lines.some((line) => !line.material) && !event.material;
+  return unknown ? missing('material', 'Are they dried, fresh or mixed?') : undefined;
+};

@@ -1,0 +1,136 @@
+// Questions about the event itself: when it is, what is in it, what is open, and why the bot understood what it did.
+
+import { madeOf, ordered } from '../../../thread/apply-progress.ts';
+import type { Answer } from '../../answer.ts';
+import type { Block, Line } from '../../reply.ts';
+import { countSpan, dateSpan, joined, moneySpan, ownWords, quoted, strong, text } from '../../span.ts';
+import { fullDate, shortDate } from '../../words/dates.ts';
+import { factWords } from '../../words/facts.ts';
+import { counted, pieceName } from '../../words/names.ts';
+import { lineWords, orderWords } from '../../words/order.ts';
+import { startLine } from '../calendar.ts';
+import type { Respond } from './questions.ts';
+
+const answerLine = (line: Line): readonly Block[] => [{ block: 'answer', line }];
+
+const eventDate: Respond = (_question, { event, manner }) => {
+  if (!event.date) return answerLine(text`Nobody has said when the event is.`);
+  const time = event.time ? ` at ${event.time}` : '';
+  const over = event.handOver?.date ? text` Hand over ${dateSpan(fullDate(event.handOver.date, manner))}.` : [];
+  return answerLine(text`The event is on ${strong(fullDate(event.date, manner))}${time}.${over}`);
+};
+
+const material: Respond = (_question, { event }) => {
+  const own = event.lines.filter((line) => line.material).map((line) => `${line.piece} ${line.material}`);
+  if (!event.material && own.length === 0) return answerLine(text`Nobody has said what they are made of.`);
+  return answerLine(text`${strong(event.material ?? '')}${own.length > 0 ? ` ${own.join(', ')}` : ''}.`);
+};
+
+const summary: Respond = (_question, answer) => {
+  const { event, manner, price } = answer;
+  if (event.lines.length === 0 && !event.date && !event.price) return answerLine(text`There is nothing in this thread yet.`);
+  const when = event.date ? text`, ${dateSpan(fullDate(event.date, manner))}` : [];
+  const title = event.title ? text`${strong(ownWords(event.title).text)}: ` : [];
+  const made = event.lines.length > 0 ? [madeLine(answer)] : [];
+  const money =
+    price?.ok === true
+      ? [
+          text`Price ${moneySpan(manner.money(price.value.priced.all.printed.price))}; to spend ${strong(manner.money(price.value.priced.all.printed.wholesale))}.`,
+        ]
+      : [];
+  const plan = answer.plan();
+  const items = [...money, ...made, ...(plan ? [startLine(plan, manner)] : [])];
+  return [
+    ...answerLine(text`${title}${orderWords(event.lines, manner)}${event.material ? `, ${event.material}` : ''}${when}.`),
+    ...(items.length > 0 ? [{ block: 'list' as const, items }] : []),
+  ];
+};
+
+const madeLine = ({ event, manner }: Answer): Line => {
+  const kinds = [...new Set(event.lines.map((line) => line.piece))];
+  const parts = kinds.map(
+    (piece) => text`${countSpan(`${madeOf(event, piece)} of ${counted(ordered(event, piece), piece, manner.says)}`)}`,
+  );
+  return text`Made: ${joined(parts, ', ')}.`;
+};
+
+const events: Respond = (_question, answer) => {
+  const { manner } = answer;
+  const open = answer.openEvents();
+  if (open.length === 0) return answerLine(text`No events are open.`);
+  return [
+    ...answerLine(text`${strong(open.length === 1 ? '1 event' : `${open.length} events`)} open.`),
+    {
+      block: 'list',
+      items: open.slice(0, 20).map(({ title, state }) => {
+        const when = state.date ? dateSpan(shortDate(state.date, manner)) : 'no date';
+        const order = state.lines.length > 0 ? text`: ${orderWords(state.lines, manner)}` : [];
+        return text`${when}, ${strong(ownWords(title).text)}${order}`;
+      }),
+    },
+    ...(open.length > 20 ? [{ block: 'line' as const, line: text`And ${open.length - 20} more.` }] : []),
+  ];
+};
+
+/** Which words gave which fact, newest message last; assumed things are marked where they are shown. */
+const why: Respond = (_question, answer) => {
+  const messages = answer.standing().slice(-6);
+  if (messages.length === 0) return answerLine(text`I have read nothing in this thread yet.`);
+  const items = messages.flatMap((message) => message.facts.map((fact) => text`${quoted(fact.words)}: ${factWords(fact, answer.manner)}`));
+  return [...answerLine(text`What I read, and from which words:`), { block: 'list', items: items.slice(-15) }];
+};
+
+const recipe: Respond = (_question, { event, manner }) => {
+  const rows = Object.entries(event.recipes).map(([piece, lines]) => {
+    const name = piece === 'any' ? 'each piece' : `each ${pieceName(piece as Parameters<typeof pieceName>[0], manner.says)}`;
+    const parts = (lines ?? []).map(
+      (line) =>
+        text`${line.stems ?? line.length ?? ''}${line.unit ? ` ${line.unit}` : ''} ${ownWords(line.ingredient)}${line.wearer ? ` (${line.wearer})` : ''}`,
+    );
+    return text`${name}: ${joined(parts, ', ')}`;
+  });
+  const [first, ...rest] = rows;
+  if (!first) return answerLine(text`There is no recipe yet. Say “3 bunny tails, 1 statice each”.`);
+  return [...answerLine(first), ...rest.map((line): Block => ({ block: 'line', line }))];
+};
+
+const wearers: Respond = (_question, { event, manner }) => {
+  if (event.wearers.length === 0) return answerLine(text`Nobody has said who wears them yet.`);
+  const total = event.wearers.reduce((count, wearer) => count + wearer.count, 0);
+  return [
+    ...answerLine(
+      text`${strong(total)} wearers for ${joined(
+        event.lines.map((line) => lineWords(line, manner)),
+        ', ',
+      )}.`,
+    ),
+    {
+      block: 'list',
+      items: event.wearers.map(
+        (one) =>
+          text`${one.count} ${ownWords(one.wearer)}${one.piece ? `, ${pieceName(one.piece, manner.says)}` : ''}${one.note ? text` (${ownWords(one.note)})` : []}`,
+      ),
+    },
+  ];
+};
+
+const unable: Respond = () => answerLine(text`I can't answer that one. Say “help” for what I can do.`);
+
+export const eventQuestions = {
+  eventDate,
+  material,
+  summary,
+  events,
+  why,
+  recipe,
+  wearers,
+  stemOrder: unable,
+  buying: unable,
+  whatFits: unable,
+  card: unable,
+  pinOn: unable,
+  packing: unable,
+  review: unable,
+  season: unable,
+  other: unable,
+} satisfies Readonly<Record<string, Respond>>;

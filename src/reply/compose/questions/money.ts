@@ -1,0 +1,129 @@
+// Questions about price, stems money and labour.
+
+import { clientFigures } from '../../../pricing/client-figures.ts';
+import type { PricedEvent } from '../../../pricing/price-event.ts';
+import { workingOf } from '../../../pricing/working.ts';
+import { printNumber } from '../../../values/money.ts';
+import type { Answer } from '../../answer.ts';
+import type { Block, Line } from '../../reply.ts';
+import { moneySpan, plainLine, strong, text } from '../../span.ts';
+import { plural } from '../../words/names.ts';
+import { basisWords, rateWords } from '../../words/order.ts';
+import { partName } from '../../words/parts.ts';
+import { problemLine } from '../../words/problems.ts';
+import { budgetBlocks } from '../budget.ts';
+import { clientBlocks } from '../client-form.ts';
+import { labourLine } from '../labour.ts';
+import type { Respond } from './questions.ts';
+import { countForBlocks, ladderBlocks, priceForBlocks, whatIfBlocks } from './what-if-price.ts';
+
+/** The priced event, or the one sentence that says why there is no price. */
+const withPrice =
+  (respond: (priced: PricedEvent, answer: Answer) => readonly Block[]): Respond =>
+  (_question, answer) => {
+    const { price, manner } = answer;
+    if (!price) return [{ block: 'answer', line: text`There is no price in this thread yet. Say “40 buttonholes at 25 inc”.` }];
+    return price.ok ? respond(price.value, answer) : [{ block: 'problem', line: problemLine(price.problem, manner.money) }];
+  };
+
+const answerLine = (line: Line): readonly Block[] => [{ block: 'answer', line }];
+
+const stemBudget = withPrice(({ priced }, { manner }) => {
+  const rows = priced.lines.map((line): Line => {
+    const name = plural(line.piece, manner.says);
+    const { stems, sundries, wholesale } = line.each.printed;
+    return sundries.isZero()
+      ? text`${strong(manner.money(wholesale))} each for stems and sundries (${name})`
+      : text`${strong(manner.money(stems))} of stems each, plus ${moneySpan(manner.money(sundries))} sundries (${name})`;
+  });
+  const [first, ...rest] = rows;
+  return [...(first ? answerLine(first) : []), ...rest.map((line): Block => ({ block: 'line', line }))];
+});
+
+const spend = withPrice(({ priced }, { manner }) => {
+  const { wholesale, stems, sundries } = priced.all.printed;
+  const split = sundries.isZero() ? [] : text`: ${moneySpan(manner.money(stems))} stems, ${moneySpan(manner.money(sundries))} sundries`;
+  return answerLine(text`${strong(manner.money(wholesale))} to spend for the whole order${split}.`);
+});
+
+const total = withPrice(({ priced }, { manner }) => {
+  const { price, tax } = priced.all.printed;
+  const taxed = tax.isZero() ? [] : text`, of which ${moneySpan(manner.money(tax))} ${priced.terms.tax.name}`;
+  return answerLine(text`${strong(manner.money(price))} in all${taxed}.`);
+});
+
+const labour = withPrice(({ priced }, answer) => {
+  const { manner } = answer;
+  const share = priced.lines[0] ? printNumber(priced.lines[0].labourOfExTax, 1) : '0';
+  return [
+    ...answerLine(text`${strong(manner.money(priced.all.printed.labour))} labour in all, ${share} % of the price before tax.`),
+    { block: 'line', line: labourLine(priced, answer) },
+  ];
+});
+
+const margin = withPrice(({ priced }, { manner }) => {
+  const { exTax, wholesale } = priced.all.exact;
+  const share = printNumber(exTax.minus(wholesale).times(100).dividedBy(exTax), 1);
+  return answerLine(
+    text`${strong(`${share} %`)} of the price before tax is left after stems and sundries (${moneySpan(manner.money(exTax.minus(wholesale)))}), labour not yet paid.`,
+  );
+});
+
+const taxStatus = withPrice(({ priced }, { manner }) => {
+  const { tax } = priced.terms;
+  const amount = tax.basis.value === 'none' ? [] : text`: ${rateWords(tax)}, ${moneySpan(manner.money(priced.all.printed.tax))} in all`;
+  return answerLine(text`${basisWords(tax)}${amount}. Check with your accountant.`);
+});
+
+const count: Respond = (_question, { event, manner }) => {
+  const total = event.lines.reduce((pieces, line) => pieces + line.count, 0);
+  if (total === 0) return answerLine(text`Nobody has said how many yet.`);
+  return answerLine(
+    text`${strong(total)} in all: ${event.lines.map((line) => `${line.count} ${plural(line.piece, manner.says)}`).join(', ')}.`,
+  );
+};
+
+const working = withPrice(({ priced }, { manner }) =>
+  priced.lines.flatMap((line, index): Block[] => {
+    const title = text`Working for one of the ${line.count} ${plural(line.piece, manner.says)}, rounded once at the end`;
+    const rows = workingOf(line, priced.currency).map((row) => [
+      plainLine(partName(row.part)),
+      plainLine(row.formula),
+      plainLine(row.exact),
+      [moneySpan(row.printed)],
+    ]);
+    return [
+      index === 0 ? { block: 'answer', line: title } : { block: 'line', line: title },
+      {
+        block: 'table',
+        caption: 'Working',
+        columns: [
+          { title: '', align: 'left' },
+          { title: 'worked out', align: 'left' },
+          { title: 'exactly', align: 'right' },
+          { title: 'printed', align: 'right' },
+        ],
+        rows,
+      },
+    ];
+  }),
+);
+
+const client = withPrice(({ priced }, answer) => clientBlocks(clientFigures(priced), answer));
+
+export const moneyQuestions = {
+  price: withPrice((priced, answer) => budgetBlocks(priced, answer)),
+  total,
+  stemBudget,
+  spend,
+  labour,
+  margin,
+  count,
+  countFor: countForBlocks,
+  priceFor: priceForBlocks,
+  ladder: ladderBlocks,
+  whatIf: whatIfBlocks,
+  taxStatus,
+  working,
+  client,
+} satisfies Readonly<Record<string, Respond>>;

@@ -1,0 +1,21 @@
+// What answers each question. Nothing here stores anything: a what-if is worked out on a copy.
+
+import type { Asked, FactOf } from '../../../reading/fact.ts';
+import type { Answer } from '../../answer.ts';
+import type { Block } from '../../reply.ts';
+import { helpBlocks } from '../help.ts';
+import { benchQuestions } from './bench.ts';
+import { eventQuestions } from './event.ts';
+import { moneyQuestions } from './money.ts';
+
+export type Question = FactOf<'question'>;
+export type Respond = (question: Question, answer: Answer) => readonly Block[];
+
+const responses: { readonly [asks in Asked]: Respond } = {
+  ...moneyQuestions,
+  ...benchQuestions,
+  ...eventQuestions,
+  help: () => helpBlocks,
+};
+
+export const questionBlocks: Respond = (question, answer) => responses[question.asks](question, answer);

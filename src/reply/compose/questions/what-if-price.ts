@@ -1,0 +1,170 @@
+// Price questions that change one thing and look: "can we do 22?", "try 20 to 30", "how many at 25 for 600", "what to charge to keep 3.20 for stems".
+// Worked out on a copy of the event; nothing is stored.
+
+import { countFor } from '../../../pricing/count-for.ts';
+import { orderOf } from '../../../pricing/order-of-event.ts';
+import { priceEvent } from '../../../pricing/price-event.ts';
+import { priceForStems } from '../../../pricing/price-for.ts';
+import { type LadderRow, priceLadder } from '../../../pricing/price-ladder.ts';
+import { chainRules } from '../../../pricing/price-order.ts';
+import { termsOf } from '../../../pricing/terms.ts';
+import type { FactOf } from '../../../reading/fact.ts';
+import { applyFacts } from '../../../thread/apply-facts.ts';
+import type { EventState } from '../../../thread/event.ts';
+import { decimal } from '../../../values/decimal.ts';
+import type { Problem } from '../../../values/problem.ts';
+import type { Answer } from '../../answer.ts';
+import type { Block, Line } from '../../reply.ts';
+import { moneySpan, plainLine, strong, text } from '../../span.ts';
+import { counted, pieceName } from '../../words/names.ts';
+import { basisWords } from '../../words/order.ts';
+import { problemLine } from '../../words/problems.ts';
+import { budgetBlocks } from '../budget.ts';
+import type { Respond } from './questions.ts';
+
+const problemBlocks = (problem: Problem, { manner }: Answer): readonly Block[] => [
+  { block: 'problem', line: problemLine(problem, manner.money) },
+];
+
+const storedNothing: Block = { block: 'assumed', line: plainLine('Only worked out: nothing in this thread has changed.') };
+
+/** The event with the question's own basis and, where the thread has none, its piece. */
+const asAsked = (question: FactOf<'question'>, event: EventState): EventState => {
+  const basis = question.basis ? { ...event, tax: { ...event.tax, basis: question.basis } } : event;
+  const count = question.number ?? 1;
+  return basis.lines.length === 0 ? { ...basis, lines: [{ piece: question.piece ?? 'unspecified', count }] } : basis;
+};
+
+export const whatIfBlocks: Respond = (question, answer) => {
+  const facts = [
+    ...(question.number !== undefined && question.amount === undefined
+      ? [
+          {
+            fact: 'change' as const,
+            what: 'count' as const,
+            to: question.number,
+            ...(question.piece ? { piece: question.piece } : {}),
+            words: question.words,
+          },
+        ]
+      : []),
+    ...(question.amount !== undefined
+      ? [
+          {
+            fact: 'change' as const,
+            what: 'price' as const,
+            to: question.amount,
+            ...(question.piece ? { piece: question.piece } : {}),
+            words: question.words,
+          },
+        ]
+      : []),
+  ];
+  const tried = applyFacts(asAsked(question, answer.event), facts);
+  const price = priceEvent(answer.studio.settings, tried, answer.today);
+  if (!price) return [{ block: 'answer', line: text`I need a price and a number of pieces to try that.` }];
+  return price.ok
+    ? [...budgetBlocks(price.value, { ...answer, event: tried, price }), storedNothing]
+    : problemBlocks(price.problem, answer);
+};
+
+export const ladderBlocks: Respond = (question, answer) => {
+  const { studio, today, manner } = answer;
+  const event = asAsked(question, answer.event);
+  const terms = termsOf(studio.settings, event, today);
+  if (!terms.ok) return problemBlocks(terms.problem, answer);
+  const wanted = {
+    from: decimal(question.amount ?? String(question.number ?? 0)),
+    to: decimal(question.amountMax ?? String(question.numberMax ?? 0)),
+    ...(question.step ? { step: decimal(question.step) } : {}),
+    ...(question.piece ? { piece: question.piece } : {}),
+  };
+  const rows = priceLadder(orderOf(event), terms.value, wanted);
+  if (!rows.ok) return problemBlocks(rows.problem, answer);
+  const timed = rows.value.some((row) => row.minutesPaid !== undefined);
+  const pieces = event.lines.reduce((count, line) => count + line.count, 0);
+  return [
+    { block: 'answer', line: text`${ladderName(event, manner.says)}, ${basisWords(terms.value.tax)}: what each price leaves.` },
+    {
+      block: 'table',
+      caption: 'What each price leaves',
+      columns: [
+        { title: 'each', align: 'right' },
+        { title: 'stems', align: 'right' },
+        ...(timed ? [{ title: 'min paid', align: 'right' as const }] : []),
+        { title: `to spend, ${pieces}`, align: 'right' },
+      ],
+      rows: rows.value.map((row) => ladderRow(row, timed, answer)),
+    },
+    storedNothing,
+  ];
+};
+
+const ladderName = (event: EventState, says: Answer['manner']['says']): Line =>
+  text`${event.lines.map((line) => counted(line.count, line.piece, says)).join(', ')}`;
+
+const ladderRow = (row: LadderRow, timed: boolean, { manner }: Answer): readonly Line[] => {
+  const price = [moneySpan(manner.money(row.price))];
+  if (!row.priced || !row.line) return [price, plainLine('none'), ...(timed ? [plainLine('')] : []), plainLine('')];
+  const each =
+    row.minutesPaid === undefined
+      ? ''
+      : String(Math.floor(row.minutesPaid / row.priced.lines.reduce((count, line) => count + line.count, 0)));
+  return [
+    price,
+    [strong(manner.money(row.line.each.printed.stems))],
+    ...(timed ? [plainLine(each)] : []),
+    [moneySpan(manner.money(row.priced.all.printed.wholesale))],
+  ];
+};
+
+export const countForBlocks: Respond = (question, answer) => {
+  const { studio, today, manner } = answer;
+  const event = asAsked(question, answer.event);
+  const terms = termsOf(studio.settings, event, today);
+  if (!terms.ok) return problemBlocks(terms.problem, answer);
+  const each = question.amount ?? event.lines[0]?.price?.amount;
+  if (!each || !question.amountMax)
+    return [{ block: 'answer', line: text`I need a price each and what there is to spend: “how many at 25 for 600”.` }];
+  const line = { piece: question.piece ?? event.lines[0]?.piece ?? 'unspecified', ...(event.material ? { material: event.material } : {}) };
+  const found = countFor(decimal(question.amountMax), decimal(each), line, terms.value);
+  if (!found.ok) return problemBlocks(found.problem, answer);
+  const left = found.value.left.isZero() ? [] : text`, ${moneySpan(manner.money(found.value.left))} over`;
+  return [
+    {
+      block: 'answer',
+      line: text`${strong(counted(found.value.count, line.piece, manner.says))} at ${moneySpan(manner.money(each))}, ${basisWords(terms.value.tax)}: ${moneySpan(manner.money(found.value.total))}${left}.`,
+    },
+    storedNothing,
+  ];
+};
+
+export const priceForBlocks: Respond = (question, answer) => {
+  const { studio, today, manner } = answer;
+  const event = asAsked(question, answer.event);
+  const terms = termsOf(studio.settings, event, today);
+  if (!terms.ok) return problemBlocks(terms.problem, answer);
+  if (!question.amount)
+    return [{ block: 'answer', line: text`How much should be left for stems in each? Say “what must I charge to keep 3.20 for stems”.` }];
+  const material = event.lines[0]?.material ?? event.material;
+  const line = { piece: question.piece ?? event.lines[0]?.piece ?? 'unspecified', ...(material ? { material } : {}) };
+  const found = priceForStems(line, decimal(question.amount), terms.value);
+  if (!found.ok) return problemBlocks(found.problem, answer);
+  const name = pieceName(line.piece, manner.says);
+  const sundries = terms.value.sundriesEach(line.piece).value;
+  const count = question.number ?? event.lines.find((one) => one.piece === line.piece)?.count ?? 1;
+  const total =
+    count > 1 ? text`, ${moneySpan(manner.money(found.value.price.times(count)))} for ${counted(count, line.piece, manner.says)}` : [];
+  const rules = chainRules(line, terms.value);
+  return [
+    {
+      block: 'answer',
+      line: text`Charge ${strong(manner.money(found.value.price))} for a ${name}, ${basisWords(terms.value.tax)}, to keep ${moneySpan(manner.money(question.amount))} for stems${total}.`,
+    },
+    {
+      block: 'assumed',
+      line: text`Exactly ${manner.money(found.value.exact)}, rounded up to the next ${manner.money(found.value.step)}. Stems ×${rules.stemsMultiple.toString()}, sundries ${manner.money(sundries)} ×${rules.sundriesMultiple.toString()}, labour ${rules.labour.share.toString()} % ${rules.labour.rule}.${found.value.raisedToMinimum ? ` Your minimum for a ${name} applies.` : ''}`,
+    },
+    storedNothing,
+  ];
+};

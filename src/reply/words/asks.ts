@@ -1,0 +1,23 @@
+// How each kind of question back to the person is worded. One question at a time; its choices follow it as buttons and as words.
+
+import type { Ask, AskReason } from '../../reading/reading.ts';
+import type { Line } from '../reply.ts';
+import { quoted, text } from '../span.ts';
+
+const sentences: { readonly [why in AskReason]: (ask: Ask) => Line } = {
+  'each or all': (ask) => text`Is ${quoted(ask.words)} for each piece or for all of them?`,
+  'which month': (ask) => text`Which month is ${quoted(ask.words)}?`,
+  'which day': (ask) => text`Which day do you mean by ${quoted(ask.words)}?`,
+  'which date': (ask) => text`I read more than one date in ${quoted(ask.words)}. Which is the event?`,
+  'day or month first': (ask) => text`Which date is ${quoted(ask.words)}?`,
+  'which piece': (ask) => text`Which pieces is ${quoted(ask.words)} about?`,
+  'which number': (ask) => text`What does ${quoted(ask.words)} set?`,
+  'finished or begun': (ask) => text`${quoted(ask.words)}: are those finished, or only begun? I have counted none as made.`,
+  'other currency': (ask) =>
+    text`${quoted(ask.words)} is not the studio's currency, and I never convert. Is the figure in the studio's own money?`,
+  'which material': () => text`Which material are they? The tax rate, or the calendar, depends on it.`,
+  'which rate': () => text`Mixed pieces: which tax rate does your accountant use?`,
+  'did you mean': (ask) => text`I don't know the word in ${quoted(ask.words)}. Did you mean this?`,
+};
+
+export const askLine = (ask: Ask): Line => sentences[ask.why](ask);

@@ -1,0 +1,35 @@
+// One fact in a few words, for "why?": what was understood, not how.
+
+import type { Fact } from '../../reading/fact.ts';
+import { parseDay } from '../../values/day.ts';
+import type { Manner } from '../answer.ts';
+import type { Line } from '../reply.ts';
+import { text } from '../span.ts';
+import { fullDate } from './dates.ts';
+import { counted, pieceName } from './names.ts';
+
+export const factWords = (fact: Fact, manner: Manner): Line => {
+  switch (fact.fact) {
+    case 'pieces':
+      return text`${counted(fact.count, fact.piece, manner.says)}${fact.adds ? ' more' : ''}${fact.price ? `, ${manner.money(fact.price.amount)} ${fact.price.per}` : ''}`;
+    case 'price':
+      return text`price ${manner.money(fact.amount)} ${fact.per === 'each' ? 'each' : 'in all'}`;
+    case 'tax':
+      return text`tax ${fact.basis ?? ''}${fact.rate ? ` ${fact.rate} %` : ''}`;
+    case 'material':
+      return text`${fact.material}`;
+    case 'date': {
+      const day = parseDay(fact.date);
+      return text`${fact.of ?? 'event'} ${day ? fullDate(day, manner) : fact.date}${fact.time ? ` ${fact.time}` : ''}${fact.yearAssumed ? ' (year assumed)' : ''}${fact.orderAssumed ? ' (day first assumed)' : ''}`;
+    }
+    case 'made':
+      return text`made ${fact.all ? 'all' : (fact.count ?? fact.fraction ?? '')}${fact.piece ? ` ${pieceName(fact.piece, manner.says)}` : ''}`;
+    case 'broke':
+    case 'left':
+      return text`${fact.fact} ${fact.count}`;
+    case 'change':
+      return text`change ${fact.what}${fact.to === undefined ? ` by ${fact.by ?? ''}` : ` to ${fact.to}`}`;
+    default:
+      return text`${fact.fact}`;
+  }
+};

@@ -1,0 +1,23 @@
+// How pieces are named on screen: the studio's word for a buttonhole, singular or plural.
+
+import type { PieceKind } from '../../handbook/pieces.ts';
+
+export type Says = 'buttonhole' | 'boutonniere';
+
+const singular: { readonly [kind in PieceKind]: string } = {
+  buttonhole: 'buttonhole',
+  'wrist corsage': 'wrist corsage',
+  'pin corsage': 'pin corsage',
+  corsage: 'corsage',
+  'flower crown': 'flower crown',
+  'hair flower': 'hair flower',
+  unspecified: 'piece',
+};
+
+export const pieceName = (kind: PieceKind, says: Says): string => (kind === 'buttonhole' ? says : singular[kind]);
+
+export const plural = (kind: PieceKind, says: Says): string => `${pieceName(kind, says)}s`;
+
+/** "1 buttonhole", "40 buttonholes". */
+export const counted = (count: number | string, kind: PieceKind, says: Says): string =>
+  `${count} ${String(count) === '1' ? pieceName(kind, says) : plural(kind, says)}`;

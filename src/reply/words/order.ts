@@ -1,0 +1,41 @@
+// The order said back in one line: "40 buttonholes at £25.00, VAT included". What was assumed in it is marked.
+
+import type { PricedLine, PricedOrder } from '../../pricing/price-order.ts';
+import type { TaxTerms } from '../../pricing/tax-terms.ts';
+import type { OrderLine } from '../../thread/event.ts';
+import { printNumber } from '../../values/money.ts';
+import type { Manner } from '../answer.ts';
+import type { Line } from '../reply.ts';
+import { assumedSpan, countSpan, joined, moneySpan, ownWords, pieceSpan, text } from '../span.ts';
+import { counted, plural } from './names.ts';
+
+/** "40 to 45 buttonholes", "about 20 wrist corsages", "1 buttonhole (groom)". */
+export const lineWords = (line: OrderLine, { says }: Manner): Line => {
+  const count = line.countMax ? `${line.count} to ${line.countMax}` : `${line.count}`;
+  const words = line.countMax ? `${count} ${plural(line.piece, says)}` : counted(line.count, line.piece, says);
+  const wearer = line.wearer ? text` (${ownWords(line.wearer)})` : [];
+  return text`${line.approx ? assumedSpan('about ') : ''}${countSpan(words)}${wearer}`;
+};
+
+export const orderWords = (lines: readonly OrderLine[], manner: Manner): Line =>
+  joined(
+    lines.map((line) => lineWords(line, manner)),
+    ', ',
+  );
+
+/** "VAT included", "plus GST", "no tax"; said, the studio's usual, or assumed. */
+export const basisWords = (tax: TaxTerms): Line => {
+  const { value, origin } = tax.basis;
+  const words = value === 'none' ? 'no tax' : value === 'included' ? `${tax.name} included` : `plus ${tax.name}`;
+  if (origin === 'said') return text`${words}`;
+  return origin === 'studio' ? text`${words} (your usual)` : text`${words} ${assumedSpan('(assumed)')}`;
+};
+
+export const rateWords = (tax: TaxTerms): string => `${tax.name} ${printNumber(tax.rate.value)} %`;
+
+/** "40 buttonholes at £25.00": what each costs as quoted. */
+export const pricedLineWords = (line: PricedLine, priced: PricedOrder, manner: Manner): Line => {
+  const name = counted(line.count, line.piece, manner.says);
+  const each = text`${pieceSpan(name)}${line.wearer ? text` (${ownWords(line.wearer)})` : []}`;
+  return priced.sharedBy ? each : text`${each} at ${moneySpan(manner.money(line.quotedEach))}`;
+};

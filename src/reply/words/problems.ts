@@ -1,0 +1,84 @@
+// One clear sentence for each problem: what is wrong, what stays as it was, what to do. A code without a sentence does not compile.
+
+import type { Problem, ProblemCode, ProblemData } from '../../values/problem.ts';
+import type { Line } from '../reply.ts';
+import { joined, moneySpan, ownWords, plainLine, quoted, strong, text } from '../span.ts';
+import { rowFaultWords } from './row-faults.ts';
+
+type Sentences = { readonly [C in ProblemCode]: (data: ProblemData[C], money: (amount: string) => string) => Line };
+
+const list = (words: readonly string[]): Line =>
+  joined(
+    words.map((word) => [ownWords(word)]),
+    ', ',
+  );
+
+const sentences: Sentences = {
+  'message-empty': () => text`There was nothing in that message.`,
+  'message-too-long': ({ characters, most }) =>
+    text`That message is ${characters} characters long; I read up to ${most}. Send a long price list as a CSV file instead.`,
+  'date-does-not-exist': ({ words }) => text`There is no ${quoted(words)}. Which day do you mean?`,
+  'date-is-past': ({ date }) => text`${quoted(date)} is past. Which date is the event?`,
+  'weekday-disagrees': ({ words, date, weekday }) => text`${quoted(words)}: ${date} is a ${weekday}. Which is right, the day or the date?`,
+  'count-not-positive': ({ words }) => text`${quoted(words)}: a number of pieces has to be 1 or more.`,
+  'count-too-large': ({ count, most }) => text`${count} pieces is more than I plan for (${most} at most). Is that the right number?`,
+  'other-currency': ({ said, studio }) =>
+    text`That price is in ${said}; the studio works in ${studio}, and I never convert. What is it in ${studio}?`,
+  'price-not-positive': ({ amount }, money) => text`A price of ${moneySpan(money(amount))} can't be right: it has to be above zero.`,
+  'price-too-large': () => text`That price is too large to be one. Please check the number.`,
+  'price-below-smallest-coin': ({ smallest }) => text`That price is below the smallest coin, ${smallest}. Please check the number.`,
+  'rate-out-of-range': ({ what, rate }) => text`A ${what} rate of ${rate} % can't be worked with. Please check the number.`,
+  'multiple-not-positive': ({ what, multiple }) =>
+    text`A multiple of ${multiple} on ${what} can't be worked with: it has to be above zero.`,
+  'sundries-use-up-price': ({ sundries, room, piece }, money) =>
+    text`Sundries alone use up that price: they cost ${moneySpan(money(sundries))} for a ${piece} and the price leaves ${moneySpan(money(room))}. Nothing would be left for stems.`,
+  'nothing-to-price': () => text`There is nothing to price yet. How many pieces, and at what price?`,
+  'price-missing': ({ pieces }) => text`No price yet for: ${list(pieces)}.`,
+  'price-finer-than-coin': ({ amount, smallest }) => text`${amount} is finer than the smallest coin, ${smallest}. Please check the number.`,
+  'total-below-line-prices': ({ total, lines }, money) =>
+    text`The pieces with a price of their own already come to ${moneySpan(money(lines))}, more than the total of ${moneySpan(money(total))}.`,
+  'budget-below-one-piece': ({ budget, each }, money) =>
+    text`${moneySpan(money(budget))} does not pay for one piece at ${moneySpan(money(each))}.`,
+  'currency-unknown': ({ currency }) => text`${ownWords(currency)} is not a currency code I know. Use three capitals, like GBP.`,
+  'tax-rate-unknown': ({ region }) =>
+    text`I don't know the tax rate to take out of that price (${region}). Set your rate in the studio settings, or say “tax 8.25%”; check it with your accountant.`,
+  'tax-depends-on-material': ({ mixed, rates }) =>
+    text`The tax rate depends on the material here: ${joined(
+      rates.map((rate) => text`${rate.material} ${rate.rate} %`),
+      ', ',
+    )}. ${mixed ? 'For mixed pieces, ask your accountant which holds' : 'Which are these'}?`,
+  'rule-not-understood': ({ what, to }) => text`I can't set ${what} to ${quoted(to)}.`,
+  'ladder-not-a-range': ({ from, to, step }) => text`I can't step from ${from} to ${to} by ${step}. Try “try 20 to 30”.`,
+  'pack-size-not-positive': ({ item, size }) =>
+    text`A pack of ${size} ${ownWords(item)} can't be bought: the pack size has to be above zero.`,
+  'pack-price-negative': ({ item, price }) => text`${ownWords(item)} at ${price}: a pack price can't be below zero.`,
+  'price-list-empty': () => text`That price list has no rows. Nothing was imported.`,
+  'price-list-not-text': () =>
+    text`That file is not plain text. Save the price list as CSV (UTF-8) and send it again. Nothing was imported.`,
+  'price-list-quote-open': ({ line }) => text`A quotation mark opened on line ${line} is never closed. Nothing was imported.`,
+  'price-list-columns-missing': ({ missing, seen }) =>
+    text`That price list lacks ${list(missing)}. The headings I found: ${list(seen)}. Nothing was imported.`,
+  'price-list-column-twice': ({ column, headings }) =>
+    text`Two headings mean ${column}: ${list(headings)}. Keep one. Nothing was imported.`,
+  'price-list-rows-wrong': ({ rows, faults }) =>
+    text`${strong(String(faults.length))} of ${rows} rows can't be read, so nothing was imported. ${joined(faults.slice(0, 10).map(rowFaultWords), '; ')}${faults.length > 10 ? `; and ${faults.length - 10} more` : ''}.`,
+  'recipe-not-known': ({ name, nearest }) =>
+    text`I have no recipe called ${quoted(name)}.${nearest.length > 0 ? text` Nearest: ${list(nearest)}.` : []}`,
+  'nothing-fits': ({ least, budget }, money) =>
+    text`Nothing on the price list fits ${moneySpan(money(budget))} a piece.${least ? text` The cheapest recipe needs ${moneySpan(money(least))}.` : []}`,
+  'too-few-ingredients': ({ listed, wanted }) =>
+    text`The price list has ${listed} ingredients that could be used; a recipe wants ${wanted}.`,
+  'nothing-to-undo': () => text`There is nothing to take back in this thread.`,
+  'no-such-piece': ({ piece, known }) => text`There is no ${piece} in this order. It has: ${list(known)}.`,
+  'made-more-than-ordered': ({ piece, made, ordered }) =>
+    text`${made} made is more than the ${ordered} ordered (${piece}). Please check the number.`,
+  'window-already-closed': ({ step, date }) => text`Too late for ${step}: its last day was ${date}.`,
+  'bench-has-no-hours': () => text`The studio has no bench hours set, so I can't plan. Say who is in: “2 of us thu, 4 hrs each”.`,
+};
+
+export const problemLine = (problem: Problem, money: (amount: string) => string): Line =>
+  (sentences[problem.code] as (data: unknown, money: (amount: string) => string) => Line)(problem.data, money);
+
+/** Said after a refusal, so that nobody wonders what was kept. */
+export const nothingKept = plainLine('Nothing of that message is kept; edit it or send it again.');
+export const earlierStands = plainLine('What the message said before the edit still stands.');
