@@ -1,6 +1,6 @@
 // Backups: made while the bot works, read back before they count, dated, and thinned out by rule.
 
-import { chmodSync, closeSync, fsyncSync, mkdirSync, openSync, readdirSync, renameSync, rmSync, statSync } from 'node:fs';
+import { chmodSync, closeSync, existsSync, fsyncSync, mkdirSync, openSync, readdirSync, renameSync, rmSync, statSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import type { Database } from 'better-sqlite3';
 import { type BackupRule, backupName, superfluous, usualBackupRule } from './backup-rule.ts';
@@ -33,7 +33,7 @@ export const backUp = async (db: Database, { directory, now, rule = usualBackupR
     for (const name of removed) rmSync(join(directory, name));
     return { path, bytes: statSync(path).size, removed };
   } catch (error) {
-    rmSync(part, { force: true });
+    if (existsSync(part)) rmSync(part);
     throw asStoreTrouble(error, part);
   }
 };
