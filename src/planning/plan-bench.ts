@@ -13,6 +13,7 @@ import type { EventToPlan } from './event-to-plan.ts';
 import { fillLatest } from './latest-fill.ts';
 import { planEvent, tidy } from './plan-event.ts';
 import { isInside, latestStarts, tightestStretch } from './stretches.ts';
+import { whatFits } from './what-fits.ts';
 import { type PiecesOnDay, wholePieces } from './whole-pieces.ts';
 import { workingDays } from './working-days.ts';
 
@@ -24,7 +25,7 @@ export const planBench = (events: readonly EventToPlan[], rules: BenchRules, tod
   const { planned, notPlanned } = sortOut(events, now);
   const load = benchLoad(planned, rules, days, now);
   const { short, minutesShort } = fillEarliest(load.jobs, load.days);
-  const placed = load.jobs.map((job, index) => trimmed(job, short[index] ?? 0));
+  const placed = whatFits(load.jobs, short);
   const limits = dayLimits(placed, load.days);
   const work = wholePieces(placed, fillLatest(placed, limits));
   const latest = latestStarts(placed, load.days);
@@ -62,9 +63,6 @@ const sortOut = (events: readonly EventToPlan[], now: number): { planned: readon
   planned.sort((a, b) => (a.date < b.date ? -1 : a.date > b.date ? 1 : 0));
   return { planned, notPlanned };
 };
-
-const trimmed = (job: BenchJob, short: number): BenchJob =>
-  short > slightly ? { ...job, minutes: Math.max(0, job.minutes - short) } : job;
 
 const tightStretch = (load: BenchLoad, events: readonly EventToPlan[], now: number): TightStretch | undefined => {
   const found = tightestStretch(load.jobs, load.days);
