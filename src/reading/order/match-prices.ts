@@ -1,0 +1,86 @@
+// Says which price belongs to which piece: a price of its own for each kind, or one for all.
+
+import type { Mention } from './mentions.ts';
+import type { Price } from './prices.ts';
+
+export interface Line {
+  readonly mention: Mention;
+  readonly price?: Price;
+}
+
+export interface Matched {
+  readonly lines: readonly Line[];
+  /** One price for everything. */
+  readonly common?: Price;
+  /** Prices that could not be placed. */
+  readonly spare: readonly Price[];
+}
+
+const counted = (mention: Mention): boolean => mention.countIndex !== undefined;
+
+// "6 bouts 3 corsages, $12 bouts $28 corsages" and "12 per bout": a price that names its kind goes to the counted line of that kind.
+const namedPrices = (lines: readonly Mention[], prices: readonly Price[], counts: ReadonlyMap<number, Mention>): Map<Mention, Price> => {
+  const placed = new Map<Mention, Price>();
+  for (const price of prices) {
+    if (price.piece === undefined || price.pieceIndex === undefined) continue;
+    const own = counts.get(price.pieceIndex);
+    const line =
+      own ??
+      lines.find((mention) => mention.kind === price.piece && !placed.has(mention)) ??
+      lines.find((mention) => !placed.has(mention) && related(mention.kind, price.piece ?? 'unspecified'));
+    if (line !== undefined) placed.set(line, price);
+  }
+  return placed;
+};
+
+const related = (one: string, other: string): boolean => one.includes(other) || other.includes(one);
+
+/** Places the prices over the counted pieces. */
+export const matchPrices = (mentions: readonly Mention[], prices: readonly Price[]): Matched => {
+  const lines = mentions.filter(counted);
+  const bare = (placed: ReadonlyMap<Mention, Price>): Line[] =>
+    lines.map((mention) => {
+      const price = placed.get(mention);
+      return price === undefined ? { mention } : { mention, price };
+    });
+  const none = new Map<Mention, Price>();
+  const [only] = prices;
+  if (only === undefined) return { lines: bare(none), spare: [] };
+  const totals = prices.filter((price) => price.per === 'all' || price.forCount === true);
+  const units = prices.filter((price) => !totals.includes(price));
+  const [total] = totals;
+  if (units.length === 0 && totals.length === 1 && total !== undefined) {
+    return { lines: bare(none), common: total, spare: [] };
+  }
+  if (prices.length === 1) {
+    const last = lines.at(-1);
+    if (lines.length <= 1 || last === undefined || only.index > last.index) {
+      const named = only.piece !== undefined && lines.length > 1 ? lines.filter((line) => line.kind === only.piece) : [];
+      const [line] = named;
+      if (line !== undefined && named.length === 1 && only.pieceIndex !== line.index)
+        return { lines: bare(new Map([[line, only]])), spare: [] };
+      return { lines: bare(none), common: only, spare: [] };
+    }
+    if (only.piece === undefined && lines.every((line) => only.index < line.index)) return { lines: bare(none), common: only, spare: [] };
+  }
+  const byIndex = new Map(mentions.filter(counted).map((mention) => [mention.index, mention]));
+  const placed = namedPrices(lines, units, byIndex);
+  const rest = units.filter((price) => ![...placed.values()].includes(price));
+  const open = lines.filter((line) => !placed.has(line));
+  const lastLine = open.at(-1);
+  if (rest.length === open.length && lastLine !== undefined && rest.every((price) => price.index > lastLine.index)) {
+    // A list of counts, then a list of prices in the same order.
+    open.forEach((line, at) => {
+      const price = rest[at];
+      if (price !== undefined) placed.set(line, price);
+    });
+    return { lines: bare(placed), ...(total === undefined ? {} : { common: total }), spare: [] };
+  }
+  const spare: Price[] = [];
+  for (const price of rest) {
+    const before = lines.filter((line) => line.index < price.index).at(-1);
+    if (before !== undefined && !placed.has(before)) placed.set(before, price);
+    else spare.push(price);
+  }
+  return { lines: bare(placed), ...(total === undefined ? {} : { common: total }), spare };
+};

@@ -1,0 +1,226 @@
+// Finds every wearable piece named in a message and how many of it: "40 lapel pieces", "4x BH", "corsages: 6", "a crown".
+
+import type { PieceKind } from '../../handbook/pieces.ts';
+import { pattern } from '../pattern.ts';
+import type { Reader } from '../phrase.ts';
+import { isCount, isNumber, type Token } from '../text/token.ts';
+import { sundryHeads } from '../words/piece-words.ts';
+
+export interface Mention {
+  readonly index: number; // the piece word
+  readonly last: number; // its last token ("lapel pices" is two)
+  readonly start: number; // from its count on
+  readonly end: number;
+  readonly kind: PieceKind;
+  readonly count?: Token; // its number token
+  readonly exact?: number; // "a crown" 1, "both corsages" 2
+  readonly countIndex?: number;
+  readonly material?: string;
+  readonly materialIndex?: number;
+  readonly wearer?: string;
+}
+
+// Between a number and its piece only describing words may stand.
+const breaks = new Set([
+  'and',
+  'for',
+  'with',
+  'to',
+  'at',
+  'from',
+  'is',
+  'are',
+  'was',
+  'were',
+  'have',
+  'has',
+  'had',
+  'need',
+  'needs',
+  'want',
+  'wants',
+  'in',
+  'on',
+  'by',
+  'or',
+  'per',
+  'each',
+  'then',
+  'but',
+  'not',
+  'so',
+  'if',
+  'as',
+  'get',
+  'gets',
+  'got',
+  'left',
+  'done',
+  'made',
+  'make',
+  'makes',
+  'than',
+  'that',
+  'which',
+  'before',
+  'after',
+  'now',
+  'into',
+  'onto',
+  'pairs',
+  'into',
+  'came',
+  'come',
+  'out',
+  'no',
+  'would',
+  'will',
+  'can',
+  'could',
+  'should',
+  'be',
+  'do',
+  'did',
+  'does',
+  'we',
+  'they',
+  'you',
+  'i',
+  'it',
+  'kg',
+  'plus',
+  'minus',
+  'inc',
+  'percent',
+  'guests',
+  'tables',
+  'people',
+  'hours',
+  'days',
+  'minutes',
+  'price',
+  'budget',
+  'total',
+  'instead',
+  'rather',
+  'like',
+]);
+
+const mayDescribe = (token: Token): boolean => {
+  if (token.kind === 'line' || token.number !== undefined) return false;
+  if (token.kind === 'sign') return token.text === '-' || token.text === '"' || token.text === "'";
+  if (breaks.has(token.text)) return false;
+  return (
+    !['piece', 'other', 'bench', 'month', 'weekday', 'each', 'all', 'budget', 'taxName', 'taxWord', 'upTo', 'from', 'role'].some(
+      (tag) => token.means[tag] !== undefined && tag !== 'role',
+    ) && token.means['pack'] === undefined
+  );
+};
+
+const inBrackets = pattern('\\( (the|for)? <role> \\)?');
+const forRole = pattern('for (the|our|my)? <role>');
+const rightCount = pattern('(x|:|=|qty|-) <n:count>');
+const bareRight = pattern('<n:count>');
+
+const countLeft = (
+  reader: Reader,
+  index: number,
+): Pick<Mention, 'start' | 'count' | 'exact' | 'countIndex' | 'material' | 'materialIndex'> => {
+  let start = index;
+  let material: string | undefined;
+  let materialIndex: number | undefined;
+  for (let at = index - 1, steps = 0; at >= 0 && steps < 5 && reader.free(at); at--, steps++) {
+    const token = reader.tokens[at] as Token;
+    const found = { ...(material === undefined || materialIndex === undefined ? {} : { material, materialIndex }) };
+    if (isCount(token)) return { ...found, start: at, count: token, countIndex: at };
+    if (token.text === 'both' && steps < 2) return { ...found, start: at, exact: 2, countIndex: at };
+    if (token.text === 'a' || token.text === 'an' || token.text === 'single') return { ...found, start: at, exact: 1, countIndex: at };
+    if (token.means['material'] !== undefined) {
+      material = token.means['material'];
+      materialIndex = at;
+      start = at;
+    } else if (!mayDescribe(token)) break;
+  }
+  return { start, ...(material === undefined || materialIndex === undefined ? {} : { material, materialIndex }) };
+};
+
+const countRight = (reader: Reader, after: number): { count: Token; countIndex: number; marked: boolean } | undefined => {
+  const marked = rightCount.at(reader.tokens, after, reader.tokens.length);
+  const match = marked ?? bareRight.at(reader.tokens, after, reader.tokens.length);
+  if (match === undefined || !reader.free(match.end - 1)) return undefined;
+  const next = reader.tokens[match.end];
+  // A number with "each", a tax word or a decimal is a price; a dash may stand before a price too.
+  if (
+    next !== undefined &&
+    ['each', 'included', 'onTop', 'piece', 'taxName'].some((tag) => next.means[tag] !== undefined && next.text !== 'plus')
+  )
+    return undefined;
+  if (next?.means['all'] !== undefined || next?.text === 'per' || next?.text === '+' || next?.text === '/') return undefined;
+  const count = match.kept['n'];
+  if (count === undefined || count.number?.max !== undefined) return undefined;
+  return { count, countIndex: match.end - 1, marked: marked !== undefined && reader.tokens[after]?.text !== '-' };
+};
+
+const isPiece = (reader: Reader, index: number): boolean => {
+  const token = reader.tokens[index];
+  if (token?.means['piece'] === undefined || !reader.free(index)) return false;
+  const next = reader.tokens[index + 1];
+  if (next !== undefined && next.kind === 'word' && sundryHeads.has(next.text)) return false;
+  if (token.means['piece'] === 'unspecified') {
+    if (next?.text === 'of') return false;
+    const before = reader.tokens[index - 1];
+    if (before?.means['piece'] !== undefined && reader.free(index - 1)) return false;
+    if (/^(unit|units|item|items|wearables?)$/.test(token.text) && !isNumber(before, 'plain')) return false;
+  }
+  // "per buttonhole" and "a head" price a piece; they do not order one.
+  const before = reader.tokens[index - 1];
+  return !(
+    before?.text === 'per' ||
+    before?.text === '/' ||
+    (before?.means['each'] !== undefined && before.text !== 'each' && before.text !== 'ea')
+  );
+};
+
+/** Every piece mention in the message, in order. */
+export const findMentions = (reader: Reader): Mention[] => {
+  const mentions: Mention[] = [];
+  let usedTo = 0;
+  for (let index = 0; index < reader.tokens.length; index++) {
+    if (!isPiece(reader, index)) continue;
+    const token = reader.tokens[index] as Token;
+    const after = reader.tokens[index + 1];
+    const last = after?.means['piece'] === 'unspecified' && reader.free(index + 1) && after.number === undefined ? index + 1 : index;
+    const left = countLeft(reader, index);
+    const leftUsed = left.countIndex !== undefined && left.countIndex < usedTo;
+    const right = left.countIndex === undefined || leftUsed ? countRight(reader, last + 1) : undefined;
+    const base = leftUsed ? { start: index } : left;
+    const bracket =
+      inBrackets.at(reader.tokens, last + 1, reader.tokens.length) ?? forRole.at(reader.tokens, last + 1, reader.tokens.length);
+    const end = bracket?.end ?? (right?.marked === true ? right.countIndex + 1 : last + 1);
+    mentions.push({
+      ...base,
+      ...(right?.marked === true ? { count: right.count, countIndex: right.countIndex } : {}),
+      index,
+      last,
+      end,
+      kind: token.means['piece'] as PieceKind,
+      ...(bracket === undefined
+        ? {}
+        : { wearer: reader.words(bracket.end - (reader.tokens[bracket.end - 1]?.text === ')' ? 2 : 1), bracket.end).replace(/\)$/, '') }),
+    });
+    usedTo = Math.max(last + 1, right?.marked === true ? right.countIndex + 1 : 0);
+    index = last;
+  }
+  return withBareCounts(reader, mentions);
+};
+
+// "BH 12, corsage 4, crown 1": a list with its numbers after the names, when no number stands before any name.
+const withBareCounts = (reader: Reader, mentions: readonly Mention[]): Mention[] => {
+  if (mentions.length < 2 || mentions.some((mention) => mention.countIndex !== undefined)) return [...mentions];
+  const counts = mentions.map((mention) => countRight(reader, mention.last + 1));
+  if (counts.some((count) => count === undefined)) return [...mentions];
+  return mentions.map((mention, at) => {
+    const right = counts[at];
+    return right === undefined ? mention : { ...mention, count: right.count, countIndex: right.countIndex, end: right.countIndex + 1 };
+  });
+};

@@ -1,0 +1,89 @@
+// Puts pieces and prices together into facts, and asks where a price could be for each or for all.
+
+import type { Fact, FactOf } from '../fact.ts';
+import type { Reader, Unworded } from '../phrase.ts';
+import type { Ask } from '../reading.ts';
+import type { NumberRead } from '../text/token.ts';
+import type { Line, Matched } from './match-prices.ts';
+import type { Mention } from './mentions.ts';
+import type { Price } from './prices.ts';
+
+export const currencyFields = (number: NumberRead): { currency?: string; symbol?: string } => ({
+  ...(number.currency === undefined ? {} : { currency: number.currency }),
+  ...(number.symbol === undefined ? {} : { symbol: number.symbol }),
+});
+
+export const countOf = (mention: Mention): { count: number; countMax?: number; approx?: true } => {
+  const number = mention.count?.number;
+  if (number === undefined) return { count: mention.exact ?? 1 };
+  return {
+    count: Number(number.amount),
+    ...(number.max === undefined ? {} : { countMax: Number(number.max) }),
+    ...(number.approx === true ? { approx: true } : {}),
+  };
+};
+
+const amounts = (number: NumberRead): { amount: string; amountMax?: string; amounts?: string[] } => ({
+  amount: number.amount,
+  ...(number.or !== undefined ? { amounts: [...number.or] } : number.max === undefined ? {} : { amountMax: number.max }),
+});
+
+export const priceFact = (price: Price, per: 'each' | 'all', coversOther: boolean): Unworded => ({
+  fact: 'price',
+  ...amounts(price.number),
+  ...currencyFields(price.number),
+  per,
+  ...(price.kind === undefined ? {} : { kind: price.kind }),
+  ...(coversOther && per === 'all' ? { coversOther: true } : {}),
+});
+
+/** Each or all, where the words leave it open but one of the two is out of all proportion. */
+export const likelyPer = (price: Price, pieces: number): 'each' | 'all' | 'unsaid' => {
+  if (price.per !== 'unsaid') return price.per;
+  if (price.piece !== undefined) return 'each';
+  if (price.number.max !== undefined && Number(price.number.max) < 120) return 'each';
+  if (price.at && price.kind !== 'budget') return 'each';
+  if (pieces === 0) return price.kind === 'budget' ? 'all' : 'unsaid';
+  const share = Number(price.number.amount) / pieces;
+  if (price.forCount === true) return share >= 2.5 ? 'all' : 'unsaid';
+  if (price.kind !== undefined && share >= 3 && Number(price.number.amount) >= 150) return 'all';
+  if (pieces >= 3 && share < 0.9) return 'each';
+  return pieces >= 4 && share >= 5 && Number(price.number.amount) >= 300 ? 'all' : 'unsaid';
+};
+
+const lineFact = (line: Line, single: boolean): Unworded => {
+  const { mention, price } = line;
+  const own = price === undefined ? undefined : price.per === 'all' || price.forCount === true ? 'line' : 'each';
+  return {
+    fact: 'pieces',
+    piece: mention.kind,
+    ...countOf(mention),
+    ...(price === undefined || own === undefined
+      ? {}
+      : { price: { amount: price.number.amount, ...(price.number.max === undefined ? {} : { amountMax: price.number.max }), per: own } }),
+    ...(mention.material === undefined || single ? {} : { material: mention.material as FactOf<'material'>['material'] }),
+    ...(mention.wearer === undefined ? {} : { wearer: mention.wearer }),
+  };
+};
+
+export const lineFacts = (reader: Reader, matched: Matched): Fact[] => {
+  const single = matched.lines.length === 1;
+  return matched.lines.map((line) => {
+    const end =
+      line.price === undefined || line.price.index < line.mention.end ? line.mention.end : Math.max(line.mention.end, line.price.end);
+    return {
+      ...lineFact(line, single),
+      words: reader.words(line.mention.start, end - line.mention.start > 12 ? line.mention.end : end),
+    } as Fact;
+  });
+};
+
+/** "12 bouts 12 bucks": each, or for all? */
+export const askEachOrAll = (reader: Reader, price: Price): Ask => {
+  const words = reader.words(price.start, price.end);
+  const choice = (per: 'each' | 'all') => ({
+    words: per === 'each' ? `${words} each` : `${words} for all`,
+    facts: [{ ...priceFact(price, per, false), words } as Fact],
+  });
+  return { about: 'price', why: 'each or all', words, choices: [choice('each'), choice('all')] };
+};

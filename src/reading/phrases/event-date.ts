@@ -1,0 +1,348 @@
+// When the event is: "event 14 March", "sun 14 march", "Saturday fortnight", "wedding on the 27th" (asked). The weekday must agree.
+
+import type { Day } from '../../values/day.ts';
+import { type TimeRead, timeAt } from '../dates/clock-time.ts';
+import { dateOutcome } from '../dates/date-facts.ts';
+import { type DateRead, dateAt } from '../dates/date-forms.ts';
+import type { FactOf } from '../fact.ts';
+import type { Finding, Phrase, Reader, Unworded } from '../phrase.ts';
+
+const leads = new Set([
+  'event',
+  'wedding',
+  'party',
+  'function',
+  'ceremony',
+  'gala',
+  'ball',
+  'formal',
+  'dance',
+  'funeral',
+  'prom',
+  'dinner',
+  'christening',
+  'handover',
+  'pickup',
+  'pick-up',
+  'collection',
+  'date',
+  'for',
+  'nuptials',
+  'bride',
+  'needed',
+  'wanted',
+  'shaadi',
+  'reception',
+  'engagement',
+  'anniversary',
+  'communion',
+  'baptism',
+  'deb',
+  'debs',
+  'matric',
+  'races',
+  'graduation',
+  'launch',
+  'do',
+  'show',
+  'elopement',
+  'weddings',
+  'wed',
+  'they',
+  'wdding',
+  'weding',
+  'evnt',
+  'hand',
+  'collect',
+  'photos',
+  'shoot',
+  'marrying',
+  'married',
+  'mehndi',
+  'sangeet',
+  'baraat',
+  'bridal',
+  'couple',
+  'hens',
+  'gig',
+  'festival',
+  'awards',
+  'luncheon',
+  'races',
+  'job',
+  'order',
+  'delivery',
+  'deliver',
+]);
+// Another business's date.
+const vetoes = new Set([
+  'rent',
+  'invoice',
+  'dentist',
+  'doctor',
+  'doctors',
+  'gp',
+  'holiday',
+  'holidays',
+  'leave',
+  'van',
+  'service',
+  'meeting',
+  'appointment',
+  'lunch',
+  'drinks',
+  'course',
+  'training',
+  'pay',
+  'payday',
+  'paid',
+  'tax',
+  'bas',
+  'mot',
+  'rego',
+  'school',
+  'flight',
+  'rates',
+  'insurance',
+  'market',
+  'closed',
+  'shut',
+  'electrician',
+  'plumber',
+  'inspection',
+  'bins',
+  'bin',
+  'interview',
+  'courier',
+  'wholesaler',
+  'away',
+  'off',
+  'vat return',
+  'return',
+  'expires',
+  'expired',
+  'ends',
+  'renewal',
+  'renew',
+  'sale',
+  'statement',
+  'overdue',
+  'bill',
+  'roster',
+  'rota',
+  'shift',
+  'birthday',
+  'coffee',
+  'football',
+  'match',
+  'game',
+  'parcel',
+  'fridge',
+  'cooler',
+  'vet',
+  'physio',
+  'haircut',
+  'car',
+  'power',
+  'stocktake',
+  'jab',
+  'exam',
+  'landlord',
+  'loan',
+  'inv',
+]);
+const fillers = new Set([
+  "it's",
+  'its',
+  'is',
+  'are',
+  'ok',
+  'now',
+  'so',
+  'the',
+  'day',
+  'folks',
+  'guys',
+  'all',
+  'on',
+  'at',
+  'lads',
+  'for',
+  'this',
+  'one',
+  'that',
+  "that's",
+  'thats',
+  'then',
+  'please',
+  'pls',
+  'plse',
+  'plz',
+  'thanks',
+  'ta',
+  'cheers',
+  'hi',
+  'hey',
+  'yes',
+  'yep',
+  'by',
+  'be',
+  'will',
+  'and',
+  ',',
+  '-',
+  '.',
+  '(',
+  ')',
+  ':',
+  'in',
+  'set',
+  'confirmed',
+  'booked',
+  'lock',
+  'locked',
+  'when',
+  'going',
+  'btw',
+  'fyi',
+  '"',
+  'team',
+  'girls',
+  'ladies',
+  'y',
+  'love',
+  'hun',
+  'mate',
+  'eh',
+  'no',
+  'theirs',
+  'definitely',
+  'def',
+  'of',
+  'time',
+  'start',
+  'starts',
+  'morning',
+  'afternoon',
+  'arvo',
+  'evening',
+  'night',
+  'sharp',
+  'early',
+  'late',
+  'around',
+  'about',
+  'everyone',
+  '!',
+  'deffo',
+  'yeah',
+  'aye',
+  'grand',
+  'a',
+]);
+
+const lead = (reader: Reader): boolean => reader.tokens.some((token) => token.kind === 'word' && leads.has(token.text));
+const vetoed = (reader: Reader, read: DateRead): boolean => {
+  const part = reader.message.parts.find((each) => each.start <= read.start && read.start < each.end);
+  if (part === undefined) return false;
+  for (let index = part.start; index < part.end; index++) {
+    const token = reader.tokens[index];
+    if (token?.kind === 'word' && (index < read.start || index >= read.end) && vetoes.has(token.text)) return true;
+  }
+  return false;
+};
+
+// "40 bouts for friday": the order around it makes it the event's day.
+const tradeWords = (reader: Reader): boolean =>
+  reader.tokens.some(
+    (token, index) =>
+      reader.free(index) &&
+      (token.means['piece'] !== undefined || token.means['material'] !== undefined || token.means['taxName'] !== undefined),
+  );
+
+const bareDate = (reader: Reader, reads: readonly DateRead[]): boolean =>
+  reader.tokens.every((token, index) => {
+    if (token.kind === 'line' || !reader.free(index) || reads.some((read) => read.start <= index && index < read.end)) return true;
+    return (
+      fillers.has(token.text) ||
+      token.text === "'" ||
+      token.means['material'] !== undefined ||
+      token.means['weekday'] !== undefined ||
+      token.number?.form === 'time'
+    );
+  });
+
+const ofWhat = (reader: Reader, read: DateRead): FactOf<'date'>['of'] => {
+  for (let index = read.start - 1, steps = 0; index >= 0 && steps < 3; index--, steps++) {
+    const text = reader.tokens[index]?.text ?? '';
+    if (/^(photos|shoot|photo)$/.test(text)) return 'photos';
+    if (
+      /^(handover|pickup|collection|collect|collected|collecting|delivery|deliver)$/.test(text) ||
+      (text === 'over' && reader.tokens[index - 1]?.text === 'hand')
+    )
+      return 'hand over';
+    if (leads.has(text) && text !== 'for') return undefined;
+  }
+  return undefined;
+};
+
+const timeNear = (reader: Reader, reads: readonly DateRead[], confident: boolean): TimeRead | undefined => {
+  for (let index = 0; index < reader.tokens.length; index++) {
+    if (!reader.free(index) || reads.some((read) => read.start <= index && index < read.end)) continue;
+    const beside = confident && reads.some((read) => index - read.end >= 0 && index - read.end <= 3);
+    const time = timeAt(reader, index, beside);
+    if (time !== undefined) return time;
+  }
+  return undefined;
+};
+
+const dateReads = (reader: Reader): DateRead[] => {
+  const reads: DateRead[] = [];
+  for (let index = 0; index < reader.tokens.length; index++) {
+    if (!reader.free(index)) continue;
+    const read = dateAt(reader.tokens, index, reader.context);
+    if (read === undefined) continue;
+    let free = true;
+    for (let at = read.start; at < read.end; at++) free &&= reader.free(at);
+    if (!free) continue;
+    reads.push(read);
+    index = read.end - 1;
+  }
+  return reads;
+};
+
+const find = (reader: Reader): Finding[] => {
+  const reads = dateReads(reader).filter((read) => !vetoed(reader, read));
+  if (reads.length === 0) return [];
+  const strong = lead(reader) || bareDate(reader, reads) || tradeWords(reader);
+  const usable = reads.filter((read) => strong || read.relative !== true).filter((read) => read.relative !== true || strong);
+  const day = usable.some((read) => read.relative !== true) ? usable.filter((read) => read.relative !== true) : usable;
+  const time = timeNear(reader, day, strong);
+  const fact =
+    (read: DateRead) =>
+    (date: Day): Unworded => {
+      const of = ofWhat(reader, read);
+      return {
+        fact: 'date',
+        date,
+        ...(time === undefined ? {} : { time: time.time }),
+        ...(of === undefined || (of === 'hand over' && day.length === 1) ? (of === undefined ? {} : { of }) : { of }),
+        ...(read.yearAssumed === true ? { yearAssumed: true } : {}),
+        ...(read.orderAssumed === true ? { orderAssumed: true } : {}),
+      };
+    };
+  const events = day.filter((read) => ofWhat(reader, read) === undefined);
+  const [first, second] = events;
+  if (first !== undefined && second !== undefined && first.days[0] !== second.days[0]) {
+    const both: DateRead = { start: first.start, end: second.end, days: [...first.days, ...second.days], why: 'which date' };
+    return [dateOutcome(reader, both, fact(first))];
+  }
+  const findings = day.filter((read) => read !== second).map((read) => dateOutcome(reader, read, fact(read)));
+  return time === undefined ? findings : [...findings, { start: time.start, end: time.end }];
+};
+
+export const eventDate: Phrase = {
+  name: 'event date',
+  examples: ['event 14 March', 'wedding sat 13 Feb at 2pm', "it's Saturday fortnight"],
+  find,
+};

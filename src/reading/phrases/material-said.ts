@@ -1,0 +1,130 @@
+// What the flowers are: "dried", "all fresh", "half dried half fresh", "the corsages are fresh though".
+
+import type { Material, PieceKind } from '../../handbook/pieces.ts';
+import { pattern } from '../pattern.ts';
+import { type Finding, found, type Phrase, type Reader } from '../phrase.ts';
+
+// Words that mean something else most of the time: only beside trade facts.
+const weak = new Set([
+  'dry',
+  'real',
+  'live',
+  'paper',
+  'plastic',
+  'fake',
+  'mixed',
+  'dries',
+  'silk',
+  'silks',
+  'latex',
+  'eternal',
+  'fresh',
+  'mixed media',
+  'bit of both',
+  'half n half',
+  'sola',
+]);
+const notOf =
+  /^(tape|ribbon|ribbons|bag|bags|towel|towels|box|boxes|up|ice|cleaning|cleaner|tea|coffee|air|start|water|paint|shirt|dress|wire|card|out|off|time|band|news|milk|bread|lot|bunch|batch|bucket|veg|scarf|tie|cup|cups)$/;
+const verbBefore = /^(the|them|it|for|these|those|my|our|some|in|by|enough|all|well|\d+)$/;
+const ofPieces = pattern('(the|for the)? <p:piece> (are|is|will be|to be|all|being|in|,|:|-|=)? (all|now|just)? <material>');
+const beforePieces = pattern('<material> (for the|for|on the)? <p:piece>');
+const negated = pattern("(not|no|nothing|isn't|isnt|aren't|arent|never|don't|dont|without) (all|just|do|want)? <material>");
+
+const isMaterial = (reader: Reader, index: number): boolean => {
+  const token = reader.tokens[index];
+  if (token?.means['material'] === undefined || !reader.free(index)) return false;
+  const next = reader.tokens[index + 1];
+  if (next?.kind === 'word' && (notOf.test(next.text) || next.means['ingredient'] !== undefined || next.means['pack'] !== undefined))
+    return false;
+  if (/^(dry|dries)$/.test(token.text) && next !== undefined && (verbBefore.test(next.text) || next.number !== undefined)) return false;
+  return reader.tokens[index - 1]?.text !== 'to' && !/^(we|i|they|can|will|must|should|need)$/.test(reader.tokens[index - 1]?.text ?? '');
+};
+
+const trade = (reader: Reader): boolean =>
+  reader.facts.some((fact) => ['pieces', 'price', 'date', 'tax', 'title', 'wearers'].includes(fact.fact)) ||
+  reader.tokens.some(
+    (token) =>
+      token.means['piece'] !== undefined || /^(event|wedding|party|flowers|everything|gala|handover|ceremony|function)$/.test(token.text),
+  ) ||
+  reader.tokens.every(
+    (token) =>
+      token.kind !== 'word' ||
+      token.means['material'] !== undefined ||
+      /^(all|its|it's|it|for|this|one|is|are|please|pls|just|everything|the|only|plse|ok|so|they|want|they're|and|thanks|ta|go|goes|going|with|of|job|lot|stuff)$/.test(
+        token.text,
+      ),
+  );
+
+const find = (reader: Reader): Finding[] => {
+  const places: number[] = [];
+  for (let index = 0; index < reader.tokens.length; index++) if (isMaterial(reader, index)) places.push(index);
+  if (places.length === 0) return [];
+  const findings: Finding[] = [];
+  const kinds = new Set(places.map((index) => reader.tokens[index]?.means['material']));
+  const lines = reader.facts.filter((fact) => fact.fact === 'pieces');
+  const allFree = (start: number, end: number): boolean => {
+    for (let index = start; index < end; index++) if (!reader.free(index)) return false;
+    return true;
+  };
+  for (const index of places) {
+    const token = reader.tokens[index];
+    const material = token?.means['material'] as Material;
+    if (token !== undefined && weak.has(token.text) && !trade(reader)) continue;
+    if (negated.at(reader.tokens, index - 1, index + 1) !== undefined || negated.at(reader.tokens, index - 2, index + 1) !== undefined)
+      continue;
+    if (
+      lines.length > 1 &&
+      lines.some((line) => line.fact === 'pieces' && line.material === material) &&
+      reader.tokens[index + 1] !== undefined &&
+      !reader.free(index + 1) &&
+      kinds.size > 0 &&
+      reader.tokens[index + 1]?.means['piece'] !== undefined
+    ) {
+      findings.push({ start: index, end: index + 1 }); // already part of its line
+      continue;
+    }
+    let start = index;
+    let piece: PieceKind | undefined;
+    for (let from = Math.max(0, index - 5); from < index; from++) {
+      const match = ofPieces.at(reader.tokens, from, index + 1);
+      if (match?.end === index + 1 && allFree(from, index + 1) && piece === undefined) {
+        start = from;
+        piece = match.kept['p']?.means['piece'] as PieceKind;
+      }
+    }
+    const ahead = beforePieces.at(reader.tokens, index, reader.tokens.length);
+    if (piece === undefined && ahead !== undefined && allFree(index, ahead.end)) piece = ahead.kept['p']?.means['piece'] as PieceKind;
+    const whole = piece === undefined || piece === 'unspecified';
+    findings.push(
+      found(reader, start, ahead !== undefined && !whole && start === index ? ahead.end : index + 1, [
+        whole ? { fact: 'material', material } : { fact: 'material', material, piece: piece as PieceKind },
+      ]),
+    );
+  }
+  const general = findings.filter((finding) => finding.facts?.some((fact) => fact.fact === 'material' && fact.piece === undefined));
+  const said = new Set(general.flatMap((finding) => finding.facts?.map((fact) => (fact.fact === 'material' ? fact.material : '')) ?? []));
+  if (said.size <= 1) return findings;
+  const [first] = general;
+  const choices = general.flatMap((finding) =>
+    (finding.facts ?? []).map((fact) => ({ words: fact.fact === 'material' ? fact.material : '', facts: [fact] })),
+  );
+  const unique = choices.filter((choice, at) => choices.findIndex((other) => other.words === choice.words) === at);
+  const takes = general.flatMap((finding) => Array.from({ length: finding.end - finding.start }, (_, at) => finding.start + at));
+  const words = reader.words(first?.start ?? 0, general.at(-1)?.end ?? 0);
+  return [
+    ...findings.filter((finding) => !general.includes(finding)),
+    {
+      start: first?.start ?? 0,
+      end: general.at(-1)?.end ?? 0,
+      takes,
+      asks: [{ about: 'material', why: 'which material', words, choices: unique }],
+    },
+  ];
+};
+
+export const materialSaid: Phrase = {
+  name: 'material',
+  examples: ['dried', 'half dried half fresh', 'the corsages are fresh though'],
+  find,
+};

@@ -1,0 +1,127 @@
+// Pieces ordered and what they cost: "40 lapel pieces at 25", "6 bouts 3 corsages, $12 bouts $28 corsages", "1000 all up for 40".
+
+import { problem } from '../../values/result.ts';
+import type { Fact } from '../fact.ts';
+import { matchPrices } from '../order/match-prices.ts';
+import { findMentions, type Mention } from '../order/mentions.ts';
+import { findPrices, type Price } from '../order/prices.ts';
+import { askEachOrAll, countOf, likelyPer, lineFacts, priceFact } from '../order/read-order.ts';
+import type { Finding, Phrase, Reader } from '../phrase.ts';
+import type { Ask } from '../reading.ts';
+
+// "twenty-odd corsages, wrist ones": a second name without a number says more about the first.
+const refined = (mentions: readonly Mention[]): Mention[] => {
+  const kept: Mention[] = [];
+  for (const mention of mentions) {
+    const before = kept.at(-1);
+    const near = before !== undefined && mention.start - before.end <= 2;
+    if (near && before.kind === 'corsage' && mention.countIndex === undefined && /^(wrist|pin) corsage$/.test(mention.kind)) {
+      kept[kept.length - 1] = { ...before, kind: mention.kind, end: mention.end };
+    } else if (
+      near &&
+      before.countIndex !== undefined &&
+      mention.countIndex === undefined &&
+      before.kind === 'unspecified' &&
+      mention.kind !== 'unspecified'
+    ) {
+      kept[kept.length - 1] = { ...before, kind: mention.kind, end: mention.end };
+    } else kept.push(mention);
+  }
+  // "50 pieces in all" beside named kinds is their sum, not another order.
+  const named = kept.filter((mention) => mention.countIndex !== undefined && mention.kind !== 'unspecified');
+  return named.length > 0 ? kept.filter((mention) => mention.kind !== 'unspecified') : kept;
+};
+
+const wanted = new Set([
+  'need',
+  'want',
+  'needs',
+  'wants',
+  'and',
+  '+',
+  '&',
+  ',',
+  'plus',
+  'order',
+  'quote',
+  'doing',
+  'making',
+  'also',
+  'with',
+  'make',
+  'do',
+]);
+
+// "a crown" counts only in a list or after "need"; in talk it is just a crown.
+const certain = (reader: Reader, mentions: readonly Mention[], prices: readonly Price[]): Mention[] => {
+  const numbered = mentions.some((mention) => mention.count !== undefined);
+  return mentions.map((mention) => {
+    if (mention.exact !== 1) return mention;
+    const before = reader.tokens[mention.start - 1];
+    if (numbered || prices.length > 0 || (before !== undefined && wanted.has(before.text))) return mention;
+    const { exact: _, countIndex: __, ...unnumbered } = mention;
+    return unnumbered;
+  });
+};
+
+const takes = (mentions: readonly Mention[], prices: readonly Price[]): number[] => {
+  const tokens = new Set<number>();
+  for (const mention of mentions)
+    for (let index = mention.start; index < mention.end; index++) if (index !== mention.materialIndex) tokens.add(index);
+  for (const price of prices) {
+    for (let index = price.start; index < price.end; index++) tokens.add(index);
+    if (price.pieceIndex !== undefined) tokens.add(price.pieceIndex);
+  }
+  return [...tokens].sort((a, b) => a - b);
+};
+
+const find = (reader: Reader): Finding[] => {
+  const all = refined(findMentions(reader));
+  const counts = new Set(all.flatMap((mention) => (mention.countIndex === undefined ? [] : [mention.countIndex])));
+  const prices = findPrices(reader, counts);
+  const mentions = certain(reader, all, prices);
+  const ordered = mentions.filter((mention) => mention.countIndex !== undefined);
+  if (ordered.length === 0 && prices.length === 0) return [];
+  const pieces = ordered.reduce((sum, mention) => sum + countOf(mention).count, 0);
+  const matched = matchPrices(mentions, prices);
+  const coversOther = reader.tokens.some((token) => token.means['other'] !== undefined);
+  const facts: Fact[] = lineFacts(reader, matched);
+  const asks: Ask[] = [];
+  const read: Price[] = matched.lines.flatMap((line) => (line.price === undefined ? [] : [line.price]));
+  const common = matched.common;
+  const trade =
+    ordered.length > 0 ||
+    mentions.length > 0 ||
+    (common !== undefined && (common.per === 'each' || common.kind !== undefined || taxNear(reader)));
+  if (common !== undefined && trade) {
+    const per = likelyPer(common, pieces);
+    if (per === 'unsaid' && ordered.length > 0) {
+      asks.push(askEachOrAll(reader, common));
+      read.push(common);
+    } else if (per !== 'unsaid') {
+      facts.push({ ...priceFact(common, per, coversOther), words: reader.words(common.start, common.end) } as Fact);
+      read.push(common);
+    }
+  }
+  if (facts.length === 0 && asks.length === 0) return [];
+  const bad = ordered.find(
+    (mention) =>
+      reader.tokens[mention.start - 1]?.text === '-' &&
+      reader.tokens[mention.start]?.glued === true &&
+      mention.count !== undefined &&
+      reader.tokens[mention.start - 1]?.glued !== true,
+  );
+  const problems = bad === undefined ? [] : [problem('count-not-positive', { words: reader.words(bad.start - 1, bad.end) })];
+  const tokens = takes(ordered, read);
+  const [first = 0] = tokens;
+  return [{ start: first, end: (tokens.at(-1) ?? first) + 1, takes: tokens, facts, asks, problems }];
+};
+
+const taxNear = (reader: Reader): boolean =>
+  reader.tokens.some((token) => token.means['taxName'] !== undefined || token.means['taxWord'] !== undefined);
+
+export const order: Phrase = {
+  name: 'order',
+  examples: ['40 lapel pieces at 25', '8 buttonholes at 18, 2 wrist corsages at 42', '1000 all up for 40 lapel pieces'],
+  find,
+};

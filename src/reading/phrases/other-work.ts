@@ -1,0 +1,29 @@
+// Flower work that is not worn, and numbers that belong to someone else's business: read so that nobody else reads them, and said to nobody.
+
+import { pattern } from '../pattern.ts';
+import type { Finding, Phrase, Reader } from '../phrase.ts';
+
+const forms = [
+  '(<count>|a|an|one)? <filler>{0,2} <other>',
+  '(bay|room|rm|table|gate|level|unit|door|code|invoice|inv|order|po|ticket|flight|platform|page|channel|route|junction|lot|locker|booking|ref|reference|quote|job|account|acct|docket|flat|apt|suite|floor|aisle|shelf|row|line|post code|postcode|pin|passcode|password|wifi|tel|phone|ph|mob|mobile|call|ring|ext|extension|zone|dock|stall|lane|track|size|version|chapter|episode|season) (no|number|num|num.|code|is|was|#|:|.|-){0,3} (<number>)',
+  '(no|number) (.)? <plain> (<word>)? (street|st|road|rd|lane|avenue|ave|close|drive)',
+  '<plain> <word>{1,2} (street|road|rd|lane|avenue|ave|close|drive|crescent|terrace)',
+  '<temperature>',
+  '<code> (-)? (<plain>|<code>){0,4}',
+].map((source) => pattern(source));
+
+const find = (reader: Reader): Finding[] => {
+  const findings: Finding[] = [];
+  for (let index = 0; index < reader.tokens.length; index++) {
+    for (const form of forms) {
+      const match = form.at(reader.tokens, index, reader.tokens.length);
+      if (match === undefined) continue;
+      findings.push({ start: index, end: match.end });
+      index = match.end - 1;
+      break;
+    }
+  }
+  return findings;
+};
+
+export const otherWork: Phrase = { name: 'other work', examples: [], find };

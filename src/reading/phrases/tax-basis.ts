@@ -1,0 +1,114 @@
+// Whether the price has tax in it or takes it on top: "inc GST", "+ VAT", "plus 18% GST", "before tax".
+
+import type { FactOf } from '../fact.ts';
+import { type Match, pattern } from '../pattern.ts';
+import { type Finding, found, type Phrase, type Reader } from '../phrase.ts';
+
+type Basis = NonNullable<FactOf<'tax'>['basis']>;
+
+const rate = '(@|at|of)? (<rate:percent>)?';
+const forms: readonly [Basis, ReturnType<typeof pattern>][] = (
+  [
+    ['none', `(no|zero|nil|without any) <tax:tax> (on this|on it|charged|applies|to pay)?`],
+    ['none', `<tax:tax> (-)? (free|exempt)`],
+    ['none', `(not|arent|aren't) <tax:tax> registered`],
+    ['on top', `(not|isn't|isnt|without|doesn't|doesnt|does not) (<included>|include) (the|any)? ${rate} <tax:tax>`],
+    [
+      'on top',
+      `<tax:tax> (is|are|isn't|isnt)? (not)? (excluded|extra|on top|additional|separate|separately|exclusive|excl|added|to be added|to add|on top of that|to go on|goes on top|as applicable|applicable|not <included>|isn't <included>|excluding)`,
+    ],
+    ['on top', `<tax:tax> ${rate} (is|are)? (not <included>|to be added|on top|extra|additional|to go on|to add|added on|on it)`],
+    ['on top', `(plus|+|and|&|add|then|w|with) (the|a)? <rate:percent> <tax:tax>? (on top|extra)?`],
+    ['on top', `(plus|+|add) (the|applicable|any)? <tax:tax> ${rate} (on top|extra)?`],
+    [
+      'on top',
+      `(before|excluding|exclusive of|exclusive|excludes|excl|excl.|exc|ex|exl|exlc|less|without|w/o|net of|minus|pre|ex.) (.|-|the|all)? (the)? ${rate} <tax:tax>`,
+    ],
+    ['on top', `<onTop> (.)? (of)? (the)? ${rate} <tax:tax>`],
+    ['on top', `(add|and) <tax:tax> (on top|to that|to it|after)`],
+    ['on top', `<rate:percent> <tax:tax> (on top|extra|additional|to add|to be added|is extra)`],
+    ['on top', `<tax:tax> <rate:percent> (on top|extra|additional|to add|to be added)`],
+    ['included', `(<included>|with|after) (.)? (of|the|all)? (the)? ${rate} <tax:tax>`],
+    [
+      'included',
+      `<tax:tax> ${rate} (is|are|all|was|already)? (already|all)? (<included>|in there|in it|inside|in that|paid|in the price|built in|in)`,
+    ],
+    ['included', `<rate:percent> <tax:tax> <included>`],
+    ['included', `all taxes (in|<included>)`],
+  ] as const
+).map(([basis, source]) => [basis, pattern(source)]);
+
+// "38 each inc": the word alone speaks of tax when nothing else follows that could be what is included.
+const aloneIncluded = pattern('<word:included>');
+const aloneOnTop = pattern('<word:onTop>');
+const mayStandAlone = /^(inc|incl|inclusive|inlc|included|icl|inkl|gross|ex|excl|exclusive|exc|net|exl|exlc|includ|inclu)$/;
+
+const endsThere = (reader: Reader, index: number): boolean => {
+  const next = reader.tokens[index];
+  if (next === undefined || next.kind === 'line' || next.kind === 'sign') return true;
+  return (
+    next.means['material'] !== undefined ||
+    /^(and|pls|please|plse|thanks|ta|cheers|for|dried|all|x|now|sorry|then|ok|thx)$/.test(next.text) ||
+    next.means['all'] !== undefined
+  );
+};
+
+const alone = (reader: Reader, index: number): Basis | undefined => {
+  const token = reader.tokens[index];
+  if (token === undefined || !mayStandAlone.test(token.guessed ?? token.text)) return undefined;
+  const dot = reader.tokens[index + 1]?.text === '.' ? 1 : 0;
+  if (!endsThere(reader, index + 1 + dot)) return undefined;
+  const before = reader.tokens[index - 1];
+  const afterPrice =
+    before !== undefined &&
+    (before.number?.form === 'money' ||
+      before.number?.form === 'plain' ||
+      before.means['each'] !== undefined ||
+      before.means['all'] !== undefined ||
+      before.means['piece'] !== undefined ||
+      /^(,|\(|-|no|now|is|are|was|all|not)$/.test(before.text));
+  if (!afterPrice) return undefined;
+  if (before.text === 'not') return undefined;
+  if (aloneIncluded.at(reader.tokens, index, index + 1) !== undefined) return 'included';
+  return aloneOnTop.at(reader.tokens, index, index + 1) !== undefined ? 'on top' : undefined;
+};
+
+const taxFact = (basis: Basis, match: Match): { fact: 'tax'; basis: Basis; name?: string; rate?: string } => {
+  const name = match.kept['tax']?.means['taxName'];
+  const said = match.kept['rate']?.number?.amount;
+  return { fact: 'tax', basis, ...(name === undefined ? {} : { name }), ...(said === undefined ? {} : { rate: said }) };
+};
+
+/** The tax words at this place, if any: used by corrections too. */
+export const taxAt = (reader: Reader, index: number): { match: Match; fact: ReturnType<typeof taxFact> } | undefined => {
+  for (const [basis, form] of forms) {
+    const match = form.at(reader.tokens, index, reader.tokens.length);
+    if (match !== undefined && allFree(reader, match)) return { match, fact: taxFact(basis, match) };
+  }
+  const basis = alone(reader, index);
+  return basis === undefined || !reader.free(index)
+    ? undefined
+    : { match: { start: index, end: index + 1, kept: {} }, fact: { fact: 'tax', basis } };
+};
+
+const allFree = (reader: Reader, match: Match): boolean => {
+  for (let index = match.start; index < match.end; index++) if (!reader.free(index)) return false;
+  return true;
+};
+
+const find = (reader: Reader): Finding[] => {
+  const findings: Finding[] = [];
+  let basis: string | undefined;
+  for (let index = 0; index < reader.tokens.length; index++) {
+    const read = taxAt(reader, index);
+    if (read === undefined) continue;
+    // Said twice the same way is said once: "45ea inc & 18ea inc".
+    if (basis === read.fact.basis) findings.push({ start: index, end: read.match.end, facts: [] });
+    else if (basis === undefined) findings.push(found(reader, index, read.match.end, [read.fact]));
+    basis ??= read.fact.basis;
+    index = read.match.end - 1;
+  }
+  return findings;
+};
+
+export const taxBasis: Phrase = { name: 'tax basis', examples: ['inc GST', '+ VAT', 'plus 18% GST', 'before tax'], find };

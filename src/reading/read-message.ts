@@ -1,0 +1,93 @@
+// Reads one message: runs the phrases in order, lets each take its words, and reports what was left unread. Never throws, stores nothing.
+
+import type { Problem } from '../values/problem.ts';
+import type { Fact } from './fact.ts';
+import { answerOpenQuestion } from './open-question.ts';
+import type { Finding, Phrase, Reader } from './phrase.ts';
+import { phrases } from './phrases.ts';
+import type { Ask, Reading, ReadingContext } from './reading.ts';
+import { type Message, openMessage } from './text/message.ts';
+import { unreadWords } from './unread.ts';
+
+/** Longer messages are refused, not cut: half a message can say the opposite of the whole. */
+export const longestMessage = 40_000;
+
+/** One phrase that read something: for "why?" and for tests. */
+export interface Trace {
+  readonly phrase: string;
+  readonly words: string;
+  readonly facts: readonly Fact[];
+  readonly asks: readonly Ask[];
+}
+
+export interface TracedReading extends Reading {
+  readonly trace: readonly Trace[];
+}
+
+const readerOf = (message: Message, context: ReadingContext, taken: readonly (string | undefined)[], facts: readonly Fact[]): Reader => ({
+  message,
+  tokens: message.tokens,
+  context,
+  facts,
+  free: (index) => taken[index] === undefined && message.tokens[index] !== undefined,
+  untouched: () =>
+    message.parts.filter((part) => {
+      for (let index = part.start; index < part.end; index++) if (taken[index] !== undefined) return false;
+      return true;
+    }),
+  words: message.words,
+});
+
+const takenBy = (finding: Finding): readonly number[] => {
+  if (finding.takes !== undefined) return finding.takes;
+  return Array.from({ length: finding.end - finding.start }, (_, offset) => finding.start + offset);
+};
+
+export const readPhrases = (text: string, context: ReadingContext, list: readonly Phrase[] = phrases): TracedReading => {
+  const message = openMessage(text);
+  const taken: (string | undefined)[] = [];
+  const facts: Fact[] = [];
+  const asks: Ask[] = [];
+  const problems: Problem[] = [];
+  const trace: Trace[] = [];
+  const reader = readerOf(message, context, taken, facts);
+  for (const phrase of list) {
+    for (const finding of phrase.find(reader)) {
+      const tokens = takenBy(finding);
+      if (tokens.some((index) => taken[index] !== undefined)) continue;
+      for (const index of tokens) taken[index] = phrase.name;
+      facts.push(...(finding.facts ?? []));
+      asks.push(...(finding.asks ?? []));
+      problems.push(...(finding.problems ?? []));
+      trace.push({
+        phrase: phrase.name,
+        words: message.words(finding.start, finding.end),
+        facts: finding.facts ?? [],
+        asks: finding.asks ?? [],
+      });
+    }
+  }
+  return {
+    facts: problems.length > 0 ? [] : facts,
+    unread: unreadWords(message, (index) => taken[index] === undefined),
+    asks,
+    problems,
+    trace,
+  };
+};
+
+/** What one message states, asks and leaves open. */
+export const readMessage = (text: string, context: ReadingContext): Reading => {
+  if (text.length > longestMessage) {
+    return {
+      facts: [],
+      unread: [],
+      asks: [],
+      problems: [{ code: 'message-too-long', data: { characters: text.length, most: longestMessage } }],
+    };
+  }
+  const answer = answerOpenQuestion(text, context);
+  if (answer !== undefined) return answer;
+  const { trace: _, ...reading } = readPhrases(text, context);
+  return reading;
+};

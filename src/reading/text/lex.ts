@@ -1,0 +1,63 @@
+// Cuts clean text into words, numerals and signs. One sticky expression, each alternative bounded, so time grows with length alone.
+
+import { thinSpace } from './clean-text.ts';
+import { readNumeral } from './numeral.ts';
+import { type NumberRead, none, type Token } from './token.ts';
+
+const shapes = new RegExp(
+  [
+    '(?<line>\\n+)',
+    '(?<space>[ \\u2009]+)',
+    '(?<iso>\\d{4}-\\d{1,2}-\\d{1,2}(?![\\d-]))',
+    '(?<code>#\\d{1,12}|\\d{1,12}#|\\+\\d[\\d]{6,14}|0\\d{3,15}(?![\\d:.])|\\d{6,40}(?!\\d))',
+    '(?<date>\\d{1,2}([/.])\\d{1,2}\\2\\d{2,4}(?![\\d])|\\d{1,2}-\\d{1,2}-\\d{2,4}(?![\\d-])|\\d{1,4}/\\d{1,4}(?![\\d/]))',
+    '(?<time>\\d{1,2}:\\d{2}(?!\\d))',
+    "(?<numeral>\\d{1,3}(?:[.]\\d{3})+,\\d{1,2}(?!\\d)|\\d{1,3}(?:[,\\u2009']\\d{2,3})+(?:[.]\\d{1,4})?(?![\\d])|\\d{1,12}[,.]\\d{1,6}(?![\\d])|[.]\\d{1,4}(?!\\d)|\\d{1,40}|[½¼¾⅓⅔])",
+    "(?<word>[a-z\\u00df-\\u024f]+(?:'[a-z]{1,3}(?![a-z]))?)",
+    '(?<other>[^])',
+  ].join('|'),
+  'y',
+);
+
+const slashed = (text: string): NumberRead => ({ form: 'slashed', amount: '', parts: text.split(/[/.-]/).map(Number) });
+
+const readTime = (text: string): NumberRead => {
+  const [hour = 0, minute = 0] = text.split(':').map(Number);
+  if (hour > 24 || minute > 59) return { form: 'code', amount: '' };
+  return {
+    form: 'time',
+    amount: '',
+    parts: [hour, minute],
+    ...(hour < 12 && hour > 0 && !text.startsWith('0') ? { vague: 'time of day' } : {}),
+  };
+};
+
+const numberOf = (groups: Readonly<Record<string, string | undefined>>, text: string): NumberRead | undefined => {
+  if (groups['code'] !== undefined) return { form: 'code', amount: '' };
+  if (groups['iso'] !== undefined || groups['date'] !== undefined) return slashed(text);
+  if (groups['time'] !== undefined) return readTime(text);
+  if (groups['numeral'] !== undefined) return readNumeral(text);
+  return undefined;
+};
+
+export const lex = (text: string): Token[] => {
+  const tokens: Token[] = [];
+  let glued = false;
+  shapes.lastIndex = 0;
+  while (shapes.lastIndex < text.length) {
+    const start = shapes.lastIndex;
+    const found = shapes.exec(text);
+    if (found === null) break;
+    const groups = found.groups ?? {};
+    if (groups['space'] !== undefined) {
+      glued = groups['space'] === thinSpace && glued;
+      continue;
+    }
+    const shape = found[0];
+    const number = numberOf(groups, shape);
+    const kind = number !== undefined ? 'number' : groups['line'] !== undefined ? 'line' : groups['word'] !== undefined ? 'word' : 'sign';
+    tokens.push({ kind, text: shape, start, end: start + shape.length, glued, means: none, ...(number === undefined ? {} : { number }) });
+    glued = kind !== 'line';
+  }
+  return tokens;
+};

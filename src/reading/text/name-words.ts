@@ -1,0 +1,53 @@
+// Marks each word with what it stands for, the longest known name first: "wrist corsages" is one piece word, not "wrist" and "corsages".
+
+import { namesFrom } from '../words/vocabulary.ts';
+import { nearestWord } from './nearest-word.ts';
+import { none, type Token } from './token.ts';
+
+const longestName = (tokens: readonly Token[], start: number): { length: number; means: Record<string, string> } | undefined => {
+  let length = 0;
+  let means: Record<string, string> = {};
+  for (const entry of namesFrom((tokens[start] as Token).text)) {
+    if (entry.words.length < length) break;
+    if (
+      !entry.words.every(
+        (word, offset) => offset === 0 || (tokens[start + offset]?.text === word && tokens[start + offset]?.number === undefined),
+      )
+    )
+      continue;
+    length = entry.words.length;
+    means = { [entry.tag]: entry.value, ...means };
+  }
+  return length === 0 ? undefined : { length, means };
+};
+
+export const nameWords = (tokens: readonly Token[]): Token[] => {
+  const named: Token[] = [];
+  for (let index = 0; index < tokens.length; ) {
+    const token = tokens[index] as Token;
+    if (token.number !== undefined || token.kind === 'line') {
+      named.push(token);
+      index += 1;
+      continue;
+    }
+    const found = longestName(tokens, index);
+    if (found !== undefined) {
+      const last = tokens[index + found.length - 1] as Token;
+      const text =
+        found.length === 1
+          ? token.text
+          : tokens
+              .slice(index, index + found.length)
+              .map((each) => each.text)
+              .join(' ');
+      named.push({ ...token, text, end: last.end, means: found.means });
+      index += found.length;
+      continue;
+    }
+    const slip = token.kind === 'word' ? nearestWord(token.text) : [];
+    const means = slip.length === 0 ? none : Object.fromEntries(slip.map((entry) => [entry.tag, entry.value]));
+    named.push(slip.length === 0 ? token : { ...token, means, guessed: slip[0]?.words[0] ?? '' });
+    index += 1;
+  }
+  return named;
+};

@@ -1,0 +1,113 @@
+// Joins two numbers into a range or a choice, and marks a number as rough: "20-25", "18 or 22", "between 30 and 35", "about 20", "twenty-odd", "30ish".
+
+import { decimal } from '../../values/decimal.ts';
+import { type NumberRead, none, type Token } from './token.ts';
+
+const months = /^(jan|feb|mar|apr|may|jun|jul|aug|sep|sept|oct|nov|dec)[a-z]*$/;
+const roughBefore = new Set([
+  'about',
+  'around',
+  'approx',
+  'approximately',
+  'roughly',
+  'circa',
+  'abt',
+  'nearly',
+  'almost',
+  '~',
+  'c',
+  'maybe',
+  'say',
+  'ca',
+]);
+
+const rangeable = (number: NumberRead | undefined): number is NumberRead =>
+  number !== undefined &&
+  number.max === undefined &&
+  number.or === undefined &&
+  ['plain', 'money', 'duration', 'length', 'percent', 'weight'].includes(number.form);
+
+// A bare number takes the unit of the other end: "20 to 25 quid", "$20-25", "4-5 hrs".
+const sharedForm = (first: NumberRead, second: NumberRead): NumberRead | undefined => {
+  if (first.form === second.form && (first.unit ?? '') === (second.unit ?? '')) return { ...second, ...first };
+  if (first.form === 'plain') return { ...second, amount: first.amount };
+  if (second.form === 'plain' && (first.form === 'money' || first.form === 'percent')) return first;
+  return undefined;
+};
+
+const linkAt = (tokens: readonly Token[], index: number): { kind: 'to' | 'or' | 'and'; next: number } | undefined => {
+  const text = tokens[index]?.text;
+  if (text === '-' || text === 'to' || text === 'til' || text === 'till') return { kind: 'to', next: index + 1 };
+  if (text === 'or') return { kind: 'or', next: index + 1 };
+  if (text === 'and' || text === '&') return { kind: 'and', next: index + 1 };
+  return undefined;
+};
+
+const joinPair = (tokens: readonly Token[], index: number): { token: Token; next: number } | undefined => {
+  const first = tokens[index];
+  const link = linkAt(tokens, index + 1);
+  if (first === undefined || link === undefined || !rangeable(first.number)) return undefined;
+  const between = tokens[index - 1]?.text === 'between';
+  if (link.kind === 'and' && !between) return undefined;
+  const second = tokens[link.next];
+  if (second === undefined || !rangeable(second.number) || months.test(tokens[link.next + 1]?.text ?? '')) return undefined;
+  // "4 - 12 each": a dash with spaces round it separates a count from its price unless both are alike.
+  const dash = tokens[index + 1];
+  if (dash?.text === '-' && !dash.glued && first.number.form !== second.number.form && first.number.form !== 'plain') return undefined;
+  if (dash?.text === '-' && !dash.glued && second.number.form === 'money' && first.number.form === 'plain') return undefined;
+  const form = sharedForm(first.number, second.number);
+  if (form === undefined) return undefined;
+  const [low, high] = [decimal(first.number.amount), decimal(second.number.amount)];
+  const { approx: _, ...plain } = form;
+  const number: NumberRead | undefined =
+    link.kind === 'or' && form.form !== 'plain'
+      ? { ...plain, amount: first.number.amount, or: [first.number.amount, second.number.amount] }
+      : high.gt(low)
+        ? {
+            ...plain,
+            amount: first.number.amount,
+            max: second.number.amount,
+            ...(link.kind === 'or' ? { or: [first.number.amount, second.number.amount] } : {}),
+          }
+        : undefined;
+  if (number === undefined) return undefined;
+  const text = `${first.text} ${tokens[index + 1]?.text ?? ''} ${second.text}`;
+  return { token: { ...first, text, end: second.end, number, means: none }, next: link.next + 1 };
+};
+
+const roughAfter = (tokens: readonly Token[], index: number): number => {
+  const [first, second, third] = [tokens[index]?.text, tokens[index + 1]?.text, tokens[index + 2]?.text];
+  if (first === 'odd' || first === 'ish') return index + 1;
+  if (first === '-' && (second === 'odd' || second === 'ish')) return index + 2;
+  if (first === 'or' && (second === 'so' || second === 'thereabouts')) return index + 2;
+  if (first === 'give' && second === 'or' && third === 'take') return index + 3;
+  if (first === '+' && tokens[index]?.glued === true && tokens[index + 1]?.glued !== true && !/^(tax|vat|gst|hst|pst)$/.test(second ?? ''))
+    return index + 1;
+  return index;
+};
+
+/** The tokens with ranges and choices joined and rough numbers marked. */
+export const joinRanges = (tokens: readonly Token[]): Token[] => {
+  const joined: Token[] = [];
+  for (let index = 0; index < tokens.length; ) {
+    const pair = joinPair(tokens, index);
+    let token = pair?.token ?? (tokens[index] as Token);
+    index = pair?.next ?? index + 1;
+    if (token.number !== undefined && (token.number.form === 'plain' || token.number.form === 'money')) {
+      const after = roughAfter(tokens, index);
+      const before = joined.at(-1);
+      const rough = before !== undefined && roughBefore.has(before.text);
+      if (after > index || rough) {
+        const end = (tokens[after - 1] ?? token).end;
+        token = { ...token, end: Math.max(end, token.end), number: { ...token.number, approx: true } };
+        if (rough && before !== undefined) {
+          joined.pop();
+          token = { ...token, start: before.start, glued: before.glued };
+        }
+        index = after;
+      }
+    }
+    joined.push(token);
+  }
+  return joined;
+};

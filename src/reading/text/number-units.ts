@@ -1,0 +1,313 @@
+// Joins a number with the unit or currency beside it: "£8.25", "19 euro", "R3 250", "450p", "18,500/-", "30cm", "7 mins", "4:30 pm", "27th".
+
+import { decimal } from '../../values/decimal.ts';
+import { tidyAmount } from './numeral.ts';
+import { type NumberRead, none, type Token } from './token.ts';
+
+const signs: Readonly<Record<string, string>> = { '£': 'GBP', '€': 'EUR', '₹': 'INR', '¥': 'JPY' };
+const beforeDollar: Readonly<Record<string, string>> = {
+  nz: 'NZD',
+  au: 'AUD',
+  a: 'AUD',
+  us: 'USD',
+  ca: 'CAD',
+  c: 'CAD',
+  cad: 'CAD',
+  aud: 'AUD',
+  nzd: 'NZD',
+  usd: 'USD',
+  s: 'SGD',
+  hk: 'HKD',
+};
+const codesBefore: Readonly<Record<string, string>> = {
+  r: 'ZAR',
+  zar: 'ZAR',
+  rs: 'INR',
+  inr: 'INR',
+  eur: 'EUR',
+  euro: 'EUR',
+  gbp: 'GBP',
+  usd: 'USD',
+  aud: 'AUD',
+  nzd: 'NZD',
+  cad: 'CAD',
+  chf: 'CHF',
+  jpy: 'JPY',
+};
+const codesAfter: Readonly<Record<string, string | undefined>> = {
+  euro: 'EUR',
+  euros: 'EUR',
+  eur: 'EUR',
+  quid: 'GBP',
+  pound: 'GBP',
+  pounds: 'GBP',
+  gbp: 'GBP',
+  sterling: 'GBP',
+  rand: 'ZAR',
+  rands: 'ZAR',
+  zar: 'ZAR',
+  rupee: 'INR',
+  rupees: 'INR',
+  rs: 'INR',
+  inr: 'INR',
+  usd: 'USD',
+  aud: 'AUD',
+  nzd: 'NZD',
+  cad: 'CAD',
+  chf: 'CHF',
+  jpy: 'JPY',
+  yen: 'JPY',
+};
+const dollarWords = new Set(['dollar', 'dollars', 'bucks', 'buck', 'dollarydoos']);
+const notes: Readonly<Record<string, string>> = { tenner: '10', fiver: '5', tenners: '10', fivers: '5' };
+
+const durations: Readonly<Record<string, string>> = {
+  m: '',
+  min: 'min',
+  mins: 'min',
+  minute: 'min',
+  minutes: 'min',
+  h: 'hour',
+  hr: 'hour',
+  hrs: 'hour',
+  hour: 'hour',
+  hours: 'hour',
+  day: 'day',
+  days: 'day',
+  week: 'week',
+  weeks: 'week',
+  wk: 'week',
+  wks: 'week',
+  month: 'month',
+  months: 'month',
+  year: 'year',
+  years: 'year',
+  yr: 'year',
+  yrs: 'year',
+  sec: 'sec',
+  secs: 'sec',
+  seconds: 'sec',
+  night: 'night',
+  nights: 'night',
+};
+const lengths: Readonly<Record<string, string>> = {
+  cm: 'cm',
+  cms: 'cm',
+  mm: 'mm',
+  m: 'm',
+  mtr: 'm',
+  mtrs: 'm',
+  metre: 'm',
+  metres: 'm',
+  meter: 'm',
+  meters: 'm',
+  yd: 'yd',
+  yds: 'yd',
+  yard: 'yd',
+  yards: 'yd',
+  ft: 'ft',
+  foot: 'ft',
+  feet: 'ft',
+  inch: 'in',
+  inches: 'in',
+  in: 'in',
+  km: 'km',
+  kms: 'km',
+  '"': 'in',
+};
+const weights: Readonly<Record<string, string>> = {
+  g: 'g',
+  gm: 'g',
+  gms: 'g',
+  gram: 'g',
+  grams: 'g',
+  kg: 'kg',
+  kgs: 'kg',
+  oz: 'oz',
+  lb: 'lb',
+  lbs: 'lb',
+  ml: 'ml',
+  l: 'l',
+  litre: 'l',
+  litres: 'l',
+};
+const onlyGlued = new Set(['in', 'l', 'h', 'f', 'c', 'p', '"', 's']);
+
+const look = <T>(table: Readonly<Record<string, T>>, key: string | undefined): T | undefined =>
+  key !== undefined && Object.hasOwn(table, key) ? table[key] : undefined;
+
+interface Unit {
+  readonly number: NumberRead;
+  readonly next: number; // first token after the unit
+}
+
+const money = (number: NumberRead, currency: string | undefined, symbol?: string): NumberRead => {
+  const { unit: _, ...rest } = number;
+  return { ...rest, form: 'money', ...(currency === undefined ? {} : { currency }), ...(symbol === undefined ? {} : { symbol }) };
+};
+
+const hundredth = (number: NumberRead): NumberRead => ({ ...number, amount: decimal(number.amount).dividedBy(100).toFixed() });
+
+// "4.30pm", "4 pm", "16:30", "2 o'clock"
+const clockTime = (tokens: readonly Token[], index: number): Unit | undefined => {
+  const token = tokens[index];
+  const number = token?.number;
+  if (token === undefined || number === undefined || (number.form !== 'plain' && number.form !== 'time')) return undefined;
+  const shape = /^(\d{1,2})(?:[:.](\d{2}))?$/.exec(token.text);
+  if (shape === null && number.worded !== true) return undefined;
+  const hour = Number(shape?.[1] ?? number.amount);
+  const minute = Number(shape?.[2] ?? 0);
+  if (hour > 12 || hour === 0 || minute > 59) return undefined;
+  let next = index + 1;
+  if (tokens[next]?.text === "o'clock" || tokens[next]?.text === 'oclock') {
+    next += 1;
+    if (!/^(am|pm)$/.test(tokens[next]?.text ?? ''))
+      return { number: { form: 'time', amount: '', parts: [hour, minute], vague: 'time of day' }, next };
+  }
+  const half = tokens[next]?.text ?? '';
+  const dotted = (half === 'a' || half === 'p') && tokens[next + 1]?.text === '.' && tokens[next + 2]?.text === 'm';
+  if (!/^(am|pm)$/.test(half) && !dotted) return undefined;
+  const afternoon = half.startsWith('p');
+  const of24 = (hour % 12) + (afternoon ? 12 : 0);
+  return { number: { form: 'time', amount: '', parts: [of24, minute] }, next: next + (dotted ? 3 : 1) };
+};
+
+const ordinal = (tokens: readonly Token[], index: number): Unit | undefined => {
+  const [token, suffix] = [tokens[index], tokens[index + 1]];
+  if (token?.number?.form !== 'plain' || !/^\d{1,2}$/.test(token.text) || suffix?.glued !== true || !/^(st|nd|rd|th)$/.test(suffix.text))
+    return undefined;
+  return { number: { ...token.number, form: 'ordinal' }, next: index + 2 };
+};
+
+const unitAfter = (tokens: readonly Token[], index: number): Unit | undefined => {
+  const number = tokens[index]?.number;
+  const unit = tokens[index + 1];
+  if (number === undefined || number.form !== 'plain' || unit === undefined) return undefined;
+  const text = unit.text;
+  const next = index + 2;
+  if (text === '%' || text === 'percent' || (text === 'pc' && unit.glued && tokens[index + 2]?.text !== '@')) {
+    return text === 'pc' ? undefined : { number: { ...number, form: 'percent' }, next };
+  }
+  if (text === 'per' && tokens[index + 2]?.text === 'cent') return { number: { ...number, form: 'percent' }, next: index + 3 };
+  if (text === '/' && tokens[index + 2]?.text === '-' && tokens[index + 2]?.glued === true)
+    return { number: money(number, undefined), next: index + 3 };
+  if (text === '°' || ((text === 'f' || text === 'c') && unit.glued && number.worded !== true && text === 'f') || /^degrees?$/.test(text)) {
+    const letter = tokens[next]?.text;
+    return { number: { ...number, form: 'temperature' }, next: letter === 'c' || letter === 'f' ? next + 1 : next };
+  }
+  if (text === '$' && unit.glued) return { number: money(number, undefined, '$'), next };
+  if (unit.kind === 'sign' && look(signs, text) !== undefined && unit.glued) return { number: money(number, signs[text]), next };
+  if (unit.kind !== 'word' && text !== '"') return undefined;
+  if (onlyGlued.has(text) && !unit.glued) return undefined;
+  if (dollarWords.has(text)) return { number: money(number, undefined, text.startsWith('dollar') ? '$' : undefined), next };
+  if (look(codesAfter, text) !== undefined) return { number: money(number, codesAfter[text]), next };
+  if (text === 'p' || text === 'pence' || text === 'pee') return { number: money(hundredth(number), 'GBP'), next };
+  if (text === 'cents' || text === 'cent' || (text === 'c' && unit.glued)) return { number: money(hundredth(number), undefined), next };
+  const duration = look(durations, text);
+  if (duration !== undefined && duration !== '') return { number: { ...number, form: 'duration', unit: duration }, next };
+  const length = look(lengths, text);
+  if (length !== undefined) return { number: { ...number, form: 'length', unit: length }, next };
+  const weight = look(weights, text);
+  if (weight !== undefined) return { number: { ...number, form: 'weight', unit: weight }, next };
+  return undefined;
+};
+
+// A currency before the number: "$12", "nz$19", "r65", "rs. 500", "eur 8,50".
+const currencyBefore = (tokens: readonly Token[], index: number): Unit | undefined => {
+  const first = tokens[index];
+  if (first === undefined || first.number !== undefined) return undefined;
+  const numberAt = (at: number): NumberRead | undefined => (tokens[at]?.number?.form === 'plain' ? tokens[at]?.number : undefined);
+  if (first.text === '$' || look(signs, first.text) !== undefined) {
+    const number = numberAt(index + 1);
+    if (number === undefined) return undefined;
+    const letters = tokens[index + 2];
+    const code = look(codesAfter, letters?.text);
+    if (first.text === '$') {
+      if (code !== undefined && /^(usd|aud|nzd|cad)$/.test(letters?.text ?? '')) return { number: money(number, code), next: index + 3 };
+      return { number: money(number, undefined, '$'), next: index + 2 };
+    }
+    return { number: money(number, signs[first.text]), next: index + 2 };
+  }
+  if (first.kind !== 'word') return undefined;
+  const dollar = tokens[index + 1];
+  if (dollar?.text === '$' && dollar.glued && look(beforeDollar, first.text) !== undefined) {
+    const number = numberAt(index + 2);
+    return number === undefined ? undefined : { number: money(number, beforeDollar[first.text]), next: index + 3 };
+  }
+  const code = look(codesBefore, first.text);
+  if (code === undefined) return undefined;
+  const dot = dollar?.text === '.' && dollar.glued ? 1 : 0;
+  const number = numberAt(index + 1 + dot);
+  if (number === undefined || (first.text === 'r' && tokens[index + 1]?.glued !== true && number.worded === true)) return undefined;
+  return { number: money(number, code), next: index + 2 + dot };
+};
+
+const spacedThousands = (tokens: readonly Token[], index: number): { amount: string; next: number } | undefined => {
+  const [head, tail] = [tokens[index], tokens[index + 1]];
+  if (head?.number?.form !== 'plain' || tail?.number?.form !== 'plain' || !/^\d{1,3}$/.test(head.text) || tail.glued) return undefined;
+  if (!/^\d{3}([.,]\d{2})?$/.test(tail.text) || tokens[index + 2]?.number !== undefined) return undefined;
+  if (tokens[index + 2]?.glued === true && tokens[index + 2]?.kind === 'word') return undefined; // "$32 100g"
+  return { amount: tidyAmount(head.text + tail.text.replace(',', '.')), next: index + 2 };
+};
+
+// After "R3" or before "for the lot", a group of three digits goes on with the same number.
+const totalAhead = /^(total|altogether|all|for|in|incl?|inclusive|ex|excl|plus|zar|rand|rands|euros?|eur)$/;
+const joinThousands = (tokens: readonly Token[]): Token[] => {
+  const joined: Token[] = [];
+  for (let index = 0; index < tokens.length; index++) {
+    const token = tokens[index] as Token;
+    const found = spacedThousands(tokens, index);
+    const before = tokens[index - 1];
+    const marked =
+      before !== undefined &&
+      (before.text === '$' ||
+        look(signs, before.text) !== undefined ||
+        look(codesBefore, before.text) !== undefined ||
+        /^(total|budget|totals?)$/.test(before.text));
+    if (found !== undefined && (marked || totalAhead.test(tokens[found.next]?.text ?? ''))) {
+      const tail = tokens[index + 1] as Token;
+      joined.push({ ...token, text: `${token.text} ${tail.text}`, end: tail.end, number: { form: 'plain', amount: found.amount } });
+      index = found.next - 1;
+    } else joined.push(token);
+  }
+  return joined;
+};
+
+const gluedLetters = /^(x|ea|each|pp|pcs?|nos?|k|odd|ish|am|pm|per|doz|bh|bhs|pc)$/;
+
+// "bay9", "4b", "a12": letters and digits in one word are somebody's code.
+const isCode = (tokens: readonly Token[], index: number): boolean => {
+  const [before, token, after] = [tokens[index - 1], tokens[index], tokens[index + 1]];
+  if (token?.number === undefined || token.number.worded === true) return false;
+  if (token.glued && before?.kind === 'word' && before.text !== 'x' && !/^(bh|bhs|bouts?|rs|r|ea|at|for)$/.test(before.text)) return true;
+  return after?.glued === true && after.kind === 'word' && after.text.length <= 2 && !gluedLetters.test(after.text);
+};
+
+/** The tokens with units and currencies joined to their numbers, and codes marked as such. */
+export const joinUnits = (given: readonly Token[]): Token[] => {
+  const tokens = joinThousands(given);
+  const joined: Token[] = [];
+  for (let index = 0; index < tokens.length; ) {
+    const token = tokens[index] as Token;
+    const note = token.kind === 'word' ? look(notes, token.text) : undefined;
+    const unit: Unit | undefined =
+      note !== undefined
+        ? { number: { form: 'money', amount: note }, next: index + 1 }
+        : (currencyBefore(tokens, index) ?? clockTime(tokens, index) ?? ordinal(tokens, index) ?? unitAfter(tokens, index));
+    if (unit !== undefined) {
+      const last = tokens[unit.next - 1] as Token;
+      const text = tokens
+        .slice(index, unit.next)
+        .map((each) => each.text)
+        .join(' ');
+      // "£3.50 p" never happens; "£450 /-" does: swallow the trailing mark.
+      joined.push({ kind: 'number', text, start: token.start, end: last.end, glued: token.glued, means: none, number: unit.number });
+      const slash = tokens[unit.next]?.text === '/' && tokens[unit.next + 1]?.text === '-' && unit.number.form === 'money';
+      index = slash ? unit.next + 2 : unit.next;
+      continue;
+    }
+    joined.push(isCode(tokens, index) ? { ...token, number: { form: 'code', amount: '' } } : token);
+    index += 1;
+  }
+  return joined;
+};

@@ -1,0 +1,225 @@
+// Joins number words into one number: "forty five", "a hundred and twenty", "two dozen", "a doz and a half", "half a dozen".
+// "one" standing for a thing ("this one") and "a" alone stay words.
+
+import { type Decimal, decimal } from '../../values/decimal.ts';
+import { type NumberRead, none, type Token } from './token.ts';
+
+const small: Readonly<Record<string, number>> = {
+  zero: 0,
+  one: 1,
+  two: 2,
+  three: 3,
+  four: 4,
+  five: 5,
+  six: 6,
+  seven: 7,
+  eight: 8,
+  nine: 9,
+  ten: 10,
+  eleven: 11,
+  twelve: 12,
+  thirteen: 13,
+  fourteen: 14,
+  fourty: 40,
+  fifteen: 15,
+  sixteen: 16,
+  seventeen: 17,
+  eighteen: 18,
+  nineteen: 19,
+  twenty: 20,
+  thirty: 30,
+  forty: 40,
+  fifty: 50,
+  sixty: 60,
+  seventy: 70,
+  eighty: 80,
+  ninety: 90,
+};
+const dozens = new Set(['dozen', 'dozens', 'doz', 'dz', 'dzn']);
+const scales: Readonly<Record<string, number>> = {
+  hundred: 100,
+  hundreds: 100,
+  thousand: 1000,
+  grand: 1000,
+  gross: 144,
+  score: 20,
+  k: 1000,
+};
+const articles = new Set(['a', 'an']);
+// After these "one" is a thing, not a number.
+const beforeThing = new Set([
+  'this',
+  'that',
+  'the',
+  'which',
+  'every',
+  'each',
+  'another',
+  'no',
+  'any',
+  'other',
+  'first',
+  'last',
+  'next',
+  'wrist',
+  'pin',
+  'big',
+  'bigger',
+  'small',
+  'smaller',
+  'march',
+  'april',
+  'june',
+  'july',
+  'august',
+  'september',
+  'october',
+  'november',
+  'december',
+  'january',
+  'february',
+  'may',
+  'saturday',
+  'friday',
+  'sunday',
+  'same',
+  'right',
+  'good',
+  'new',
+  'old',
+  'second',
+]);
+
+const value = (token: Token | undefined): number | undefined => {
+  if (token === undefined) return undefined;
+  if (token.kind === 'word') return Object.hasOwn(small, token.text) ? small[token.text] : undefined;
+  return undefined;
+};
+const scaleOf = (token: Token | undefined): number | undefined =>
+  token?.kind === 'word' && Object.hasOwn(scales, token.text) ? scales[token.text] : undefined;
+
+interface Joined {
+  readonly amount: Decimal;
+  readonly length: number;
+  readonly dozen: boolean;
+  readonly approx: boolean;
+}
+
+const skipHyphen = (tokens: readonly Token[], index: number): number => {
+  const token = tokens[index];
+  return token?.text === '-' && token.glued && tokens[index + 1]?.glued === true ? index + 1 : index;
+};
+
+// "twenty five", "ninety-nine": a ten and a unit.
+const tensAndUnits = (tokens: readonly Token[], start: number): { amount: number; next: number } | undefined => {
+  const first = value(tokens[start]);
+  if (first === undefined) return undefined;
+  const after = skipHyphen(tokens, start + 1);
+  const second = value(tokens[after]);
+  if (first >= 20 && first % 10 === 0 && second !== undefined && second > 0 && second < 10)
+    return { amount: first + second, next: after + 1 };
+  return { amount: first, next: start + 1 };
+};
+
+const andHalf = (tokens: readonly Token[], index: number): number => {
+  if (tokens[index]?.text !== 'and' && tokens[index]?.text !== '&') return 0;
+  const article = articles.has(tokens[index + 1]?.text ?? '') ? 1 : 0;
+  return tokens[index + 1 + article]?.text === 'half' ? 2 + article : 0;
+};
+
+const dozenFrom = (tokens: readonly Token[], index: number, amount: Decimal, approx: boolean): Joined => {
+  const half = andHalf(tokens, index);
+  const plusUnits = half === 0 && tokens[index]?.text === 'and' ? value(tokens[index + 1]) : undefined;
+  const dozen = amount.times(12);
+  if (half > 0) return { amount: dozen.plus(6), length: index + half, dozen: true, approx };
+  if (plusUnits !== undefined && plusUnits < 12 && tokens[index + 2]?.kind !== 'word') {
+    return { amount: dozen.plus(plusUnits), length: index + 2, dozen: true, approx };
+  }
+  return { amount: dozen, length: index, dozen: true, approx };
+};
+
+const isDozen = (token: Token | undefined): boolean => token?.kind === 'word' && dozens.has(token.text);
+
+// A leading numeral, number word, "a", "half" or "a couple", before dozen or a scale.
+const head = (tokens: readonly Token[], start: number): { amount: Decimal; next: number; worded: boolean; approx: boolean } | undefined => {
+  const token = tokens[start];
+  if (token === undefined) return undefined;
+  if (token.number?.form === 'plain') return { amount: decimal(token.number.amount), next: start + 1, worded: false, approx: false };
+  if (token.text === 'half') {
+    const article = articles.has(tokens[start + 1]?.text ?? '') ? 1 : 0;
+    return isDozen(tokens[start + 1 + article])
+      ? { amount: decimal('0.5'), next: start + 1 + article, worded: true, approx: false }
+      : undefined;
+  }
+  const article = articles.has(token.text) ? 1 : 0;
+  if (tokens[start + article]?.text === 'couple') {
+    const of = tokens[start + article + 1]?.text === 'of' ? 1 : 0;
+    return { amount: decimal(2), next: start + article + 1 + of, worded: true, approx: true };
+  }
+  if (tokens[start + article]?.text === 'pair' && tokens[start + article + 1]?.text === 'of') {
+    return { amount: decimal(2), next: start + article + 2, worded: true, approx: false };
+  }
+  if (article === 1) {
+    if (tokens[start + 1]?.text === 'half' && isDozen(tokens[start + 2]))
+      return { amount: decimal('0.5'), next: start + 2, worded: true, approx: false };
+    return isDozen(tokens[start + 1]) || scaleOf(tokens[start + 1]) !== undefined
+      ? { amount: decimal(1), next: start + 1, worded: true, approx: false }
+      : undefined;
+  }
+  if (isDozen(token) || token.text === 'hundred') return { amount: decimal(1), next: start, worded: true, approx: false };
+  const ten = tensAndUnits(tokens, start);
+  if (ten === undefined) return undefined;
+  const half = andHalf(tokens, ten.next);
+  if (half > 0) return { amount: decimal(ten.amount).plus('0.5'), next: ten.next + half, worded: true, approx: false };
+  return { amount: decimal(ten.amount), next: ten.next, worded: true, approx: false };
+};
+
+const join = (tokens: readonly Token[], start: number): (Joined & { worded: boolean }) | undefined => {
+  const first = head(tokens, start);
+  if (first === undefined) return undefined;
+  const next = first.next;
+  if (isDozen(tokens[next])) return { ...dozenFrom(tokens, next + 1, first.amount, first.approx), worded: first.worded };
+  const scale = scaleOf(tokens[next]);
+  const gluedK = tokens[next]?.text !== 'k' || tokens[next]?.glued === true;
+  if (scale !== undefined && gluedK && !(tokens[next]?.text === 'score' && !first.worded)) {
+    const and = tokens[next + 1]?.text === 'and' ? 1 : 0;
+    const rest = scale >= 100 && first.worded ? tensAndUnits(tokens, next + 1 + and) : undefined;
+    const amount = first.amount.times(scale);
+    return rest === undefined
+      ? { amount, length: next + 1, dozen: false, approx: first.approx, worded: first.worded }
+      : { amount: amount.plus(rest.amount), length: rest.next, dozen: false, approx: first.approx, worded: true };
+  }
+  if (!first.worded) return undefined;
+  return { amount: first.amount, length: next, dozen: false, approx: first.approx, worded: true };
+};
+
+/** The tokens with every number in words joined into one number token. */
+export const joinNumberWords = (tokens: readonly Token[]): Token[] => {
+  const joined: Token[] = [];
+  for (let index = 0; index < tokens.length; ) {
+    const token = tokens[index] as Token;
+    const before = joined.at(-1);
+    const thing = token.text === 'one' && before?.kind === 'word' && beforeThing.has(before.text);
+    const found = thing ? undefined : join(tokens, index);
+    if (found === undefined || found.length <= index) {
+      joined.push(token);
+      index += 1;
+      continue;
+    }
+    const last = tokens[found.length - 1] as Token;
+    const number: NumberRead = {
+      form: 'plain',
+      amount: found.amount.toFixed(),
+      ...(found.approx ? { approx: true } : {}),
+      ...(found.worded ? { worded: true } : {}),
+      ...(found.dozen ? { inDozens: true } : {}),
+    };
+    const text = tokens
+      .slice(index, found.length)
+      .map((each) => each.text)
+      .join(' ');
+    joined.push({ kind: 'number', text, start: token.start, end: last.end, glued: token.glued, means: none, number });
+    index = found.length;
+  }
+  return joined;
+};

@@ -1,0 +1,51 @@
+// The pieces a message is cut into. A number is read once, with its unit, and every phrase uses that reading.
+
+export type NumberForm =
+  | 'plain'
+  | 'money'
+  | 'percent'
+  | 'duration'
+  | 'length'
+  | 'weight'
+  | 'temperature'
+  | 'time'
+  | 'ordinal'
+  | 'slashed' // 3/4, 14/3/27, 40/40: a date or "of"
+  | 'code'; // a phone number, an order number: never a count or a price
+
+export interface NumberRead {
+  readonly form: NumberForm;
+  readonly amount: string; // exact decimal text; '' for times, slashed forms and codes
+  readonly max?: string; // "20 to 25"
+  readonly or?: readonly string[]; // "18 or 22"
+  readonly approx?: true;
+  readonly unit?: string; // cm, min, g…
+  readonly currency?: string;
+  readonly symbol?: string;
+  readonly parts?: readonly number[]; // slashed: as typed, left to right; time: hour, minute
+  readonly vague?: 'time of day'; // a clock time that may be morning or afternoon
+  readonly worded?: true; // typed in letters: "forty"
+  readonly inDozens?: true;
+}
+
+export interface Token {
+  readonly kind: 'word' | 'number' | 'sign' | 'line';
+  readonly text: string;
+  readonly start: number; // in the clean text
+  readonly end: number;
+  readonly glued: boolean; // no space before it
+  readonly number?: NumberRead;
+  readonly means: Readonly<Record<string, string>>; // what the vocabulary says it is: { piece: 'buttonhole' }
+  readonly guessed?: string; // the trade word this slip was taken for
+}
+
+export const isNumber = (token: Token | undefined, ...forms: readonly NumberForm[]): boolean =>
+  token?.number !== undefined && forms.includes(token.number.form);
+
+/** A whole number of things: no unit, no fraction. */
+export const isCount = (token: Token | undefined): boolean => token?.number?.form === 'plain' && /^\d{1,5}$/.test(token.number.amount);
+
+export const meaning = (token: Token | undefined, tag: string): string | undefined => token?.means[tag];
+
+/** No meaning yet. */
+export const none: Readonly<Record<string, string>> = Object.freeze({});

@@ -1,0 +1,68 @@
+// Every word and name the reader knows, in one table: what it is called here (tag) and what it stands for (value).
+
+import { lex } from '../text/lex.ts';
+import { monthWords, weekdayWords } from './calendar-words.ts';
+import { materialWords } from './material-words.ts';
+import { benchPeople, roles } from './people-words.ts';
+import { pieceWords } from './piece-words.ts';
+import { allWords, budgetWords, eachWords, fromWords, upToWords } from './price-words.ts';
+import { includedWords, onTopWords, taxNames } from './tax-words.ts';
+import { ingredients, otherWork, packWords } from './trade-words.ts';
+
+export interface Entry {
+  readonly words: readonly string[];
+  readonly tag: string;
+  readonly value: string;
+}
+
+const plurals = (name: string): string[] => {
+  const forms = [name, `${name}s`];
+  if (/(s|x|ch|sh)$/.test(name)) forms.push(`${name}es`);
+  if (/[^aeiou]y$/.test(name)) forms.push(`${name.slice(0, -1)}ies`);
+  if (/leaf$/.test(name)) forms.push(`${name.slice(0, -4)}leaves`);
+  return forms;
+};
+
+const table = new Map<string, Entry[]>();
+const known = new Set<string>();
+
+const add = (name: string, tag: string, value: string): void => {
+  const words = lex(name).map((token) => token.text);
+  const first = words[0];
+  if (first === undefined) return;
+  for (const word of words) known.add(word);
+  const entries = table.get(first) ?? [];
+  if (!entries.some((entry) => entry.tag === tag && entry.words.join(' ') === words.join(' '))) entries.push({ words, tag, value });
+  table.set(first, entries);
+};
+const addAll = (lists: Readonly<Record<string, readonly string[]>>, tag: string, many: boolean): void => {
+  for (const [value, names] of Object.entries(lists)) {
+    for (const name of names) for (const form of many ? plurals(name) : [name]) add(form, tag, value);
+  }
+};
+
+addAll(pieceWords, 'piece', true);
+addAll(materialWords, 'material', false);
+addAll(taxNames, 'taxName', false);
+addAll({ tax: ['tax', 'taxes', 'duty'] }, 'taxWord', false);
+addAll({ included: includedWords }, 'included', false);
+addAll({ 'on top': onTopWords }, 'onTop', false);
+addAll({ each: eachWords }, 'each', false);
+addAll({ all: allWords }, 'all', false);
+addAll({ from: fromWords }, 'from', false);
+addAll({ 'up to': upToWords }, 'upTo', false);
+addAll({ budget: budgetWords }, 'budget', false);
+addAll(ingredients, 'ingredient', true);
+addAll(packWords, 'pack', false);
+addAll({ other: otherWork }, 'other', true);
+addAll({ bench: benchPeople }, 'bench', false);
+for (const role of roles) for (const name of role.said) add(name, 'role', role.one);
+for (const [word, month] of monthWords) add(word, 'month', month);
+for (const [word, day] of weekdayWords) add(word, 'weekday', day);
+for (const entries of table.values()) entries.sort((a, b) => b.words.length - a.words.length);
+
+/** Names that begin with this word, the longest first. */
+export const namesFrom = (word: string): readonly Entry[] => table.get(word) ?? [];
+
+/** Whether the word occurs in any name, so that it is never taken for a slip. */
+export const isKnownWord = (word: string): boolean => known.has(word);
