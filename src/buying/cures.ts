@@ -2,6 +2,7 @@
 // another listed item of the same role, one ingredient dropped. Each is checked by costing the changed recipe again, never by subtraction.
 
 import { type Decimal, decimal } from '../values/decimal.ts';
+import { type BuyingOptions, buyingList } from './buying-list.ts';
 import { type Item, isSundry } from './item.ts';
 import { type PricedLine, priceLines } from './priced-lines.ts';
 import { type RecipeLine, stems } from './recipe-lines.ts';
@@ -22,6 +23,12 @@ export const stemsEach =
     priceLines(recipe, items)
       .lines.filter(({ item }) => !isSundry(item))
       .reduce((total, { line, item }) => total.plus(lineCost(item, line.amount).each), decimal(0));
+
+/** Everything by whole packs for this many pieces alone: the measure for the wholesale budget. */
+export const packsEach =
+  (pieces: number, items: readonly Item[], options: BuyingOptions): CostEach =>
+  (recipe) =>
+    buyingList([{ id: '', batches: [{ piece: 'unspecified', pieces, lines: recipe }], keeps: true, steps: [] }], items, options).each;
 
 interface Tried<C extends Cure> {
   readonly cure: C;

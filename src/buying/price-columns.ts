@@ -28,7 +28,7 @@ export interface Columns {
   readonly sizePack?: string;
 }
 
-// Common practice, no source: how the trade heads its lists.
+// Common practice, no source: how the trade heads its lists. "Length" is not here, for on a flower list it is the stem's; nor "category" or "no".
 const sure: Readonly<Record<PriceColumn, readonly string[]>> = {
   item: ['item', 'items', 'item name', 'name', 'ingredient', 'product', 'product name', 'stem name', 'flower name'],
   price: [
@@ -59,7 +59,8 @@ const sure: Readonly<Record<PriceColumn, readonly string[]>> = {
     'bunch size',
     'stem count',
     'pack length',
-    'length',
+    'spool length',
+    'roll length',
   ],
   unit: ['unit', 'units', 'pack unit', 'uom', 'unit of measure', 'measure', 'size unit'],
   pack: ['pack', 'pack type', 'sold by', 'sold as', 'sold in', 'container', 'packaging', 'comes in'],
@@ -78,16 +79,16 @@ const sure: Readonly<Record<PriceColumn, readonly string[]>> = {
   spare: ['spare', 'spares', 'spare percent', 'spare pct', 'wastage', 'waste', 'wastage percent', 'allowance', 'extra', 'breakage'],
   stock: ['stock', 'in stock', 'stock in hand', 'stock on hand', 'in hand', 'on hand', 'stock level', 'have'],
   drying: ['drying', 'drying days', 'days to dry', 'dry days', 'drying time', 'drying time days', 'days drying'],
-  role: ['role', 'part', 'use', 'used as', 'type', 'category', 'kind', 'group'],
+  role: ['role', 'part', 'use', 'used as'],
   note: ['note', 'notes', 'comment', 'comments', 'remark', 'remarks'],
 };
 
 /** Taken only when no surer heading stands for the same column. */
 const unsure: Readonly<Partial<Record<PriceColumn, readonly string[]>>> = {
   item: ['description', 'flower', 'flowers', 'plant', 'variety', 'stem', 'material', 'what'],
-  price: ['cost', 'amount', 'rate'],
-  size: ['qty', 'quantity', 'count', 'stems', 'contents', 'number', 'no'],
-  unit: ['per', 'each'],
+  price: ['cost', 'rate'],
+  size: ['qty', 'quantity', 'count', 'stems', 'contents'],
+  unit: ['per'],
 };
 
 const inBrackets = /[([]([^)\]]*)[)\]]/;

@@ -42,10 +42,23 @@ const mismatch = (line: RecipeLine, item: Item): WhyMissing | undefined => {
   return wholeDown(spool.div(line.amount.metres)).lt(decimal(1)) ? 'longer than a pack' : undefined;
 };
 
+interface Names {
+  readonly names: readonly string[];
+  readonly byName: ReadonlyMap<string, Item>;
+}
+const known = new WeakMap<readonly Item[], Names>(); // one price list costs many recipes
+
+const namesOf = (items: readonly Item[]): Names => {
+  const before = known.get(items);
+  if (before !== undefined) return before;
+  const names = { names: items.map((item) => item.name), byName: new Map(items.map((item) => [item.name, item])) };
+  known.set(items, names);
+  return names;
+};
+
 /** `unsized` names items whose pack size nobody has said yet. */
 export const priceLines = (recipe: readonly RecipeLine[], items: readonly Item[], unsized: readonly string[] = []): PricedRecipe => {
-  const names = items.map((item) => item.name);
-  const byName = new Map(items.map((item) => [item.name, item]));
+  const { names, byName } = namesOf(items);
   const lines: PricedLine[] = [];
   const missing: MissingPrice[] = [];
   for (const line of recipe) {

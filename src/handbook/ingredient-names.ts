@@ -29,16 +29,37 @@ export type NameMatch =
   | { readonly match: 'only one'; readonly name: string } // one listed name holds every word said: "eucalyptus" for "eucalyptus parvifolia"; say which was taken
   | { readonly match: 'none'; readonly nearest: readonly string[] };
 
+interface NameIndex {
+  readonly byKey: ReadonlyMap<string, string>;
+  readonly byWord: ReadonlyMap<string, readonly string[]>;
+}
+
+/** Built once a list: costing a recipe many ways looks the same names up again and again. */
+const indexes = new WeakMap<readonly string[], NameIndex>();
+
+const indexOf = (listed: readonly string[]): NameIndex => {
+  const known = indexes.get(listed);
+  if (known !== undefined) return known;
+  const byKey = new Map<string, string>();
+  const byWord = new Map<string, string[]>();
+  for (const name of listed) {
+    const key = ingredientKey(name);
+    if (!byKey.has(key)) byKey.set(key, name);
+    for (const word of new Set(key.split(' '))) byWord.set(word, [...(byWord.get(word) ?? []), name]);
+  }
+  indexes.set(listed, { byKey, byWord });
+  return { byKey, byWord };
+};
+
 /** Finds an ingredient among listed names. `nearest` holds at most three, the closest first, none further than a third of its letters away. */
 export const matchIngredient = (said: string, listed: readonly string[]): NameMatch => {
   const key = ingredientKey(said);
-  const same = listed.find((name) => ingredientKey(name) === key);
+  if (key === '') return { match: 'none', nearest: [] };
+  const { byKey, byWord } = indexOf(listed);
+  const same = byKey.get(key);
   if (same !== undefined) return { match: 'same', name: same };
-  const words = key.split(' ');
-  const holding = listed.filter((name) => {
-    const has = new Set(ingredientKey(name).split(' '));
-    return key !== '' && words.every((word) => has.has(word));
-  });
+  const [first = [], ...others] = key.split(' ').map((word) => byWord.get(word) ?? []);
+  const holding = first.filter((name) => others.every((names) => names.includes(name)));
   const [only, another] = holding;
   if (only !== undefined && another === undefined) return { match: 'only one', name: only };
   return { match: 'none', nearest: holding.length > 0 ? holding.slice(0, 3) : nearestNames(said, listed) };

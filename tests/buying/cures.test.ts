@@ -1,7 +1,7 @@
 // The one change that is enough when a recipe costs too much.
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { type Cure, curesFor, stemsEach } from '../../src/buying/cures.ts';
+import { type Cure, curesFor, packsEach, stemsEach } from '../../src/buying/cures.ts';
 import { stems } from '../../src/buying/recipe-lines.ts';
 import { decimal } from '../../src/values/decimal.ts';
 import { bunch } from './price-rows.ts';
@@ -41,6 +41,17 @@ test('half stems come down by halves', () => {
 
 test('a recipe of one ingredient is never cured by dropping it', () => {
   expect(curesFor([stems('craspedia', 1)], items, decimal('0.60'), stemsEach(items)).map(say)).toEqual(['statice for craspedia: 0.50']);
+});
+
+test('by whole packs, it is the bunch opened for a few stems that is worth saving', () => {
+  // 30 pieces: 2 bunches of bunny tails (29.00) for 60 stems, 3 of statice (15.00): 1.4667 each. One bunny tail fewer saves a whole bunch.
+  const cures = curesFor(
+    [stems('bunny tails', 2), stems('statice', 1)],
+    items,
+    decimal('1.00'),
+    packsEach(30, items, { usualSpare: decimal(0) }),
+  );
+  expect(cures.map(say)).toEqual(['1 bunny tails instead of 2: 0.98', 'strawflower for bunny tails: 1.00', 'no statice: 0.97']);
 });
 
 test('every cure named is enough, by costing the changed recipe again', () => {

@@ -1,4 +1,5 @@
 // The counts at which packs come out even.
+import { performance } from 'node:perf_hooks';
 import { expect, test } from 'vitest';
 import { buyingList } from '../../src/buying/buying-list.ts';
 import { evenCounts } from '../../src/buying/even-counts.ts';
@@ -35,4 +36,11 @@ test('a count that is even already stays as it is', () => {
 
 test('packs that never run out in sight give no advice', () => {
   expect(evenCounts(10, listOf([stems('pin', 1)], [bunch('pin', 4, 1000)]))).toBeUndefined();
+});
+
+test('a long price list does not slow the look ahead', () => {
+  const long = [tails, statice, ...Array.from({ length: 2000 }, (_, at) => bunch(`plant no ${at}`, '5', 10))];
+  const before = performance.now();
+  evenCounts(300, listOf([stems('bunny tails', 3), stems('statice', 1)], long), 40);
+  expect(performance.now() - before).toBeLessThan(1000);
 });

@@ -1,6 +1,7 @@
 // Price lists as they come out of sheets and mailboxes.
 import { readFileSync } from 'node:fs';
 import { performance } from 'node:perf_hooks';
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Item } from '../../src/buying/item.ts';
 import { readPriceList } from '../../src/buying/read-price-list.ts';
@@ -38,7 +39,7 @@ describe('one list in many dresses', () => {
     ['the size says it all', 'item,price,size\nbunny tails,14.50,bunch of 50'],
     ['the unit column names the bunch', 'item,price,size,unit\nbunny tails,14.50,50,bunch'],
     ['blank lines and empty rows', '\nitem,price,size,unit,pack\n\nbunny tails,14.50,50,stem,bunch\n,,,,\n'],
-    ['a formula guard from an exported file', 'item,price,size,unit,pack\n bunny  tails ,14.50,50,stem,bunch'],
+    ['stray spaces in and around a name', 'item,price,size,unit,pack\n bunny  tails ,14.50,50,stem,bunch'],
   ])('%s', (_name, csv) => {
     expect(items(csv).map(short)).toEqual([expected]);
   });
@@ -67,6 +68,10 @@ describe('one list in many dresses', () => {
       '100',
       '10',
     ]);
+  });
+
+  test('the apostrophe an exported list puts before a formula is not part of the name', () => {
+    expect(items("item,price,size\n'@home roses,5,10")[0]?.name).toBe('@home roses');
   });
 
   test('headings nothing is taken from are named', () => {
@@ -173,6 +178,29 @@ describe('bad rows are named by line and reason, and nothing is imported', () =>
   test('an unquoted decimal comma in a comma file is not read as two numbers', () => {
     expect(faults('item,price,size\nrose,14,50,10')).toEqual(['2 : too many cells']);
   });
+});
+
+test('whatever is dropped in, the answer is a list or a problem', () => {
+  const cell = fc.oneof(
+    fc.constantFrom('item', 'price', 'size', 'rose', '£5', '"', '1,250', '10 m', '-', '=1', '', '\n', ';', '\t', ','),
+    fc.string(),
+  );
+  fc.assert(
+    fc.property(fc.array(cell, { maxLength: 40 }), fc.constantFrom('', 'item,price,size\n'), (cells, heading) => {
+      const result = read(heading + cells.join(','));
+      expect(result.ok || result.problem.code.startsWith('price-list')).toBe(true);
+    }),
+    { numRuns: 500 },
+  );
+});
+
+test.each(['-£5', '£-5', '(5.00)', '−5', '- 5'])('a price of %s is negative', (cell) => {
+  expect(faults(`item,price,size\nrose,${cell},10`)).toEqual(['2 price: negative']);
+});
+
+test("a stem's length and a row's number are not the size of its pack", () => {
+  const [row] = items('no,item,length,price,unit,category\n17,rose,60cm,1.10,stem,cut flowers');
+  expect(short(row)).toBe('rose 1.10 / 1 stem');
 });
 
 describe('files refused whole', () => {
