@@ -27,31 +27,25 @@ const forty = anEvent({
 describe('price and tax', () => {
   // Tax Super and You (Australian Taxation Office, 2021), GST calculator: 1,000 with 10 % in it is 909.09 and 90.91.
   test('40 at 25 including GST', () => {
-    expect(messageFor(forty).price).toEqual({
-      currency: 'AUD',
-      total: '1000.00',
-      beforeTax: '909.09',
-      tax: {
-        basis: 'included',
-        basisOrigin: 'said',
-        rateOrigin: 'studio',
-        parts: [{ name: 'GST', rate: '10', amount: '90.91' }],
-      },
-      partial: false,
-    });
-    expect(messageFor(forty).lines).toEqual([{ piece: 'buttonhole', count: 40, each: '25.00', all: '1000.00' }]);
+    const { price, pieces } = messageFor(forty);
+    expect([price?.total, price?.beforeTax, price?.tax].map((amount) => amount?.toFixed(2))).toEqual(['1000.00', '909.09', '90.91']);
+    expect(price).toMatchObject({ basis: 'included', basisOrigin: 'said', rateOrigin: 'studio', partial: false });
+    expect(price?.taxes.map(({ name }) => name)).toEqual(['GST']);
+    expect(pieces.map(({ count, price: own }) => [count, own?.each?.toFixed(2), own?.all.toFixed(2)])).toEqual([[40, '25.00', '1000.00']]);
   });
 
   // Calculating VAT for VAT-inclusive and exclusive prices (HMRC): 100 without VAT is 120 with it at 20 %.
   test('tax on top: the client sees what they pay', () => {
     const event = anEvent({ lines: [line(4)], price: { amount: '25', per: 'each' }, tax: { basis: 'on top', rate: '20', name: 'VAT' } });
-    expect(messageFor(event, withSettings({})).price).toMatchObject({ total: '120.00', beforeTax: '100.00' });
+    const { price } = messageFor(event, withSettings({}));
+    expect([price?.total.toFixed(2), price?.beforeTax.toFixed(2)]).toEqual(['120.00', '100.00']);
   });
 
   test('a total that some pieces are not in yet says so', () => {
     const event = anEvent({ lines: [line(4, 'buttonhole', { price: { amount: '25', per: 'each' } }), line(1, 'flower crown')] });
-    expect(messageFor(event).price).toMatchObject({ total: '100.00', partial: true });
-    expect(messageFor(event).lines[1]).toEqual({ piece: 'flower crown', count: 1 });
+    expect(messageFor(event).price?.total.toFixed(2)).toBe('100.00');
+    expect(messageFor(event).price?.partial).toBe(true);
+    expect(messageFor(event).pieces[1]).toEqual({ piece: 'flower crown', count: 1 });
   });
 
   test('no price, no figures', () => expect(messageFor(anEvent({ lines: [line(4)] })).price).toBeUndefined());
@@ -65,7 +59,7 @@ describe('price and tax', () => {
             line(count, 'buttonhole', { price: { amount: decimal(cents).div(100).toString(), per: 'each' } }),
           );
           const message = messageFor(anEvent({ lines }));
-          expect(sum(message.lines.map(({ all }) => decimal(all ?? 'NaN'))).toFixed(2)).toBe(message.price?.total);
+          expect(sum(message.pieces.map(({ price }) => price?.all ?? decimal('NaN'))).toFixed(2)).toBe(message.price?.total.toFixed(2));
         },
       ),
     );
@@ -86,8 +80,8 @@ describe('who, when and where', () => {
   });
 
   test('pinned on at the hand-over when one was said', () => {
-    expect(messageFor(forty).pinOn).toEqual({ date: eventDay, time: '14:00', said: false });
-    expect(messageFor({ ...forty, handOver: { time: '11:30' } }).pinOn).toEqual({ date: eventDay, time: '11:30', said: true });
+    expect(messageFor(forty).handOver).toEqual({ date: eventDay, time: '14:00', said: false });
+    expect(messageFor({ ...forty, handOver: { time: '11:30' } }).handOver).toEqual({ date: eventDay, time: '11:30', said: true });
   });
 
   test('where each kind is worn', () => expect(messageFor(forty).worn).toEqual([{ piece: 'buttonhole', side: 'left lapel' }]));
