@@ -1,8 +1,10 @@
 // The terminal host on real parts: the studio's file or the demo studio, a store (in memory unless one is named), the assistant, the prompt.
 
+import { Readable } from 'node:stream';
 import { createAssistant } from './assistant/assistant.ts';
 import type { Clock } from './assistant/ports.ts';
 import { converse } from './hosts/terminal/converse.ts';
+import { readConversation } from './read-conversation.ts';
 import { readStudioFile } from './read-studio-file.ts';
 import type { Settings } from './settings.ts';
 import { openStore } from './store/sqlite-store.ts';
@@ -14,7 +16,9 @@ const demoStudio = new URL('../demo-data/studio.json', import.meta.url);
 export const runTerminal = async (settings: Settings): Promise<number> => {
   const studio = readStudioFile(settings.studioFile ?? demoStudio);
   if (!studio.ok) return refuse(studio.trouble);
-  const { now } = settings;
+  const played = settings.play === undefined ? undefined : readConversation(settings.play);
+  if (played && !played.ok) return refuse(played.trouble);
+  const now = settings.now ?? played?.now;
   const clock: Clock = { now: () => now ?? Date.now() };
   try {
     const store = openStore({ path: settings.store });
@@ -24,15 +28,15 @@ export const runTerminal = async (settings: Settings): Promise<number> => {
       settings: studio.settings,
       onFailure: (id, error) => process.stderr.write(`failed ${id}: ${error instanceof Error ? error.message : 'unknown'}\n`),
     });
-    const prompt = !settings.json && process.stdin.isTTY === true;
+    const prompt = !settings.json && !played && process.stdin.isTTY === true;
     await converse({
-      input: process.stdin,
+      input: played ? Readable.from(played.lines.map((line) => `${line}\n`)) : process.stdin,
       output: process.stdout,
       store,
       clock,
       json: settings.json,
       prompt,
-      greeting: greeting(studio.settings.name, settings),
+      greeting: played ? '' : greeting(studio.settings.name, settings),
       idPrefix: settings.store === ':memory:' ? '' : `${Date.now().toString(36)}-`,
       work: () => assistant.work(),
     });

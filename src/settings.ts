@@ -21,6 +21,7 @@ export interface Settings {
   readonly now: number | undefined; // epoch milliseconds; undefined = the real clock
   readonly store: string;
   readonly studioFile: string | undefined;
+  readonly play: string | undefined; // a conversation file instead of the keyboard
   readonly slack: {
     readonly botToken: string | undefined;
     readonly appToken: string | undefined;
@@ -42,18 +43,21 @@ const options = {
   now: { type: 'string' },
   store: { type: 'string' },
   studio: { type: 'string' },
+  play: { type: 'string' },
 } as const;
 
 /** Reads the arguments after the script name and the environment. An empty variable counts as unset. */
 export const readSettings = (args: readonly string[], env: Readonly<Record<string, string | undefined>>): SettingsRead => {
-  let values: { talk?: boolean; json?: boolean; now?: string; store?: string; studio?: string };
+  let values: { talk?: boolean; json?: boolean; now?: string; store?: string; studio?: string; play?: string };
   try {
     values = parseArgs({ args: [...args], options, strict: true, allowPositionals: false }).values;
   } catch (error) {
     const words = error instanceof Error ? error.message.split('.')[0] : 'not understood';
     return {
       ok: false,
-      troubles: [`${words}. Known options: --talk, --json, --now 2027-01-20T09:00:00Z, --store FILE or :memory:, --studio FILE`],
+      troubles: [
+        `${words}. Known options: --talk, --json, --now 2027-01-20T09:00:00Z, --store FILE or :memory:, --studio FILE, --play FILE`,
+      ],
     };
   }
   const given = environment.safeParse(Object.fromEntries(Object.entries(env).filter(([, value]) => value !== '')));
@@ -62,7 +66,7 @@ export const readSettings = (args: readonly string[], env: Readonly<Record<strin
   if (Number.isNaN(now)) troubles.push(`--now must be a date and time with a zone, for example --now 2027-01-20T09:00:00Z`);
   if (!given.success || troubles.length > 0) return { ok: false, troubles };
   const vars = given.data;
-  const terminal = values.talk || values.json || (!vars.SLACK_BOT_TOKEN && !vars.SLACK_APP_TOKEN);
+  const terminal = values.talk || values.json || values.play !== undefined || (!vars.SLACK_BOT_TOKEN && !vars.SLACK_APP_TOKEN);
   return {
     ok: true,
     settings: {
@@ -71,6 +75,7 @@ export const readSettings = (args: readonly string[], env: Readonly<Record<strin
       now,
       store: values.store ?? (terminal ? ':memory:' : vars.BENCHBELL_STORE),
       studioFile: values.studio ?? vars.BENCHBELL_STUDIO,
+      play: values.play,
       slack: {
         botToken: vars.SLACK_BOT_TOKEN,
         appToken: vars.SLACK_APP_TOKEN,

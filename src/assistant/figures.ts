@@ -1,21 +1,32 @@
 // The figures of an event for scripts: a key is absent where nothing is known yet.
 
 import { type BenchFigures, benchFigures, type CalendarFigure, calendarFigures } from '../planning/bench-figures.ts';
+import { benchRules, minutesEach } from '../planning/bench-rules.ts';
+import { minutesPaid } from '../pricing/labour-check.ts';
 import { type PriceFigures, priceFigures } from '../pricing/price-figures.ts';
 import type { Considered } from './consider.ts';
 
 export interface Figures {
   readonly price?: PriceFigures;
-  readonly bench?: BenchFigures;
+  /** Without a date only the minutes: what is planned for the order and what its labour money pays for. */
+  readonly bench?: Partial<BenchFigures> & { readonly minutesPlanned: number; readonly minutesPaid?: number };
   readonly calendar?: readonly CalendarFigure[];
 }
 
 export const figuresOf = (event: Considered, key: string): Figures => {
-  const bench = event.plan() ? benchFigures(event.bench(), key) : undefined;
-  const calendar = bench ? calendarFigures(event.bench(), key) : undefined;
+  const priced = event.price?.ok && !event.price.value.onePiece ? event.price.value.priced : undefined;
+  const planned = event.plan() ? benchFigures(event.bench(), key) : undefined;
+  const calendar = planned ? calendarFigures(event.bench(), key) : undefined;
+  const wage = priced?.terms.wage;
+  const paid = priced && wage ? { minutesPaid: minutesPaid(priced.all.exact.labour, wage.cost).floor().toNumber() } : {};
   return {
-    ...(event.price?.ok && !event.price.value.onePiece ? { price: priceFigures(event.price.value.priced) } : {}),
-    ...(bench ? { bench } : {}),
+    ...(priced ? { price: priceFigures(priced) } : {}),
+    ...(event.event.lines.length > 0 ? { bench: { minutesPlanned: minutesPlanned(event), ...planned, ...paid } } : {}),
     ...(calendar ? { calendar } : {}),
   };
+};
+
+const minutesPlanned = ({ event, studio }: Considered): number => {
+  const rules = benchRules(studio);
+  return event.lines.reduce((total, line) => total + line.count * minutesEach(line.piece, rules).minutes, 0);
 };

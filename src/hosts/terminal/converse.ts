@@ -15,7 +15,7 @@ export interface Conversation {
   readonly store: Store;
   readonly clock: Clock;
   readonly json: boolean;
-  readonly prompt: boolean; // a person is typing
+  readonly prompt: boolean; // a person is typing; otherwise what was piped in is shown above its reply
   readonly greeting: string;
   readonly idPrefix: string; // keeps ids of this run apart from those of earlier runs on the same store
   readonly work: () => readonly Handled[];
@@ -32,6 +32,7 @@ export const converse = async (talk: Conversation): Promise<void> => {
   let count = 0;
   for await (const text of lines) {
     count += 1;
+    if (!talk.json && !talk.prompt) say(`> ${text}`);
     const switched = talk.json ? undefined : /^:thread +(\S.*)$/.exec(text)?.[1];
     if (!talk.json && /^:(quit|q)$/.test(text.trim())) break;
     if (switched) {
