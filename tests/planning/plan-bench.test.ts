@@ -178,7 +178,7 @@ describe('any orders', () => {
         expect(bench.fits).toBe(bench.events.every((event) => event.fits));
         expect(bench.tight === undefined).toBe(bench.fits);
       }),
-      { numRuns: 150 },
+      { numRuns: 100 },
     );
   });
 });

@@ -4,7 +4,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import type { BenchJob } from '../../src/planning/bench-job.ts';
 import { fillEarliest } from '../../src/planning/earliest-deadline.ts';
-import { latestStarts } from '../../src/planning/stretches.ts';
+import { latestStarts } from '../../src/planning/latest-starts.ts';
 import { loads } from './random-loads.ts';
 
 /** The same load with one event not begun before a day. Work whose window is over by then cannot be done at all. */

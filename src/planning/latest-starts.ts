@@ -1,0 +1,51 @@
+// How late each event may start with every other event free to move. One day later, some stretch that begins there has no room for what it would then hold.
+
+import { type BenchJob, type DayMinutes, slightly } from './bench-job.ts';
+import { stretchSweep } from './stretch-sweep.ts';
+
+interface Part {
+  readonly job: BenchJob;
+  readonly place: number; // of its closing
+}
+
+/** By event, the latest day (from today) that all its jobs may start while everything still fits. The jobs given must fit. */
+export const latestStarts = (jobs: readonly BenchJob[], days: DayMinutes): ReadonlyMap<number, number> => {
+  const sweep = stretchSweep(jobs);
+  const events = partsByEvent(jobs, sweep.places);
+  const latest = new Map<number, number>();
+  const endingOn = new Map<number, number[]>();
+  for (const [event, parts] of events) {
+    const end = Math.min(...parts.map(({ job }) => job.closes));
+    latest.set(event, end);
+    endingOn.set(end, [...(endingOn.get(end) ?? []), event]);
+  }
+  let watched: number[] = [];
+  sweep.run(days, (day, least) => {
+    watched.push(...(endingOn.get(day) ?? []));
+    watched = watched.filter((event) => events.get(event)?.some(({ job }) => job.opens < day));
+    for (const event of watched) {
+      let moved = 0; // minutes that would newly have to fit from this day on
+      for (const { job, place } of events.get(event) ?? []) {
+        if (job.opens >= day) continue;
+        moved += job.minutes;
+        if (least(place).amount < moved - slightly) {
+          latest.set(event, day - 1);
+          break;
+        }
+      }
+    }
+  });
+  return latest;
+};
+
+const partsByEvent = (jobs: readonly BenchJob[], places: readonly number[]): ReadonlyMap<number, readonly Part[]> => {
+  const events = new Map<number, Part[]>();
+  for (const [index, job] of jobs.entries()) {
+    if (job.minutes <= slightly) continue;
+    const parts = events.get(job.event) ?? [];
+    parts.push({ job, place: places[index] ?? 0 });
+    events.set(job.event, parts);
+  }
+  for (const parts of events.values()) parts.sort((a, b) => a.place - b.place);
+  return events;
+};
