@@ -3,9 +3,9 @@
 
 import { type Decimal, decimal } from './decimal.ts';
 
-const digitsKept = 30; // shares are compared to 30 decimals; beyond lies only the noise of divisions
+const scale = decimal('1e30'); // shares are compared to 30 decimals; beyond lies only the noise of divisions
 
-const scaled = (weight: Decimal): bigint => BigInt(weight.times(decimal(10).pow(digitsKept)).toFixed(0));
+const scaled = (weight: Decimal): bigint => BigInt(weight.times(scale).toFixed(0));
 
 /** The total as a whole number of coins. */
 const coinsIn = (total: Decimal, coin: Decimal): bigint => {

@@ -12,7 +12,7 @@ const placesOf = (currency: string): number => {
 };
 
 /** One penny, cent, yen or fils. */
-export const smallestCoin = (currency: string): Decimal => decimal(10).pow(-placesOf(currency));
+export const smallestCoin = (currency: string): Decimal => decimal(`1e-${placesOf(currency)}`);
 
 /** Rounds to the currency's smallest coin. */
 export const toCoin = (amount: Decimal, currency: string, rule: RoundingRule = 'half up'): Decimal =>
