@@ -21,19 +21,22 @@ export const latestStarts = (jobs: readonly BenchJob[], days: DayMinutes): Reado
   }
   let watched: number[] = [];
   sweep.run(days, (day, least) => {
-    watched.push(...(endingOn.get(day) ?? []));
-    watched = watched.filter((event) => events.get(event)?.some(({ job }) => job.opens < day));
+    const ending = endingOn.get(day);
+    if (ending) watched = [...watched, ...ending];
+    let opened = 0; // events none of whose jobs opens before this day: they are settled
     for (const event of watched) {
       let moved = 0; // minutes that would newly have to fit from this day on
       for (const { job, place } of events.get(event) ?? []) {
         if (job.opens >= day) continue;
         moved += job.minutes;
-        if (least(place).amount < moved - slightly) {
+        if (least.from(place) < moved - slightly) {
           latest.set(event, day - 1);
           break;
         }
       }
+      if (moved === 0) opened += 1;
     }
+    if (opened > 0) watched = watched.filter((event) => events.get(event)?.some(({ job }) => job.opens < day));
   });
   return latest;
 };

@@ -3,7 +3,9 @@
 export interface SlackRow {
   addFrom(place: number, amount: number): void;
   setAt(place: number, amount: number): void;
-  leastFrom(place: number): { readonly place: number; readonly amount: number };
+  leastFrom(place: number): number;
+  /** Where that least is, the first such place. */
+  whereLeast(place: number): number;
 }
 
 /** `size` places, all infinitely slack until set. */
@@ -24,6 +26,25 @@ export const slackRow = (size: number): SlackRow => {
     least[node] = (least[node] as number) + amount;
     added[node] = (added[node] as number) + amount;
   };
+  const answer = new Float64Array(2); // reused: a search is asked very often
+  const search = (place: number): Float64Array => {
+    answer[0] = Number.POSITIVE_INFINITY;
+    answer[1] = size;
+    if (place >= size) return answer;
+    let node = place + leaves;
+    let best = least[node] as number;
+    let at = where[node] as number;
+    for (; node > 1; node >>= 1) {
+      if (node % 2 === 0 && (least[node + 1] as number) < best) {
+        best = least[node + 1] as number;
+        at = where[node + 1] as number;
+      }
+      best += added[node >> 1] as number;
+    }
+    answer[0] = best;
+    answer[1] = at;
+    return answer;
+  };
   return {
     // From a leaf to the root: every right-hand neighbour on the way is wholly "from here on".
     addFrom: (place, amount) => {
@@ -42,19 +63,7 @@ export const slackRow = (size: number): SlackRow => {
       least[node] = amount - above;
       for (node >>= 1; node > 0; node >>= 1) pull(node);
     },
-    leastFrom: (place) => {
-      if (place >= size) return { place: size, amount: Number.POSITIVE_INFINITY };
-      let node = place + leaves;
-      let best = least[node] as number;
-      let at = where[node] as number;
-      for (; node > 1; node >>= 1) {
-        if (node % 2 === 0 && (least[node + 1] as number) < best) {
-          best = least[node + 1] as number;
-          at = where[node + 1] as number;
-        }
-        best += added[node >> 1] as number;
-      }
-      return { place: at, amount: best };
-    },
+    leastFrom: (place) => search(place)[0] as number,
+    whereLeast: (place) => search(place)[1] as number,
   };
 };

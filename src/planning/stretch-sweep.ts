@@ -10,8 +10,11 @@ export interface Closing {
   readonly after: number; // minutes of that day that count; infinite when all do
 }
 
-/** The stretch with least room among those that begin on the day visited and close at or after a place. */
-export type LeastRoom = (place: number) => { readonly place: number; readonly amount: number };
+/** Of the stretches that begin on the day visited and close at or after a place: the least room, and at which closing. */
+export interface LeastRoom {
+  from(place: number): number;
+  where(place: number): number;
+}
 
 export interface Sweep {
   readonly closings: readonly Closing[]; // earliest first
@@ -37,7 +40,10 @@ export const stretchSweep = (jobs: readonly BenchJob[]): Sweep => {
       const row = slackRow(closings.length);
       let next = 0;
       let first = closings.length; // the first closing on or after the day visited
-      const least: LeastRoom = (place) => row.leastFrom(Math.max(first, place));
+      const least: LeastRoom = {
+        from: (place) => row.leastFrom(Math.max(first, place)),
+        where: (place) => row.whereLeast(Math.max(first, place)),
+      };
       for (let day = days.length - 1; day >= 0; day -= 1) {
         const minutes = days[day] ?? 0;
         row.addFrom(first, minutes);

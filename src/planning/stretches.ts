@@ -18,9 +18,9 @@ export const isInside = (job: BenchJob, { from, to, toAfter }: Stretch): boolean
 export const shortStretches = (sweep: Sweep, days: DayMinutes): readonly Stretch[] => {
   const found: Stretch[] = [];
   sweep.run(days, (day, least) => {
-    const { place, amount } = least(0);
+    const amount = least.from(0);
     if (amount >= -slightly) return;
-    const { day: to, after: toAfter } = sweep.closings[place] as Closing;
+    const { day: to, after: toAfter } = sweep.closings[least.where(0)] as Closing;
     found.push({ from: day, to, toAfter, short: -amount });
   });
   return found;
