@@ -58,7 +58,7 @@ const dayList = (input: PictureInput, top: number): Drawn => {
   const parts: string[] = [];
   let y = top;
   for (const marks of markedDays(input).filter(holdsWork)) {
-    const lines = wrapped(dayWords(marks, input), inner - 204, 24, 'regular');
+    const lines = wrapped(printable(dayWords(marks, input)), inner - 204, 24, 'regular');
     const date = shortDate(marks.day, { dayFirst: input.dayFirst }).replace(/(\p{L}{3})\p{L}+( \d+)?$/u, '$1$2'); // "Thu 4 Mar"
     parts.push(`<line x1="${margin}" y1="${y}" x2="${pageWidth - margin}" y2="${y}" stroke="${paint.line}" stroke-width="1.5"/>`);
     parts.push(words(margin + 4, y + 32, date, { size: 24, bold: true }), listMark(marks, y + 24));

@@ -3,11 +3,11 @@
 import { duration, fullDate, shortDate } from '../reply/words/dates.ts';
 import { type DayMarks, markedDays, type PictureInput } from './picture-days.ts';
 import { piecesLine } from './piece-count.ts';
-import { printable } from './printable.ts';
+import { oneLine } from './plain-text.ts';
 
 /** Everything one day holds: "make 10 buttonholes (2 h 30 min), check the drying". */
 export const dayWords = (marks: DayMarks, input: PictureInput): string =>
-  printable(
+  oneLine(
     [
       marks.event ? `event: ${input.event}` : '',
       marks.pieces.length > 0 ? `make ${piecesLine(marks.pieces)}${marks.minutes > 0 ? ` (${duration(marks.minutes)})` : ''}` : '',
@@ -22,5 +22,5 @@ export const dayWords = (marks: DayMarks, input: PictureInput): string =>
 export const calendarPictureAlt = (input: PictureInput): string => {
   const style = { dayFirst: input.dayFirst };
   const days = markedDays(input).map((marks) => `${shortDate(marks.day, style)}: ${dayWords(marks, input)}.`);
-  return [`Calendar for ${printable(input.event)}, ${fullDate(input.eventDay, style)}, ${printable(input.studio)}.`, ...days].join(' ');
+  return [`Calendar for ${oneLine(input.event)}, ${fullDate(input.eventDay, style)}, ${oneLine(input.studio)}.`, ...days].join(' ');
 };

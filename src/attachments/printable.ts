@@ -1,13 +1,17 @@
-// Text made fit for the one typeface we draw with: emoji have no shape in it and are dropped; widths are measured with it, never guessed.
+// Text made fit for the one typeface we draw with: what has no shape in it (most emoji) is left out; widths are measured with it, never guessed.
 
 import PDFDocument from 'pdfkit';
+import { canDraw } from './font-coverage.ts';
 import { type Face, fontBytes } from './fonts.ts';
 import { oneLine } from './plain-text.ts';
 
-const noShape = /[\u{1F000}-\u{1FAFF}\u{E0000}-\u{E007F}]|[\u{FE00}-\u{FE0F}]|[\u{200B}-\u{200D}]|\u{20E3}/gu;
-
-/** One line without emoji and the marks that only join or colour them. */
-export const printable = (text: string): string => oneLine(oneLine(text).replace(noShape, ''));
+/** One line of drawable characters: a letter or figure the typeface lacks shows as an empty square, any other is dropped, and so are invisible marks. */
+export const printable = (text: string): string =>
+  oneLine(
+    [...oneLine(text).replace(/\p{Cf}/gu, '')]
+      .map((character) => (canDraw(character) ? character : /[\p{L}\p{N}]/u.test(character) ? '□' : ''))
+      .join(''),
+  );
 
 type Ruler = InstanceType<typeof PDFDocument>;
 let ruler: Ruler | undefined;
@@ -24,8 +28,15 @@ export const widthOf = (text: string, size: number, face: Face): number => {
 export const fitted = (text: string, width: number, size: number, face: Face): string => {
   if (widthOf(text, size, face) <= width) return text;
   const letters = [...text];
-  while (letters.length > 0 && widthOf(`${letters.join('').trimEnd()}…`, size, face) > width) letters.pop();
-  return `${letters.join('').trimEnd()}…`;
+  const shortened = (keep: number): string => `${letters.slice(0, keep).join('').trimEnd()}…`;
+  let fits = 0;
+  let tooMany = letters.length;
+  while (tooMany - fits > 1) {
+    const middle = Math.floor((fits + tooMany) / 2);
+    if (widthOf(shortened(middle), size, face) <= width) fits = middle;
+    else tooMany = middle;
+  }
+  return shortened(fits);
 };
 
 /** Breaks at spaces into lines that fit; a single word too long for a line is shortened. Never empty. */

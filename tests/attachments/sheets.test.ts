@@ -117,7 +117,10 @@ describe('the PDF', () => {
   });
 
   test.each(['A4', 'Letter'] as const)('cuts nothing at the edges of %s, whatever people typed', (paper) => {
-    const typed = fc.string({ unit: 'grapheme', minLength: 1, maxLength: 150 });
+    const typed = fc.oneof(
+      fc.string({ unit: 'grapheme', minLength: 1, maxLength: 150 }),
+      fc.constantFrom('W'.repeat(300), 'a long list of words '.repeat(30), '💐 花嫁 · office ﬁ', ''),
+    );
     fc.assert(
       fc.property(typed, typed, typed, fc.integer({ min: 1, max: 40 }), (name, note, ingredient, count) => {
         const { pages, words } = read({
@@ -135,7 +138,7 @@ describe('the PDF', () => {
           expect(one.baseline + one.size).toBeLessThanOrEqual((page?.height ?? 0) - 36);
         }
       }),
-      { numRuns: 4 },
+      { numRuns: 8 },
     );
   });
 });
