@@ -117,13 +117,16 @@ const richFaults = (element: unknown): string[] => {
   if (element['type'] === 'rich_text_list') return inner.flatMap(richFaults);
   if (!['rich_text_section', 'rich_text_preformatted', 'rich_text_quote'].includes(String(element['type'])))
     return [`unexpected ${String(element['type'])}`];
-  return inner.flatMap((part) =>
-    isObject(part) && part['type'] === 'text'
-      ? textOf(part) === ''
-        ? ['empty text']
-        : []
-      : [`element ${JSON.stringify(part)} is not literal`],
-  );
+  return inner.flatMap(partFaults);
+};
+
+/** Literal text, or a link of our own making to a thread; anything else could carry a person's words into Slack's own marks. */
+const partFaults = (part: unknown): string[] => {
+  if (!isObject(part)) return ['not a part'];
+  const words = textOf(part);
+  if (part['type'] === 'text') return words === '' ? ['empty text'] : [];
+  const toThread = /^https:\/\/[\w.-]+\/archives\/\w+\/p\d+$/.test(String(part['url']));
+  return part['type'] === 'link' && toThread && words !== '' ? [] : [`element ${JSON.stringify(part)} is not literal`];
 };
 
 const elementFaults = (element: unknown): string[] => {

@@ -90,7 +90,11 @@ export const signature = (body: string, seconds: number, secret = signingSecret)
 /** Posts a delivery to our HTTP endpoint, signed now. */
 export const postDelivery = (port: number, payload: object, headers: Record<string, string> = {}): Promise<Response> => {
   const isForm = !('event' in payload);
-  const body = isForm ? new URLSearchParams({ payload: JSON.stringify(payload) }).toString() : JSON.stringify(payload);
+  const form =
+    'command' in payload
+      ? Object.entries(payload).map(([name, value]): [string, string] => [name, String(value)])
+      : [['payload', JSON.stringify(payload)] as [string, string]];
+  const body = isForm ? new URLSearchParams(form).toString() : JSON.stringify(payload);
   const seconds = Math.floor(Date.now() / 1000);
   return fetch(`http://127.0.0.1:${port}/slack/events`, {
     method: 'POST',
@@ -103,3 +107,73 @@ export const postDelivery = (port: number, payload: object, headers: Record<stri
     },
   });
 };
+
+const person = { id: 'UAILSA', team_id: 'T1', username: 'ailsa' };
+const team = { id: 'T1', domain: 'net-loft' };
+
+export const homeOpened = (more: object = {}) =>
+  eventCallback({ type: 'app_home_opened', user: 'UAILSA', channel: 'D1', tab: 'home', event_ts: '1800000000.0001', ...more });
+
+export const homeTap = (action_id: string, value?: string, more: object = {}) => ({
+  type: 'block_actions',
+  team,
+  user: person,
+  trigger_id: '1.2.abc',
+  container: { type: 'view', view_id: 'V1' },
+  view: { id: 'V1', type: 'home', hash: 'h1', blocks: [] },
+  actions: [{ type: 'button', action_id, block_id: 'b', action_ts: '1800000100.000001', ...(value === undefined ? {} : { value }) }],
+  ...more,
+});
+
+/** A submitted form; each value is under its block's id twice, as block and action. */
+export const submitted = (callback_id: string, values: Readonly<Record<string, object>>, more: object = {}) => ({
+  type: 'view_submission',
+  team,
+  user: person,
+  view: {
+    id: 'V2',
+    type: 'modal',
+    callback_id,
+    private_metadata: '',
+    blocks: [],
+    state: { values: Object.fromEntries(Object.entries(values).map(([id, value]) => [id, { [id]: value }])) },
+    ...more,
+  },
+});
+
+export const messageShortcut = (message: object, more: object = {}) => ({
+  type: 'message_action',
+  callback_id: 'read_as_event',
+  team,
+  user: person,
+  channel: { id: 'C1', name: 'events' },
+  trigger_id: '1.2.abc',
+  message_ts: '1800000000.000100',
+  response_url: 'http://127.0.0.1:9/unused',
+  message: { type: 'message', user: 'UMOIRA', ts: '1800000000.000100', ...message },
+  ...more,
+});
+
+export const globalShortcut = () => ({
+  type: 'shortcut',
+  callback_id: 'new_event',
+  team,
+  user: person,
+  trigger_id: '1.2.abc',
+  action_ts: '1800000100.000001',
+});
+
+export const command = (text: string, more: object = {}) => ({
+  command: '/benchbell',
+  text,
+  team_id: 'T1',
+  team_domain: 'net-loft',
+  channel_id: 'C1',
+  channel_name: 'events',
+  user_id: 'UAILSA',
+  user_name: 'ailsa',
+  trigger_id: '1.2.abc',
+  response_url: 'http://127.0.0.1:9/unused',
+  api_app_id: 'A1',
+  ...more,
+});

@@ -32,6 +32,10 @@ export const startStandIn = async () => {
   const uploads = new Map<string, Buffer>();
   const acks: { readonly envelope_id: string; readonly payload?: unknown }[] = [];
   const faults = new Map<string, Fault[]>();
+  const people = new Map<string, object>();
+  const files = new Map<string, { readonly body: string | Buffer; readonly headers: Record<string, string> }>();
+  const fileTokens: (string | undefined)[] = [];
+  const responses: unknown[] = [];
   const sockets = new Set<WebSocket>();
   let numbers = 0;
   let connections = 0;
@@ -42,7 +46,8 @@ export const startStandIn = async () => {
   const nextTs = (): string => `1800000000.${String(next()).padStart(6, '0')}`;
 
   const methods: Record<string, (args: Record<string, string>) => object> = {
-    'auth.test': () => ({ team_id: 'T1', user_id: 'UBOT', bot_id: 'BBOT', team: 'Yard' }),
+    'auth.test': () => ({ team_id: 'T1', user_id: 'UBOT', bot_id: 'BBOT', url: 'https://net-loft.slack.com/' }),
+    'users.info': ({ user }) => ({ user: { id: user, team_id: 'T1', ...people.get(user ?? '') } }),
     'apps.connections.open': () => ({ url: `ws://127.0.0.1:${port()}/socket` }),
     'chat.postMessage': (args) => {
       const message: StandInMessage = {
@@ -79,6 +84,17 @@ export const startStandIn = async () => {
       response.end('OK');
       return;
     }
+    const file = files.get(request.url ?? '');
+    if (file) {
+      fileTokens.push(request.headers.authorization);
+      response.writeHead(file.headers['location'] ? 302 : 200, file.headers).end(file.body);
+      return;
+    }
+    if (request.url === '/respond') {
+      responses.push(JSON.parse(body.toString()));
+      response.end('ok');
+      return;
+    }
     const method = (request.url ?? '').replace('/api/', '');
     const args = Object.fromEntries(new URLSearchParams(body.toString()));
     calls.push({ method, args, token: args['token'] ?? request.headers.authorization?.replace('Bearer ', '') ?? '' });
@@ -110,6 +126,15 @@ export const startStandIn = async () => {
     apiUrl: `http://127.0.0.1:${port()}/api/`,
     calls,
     messages,
+    responseUrl: `http://127.0.0.1:${port()}/respond`,
+    /** Facts about people, for users.info. */
+    people,
+    /** What people dropped, by path, and the tokens it was fetched with. */
+    files,
+    fileTokens,
+    /** What was said through response_url. */
+    responses,
+    fileUrl: (path: string) => `http://127.0.0.1:${port()}${path}`,
     uploads,
     acks,
     connections: () => connections,

@@ -11,6 +11,7 @@ export const limits = {
   richTextCharacters: 2_500, // ours: keeps every block small enough to leave out alone
   actions: 25,
   buttonText: 75,
+  privateMetadata: 3_000,
   buttonValue: 2_000,
   placeholder: 150,
   id: 255,

@@ -6,6 +6,7 @@ import { SlackStartError } from './start-errors.ts';
 
 export interface Identity extends WhoWeAre {
   readonly bot: string; // the bot's own id, not its user's
+  readonly teamUrl: string; // the workspace's address, for links to threads
 }
 
 /** Who the bot token belongs to. Throws SlackStartError when Slack refuses it or cannot be reached. */
@@ -13,9 +14,9 @@ export const checkBotToken = async (client: webApi.WebClient): Promise<Identity>
   const answer = await client.auth.test().catch((error: unknown) => {
     throw startErrorFrom(error, 'bot-token-refused');
   });
-  const { team_id: team, user_id: botUser, bot_id: bot } = answer;
+  const { team_id: team, user_id: botUser, bot_id: bot, url } = answer;
   if (team === undefined || botUser === undefined || bot === undefined) throw new SlackStartError('bot-token-not-a-bot');
-  return { team, botUser, bot };
+  return { team, botUser, bot, teamUrl: url ?? 'https://slack.com/' };
 };
 
 /** What the operator should read for an error of Slack's at the start. */

@@ -28,6 +28,10 @@ export const deliveryToMessage = (delivery: MessageDelivery, us: WhoWeAre, threa
   return heard(delivery, key, event, 'new', addressed);
 };
 
+/** Files alone, without a word: nothing to read. */
+export const isOnlyFiles = (message: IncomingMessage, { event }: MessageDelivery): boolean =>
+  message.kind === 'new' && message.text === '' && (event.files?.length ?? 0) > 0;
+
 /** Only real edits by people: unfurls, our own updates and language marks also arrive as changes, with the words unchanged. */
 const edited = (delivery: MessageDelivery, us: WhoWeAre, threads: KnownThreads): IncomingMessage | undefined => {
   const { event } = delivery;

@@ -4,7 +4,10 @@
 import type { App, ReceiverEvent } from '@slack/bolt';
 import type { IncomingMessage } from '../../assistant/ports.ts';
 import { asMessageDelivery, asTapDelivery } from './delivery.ts';
-import { deliveryToMessage, type KnownThreads, type WhoWeAre } from './delivery-to-message.ts';
+import { deliveryToMessage, isOnlyFiles, type KnownThreads, type WhoWeAre } from './delivery-to-message.ts';
+import { homeTapToMessage } from './home-taps.ts';
+import { readNumberForm } from './number-form.ts';
+import { shortcutToMessage } from './shortcut-to-message.ts';
 import { tapToMessage } from './tap-to-message.ts';
 
 /** The assistant's door. */
@@ -61,13 +64,23 @@ const keep = async (body: unknown, keeper: Keeper, arrived: number): Promise<boo
   }
 };
 
-const understood = (body: unknown, { us, threads }: Keeper): { message: IncomingMessage; delivery: string } | undefined => {
+type Understood = { readonly message: IncomingMessage; readonly delivery: string };
+
+const understood = (body: unknown, { us, threads, now }: Keeper): Understood | undefined => {
   const said = asMessageDelivery(body);
   if (said) {
     const message = deliveryToMessage(said, us, threads);
-    return message && { message, delivery: said.event_id };
+    return message && !isOnlyFiles(message, said) ? { message, delivery: said.event_id } : undefined;
   }
+  const message = asked(body, us, now());
+  return message && { message, delivery: [message.channel, message.id, message.revision].join(' ') };
+};
+
+/** What was tapped, entered in a form, or chosen from a message's menu. */
+const asked = (body: unknown, us: WhoWeAre, at: number): IncomingMessage | undefined => {
   const tapped = asTapDelivery(body);
-  const message = tapped && tapToMessage(tapped, us);
-  return message && { message, delivery: `${message.channel} ${message.id} ${message.revision}` };
+  if (tapped) return tapToMessage(tapped, us);
+  const entered = readNumberForm(body, us, at);
+  if (entered) return 'message' in entered ? entered.message : undefined;
+  return homeTapToMessage(body, us) ?? shortcutToMessage(body, us);
 };

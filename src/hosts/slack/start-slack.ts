@@ -5,11 +5,18 @@ import { App, HTTPReceiver, type Receiver, SocketModeReceiver } from '@slack/bol
 import { checkBotToken, type Identity, startErrorFrom } from './check-tokens.ts';
 import { clientOptions, slackClient } from './clients.ts';
 import type { KnownThreads } from './delivery-to-message.ts';
+import type { Desk } from './desk.ts';
 import { holdSocket } from './hold-socket.ts';
 import { type Inbox, keepingFirst } from './keep-deliveries.ts';
+import { listenCommand } from './listen-command.ts';
+import { listenFiles } from './listen-files.ts';
+import { listenForms } from './listen-forms.ts';
+import { listenHome } from './listen-home.ts';
 import { errorName, type Log, slackLogger } from './logger.ts';
 import type { HttpTransport, SlackSettings } from './read-slack-settings.ts';
+import { readAsEvent } from './shortcut-to-message.ts';
 import { SlackStartError } from './start-errors.ts';
+import { studioMembers } from './studio-member.ts';
 import { ourActions } from './tap-to-message.ts';
 
 export interface SlackHost {
@@ -25,6 +32,8 @@ export interface SlackStart {
   readonly settings: SlackSettings;
   readonly inbox: Inbox;
   readonly threads: KnownThreads;
+  /** Without it there are messages and buttons, but no Home, forms, command or dropped files. */
+  readonly desk?: Desk;
   readonly log: Log;
   readonly now: () => number;
 }
@@ -34,7 +43,17 @@ export const startSlack = async (start: SlackStart): Promise<SlackHost> => {
   const { settings, log } = start;
   const identity = await checkBotToken(slackClient(settings, log));
   const { transport } = settings;
-  return transport.mode === 'socket' ? startSocket(start, identity, transport.appToken) : startHttp(start, identity, transport);
+  const host = await (transport.mode === 'socket'
+    ? startSocket(start, identity, transport.appToken)
+    : startHttp(start, identity, transport));
+  let stopped: Promise<void> | undefined;
+  return {
+    ...host,
+    stop: () => {
+      stopped ??= host.stop();
+      return stopped;
+    },
+  };
 };
 
 const startSocket = async (start: SlackStart, identity: Identity, appToken: string): Promise<SlackHost> => {
@@ -83,18 +102,18 @@ const startHttp = async (start: SlackStart, identity: Identity, transport: HttpT
   };
 };
 
-/** A slow caller does not hold up the stop for longer than Slack waits for an answer. */
+/** A slow caller does not hold up the stop. */
 const closeServer = async (receiver: HTTPReceiver, server: Server): Promise<void> => {
-  const hurry = setTimeout(() => server.closeAllConnections(), 3_000);
+  const hurry = setTimeout(() => server.closeAllConnections(), 2_000);
   await receiver.stop();
   clearTimeout(hurry);
 };
 
-const prepareApp = async (start: SlackStart, { team, bot, botUser }: Identity, receiver: Receiver): Promise<void> => {
-  const { settings, log, inbox, threads, now } = start;
+const prepareApp = async (start: SlackStart, us: Identity, receiver: Receiver): Promise<void> => {
+  const { settings, log, inbox, threads, now, desk } = start;
   const app = new App({
     receiver,
-    authorize: async () => ({ botToken: settings.botToken, botId: bot, botUserId: botUser, teamId: team }),
+    authorize: async () => ({ botToken: settings.botToken, botId: us.bot, botUserId: us.botUser, teamId: us.team }),
     clientOptions: clientOptions(settings, log),
     logger: slackLogger(log),
     convoStore: false,
@@ -104,6 +123,13 @@ const prepareApp = async (start: SlackStart, { team, bot, botUser }: Identity, r
   app.error(async (error) =>
     log.error({ from: 'slack', error: errorName(error.original ?? error) }, 'A Slack delivery could not be handled.'),
   );
-  app.action(ourActions, async ({ ack }) => ack());
-  receiver.init(keepingFirst(app, { inbox, threads, us: { team, botUser }, now }));
+  const client = slackClient(settings, log);
+  if (desk) {
+    const listening = { app, client, settings, us, inbox, threads, desk, log, now, isMember: studioMembers(client, us.team, log, now) };
+    for (const listen of [listenHome, listenForms, listenCommand, listenFiles]) listen(listening);
+  } else {
+    app.action(ourActions, async ({ ack }) => ack());
+  }
+  app.shortcut(readAsEvent, async ({ ack }) => ack()); // kept by now
+  receiver.init(keepingFirst(app, { inbox, threads, us, now }));
 };

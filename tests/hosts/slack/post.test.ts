@@ -1,61 +1,11 @@
 // Posting a reply so that it appears once. Slack's answers are scripted; the Web API client is the real one.
 
 import nock from 'nock';
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
-import type { FileMaker, QueuedReply } from '../../../src/assistant/ports.ts';
-import { slackClient } from '../../../src/hosts/slack/clients.ts';
-import { createPoster } from '../../../src/hosts/slack/post.ts';
-import type { Block } from '../../../src/reply/reply.ts';
+import { describe, expect, test } from 'vitest';
 import { messageFaults } from '../../support/block-kit-limits.ts';
-import { memoryLog } from '../../support/slack-inbox.ts';
+import { no, ok, posted, reply, scriptedSlack } from '../../support/slack-answers.ts';
 
-const settings = { botToken: 'xoxb-test-1', transport: { mode: 'socket', appToken: 'xapp-test-1' } } as const;
-const files: FileMaker = {
-  make: (file) => ({ bytes: new TextEncoder().encode(file.name === 'empty.csv' ? '' : 'BEGIN:VCALENDAR\r\n'), type: 'text/calendar' }),
-};
-
-beforeAll(() => nock.disableNetConnect());
-afterAll(() => nock.enableNetConnect());
-let log: ReturnType<typeof memoryLog>;
-beforeEach(() => {
-  log = memoryLog();
-});
-afterEach(() => {
-  expect(nock.pendingMocks()).toEqual([]);
-  nock.cleanAll();
-});
-
-// Made after nock has taken hold of fetch: the client keeps the fetch it finds.
-const poster = () => createPoster({ client: slackClient(settings, log.log), files, log: log.log });
-
-const line = (text: string): Block => ({ block: 'line', line: [{ text, meaning: 'plain' }] });
-const reply = (more: Partial<QueuedReply> = {}, ...blocks: Block[]): QueuedReply => ({
-  id: 'answer m1',
-  to: { workspace: 'T1', channel: 'C1', thread: '1800000000.000100' },
-  purpose: 'answer',
-  about: 'm1',
-  reply: { blocks: blocks.length > 0 ? blocks : [line('The price leaves £4.01 each.')] },
-  attempts: 0,
-  interrupted: false,
-  ...more,
-});
-
-type Args = Record<string, string>;
-const asked: { method: string; args: Args }[] = [];
-beforeEach(() => {
-  asked.length = 0;
-});
-const slack = (method: string, answer: object | ((args: Args) => object), status = 200, headers: Record<string, string> = {}) =>
-  nock('https://slack.com')
-    .post(`/api/${method}`)
-    .reply((_uri, body) => {
-      const args = (typeof body === 'string' ? Object.fromEntries(new URLSearchParams(body)) : body) as Args;
-      asked.push({ method, args });
-      return [status, typeof answer === 'function' ? answer(args) : answer, headers];
-    });
-const ok = (more: object = {}) => ({ ok: true, ...more });
-const no = (error: string) => ({ ok: false, error });
-const posted = ok({ ts: '1800000001.000001' });
+const { asked, logLines, poster, slack } = scriptedSlack();
 
 describe('a new reply', () => {
   test('goes to its thread with blocks, a full text and its mark, and nothing that links or unfurls', async () => {
@@ -185,62 +135,7 @@ describe('what Slack’s refusals mean', () => {
   test('no words of the reply reach the log', async () => {
     slack('chat.postMessage', no('channel_not_found'));
     await poster().post(reply());
-    expect(log.lines.join('\n')).toContain('channel_not_found');
-    expect(log.lines.join('\n')).not.toMatch(/4\.01|leaves|xoxb/);
-  });
-});
-
-describe('files', () => {
-  const calendar: Block = { block: 'file', file: { kind: 'calendar', name: 'bench.ics', alt: 'Bench days for the March wedding' } };
-  const place = ok({ upload_url: 'https://files.slack.com/upload/v1/abc', file_id: 'F1' });
-  const bytes = () => nock('https://files.slack.com').post('/upload/v1/abc');
-
-  test('come after the words, described, with no token sent along', async () => {
-    slack('files.getUploadURLExternal', place);
-    let authorization: unknown = 'not asked';
-    bytes().reply(function answer(this: nock.ReplyFnContext) {
-      authorization = this.req.headers['authorization'];
-      return [200, 'OK'];
-    });
-    slack('chat.postMessage', posted);
-    slack('files.completeUploadExternal', ok());
-    expect(await poster().post(reply({}, line('Here it is.'), calendar))).toMatchObject({ outcome: 'posted' });
-    expect(asked.map(({ method }) => method)).toEqual(['files.getUploadURLExternal', 'chat.postMessage', 'files.completeUploadExternal']);
-    expect(asked[0]?.args).toMatchObject({ filename: 'bench.ics', alt_txt: 'Bench days for the March wedding', length: '17' });
-    expect(asked[2]?.args).toMatchObject({ channel_id: 'C1', thread_ts: '1800000000.000100' });
-    expect(authorization).toBeUndefined();
-  });
-  test('the bytes cannot be sent: nothing is posted yet', async () => {
-    slack('files.getUploadURLExternal', place);
-    bytes().reply(503);
-    expect(await poster().post(reply({}, line('Here it is.'), calendar))).toEqual({
-      outcome: 'later',
-      afterMilliseconds: 1_000,
-      reason: expect.any(String),
-    });
-  });
-  test('Slack refuses the file: the words go, and say that it is missing', async () => {
-    slack('files.getUploadURLExternal', no('missing_scope'));
-    slack('chat.postMessage', posted);
-    slack('chat.postMessage', posted);
-    expect(await poster().post(reply({}, line('Here it is.'), calendar))).toMatchObject({ outcome: 'posted' });
-    expect(asked.at(-1)?.args).toMatchObject({ text: expect.stringContaining('could not be attached') });
-  });
-  test('an empty file is never sent: Slack refuses those', async () => {
-    slack('chat.postMessage', posted);
-    slack('chat.postMessage', posted);
-    const empty: Block = { block: 'file', file: { kind: 'buying list', name: 'empty.csv', alt: 'Nothing to buy' } };
-    expect(await poster().post(reply({}, line('Here it is.'), empty))).toMatchObject({ outcome: 'posted' });
-  });
-  test('what one message cannot hold goes along as a text file', async () => {
-    slack('files.getUploadURLExternal', place);
-    bytes().reply(200, 'OK');
-    slack('chat.postMessage', posted);
-    slack('files.completeUploadExternal', ok());
-    await poster().post(
-      reply({}, ...Array.from({ length: 300 }, (_each, row) => line(`Row ${row} with a good many words in it, as lists of wearers have.`))),
-    );
-    expect(asked[0]?.args).toMatchObject({ filename: 'reply.txt' });
-    expect(asked[1]?.args['text']?.length).toBeLessThanOrEqual(4_000);
+    expect(logLines().join('\n')).toContain('channel_not_found');
+    expect(logLines().join('\n')).not.toMatch(/4\.01|leaves|xoxb/);
   });
 });
