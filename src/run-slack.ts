@@ -47,6 +47,7 @@ export const runSlack = async (settings: Settings): Promise<number> => {
 const stopWithin = 4_500;
 
 const serve = async (settings: Settings, slack: SlackSettings, studio: StudioSettings, log: Logger): Promise<number> => {
+  const stopping = stopAsked(); // heard from the first moment, not only once all is up
   const clock: Clock = { now: () => Date.now() };
   const store = openStore({ path: settings.store });
   const assistant = createAssistant({
@@ -82,7 +83,7 @@ const serve = async (settings: Settings, slack: SlackSettings, studio: StudioSet
   work(); // what a run before this one kept and did not get to
   log.info({ what: 'start', outcome: 'listening', mode: slack.transport.mode, port: host.port, studio: studio.name });
 
-  await stopAsked();
+  await stopping;
   const started = clock.now();
   await daily?.stop();
   await host.stop();

@@ -44,7 +44,7 @@ export const answerMessage = (store: Store, at: Standpoint, message: IncomingMes
   if (message.kind === 'delete') return withdrawn({ store, at, message, today, reading: undefined });
   const reading = readingOf(message, at.thread.state, at.studio.state, today, now);
   const scene: Scene = { store, at, message, today, reading };
-  const decision = decide(at.thread.state, reading);
+  const decision = decide(at.thread.state, reading, at.studio.state.settings.currency);
   if (decision.kind === 'nothing') return message.kind === 'edit' ? withdrawn(scene) : unread(scene);
   if (decision.kind === 'refused') return refused(scene, decision.problems);
   return decision.undo ? undone(scene) : settled(scene, decision);

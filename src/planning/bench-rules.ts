@@ -46,7 +46,10 @@ export const benchRules = (studio: StudioState): BenchRules => {
     ...(settings.boardedDaysBefore === undefined ? {} : { boardedDaysBefore: settings.boardedDaysBefore }),
     ...(settings.opensDaysBefore === undefined ? {} : { opensDaysBefore: settings.opensDaysBefore }),
     ...(settings.leadDays === undefined ? {} : { leadDays: settings.leadDays }),
-    drying: settings.drying ?? {},
+    drying: {
+      ...settings.drying,
+      ...Object.fromEntries(studio.drying.map((own) => [own.item, { least: own.days, most: own.daysMax ?? own.days }])),
+    },
     assumed: [...(bench?.people === undefined ? (['people'] as const) : []), ...(hours ? [] : (['hours'] as const))],
   };
 };

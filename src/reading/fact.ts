@@ -20,7 +20,7 @@ const pieces = z.object({
   count: z.number(),
   countMax: optional(z.number()), // "40 to 45"
   approx: optional(z.literal(true)), // "twenty-odd"
-  price: optional(z.object({ amount, amountMax: optional(amount), per: z.enum(['each', 'line']) })), // this line's own price
+  price: optional(z.object({ amount, amountMax: optional(amount), per: z.enum(['each', 'line']), currency: optional(z.string()), symbol: optional(z.string()) })), // this line's own price
   material: optional(material), // this line's own material
   wearer: optional(z.string()), // "(groom)"
   adds: optional(z.literal(true)), // "and 2 more": on top of what the thread holds
@@ -36,6 +36,7 @@ const price = z.object({
   currency: optional(z.string()), // ISO 4217, only where the words fix it
   symbol: optional(z.string()), // a bare "$"
   per: z.enum(['each', 'all']),
+  piece: optional(piece), // "crowns are 140 each": for this kind only
   kind: optional(z.enum(['from', 'up to', 'budget'])),
   coversOther: optional(z.literal(true)), // the total also pays for other flower work
   ...named,
@@ -263,6 +264,9 @@ const step = z.object({
   ...named,
 });
 
+/** How long this studio dries something: "we dry statice 10 days". */
+const drying = z.object({ fact: z.literal('drying'), item: z.string(), days: z.number(), daysMax: optional(z.number()), ...named });
+
 export const factSchema = z.discriminatedUnion('fact', [
   pieces,
   price,
@@ -283,6 +287,7 @@ export const factSchema = z.discriminatedUnion('fact', [
   rule,
   actual,
   step,
+  drying,
 ]);
 export type Fact = z.infer<typeof factSchema>;
 export type FactName = Fact['fact'];

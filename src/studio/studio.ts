@@ -7,4 +7,7 @@ export interface StudioState {
   readonly settings: StudioSettings;
   readonly packs: readonly FactOf<'pack'>[]; // newest wins by item
   readonly crew: readonly FactOf<'crew'>[];
+  readonly drying: readonly FactOf<'drying'>[]; // newest wins by plant
 }
+
+export const newStudio = (settings: StudioSettings): StudioState => ({ settings, packs: [], crew: [], drying: [] });

@@ -35,6 +35,7 @@ const others: { readonly [N in Exclude<FactName, 'pieces' | 'price'>]: Apply<N> 
   recipe: applyRecipe,
   pack: nothing,
   crew: nothing,
+  drying: nothing,
   wearers: applyWearers,
   title: (state, { title }) => ({ ...state, title }),
   rule: (state, fact) => ({

@@ -6,6 +6,7 @@ import type { Ask, Reading } from '../reading/reading.ts';
 import type { Problem } from '../values/problem.ts';
 import { isStudioFact } from './apply-studio-facts.ts';
 import type { EventState } from './event.ts';
+import { askCurrency } from './settle-currency.ts';
 import { settleInThread } from './settle-in-thread.ts';
 
 export type Decision =
@@ -20,11 +21,14 @@ export type Decision =
       readonly ask: Ask | undefined; // one at a time
     };
 
-export const decide = (state: EventState, reading: Reading): Decision => {
+/** `currency`: the studio's own, ISO 4217. */
+export const decide = (state: EventState, reading: Reading, currency: string): Decision => {
   if (reading.problems.length > 0) return { kind: 'refused', problems: reading.problems };
   const asks: Ask[] = [...reading.asks];
   const facts: Fact[] = [];
-  for (const fact of reading.facts) {
+  const { kept, ask } = askCurrency(reading.facts, currency);
+  if (ask) asks.unshift(ask);
+  for (const fact of kept) {
     const settled = settleInThread(state, fact, reading.facts);
     if (settled.kind === 'problem') return { kind: 'refused', problems: [settled.problem] };
     if (settled.kind === 'ask') asks.push(settled.ask);

@@ -7,7 +7,7 @@ export interface Entry {
   readonly scope: 'event' | 'studio'; // studio-wide facts (price list, crew) are said in a thread but belong to the workspace
   readonly message: string; // the message this is about
   readonly revision: string;
-  readonly kind: 'stated' | 'edited' | 'deleted' | 'undone' | 'asked' | 'lapsed';
+  readonly kind: 'stated' | 'edited' | 'deleted' | 'undone' | 'asked';
   readonly author: string;
   readonly at: number; // epoch milliseconds
   readonly facts: readonly Fact[];

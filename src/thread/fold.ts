@@ -1,7 +1,7 @@
 // The state of an event or a studio from its whole log. Handling one new message extends the snapshot instead; both must agree, and check-store proves it.
 
 import type { StudioSettings } from '../studio/settings.ts';
-import type { StudioState } from '../studio/studio.ts';
+import { newStudio, type StudioState } from '../studio/studio.ts';
 import { applyFacts } from './apply-facts.ts';
 import { applyStudioFacts } from './apply-studio-facts.ts';
 import { standing } from './effective.ts';
@@ -15,11 +15,10 @@ export const foldEvent = (entries: readonly Entry[]): EventState => {
 };
 
 export const foldStudio = (settings: StudioSettings, entries: readonly Entry[]): StudioState =>
-  standing(entries.filter((entry) => entry.scope === 'studio')).reduce((state, message) => applyStudioFacts(state, message.facts), {
-    settings,
-    packs: [],
-    crew: [],
-  } as StudioState);
+  standing(entries.filter((entry) => entry.scope === 'studio')).reduce(
+    (state, message) => applyStudioFacts(state, message.facts),
+    newStudio(settings),
+  );
 
 /** The question still waiting for an answer: the last one asked, unless anything was stated, edited or lapsed since. */
 const withOpenQuestion = (state: EventState, entries: readonly Entry[]): EventState => {

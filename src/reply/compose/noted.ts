@@ -32,6 +32,10 @@ const notedLine = (fact: Fact, manner: Manner): readonly Line[] => {
       return [text`For this event only: ${fact.what} ${strong(fact.to)}${fact.piece ? ` (${pieceName(fact.piece, manner.says)})` : ''}.`];
     case 'step':
       return [text`Noted: ${fact.item ? ownWords(fact.item) : 'all'} ${fact.step}.`];
+    case 'drying':
+      return [
+        text`From now on ${strong(ownWords(fact.item).text)} dries ${fact.daysMax ? `${fact.days} to ${fact.daysMax}` : fact.days} days here.`,
+      ];
     case 'actual':
       return [actualLine(fact, manner)];
     default:

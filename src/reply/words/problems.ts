@@ -73,6 +73,8 @@ const sentences: Sentences = {
   'made-more-than-ordered': ({ piece, made, ordered }) =>
     text`${made} made is more than the ${ordered} ordered (${piece}). Please check the number.`,
   'window-already-closed': ({ step, date }) => text`Too late for ${step}: its last day was ${date}.`,
+  'review-before-event': ({ date }) => text`The event is on ${date}; look back once it is over.`,
+  'nothing-recorded': () => text`Nothing real is recorded yet. Say “spent 182.40”, “took 9 hours” or “3 unused”, and I can compare.`,
   'bench-has-no-hours': () => text`The studio has no bench hours set, so I can't plan. Say who is in: “2 of us thu, 4 hrs each”.`,
 };
 
