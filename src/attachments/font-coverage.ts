@@ -1,5 +1,5 @@
 // Which characters our typeface can draw, read from the font's own character map, so that none is printed as an empty box by surprise.
-// The layout of the map is in the OpenType specification, "cmap — Character to Glyph Index Mapping Table", format 12 (Microsoft, 2024).
+// The layout of the map is in the OpenType specification, "cmap — Character to Glyph Index Mapping Table", format 12 (Microsoft, learn.microsoft.com/typography/opentype/spec/cmap; from memory).
 
 import { type Face, fontBytes } from './fonts.ts';
 

@@ -1,14 +1,12 @@
 // The packing list on paper, with a box to tick for each thing.
 
 import { cautionWords } from './bench-card.ts';
-import type { Board } from './boards.ts';
-import { packingList } from './packing-list.ts';
+import type { PackingList } from './packing-list.ts';
 import type { SheetsInput } from './sheet-input.ts';
 import { eventLine } from './sheet-words.ts';
 import type { SheetWriter } from './sheet-writer.ts';
 
-export const drawPacking = (writer: SheetWriter, input: SheetsInput, boards: readonly Board[]): void => {
-  const list = packingList(input, boards);
+export const drawPacking = (writer: SheetWriter, input: SheetsInput, list: PackingList): void => {
   const heading = (words: string): void => {
     writer.ensure(44);
     writer.down(8);

@@ -7,6 +7,7 @@ import { oneLine } from './plain-text.ts';
 import type { SheetPiece, SheetsInput } from './sheet-input.ts';
 import { sheetSources } from './sheet-sources.ts';
 import { boardName, eventLine, withoutPieceLine } from './sheet-words.ts';
+import type { SheetsAsLaid } from './sheets-pdf.ts';
 
 const joined = (lines: readonly string[]): string => lines.filter((line) => line !== '').join('\n');
 
@@ -32,9 +33,8 @@ export const benchCardText = (piece: SheetPiece, input: SheetsInput): string => 
 };
 
 /** One line for each piece, grouped by board, "[ ]" to tick. */
-export const pinOnText = (input: SheetsInput): string => {
-  const laid = layOutBoards(input);
-  return joined([
+export const pinOnText = (input: SheetsInput, laid = layOutBoards(input)): string =>
+  joined([
     'Pin-on sheet',
     eventLine(input),
     withoutPieceLine(laid),
@@ -52,11 +52,9 @@ export const pinOnText = (input: SheetsInput): string => {
       ),
     ]),
   ]);
-};
 
-export const boardLabelsText = (input: SheetsInput): string => {
-  const { boards } = layOutBoards(input);
-  return boards
+export const boardLabelsText = (input: SheetsInput, { boards } = layOutBoards(input)): string =>
+  boards
     .map((board) =>
       joined([
         `${boardName(board)} of ${boards.length}: ${board.pieces}`,
@@ -65,10 +63,8 @@ export const boardLabelsText = (input: SheetsInput): string => {
       ]),
     )
     .join('\n\n');
-};
 
-export const packingText = (input: SheetsInput): string => {
-  const list = packingList(input, layOutBoards(input).boards);
+export const packingText = (input: SheetsInput, list = packingList(input, layOutBoards(input).boards)): string => {
   const ticked = (lines: readonly string[]) => lines.map((line) => `  [ ] ${oneLine(line)}`);
   return joined([
     'Packing list',
@@ -87,11 +83,13 @@ export const packingText = (input: SheetsInput): string => {
 };
 
 /** All the sheets, in the order of the PDF. */
-export const sheetsText = (input: SheetsInput): string =>
-  [
+export const sheetsText = (input: SheetsInput, given: SheetsAsLaid = {}): string => {
+  const laid = given.laid ?? layOutBoards(input);
+  return [
     ...input.pieces.map((piece) => benchCardText(piece, input)),
-    pinOnText(input),
-    boardLabelsText(input),
-    packingText(input),
+    pinOnText(input, laid),
+    boardLabelsText(input, laid),
+    packingText(input, given.packing ?? packingList(input, laid.boards)),
     joined(['Where this was read', ...sheetSources(input).flatMap(({ about, lines }) => [about, ...lines.map((line) => `  ${line}`)])]),
   ].join('\n\n');
+};

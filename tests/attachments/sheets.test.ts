@@ -276,3 +276,25 @@ describe('paper and text', () => {
     expect(sheetsText(harbourDance)).toContain('Constructing Boutonnieres and Corsages, Georgia Agriculture Education, 2005 (textbook)');
   });
 });
+
+describe('boards laid elsewhere', () => {
+  test('are printed as they are given', () => {
+    const laid = {
+      boards: [
+        {
+          number: 1,
+          on: 'box' as const,
+          kind: 'buttonhole' as const,
+          pieces: '1 boutonniere',
+          places: [{ wearer: 'harbour master', piece: 'boutonniere', side: 'right lapel', note: 'sewn on', is: 'named' as const }],
+        },
+      ],
+      withoutPiece: [],
+    };
+    expect(pinOnText(harbourDance, laid)).toContain('[ ] harbour master · boutonniere · right lapel · sewn on');
+    const { words } = readPdf(sheetsPdf(harbourDance, { compress: false, laid }));
+    for (const one of ['harbour master', 'right lapel', 'Box 1: 1 boutonniere', 'Box 1 of 1'])
+      expect(words.map((placed) => placed.words)).toContain(one);
+    expect(words.map((placed) => placed.words)).not.toContain('groom');
+  });
+});
