@@ -46,6 +46,9 @@ export interface ProblemData {
   // planning
   'window-already-closed': { step: string; date: string };
   'bench-has-no-hours': Record<string, never>;
+  // review
+  'review-before-event': { date: string };
+  'nothing-recorded': { date?: string }; // neither spending, time nor leftovers were told
 }
 
 /** One cell of an imported price list that cannot stand. `line` counts as a text editor does, from 1. */

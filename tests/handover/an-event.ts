@@ -15,6 +15,7 @@ export const yard: StudioState = {
   },
   packs: [],
   crew: [],
+  drying: [],
 };
 
 export const withSettings = (settings: Partial<StudioState['settings']>): StudioState => ({
