@@ -1,5 +1,5 @@
 // Text made fit to draw. Which characters the typeface holds is checked against the coverage list its makers publish
-// (DejaVu Fonts 2.37, unicover.txt, 2016): all of basic Cyrillic, most of Greek, no Han.
+// (DejaVu Fonts 2.37, unicover.txt, 2016): all of Greek and Cyrillic, no Han.
 
 import { describe, expect, test } from 'vitest';
 import { fitted, printable, widthOf, wrapped } from '../../src/attachments/printable.ts';
