@@ -3,6 +3,7 @@
 
 import type { DaysRange } from './days-range.ts';
 import * as from from './drying-sources.ts';
+import { ingredientKey } from './ingredient-names.ts';
 import { plantNamed } from './plants.ts';
 import type { Source } from './sources.ts';
 
@@ -81,8 +82,8 @@ type Own = { readonly [plant: string]: DaysRange };
 
 /** The studio's own days for this plant, by whatever name it used; else the span of the plant's rows; else that of the method. */
 export const dryingTime = (plant: string | undefined, method: DryingMethod, own: Own = {}): DryingTime => {
-  const named = plant === undefined ? undefined : (plantNamed(plant) ?? plant.toLowerCase());
-  const ownDays = Object.entries(own).find(([name]) => named !== undefined && (plantNamed(name) ?? name.toLowerCase()) === named)?.[1];
+  const named = plant === undefined ? undefined : keyOf(plant);
+  const ownDays = Object.entries(own).find(([name]) => named !== undefined && keyOf(name) === named)?.[1];
   if (named !== undefined && ownDays)
     return { least: ownDays.least, most: Math.max(ownDays.least, ownDays.most), plant: named, by: 'the studio', rows: [] };
   const rows = dryingRows.filter((row) => row.method === method && row.plant === named && named !== undefined);
@@ -90,6 +91,8 @@ export const dryingTime = (plant: string | undefined, method: DryingMethod, own:
   const general = dryingRows.filter((row) => row.method === method && row.plant === undefined);
   return { ...span(general), ...(named === undefined ? {} : { plant: named }), by: 'the method', rows: general };
 };
+
+const keyOf = (name: string): string => plantNamed(name) ?? ingredientKey(name);
 
 const span = (rows: readonly DryingRow[]): DaysRange => ({
   least: Math.min(...rows.map((row) => row.least)),

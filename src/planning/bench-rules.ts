@@ -1,7 +1,10 @@
 // What the planner needs to know of a studio: who is at the bench when, and the studio's own windows where it has any. What nobody said is listed as assumed.
 
 import { benchMinutes } from '../handbook/bench-minutes.ts';
+import type { DaysRange } from '../handbook/days-range.ts';
+import { ingredientKey } from '../handbook/ingredient-names.ts';
 import type { PieceKind } from '../handbook/pieces.ts';
+import { plantNamed } from '../handbook/plants.ts';
 import type { FactOf } from '../reading/fact.ts';
 import type { StudioState } from '../studio/studio.ts';
 import { type Day, weekdays } from '../values/day.ts';
@@ -20,7 +23,7 @@ export interface BenchRules {
   readonly boardedDaysBefore?: number;
   readonly opensDaysBefore?: number;
   readonly leadDays?: number;
-  readonly drying: { readonly [plant: string]: { readonly least: number; readonly most: number } };
+  readonly drying: { readonly [plant: string]: DaysRange };
   readonly assumed: readonly ('people' | 'hours')[];
 }
 
@@ -46,10 +49,7 @@ export const benchRules = (studio: StudioState): BenchRules => {
     ...(settings.boardedDaysBefore === undefined ? {} : { boardedDaysBefore: settings.boardedDaysBefore }),
     ...(settings.opensDaysBefore === undefined ? {} : { opensDaysBefore: settings.opensDaysBefore }),
     ...(settings.leadDays === undefined ? {} : { leadDays: settings.leadDays }),
-    drying: {
-      ...settings.drying,
-      ...Object.fromEntries(studio.drying.map((own) => [own.item, { least: own.days, most: own.daysMax ?? own.days }])),
-    },
+    drying: ownDrying(studio),
     assumed: [...(bench?.people === undefined ? (['people'] as const) : []), ...(hours ? [] : (['hours'] as const))],
   };
 };
@@ -66,6 +66,16 @@ const ownMinutes = (studio: StudioState): { readonly [piece in PieceKind]?: numb
   }
   return own;
 };
+
+// The settings, then what was said since ("we dry statice 10 days"). One plant under two names is one plant.
+const ownDrying = (studio: StudioState): { readonly [plant: string]: DaysRange } => {
+  const own: { [plant: string]: DaysRange } = {};
+  for (const [name, days] of Object.entries(studio.settings.drying ?? {})) own[plantKey(name)] = days;
+  for (const { item, days, daysMax } of studio.drying) own[plantKey(item)] = { least: days, most: Math.max(days, daysMax ?? days) };
+  return own;
+};
+
+const plantKey = (name: string): string => plantNamed(name) ?? ingredientKey(name);
 
 /** Bench minutes for one piece, and whether the studio said so or the handbook did. */
 export const minutesEach = (piece: PieceKind, rules: BenchRules): { readonly minutes: number; readonly own: boolean } => {

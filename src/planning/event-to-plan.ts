@@ -2,6 +2,7 @@
 // Nobody said the material: the bench keeps room for fresh work, the tightest window, and the line says that this was assumed.
 
 import { mixedBaseShare } from '../handbook/bench-minutes.ts';
+import { ingredientKey } from '../handbook/ingredient-names.ts';
 import type { Material, PieceKind } from '../handbook/pieces.ts';
 import { boughtReady, plantNamed } from '../handbook/plants.ts';
 import type { StudioState } from '../studio/studio.ts';
@@ -111,7 +112,7 @@ const ingredientsOf = (event: EventState, studio: StudioState): readonly Ingredi
     ),
   );
   return [...names].map((name) => {
-    const pack = studio.packs.find((one) => one.item.toLowerCase() === name.toLowerCase()) ?? samePlant(name, studio);
+    const pack = studio.packs.find((one) => ingredientKey(one.item) === ingredientKey(name)) ?? samePlant(name, studio);
     return {
       name,
       ...(pack?.leadDays === undefined ? {} : { leadDays: pack.leadDays }),

@@ -2,6 +2,7 @@
 // bench day that uses it.
 
 import { type DryingTime, dryingTime } from '../handbook/drying.ts';
+import { ingredientKey } from '../handbook/ingredient-names.ts';
 import type { Material } from '../handbook/pieces.ts';
 import { boughtReady, plantNamed } from '../handbook/plants.ts';
 import type { BenchJob } from './bench-job.ts';
@@ -52,4 +53,4 @@ export const hasBeen = (event: EventToPlan, step: EventToPlan['steps'][number]['
   return event.ingredients.length > 0 && event.ingredients.every((item) => items.includes(nameOf(item.name)));
 };
 
-const nameOf = (words: string): string => plantNamed(words) ?? words.toLowerCase();
+const nameOf = (words: string): string => plantNamed(words) ?? ingredientKey(words);

@@ -22,6 +22,7 @@ export const aStudio = (settings: Partial<StudioSettings> = {}, more: Partial<St
   },
   packs: [],
   crew: [],
+  drying: [],
   ...more,
 });
 

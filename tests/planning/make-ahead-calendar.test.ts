@@ -69,6 +69,12 @@ describe('drying by the plants of the recipe', () => {
     expect(step.grade).toBe('drying' in settings ? 'the studio' : step.grade);
   });
 
+  test('"we dry statice 10 days": the later word wins over the settings', () => {
+    const said = [{ fact: 'drying', item: 'sea lavender', days: 10, words: '' } as const];
+    const studio = aStudio({ drying: { Statice: { least: 4, most: 6 } } }, { drying: said });
+    expect(stepOf(calendarOf({ recipes: stems('statice') }, studio), 'hang or treat').days).toEqual({ least: 10, most: 10 });
+  });
+
   test('bought ready dried: nothing to hang, and the order is later', () => {
     const steps = calendarOf({ recipes: stems('dried statice', 'preserved eucalyptus') });
     expect(named(steps).slice(-3)).toEqual(['2027-03-09 material ready', '2027-03-03 order by', '2027-02-23 decide recipe and ribbon']);

@@ -25,7 +25,9 @@ describe('public holidays', () => {
   ])('%s %s is closed on %s: %s', (region, subdivision, date) => {
     const where = subdivision === undefined ? { region } : { region, subdivision };
     const { subdivision: _, ...plain } = aStudio().settings;
-    const days = workingDays(rulesOf({ settings: { ...plain, ...where, bench: { people: 1, hours: everyDay } }, packs: [], crew: [] }));
+    const days = workingDays(
+      rulesOf({ settings: { ...plain, ...where, bench: { people: 1, hours: everyDay } }, packs: [], crew: [], drying: [] }),
+    );
     expect(on(days, date)).toMatchObject({ open: false, minutes: 0, holiday: expect.any(String) });
   });
 
