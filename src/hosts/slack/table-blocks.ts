@@ -1,4 +1,5 @@
-// A table for a phone: figures aligned in fixed-width text while they fit its width, Slack's own table when wider, a list when that has no room.
+// A table for a phone: aligned in fixed-width text while it fits its width; wider, figures become Slack's own table and words a list,
+// as does whatever that table has no room for.
 
 import type { types } from '@slack/bolt';
 import type { Block, Line } from '../../reply/reply.ts';
@@ -20,7 +21,8 @@ export const tableBlocks = (table: Table, tableFree: boolean): types.KnownBlock[
   const across = widths.reduce((sum, each) => sum + each + 2, -2);
   const oneLine = rows.every((row) => row.every((cell) => !cell.includes('\n')));
   if (across <= phoneWidth && oneLine) return richTextBlocks([...caption, ...aligned(table, titles, rows, widths)]);
-  const wide = tableFree ? tableBlock(table, titles, rows) : undefined;
+  const hasFigures = table.columns.some(({ align }) => align === 'right');
+  const wide = tableFree && hasFigures ? tableBlock(table, titles, rows) : undefined;
   return wide ? [...richTextBlocks(caption), wide] : richTextBlocks([...caption, ...listed(table)]);
 };
 
@@ -52,9 +54,10 @@ const aligned = (
 
 /** Slack's table; undefined where it would break one of its limits. */
 const tableBlock = (table: Table, titles: readonly string[], rows: readonly (readonly string[])[]): types.TableBlock | undefined => {
-  const all = [titles, ...rows];
+  const all = titles.every((title) => title === '') ? rows : [titles, ...rows];
   const characters = all.flat().reduce((sum, cell) => sum + Math.max(1, cell.length), 0);
-  if (all.length > limits.tableRows || titles.length > limits.tableColumns || characters > limits.tableCharacters) return undefined;
+  if (all.length === 0 || all.length > limits.tableRows || titles.length > limits.tableColumns || characters > limits.tableCharacters)
+    return undefined;
   const block: types.TableBlock = {
     type: 'table',
     column_settings: table.columns.map(({ align }) => ({ align, is_wrapped: true })),
