@@ -1,5 +1,6 @@
 // Works out what an event comes to: its price now, and, when somebody looks, the bench over all open events of the workspace.
 
+import { buyForEvents, type EventWithRecipe, studioPrices } from '../buying/buy-for-events.ts';
 import type { BenchPlan, EventPlan } from '../planning/bench-plan.ts';
 import { type BenchRules, benchRules } from '../planning/bench-rules.ts';
 import { type EventToPlan, eventToPlan } from '../planning/event-to-plan.ts';
@@ -18,7 +19,19 @@ export const benchKey = (key: ThreadKey): string => `${key.channel}/${key.thread
 
 export type Considered = Pick<
   Answer,
-  'price' | 'bench' | 'plan' | 'benchParts' | 'openEvents' | 'titleOf' | 'standing' | 'manner' | 'event' | 'studio' | 'today'
+  | 'price'
+  | 'bench'
+  | 'plan'
+  | 'benchParts'
+  | 'prices'
+  | 'buying'
+  | 'openEvents'
+  | 'titleOf'
+  | 'standing'
+  | 'manner'
+  | 'event'
+  | 'studio'
+  | 'today'
 >;
 
 export const consider = (store: Store, key: ThreadKey, event: EventState, studio: StudioState, today: Day): Considered => {
@@ -31,6 +44,11 @@ export const consider = (store: Store, key: ThreadKey, event: EventState, studio
   const named = once(() =>
     open().map((one): NamedEvent => ({ key: benchKey(one.key), title: eventTitle(one.state, manner), state: one.state })),
   );
+  const prices = once(() => studioPrices(studio));
+  const toBuy = (one: OpenEvent): EventWithRecipe => {
+    const steps = bench().events.find((event) => event.key === benchKey(one.key))?.calendar ?? [];
+    return { id: benchKey(one.key), state: one.state, orderBy: steps.find((step) => step.step === 'order by')?.date };
+  };
   return {
     event,
     studio,
@@ -40,6 +58,11 @@ export const consider = (store: Store, key: ThreadKey, event: EventState, studio
     bench,
     plan: (): EventPlan | undefined => (event.date && event.lines.length > 0 ? bench().events.find((one) => one.key === own) : undefined),
     benchParts: () => ({ events: events(), rules }),
+    prices,
+    buying: {
+      all: once(() => buyForEvents(open().map(toBuy), prices())),
+      own: once(() => buyForEvents([toBuy({ key, state: event })], prices())),
+    },
     openEvents: named,
     titleOf: (wanted) => named().find((one) => one.key === wanted)?.title ?? 'this event',
     standing: () => standing(store.entries(key)),

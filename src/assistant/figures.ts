@@ -1,9 +1,11 @@
 // The figures of an event for scripts: a key is absent where nothing is known yet.
 
+import { type BuyFigure, buyingFigures } from '../buying/buying-figures.ts';
 import { type BenchFigures, benchFigures, type CalendarFigure, calendarFigures } from '../planning/bench-figures.ts';
 import { benchRules, minutesEach } from '../planning/bench-rules.ts';
 import { minutesPaid } from '../pricing/labour-check.ts';
 import { type PriceFigures, priceFigures } from '../pricing/price-figures.ts';
+import { minorUnits } from '../values/currency.ts';
 import type { Considered } from './consider.ts';
 
 export interface Figures {
@@ -11,6 +13,7 @@ export interface Figures {
   /** Without a date only the minutes: what is planned for the order and what its labour money pays for. */
   readonly bench?: Partial<BenchFigures> & { readonly minutesPlanned: number; readonly minutesPaid?: number };
   readonly calendar?: readonly CalendarFigure[];
+  readonly buy?: readonly BuyFigure[]; // once there is a recipe
 }
 
 export const figuresOf = (event: Considered, key: string): Figures => {
@@ -23,6 +26,9 @@ export const figuresOf = (event: Considered, key: string): Figures => {
     ...(priced ? { price: priceFigures(priced) } : {}),
     ...(event.event.lines.length > 0 ? { bench: { minutesPlanned: minutesPlanned(event), ...planned, ...paid } } : {}),
     ...(calendar ? { calendar } : {}),
+    ...(Object.keys(event.event.recipes).length > 0
+      ? { buy: buyingFigures(event.buying.own(), minorUnits(event.studio.settings.currency) ?? 2) }
+      : {}),
   };
 };
 

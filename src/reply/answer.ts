@@ -1,5 +1,7 @@
 // Everything a reply is composed from: what was said and what it changed, the figures, and how this studio likes things shown.
 
+import type { BuyingList } from '../buying/buying-list.ts';
+import type { PriceList } from '../buying/price-list.ts';
 import type { BenchPlan, EventPlan } from '../planning/bench-plan.ts';
 import type { BenchRules } from '../planning/bench-rules.ts';
 import type { EventToPlan } from '../planning/event-to-plan.ts';
@@ -33,6 +35,8 @@ export interface Answer {
   readonly bench: () => BenchPlan;
   readonly plan: () => EventPlan | undefined; // this event's part of the bench plan
   readonly benchParts: () => { readonly events: readonly EventToPlan[]; readonly rules: BenchRules };
+  readonly prices: () => PriceList;
+  readonly buying: { readonly all: () => BuyingList; readonly own: () => BuyingList }; // all open events pooled, and this one alone
   readonly openEvents: () => readonly NamedEvent[]; // of this workspace, this one included, by date
   readonly titleOf: (key: string) => string; // the name of an event on the bench
   readonly standing: () => readonly Standing[]; // what each message of this thread stands for, oldest first

@@ -5,7 +5,7 @@ import type { StudioSettings } from './settings.ts';
 
 export interface StudioState {
   readonly settings: StudioSettings;
-  readonly packs: readonly FactOf<'pack'>[]; // newest wins by item
+  readonly packs: readonly FactOf<'pack'>[]; // oldest first; of one item the newest word on each field holds
   readonly crew: readonly FactOf<'crew'>[];
   readonly drying: readonly FactOf<'drying'>[]; // newest wins by plant
 }

@@ -14,6 +14,7 @@ import { type NextStep, nextStep } from './next-step.ts';
 import { notedLines } from './noted.ts';
 import { progressBlocks } from './progress.ts';
 import { questionBlocks } from './questions/questions.ts';
+import { recipeCostBlocks } from './recipe-cost.ts';
 import { sharedBlocks } from './shared.ts';
 
 export interface Composed {
@@ -47,7 +48,7 @@ export const composeAnswer = (answer: Answer): Composed => {
   return { reply: { blocks: [...blocks, ...unread, ...step] }, asks: next?.open };
 };
 
-type Topic = 'money' | 'calendar' | 'progress';
+type Topic = 'money' | 'calendar' | 'progress' | 'recipe';
 
 const topicsOf = (answer: Answer): ReadonlySet<Topic> => {
   const topics = new Set<Topic>();
@@ -55,6 +56,7 @@ const topicsOf = (answer: Answer): ReadonlySet<Topic> => {
     if (fact.fact === 'pieces' || fact.fact === 'price' || fact.fact === 'tax' || fact.fact === 'rule') topics.add('money');
     if (fact.fact === 'date' || fact.fact === 'material') topics.add('calendar');
     if (fact.fact === 'made' || fact.fact === 'broke' || fact.fact === 'left') topics.add('progress');
+    if (fact.fact === 'recipe' || fact.fact === 'pack') topics.add('recipe');
     if (fact.fact === 'change') topics.add(changeTopic(fact.what));
   }
   const { before, event } = answer;
@@ -75,6 +77,7 @@ const statedBlocks = (answer: Answer): readonly Block[] => {
   for (const line of [...changeLines(answer), ...notedLines(answer)]) blocks.push({ block: 'line', line });
   if (topics.has('progress')) blocks.push(...progressBlocks(answer));
   if (topics.has('money')) blocks.push(...moneyBlocks(answer));
+  if (topics.has('recipe')) blocks.push(...recipeCostBlocks(answer));
   if (topics.has('calendar')) blocks.push(...dateBlocks(answer));
   return blocks;
 };

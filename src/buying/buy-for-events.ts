@@ -1,0 +1,47 @@
+// The buying list of open events from what the threads and the studio's price list say: recipes into batches, items from packs, order days from planning.
+
+import { spares } from '../handbook/spares.ts';
+import type { StudioState } from '../studio/studio.ts';
+import type { EventState } from '../thread/event.ts';
+import type { Day } from '../values/day.ts';
+import { type Decimal, decimal, zero } from '../values/decimal.ts';
+import { batchesOf } from './batches.ts';
+import { type BuyingList, buyingList } from './buying-list.ts';
+import { type PriceList, priceListOf } from './price-list.ts';
+
+const freshSpare = decimal(spares.find((spare) => spare.of === 'fresh stems')?.percent ?? 0);
+const keepingSpare = decimal(10); // for stems bought dried, preserved or artificial; common practice, no source
+
+/** Percent of stems bought beyond the recipe where the price list says nothing: the larger one as soon as anything is fresh. */
+export const usualSpare = (events: readonly EventState[]): Decimal => (events.every(keeps) ? keepingSpare : freshSpare);
+
+export const studioPrices = (studio: StudioState): PriceList => priceListOf(studio.packs, { currency: studio.settings.currency });
+
+export interface EventWithRecipe {
+  readonly id: string;
+  readonly state: EventState;
+  readonly orderBy: Day | undefined;
+}
+
+export const buyForEvents = (events: readonly EventWithRecipe[], prices: PriceList): BuyingList =>
+  buyingList(
+    events
+      .filter(({ state }) => Object.keys(state.recipes).length > 0)
+      .map(({ id, state }) => ({ id, batches: batchesOf(state), keeps: keeps(state), steps: state.steps })),
+    prices.items,
+    {
+      usualSpare: usualSpare(events.map(({ state }) => state)),
+      unsized: prices.unsized,
+      orderDay: (_item, id) => events.find((event) => event.id === id)?.orderBy,
+    },
+  );
+
+/** Everything of it can be bought early: nothing fresh among the lines. */
+const keeps = (state: EventState): boolean =>
+  state.lines.every((line) => {
+    const material = line.material ?? state.material;
+    return material === 'dried' || material === 'preserved' || material === 'artificial';
+  });
+
+/** Nothing to buy: an event without a recipe. */
+export const nothingToBuy = (list: BuyingList): boolean => list.rows.length === 0 && list.spend.equals(zero) && list.missing.length === 0;
