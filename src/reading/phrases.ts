@@ -1,13 +1,40 @@
 // The ordered list of phrases: the one place a phrase is registered. An earlier phrase takes its words first.
 
 import type { Phrase } from './phrase.ts';
+import { afterwards } from './phrases/afterwards.ts';
+import { correction } from './phrases/correction.ts';
+import { crew } from './phrases/crew.ts';
 import { eventDate } from './phrases/event-date.ts';
+import { eventTitle } from './phrases/event-title.ts';
 import { materialSaid } from './phrases/material-said.ts';
 import { order } from './phrases/order.ts';
 import { otherWork } from './phrases/other-work.ts';
+import { ownRule } from './phrases/own-rule.ts';
+import { priceList } from './phrases/price-list.ts';
 import { progress } from './phrases/progress.ts';
 import { question } from './phrases/question.ts';
+import { recipe } from './phrases/recipe.ts';
 import { taxBasis } from './phrases/tax-basis.ts';
 import { undo } from './phrases/undo.ts';
+import { wearersList } from './phrases/wearers-list.ts';
 
-export const phrases: readonly Phrase[] = [undo, question, otherWork, progress, eventDate, order, taxBasis, materialSaid];
+export const phrases: readonly Phrase[] = [
+  // Whole sentences first: what they are about decides what their numbers mean.
+  undo,
+  question,
+  ownRule,
+  afterwards,
+  priceList,
+  recipe,
+  crew,
+  correction,
+  wearersList,
+  progress,
+  // Then the parts of an order, in any sequence. Other people's numbers go before ours.
+  otherWork,
+  eventTitle,
+  eventDate,
+  order,
+  taxBasis,
+  materialSaid,
+];

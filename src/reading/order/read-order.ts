@@ -60,7 +60,7 @@ const lineFact = (line: Line, single: boolean): Unworded => {
     ...countOf(mention),
     ...(price === undefined || own === undefined
       ? {}
-      : { price: { amount: price.number.amount, ...(price.number.max === undefined ? {} : { amountMax: price.number.max }), per: own } }),
+      : { price: { amount: price.number.amount, ...(price.number.max === undefined ? {} : { amountMax: price.number.max }), per: own, ...currencyFields(price.number) } }),
     ...(mention.material === undefined || single ? {} : { material: mention.material as FactOf<'material'>['material'] }),
     ...(mention.wearer === undefined ? {} : { wearer: mention.wearer }),
   };

@@ -6,7 +6,7 @@ export const ingredients: Readonly<Record<string, readonly string[]>> = {
   eucalyptus: ['euc', 'euca', 'eucalyptus', 'eucalypt', 'eucy', 'eucaliptus', 'gum leaf'],
   statice: ['statice', 'static flower', 'statis'],
   limonium: ['limonium', 'limo'],
-  strawflower: ['strawflower', 'straw flower', 'helichrysum', 'paper daisy'],
+  strawflower: ['strawflower', 'straw flower', 'helichrysum'],
   'bunny tail': ['bunny tail', 'bunnytail', 'lagurus', 'bunnies'],
   craspedia: ['craspedia', 'billy button', 'billy buttons', 'billy ball', 'billies'],
   'spray rose': ['spray rose', 'sprayrose'],
@@ -21,7 +21,7 @@ export const ingredients: Readonly<Record<string, readonly string[]>> = {
   waxflower: ['waxflower', 'wax flower', 'wax'],
   astrantia: ['astrantia'],
   ranunculus: ['ranunculus', 'ranunc', 'ranuncs', 'ranunculi'],
-  carnation: ['carnation', 'spray carnation', 'carns', 'carn'],
+  carnation: ['carnation', 'carns', 'carn'],
   chrysanthemum: ['chrysanthemum', 'chrysanth', 'mum flower', 'pompom mum'],
   freesia: ['freesia'],
   orchid: ['orchid', 'dendrobium', 'cymbidium', 'phalaenopsis'],
@@ -54,17 +54,17 @@ export const ingredients: Readonly<Record<string, readonly string[]>> = {
   snowberry: ['snowberry', 'snowberries', 'symphoricarpos'],
   leaf: ['leaf', 'leaves', 'foliage', 'greenery', 'greens', 'filler'],
   ribbon: ['ribbon'],
-  tape: ['tape', 'stem tape', 'floral tape', 'flower tape', 'florist tape', 'gutta tape'],
-  wire: ['wire', 'rose wire', 'stub wire', 'floral wire', 'florist wire', 'bullion wire'],
-  pin: ['pin', 'pearl pin', 'pearl head pin', 'pearl-head pin', 'boutonniere pin', 'corsage pin', 'buttonhole pin', 'lapel pin'],
-  magnet: ['magnet', 'boutonniere magnet', 'corsage magnet', 'buttonhole magnet', 'magnet backing'],
+  'pearl head pin': ['pearl head pin', 'pearl-head pin'],
   twine: ['twine', 'raffia', 'hessian', 'string', 'cord', 'jute'],
   elastic: ['elastic'],
-  glue: ['glue', 'glue stick', 'floral glue', 'cold glue'],
   'corsage bracelet': ['corsage bracelet', 'wrist corsage bracelet', 'corsage band', 'wristlet band', 'corsage elastic'],
   'silica gel': ['silica', 'silica gel'],
-  twig: ['twig', 'larch twig', 'birch twig'],
 };
+
+/** Goods that stand under their own names. */
+export const goodsNames = [
+  'tape', 'stem tape', 'floral tape', 'flower tape', 'florist tape', 'gutta tape', 'wire', 'rose wire', 'stub wire', 'floral wire', 'florist wire', 'bullion wire', 'pin', 'pearl pin', 'boutonniere pin', 'corsage pin', 'buttonhole pin', 'lapel pin', 'magnet', 'boutonniere magnet', 'corsage magnet', 'buttonhole magnet', 'magnet backing', 'glue', 'glue stick', 'floral glue', 'cold glue', 'twig', 'larch twig', 'birch twig', 'spray carnation', 'paper daisy', 'silica', 'pearl', 'bead', 'feather', 'moss', 'clay', 'berry', 'sea holly', 'hellebore', 'veronica', 'sweet pea', 'anemone', 'gerbera', 'sunflower', 'lily', 'calla lily', 'iris', 'dahlia', 'snapdragon', 'stock flower', 'aster', 'cornflower', 'myrtle', 'thyme', 'mint', 'sage', 'viburnum', 'senecio', 'dusty miller', 'brunia', 'leucadendron', 'kangaroo paw', 'thryptomene', 'geraldton wax', 'flannel flower', 'tea tree', 'lotus pod', 'cotton', 'cotton boll', 'oat', 'barley', 'quaking grass', 'grass', 'reed', 'ranunculus', 'mimosa', 'wattle', 'acacia', 'everlasting daisy', 'xerochrysum', 'rhodanthe', 'honesty', 'lunaria', 'poppy', 'pine', 'cone', 'pine cone', 'cedar', 'juniper', 'holly', 'mistletoe', 'camellia', 'gardenia', 'magnolia', 'bougainvillea', 'chamomile', 'feverfew', 'queen anne lace', 'ammi', 'dill', 'clematis', 'jasmine vine', 'hops', 'spiraea', 'forsythia', 'blossom', 'cherry blossom', 'pussy willow', 'willow', 'moss ball', 'skimmia', 'pieris', 'aspidistra', 'monstera', 'palm', 'palm spear', 'lemon leaf', 'camellia leaf', 'galax leaf', 'gum nut', 'tortum', 'sinuata', 'caspia', 'misty', 'bupleurum', 'alstroemeria', 'agapanthus', 'nerine', 'crocosmia', 'muscari', 'hyacinth', 'narcissus', 'daffodil', 'lily of the valley', 'stephanotis', 'oregonia', 'boxwood', 'buxus', 'bell', 'floral foam', 'foam', 'cuff', 'barrette clip', 'comb base', 'headband base', 'ribbon roll', 'lace', 'organza', 'cellophane', 'cello bag', 'corsage box', 'buttonhole box', 'boutonniere box', 'display box', 'label', 'safety pin', 'brooch pin', 'brooch back', 'hair grip', 'bobby pin', 'kirby grip', 'adhesive', 'pva', 'hairspray', 'floral spray', 'spray paint',
+];
 
 /** Singular pack words: what a wholesaler sells by. */
 export const packWords: Readonly<Record<string, readonly string[]>> = {

@@ -7,7 +7,7 @@ import { benchPeople, roles } from './people-words.ts';
 import { pieceWords } from './piece-words.ts';
 import { allWords, budgetWords, eachWords, fromWords, upToWords } from './price-words.ts';
 import { includedWords, onTopWords, taxNames } from './tax-words.ts';
-import { ingredients, otherWork, packWords } from './trade-words.ts';
+import { goodsNames, ingredients, otherWork, packWords } from './trade-words.ts';
 
 export interface Entry {
   readonly words: readonly string[];
@@ -53,6 +53,7 @@ addAll({ from: fromWords }, 'from', false);
 addAll({ 'up to': upToWords }, 'upTo', false);
 addAll({ budget: budgetWords }, 'budget', false);
 addAll(ingredients, 'ingredient', true);
+for (const name of goodsNames) for (const form of plurals(name)) add(form, 'ingredient', name);
 addAll(packWords, 'pack', false);
 addAll({ other: otherWork }, 'other', true);
 addAll({ bench: benchPeople }, 'bench', false);

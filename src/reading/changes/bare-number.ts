@@ -1,0 +1,35 @@
+// "make that 45", "sorry 45", "45 not 40": a number alone that corrects the last one. The thread knows whether that was a count or a price.
+
+import { type Finding, found, type Reader } from '../phrase.ts';
+import type { Part } from '../text/message.ts';
+import { bareWords, markers } from './change-words.ts';
+import { inZones, zonesOf } from './zones.ts';
+
+const star = /^\*$/;
+
+export const bareNumber = (reader: Reader, part: Part): Finding | undefined => {
+  const { tokens } = reader;
+  const stretch = tokens.slice(part.start, part.end);
+  const numbers = stretch.flatMap((token, at) => (token.number === undefined ? [] : [part.start + at]));
+  if (numbers.length === 0 || numbers.length > 2) return undefined;
+  const starred = star.test(stretch[0]?.text ?? '') || star.test(stretch.at(-1)?.text ?? '');
+  for (const token of stretch) {
+    if (token.number !== undefined) {
+      if (token.number.form !== 'plain') return undefined;
+    } else if (token.kind === 'word' ? !bareWords.has(token.text) : !/^[,.\-*()!":>/]$/.test(token.text)) return undefined;
+  }
+  const zones = zonesOf(tokens, part.start, part.end);
+  const marked = starred || zones.old.length > 0 || markers.some((marker) => marker.in(tokens, part.start, part.end) !== undefined);
+  if (!marked) return undefined;
+  const fresh = numbers.filter((index) => inZones(zones.fresh, index));
+  const [at, second] = fresh;
+  if (at === undefined || second !== undefined) return undefined;
+  const number = tokens[at]?.number;
+  const old = numbers.find((index) => inZones(zones.old, index));
+  if (number === undefined || number.approx === true) return undefined;
+  const range = number.max;
+  const to = range ?? number.amount;
+  const from = range === undefined ? (old === undefined ? undefined : tokens[old]?.number?.amount) : number.amount;
+  // "40 to 45" is a change only after "from" or a word of change; that is what the marker said.
+  return found(reader, part.start, part.end, [{ fact: 'change', what: 'number', to: Number(to), ...(from === undefined ? {} : { from: Number(from) }) }]);
+};

@@ -1,0 +1,38 @@
+// How people say that something said before was wrong or has changed.
+
+import { pattern } from '../pattern.ts';
+
+/** A word that marks a correction by itself. */
+export const markers = [
+  "(actually|correction|oops|whoops|typo|instead|amend|edit|scratch that|strike that|my bad|my mistake|ooops|woops|mistyped|misread|miscounted|rather|soz|apologies)",
+  "(sorry|no|nope|wait|hang on|hold on|ah|argh|ugh|er|um|nah|ok|update|change|changed|oh) (,|-|:|no|wait|i|\\.)",
+  "(sorry|correction|update|amendment)",
+  "(make|made|put|call|mark|set|change|bump|update|switch|turn|get|log|keep|up|drop|cut|reduce|increase|raise|lower|take|bring|lift|revise|push|knock|alter|correct|move|go) (that|it|this|them|those|these|order|count|price|the|to|up|down|my|her|his|date|number|total|material|basis|everything|the lot|all|our|back|with)",
+  "(should|shld|shoulda|shouldve|should've) (be|have been|read|say|been|of been|have said|have read)",
+  "(was|were|is) (supposed|meant) to (be|say|read)",
+  '(i|we) (meant|mean|said|typed)',
+  'meant (to)? (be|say|type|put)?',
+  "(is|are|'s|it's|its|that's|at|only|needs|wants|want) now",
+  'now (is|are|at|it\'s|its|only|just|wants|want|need|want|going|be|down to|up to|to be|<count>|<money>|<material>)',
+  '(down|up|back|changed|dropped|gone|went|cut|bumped|moved|reduced|increased|revised|pushed|switched|shifted|shifting|moving|brought|raised|lowered|amended|trimmed|rescheduled|postponed|delayed|swapped|changing|switching|updated|goes|going|corrected) (up|down|out|back|forward|on|over|from|it|date|them)? (to|from|for)',
+  '(same|as before|same again|same order|same as before|as above) (but|except|only|just|,|again|as)',
+  '(change|swap|switch|amend|alter|update) ',
+  '(has|have|had|got|been|date|event|wedding) (changed|moved|shifted|been moved|been changed|pushed|been pushed|rescheduled)',
+  '(now|after all|in the end)',
+].map((source) => pattern(source));
+
+/** Strong enough to correct even beside "done". */
+export const strongMarkers = [
+  pattern('(correction|typo|meant|supposed|instead|mistyped|miscounted|should be|shld be)'),
+  pattern("(should|shld|shoulda|should've|shouldve) (be|have been|read|say|been)"),
+  pattern('(was|were|is) (supposed|meant) to (be|say|read)'),
+  pattern('i (meant|said)'),
+];
+
+/** The only words that may stand around a bare number that corrects another. */
+export const bareWords = new Set([
+  'make', 'that', 'it', 'this', 'sorry', 'actually', 'no', 'nope', 'oops', 'whoops', 'correction', 'i', 'meant', 'mean', 'said', 'should', 'be', 'have', 'been', 'read', 'say', 'supposed', 'to', 'was', 'were', 'is', 'are', 'its', "it's", 'thats', "that's", 'the', 'not', 'count', 'number', 'order', 'change', 'changed', 'instead', 'of', 'rather', 'than', 'now', 'ok', 'okay', 'please', 'pls', 'plz', 'typo', 'update', 'up', 'down', 'bump', 'wait', 'hang', 'on', 'ah', 'my', 'bad', 'mistake',
+  'just', 'only', 'they', 'want', 'we', 'need', 'them', 'call', 'put', 'set', 'from', 'go', 'we', "we're", 'at', 'er', 'um', 'soz', 'all', 'after', 'then', 'but', 'and', 'lets', "let's", 'so', 'nah', 'thanks', 'ta', 'cheers', 'bring', 'drop', 'cut', 'reduce', 'increase', 'raise', 'apologies', 'mistyped', 'miscounted', 'shoulda', 'shld', 'numbers', 'qty', 'quantity', 'final', 'total', 'edit', 'amend', 'you', 'can', 'x', 'bride', 'client', 'wants', 'says', 'she', 'he', 'has', 'in', 'end', 'the', 'pieces', 'me', 'pcs', 'nos', 'argh', 'ugh', 'oh', 'hold', 'for', 'one', 'again', 'last', 'message', 'reckons', 'typed', 'figure', 'went', 'gone', 'goes', 'wrong', 'meaning', 'read', 'as',
+]);
+
+export const moveWords = /^(moved|move|moving|pushed|push|pushing|postponed|postpone|delayed|delay|brought|bring|bringing|shifted|shift|shifting|rescheduled|reschedule|slid|slipped|forward|forwards|back|later|earlier|changed|put|sooner|delaying)$/;

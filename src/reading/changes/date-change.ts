@@ -1,0 +1,105 @@
+// "date's moved to the 19th", "not the 14th, 21 March", "pushed back a week".
+
+import { dateOutcome } from '../dates/date-facts.ts';
+import { type DateRead, dateAt } from '../dates/date-forms.ts';
+import { timeAt } from '../dates/clock-time.ts';
+import type { Ask } from '../reading.ts';
+import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
+import type { Part } from '../text/message.ts';
+import { markers } from './change-words.ts';
+import { dateShift } from './differences.ts';
+import { inZones, zonesOf } from './zones.ts';
+import { dayOf, monthOf, yearOf, type Day } from '../../values/day.ts';
+import { dayAlone } from '../dates/date-forms.ts';
+import { isNumber } from '../text/token.ts';
+import type { Fact } from '../fact.ts';
+
+const datesIn = (reader: Reader, part: Part): DateRead[] => {
+  const reads: DateRead[] = [];
+  for (let index = part.start; index < part.end; index++) {
+    const read = dateAt(reader.tokens, index, reader.context) ?? loneDay(reader, index);
+    if (read === undefined || read.end > part.end) continue;
+    reads.push(read);
+    index = read.end - 1;
+  }
+  return reads;
+};
+
+// "the 21st not the 14th": with no month said, the thread's own month if it has one.
+const loneDay = (reader: Reader, index: number): DateRead | undefined => {
+  const token = reader.tokens[index];
+  return isNumber(token, 'ordinal') ? dayAlone(index, index + 1, Number(token?.number?.amount), reader.context) : undefined;
+};
+
+const resolved = (reader: Reader, read: DateRead): DateRead => {
+  const { eventDate } = reader.context;
+  if (read.dayOnly === undefined || eventDate === undefined) return read;
+  const day = dayOf(yearOf(eventDate), monthOf(eventDate), read.dayOnly);
+  if (day === undefined || day < reader.context.today) return read;
+  const { why: _, ...rest } = read;
+  return { ...rest, days: [day] };
+};
+
+const shiftFact = (days: number): Unworded => ({ fact: 'change', what: 'date', by: days });
+
+const shifted = (reader: Reader, part: Part): Finding | undefined => {
+  for (let index = part.start; index < part.end; index++) {
+    const shift = dateShift(reader.tokens, index, part.end);
+    if (shift === undefined) continue;
+    if (shift.direction !== 0) return found(reader, index, shift.match.end, [shiftFact(shift.days * shift.direction)]);
+    const words = reader.words(index, shift.match.end);
+    const choice = (sign: 1 | -1) => ({ words: sign === 1 ? `${shift.days} days later` : `${shift.days} days earlier`, facts: [{ ...shiftFact(shift.days * sign), words } as Fact] });
+    const ask: Ask = { about: 'date', why: 'which date', words, choices: [choice(1), choice(-1)] };
+    return { start: index, end: shift.match.end, asks: [ask] };
+  }
+  return undefined;
+};
+
+export const dateChange = (reader: Reader, part: Part): Finding | undefined => {
+  const moved = shifted(reader, part);
+  if (moved !== undefined) return moved;
+  const zones = zonesOf(reader.tokens, part.start, part.end);
+  const marked = zones.old.length > 0 || markers.some((marker) => marker.in(reader.tokens, part.start, part.end) !== undefined);
+  if (!marked) return undefined;
+  const reads = datesIn(reader, part);
+  const fresh = reads.filter((read) => inZones(zones.fresh, read.start));
+  const old = reads.find((read) => inZones(zones.old, read.start));
+  const [read] = fresh;
+  if (read === undefined) return timeChange(reader, part, zones);
+  if (reader.tokens.slice(part.start, part.end).some((token) => token.means['bench'] !== undefined && token.text !== 'us')) return undefined;
+  const about = reader.tokens.slice(part.start, part.end);
+  // "20 done now, rest on friday" is no correction of the date.
+  const dateWord = about.some((token) => /^(date|date's|event|wedding|event's|moved|move|day|party|ceremony|handover|it's|its|changed|shifted|rescheduled|postponed|pushed|brought|meant|not|sorry|actually|correction|should|make|change|that|no)$/.test(token.text));
+  if (!dateWord || about.some((token) => token.means['piece'] !== undefined && token.means['piece'] !== 'unspecified')) return undefined;
+  const time = timeIn(reader, part, read);
+  const [from] = old?.days.length === 1 ? old.days : [];
+  const fact = (date: Day): Unworded => ({ fact: 'change', what: 'date', to: date, ...(from === undefined ? {} : { from }) });
+  const outcome = dateOutcome(reader, resolved(reader, read), fact, part.start, part.end);
+  if (time === undefined || outcome.facts === undefined) return outcome;
+  return { ...outcome, facts: [...outcome.facts, { fact: 'change', what: 'time', to: time, words: reader.words(part.start, part.end) }] };
+};
+
+const timeIn = (reader: Reader, part: Part, date: DateRead): string | undefined => {
+  for (let index = part.start; index < part.end; index++) {
+    if (index >= date.start && index < date.end) continue;
+    const time = timeAt(reader, index, index >= date.end && index - date.end < 3);
+    if (time !== undefined) return time.time;
+  }
+  return undefined;
+};
+
+const timeWords = /^(ceremony|event|wedding|time|time's|times|start|starts|starting|handover|pickup|collection|party|its|it's|moved|now)$/;
+const timeChange = (reader: Reader, part: Part, zones: ReturnType<typeof zonesOf>): Finding | undefined => {
+  if (!reader.tokens.slice(part.start, part.end).some((token) => timeWords.test(token.text))) return undefined;
+  let to: string | undefined;
+  let from: string | undefined;
+  for (let index = part.start; index < part.end; index++) {
+    const time = timeAt(reader, index, false);
+    if (time === undefined) continue;
+    if (inZones(zones.old, time.end - 1)) from ??= time.time;
+    else to ??= time.time;
+    index = time.end - 1;
+  }
+  if (to === undefined || reader.tokens.slice(part.start, part.end).some((token) => token.means['bench'] !== undefined)) return undefined;
+  return found(reader, part.start, part.end, [{ fact: 'change', what: 'time', to, ...(from === undefined ? {} : { from }) }]);
+};

@@ -1,0 +1,58 @@
+// "swap the 2 wrist corsages for pin-ons": two changes of count. "scrap the crowns", "no corsages now": one, to none.
+
+import type { PieceKind } from '../../handbook/pieces.ts';
+import { type Match, pattern } from '../pattern.ts';
+import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
+import type { Part } from '../text/message.ts';
+import type { Token } from '../text/token.ts';
+
+const forms: readonly (readonly [ReturnType<typeof pattern>, 'a' | 'b'])[] = [
+  [pattern('(swap|change|switch|replace|exchange|trade|swop|turn|make|convert|swapping|switching|swapped) (out)? (all|both|those|them)? (of)? (the|those|our|her|all the)? (<n:count>|both)? (<material>)? <a:piece> (for|to|with|into|in|over to|as) (the|a|some|all)? (<m:count>)? (<material>)? <b:piece>'), 'a'],
+  [pattern('(the|all the|those|all)? (<n:count>|both)? <a:piece> (are|is|should be|to be|now|becoming|to become|become|will be|go|going) (now|to be|all)? (<m:count>)? <b:piece> (now|instead)?'), 'a'],
+  [pattern('<m:count> <b:piece> (instead of|not|rather than|in place of|replacing|and not) (the|any|a)? (<n:count>)? <a:piece>'), 'a'],
+  [pattern('<b:piece> (instead of|not|rather than|in place of) (the)? (<n:count>)? <a:piece>'), 'a'],
+];
+const gone = pattern("(scrap|drop|cancel|lose|remove|ditch|no more|no|forget|forget about|bin|skip|without|cut|take out|take off|delete|kill|leave out|not doing|don't need|dont need|no longer need|no need for|pull|losing|dropping|cancelling|not having|they don't want|dont want|don't want|not doing the|canceling|nix) (the|any|all|all the|her|those|our|out)? (of)? (the)? <p:piece> (now|please|pls|after all|any more|anymore|altogether|from the order|this time|off the order|then|sorry|thanks)?");
+const goneAfter = pattern('(the)? <p:piece> (are|is|have been|has been|got)? (cancelled|canceled|scrapped|off|out|gone|not needed|no longer needed|not happening|off the list|off the order|dropped|removed|not wanted) (now)?');
+
+const kind = (token: Token | undefined): PieceKind => (token?.means['piece'] ?? 'unspecified') as PieceKind;
+const numberOf = (token: Token | undefined): number | undefined => (token?.number === undefined ? undefined : Number(token.number.amount));
+
+const counted = (reader: Reader, match: Match): number | undefined => {
+  const said = numberOf(match.kept['n']) ?? numberOf(match.kept['m']);
+  if (said !== undefined) return said;
+  return reader.tokens.slice(match.start, match.end).some((token) => token.text === 'both') ? 2 : undefined;
+};
+
+export const swapped = (reader: Reader, part: Part): Finding | undefined => {
+  for (const [form] of forms) {
+    const match = form.in(reader.tokens, part.start, part.end);
+    if (match === undefined) continue;
+    const [from, to] = [kind(match.kept['a']), kind(match.kept['b'])];
+    if (from === to || from === 'unspecified' || to === 'unspecified') continue;
+    const count = counted(reader, match);
+    const given = numberOf(match.kept['m']) ?? count;
+    const old = numberOf(match.kept['n']);
+    // "swap 1 of 3" leaves the rest: with a number the difference would need the thread, so the whole kind is meant only as said.
+    const facts: Unworded[] =
+      given === undefined
+        ? [{ fact: 'change', what: 'piece', from, to, piece: from }]
+        : [
+            { fact: 'change', what: 'count', to: given, piece: to },
+            { fact: 'change', what: 'count', to: 0, ...(old === undefined ? {} : { from: old }), piece: from },
+          ];
+    return found(reader, match.start, match.end, facts);
+  }
+  const none = gone.at(reader.tokens, part.start, part.end) ?? lateStart(reader, part) ?? goneAfter.at(reader.tokens, part.start, part.end);
+  if (none === undefined || part.end - none.end > 6 || kind(none.kept['p']) === 'unspecified') return undefined;
+  const first = reader.tokens[none.start]?.text ?? '';
+  if (/^(done|made|left|finished)$/.test(reader.tokens[none.end]?.text ?? '') || (first === 'no' && reader.tokens[none.end]?.text === 'done')) return undefined;
+  if (reader.tokens.slice(none.end, part.end).some((token) => token.number !== undefined)) return undefined;
+  return found(reader, none.start, none.end, [{ fact: 'change', what: 'count', to: 0, piece: kind(none.kept['p']) }]);
+};
+
+const lateStart = (reader: Reader, part: Part): Match | undefined => {
+  let index = part.start;
+  while (index < part.end && /^(sorry|actually|ok|oh|no|wait|,|can|you|we|please|pls|they|she|he|bride|client|has|have|decided|to|now|the|wants|want|wanted|just|lets|let's|are)$/.test(reader.tokens[index]?.text ?? '')) index += 1;
+  return index === part.start ? undefined : gone.at(reader.tokens, index, part.end);
+};

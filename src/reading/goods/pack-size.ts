@@ -1,0 +1,77 @@
+// How goods are sold: "a bunch of 50", "box/144", "100g", "10 m spool", "10 stem bunch".
+
+import { type Match, pattern } from '../pattern.ts';
+import type { Token } from '../text/token.ts';
+
+export interface PackSize {
+  readonly size?: number;
+  readonly unit?: string;
+  readonly per?: string;
+  readonly quantity?: number;
+}
+
+const counted = '(stem|stems|pc|pcs|piece|pieces|pins|pin|count|ct|heads|nos|per|s|pk|pack|units|sheets|rolls|sticks|leaves|sprays|m|blooms|magnets)';
+const forms: readonly (readonly [ReturnType<typeof pattern>, boolean])[] = (
+  [
+    [`(a|an|per|the|each|/|for a|in a)? <k:pack> (of|/|x|\\(|with|-|=|:|has|holds)? (about)? <n:count> (x)? (<u:pack>|${counted})? (\\))?`, false],
+    ['(a|an|per|the|/|for a)? <k:pack> (of|/|x|\\(|-)? <m:length> (\\))?', false],
+    ['(a|an|per|the|/|for a)? <k:pack> (of|/|x|\\()? <m:weight> (\\))?', false],
+    ['(a|an|per|the|/|for a)? <m:length> (<k:pack>)', false],
+    ['(a|an|per|the|/|for a)? <m:weight> (<k:pack>)', false],
+    [`(a|per|/|for)? <n:count> (-)? (stem|stems|pc|pcs|piece|head|count|ct|pk|pack|stm) (/|per|a|in a|to a|to the|-)? <k:pack>`, false],
+    ['<n:count> (per|to a|to the|in a|in the|/|in each) <k:pack>', false],
+    ['(/|per|a|the|an) <k:pack>', false],
+    ['for <n:count>', false],
+    [`(of|x|\\(|/|pk|per|-) <n:count> (<u:pack>|${counted})? (\\))?`, false],
+    [`<n:count> (stem|stems|pc|pcs|pieces|heads|count|ct|pk|stm|pins)`, false],
+    ['<q:count> (x)? <k:pack> (of)?', true],
+    ['(per|a|/|/)? <m:weight>', false],
+    ['(per|a|/)? <m:length>', false],
+    ['<k:pack>', false],
+  ] as const
+).map(([source, quantity]) => [pattern(source), quantity]);
+
+const inDozens = (token: Token): boolean => token.number?.inDozens === true;
+
+/** What the stretch says about packs, and the tokens that say it. */
+export const findPack = (tokens: readonly Token[], start: number, end: number): PackSize & { readonly used: readonly number[] } => {
+  const used = new Set<number>();
+  let found: PackSize = {};
+  const take = (match: Match): void => {
+    for (let index = match.start; index < match.end; index++) used.add(index);
+  };
+  for (const [form, isQuantity] of forms) {
+    const match = form.in(tokens, start, end);
+    if (match === undefined || overlaps(match, used)) continue;
+    const { k, n, m, q } = match.kept;
+    if (isQuantity) {
+      if (found.quantity !== undefined || (found.per !== undefined && found.per !== k?.means['pack'])) continue;
+      found = { ...found, quantity: Number(q?.number?.amount), ...(found.per === undefined && k !== undefined ? { per: k.means['pack'] ?? '' } : {}) };
+      take(match);
+      continue;
+    }
+    if ((n !== undefined || m !== undefined) && found.size !== undefined) continue;
+    if (n === undefined && m === undefined && found.per !== undefined) continue;
+    if (tokens[match.start]?.number !== undefined && tokens[match.start]?.means !== undefined && n === undefined && m === undefined) continue;
+    const measured = m?.number;
+    found = {
+      ...found,
+      ...(n === undefined ? {} : { size: Number(n.number?.amount) }),
+      ...(measured === undefined ? {} : { size: Number(measured.amount), unit: measured.unit ?? '' }),
+      ...(k === undefined || found.per !== undefined ? {} : { per: k.means['pack'] ?? '' }),
+    };
+    take(match);
+  }
+  const dozen = found.size === undefined ? tokens.findIndex((token, index) => index >= start && index < end && inDozens(token) && !used.has(index)) : -1;
+  if (dozen >= 0) {
+    found = { ...found, size: Number(tokens[dozen]?.number?.amount) };
+    used.add(dozen);
+    if (/^(per|a|the|\/)$/.test(tokens[dozen - 1]?.text ?? '') && dozen - 1 >= start) used.add(dozen - 1);
+  }
+  return { ...found, used: [...used] };
+};
+
+const overlaps = (match: Match, used: ReadonlySet<number>): boolean => {
+  for (let index = match.start; index < match.end; index++) if (used.has(index)) return true;
+  return false;
+};

@@ -1,0 +1,72 @@
+// Taking one thing back and saying another: "make that 45", "R60 each not R65", "swap the 2 wrist corsages for pin-ons", "no, ex tax", "moved to 21 March".
+
+import { bareNumber } from '../changes/bare-number.ts';
+import { dateChange } from '../changes/date-change.ts';
+import { countDifference, priceDifference } from '../changes/differences.ts';
+import { newValues } from '../changes/new-values.ts';
+import { swapped } from '../changes/swap.ts';
+import { type Finding, found, type Phrase, type Reader } from '../phrase.ts';
+import type { Part } from '../text/message.ts';
+import { doneWord, didWord } from '../progress/done-words.ts';
+import { pattern } from '../pattern.ts';
+import { strongMarkers } from '../changes/change-words.ts';
+
+const doneForm = pattern(`(${doneWord}|${didWord}|to go|left|broke|broken|snapped|pending|remaining|dropped)`);
+const notForStudio = /^(cooler|fridge|van|meeting|lunch|invoice|room|bay|code|rent|flight|phone|dentist|bins|bin|alarm|heating|delivery|parking|market|coffee|train|landlord|address|wifi)$/;
+
+const readPart = (reader: Reader, part: Part): Finding[] => {
+  const { tokens } = reader;
+  const stretch = tokens.slice(part.start, part.end);
+  if (stretch.some((token) => (token.kind === 'word' && notForStudio.test(token.text)) || token.number?.form === 'temperature')) return [];
+  const swap = swapped(reader, part);
+  if (swap !== undefined) return [swap];
+  const moved = dateChange(reader, part);
+  if (moved !== undefined) return [moved];
+  const doneAt = doneForm.in(tokens, part.start, part.end);
+  const strong = strongMarkers.some((marker) => marker.in(tokens, part.start, part.end) !== undefined);
+  const old = stretch.some((token) => token.text === 'not');
+  const goods = stretch.some((token) => token.means['ingredient'] !== undefined || token.means['other'] !== undefined || token.number?.form === 'duration');
+  if (goods) return [];
+  if (doneAt === undefined || /^(dropped|drop)$/.test(tokens[doneAt.start]?.text ?? '') || (doneAt.start === part.start && /^(did|made|got|make)$/.test(tokens[doneAt.start]?.text ?? '') && old)) {
+    const differences = differencesIn(reader, part);
+    if (differences.length > 0) return differences;
+  } else if (!strong && !old) return [];
+  const bare = bareNumber(reader, part);
+  if (bare !== undefined) return [bare];
+  return newValues(reader, part);
+};
+
+const differencesIn = (reader: Reader, part: Part): Finding[] => {
+  const findings: Finding[] = [];
+  for (let index = part.start; index < part.end; index++) {
+    const read = priceDifference(reader.tokens, index, part.end) ?? countDifference(reader.tokens, index, part.end);
+    if (read === undefined) continue;
+    // "20 bouts and 3 corsages" is a list; only what opens the message or follows a word of change adds to the order.
+    const first = reader.tokens[index]?.text ?? '';
+    const joining = /^(and|\+|plus|also|&|with|less|minus)$/.test(first);
+    if (joining && (index > part.start || part.start > 0)) continue;
+    if (findings.length === 0 && ordersBefore(reader, part.start, index)) continue;
+    findings.push(found(reader, index, read.match.end, [read.fact]));
+    index = read.match.end - 1;
+  }
+  return findings;
+};
+
+// A counted piece or a price before it makes it one line of an order: "6 bouts 2 extra corsages at 30".
+const ordersBefore = (reader: Reader, start: number, index: number): boolean =>
+  reader.tokens.slice(start, index).some((token, at) => (token.means['piece'] !== undefined && reader.tokens[start + at - 1]?.number?.form === 'plain') || token.number?.form === 'money');
+
+const find = (reader: Reader): Finding[] => {
+  const findings: Finding[] = [];
+  for (const part of reader.untouched().slice(0, 40)) {
+    if (part.end - part.start > 50) continue;
+    findings.push(...readPart(reader, part));
+  }
+  return findings;
+};
+
+export const correction: Phrase = {
+  name: 'correction',
+  examples: ['make that 45', '45 not 40', 'add 5 more corsages', 'swap the 2 wrist corsages for pin-ons', 'no, ex tax', 'moved to 21 March'],
+  find,
+};

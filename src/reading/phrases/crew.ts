@@ -1,0 +1,168 @@
+// Who is at the bench and how fast: "2 of us fri, 5 hrs each", "two freelancers at R150 p/h", "takes me 7 mins per buttonhole".
+
+import type { PieceKind } from '../../handbook/pieces.ts';
+import { decimal } from '../../values/decimal.ts';
+import { askDay, dateOutcome } from '../dates/date-facts.ts';
+import { type DateRead, dateAt } from '../dates/date-forms.ts';
+import type { FactOf } from '../fact.ts';
+import { pattern } from '../pattern.ts';
+import { type Finding, found, type Phrase, type Reader, type Unworded } from '../phrase.ts';
+import type { Part } from '../text/message.ts';
+import type { Token } from '../text/token.ts';
+
+const peopleForms = [
+  pattern('<n:count> (extra|more|other|good|new|of the|part time|casual|bench)? (<bench>)'),
+  pattern('<n:count> (extra|more)? (<role>) (in|on|at|helping|working|coming|free)'),
+];
+const pairForms: readonly (readonly [ReturnType<typeof pattern>, number])[] = [
+  [pattern('both (of us)'), 2],
+  [pattern('both <bench>'), 2],
+  [pattern('(just|only) (me|myself|i|one of us)'), 1],
+  [pattern('(me|myself) (and|&|\\+|n) <word>'), 2],
+  [pattern('<word> (and|&|\\+|n) (me|i|myself)'), 2],
+  [pattern('(on my own|by myself|solo|on my tod|myself|just me|only me|me)'), 1],
+  [pattern('(a|one|an|another) (extra)? <bench>'), 1],
+];
+const wageForms = [
+  pattern('<w:money> (per|an|a|/|p|p/h|ph|each per|-) (/)? (hour|hr|h|hrs|hourly)'),
+  pattern('<w:money> (ph|p/h|phr|hourly|hr|hour)'),
+  pattern('(pay|paying|paid|wage|wages|rate|on|at|@|get|gets|getting|is|costs|charge|charges) (is|of|rate|at|:|=|her|him|them|me|us|now|hourly)? <w:amount> (per|an|a|/|p|ph|p/h) (/)? (hour|hr|h|hrs)?'),
+  pattern('(hourly|wage|wages|hourly rate|wage rate) (rate|wage|cost|is|of|:|now|=|at)? (is|at|now|of)? <w:money>'),
+  pattern('<w:money> (an|a|per) (hour|hr)'),
+];
+const paceForms: readonly ReturnType<typeof pattern>[] = [
+  pattern('<d:duration> (or so)? (per|a|an|each|for each|for a|for an|for one|/|on a|on each|to make a|to do a|to make one|to do one|for every|to make each|per each|every) (<p:piece>|one|piece)?'),
+  pattern('<d:duration> (<each>|for one)'),
+  pattern('<p:piece> (each)? (take|takes|taking|need|needs|is|are|:|=|-|about|at|took) (me|us|her|him|you|one|about|around|roughly|avg|an average of|on average)? (about|around)? <d:duration> (each|per|a piece|apiece)?'),
+  pattern('(a|an|each|one|1|every|per) <p:piece> (is|takes|=|:|needs|at|-|about|in|takes about|takes me|takes us) (me|us|about|around)? <d:duration>'),
+];
+const rateForms = [
+  pattern('<n:count> (<p:piece>) (an|per|/|a|every|in an|p) (hour|hr|h)'),
+  pattern('(do|does|make|makes|making|doing|can do|did|manage|knock out|get|gets|can make|averaging|average|at|about|pace|speed|rate|done) (is|of|about|around|through)? <n:count> (<p:piece>)? (an|per|/|a|every|in an|p) (hour|hr|h)'),
+];
+const hourlyPiece = pattern('(an hour|1 hour|one hour) (per|a|each|for each|for a|/) (<p:piece>)?');
+const totalHours = [pattern('<d:duration> (<all>|all together|between us|between them|total|in all|of labour|combined|altogether|overall)'), pattern('(total|altogether|combined|all up|<all>) (of|:|is)? <d:duration>')];
+const eachHours = pattern('<d:duration> (<each>|a head|per person|each of us|every one|apiece|p/p)?');
+const clock = pattern('(from)? (<a:time>|<c:count>) (-|to|til|till|until) (<b:time>|<e:count>)');
+const awayWord = /^(away|off|sick|ill|out|leave|missing|absent|unavailable|holiday|holidays)$/;
+const talk = /^(drive|drives|away|flight|delay|wait|queue|parking|meeting|course|van|train|bus|dentist|late|battery|charge|ferry|nap|break|kettle|oven|ago|cake|film|invoice|rent|traffic|electrician|plumber|courier|delivery|stuck|walk|football|match|soak|rehydrate|condition|conditioning|cooler|class|workshop)$/;
+const hand = /^(in|on|at|bench|working|free|available|making|helping|coming|wiring|can|here|us|rostered|making)$/;
+
+const hoursOf = (token: Token | undefined): number | undefined => {
+  const number = token?.number;
+  if (number?.form !== 'duration' || number.max !== undefined) return undefined;
+  if (number.unit === 'hour') return Number(number.amount);
+  return number.unit === 'min' ? Number(decimal(number.amount).dividedBy(60).toFixed()) : undefined;
+};
+const minutesOf = (token: Token | undefined): number | undefined => {
+  const hours = hoursOf(token);
+  return hours === undefined ? undefined : token?.number?.unit === 'min' ? Number(token.number.amount) : hours * 60;
+};
+const kindOf = (token: Token | undefined): { piece?: PieceKind } => {
+  const kind = token?.means['piece'] as PieceKind | undefined;
+  return kind === undefined || kind === 'unspecified' ? {} : { piece: kind };
+};
+
+const peopleIn = (reader: Reader, part: Part): number | undefined => {
+  for (const form of peopleForms) {
+    const match = form.in(reader.tokens, part.start, part.end);
+    if (match !== undefined && match.kept['n']?.number?.max === undefined) return Number(match.kept['n']?.number?.amount);
+  }
+  for (const [form, people] of pairForms) {
+    const match = form.in(reader.tokens, part.start, part.end);
+    if (match !== undefined) return people;
+  }
+  return undefined;
+};
+
+const hoursByClock = (reader: Reader, part: Part): number | undefined => {
+  const match = clock.in(reader.tokens, part.start, part.end);
+  if (match === undefined) return undefined;
+  const at = (time: Token | undefined, bare: Token | undefined): number => (time?.number?.parts === undefined ? Number(bare?.number?.amount) : (time.number.parts[0] ?? 0) + (time.number.parts[1] ?? 0) / 60);
+  const from = at(match.kept['a'], match.kept['c']);
+  const to = at(match.kept['b'], match.kept['e']);
+  if (!(from <= 24 && to <= 24)) return undefined;
+  const hours = to > from ? to - from : to + 12 - from;
+  return hours > 0 && hours <= 14 ? hours : undefined;
+};
+
+const dateIn = (reader: Reader, part: Part): DateRead | undefined => {
+  for (let index = part.start; index < part.end; index++) {
+    const read = dateAt(reader.tokens, index, reader.context);
+    if (read !== undefined && read.end <= part.end && read.days.length > 0) return read;
+  }
+  return undefined;
+};
+
+// "7 mins per buttonhole", "8 an hour".
+const pace = (reader: Reader, part: Part): Unworded | undefined => {
+  for (const form of paceForms) {
+    const match = form.in(reader.tokens, part.start, part.end);
+    const minutes = minutesOf(match?.kept['d']);
+    if (match === undefined || minutes === undefined || minutes > 600) continue;
+    const each = match.kept['p'] === undefined;
+    const long = match.kept['d']?.number?.unit === 'hour';
+    if (each && (long || reader.tokens.slice(part.start, part.end).some((token) => token.means['bench'] !== undefined && token.number === undefined && !/^(us|of us|me)$/.test(token.text)))) continue;
+    const known = kindOf(match.kept['p'] ?? reader.tokens.slice(part.start, part.end).find((token) => token.means['piece'] !== undefined && token.means['piece'] !== 'unspecified'));
+    return { fact: 'crew', minutesPerPiece: minutes, ...known };
+  }
+  const hourly = hourlyPiece.in(reader.tokens, part.start, part.end);
+  if (hourly?.kept['p'] !== undefined) return { fact: 'crew', minutesPerPiece: 60, ...kindOf(hourly.kept['p']) };
+  for (const form of rateForms) {
+    const match = form.in(reader.tokens, part.start, part.end);
+    if (match === undefined || match.kept['n']?.number?.max !== undefined) continue;
+    return { fact: 'crew', piecesPerHour: Number(match.kept['n']?.number?.amount), ...kindOf(match.kept['p'] ?? reader.tokens.slice(part.start, part.end).find((token) => token.means['piece'] !== undefined)) };
+  }
+  return undefined;
+};
+
+const wageIn = (reader: Reader, part: Part): { wage: string; currency?: string } | undefined => {
+  for (const form of wageForms) {
+    const match = form.in(reader.tokens, part.start, part.end);
+    const number = match?.kept['w']?.number;
+    const last = reader.tokens[(match?.end ?? 1) - 1];
+    if (match === undefined || number === undefined || number.max !== undefined || (last !== undefined && /^(per|an|a|\/|p)$/.test(last.text))) continue;
+    return { wage: number.amount, ...(number.currency === undefined ? {} : { currency: number.currency }) };
+  }
+  return undefined;
+};
+
+const read = (reader: Reader, part: Part): Finding | undefined => {
+  const { tokens } = reader;
+  const words = tokens.slice(part.start, part.end);
+  const speed = pace(reader, part);
+  const wage = wageIn(reader, part);
+  const people = peopleIn(reader, part);
+  const away = words.some((token) => awayWord.test(token.text)) && people !== undefined && words.some((token) => /^(of us|us)$/.test(token.text));
+  if (speed !== undefined && speed.fact === 'crew' && !words.some((token) => talk.test(token.text))) {
+    return found(reader, part.start, part.end, [{ ...speed, ...(wage ?? {}), ...(people === undefined || speed.minutesPerPiece !== undefined || words.every((token) => token.text !== 'of us') ? {} : { people }) }]);
+  }
+  const totals = totalHours.map((form) => form.in(tokens, part.start, part.end)).find((match) => match !== undefined);
+  const total = hoursOf(totals?.kept['d']);
+  const duration = totals === undefined ? eachHours.in(tokens, part.start, part.end) : undefined;
+  const hours = hoursOf(duration?.kept['d']) ?? (people !== undefined && total === undefined ? hoursByClock(reader, part) : undefined);
+  const date = dateIn(reader, part);
+  const atBench = words.some((token) => hand.test(token.text)) || words.some((token) => token.text === 'of us');
+  const enough = away ? date !== undefined : wage !== undefined ? true : people !== undefined && ((hours !== undefined && (total !== undefined || !words.some((token) => talk.test(token.text)))) || total !== undefined || (date !== undefined && atBench && words.some((token) => token.means['bench'] !== undefined)));
+  if (!enough || words.some((token) => /^(invoice|course|dentist|flight|parking|workshop)$/.test(token.text)) || words.some((token) => token.means['piece'] !== undefined && wage === undefined && hours === undefined)) return undefined;
+  const fact = (day?: string): Unworded => ({
+    fact: 'crew',
+    ...(people === undefined ? {} : { people }),
+    ...(hours === undefined ? {} : { hours }),
+    ...(total !== undefined ? { totalHours: total } : people !== undefined && hours !== undefined ? { totalHours: people * hours } : {}),
+    ...(day === undefined ? {} : { date: day }),
+    ...(wage ?? {}),
+    ...(away ? { away: true } : {}),
+  } satisfies Omit<FactOf<'crew'>, 'words'>);
+  if (date === undefined) return found(reader, part.start, part.end, [fact()]);
+  if (date.days.length > 1) return { start: part.start, end: part.end, asks: [askDay(reader, date, fact, part.start, part.end)] };
+  return dateOutcome(reader, date, fact, part.start, part.end);
+};
+
+const find = (reader: Reader): Finding[] =>
+  reader
+    .untouched()
+    .slice(0, 40)
+    .flatMap((part) => (part.end - part.start > 40 ? [] : (read(reader, part) ?? [])));
+
+export const crew: Phrase = { name: 'crew', examples: ['2 of us fri, 5 hrs each', 'two freelancers at 15 an hour, 8 hours each', 'takes me 7 mins per buttonhole'], find };

@@ -1,0 +1,166 @@
+// What the wholesaler charges: "statice £4.80 wrap of 10 +vat", "strawflowers gone up, 12 to 13.50 a bunch", "pearl head pins box/144 $9.99".
+
+import type { FactOf } from '../fact.ts';
+import { itemName, knowsItem } from '../goods/item-name.ts';
+import { findPack, type PackSize } from '../goods/pack-size.ts';
+import { type Match, pattern } from '../pattern.ts';
+import { type Finding, found, type Phrase, type Reader } from '../phrase.ts';
+import { isNumber, type Token } from '../text/token.ts';
+import { sundryHeads } from '../words/piece-words.ts';
+import { taxAt } from './tax-basis.ts';
+
+const changeForms = [
+  pattern('(gone|went|going|up|down|from|rise|rises|jumped|dropped|was|risen|increased|moved|come|crept) (up|down)? (from|,|:)? <r:amount> (to|now|,) (now)? <t:amount>'),
+  pattern('was <f:amount> (,|-|but)? (is|it\'s|its)? now <t:amount>'),
+  pattern('now <t:amount> (,|-|\\()? (was|used to be|up from|down from|from|not|instead of|were) <f:amount>'),
+  pattern('<t:amount> (,|-|\\()? (was|used to be|up from|down from|not|instead of|were) <f:amount>'),
+  pattern('<r:amount> (up|down|gone up|now) to <t:amount>'),
+];
+const changeWord = /^(gone|went|going|up|down|from|jumped|dropped|rise|rises|risen|increased|was|moved|crept|come)$/;
+const dryingForm = pattern('(,)? (takes)? <d:duration> (to dry|drying|dry|drying time)');
+const freeForm = pattern('(free|foraged|no cost|nothing)');
+const talk = /^(order|orders|short|missing|came|bay|lunch|coffee|coffees|rent|invoice|parking|petrol|diesel|van|wage|wages|bill|insurance|salary|ticket|tickets|fine|deposit|rates|phone|electric|gas|hoover|cake|pizza|sandwiches|milk|loan|tip|biscuits|delivery|courier|freight|fee|callout|fuel|spent|paid|owes|owe|refund|refunded|tea|teas|takeaway|kitty|raffle|float|till|hours|hour|hr|ph|budget)$/;
+
+const isPrice = (reader: Reader, index: number, pack: boolean, known: boolean): boolean => {
+  const token = reader.tokens[index];
+  if (token?.number === undefined || !reader.free(index)) return false;
+  if (token.number.form === 'money') return true;
+  if (token.number.form !== 'plain' || token.number.inDozens === true) return false;
+  return pack || (known && /[.]/.test(token.number.amount)) || /^(at|@|now|to|is|are)$/.test(reader.tokens[index - 1]?.text ?? '') || reader.tokens[index + 1]?.means['each'] !== undefined;
+};
+
+const wearable = (reader: Reader, start: number, end: number): boolean =>
+  reader.tokens.slice(start, end).some((token, offset) => {
+    if (token.means['piece'] === undefined || token.means['piece'] === 'unspecified' || token.means['ingredient'] !== undefined) return false;
+    return !sundryHeads.has(reader.tokens[start + offset + 1]?.text ?? '');
+  });
+
+interface Stretch {
+  readonly start: number;
+  readonly end: number;
+}
+
+// Items are set apart by commas, "and" or lines; a stretch without a price belongs to the one before or after it.
+const stretches = (reader: Reader, start: number, end: number, isPriceAt: (index: number) => boolean): Stretch[] => {
+  const cuts: Stretch[] = [];
+  let from = start;
+  for (let index = start; index <= end; index++) {
+    const token = reader.tokens[index];
+    if (index === end || (token !== undefined && (/^(,|and|&|;)$/.test(token.text) || (token.text === '/' && !token.glued)))) {
+      if (index > from) cuts.push({ start: from, end: index });
+      from = index + 1;
+    }
+  }
+  const hasPrice = (cut: Stretch): boolean => reader.tokens.slice(cut.start, cut.end).some((_, at) => isPriceAt(cut.start + at));
+  const named = (cut: Stretch): boolean => reader.tokens.slice(cut.start, cut.end).some((token) => token.kind === 'word' && (token.means['ingredient'] !== undefined || Object.keys(token.means).length === 0) && !/^(gone|up|down|to|from|a|an|the|was|now|per|of|for|to|dry|x|ph)$/.test(token.text));
+  const joined: Stretch[] = [];
+  for (const cut of cuts) {
+    const before = joined.at(-1);
+    if (before !== undefined && (!hasPrice(before) || !named(cut))) joined[joined.length - 1] = { start: before.start, end: cut.end };
+    else if (before !== undefined && !hasPrice(cut) && !knowsItem(reader.tokens.slice(cut.start, cut.end), reader.context.items)) joined[joined.length - 1] = { start: before.start, end: cut.end };
+    else joined.push(cut);
+  }
+  return joined;
+};
+
+const readItem = (reader: Reader, { start, end }: Stretch, common: PackSize): FactOf<'pack'> | undefined => {
+  const { tokens, context } = reader;
+  const stretch = tokens.slice(start, end);
+  const known = knowsItem(stretch, context.items);
+  const pack = findPack(tokens, start, end);
+  const change = changeForms.map((form) => form.in(tokens, start, end)).find((match) => match !== undefined);
+  const used = new Set(pack.used);
+  const mark = (match: Match | undefined): void => {
+    for (let index = match?.start ?? 0; index < (match?.end ?? 0); index++) used.add(index);
+  };
+  let basis: FactOf<'tax'>['basis'];
+  let taxName: string | undefined;
+  for (let index = start; index < end; index++) {
+    const tax = taxAt(reader, index);
+    if (tax === undefined) continue;
+    basis = tax.fact.basis;
+    taxName = tax.fact.name;
+    mark(tax.match);
+    index = tax.match.end - 1;
+  }
+  const drying = dryingForm.in(tokens, start, end);
+  mark(drying);
+  const packed = pack.per !== undefined || pack.size !== undefined || common.per !== undefined;
+  let price: Token | undefined;
+  let from: string | undefined;
+  if (change !== undefined) {
+    price = change.kept['t'];
+    from = (change.kept['f'] ?? change.kept['r'])?.number?.amount;
+    mark(change);
+  } else {
+    const at = Array.from({ length: end - start }, (_, offset) => start + offset).filter((index) => !used.has(index) && isPrice(reader, index, packed, known));
+    const chosen = at.find((index) => isNumber(tokens[index], 'money')) ?? at[0];
+    if (chosen !== undefined) {
+      price = tokens[chosen];
+      used.add(chosen);
+      const after = tokens[chosen + 1];
+      if (after?.means['each'] !== undefined) used.add(chosen + 1);
+    }
+  }
+  const free = price === undefined ? freeForm.in(tokens, start, end) : undefined;
+  if (price === undefined && !(free !== undefined && known && tokens.slice(start, end).some((token) => token.text === 'free'))) return undefined;
+  const rise = price?.number?.max !== undefined && stretch.some((token) => changeWord.test(token.text));
+  const each = stretch.some((token, at) => token.means['each'] !== undefined && /^(each|ea|apiece)$/.test(token.text) && used.has(start + at));
+  const nameTokens = stretch.filter((token, at) => !used.has(start + at) && !changeWord.test(token.text) && !(free !== undefined && token.text === 'free') && token.number === undefined);
+  const name = itemName(nameTokens, true);
+  if (name === undefined || !(known || packed)) return undefined;
+  const number = price?.number;
+  return {
+    fact: 'pack',
+    item: name,
+    price: number === undefined ? '0' : rise ? (number.max ?? number.amount) : number.amount,
+    ...(number?.max !== undefined && !rise ? { priceMax: number.max } : {}),
+    ...(pack.size === undefined ? (common.size === undefined ? {} : { size: common.size }) : { size: pack.size }),
+    ...(pack.unit === undefined ? {} : { unit: pack.unit }),
+    ...(pack.per === undefined ? (common.per === undefined ? (each ? { per: 'each' } : {}) : { per: common.per }) : { per: pack.per }),
+    ...(number?.currency === undefined ? {} : { currency: number.currency }),
+    ...(number?.symbol === undefined ? {} : { symbol: number.symbol }),
+    ...(basis === undefined || basis === 'none' ? {} : { basis }),
+    ...(taxName === undefined ? {} : { taxName }),
+    ...(from === undefined ? (rise && number !== undefined ? { from: number.amount } : {}) : { from }),
+    ...(pack.quantity === undefined ? {} : { quantity: pack.quantity }),
+    ...(drying?.kept['d']?.number?.unit === 'day' ? { dryingDays: Number(drying.kept['d'].number.max ?? drying.kept['d'].number.amount) } : {}),
+    words: reader.words(start, end),
+  };
+};
+
+const find = (reader: Reader): Finding[] => {
+  const findings: Finding[] = [];
+  for (const part of reader.untouched().slice(0, 200)) {
+    const tokens = reader.tokens.slice(part.start, part.end);
+    if (tokens.length > 120 || wearable(reader, part.start, part.end) || tokens.some((token) => (token.kind === 'word' && talk.test(token.text)) || token.means['other'] !== undefined)) continue;
+    const known = knowsItem(tokens, reader.context.items);
+    const pack = findPack(reader.tokens, part.start, part.end);
+    const packed = pack.per !== undefined;
+    const money = tokens.some((_, at) => isPrice(reader, part.start + at, packed, known));
+    if (!((known && (money || tokens.some((token) => token.text === 'free'))) || (packed && tokens.some((token) => token.number?.form === 'money' || (money && token.number !== undefined))))) continue;
+    const cuts = stretches(reader, part.start, part.end, (index) => isPrice(reader, index, packed, known));
+    const last = cuts.at(-1);
+    const common = cuts.length > 1 && last !== undefined ? commonPack(reader, cuts) : {};
+    const facts = cuts.flatMap((cut) => readItem(reader, cut, common) ?? []);
+    if (facts.length === 0) continue;
+    const { facts: _, ...rest } = found(reader, part.start, part.end, []);
+    findings.push({ ...rest, facts: shareTax(facts) });
+  }
+  return findings;
+};
+
+// "statice 4.80, gyp 5.20 a bunch": the pack said last is meant for all when none has its own.
+const commonPack = (reader: Reader, cuts: readonly Stretch[]): PackSize => {
+  const packs = cuts.map((cut) => findPack(reader.tokens, cut.start, cut.end));
+  const withPack = packs.filter((pack) => pack.per !== undefined || pack.size !== undefined);
+  const [only] = withPack;
+  return withPack.length === 1 && only === packs.at(-1) && only !== undefined ? { ...(only.per === undefined ? {} : { per: only.per }), ...(only.size === undefined ? {} : { size: only.size }) } : {};
+};
+
+const shareTax = (facts: readonly FactOf<'pack'>[]): FactOf<'pack'>[] => {
+  const last = facts.at(-1);
+  return facts.map((fact) => (fact.basis === undefined && last?.basis !== undefined ? { ...fact, basis: last.basis, ...(last.taxName === undefined ? {} : { taxName: last.taxName }) } : fact));
+};
+
+export const priceList: Phrase = { name: 'price list', examples: ['bunny tails 14.50 a bunch of 50', 'statice 4.80 wrap of 10 + VAT', 'strawflowers gone up, 12 to 13.50 a bunch'], find };

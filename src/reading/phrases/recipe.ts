@@ -1,0 +1,201 @@
+// What goes into a piece: "3 bunny tails, 1 statice, half a stem eucalyptus each", "groom: 2 roses. rest: 1 rose", "3 stems makes 2 bouts".
+
+import type { PieceKind } from '../../handbook/pieces.ts';
+import type { RecipeLineFact } from '../fact.ts';
+import { itemName, knowsItem } from '../goods/item-name.ts';
+import { type Match, pattern } from '../pattern.ts';
+import { type Finding, found, type Phrase, type Reader, type Unworded } from '../phrase.ts';
+import { isCount, type Token } from '../text/token.ts';
+
+const perPiece = pattern('(per|for each|for every|in each|each|for a|for an|a|an|in a|in every|into each|every|for one|for 1|to a|/) <p:piece> (has|gets|have|needs|takes|uses|is|contains|:|=|-|,)? ');
+const perEach = pattern('(<each>|each one|for each)');
+const heading = pattern('(<p:piece>|recipe|<r:role>) (recipe|each|for the <event>)? (<p:piece>|<r:role>)? (:|=|-|gets|has|have|is|takes|needs|uses|get|contains|wants|will have|to have|are|recipe:)');
+const forPiece = pattern('for (the|our)? <p:piece>');
+const forSome = pattern('for (the|all|all the)? <n:count> (<material>)? <p:piece>');
+const roleHeading = pattern("(the)? <r:role> (:|=|-|gets|has|have|get|,)? (:)?");
+const yieldForms = [
+  pattern('<n:amount> (<any>)? (stem|stems|<ingredient>|bunch|bunches) (<word>)? (make|makes|made|does|do|will do|will make|is|are|=|gives|give|for|gets|get|covers|cover|yields|yield|enough for|gives us|gets us|per|into|goes into) (about|us)? <m:count> (<p:piece>)'),
+  pattern('<m:count> (<p:piece>) (from|out of|per|to|off|outta|for) (each|every|a|one|the)? (<n:amount>)? (stem|stems)'),
+  pattern('(a|one|each) stem (makes|does|is|gives|covers|for|do|will do) <m:count> (<p:piece>)?'),
+];
+const stemCount = pattern('(<n:amount>|half a) (<ingredient>)? (stem|stems) (in|per|each|a|for|to|/|go in|goes in|of flowers)? (each|a|every|per|an)? (<each>|<p:piece>)');
+const nobuying = /^(order|ordered|ordering|buy|bought|buying|need|needs|left|got|get|arrived|came|want|short|received|delivered|delivery|in stock|stock|missing|dead|add|drop|swap|lost|sold|are|need)$/;
+
+const quantity = (tokens: readonly Token[], index: number): { stems?: number; length?: number; unit?: string; next: number } | undefined => {
+  const token = tokens[index];
+  const number = token?.number;
+  if (token === undefined) return undefined;
+  if (number?.form === 'plain' && number.max === undefined && Number(number.amount) <= 500) {
+    const x = tokens[index + 1]?.text === 'x' ? 1 : 0;
+    return { stems: Number(number.amount), next: index + 1 + x };
+  }
+  if (number?.form === 'slashed' && number.parts?.length === 2 && (number.parts[1] ?? 0) > (number.parts[0] ?? 0) && (number.parts[1] ?? 9) <= 4) {
+    return { stems: (number.parts[0] ?? 0) / (number.parts[1] ?? 1), next: index + 1 };
+  }
+  if (number?.form === 'length' || number?.form === 'weight') return { length: Number(number.amount), unit: number.unit ?? '', next: index + 1 };
+  if (token.text === 'half' || token.text === 'quarter') {
+    const article = /^(a|an|of)$/.test(tokens[index + 1]?.text ?? '') ? 1 : 0;
+    return { stems: token.text === 'half' ? 0.5 : 0.25, next: index + 1 + article };
+  }
+  if (/^(a|an|single)$/.test(token.text) && tokens[index + 1]?.kind === 'word' && tokens[index + 1]?.means['pack'] !== 'bunch' && tokens[index + 1]?.means['piece'] === undefined) return { stems: 1, next: index + 1 };
+  return undefined;
+};
+
+const separates = (token: Token | undefined): boolean => token === undefined || token.kind === 'line' || /^(,|and|&|\+|plus|;|\.|with|then|n|\/|\)|\()$/.test(token.text);
+
+interface Line {
+  readonly line: RecipeLineFact;
+  readonly known: boolean;
+}
+
+// The items of a stretch: a quantity and a name each; a known name may go without a number.
+const linesIn = (reader: Reader, start: number, end: number): Line[] | undefined => {
+  const { tokens, context } = reader;
+  const lines: Line[] = [];
+  let index = start;
+  while (index < end) {
+    const token = tokens[index];
+    if (separates(token) || token?.text === ':' || token?.text === '-') {
+      index += 1;
+      continue;
+    }
+    const amount = quantity(tokens, index);
+    const from = amount?.next ?? index;
+    let to = from;
+    while (to < end && !separates(tokens[to]) && (to === from || quantity(tokens, to) === undefined)) to += 1;
+    const named = tokens.slice(from, to);
+    if (named.some((each) => each.number?.form === 'money' || each.number?.form === 'percent' || (each.means['piece'] !== undefined && each.means['ingredient'] === undefined && each.means['piece'] !== 'unspecified'))) return undefined;
+    const name = itemName(named, false);
+    const known = knowsItem(named, context.items);
+    if (name === undefined) {
+      if (amount !== undefined) return undefined;
+      index = Math.max(to, index + 1);
+      continue;
+    }
+    if (amount === undefined && !known) {
+      index = Math.max(to, index + 1);
+      continue;
+    }
+    const { stems, length, unit } = amount ?? {};
+    lines.push({ known, line: { ingredient: name, ...(stems === undefined ? {} : { stems }), ...(length === undefined ? {} : { length, unit: unit ?? '' }) } });
+    index = to;
+  }
+  return lines;
+};
+
+const priced = (reader: Reader, start: number, end: number): boolean => reader.tokens.slice(start, end).some((token) => token.number?.form === 'money' || token.means['other'] !== undefined);
+
+const kindOf = (match: Match | undefined): { piece?: PieceKind } => {
+  const kind = match?.kept['p']?.means['piece'] as PieceKind | undefined;
+  return kind === undefined || kind === 'unspecified' ? {} : { piece: kind };
+};
+
+const yields = (reader: Reader, start: number, end: number): Finding | undefined => {
+  for (const form of yieldForms) {
+    const match = form.in(reader.tokens, start, end);
+    if (match === undefined) continue;
+    const item = reader.tokens.slice(match.start, match.end).find((token) => token.means['ingredient'] !== undefined)?.means['ingredient'];
+    const stems = Number(match.kept['n']?.number?.amount ?? '1');
+    const pieces = Number(match.kept['m']?.number?.amount);
+    const line = { ingredient: item ?? 'stem', stems };
+    return found(reader, match.start, match.end, [{ fact: 'recipe', lines: [line], pieces, ...kindOf(match) }]);
+  }
+  const each = stemCount.in(reader.tokens, start, end);
+  if (each === undefined || linesIn(reader, start, each.start)?.some((line) => line.known) === true) return undefined;
+  const counted = reader.tokens.slice(start, end).filter((token) => isCount(token)).length;
+  if (counted > 1) return undefined;
+  return found(reader, each.start, each.end, [{ fact: 'recipe', lines: [{ ingredient: 'stem', stems: Number(each.kept['n']?.number?.amount ?? '0.5') }], ...kindOf(each) }]);
+};
+
+interface Stretch {
+  readonly start: number;
+  readonly end: number;
+}
+
+const readStretch = (reader: Reader, { start, end }: Stretch): { fact: Unworded; wearer: boolean } | undefined => {
+  const { tokens } = reader;
+  if (priced(reader, start, end)) return undefined;
+  const bought = tokens.slice(start, end).some((token) => token.kind === 'word' && nobuying.test(token.text));
+  const head = heading.at(tokens, start, end) ?? (tokens[start]?.text === 'the' ? heading.at(tokens, start + 1, end) : undefined);
+  const per = perPiece.in(tokens, start, end);
+  const each = perEach.in(tokens, start, end);
+  const some = forSome.in(tokens, start, end);
+  const forOne = forPiece.in(tokens, start, end);
+  const role = roleHeading.at(tokens, start, end);
+  const cuts = [per, head?.kept['r'] === undefined ? head : undefined, some, per === undefined && some === undefined ? forOne : undefined, each].filter((match) => match !== undefined);
+  const removed = new Set(cuts.flatMap((match) => Array.from({ length: match.end - match.start }, (_, at) => match.start + at)));
+  const roleName = head?.kept['r'] ?? (role !== undefined && role.end < end && quantity(tokens, role.end) !== undefined ? role.kept['r'] : undefined);
+  const from = roleName === undefined ? start : (head?.kept['r'] === undefined ? role?.end : head.end) ?? start;
+  const parts: Stretch[] = [];
+  let open = from;
+  for (let index = from; index <= end; index++) {
+    if (index === end || removed.has(index)) {
+      if (index > open) parts.push({ start: open, end: index });
+      open = index + 1;
+    }
+  }
+  const lines: Line[] = [];
+  for (const part of parts) {
+    const read = linesIn(reader, part.start, part.end);
+    if (read === undefined) return undefined;
+    lines.push(...read);
+  }
+  const known = lines.filter((line) => line.known);
+  const strong = (per !== undefined || head !== undefined || roleName !== undefined || some !== undefined || each !== undefined || forOne !== undefined) && known.length >= 1;
+  const plain = known.length >= 2 && known.length === lines.length && lines.every((line) => (line.line.stems ?? 99) <= 12 || line.line.length !== undefined) && !bought;
+  const recipeWord = /^recipe$/.test(tokens[start]?.text ?? '');
+  const perUnknown = per !== undefined && lines.length >= 2 && !bought && lines.every((line) => line.line.stems !== undefined || line.line.length !== undefined);
+  if (!(strong && (!bought || per !== undefined || each !== undefined)) && !plain && !recipeWord && !perUnknown) return undefined;
+  if (lines.length === 0) return undefined;
+  const wearer = roleName?.means['role'];
+  const pieces = some === undefined ? undefined : Number(some.kept['n']?.number?.amount);
+  return {
+    wearer: wearer !== undefined,
+    fact: {
+      fact: 'recipe',
+      lines: lines.map((line) => ({ ...line.line, ...(wearer === undefined ? {} : { wearer }) })),
+      ...kindOf(per ?? (head?.kept['p'] === undefined ? undefined : head) ?? some ?? forOne),
+      ...(pieces === undefined ? {} : { pieces }),
+    },
+  };
+};
+
+const find = (reader: Reader): Finding[] => {
+  const findings: Finding[] = [];
+  const wearers: { finding: Finding; fact: Extract<Unworded, { fact: 'recipe' }> }[] = [];
+  for (const part of reader.untouched().slice(0, 60)) {
+    if (part.end - part.start > 60) continue;
+    const yielded = priced(reader, part.start, part.end) ? undefined : yields(reader, part.start, part.end);
+    if (yielded !== undefined) {
+      findings.push(yielded);
+      continue;
+    }
+    for (const stretch of byWearer(reader, part)) {
+      const read = readStretch(reader, stretch);
+      if (read === undefined || read.fact.fact !== 'recipe') continue;
+      const finding = found(reader, stretch.start, stretch.end, [read.fact]);
+      if (read.wearer) wearers.push({ finding, fact: read.fact });
+      else findings.push(finding);
+    }
+  }
+  const [first, ...rest] = wearers;
+  if (first === undefined) return findings;
+  const lines = wearers.flatMap((each) => each.fact.lines);
+  return [
+    ...findings,
+    { ...first.finding, facts: (first.finding.facts ?? []).map((fact) => (fact.fact === 'recipe' ? { ...fact, lines } : fact)) },
+    ...rest.map((each) => ({ start: each.finding.start, end: each.finding.end })),
+  ];
+};
+
+// "groom gets 2 roses, rest 1 rose": a new wearer begins a new stretch.
+const byWearer = (reader: Reader, part: Stretch): Stretch[] => {
+  const starts: number[] = [part.start];
+  for (let index = part.start + 1; index < part.end; index++) {
+    const match = roleHeading.at(reader.tokens, index, part.end);
+    if (match !== undefined && quantity(reader.tokens, match.end) !== undefined && separates(reader.tokens[index - 1])) starts.push(index);
+  }
+  return starts.map((start, at) => ({ start, end: starts[at + 1] ?? part.end }));
+};
+
+export const recipe: Phrase = { name: 'recipe', examples: ['3 bunny tails, 1 statice, half a stem eucalyptus each', 'groom: 2 roses. rest: 1 rose', '3 stems makes 2 buttonholes'], find };
