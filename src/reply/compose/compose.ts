@@ -64,9 +64,11 @@ const topicsOf = (answer: Answer): ReadonlySet<Topic> => {
     if (before.lines !== event.lines || before.price !== event.price) topics.add('money');
     if (before.date !== event.date || before.material !== event.material) topics.add('calendar');
   }
-  if (topics.has('money') && event.date && before.date && before.lines !== event.lines) topics.add('calendar');
+  if (topics.has('money') && event.date && before.date && piecesIn(before) !== piecesIn(event)) topics.add('calendar');
   return topics;
 };
+
+const piecesIn = (event: Answer['event']): string => event.lines.map((line) => `${line.count} ${line.piece}`).join(', ');
 
 const changeTopic = (what: string): Topic =>
   what === 'made' ? 'progress' : what === 'date' || what === 'material' || what === 'time' ? 'calendar' : 'money';
@@ -92,7 +94,7 @@ const lead = ({ how }: Answer): Block[] => {
 
 const moneyBlocks = (answer: Answer): readonly Block[] => {
   const { price, event, manner } = answer;
-  if (price?.ok) return budgetBlocks(price.value, answer);
+  if (price?.ok && answer.ask?.about !== 'price') return budgetBlocks(price.value, answer);
   return event.lines.length > 0 ? [{ block: 'answer', line: text`${orderWords(event.lines, manner)}: noted.` }] : [];
 };
 

@@ -29,6 +29,18 @@ export const factWords = (fact: Fact, manner: Manner): Line => {
       return text`${fact.fact} ${fact.count}`;
     case 'change':
       return text`change ${fact.what}${fact.to === undefined ? ` by ${fact.by ?? ''}` : ` to ${fact.to}`}`;
+    case 'pack':
+      return text`price list: ${fact.item} ${manner.money(fact.price)}${fact.size ? ` for ${fact.size}${fact.unit ? ` ${fact.unit}` : ''}` : fact.per ? ` a ${fact.per}` : ''}`;
+    case 'recipe':
+      return text`recipe: ${fact.lines.map((line) => `${line.stems ?? line.length ?? ''} ${line.unit ?? ''}${line.ingredient}`.trim()).join(', ')}`;
+    case 'crew':
+      return text`bench: ${fact.people ?? ''} people${fact.hours ? `, ${fact.hours} h each` : ''}${fact.date ? `, ${fact.date}` : ''}`;
+    case 'wearers':
+      return text`wearers: ${fact.wearers.map((one) => `${one.count} ${one.wearer}`).join(', ')}`;
+    case 'rule':
+      return text`this event: ${fact.what} ${fact.to}`;
+    case 'title':
+      return text`name: ${fact.title}`;
     default:
       return text`${fact.fact}`;
   }

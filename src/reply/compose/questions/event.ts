@@ -1,8 +1,5 @@
 // Questions about the event itself: when it is, what is in it, what is open, and why the bot understood what it did.
 
-import { matchIngredient } from '../../../handbook/ingredient-names.ts';
-import type { PieceKind } from '../../../handbook/pieces.ts';
-import type { RecipeLineFact } from '../../../reading/fact.ts';
 import { madeOf, ordered } from '../../../thread/apply-progress.ts';
 import type { Answer } from '../../answer.ts';
 import type { Block, Line } from '../../reply.ts';
@@ -11,9 +8,7 @@ import { fullDate, shortDate } from '../../words/dates.ts';
 import { factWords } from '../../words/facts.ts';
 import { counted, pieceName } from '../../words/names.ts';
 import { lineWords, orderWords } from '../../words/order.ts';
-import { buyingBlocks, itemLine } from '../buying.ts';
 import { startLine } from '../calendar.ts';
-import { recipeCostBlocks } from '../recipe-cost.ts';
 import type { Respond } from './questions.ts';
 
 const answerLine = (line: Line): readonly Block[] => [{ block: 'answer', line }];
@@ -69,8 +64,8 @@ const events: Respond = (_question, answer) => {
       block: 'list',
       items: open.slice(0, 20).map(({ title, state }) => {
         const when = state.date ? dateSpan(shortDate(state.date, manner)) : 'no date';
-        const order = state.lines.length > 0 ? text`: ${orderWords(state.lines, manner)}` : [];
-        return text`${when}, ${strong(ownWords(title).text)}${order}`;
+        const order = orderWords(state.lines, manner);
+        return state.title ? text`${when}, ${strong(ownWords(title).text)}: ${order}` : text`${when}: ${order}`;
       }),
     },
     ...(open.length > 20 ? [{ block: 'line' as const, line: text`And ${open.length - 20} more.` }] : []),
@@ -83,44 +78,6 @@ const why: Respond = (_question, answer) => {
   if (messages.length === 0) return answerLine(text`I have read nothing in this thread yet.`);
   const items = messages.flatMap((message) => message.facts.map((fact) => text`${quoted(fact.words)}: ${factWords(fact, answer.manner)}`));
   return [...answerLine(text`What I read, and from which words:`), { block: 'list', items: items.slice(-15) }];
-};
-
-const recipe: Respond = (_question, answer) => {
-  const { event, manner } = answer;
-  const rows = Object.entries(event.recipes).map(([piece, lines]) => recipeWords(piece, lines ?? [], manner));
-  const [first, ...rest] = rows;
-  if (!first) return answerLine(text`There is no recipe yet. Say “3 bunny tails, 1 statice each”.`);
-  return [...answerLine(first), ...rest.map((line): Block => ({ block: 'line', line })), ...recipeCostBlocks(answer)];
-};
-
-const recipeWords = (piece: string, lines: readonly RecipeLineFact[], { says }: Answer['manner']): Line => {
-  const name = piece === 'any' ? 'Each piece' : `Each ${pieceName(piece as PieceKind, says)}`;
-  const parts = lines.map((line) => {
-    const amount = line.stems ?? (line.length === undefined ? '' : `${line.length}${line.unit ? ` ${line.unit}` : ''}`);
-    return text`${amount} ${ownWords(line.ingredient)}${line.wearer ? text` (${ownWords(line.wearer)})` : []}`;
-  });
-  return text`${name}: ${joined(parts, ', ')}.`;
-};
-
-const buying: Respond = (_question, answer) => {
-  const list = Object.keys(answer.event.recipes).length > 0 ? answer.buying.own() : answer.buying.all();
-  return [...buyingBlocks(list, answer), ...(list.rows.length > 0 ? [buyingFile] : [])];
-};
-
-const buyingFile: Block = {
-  block: 'file',
-  file: { kind: 'buying list', name: 'buying-list.csv', alt: 'The buying list above as a table for a spreadsheet' },
-};
-
-/** Stems of one plant, or the whole list when none is named. */
-const stemOrder: Respond = (question, answer) => {
-  const list = answer.buying.own();
-  const names = list.rows.map((row) => row.item.name);
-  const found = question.item === undefined ? undefined : matchIngredient(question.item, names);
-  const row = found && found.match !== 'none' ? list.rows.find((one) => one.item.name === found.name) : undefined;
-  if (row) return answerLine(itemLine(row, answer.manner));
-  if (question.item && list.rows.length > 0) return answerLine(text`${ownWords(question.item)} is in no recipe of this event.`);
-  return buyingBlocks(list, answer);
 };
 
 const wearers: Respond = (_question, { event, manner }) => {
@@ -151,11 +108,7 @@ export const eventQuestions = {
   summary,
   events,
   why,
-  recipe,
   wearers,
-  stemOrder,
-  buying,
-  whatFits: unable,
   card: unable,
   pinOn: unable,
   packing: unable,

@@ -5,6 +5,7 @@ import type { Answer } from '../../answer.ts';
 import type { Block } from '../../reply.ts';
 import { helpBlocks } from '../help.ts';
 import { benchQuestions } from './bench.ts';
+import { buyingQuestions } from './buying.ts';
 import { eventQuestions } from './event.ts';
 import { moneyQuestions } from './money.ts';
 
@@ -14,6 +15,7 @@ export type Respond = (question: Question, answer: Answer) => readonly Block[];
 const responses: { readonly [asks in Asked]: Respond } = {
   ...moneyQuestions,
   ...benchQuestions,
+  ...buyingQuestions,
   ...eventQuestions,
   help: () => helpBlocks,
 };
