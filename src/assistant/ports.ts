@@ -22,8 +22,8 @@ export interface IncomingMessage extends ThreadKey {
   readonly id: string; // the message's own id, kept through edits; unique within a channel
   readonly revision: string; // changes with each edit: the same id and revision twice is a repeat
   readonly author: string;
-  readonly kind: 'new' | 'edit' | 'delete' | 'tap';
-  readonly text: string; // unescaped plain text; '' for delete and tap
+  readonly kind: 'new' | 'edit' | 'delete' | 'tap' | 'file';
+  readonly text: string; // unescaped plain text; a file's content; '' for delete and tap
   readonly tap?: { readonly action: string; readonly value: string };
   readonly addressed: boolean; // mentioned, or in a direct message: always gets an answer
   readonly shared: boolean; // the channel is shared with another organisation: client form only
