@@ -105,6 +105,19 @@ describe('the outbox pump', () => {
     expect(host.shown().sort()).toEqual(['answer to m1', 'answer to m2']);
   });
 
+  it('still waits as long as the host asked after a restart', async () => {
+    tell(store, message('m1'), [], [reply('m1')]);
+    host.answers.push({ outcome: 'later', afterMilliseconds: 30_000, reason: 'ratelimited' });
+    const stopping = pump().stop(10);
+    await vi.advanceTimersByTimeAsync(10);
+    await stopping;
+    pump();
+    await vi.advanceTimersByTimeAsync(29_000);
+    expect(host.posts).toHaveLength(1);
+    await vi.advanceTimersByTimeAsync(2000);
+    expect(host.shown()).toEqual(['answer to m1']);
+  });
+
   it('keeps the order of a thread when its first reply must wait', async () => {
     tell(store, message('m1'), [], [reply('m1')]);
     tell(store, message('m2'), [], [reply('m2')]);

@@ -48,6 +48,21 @@ describe('a backup', () => {
   });
 });
 
+describe('a backup of a damaged database', () => {
+  it('does not count, and no older one is removed for it', async () => {
+    const store = open(newPath());
+    tell(store, message('m1'), [buttonholes(40)]);
+    store.database.unsafeMode();
+    store.database.exec(
+      "PRAGMA writable_schema = ON; UPDATE sqlite_schema SET sql = replace(sql, 'slot, seq', 'seq, slot') WHERE name = 'outbox_about'",
+    );
+    const directory = newFolder();
+    for (let n = 10; n < 30; n += 1) writeFileSync(join(directory, `benchbell-202601${n}T090000Z.db`), '');
+    await expect(backUp(store.database, { directory, now: morning })).rejects.toMatchObject({ code: 'backup-unsound' });
+    expect(readdirSync(directory)).toHaveLength(20);
+  });
+});
+
 describe('which backups are kept', () => {
   const on = (day: string, time = '09:00:00'): string => backupName(new Date(`${day}T${time}Z`));
   const daily = (from: string, days: number): string[] => Array.from({ length: days }, (_, n) => on(addDays(from as Day, n)));

@@ -49,7 +49,7 @@ const theProcessIsDead = (path: string): void => {
   db.close();
 };
 
-it('a process killed at any step of a day is made good by the next start', async () => {
+it('a process killed at any step of a day is made good by the next start', { timeout: 120_000 }, async () => {
   const deliveries = 8;
   const folder = newFolder();
   const path = join(folder, 'loft.db');
@@ -85,7 +85,7 @@ describe('a real process', () => {
     return 'done';
   };
 
-  it('killed again and again, each time a little later, loses and doubles nothing', async () => {
+  it('killed again and again, each time a little later, loses and doubles nothing', { timeout: 120_000 }, async () => {
     const path = newPath();
     for (const dieAt of [2, 5, 7, 12, 13, 14, 15, 29]) expect(await work(path, dieAt)).toBe('killed');
     expect(await work(path)).toBe('done');
@@ -93,7 +93,7 @@ describe('a real process', () => {
   });
 
   const kills = Number(process.env['BENCHBELL_KILLS'] ?? 6);
-  it(`killed at ${kills} random moments loses and doubles nothing`, { timeout: 30_000 + kills * 2000 }, async () => {
+  it(`killed at ${kills} random moments loses and doubles nothing`, { timeout: 60_000 + kills * 5000 }, async () => {
     let left = kills;
     while (left > 0) {
       const path = newPath();

@@ -82,6 +82,6 @@ export const workADay = async ({ path, deliveries, step }: Day): Promise<void> =
     handleWaiting();
     if (n % 3 === 0) await pump.settled();
   }
-  await pump.stop(5000);
+  if ((await pump.stop(60_000)) !== 'drained') throw new Error('the day did not end');
   store.close();
 };
