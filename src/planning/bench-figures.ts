@@ -67,13 +67,14 @@ export interface CalendarFigure {
   readonly minutes?: number;
   readonly pieces?: CalendarStep['pieces'];
   readonly bases?: CalendarStep['bases'];
+  readonly waitsFor?: StepName;
   readonly canStill?: readonly Remedy[];
 }
 
 export const calendarFigures = (plan: BenchPlan, key: string): readonly CalendarFigure[] | undefined =>
   plan.events
     .find((one) => one.key === key)
-    ?.calendar.map(({ step, date, late, done, material, grade, assumed, days, between, minutes, pieces, bases, canStill }) => ({
+    ?.calendar.map(({ step, date, late, done, material, grade, assumed, days, between, minutes, pieces, bases, waitsFor, canStill }) => ({
       step,
       date,
       late,
@@ -86,5 +87,6 @@ export const calendarFigures = (plan: BenchPlan, key: string): readonly Calendar
       ...(minutes === undefined ? {} : { minutes }),
       ...(pieces === undefined ? {} : { pieces }),
       ...(bases === undefined || Object.keys(bases).length === 0 ? {} : { bases }),
+      ...(waitsFor === undefined ? {} : { waitsFor }),
       ...(canStill.length === 0 ? {} : { canStill }),
     }));

@@ -21,7 +21,8 @@ export const benchLoad = (events: readonly EventToPlan[], rules: BenchRules, day
       const base = pieces.stages.length > 1 ? baseMinutes(line.minutesEach) : line.minutesEach;
       for (const { stage, window } of pieces.stages) {
         const each = stage === 'finish' ? line.minutesEach - base : base;
-        if (line.left <= 0 || each <= 0) continue;
+        const count = stage === 'base' ? Math.min(line.left, line.basesLeft ?? line.left) : line.left;
+        if (count <= 0 || each <= 0) continue;
         const opened = window.opens - today;
         const closes = window.closes - today;
         jobs.push({
@@ -31,8 +32,8 @@ export const benchLoad = (events: readonly EventToPlan[], rules: BenchRules, day
           material: line.material,
           stage,
           each,
-          pieces: line.left,
-          minutes: each * line.left,
+          pieces: count,
+          minutes: each * count,
           opened,
           opens: Math.max(0, Math.min(opened, closes)),
           closes,

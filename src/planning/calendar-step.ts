@@ -54,5 +54,6 @@ export interface CalendarStep {
   readonly minutes?: number; // of a bench day
   readonly pieces?: { readonly [piece in PieceKind]?: number };
   readonly bases?: { readonly [piece in PieceKind]?: number };
-  readonly canStill: readonly Remedy[]; // empty unless late
+  readonly waitsFor?: StepName; // late only because this earlier step is: the remedies stand there
+  readonly canStill: readonly Remedy[]; // empty unless late and waiting for nothing
 }

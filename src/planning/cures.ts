@@ -16,6 +16,7 @@ import type { WorkingDays } from './working-days.ts';
 
 export interface PiecesOf {
   readonly key: string;
+  readonly line: number; // its place in the order
   readonly piece: PieceKind;
   readonly pieces: number;
   readonly keeps: number; // pieces of that line that do fit as they are
@@ -107,7 +108,7 @@ const named = (events: readonly EventToPlan[], off: ReadonlyMap<string, number>)
     const [event, index] = line.split('/').map(Number);
     const of = events[event ?? 0];
     const ordered = of?.lines[index ?? 0];
-    return { key: of?.key ?? '', piece: ordered?.piece ?? 'unspecified', pieces, keeps: (ordered?.left ?? 0) - pieces };
+    return { key: of?.key ?? '', line: index ?? 0, piece: ordered?.piece ?? 'unspecified', pieces, keeps: (ordered?.left ?? 0) - pieces };
   });
 
 const fewerPieces = (events: readonly EventToPlan[], load: BenchLoad, short: readonly number[]): Cure | undefined => {

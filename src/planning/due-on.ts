@@ -44,10 +44,7 @@ const order: readonly (StepName | 'pieces')[] = [
 export const dueOn = (plan: BenchPlan, day: Day): readonly Due[] => {
   const steps = plan.events.flatMap(({ key, calendar }) =>
     calendar
-      .filter(
-        (step) =>
-          order.includes(step.step) && !step.done && (step.date === day || (step.date < day && step.late && !waits(step, calendar))),
-      )
+      .filter((step) => order.includes(step.step) && !step.done && (step.date === day || (step.date < day && step.late && !step.waitsFor)))
       .map((step): Due => ({ due: 'step', key, overdue: step.date < day, date: step.date, step: step.step, of: step })),
   );
   const tasks = plan.days.filter((one) => one.date === day).flatMap((one) => one.tasks);
@@ -59,14 +56,5 @@ export const dueOn = (plan: BenchPlan, day: Day): readonly Due[] => {
     .sort((a, b) => Number(b.due.overdue) - Number(a.due.overdue) || rank(a.due) - rank(b.due) || a.index - b.index)
     .map(({ due }) => due);
 };
-
-// Of a supply that is late only the first thing to do is told: what cannot be hung before it is ordered is not overdue by itself.
-const chain: readonly StepName[] = ['order by', 'hang or treat', 'condition', 'check the drying'];
-
-const waits = (step: CalendarStep, calendar: readonly CalendarStep[]): boolean =>
-  chain.includes(step.step) &&
-  calendar.some(
-    (one) => one.material === step.material && !one.done && chain.includes(one.step) && chain.indexOf(one.step) < chain.indexOf(step.step),
-  );
 
 const rank = (due: Due): number => order.indexOf(due.due === 'pieces' ? 'pieces' : due.step);

@@ -16,6 +16,7 @@ export interface LineToPlan {
   readonly materialAssumed: boolean;
   readonly ordered: number; // the most that was said: "40 to 45" is planned as 45
   readonly left: number;
+  readonly basesLeft?: number; // of a mixed line, when some dried bases wait for their fresh part; else as many as are left
   readonly minutesEach: number;
   readonly minutesBy: 'this event' | 'the studio' | 'the handbook';
   readonly wearer?: string;

@@ -2,7 +2,7 @@
 
 import { conditioningHours } from '../handbook/conditioning.ts';
 import { bestGrade, commonPractice, type Source } from '../handbook/sources.ts';
-import type { CalendarStep, StepGrade } from './calendar-step.ts';
+import type { CalendarStep, Remedy, StepGrade } from './calendar-step.ts';
 import { dayNumbered } from './day-number.ts';
 import { canStillBeReady } from './still-possible.ts';
 import { hasBeen, leadDays, slowestDrying } from './supply.ts';
@@ -50,7 +50,7 @@ const freshSteps = (need: SupplyNeed): readonly CalendarStep[] => {
       assumed: lead.assumed,
     }),
   ];
-  return steps.map((one) => (one.late ? { ...one, canStill: canStillBeReady(need, one.step, undefined) } : one));
+  return withRemedies(steps, (step) => canStillBeReady(need, step, undefined));
 };
 
 const keptSteps = (need: SupplyNeed): readonly CalendarStep[] => {
@@ -85,8 +85,17 @@ const keptSteps = (need: SupplyNeed): readonly CalendarStep[] => {
       assumed: lead.assumed,
     }),
   );
-  const waitsFor = hung ? 'check the drying' : 'hang or treat'; // until it hangs there is nothing to check
-  return steps.map((one) =>
-    one.late ? { ...one, canStill: canStillBeReady(need, one.step === 'order by' ? 'order by' : waitsFor, drying) } : one,
-  );
+  return withRemedies(steps, (step) => canStillBeReady(need, step, drying));
+};
+
+// Steps come last to first. Of a supply that is late, the earliest step not done carries what can still be done; the others wait for it.
+const withRemedies = (
+  steps: readonly CalendarStep[],
+  remedies: (step: CalendarStep['step']) => readonly Remedy[],
+): readonly CalendarStep[] => {
+  const first = steps.findLast((step) => !step.done);
+  return steps.map((step) => {
+    if (!step.late || !first) return step;
+    return step === first ? { ...step, canStill: remedies(step.step) } : { ...step, waitsFor: first.step };
+  });
 };

@@ -1,11 +1,14 @@
 // When it does not fit: how much is missing, where, and cures that are enough. Each cure is applied here and planned again.
 
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { materials } from '../../src/handbook/pieces.ts';
 import type { Cure } from '../../src/planning/cures.ts';
 import { dayNumber } from '../../src/planning/day-number.ts';
 import type { EventToPlan, LineToPlan } from '../../src/planning/event-to-plan.ts';
 import { planBench } from '../../src/planning/plan-bench.ts';
 import { workingDays } from '../../src/planning/working-days.ts';
+import { addDays } from '../../src/values/day.ts';
 import { anEvent, aStudio, day, rulesOf } from './a-studio.ts';
 
 const today = day('2027-01-20');
@@ -51,7 +54,7 @@ describe('60 fresh buttonholes for a Saturday: 900 minutes into one Friday of 60
 
   test('twenty of them in dried, or twenty fewer', () => {
     const moved = cureOf(bench.cures, 'move to dried')?.moves;
-    expect(moved).toEqual([{ key: 'harbour dance', piece: 'buttonhole', pieces: 20, keeps: 40 }]);
+    expect(moved).toEqual([{ key: 'harbour dance', line: 0, piece: 'buttonhole', pieces: 20, keeps: 40 }]);
     const split = withLine(event, (line) => [
       { ...line, ordered: 40, left: 40 },
       { ...line, material: 'dried', ordered: 20, left: 20 },
@@ -118,4 +121,51 @@ test('an overload in one week leaves the dates of another alone', () => {
   const alone = planBench([calm], rules, today).events[0];
   const beside = planBench([anEvent({ lines: [{ piece: 'corsage', count: 90 }], material: 'fresh' }), calm], rules, today).events[1];
   expect(beside).toMatchObject({ fits: true, comfortableStart: alone?.comfortableStart, latestStart: alone?.latestStart });
+});
+
+const crowded = fc.array(
+  fc.record({
+    days: fc.integer({ min: 1, max: 30 }),
+    lines: fc.array(
+      fc.record({
+        piece: fc.constantFrom('buttonhole' as const, 'corsage' as const),
+        count: fc.integer({ min: 10, max: 90 }),
+        material: fc.constantFrom(...materials),
+      }),
+      { minLength: 1, maxLength: 3 },
+    ),
+  }),
+  { minLength: 1, maxLength: 5 },
+);
+
+test('any overload: the cures offered are enough when they are carried out', () => {
+  fc.assert(
+    fc.property(crowded, (orders) => {
+      const events = orders.map(({ days, lines }, index) => anEvent({ date: addDays(today, days), lines }, aStudio(), `${index}`));
+      const bench = planBench(events, rules, today);
+      if (bench.fits) expect(bench.cures).toEqual([]);
+      const hours = cureOf(bench.cures, 'add hours');
+      if (!bench.fits) expect(hours).toBeDefined(); // there is always an answer
+      const working = workingDays(rules);
+      const crew = (hours?.on ?? []).map(({ date, minutes }) => {
+        const all = working.on(dayNumber(date)).minutes + minutes;
+        return { fact: 'crew', date, people: 24, totalHours: all / 60, words: '' } as const;
+      });
+      const before = bench.events.map((event) => [event.opens, event.boarded, event.handOver]);
+      const cured = planBench(events, { ...rules, crew }, today);
+      const moved = cured.events.map((event) => [event.opens, event.boarded, event.handOver]);
+      if (JSON.stringify(before) === JSON.stringify(moved)) expect(cured.fits).toBe(true); // hours on a closed day move the dates too
+      const drops = cureOf(bench.cures, 'fewer pieces')?.drops ?? [];
+      if (drops.length === 0) return;
+      const kept = events.map((event) => {
+        const lines = event.lines.map((line, index) => {
+          const drop = drops.find((one) => one.key === event.key && one.line === index);
+          return { ...line, left: drop ? drop.keeps : line.left };
+        });
+        return { ...event, lines };
+      });
+      expect(planBench(kept, rules, today).fits).toBe(true);
+    }),
+    { numRuns: 100 },
+  );
 });

@@ -54,6 +54,22 @@ describe('one event', () => {
     ]);
   });
 
+  test('bases that wait for their fresh part are not made again', () => {
+    const mixed = anEvent({ material: 'mixed' });
+    const event = only(plan({ ...mixed, lines: mixed.lines.map((line) => ({ ...line, basesLeft: 10 })) }));
+    expect(event.minutesLeft).toBe(300);
+    expect(event.days.map(({ pieces, bases }) => [bases.buttonhole ?? 0, pieces.buttonhole ?? 0])).toEqual([
+      [10, 0],
+      [0, 40],
+    ]);
+  });
+
+  test('of mixed pieces no more are finished than there are bases for', () => {
+    const crowns = anEvent({ lines: [{ piece: 'flower crown', count: 30 }], material: 'mixed', date: day('2027-01-23') });
+    const [friday] = only(planBench([crowns], rulesOf(), day('2027-01-21'))).days.slice(-1);
+    expect(friday).toMatchObject({ date: '2027-01-22', pieces: { 'flower crown': 15 }, bases: {} }); // Thursday's 600 minutes at 40 a base
+  });
+
   test('what is made is not planned again; what broke is', () => {
     expect(only(plan(anEvent({ progress: { buttonhole: { made: 12, broke: 2 } } })))).toMatchObject({
       minutesPlanned: 600,
