@@ -9,6 +9,7 @@ import type { EventState } from '../thread/event.ts';
 import type { Day } from '../values/day.ts';
 import { printNumber } from '../values/money.ts';
 import { type BenchCard, benchCards } from './bench-card.ts';
+import type { PieceNames } from './sheets-as-laid.ts';
 import { wearersList } from './wearers.ts';
 import { cautionsOn, workAtHand } from './work-at-hand.ts';
 
@@ -44,12 +45,7 @@ const recipeRows = ({ batches }: BenchCard): readonly { ingredient: string; amou
     })),
   );
 
-/** `names`: the studio's words for a kind, one and many. */
-export const sheetRows = (
-  event: EventState,
-  studio: StudioState,
-  names: (piece: PieceKind) => { readonly one: string; readonly many: string },
-): SheetRows => {
+export const sheetRows = (event: EventState, studio: StudioState, names: PieceNames): SheetRows => {
   const work = workAtHand(event, studio);
   const cautions = (['bench card', 'pin-on sheet', 'packing list'] as const).flatMap((sheet) => cautionsOn(sheet, work));
   return {

@@ -51,7 +51,7 @@ const hadOf = (event: EventState, item: Item, items: readonly Item[], usualSpare
 
 const learned = (fact: FactOf<'actual'>, event: EventState, studio: StudioState, usualSpare: Decimal): readonly LearnedSpare[] => {
   const { item: named, count } = fact;
-  if (fact.what !== 'unused' || named === undefined || count === undefined || count < 0) return [];
+  if (fact.what !== 'unused' || named === undefined || count === undefined || !(count >= 0)) return [];
   const { items } = priceListOf(studio.packs, { currency: studio.settings.currency });
   const found = matchIngredient(
     named,

@@ -19,10 +19,18 @@ export interface Spending {
   readonly sundriesFrom: SundriesFrom;
 }
 
+const plants = /\b(stems?|flowers?|foliage|plants?|market|wholesalers?)\b/i;
+
+/** What the money went on: the item, else what the words put after "on" or "for". Plants and sundries in one breath are plants. */
+const onSundries = ({ item, words }: FactOf<'actual'>): boolean => {
+  const about = item ?? /\b(?:on|for)\b(.*)/is.exec(words)?.[1] ?? '';
+  return soundsLikeSundry(about) && !plants.test(about);
+};
+
 /** `sundries`: planned for the whole order. Undefined while no spending on plants is recorded. */
 export const spendingOf = (actuals: readonly FactOf<'actual'>[], sundries: Decimal, spentOn: SpentOn): Spending | undefined => {
-  const spent = actuals.flatMap(({ what, amount, item }) =>
-    what === 'spent' && amount !== undefined ? [{ amount: decimal(amount), sundry: item !== undefined && soundsLikeSundry(item) }] : [],
+  const spent = actuals.flatMap((fact) =>
+    fact.what === 'spent' && fact.amount !== undefined ? [{ amount: decimal(fact.amount), sundry: onSundries(fact) }] : [],
   );
   const total = (sundry: boolean): Decimal => sum(spent.filter((one) => one.sundry === sundry).map(({ amount }) => amount));
   if (!spent.some(({ sundry }) => !sundry)) return undefined;

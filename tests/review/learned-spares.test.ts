@@ -51,6 +51,7 @@ describe('spare stems', () => {
 
   test('found under its plural', () => expect(learnedSpares(event(12, 'Statices'), studio, twenty)).toHaveLength(1));
   test('more left than was on the list teaches nothing', () => expect(learnedSpares(event(150), studio, twenty)).toEqual([]));
+  test('nor does a number nobody could read', () => expect(learnedSpares(event(Number.NaN), studio, twenty)).toEqual([]));
   test('nor does a length, or an item nobody has a price for', () => {
     expect(learnedSpares(event(3, 'ribbon'), studio, twenty)).toEqual([]);
     expect(learnedSpares(event(3, 'moss'), studio, twenty)).toEqual([]);

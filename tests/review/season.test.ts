@@ -39,6 +39,14 @@ describe('the table', () => {
     expect([season.minutes.events, shown(season.minutes.actual, 0), shown(season.minutes.planned, 0)]).toEqual([1, '200', '150']);
   });
 
+  test('an event without a price is in the table, and in no sum of plan against actual', () => {
+    const { price: _, ...unpriced } = anEvent({ lines: [line(5)], date: eventDay, actuals: [spent('500')] });
+    const more = seasonOf([...events, { key: 'free', event: unpriced }], studio, dayAfter);
+    expect(more.rows).toHaveLength(3);
+    expect([more.wholesale.events, shown(more.wholesale.actual)]).toEqual([2, '100.00']);
+    expect(more.exTax.events).toBe(2);
+  });
+
   // Derived: 400 taken, 100 spent. A mean of the two margins would be the same only because the prices are.
   test('margin on the sums', () => {
     expect(shown(season.afterGoods.margin.actual, 0)).toBe('75');

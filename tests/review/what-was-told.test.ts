@@ -65,5 +65,15 @@ describe('spending', () => {
     expect(of([spent('100'), spent('90'), spent('-7.60')], planned, 'stems')?.[0]).toBe('182.4'));
   test('ribbon named', () => expect(of([spent('182.40'), spent('12', 'ribbon')], planned, 'stems')).toEqual(['182.4', '12', 'recorded']));
   test('only ribbon: the plants are not known', () => expect(of([spent('12', 'ribbon')], planned, 'stems')).toBeUndefined());
+  test.each([
+    ['spent 12 on the ribbon', true],
+    ['paid 12 for tape and pins', true],
+    ['paid 182.40 by card', false],
+    ['spent 182.40 on flowers and ribbon', false],
+    ['spent 182.40 at the market', false],
+  ])('%s: on sundries %s', (words, sundries) => {
+    const told = { ...spent('12'), words };
+    expect(spendingOf([spent('100'), told], planned, 'stems')?.sundriesFrom).toBe(sundries ? 'recorded' : 'planned');
+  });
   test('less than the sundries in it', () => expect(of([spent('20')], planned, 'everything')).toEqual(['0', '20', 'in the spending']));
 });

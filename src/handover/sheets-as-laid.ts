@@ -1,0 +1,109 @@
+// Boards and packing list in the words the printed sheets take, so that paper shows what was laid here and lays nothing of its own.
+// The printing is later in the import order: the shape is declared here, and a test keeps the two alike.
+
+import { keepingDegrees } from '../handbook/packing.ts';
+import type { PieceKind } from '../handbook/pieces.ts';
+import { sourceLine } from '../handbook/sources.ts';
+import type { StudioState } from '../studio/studio.ts';
+import type { EventState } from '../thread/event.ts';
+import { type Board, type BoardLabel, layBoards } from './boards.ts';
+import { type PackingList, packingList, type ToTake } from './packing-list.ts';
+import { type PinOnRow, pinOnList } from './pin-on-list.ts';
+
+/** The studio's words for a kind. */
+export type PieceNames = (piece: PieceKind) => { readonly one: string; readonly many: string };
+
+export interface PlaceInWords {
+  readonly wearer: string; // "groomsmen, 1 of 5"; "not named yet"
+  readonly piece: string;
+  readonly side: string;
+  readonly note: string;
+  readonly is: 'named' | 'unnamed';
+}
+
+export interface BoardInWords {
+  readonly number: number;
+  readonly on: 'board' | 'box';
+  readonly kind: PieceKind;
+  readonly places: readonly PlaceInWords[];
+  readonly pieces: string; // "12 buttonholes, dried"
+}
+
+export interface SheetsAsLaid {
+  readonly laid: {
+    readonly boards: readonly BoardInWords[];
+    readonly withoutPiece: readonly { readonly wearer: string; readonly missing: number }[];
+  };
+  readonly packing: {
+    readonly pieces: readonly string[];
+    readonly take: readonly string[];
+    readonly boards: readonly { readonly label: string; readonly holds: string }[];
+    readonly keep: readonly { readonly words: string; readonly source: string }[];
+  };
+}
+
+const some = (count: number, piece: PieceKind, names: PieceNames): string =>
+  `${count} ${count === 1 ? names(piece).one : names(piece).many}`;
+
+const piecesOn = ({ places, piece, material }: Board, names: PieceNames): string =>
+  `${some(places.length, piece, names)}${material === undefined ? '' : `, ${material}`}`;
+
+const placeOf = (row: PinOnRow, names: PieceNames): PlaceInWords => {
+  const { wearer, side, note } = row;
+  const piece = names(row.wornAs).one;
+  if (wearer === undefined) return { wearer: 'not named yet', piece, side, note, is: 'unnamed' };
+  const { role, number, of } = wearer;
+  return { wearer: of === 1 ? role : `${role}, ${number} of ${of}`, piece, side, note, is: 'named' };
+};
+
+const holdsOf = ({ holds, unnamed }: BoardLabel): string =>
+  [
+    ...holds.map(({ role, count }) => (count === 1 ? role : `${role} × ${count}`)),
+    ...(unnamed > 0 ? [`${unnamed} not named yet`] : []),
+  ].join(', ');
+
+const counted: Readonly<Partial<Record<ToTake, readonly [string, string]>>> = {
+  'covered boards': ['covered board, labelled', 'covered boards, labelled'],
+  boxes: ['box, labelled', 'boxes, labelled'],
+  pins: ['pin on or with the pieces', 'pins on or with the pieces'],
+  'spare pins': ['spare pin', 'spare pins'],
+  magnets: ['magnet: count it back in', 'magnets: count them back in'],
+  'sheets of tissue': ['sheet of tissue', 'sheets of tissue'],
+};
+const longer: Readonly<Partial<Record<ToTake, string>>> = {
+  'tape and ribbon ends': 'tape, and an end of each ribbon for repairs',
+  'cool box': 'cool box; wrap the ice packs so that they touch no flower',
+  'needle and thread': 'needle and thread, for the pieces that take no loose pin',
+};
+
+const takeWords = ({ what, count }: PackingList['take'][number]): string =>
+  count === undefined ? (longer[what] ?? what) : `${count} ${counted[what]?.[count === 1 ? 0 : 1] ?? what}`;
+
+export const sheetsAsLaid = (event: EventState, studio: StudioState, names: PieceNames): SheetsAsLaid => {
+  const { groups } = pinOnList(event);
+  const list = packingList(event, studio);
+  return {
+    laid: {
+      boards: groups.map(({ board, rows }) => ({
+        number: board.number,
+        on: board.on,
+        kind: board.piece,
+        places: rows.map((row) => placeOf(row, names)),
+        pieces: piecesOn(board, names),
+      })),
+      withoutPiece: layBoards(event).without.map(({ wearer, short }) => ({ wearer: wearer.role, missing: short })),
+    },
+    packing: {
+      pieces: list.pieces.map(({ piece, count }) => some(count, piece, names)),
+      take: list.take.map(takeWords),
+      boards: list.boards.map((label) => ({
+        label: `${label.board.on === 'board' ? 'Board' : 'Box'} ${label.board.number}: ${piecesOn(label.board, names)}`,
+        holds: holdsOf(label),
+      })),
+      keep: list.keeping.rows.map((row) => ({
+        words: [`${row.what}: ${row.how}`, keepingDegrees(row)].filter((words) => words !== '').join('; '),
+        source: row.sources.map(sourceLine).join('; '),
+      })),
+    },
+  };
+};
