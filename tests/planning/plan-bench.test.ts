@@ -4,8 +4,9 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { materials } from '../../src/handbook/pieces.ts';
 import type { BenchPlan, EventPlan } from '../../src/planning/bench-plan.ts';
-import type { EventToPlan } from '../../src/planning/event-to-plan.ts';
+import { type EventToPlan, eventToPlan } from '../../src/planning/event-to-plan.ts';
 import { planBench } from '../../src/planning/plan-bench.ts';
+import { newEvent } from '../../src/thread/event.ts';
 import { addDays } from '../../src/values/day.ts';
 import { anEvent, aStudio, day, rulesOf } from './a-studio.ts';
 
@@ -88,10 +89,8 @@ describe('one event', () => {
   });
 
   test('a material nobody said is planned as fresh, the tightest, and says so', () => {
-    const { material: _, ...unsaid } = { material: undefined };
-    const event = only(
-      plan({ ...anEvent(unsaid), lines: anEvent().lines.map((line) => ({ ...line, material: 'fresh', materialAssumed: true })) }),
-    );
+    const unsaid = { ...newEvent, date: day('2027-03-13'), lines: [{ piece: 'buttonhole' as const, count: 40 }] };
+    const event = only(plan(eventToPlan('harbour dance', unsaid, aStudio()) ?? anEvent()));
     expect(event).toMatchObject({ materialAssumed: true, latestStart: '2027-03-12' });
   });
 });
