@@ -12,6 +12,8 @@ export interface WhoWeAre {
 export interface KnownThreads {
   /** Whether this thread's event is open with us already, so that follow-ups need no mention. */
   knowsThread(key: ThreadKey): boolean;
+  /** Whether the thread's channel was shared with another organisation when last heard of. */
+  isShared?(key: ThreadKey): boolean;
 }
 
 const spoken = new Set<string | undefined>([undefined, 'file_share', 'thread_broadcast']);
@@ -96,7 +98,7 @@ const keyOf = (delivery: MessageDelivery, message: { readonly ts: string; readon
   thread: message.thread_ts ?? message.ts,
 });
 
-const isDirect = (event: MessageEvent): boolean => event.channel_type === 'im';
+const isDirect = (event: MessageEvent): boolean => event.channel_type === 'im' || event.channel_type === 'app_home';
 
 const mentions = (message: { readonly text?: string | undefined }, us: WhoWeAre): boolean =>
   new RegExp(`<@${us.botUser}(\\|[^>]*)?>`).test(message.text ?? '');

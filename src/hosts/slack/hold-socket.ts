@@ -2,6 +2,7 @@
 // so that is switched off and the loop is here.
 
 import type { SocketModeReceiver } from '@slack/bolt';
+import { startErrorFrom } from './check-tokens.ts';
 import { errorName, type Log } from './logger.ts';
 
 type Client = SocketModeReceiver['client'];
@@ -56,7 +57,10 @@ export const holdSocket = async (client: Client, log: Log): Promise<HeldSocket> 
         await end;
       } catch (error) {
         failures += 1;
-        log.warn({ from: 'slack', error: errorName(error), failures }, 'Not connected to Slack; trying again.');
+        log.warn(
+          { from: 'slack', error: errorName(error), failures },
+          `Not connected; trying again. ${startErrorFrom(error, 'app-token-refused').message}`,
+        );
         if (!closing) await wait(Math.min(longestWait, 250 * 2 ** failures));
       }
     }

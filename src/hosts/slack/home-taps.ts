@@ -4,6 +4,7 @@ import { z } from 'zod';
 import type { IncomingMessage } from '../../assistant/ports.ts';
 import type { WhoWeAre } from './delivery-to-message.ts';
 import { homeIds } from './home-view.ts';
+import { parsedJson } from './parsed-json.ts';
 import { tapMessage } from './tap-to-message.ts';
 
 const homeTap = z.object({
@@ -22,17 +23,9 @@ export const homeTapToMessage = (body: unknown, us: WhoWeAre): IncomingMessage |
   const action = delivery?.actions[0];
   if (!delivery || !action?.action_id.startsWith(`${homeIds.tick}|`) || action.value === undefined) return undefined;
   if (delivery.user.team_id !== undefined && delivery.user.team_id !== us.team) return undefined;
-  const value = tickValue.safeParse(parsed(action.value)).data;
+  const value = tickValue.safeParse(parsedJson(action.value)).data;
   if (!value) return undefined;
   const [channel, thread, id] = value;
   const place = { workspace: delivery.team.id, channel, thread, message: 'home', author: delivery.user.id, at: action.action_ts };
   return tapMessage({ action: 'made all', stamp: thread, value: id }, place);
-};
-
-const parsed = (json: string): unknown => {
-  try {
-    return JSON.parse(json);
-  } catch {
-    return undefined;
-  }
 };

@@ -37,10 +37,11 @@ export const keepingFirst = (app: App, keeper: Keeper): App => {
     last = mine.catch(() => undefined);
     return mine;
   };
+  const shared = new Set<string>(); // channels last heard of as shared with another organisation
   const keeping: App = Object.create(app);
   keeping.processEvent = async (event: ReceiverEvent): Promise<void> => {
     const arrived = keeper.now();
-    const kept = await inOrder(() => keep(event.body, keeper, arrived));
+    const kept = await inOrder(() => keep(event.body, keeper, shared, arrived));
     try {
       await app.processEvent(event);
     } finally {
@@ -51,10 +52,10 @@ export const keepingFirst = (app: App, keeper: Keeper): App => {
   return keeping;
 };
 
-const keep = async (body: unknown, keeper: Keeper, arrived: number): Promise<boolean> => {
+const keep = async (body: unknown, keeper: Keeper, shared: Set<string>, arrived: number): Promise<boolean> => {
   for (;;) {
     try {
-      const heard = understood(body, keeper);
+      const heard = understood(body, keeper, shared);
       if (heard) keeper.inbox.receive(heard.message, heard.delivery);
       return heard !== undefined;
     } catch (error) {
@@ -66,14 +67,19 @@ const keep = async (body: unknown, keeper: Keeper, arrived: number): Promise<boo
 
 type Understood = { readonly message: IncomingMessage; readonly delivery: string };
 
-const understood = (body: unknown, { us, threads, now }: Keeper): Understood | undefined => {
+const understood = (body: unknown, { us, threads, now }: Keeper, shared: Set<string>): Understood | undefined => {
   const said = asMessageDelivery(body);
   if (said) {
     const message = deliveryToMessage(said, us, threads);
+    if (message?.shared) shared.add(message.channel);
+    else if (message) shared.delete(message.channel);
     return message && !isOnlyFiles(message, said) ? { message, delivery: said.event_id } : undefined;
   }
   const message = asked(body, us, now());
-  return message && { message, delivery: [message.channel, message.id, message.revision].join(' ') };
+  if (!message) return undefined;
+  // Slack does not say of a tap whether its channel is shared; messages do.
+  const isShared = shared.has(message.channel) || threads.isShared?.(message) === true;
+  return { message: { ...message, shared: isShared }, delivery: [message.channel, message.id, message.revision].join(' ') };
 };
 
 /** What was tapped, entered in a form, or chosen from a message's menu. */

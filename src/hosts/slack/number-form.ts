@@ -5,6 +5,7 @@ import { z } from 'zod';
 import type { IncomingMessage } from '../../assistant/ports.ts';
 import { limits } from './block-limits.ts';
 import type { WhoWeAre } from './delivery-to-message.ts';
+import { parsedJson } from './parsed-json.ts';
 import { type Tap, type TapPlace, tapMessage } from './tap-to-message.ts';
 
 export const numberFormId = 'number_form';
@@ -75,8 +76,9 @@ export type NumberEntered = { readonly message: IncomingMessage } | { readonly e
 /** What a submitted form says, or what is wrong with it by field; undefined when it is another form. `at`: epoch milliseconds. */
 export const readNumberForm = (body: unknown, us: WhoWeAre, at: number): NumberEntered | undefined => {
   const sent = submission.safeParse(body).data;
-  if (!sent) return undefined;
-  const { action, stamp, value, place } = carried.parse(JSON.parse(sent.view.private_metadata));
+  const kept = sent && carried.safeParse(parsedJson(sent.view.private_metadata)).data;
+  if (!kept) return undefined;
+  const { action, stamp, value, place } = kept;
   if (sent.user.team_id !== undefined && sent.user.team_id !== us.team)
     return { errors: { [block]: 'Only members of the studio can change this.' } };
   const entry = sent.view.state.values[block]?.[block]?.value?.trim() ?? '';

@@ -26,7 +26,7 @@ const sentences = {
     'Slack refuses SLACK_APP_TOKEN. Make a new app-level token with connections:write on your app’s “Basic Information” page.',
   'app-token-lacks-scope': 'SLACK_APP_TOKEN lacks connections:write. Make a new app-level token with that scope.',
   'socket-mode-off': 'Socket Mode is off for this app. Switch it on under “Socket Mode”, or set BENCHBELL_MODE=http.',
-  'slack-unreachable': 'Slack cannot be reached. Check this machine’s network, then start again.',
+  'slack-unreachable': 'Slack cannot be reached. Check this machine’s network.',
 } as const;
 
 export type SlackStartCode = keyof typeof sentences;

@@ -65,6 +65,13 @@ describe.each(['socket', 'http'] as const)('by %s', (mode) => {
     expect(running.inbox.kept.map((one) => one.tap)).toEqual([{ action: 'made all', value: 'day-7' }]);
   });
 
+  test('a tap in a channel shared with another organisation is marked, as its messages are', async () => {
+    await start(mode);
+    await told({ ...message('<@UBOT> 12 bouts'), is_ext_shared_channel: true });
+    await told(tap('reply|show working|0|s1', { value: 'x' }));
+    expect(running.inbox.kept.map(({ shared }) => shared)).toEqual([true, true]);
+  });
+
   test('other deliveries are acknowledged and change nothing', async () => {
     await start(mode);
     expect(await told(eventCallback({ type: 'member_joined_channel', user: 'U2', channel: 'C1' }))).toBe(true);
