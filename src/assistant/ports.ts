@@ -96,7 +96,10 @@ export interface Store {
    */
   commit(outcome: Outcome): 'stored' | 'moved';
 
-  /** Replies due to be posted: of each thread the oldest not yet ended, and none while that one is being posted or must still wait. */
+  /**
+   * Replies due to be posted, oldest first: of each thread the oldest not yet ended, and none while that one is being posted or must still wait.
+   * At most twenty of one channel; the others follow as these are posted.
+   */
   unsent(now: number): readonly QueuedReply[];
   /** Marks a post as begun, before the network is touched, and returns what to post: an edit may have changed it. undefined: nothing to post any more. */
   begin(id: string, now: number): QueuedReply | undefined;

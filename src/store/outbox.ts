@@ -28,6 +28,8 @@ const columns = `id, workspace, channel, thread, purpose, about, reply, attempts
     ORDER BY earlier.seq DESC LIMIT 1
   ) END AS replaces`;
 
+const mostPerChannel = 20;
+
 const toQueued = (row: Row): QueuedReply => ({
   id: row.id,
   to: { workspace: row.workspace, channel: row.channel, thread: row.thread },
@@ -41,11 +43,15 @@ const toQueued = (row: Row): QueuedReply => ({
 });
 
 export const outbox = (db: Database) => {
+  // The first of each thread, and of those a few per channel: a channel takes one post a second, so more would be read in vain.
   const due = db.prepare<[number], Row>(`
-    SELECT ${columns} FROM outbox AS o
-    WHERE seq IN (SELECT min(seq) FROM outbox WHERE ended_at IS NULL GROUP BY workspace, channel, thread)
-      AND state = 'waiting' AND due_at <= ?
-    ORDER BY seq`);
+    WITH heads AS MATERIALIZED (
+      SELECT workspace, channel, min(seq) AS seq FROM outbox WHERE ended_at IS NULL GROUP BY workspace, channel, thread
+    ), next AS (
+      SELECT seq, row_number() OVER (PARTITION BY heads.workspace, heads.channel ORDER BY seq) AS place
+      FROM heads JOIN outbox USING (seq) WHERE state = 'waiting' AND due_at <= ?
+    )
+    SELECT ${columns} FROM next JOIN outbox AS o USING (seq) WHERE place <= ${mostPerChannel} ORDER BY seq`);
   const find = db.prepare<[string], Row>(`SELECT ${columns} FROM outbox AS o WHERE id = ?`);
   const begin = db.prepare(`
     UPDATE outbox SET state = 'begun', attempts = attempts + 1, first_tried_at = coalesce(first_tried_at, ?)
