@@ -26,7 +26,7 @@ export const looksLikeList = ({ name, filetype, mimetype }: SlackFile): boolean 
   ['csv', 'tsv'].includes(filetype ?? '') || /\.(csv|tsv)$/i.test(name ?? '') || /^text\/(csv|tab-separated-values)/.test(mimetype ?? '');
 
 /** Slack's own file host over TLS; for a stand-in, that stand-in. */
-const isSlacks = (url: string, apiUrl: string | undefined): boolean => {
+export const isSlacks = (url: string, apiUrl: string | undefined): boolean => {
   if (!URL.canParse(url)) return false;
   const { protocol, host } = new URL(url);
   if (apiUrl !== undefined) return new URL(apiUrl).host === host;

@@ -1,6 +1,7 @@
 // A price list dropped into a direct message: fetched from Slack alone, and only if it is one.
 
 import { afterEach, beforeEach, expect, test } from 'vitest';
+import { isSlacks } from '../../../src/hosts/slack/dropped-file.ts';
 import { eventCallback, message } from '../../support/slack-deliveries.ts';
 import { type Running, runSlackHost, until } from '../../support/slack-running.ts';
 
@@ -37,10 +38,25 @@ test('is fetched with our token and handed over; the empty message is not', asyn
   expect(running.slack.fileTokens).toEqual(['Bearer xoxb-test-1']);
   expect(running.inbox.kept).toEqual([]);
 });
-test('the token goes to no other host', async () => {
-  expect(await content(dropped({ url_private_download: 'https://files.example.org/prices.csv' }))).toEqual({ refused: 'unavailable' });
+test('the token goes to no other host, though it be this very machine by another name', async () => {
+  const elsewhere = running.slack.fileUrl('/files/prices.csv').replace('127.0.0.1', 'localhost');
+  expect(await content(dropped({ url_private_download: elsewhere }))).toEqual({ refused: 'unavailable' });
   expect(running.slack.fileTokens).toEqual([]);
 });
+
+test.each([
+  'https://files.slack.com.example.org/p.csv',
+  'http://files.slack.com/p.csv',
+  'https://example.org/https://files.slack.com/p.csv',
+  'https://files.slack.com@example.org/p.csv',
+  'files.slack.com/p.csv',
+])('away from the stand-in only https://files.slack.com is Slack’s: not %s', (url) => {
+  expect(isSlacks(url, undefined)).toBe(false);
+});
+test('and that it is', () => {
+  expect(isSlacks('https://files.slack.com/files-pri/T1-F1/download/prices.csv', undefined)).toBe(true);
+});
+
 test('nor after a redirect', async () => {
   const other = running.slack.fileUrl('/files/elsewhere.csv');
   running.slack.files.set('/files/elsewhere.csv', { body: csv, headers: {} });
