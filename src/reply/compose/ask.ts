@@ -1,16 +1,30 @@
 // A question back: the sentence, then its choices to tap or to type.
 
-import type { Ask } from '../../reading/reading.ts';
+import type { Ask, Choice } from '../../reading/reading.ts';
+import { parseDay } from '../../values/day.ts';
+import type { Manner } from '../answer.ts';
 import type { Block } from '../reply.ts';
 import { askLine } from '../words/asks.ts';
+import { fullDate } from '../words/dates.ts';
 
-export const askBlocks = (ask: Ask): readonly Block[] => [
+/** A choice of a date is shown as dates are everywhere, whatever words the reader gave it. */
+const labelOf = (choice: Choice, manner: Manner): string => {
+  const date = choice.facts.find((fact) => fact.fact === 'date');
+  const day = date ? parseDay(date.date) : undefined;
+  return day ? fullDate(day, manner) : choice.words;
+};
+
+export const askBlocks = (ask: Ask, manner: Manner): readonly Block[] => [
   { block: 'next', line: askLine(ask) },
   ...(ask.choices.length > 0
     ? [
         {
           block: 'actions' as const,
-          actions: ask.choices.map((choice, index) => ({ label: choice.words, action: 'choose' as const, value: String(index) })),
+          actions: ask.choices.map((choice, index) => ({
+            label: labelOf(choice, manner),
+            action: 'choose' as const,
+            value: String(index),
+          })),
         },
       ]
     : []),

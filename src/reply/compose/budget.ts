@@ -7,7 +7,7 @@ import { printNumber } from '../../values/money.ts';
 import type { Answer, Manner } from '../answer.ts';
 import type { Block, Line } from '../reply.ts';
 import { assumedSpan, joined, moneySpan, plainLine, strong, text } from '../span.ts';
-import { pieceName } from '../words/names.ts';
+import { counted, pieceName } from '../words/names.ts';
 import { basisWords, pricedLineWords, rateWords } from '../words/order.ts';
 import { labourLine } from './labour.ts';
 
@@ -99,7 +99,7 @@ const linesTable = (priced: PricedOrder, manner: Manner): Block => ({
   ],
   rows: [
     ...priced.lines.map((line) => [
-      text`${line.count} ${pieceName(line.piece, manner.says)}`,
+      text`${counted(line.count, line.piece, manner.says)}`,
       [moneySpan(manner.money(line.each.printed.price))],
       [moneySpan(manner.money(line.each.printed.stems))],
       [moneySpan(manner.money(line.each.printed.labour))],

@@ -1,7 +1,6 @@
 // The make-ahead calendar: one date to start by and why, then the steps in the order they come, late ones first with what can still be done.
 
 import type { EventPlan } from '../../planning/bench-plan.ts';
-import type { CalendarStep } from '../../planning/calendar-step.ts';
 import type { Answer, Manner } from '../answer.ts';
 import type { Block, Line } from '../reply.ts';
 import { assumedSpan, dateSpan, joined, strong, text } from '../span.ts';
@@ -13,13 +12,29 @@ import { overloadBlocks } from './overload.ts';
 
 export const calendarBlocks = (plan: EventPlan, answer: Answer): readonly Block[] => {
   const { manner } = answer;
-  const late = plan.calendar.filter((step) => step.late);
   return [
     { block: 'answer', line: startLine(plan, manner) },
-    ...late.map((step): Block => ({ block: 'problem', line: lateLine(step, manner) })),
+    ...lateBlocks(plan, manner),
     ...(plan.fits ? [] : overloadBlocks(answer.bench(), manner)),
     stepsTable(plan, manner),
     { block: 'assumed', line: eventLine(plan, answer) },
+  ];
+};
+
+/** Steps already past, in one line, and what can still be done instead of them. */
+const lateBlocks = (plan: EventPlan, manner: Manner): readonly Block[] => {
+  const late = plan.calendar.filter((step) => step.late).reverse();
+  if (late.length === 0) return [];
+  const names = joined(
+    late.map((step) => text`${stepName(step.step).toLowerCase()} (${dateSpan(shortDate(step.date, manner))})`),
+    ', ',
+  );
+  const still = late
+    .flatMap((step) => step.canStill.filter((remedy) => remedy.do !== 'do it today'))
+    .map((remedy) => remedyWords(remedy, manner));
+  return [
+    { block: 'problem', line: text`Already late: ${names}.` },
+    ...(still.length > 0 ? [{ block: 'list' as const, title: text`Still possible:`, items: still }] : []),
   ];
 };
 
@@ -37,14 +52,6 @@ export const startLine = (plan: EventPlan, manner: Manner): Line => {
   return text`For ${date}: start now.`;
 };
 
-const lateLine = (step: CalendarStep, manner: Manner): Line => {
-  const still = joined(
-    step.canStill.map((remedy) => remedyWords(remedy, manner)),
-    '; or ',
-  );
-  return text`Late: ${stepName(step.step).toLowerCase()} was due ${dateSpan(shortDate(step.date, manner))}.${still.length > 0 ? text` Still possible: ${still}.` : []}`;
-};
-
 const stepsTable = (plan: EventPlan, { says, ...style }: Manner): Block => ({
   block: 'table',
   caption: 'Make-ahead calendar',
@@ -59,7 +66,7 @@ const stepsTable = (plan: EventPlan, { says, ...style }: Manner): Block => ({
     .map((step) => [
       text`${stepName(step.step)}`,
       text`${dateSpan(shortDate(step.date, style))}${step.movedFrom ? assumedSpan('*') : ''}`,
-      text`${step.late ? 'late. ' : ''}${stepDetail(step, says)}`,
+      text`${step.late ? 'late' : stepDetail(step, says)}`,
     ]),
 });
 

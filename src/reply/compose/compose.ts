@@ -40,7 +40,10 @@ export const composeAnswer = (answer: Answer): Composed => {
         ]
       : [];
   if (answer.ask) {
-    return { reply: { blocks: [...blocks, ...unread, ...askBlocks(answer.ask)] }, asks: { kind: 'choice', ask: answer.ask } };
+    return {
+      reply: { blocks: [...blocks, ...unread, ...askBlocks(answer.ask, answer.manner)] },
+      asks: { kind: 'choice', ask: answer.ask },
+    };
   }
   const next =
     answer.questions.length === 0 && answer.how !== 'withdrawn' && !answer.stated.every(isStudioFact) ? nextStep(answer) : undefined;

@@ -21,7 +21,7 @@ export const progressBlocks = (answer: Answer): readonly Block[] => {
       return text`${strong(`${made} made`)} of ${countSpan(counted(of, piece, manner.says))}: ${made - of} more than ordered. Spares? If not, correct me.`;
     const left = of - made;
     return left === 0
-      ? text`${strong(`all ${of}`)} ${plural(piece, manner.says)} made`
+      ? text`${strong(`All ${of}`)} ${plural(piece, manner.says)} made`
       : text`${strong(`${made} of ${of}`)} ${plural(piece, manner.says)} made, ${strong(`${left} left`)}`;
   });
   return [{ block: 'answer', line: text`${joined(lines, '; ')}.` }, ...nextBench(answer)];
