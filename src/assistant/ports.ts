@@ -87,6 +87,10 @@ export interface Store {
   /** All studio-scoped entries of the workspace, oldest first. */
   studioEntries(workspace: string): readonly Entry[];
   studio(workspace: string, initial: StudioSettings): StoredStudio;
+  /** Whether someone chose settings in chat; until then the settings file holds. */
+  hasChosenSettings(workspace: string): boolean;
+  /** Settings chosen in chat, checked before. They hold from now on, whatever the settings file says. */
+  chooseSettings(workspace: string, initial: StudioSettings, chosen: StudioSettings): void;
   /** Events of this workspace dated on or after `from`, or undated, not cancelled; by date, then age. */
   openEvents(workspace: string, from: Day): readonly OpenEvent[];
   /**

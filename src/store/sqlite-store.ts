@@ -99,6 +99,13 @@ const startStore = (db: Database, path: string, folds: Folds, clock: Clock): Ope
       if (!studio) throw new Error('a studio was not kept');
       return studio;
     },
+    hasChosenSettings: (workspace) => read(() => parts.studios.hasChosen(workspace)),
+    chooseSettings: (workspace, initial, chosen) =>
+      write(() => {
+        if (parts.studios.isStale(workspace, initial)) parts.studios.follow(workspace, initial);
+        const stored = parts.studios.studio(workspace);
+        if (stored) parts.studios.keep(workspace, { ...stored.state, settings: chosen });
+      }),
     openEvents: (workspace, from) => read(() => parts.threads.openEvents(workspace, from)),
     commit: (outcome) => write(() => commit(parts, outcome)),
 

@@ -47,6 +47,8 @@ export const studios = (db: Database, folds: Folds) => {
       return row && { workspace, version: row.version, state: joined(row) };
     },
 
+    hasChosen: (workspace: string): boolean => find.get(workspace)?.chosen === 1,
+
     entries: (workspace: string): readonly Entry[] => findEntries.all(workspace).map(toEntry),
 
     keep: (workspace: string, studio: StudioState): void => {
