@@ -20,7 +20,8 @@ export const tableBlocks = (table: Table, tableFree: boolean): types.KnownBlock[
   const widths = titles.map((title, place) => Math.max(...[title, ...rows.map((row) => row[place] ?? '')].map(width)));
   const across = widths.reduce((sum, each) => sum + each + 2, -2);
   const oneLine = rows.every((row) => row.every((cell) => !cell.includes('\n')));
-  if (across <= phoneWidth && oneLine) return richTextBlocks([...caption, ...aligned(table, titles, rows, widths)]);
+  // Beside its figures a narrow table needs no caption; the plain text keeps it for those who hear the reply.
+  if (across <= phoneWidth && oneLine) return richTextBlocks(aligned(table, titles, rows, widths));
   const hasFigures = table.columns.some(({ align }) => align === 'right');
   const wide = tableFree && hasFigures ? tableBlock(table, titles, rows) : undefined;
   return wide ? [...richTextBlocks(caption), wide] : richTextBlocks([...caption, ...listed(table)]);
