@@ -17,6 +17,7 @@ import { startSlack } from './hosts/slack/start-slack.ts';
 import { openLog } from './log.ts';
 import { readStudioFile } from './read-studio-file.ts';
 import type { Settings } from './settings.ts';
+import { slackDesk } from './slack-desk.ts';
 import { type OpenStore, openStore } from './store/sqlite-store.ts';
 import { StoreTrouble } from './store/store-trouble.ts';
 import type { StudioSettings } from './studio/settings.ts';
@@ -76,6 +77,7 @@ const serve = async (settings: Settings, slack: SlackSettings, studio: StudioSet
     settings: slack,
     inbox: { receive: store.receive, work: () => void setImmediate(work) },
     threads: { knowsThread: store.knows },
+    desk: slackDesk({ store, clock, settings: studio }, work),
     log,
     now: clock.now,
   });
