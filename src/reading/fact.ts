@@ -20,7 +20,15 @@ const pieces = z.object({
   count: z.number(),
   countMax: optional(z.number()), // "40 to 45"
   approx: optional(z.literal(true)), // "twenty-odd"
-  price: optional(z.object({ amount, amountMax: optional(amount), per: z.enum(['each', 'line']), currency: optional(z.string()), symbol: optional(z.string()) })), // this line's own price
+  price: optional(
+    z.object({
+      amount,
+      amountMax: optional(amount),
+      per: z.enum(['each', 'line']),
+      currency: optional(z.string()),
+      symbol: optional(z.string()),
+    }),
+  ), // this line's own price
   material: optional(material), // this line's own material
   wearer: optional(z.string()), // "(groom)"
   adds: optional(z.literal(true)), // "and 2 more": on top of what the thread holds
@@ -90,6 +98,7 @@ const change = z.object({
   piece: optional(piece),
   per: optional(z.enum(['each', 'all'])),
   currency: optional(z.string()),
+  name: optional(z.string()), // of the tax
   ...named,
 });
 
@@ -151,6 +160,7 @@ const question = z.object({
   step: optional(amount),
   piece: optional(piece),
   item: optional(z.string()), // "how many stems of statice"
+  all: optional(z.literal(true)), // over all open events: "buying list for everything"
   date: optional(day),
   people: optional(z.number()),
   material: optional(material),
@@ -164,6 +174,7 @@ const recipeLine = z.object({
   length: optional(z.number()),
   unit: optional(z.string()), // of the length: cm, m, in…
   wearer: optional(z.string()),
+  makes: optional(z.number()), // the amount is for this many pieces; kept apart, because 2 stems for 3 pieces has no last digit
 });
 export type RecipeLineFact = z.infer<typeof recipeLine>;
 
@@ -173,6 +184,13 @@ const recipe = z.object({
   piece: optional(piece),
   pieces: optional(z.number()), // "3 stems makes 2 bouts": the lines make this many pieces
   name: optional(z.string()), // saved or reused under this name
+  saves: optional(z.literal(true)), // "save that recipe as autumn dance": the recipe the thread holds, under this name
+  from: optional(z.string()), // what the lines were copied from: a saved name, or another event
+  like: optional(piece), // "corsages the same as the buttonholes"
+  adds: optional(z.literal(true)), // "and a sprig of larch", "make the bunny tails 2": each line joins, or takes the place of its ingredient's line
+  drops: optional(z.array(z.string())), // "no statice"
+  swaps: optional(z.array(z.object({ ingredient: z.string(), with: z.string() }))), // "limonium instead of statice"
+  scale: optional(amount), // "recipe times 1.5"
   ...named,
 });
 
@@ -197,6 +215,13 @@ const pack = z.object({
   spare: optional(amount), // percent bought beyond what goes in
   role: optional(z.string()), // focal, line, texture, foliage, filler, sundry
   note: optional(z.string()),
+  ...named,
+});
+
+/** The price list's word on what an event's recipes use, as it was when they were costed. Nobody says this: it is kept beside what was said. */
+const quoted = z.object({
+  fact: z.literal('quoted'),
+  packs: z.array(z.object({ item: z.string(), price: amount, size: amount, unit: z.string(), per: optional(z.string()) })),
   ...named,
 });
 
@@ -281,6 +306,7 @@ export const factSchema = z.discriminatedUnion('fact', [
   question,
   recipe,
   pack,
+  quoted,
   crew,
   wearers,
   title,

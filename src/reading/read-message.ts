@@ -68,7 +68,7 @@ export const readPhrases = (text: string, context: ReadingContext, list: readonl
     }
   }
   return {
-    facts: problems.length > 0 ? [] : facts,
+    facts,
     unread: unreadWords(message, (index) => taken[index] === undefined),
     asks,
     problems,

@@ -38,7 +38,7 @@ export interface Reading {
   /** Words with digits or trade meaning that no fact used. */
   readonly unread: readonly string[];
   readonly asks: readonly Ask[];
-  /** What was said but cannot be: 31 February, −5 pieces. Nothing of such a message is stored. */
+  /** What was said but cannot be: 31 February, −5 pieces. The facts beside it were read too, but nothing of such a message is stored. */
   readonly problems: readonly Problem[];
 }
 

@@ -31,5 +31,7 @@ export const bareNumber = (reader: Reader, part: Part): Finding | undefined => {
   const to = range ?? number.amount;
   const from = range === undefined ? (old === undefined ? undefined : tokens[old]?.number?.amount) : number.amount;
   // "40 to 45" is a change only after "from" or a word of change; that is what the marker said.
-  return found(reader, part.start, part.end, [{ fact: 'change', what: 'number', to: Number(to), ...(from === undefined ? {} : { from: Number(from) }) }]);
+  return found(reader, part.start, part.end, [
+    { fact: 'change', what: 'number', to: Number(to), ...(from === undefined ? {} : { from: Number(from) }) },
+  ]);
 };

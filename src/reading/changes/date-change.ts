@@ -1,18 +1,17 @@
 // "date's moved to the 19th", "not the 14th, 21 March", "pushed back a week".
 
-import { dateOutcome } from '../dates/date-facts.ts';
-import { type DateRead, dateAt } from '../dates/date-forms.ts';
+import { type Day, dayOf, monthOf, yearOf } from '../../values/day.ts';
 import { timeAt } from '../dates/clock-time.ts';
-import type { Ask } from '../reading.ts';
+import { dateOutcome } from '../dates/date-facts.ts';
+import { type DateRead, dateAt, dayAlone } from '../dates/date-forms.ts';
+import type { Fact } from '../fact.ts';
 import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
+import type { Ask } from '../reading.ts';
 import type { Part } from '../text/message.ts';
+import { isNumber } from '../text/token.ts';
 import { markers } from './change-words.ts';
 import { dateShift } from './differences.ts';
 import { inZones, zonesOf } from './zones.ts';
-import { dayOf, monthOf, yearOf, type Day } from '../../values/day.ts';
-import { dayAlone } from '../dates/date-forms.ts';
-import { isNumber } from '../text/token.ts';
-import type { Fact } from '../fact.ts';
 
 const datesIn = (reader: Reader, part: Part): DateRead[] => {
   const reads: DateRead[] = [];
@@ -48,7 +47,10 @@ const shifted = (reader: Reader, part: Part): Finding | undefined => {
     if (shift === undefined) continue;
     if (shift.direction !== 0) return found(reader, index, shift.match.end, [shiftFact(shift.days * shift.direction)]);
     const words = reader.words(index, shift.match.end);
-    const choice = (sign: 1 | -1) => ({ words: sign === 1 ? `${shift.days} days later` : `${shift.days} days earlier`, facts: [{ ...shiftFact(shift.days * sign), words } as Fact] });
+    const choice = (sign: 1 | -1) => ({
+      words: sign === 1 ? `${shift.days} days later` : `${shift.days} days earlier`,
+      facts: [{ ...shiftFact(shift.days * sign), words } as Fact],
+    });
     const ask: Ask = { about: 'date', why: 'which date', words, choices: [choice(1), choice(-1)] };
     return { start: index, end: shift.match.end, asks: [ask] };
   }
@@ -66,13 +68,28 @@ export const dateChange = (reader: Reader, part: Part): Finding | undefined => {
   const old = reads.find((read) => inZones(zones.old, read.start));
   const [read] = fresh;
   if (read === undefined) return timeChange(reader, part, zones);
-  if (reader.tokens.slice(part.start, part.end).some((token) => token.means['bench'] !== undefined && token.text !== 'us')) return undefined;
+  if (reader.tokens.slice(part.start, part.end).some((token) => token.means['bench'] !== undefined && token.text !== 'us'))
+    return undefined;
   const about = reader.tokens.slice(part.start, part.end);
   // "20 done now, rest on friday" is no correction of the date.
-  const dateWord = about.some((token) => /^(date|date's|event|wedding|event's|moved|move|day|party|ceremony|handover|it's|its|changed|shifted|rescheduled|postponed|pushed|brought|meant|not|sorry|actually|correction|should|make|change|that|no)$/.test(token.text));
+  const dateWord = about.some((token) =>
+    /^(date|date's|event|wedding|event's|moved|move|day|party|ceremony|handover|it's|its|changed|shifted|rescheduled|postponed|pushed|brought|meant|not|sorry|actually|correction|should|make|change|that|no)$/.test(
+      token.text,
+    ),
+  );
   if (!dateWord || about.some((token) => token.means['piece'] !== undefined && token.means['piece'] !== 'unspecified')) return undefined;
+  // "nothing made today sorry": a day is not the event's new date unless the words are about a date.
+  const about_ = about.some((token) =>
+    /^(date|date's|event|wedding|event's|day|moved|move|changed|shifted|rescheduled|postponed|pushed|brought|party|ceremony|handover|preponed)$/.test(
+      token.text,
+    ),
+  );
+  if (read.relative === true && read.dayOnly === undefined && !about_ && old === undefined && about.length - (read.end - read.start) > 3)
+    return undefined;
   const time = timeIn(reader, part, read);
-  const [from] = old?.days.length === 1 ? old.days : [];
+  const [named] = read.days;
+  const oldDay = old?.dayOnly === undefined || named === undefined ? undefined : dayOf(yearOf(named), monthOf(named), old.dayOnly);
+  const [from] = oldDay !== undefined ? [oldDay] : old?.days.length === 1 ? old.days : [];
   const fact = (date: Day): Unworded => ({ fact: 'change', what: 'date', to: date, ...(from === undefined ? {} : { from }) });
   const outcome = dateOutcome(reader, resolved(reader, read), fact, part.start, part.end);
   if (time === undefined || outcome.facts === undefined) return outcome;

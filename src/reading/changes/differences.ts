@@ -17,20 +17,41 @@ const some = '(<n:count>|a|an|another|one)';
 const what = '(<material>|the|those|of the|of)? (<filler>)? (<p:piece>)';
 const forms: readonly (readonly [ReturnType<typeof pattern>, number])[] = (
   [
-    [`(add|adding|added|chuck in|throw in|stick in|put in|plus|and|also|tack on|pop in|+|include|adds) (on|in|another|us)? ${some} (more|extra|another|additional)? ${what} (please|pls|too|more|extra|as well)?`, 1],
+    [
+      `(add|adding|added|chuck in|throw in|stick in|put in|plus|and|also|tack on|pop in|+|include|adds) (on|in|another|us)? ${some} (more|extra|another|additional)? ${what} (please|pls|too|more|extra|as well)?`,
+      1,
+    ],
     [`(add|adding|chuck in|throw in|tack on|stick in|+|plus|and) (on|in|another)? <n:count> (more|extra|another|additional)`, 1],
     [`(add|adding|added) (on|in|another)? <n:count> (to that|to the order|on|to it|for the <role>|for <role>)?`, 1],
-    [`(need|needs|want|wants|they want|we need|do|they need|make|making|ordering|order|wanting|gonna need|require|asked for|can we do|could do with|now wants|wants an)? (another|an extra|an additional|extra|an) (<n:count>)? (<material>|<filler>)? <p:piece>`, 1],
-    [`(need|want|they want|we need|do|order|they need|asked for|her|she wants|wants|he wants|now want)? (<n:count>|a couple) (more|extra|additional) (<material>)? (<p:piece>)?`, 1],
+    [
+      `(need|needs|want|wants|they want|we need|do|they need|make|making|ordering|order|wanting|gonna need|require|asked for|can we do|could do with|now wants|wants an)? (another|an extra|an additional|extra|an) (<n:count>)? (<material>|<filler>)? <p:piece>`,
+      1,
+    ],
+    [
+      `(need|want|they want|we need|do|order|they need|asked for|her|she wants|wants|he wants|now want)? (<n:count>|a couple) (more|extra|additional) (<material>)? (<p:piece>)?`,
+      1,
+    ],
     [`(plus|and|+|also|another|with) (another)? <n:count> (more)? for (the|his|her|their|my|our|her|both)? <r:role>`, 1],
-    [`(minus|drop|lose|remove|take off|take out|take away|knock off|less|subtract|cancel|scrap|cut|delete|losing|dropping|ditch|bin|pull|minusing|forget|deduct) (out|off|away|of)? ${some} (of)? ${what} (off|out|please|pls)?`, -1],
-    ['(minus|drop|lose|remove|take off|take out|take away|knock off|subtract|losing|dropping|deduct) (out|off|away)? <n:count> (from|off|of the order|please|pls|,)?', -1],
+    [
+      `(minus|drop|lose|remove|take off|take out|take away|knock off|less|subtract|cancel|scrap|cut|delete|losing|dropping|ditch|bin|pull|minusing|forget|deduct) (out|off|away|of)? ${some} (of)? ${what} (off|out|please|pls)?`,
+      -1,
+    ],
+    [
+      '(minus|drop|lose|remove|take off|take out|take away|knock off|subtract|losing|dropping|deduct) (out|off|away)? <n:count> (from|off|of the order|please|pls|,)?',
+      -1,
+    ],
     ['(take|knock|cut) (off)? (<n:count>|a|an|one) (<material>)? (<p:piece>)? off', -1],
     [`(<n:count>|one|a couple) (less|fewer) (<p:piece>)?`, -1],
     [`(<n:count>|one) <p:piece> (less|fewer)`, -1],
     [`one less <p:piece>`, -1],
-    ['(up|increase|increased|raise|bump|bumped|go up|gone up|upped) (it|that|the|them|count|order|up)? (count|<p:piece>|order|numbers|number)? by <n:count>', 1],
-    ['(down|reduce|reduced|cut|drop|lower|go down|gone down|decrease|decreased|dropped) (it|that|the|them|count|order|back)? (count|<p:piece>|order|numbers|number)? by <n:count>', -1],
+    [
+      '(up|increase|increased|raise|bump|bumped|go up|gone up|upped) (it|that|the|them|count|order|up)? (count|<p:piece>|order|numbers|number)? by <n:count>',
+      1,
+    ],
+    [
+      '(down|reduce|reduced|cut|drop|lower|go down|gone down|decrease|decreased|dropped) (it|that|the|them|count|order|back)? (count|<p:piece>|order|numbers|number)? by <n:count>',
+      -1,
+    ],
   ] as const
 ).map(([source, sign]) => [pattern(source), sign]);
 
@@ -52,14 +73,24 @@ export const countDifference = (tokens: readonly Token[], index: number, end: nu
   return undefined;
 };
 
-const off = pattern('(knock|take|drop|cut|reduce|lower|bring|shave|minus|less|come down|discount|down|lose|knocked) (it|them|the price|price|that|off)? (down)? (by)? (another)? (<n:money>|<n:plain>|a dollar|a quid|a pound|a euro|a rand|a buck|50p) (off|down)? (of)? (a piece|<each>|each|the price|it|them|all|per piece|from each|off each|on each|the each price|the unit price)?');
-const on = pattern('(add|put|bump|up|raise|increase|lift|upped|push|stick|whack|plus) (it|them|the price|price|that|on|another)? (up)? (by)? (another)? (<n:money>|<n:plain>|a dollar|a quid|a pound|a euro|a rand|a buck) (on|to|onto|more|up)? (of)? (a piece|<each>|each|the price|it|them|all|per piece|to each|on each|onto each|the each price|to the price|on the price)?');
-const moreEach = pattern('(<n:money>|a dollar|a quid|a pound|a buck|a rand|a euro) (more|less|off|dearer|cheaper|extra|up|down) (<each>|each|per piece|a piece)?');
+const off = pattern(
+  '(knock|take|drop|cut|reduce|lower|bring|shave|minus|less|come down|discount|down|lose|knocked) (it|them|the price|price|that|off)? (down)? (by)? (another)? (<n:money>|<n:plain>|a dollar|a quid|a pound|a euro|a rand|a buck|50p) (off|down)? (of)? (a piece|<each>|each|the price|it|them|all|per piece|from each|off each|on each|the each price|the unit price)?',
+);
+const on = pattern(
+  '(add|put|bump|up|raise|increase|lift|upped|push|stick|whack|plus) (it|them|the price|price|that|on|another)? (up)? (by)? (another)? (<n:money>|<n:plain>|a dollar|a quid|a pound|a euro|a rand|a buck) (on|to|onto|more|up)? (of)? (a piece|<each>|each|the price|it|them|all|per piece|to each|on each|onto each|the each price|to the price|on the price)?',
+);
+const moreEach = pattern(
+  '(<n:money>|a dollar|a quid|a pound|a buck|a rand|a euro) (more|less|off|dearer|cheaper|extra|up|down) (<each>|each|per piece|a piece)?',
+);
 const priceSign = /^(less|off|cheaper|down)$/;
 
 /** A difference in the price, if this place says one. Only with a currency, "each" or "price" beside it. */
 export const priceDifference = (tokens: readonly Token[], index: number, end: number): { match: Match; fact: Unworded } | undefined => {
-  for (const [form, sign] of [[off, -1], [on, 1], [moreEach, 0]] as const) {
+  for (const [form, sign] of [
+    [off, -1],
+    [on, 1],
+    [moreEach, 0],
+  ] as const) {
     const match = form.at(tokens, index, end);
     if (match === undefined) continue;
     const stretch = tokens.slice(match.start, match.end);
@@ -67,17 +98,34 @@ export const priceDifference = (tokens: readonly Token[], index: number, end: nu
     const named = stretch.some((token) => token.means['each'] !== undefined || /^(each|price)$/.test(token.text));
     const number = match.kept['n']?.number;
     if (number !== undefined && number.form !== 'money' && !named) continue;
-    if (number?.form === 'money' && sign !== 0 && !named && !words.some((word) => /^(off|more|up|down|by|dearer|cheaper|less|knock)$/.test(word))) continue;
+    if (
+      number?.form === 'money' &&
+      sign !== 0 &&
+      !named &&
+      !words.some((word) => /^(off|more|up|down|by|dearer|cheaper|less|knock)$/.test(word))
+    )
+      continue;
     if (tokens[match.end]?.means['piece'] !== undefined) continue;
     const direction = sign === 0 ? (words.some((word) => priceSign.test(word)) ? -1 : 1) : sign;
     const amount = number?.amount ?? '1';
     const all = stretch.some((token) => token.means['all'] !== undefined);
-    return { match, fact: { fact: 'change', what: 'price', by: direction < 0 ? `-${amount}` : amount, ...(all ? { per: 'all' as const } : named ? { per: 'each' as const } : {}), ...(number?.currency === undefined ? {} : { currency: number.currency }) } };
+    return {
+      match,
+      fact: {
+        fact: 'change',
+        what: 'price',
+        by: direction < 0 ? `-${amount}` : amount,
+        ...(all ? { per: 'all' as const } : named ? { per: 'each' as const } : {}),
+        ...(number?.currency === undefined ? {} : { currency: number.currency }),
+      },
+    };
   }
   return undefined;
 };
 
-const shiftForm = pattern("(moved|move|pushed|push|postponed|postpone|delayed|brought|bring|shifted|shift|rescheduled|slid|slipped|put|back|forward|forwards|moving|changed|is|it's|its|now|event|date|wedding|been) (it|the|date|event|wedding|their|that|date's|is|been|has|everything)? (date|event|wedding|one|back|forward|forwards|out|on|up)? (back|forward|forwards|out|on|up|by|now)? (by|a further|another|about)? (<d:duration>|a week|a day|a fortnight|a month|one week|one day|week|fortnight|day) (later|earlier|forward|forwards|back|sooner|on|out|early|late)?");
+const shiftForm = pattern(
+  "(preponed|advanced|moved|move|pushed|push|postponed|postpone|delayed|brought|bring|shifted|shift|rescheduled|slid|slipped|put|back|forward|forwards|moving|changed|is|it's|its|now|event|date|wedding|been) (it|the|date|event|wedding|their|that|date's|is|been|has|everything)? (date|event|wedding|one|back|forward|forwards|out|on|up|preponed|postponed|moved|pushed)? (back|forward|forwards|out|on|up|by|now)? (by|a further|another|about)? (<d:duration>|a week|a day|a fortnight|a month|one week|one day|week|fortnight|day) (later|earlier|forward|forwards|back|sooner|on|out|early|late)?",
+);
 
 const days = (match: Match, tokens: readonly Token[]): number | undefined => {
   const number = match.kept['d']?.number;
@@ -91,16 +139,27 @@ const days = (match: Match, tokens: readonly Token[]): number | undefined => {
 };
 
 /** The event moved by some days. `direction` is 0 where the words do not say which way. */
-export const dateShift = (tokens: readonly Token[], index: number, end: number): { match: Match; days: number; direction: -1 | 0 | 1 } | undefined => {
+export const dateShift = (
+  tokens: readonly Token[],
+  index: number,
+  end: number,
+): { match: Match; days: number; direction: -1 | 0 | 1 } | undefined => {
   const match = shiftForm.at(tokens, index, end);
   if (match === undefined) return undefined;
   const by = days(match, tokens);
   const words = tokens.slice(match.start, match.end).map((token) => token.text);
   if (by === undefined || !Number.isInteger(by)) return undefined;
-  const moving = words.some((word) => /^(moved|move|pushed|push|postponed|postpone|delayed|brought|bring|shifted|shift|slid|slipped|back|forward|forwards|later|earlier|sooner|rescheduled)$/.test(word));
+  const moving = words.some((word) =>
+    /^(preponed|advanced|moved|move|pushed|push|postponed|postpone|delayed|brought|bring|shifted|shift|slid|slipped|back|forward|forwards|later|earlier|sooner|rescheduled)$/.test(
+      word,
+    ),
+  );
   if (!moving || /^(of|from|on|before|after)$/.test(tokens[match.end]?.text ?? '')) return undefined;
-  const earlier = words.some((word) => /^(forward|forwards|earlier|brought|bring|sooner|up|early)$/.test(word));
-  const later = words.some((word) => /^(back|later|pushed|push|postponed|postpone|delayed|slid|slipped|out|late)$/.test(word)) && !words.some((word) => /^(forward|forwards|earlier|sooner)$/.test(word));
-  const direction = later && !(earlier && words.some((word) => /^(brought|bring)$/.test(word)) && !words.includes('later')) ? 1 : earlier ? -1 : 0;
+  const earlier = words.some((word) => /^(preponed|advanced|forward|forwards|earlier|brought|bring|sooner|up|early)$/.test(word));
+  const later =
+    words.some((word) => /^(back|later|pushed|push|postponed|postpone|delayed|slid|slipped|out|late)$/.test(word)) &&
+    !words.some((word) => /^(forward|forwards|earlier|sooner)$/.test(word));
+  const direction =
+    later && !(earlier && words.some((word) => /^(brought|bring)$/.test(word)) && !words.includes('later')) ? 1 : earlier ? -1 : 0;
   return { match, days: by, direction };
 };

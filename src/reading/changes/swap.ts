@@ -7,13 +7,27 @@ import type { Part } from '../text/message.ts';
 import type { Token } from '../text/token.ts';
 
 const forms: readonly (readonly [ReturnType<typeof pattern>, 'a' | 'b'])[] = [
-  [pattern('(swap|change|switch|replace|exchange|trade|swop|turn|make|convert|swapping|switching|swapped) (out)? (all|both|those|them)? (of)? (the|those|our|her|all the)? (<n:count>|both)? (<material>)? <a:piece> (for|to|with|into|in|over to|as) (the|a|some|all)? (<m:count>)? (<material>)? <b:piece>'), 'a'],
-  [pattern('(the|all the|those|all)? (<n:count>|both)? <a:piece> (are|is|should be|to be|now|becoming|to become|become|will be|go|going) (now|to be|all)? (<m:count>)? <b:piece> (now|instead)?'), 'a'],
+  [
+    pattern(
+      '(swap|change|switch|replace|exchange|trade|swop|turn|make|convert|swapping|switching|swapped) (out)? (all|both|those|them)? (of)? (the|those|our|her|all the)? (<n:count>|both)? (<material>)? <a:piece> (for|to|with|into|in|over to|as) (the|a|some|all)? (<m:count>)? (<material>)? <b:piece>',
+    ),
+    'a',
+  ],
+  [
+    pattern(
+      '(the|all the|those|all)? (<n:count>|both)? <a:piece> (are|is|should be|to be|now|becoming|to become|become|will be|go|going) (now|to be|all)? (<m:count>)? <b:piece> (now|instead)?',
+    ),
+    'a',
+  ],
   [pattern('<m:count> <b:piece> (instead of|not|rather than|in place of|replacing|and not) (the|any|a)? (<n:count>)? <a:piece>'), 'a'],
   [pattern('<b:piece> (instead of|not|rather than|in place of) (the)? (<n:count>)? <a:piece>'), 'a'],
 ];
-const gone = pattern("(scrap|drop|cancel|lose|remove|ditch|no more|no|forget|forget about|bin|skip|without|cut|take out|take off|delete|kill|leave out|not doing|don't need|dont need|no longer need|no need for|pull|losing|dropping|cancelling|not having|they don't want|dont want|don't want|not doing the|canceling|nix) (the|any|all|all the|her|those|our|out)? (of)? (the)? <p:piece> (now|please|pls|after all|any more|anymore|altogether|from the order|this time|off the order|then|sorry|thanks)?");
-const goneAfter = pattern('(the)? <p:piece> (are|is|have been|has been|got)? (cancelled|canceled|scrapped|off|out|gone|not needed|no longer needed|not happening|off the list|off the order|dropped|removed|not wanted) (now)?');
+const gone = pattern(
+  "(scrap|drop|cancel|lose|remove|ditch|no more|no|forget|forget about|bin|skip|without|cut|take out|take off|delete|kill|leave out|not doing|don't need|dont need|no longer need|no need for|pull|losing|dropping|cancelling|not having|they don't want|dont want|don't want|not doing the|canceling|nix) (the|any|all|all the|her|those|our|out)? (of)? (the)? <p:piece> (now|please|pls|after all|any more|anymore|altogether|from the order|this time|off the order|then|sorry|thanks)?",
+);
+const goneAfter = pattern(
+  '(the)? <p:piece> (are|is|have been|has been|got)? (cancelled|canceled|scrapped|off|out|gone|not needed|no longer needed|not happening|off the list|off the order|dropped|removed|not wanted) (now)?',
+);
 
 const kind = (token: Token | undefined): PieceKind => (token?.means['piece'] ?? 'unspecified') as PieceKind;
 const numberOf = (token: Token | undefined): number | undefined => (token?.number === undefined ? undefined : Number(token.number.amount));
@@ -46,13 +60,23 @@ export const swapped = (reader: Reader, part: Part): Finding | undefined => {
   const none = gone.at(reader.tokens, part.start, part.end) ?? lateStart(reader, part) ?? goneAfter.at(reader.tokens, part.start, part.end);
   if (none === undefined || part.end - none.end > 6 || kind(none.kept['p']) === 'unspecified') return undefined;
   const first = reader.tokens[none.start]?.text ?? '';
-  if (/^(done|made|left|finished)$/.test(reader.tokens[none.end]?.text ?? '') || (first === 'no' && reader.tokens[none.end]?.text === 'done')) return undefined;
+  if (
+    /^(done|made|left|finished)$/.test(reader.tokens[none.end]?.text ?? '') ||
+    (first === 'no' && reader.tokens[none.end]?.text === 'done')
+  )
+    return undefined;
   if (reader.tokens.slice(none.end, part.end).some((token) => token.number !== undefined)) return undefined;
   return found(reader, none.start, none.end, [{ fact: 'change', what: 'count', to: 0, piece: kind(none.kept['p']) }]);
 };
 
 const lateStart = (reader: Reader, part: Part): Match | undefined => {
   let index = part.start;
-  while (index < part.end && /^(sorry|actually|ok|oh|no|wait|,|can|you|we|please|pls|they|she|he|bride|client|has|have|decided|to|now|the|wants|want|wanted|just|lets|let's|are)$/.test(reader.tokens[index]?.text ?? '')) index += 1;
+  while (
+    index < part.end &&
+    /^(sorry|actually|ok|oh|no|wait|,|can|you|we|please|pls|they|she|he|bride|client|has|have|decided|to|now|the|wants|want|wanted|just|lets|let's|are)$/.test(
+      reader.tokens[index]?.text ?? '',
+    )
+  )
+    index += 1;
   return index === part.start ? undefined : gone.at(reader.tokens, index, part.end);
 };

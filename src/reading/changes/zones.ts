@@ -8,8 +8,18 @@ export interface Zones {
   readonly old: readonly (readonly [number, number])[];
 }
 
-const notNow = pattern("(not|instead of|rather than|isn't|isnt|wasn't|wasnt|aren't|arent|never|no longer|as opposed to|and not|was|were|used to be|down from|up from|in place of|ain't)");
+const notNow = pattern(
+  "(not|instead of|rather than|isn't|isnt|wasn't|wasnt|aren't|arent|never|no longer|as opposed to|and not|was|were|used to be|down from|up from|in place of|ain't)",
+);
 const fromTo = pattern('(from) <a:any> <any>{0,3} to');
+// "tax not included" takes nothing back.
+const taxNegated = (tokens: readonly Token[], index: number): boolean => {
+  const [before, next, after] = [tokens[index - 1], tokens[index + 1], tokens[index + 2]];
+  const isTax = (token: Token | undefined): boolean =>
+    token?.means['taxName'] !== undefined || token?.means['taxWord'] !== undefined || token?.text === 'is';
+  return next?.means['included'] !== undefined && (isTax(before) || isTax(after));
+};
+
 const butNow = /^(,|but|-|\.|;|it's|its|should|now|make|->|>|\()$/;
 const wasSupposed = pattern('(was|were) (supposed|meant|to be|already)');
 
@@ -17,19 +27,32 @@ const wasSupposed = pattern('(was|were) (supposed|meant|to be|already)');
 export const zonesOf = (tokens: readonly Token[], start: number, end: number): Zones => {
   const change = fromTo.in(tokens, start, end);
   if (change !== undefined) {
-    return { old: [[change.start + 1, change.end - 1]], fresh: [[start, change.start], [change.end, end]] };
+    return {
+      old: [[change.start + 1, change.end - 1]],
+      fresh: [
+        [start, change.start],
+        [change.end, end],
+      ],
+    };
   }
   for (let index = start; index < end; index++) {
     const match = notNow.at(tokens, index, end);
     if (match === undefined) continue;
-    if (wasSupposed.at(tokens, index, end) !== undefined) continue;
+    if (wasSupposed.at(tokens, index, end) !== undefined || taxNegated(tokens, index)) continue;
     const verb = /^(was|were)$/.test(tokens[index]?.text ?? '');
     if (verb && (index <= start + 1 || !/^(,|\(|-|it)$/.test(tokens[index - 1]?.text ?? ''))) continue;
     let stop = match.end;
     while (stop < end && (!butNow.test(tokens[stop]?.text ?? '') || stop === match.end)) stop += 1;
-    return { old: [[match.end, stop]], fresh: [[start, index], [stop, end]] };
+    return {
+      old: [[match.end, stop]],
+      fresh: [
+        [start, index],
+        [stop, end],
+      ],
+    };
   }
   return { fresh: [[start, end]], old: [] };
 };
 
-export const inZones = (zones: readonly (readonly [number, number])[], index: number): boolean => zones.some(([from, to]) => index >= from && index < to);
+export const inZones = (zones: readonly (readonly [number, number])[], index: number): boolean =>
+  zones.some(([from, to]) => index >= from && index < to);

@@ -12,7 +12,7 @@ export interface TimeRead {
 const pad = (value: number): string => String(value).padStart(2, '0');
 const forms = pattern('(at|from|@|,)? (<t:time>|noon|midday|midnight)');
 const bareHour = pattern('(at|@) <h:count>');
-const halfPast = pattern('(at|@)? (half|quarter) (past|to)? <h:count>');
+const halfPast = pattern('(at|@|,)? (half|quarter) (past|to)? <h:count>');
 const noonWords: Readonly<Record<string, string>> = { noon: '12:00', midday: '12:00', midnight: '00:00' };
 
 const of24 = (hour: number): number => (hour >= 1 && hour <= 7 ? hour + 12 : hour);
@@ -29,10 +29,20 @@ export const timeAt = (reader: Reader, index: number, besideDate: boolean): Time
     const said = token?.number?.vague === undefined ? hour : of24(hour);
     return { start: index, end: match.end, time: `${pad(said % 24)}:${pad(minute)}` };
   }
-  if (!besideDate) return undefined;
   const half = halfPast.at(tokens, index, tokens.length);
   const hour = Number(half?.kept['h']?.number?.amount);
-  if (half !== undefined && hour >= 1 && hour <= 12) {
+  if (
+    half !== undefined &&
+    hour >= 1 &&
+    hour <= 12 &&
+    (besideDate ||
+      /past|to/.test(
+        tokens
+          .slice(index, half.end)
+          .map((token) => token.text)
+          .join(' '),
+      ))
+  ) {
     const words = tokens.slice(index, half.end).map((token) => token.text);
     if (words.includes('quarter')) {
       const to = words.includes('to');
@@ -40,6 +50,7 @@ export const timeAt = (reader: Reader, index: number, besideDate: boolean): Time
     }
     return { start: index, end: half.end, time: `${pad(of24(hour))}:30` };
   }
+  if (!besideDate) return undefined;
   const bare = bareHour.at(tokens, index, tokens.length);
   const number = Number(bare?.kept['h']?.number?.amount);
   const priced = tokens[bare?.end ?? 0]?.means['each'] !== undefined;

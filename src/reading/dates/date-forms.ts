@@ -27,7 +27,7 @@ const dayAndMonth = pattern(
 );
 const monthAndDay = pattern("(<w:weekday>)? (,)? <m:month> (the|-)? (<d:ordinal>|<d:plain>) (,)? (')? (<y:plain>)?");
 const twoDays = pattern(
-  '(<w:weekday>)? (the)? (<d:ordinal>|<d:plain>) (-|to|and|or|&|/) (the)? (<e:ordinal>|<e:plain>) (of)? <m:month> (<y:plain>)?',
+  '(<w:weekday>)? (the)? (<d:ordinal>|<d:plain>) (-|to|and|or|&|/) (<weekday>)? (the)? (<e:ordinal>|<e:plain>) (of)? <m:month> (<y:plain>)?',
 );
 const slashTwoDays = pattern('<s:slashed> (of)? <m:month>');
 const nthForm = pattern('(the)? (<o:ordinal>|first|second|third|fourth|last) <w:weekday> (in|of) <m:month> (<y:plain>)?');
@@ -40,6 +40,7 @@ const inWeeks = pattern(
 );
 const vagueMonth = pattern('(in|early|mid|late|end of|start of|beginning of|middle of|sometime in|around|this|next) (-|the)? <m:month>');
 const dayOnly = pattern("(on|to|for|it's|its|is|the|by|until) (the)? <d:ordinal>");
+const ofNextMonth = pattern('(the)? <d:ordinal> (of)? (next|this) month');
 const sunMonth = /^(sun|mar|may|sat|wed)$/;
 
 const monthOfToken = (token: Token | undefined): number => Number(token?.means['month']);
@@ -226,7 +227,6 @@ const relativeForms = (tokens: readonly Token[], index: number, context: Reading
   return weekdayForm(tokens, index, weekday.end, Number(weekday.kept['w']?.means['weekday']), context);
 };
 
-// "next friday" said on a Wednesday is nine days off for some and two for others: the week after, as most people mean it, only when it cannot be the coming one.
 const weekdayForm = (tokens: readonly Token[], index: number, end: number, weekday: number, context: ReadingContext): DateRead => {
   const { today } = context;
   const words = tokens
@@ -238,7 +238,10 @@ const weekdayForm = (tokens: readonly Token[], index: number, end: number, weekd
   if (/ fortnight$/.test(words)) return { ...base, days: [addDays(coming, 14)] };
   if (/ week$/.test(words) && !/next week$/.test(words)) return { ...base, days: [addDays(coming, 7)] };
   const monday = addDays(today, 1 - weekdayNumber(today));
-  if (/^next |next week$/.test(words)) return { ...base, days: [addDays(monday, 7 + weekday - 1)] };
+  if (/next week$/.test(words)) return { ...base, days: [addDays(monday, 7 + weekday - 1)] };
+  // "next saturday" is the coming one for some and the one after for others, while the coming one is still this week.
+  if (/^next /.test(words))
+    return coming >= addDays(monday, 7) ? { ...base, days: [coming] } : { ...base, days: [coming, addDays(coming, 7)], why: 'which day' };
   if (weekdayNumber(today) === weekday && !/^(this coming|coming)/.test(words)) return { ...base, days: [today, coming], why: 'which day' };
   return { ...base, days: [coming] };
 };
@@ -269,9 +272,18 @@ const vague = (tokens: readonly Token[], index: number, context: ReadingContext)
     const read = several(index, month.end, context, (year) => weekdaysOfMonth(year, monthOfToken(month.kept['m']), 6));
     return read === undefined ? undefined : { ...read, relative: true };
   }
+  const ahead = ofNextMonth.at(tokens, index, tokens.length);
+  if (ahead !== undefined) {
+    const next = tokens.slice(index, ahead.end).some((token) => token.text === 'next') ? 1 : 0;
+    const month = ((monthOf(context.today) - 1 + next) % 12) + 1;
+    const date = dayOf(yearOf(context.today) + (next === 1 && month === 1 ? 1 : 0), month, asDay(ahead.kept['d']) ?? 0);
+    return { start: index, end: ahead.end, days: date === undefined ? [] : [date] };
+  }
   const day = dayOnly.at(tokens, index, tokens.length);
   const number = asDay(day?.kept['d']);
-  if (day === undefined || number === undefined) return undefined;
+  // "it's the 13th of march": the month follows, so the day is not alone.
+  const after = tokens[day?.end ?? 0]?.text === 'of' ? tokens[(day?.end ?? 0) + 1] : tokens[day?.end ?? 0];
+  if (day === undefined || number === undefined || after?.means['month'] !== undefined || after?.text === 'next') return undefined;
   return dayAlone(index, day.end, number, context);
 };
 

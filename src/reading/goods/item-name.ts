@@ -11,23 +11,169 @@ export const singular = (word: string): string => {
   return word.endsWith('s') ? word.slice(0, -1) : word;
 };
 
-const dropBefore = new Set(['the', 'a', 'an', 'some', 'our', 'of', 'more', '-', ':', 'got', 'x', 'new', 'extra', 'about', 'wee', 'and', 'then', 'also', 'plus', 'use', 'uses', 'has', 'have', 'gets', 'with', 'in', 'is', 'bit', 'lil', '(', 'now', 'fyi', 'our', 'my', 'this', 'week', 'todays', "today's", 'price', 'prices', 'cost', 'for', 'market', 'update', 'pls', 'note', 'ok', 'hi', 'add', 'yep', "that's", 'thats', 'are', 'list']);
-const dropAfter = new Set(['stem', 'stems', 'sprig', 'sprigs', 'are', 'is', 'at', '@', '-', ':', 'now', 'for', 'the', '(', ')', 'a', 'an', 'gone', 'up', 'down', 'went', 'have', 'has', 'only', 'just', 'cost', 'costs', 'price', 'was', 'each', 'per', '=', 'of', 'from', 'to', 'in', 'its', 'come', 'today', 'going', 'gonna', 'about', '/', 'on', 'by', 'strands', 'pcs', 'per', 'will', 'be', 'risen', 'dropped', 'increased', 'back', 'still', 'special', '+', 'selling', 'they', "they're", 'theyre', 'working', 'out', 'came', 'this', 'week', 'again', 'bits', 'stalks', 'then', 'too', 'please', 'pls', 'that', 'x', 'as', 'well']);
+const dropBefore = new Set([
+  'the',
+  'a',
+  'an',
+  'some',
+  'our',
+  'of',
+  'more',
+  '-',
+  ':',
+  'got',
+  'x',
+  'new',
+  'extra',
+  'about',
+  'wee',
+  'and',
+  'then',
+  'also',
+  'plus',
+  'use',
+  'uses',
+  'has',
+  'have',
+  'gets',
+  'with',
+  'in',
+  'is',
+  'bit',
+  'lil',
+  '(',
+  'now',
+  'fyi',
+  'our',
+  'my',
+  'this',
+  'week',
+  'todays',
+  "today's",
+  'price',
+  'prices',
+  'cost',
+  'for',
+  'market',
+  'update',
+  'pls',
+  'note',
+  'ok',
+  'hi',
+  'add',
+  'yep',
+  "that's",
+  'thats',
+  'are',
+  'list',
+]);
+const dropAfter = new Set([
+  'stem',
+  'stems',
+  'sprig',
+  'sprigs',
+  'are',
+  'is',
+  'at',
+  '@',
+  '-',
+  ':',
+  'now',
+  'for',
+  'the',
+  '(',
+  ')',
+  'a',
+  'an',
+  'gone',
+  'up',
+  'down',
+  'went',
+  'have',
+  'has',
+  'only',
+  'just',
+  'cost',
+  'costs',
+  'price',
+  'was',
+  'each',
+  'per',
+  '=',
+  'of',
+  'from',
+  'to',
+  'in',
+  'its',
+  'come',
+  'today',
+  'going',
+  'gonna',
+  'about',
+  '/',
+  'on',
+  'by',
+  'strands',
+  'pcs',
+  'per',
+  'will',
+  'be',
+  'risen',
+  'dropped',
+  'increased',
+  'back',
+  'still',
+  'special',
+  '+',
+  'selling',
+  'they',
+  "they're",
+  'theyre',
+  'working',
+  'out',
+  'came',
+  'this',
+  'week',
+  'again',
+  'bits',
+  'stalks',
+  'then',
+  'too',
+  'please',
+  'pls',
+  'that',
+  'x',
+  'as',
+  'well',
+]);
 
 const nameOf = (token: Token, last: boolean): string => token.means['ingredient'] ?? (last ? singular(token.text) : token.text);
 
 /** Whether any of these words is a known flower, foliage or sundry. */
 export const knowsItem = (tokens: readonly Token[], items: readonly string[]): boolean =>
-  tokens.some((token) => token.means['ingredient'] !== undefined || (token.kind === 'word' && token.text.length > 3 && items.some((item) => item.toLowerCase().split(' ').includes(singular(token.text)))));
+  tokens.some(
+    (token) =>
+      token.means['ingredient'] !== undefined ||
+      (token.kind === 'word' &&
+        token.text.length > 3 &&
+        items.some((item) => item.toLowerCase().split(' ').includes(singular(token.text)))),
+  );
 
 /** The singular trade name these words give; undefined when no name is left. `keepPieceWords`: "corsage pins" are goods. */
 export const itemName = (given: readonly Token[], dropMaterial: boolean): string | undefined => {
   let tokens = given.filter((token) => token.kind === 'word' || token.text === '-' || (token.kind === 'sign' && token.text === "'"));
   if (dropMaterial && tokens.length > 1) tokens = tokens.filter((token) => token.means['material'] === undefined);
-  while (tokens.length > 1 && (dropBefore.has(tokens[0]?.text ?? '') || (portionWords.has(tokens[0]?.text ?? '') && tokens[0]?.means['ingredient'] === undefined))) tokens = tokens.slice(1);
+  while (
+    tokens.length > 1 &&
+    (dropBefore.has(tokens[0]?.text ?? '') || (portionWords.has(tokens[0]?.text ?? '') && tokens[0]?.means['ingredient'] === undefined))
+  )
+    tokens = tokens.slice(1);
   while (tokens.length > 0 && dropAfter.has(tokens.at(-1)?.text ?? '')) tokens = tokens.slice(0, -1);
   while (tokens.length > 0 && dropBefore.has(tokens[0]?.text ?? '')) tokens = tokens.slice(1);
   if (tokens.length === 0 || tokens.length > 5) return undefined;
-  const words = tokens.map((token, index) => nameOf(token, index === tokens.length - 1)).join(' ').replace(/ - /g, '-');
+  const words = tokens
+    .map((token, index) => nameOf(token, index === tokens.length - 1))
+    .join(' ')
+    .replace(/ - /g, '-');
   return words.replace(/^(pearl head|pearl-head) pin$/, 'pearl head pin');
 };

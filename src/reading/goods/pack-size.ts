@@ -1,6 +1,6 @@
 // How goods are sold: "a bunch of 50", "box/144", "100g", "10 m spool", "10 stem bunch".
 
-import { type Match, pattern } from '../pattern.ts';
+import { type Match, type Pattern, pattern } from '../pattern.ts';
 import type { Token } from '../text/token.ts';
 
 export interface PackSize {
@@ -10,10 +10,14 @@ export interface PackSize {
   readonly quantity?: number;
 }
 
-const counted = '(stem|stems|pc|pcs|piece|pieces|pins|pin|count|ct|heads|nos|per|s|pk|pack|units|sheets|rolls|sticks|leaves|sprays|m|blooms|magnets)';
+const counted =
+  '(stem|stems|pc|pcs|piece|pieces|pins|pin|count|ct|heads|nos|per|s|pk|pack|units|sheets|rolls|sticks|leaves|sprays|m|blooms|magnets)';
 const forms: readonly (readonly [ReturnType<typeof pattern>, boolean])[] = (
   [
-    [`(a|an|per|the|each|/|for a|in a)? <k:pack> (of|/|x|\\(|with|-|=|:|has|holds)? (about)? <n:count> (x)? (<u:pack>|${counted})? (\\))?`, false],
+    [
+      `(a|an|per|the|each|/|for a|in a)? <k:pack> (of|/|x|\\(|with|-|=|:|has|holds)? (about)? <n:count> (x)? (<u:pack>|${counted})? (\\))?`,
+      false,
+    ],
     ['(a|an|per|the|/|for a)? <k:pack> (of|/|x|\\(|-)? <m:length> (\\))?', false],
     ['(a|an|per|the|/|for a)? <k:pack> (of|/|x|\\()? <m:weight> (\\))?', false],
     ['(a|an|per|the|/|for a)? <m:length> (<k:pack>)', false],
@@ -41,18 +45,32 @@ export const findPack = (tokens: readonly Token[], start: number, end: number): 
     for (let index = match.start; index < match.end; index++) used.add(index);
   };
   for (const [form, isQuantity] of forms) {
-    const match = form.in(tokens, start, end);
+    const match = lastWeight(form, tokens, start, end);
     if (match === undefined || overlaps(match, used)) continue;
     const { k, n, m, q } = match.kept;
     if (isQuantity) {
+      const many = Number(q?.number?.amount);
+      // "pins 200 box": a box of 200, not 200 boxes.
+      if (many > 12 && k !== undefined && !/s$/.test(k.text) && tokens[match.end - 1]?.text !== 'of') {
+        if (found.size !== undefined) continue;
+        found = { ...found, size: many, ...(found.per === undefined ? { per: k.means['pack'] ?? '' } : {}) };
+        take(match);
+        continue;
+      }
       if (found.quantity !== undefined || (found.per !== undefined && found.per !== k?.means['pack'])) continue;
-      found = { ...found, quantity: Number(q?.number?.amount), ...(found.per === undefined && k !== undefined ? { per: k.means['pack'] ?? '' } : {}) };
+      found = {
+        ...found,
+        quantity: Number(q?.number?.amount),
+        ...(found.per === undefined && k !== undefined ? { per: k.means['pack'] ?? '' } : {}),
+      };
       take(match);
       continue;
     }
-    if ((n !== undefined || m !== undefined) && found.size !== undefined) continue;
+    if (n !== undefined && found.size !== undefined) continue;
+    if (m !== undefined && found.size !== undefined) continue;
     if (n === undefined && m === undefined && found.per !== undefined) continue;
-    if (tokens[match.start]?.number !== undefined && tokens[match.start]?.means !== undefined && n === undefined && m === undefined) continue;
+    if (tokens[match.start]?.number !== undefined && tokens[match.start]?.means !== undefined && n === undefined && m === undefined)
+      continue;
     const measured = m?.number;
     found = {
       ...found,
@@ -62,7 +80,10 @@ export const findPack = (tokens: readonly Token[], start: number, end: number): 
     };
     take(match);
   }
-  const dozen = found.size === undefined ? tokens.findIndex((token, index) => index >= start && index < end && inDozens(token) && !used.has(index)) : -1;
+  const dozen =
+    found.size === undefined
+      ? tokens.findIndex((token, index) => index >= start && index < end && inDozens(token) && !used.has(index))
+      : -1;
   if (dozen >= 0) {
     found = { ...found, size: Number(tokens[dozen]?.number?.amount) };
     used.add(dozen);
@@ -70,6 +91,15 @@ export const findPack = (tokens: readonly Token[], start: number, end: number): 
   }
   return { ...found, used: [...used] };
 };
+
+// "wire 22g 2.5kg": the first is a gauge, the last is the pack.
+const lastWeight = (form: Pattern, tokens: readonly Token[], start: number, end: number): Match | undefined => {
+  let match = form.in(tokens, start, end);
+  while (match?.kept['m']?.number?.form === 'weight' && anotherWeight(tokens, match.end, end)) match = form.in(tokens, match.end, end);
+  return match;
+};
+const anotherWeight = (tokens: readonly Token[], from: number, end: number): boolean =>
+  tokens.slice(from, end).some((token) => token.number?.form === 'weight');
 
 const overlaps = (match: Match, used: ReadonlySet<number>): boolean => {
   for (let index = match.start; index < match.end; index++) if (used.has(index)) return true;

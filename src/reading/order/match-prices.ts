@@ -52,6 +52,15 @@ export const matchPrices = (mentions: readonly Mention[], prices: readonly Price
   if (units.length === 0 && totals.length === 1 && total !== undefined) {
     return { lines: bare(none), common: total, spare: [] };
   }
+  if (units.length === 0 && totals.length === lines.length) {
+    // "10 bouts $150 total, 4 corsages $120 total": a total for each line.
+    const own = new Map<Mention, Price>();
+    for (const price of totals) {
+      const before = lines.filter((line) => line.index < price.index).at(-1);
+      if (before !== undefined && !own.has(before)) own.set(before, price);
+    }
+    if (own.size === lines.length) return { lines: bare(own), spare: [] };
+  }
   if (prices.length === 1) {
     const last = lines.at(-1);
     if (lines.length <= 1 || last === undefined || only.index > last.index) {

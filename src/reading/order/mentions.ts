@@ -15,6 +15,8 @@ export interface Mention {
   readonly count?: Token; // its number token
   readonly exact?: number; // "a crown" 1, "both corsages" 2
   readonly countIndex?: number;
+  readonly apart?: true; // its count stands elsewhere in the message
+  readonly priceIndex?: number; // a number behind it that prices it
   readonly material?: string;
   readonly materialIndex?: number;
   readonly wearer?: string;
@@ -110,8 +112,9 @@ const mayDescribe = (token: Token): boolean => {
   if (token.kind === 'line' || token.number !== undefined) return false;
   if (token.kind === 'sign') return token.text === '-' || token.text === '"' || token.text === "'";
   if (breaks.has(token.text)) return false;
+  if (token.means['bench'] !== undefined && !/^(pax|guests|ppl|nos)$/.test(token.text)) return false;
   return (
-    !['piece', 'other', 'bench', 'month', 'weekday', 'each', 'all', 'budget', 'taxName', 'taxWord', 'upTo', 'from', 'role'].some(
+    !['piece', 'other', 'month', 'weekday', 'each', 'all', 'budget', 'taxName', 'taxWord', 'upTo', 'from', 'role'].some(
       (tag) => token.means[tag] !== undefined && tag !== 'role',
     ) && token.means['pack'] === undefined
   );
@@ -120,6 +123,7 @@ const mayDescribe = (token: Token): boolean => {
 const inBrackets = pattern('\\( (the|for)? <role> \\)?');
 const forRole = pattern('for (the|our|my)? <role>');
 const rightCount = pattern('(x|:|=|qty|-) <n:count>');
+const numbered = pattern('(,|-)? <n:count> (no|nos|pcs|pc|off|pieces|of them|of those|nr|qty|in number) (.)?');
 const bareRight = pattern('<n:count>');
 
 const countLeft = (
@@ -134,6 +138,11 @@ const countLeft = (
     const found = { ...(material === undefined || materialIndex === undefined ? {} : { material, materialIndex }) };
     if (isCount(token)) return { ...found, start: at, count: token, countIndex: at };
     if (token.text === 'both' && steps < 2) return { ...found, start: at, exact: 2, countIndex: at };
+    const owner =
+      token.means['owner'] !== undefined ||
+      (token.means['role'] !== undefined && steps === 0 && !/s$/.test(reader.tokens[index]?.text ?? 's') && token.text !== 'rest');
+    if (owner && isCount(reader.tokens[at - 1])) continue;
+    if (owner) return { ...found, start: at, exact: 1, countIndex: at };
     if (token.text === 'a' || token.text === 'an' || token.text === 'single') return { ...found, start: at, exact: 1, countIndex: at };
     if (token.means['material'] !== undefined) {
       material = token.means['material'];
@@ -145,6 +154,10 @@ const countLeft = (
 };
 
 const countRight = (reader: Reader, after: number): { count: Token; countIndex: number; marked: boolean } | undefined => {
+  const told = numbered.at(reader.tokens, after, reader.tokens.length);
+  const number = told?.kept['n'];
+  const at = number === undefined ? -1 : reader.tokens.indexOf(number, after);
+  if (number !== undefined && reader.free(at)) return { count: number, countIndex: at, marked: true };
   const marked = rightCount.at(reader.tokens, after, reader.tokens.length);
   const match = marked ?? bareRight.at(reader.tokens, after, reader.tokens.length);
   if (match === undefined || !reader.free(match.end - 1)) return undefined;
@@ -181,16 +194,41 @@ const isPiece = (reader: Reader, index: number): boolean => {
   );
 };
 
+/** Numbers that stand behind their piece in a sentence of such pairs: "buttonholes 10 corsage 22". */
+const nameFirst = (reader: Reader): ReadonlyMap<number, number> => {
+  const pairs = new Map<number, number>();
+  for (const part of reader.message.parts) {
+    const own = new Map<number, number>();
+    let index = part.start;
+    while (index < part.end) {
+      const token = reader.tokens[index];
+      if (token === undefined || /^(,|and|&|\/|\+|-|;)$/.test(token.text)) index += 1;
+      else if (
+        token.means['piece'] !== undefined &&
+        reader.free(index) &&
+        isNumber(reader.tokens[index + 1], 'plain') &&
+        reader.free(index + 1)
+      ) {
+        own.set(index, index + 1);
+        index += 2;
+      } else break;
+    }
+    if (own.size >= 2) for (const [piece, number] of own) pairs.set(piece, number);
+  }
+  return pairs;
+};
+
 /** Every piece mention in the message, in order. */
 export const findMentions = (reader: Reader): Mention[] => {
   const mentions: Mention[] = [];
   let usedTo = 0;
+  const pairs = nameFirst(reader);
   for (let index = 0; index < reader.tokens.length; index++) {
     if (!isPiece(reader, index)) continue;
     const token = reader.tokens[index] as Token;
     const after = reader.tokens[index + 1];
     const last = after?.means['piece'] === 'unspecified' && reader.free(index + 1) && after.number === undefined ? index + 1 : index;
-    const left = countLeft(reader, index);
+    const left = pairs.has(index) ? { start: index } : countLeft(reader, index);
     const leftUsed = left.countIndex !== undefined && left.countIndex < usedTo;
     const right = left.countIndex === undefined || leftUsed ? countRight(reader, last + 1) : undefined;
     const base = leftUsed ? { start: index } : left;
@@ -208,6 +246,19 @@ export const findMentions = (reader: Reader): Mention[] => {
         ? {}
         : { wearer: reader.words(bracket.end - (reader.tokens[bracket.end - 1]?.text === ')' ? 2 : 1), bracket.end).replace(/\)$/, '') }),
     });
+    const pair = pairs.get(index);
+    if (pair !== undefined) {
+      // A kind already counted is priced by its second number.
+      const mine = mentions.at(-1);
+      const counted = mentions.some((mention) => mention.kind === token.means['piece'] && mention.countIndex !== undefined);
+      if (mine !== undefined)
+        mentions[mentions.length - 1] = counted
+          ? { ...mine, priceIndex: pair }
+          : { ...mine, count: reader.tokens[pair] as Token, countIndex: pair, end: pair + 1 };
+      usedTo = pair + 1;
+      index = last;
+      continue;
+    }
     usedTo = Math.max(last + 1, right?.marked === true ? right.countIndex + 1 : 0);
     index = last;
   }

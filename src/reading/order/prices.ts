@@ -15,6 +15,7 @@ export interface Price {
   readonly at: boolean; // "@ 25", "at 25"
   readonly piece?: PieceKind; // "12 per bout", "28 for the corsages", "$12 bouts"
   readonly pieceIndex?: number;
+  readonly named?: boolean; // beside a kind of piece with no number: "bouts $18"
   readonly forCount?: boolean; // "1100 for 44 lapels"
 }
 
@@ -131,13 +132,37 @@ const isPrice = (reader: Reader, price: Price): boolean => {
   return taxBehind.at(reader.tokens, price.end, reader.tokens.length) !== undefined;
 };
 
+// "600 per day" and "25 an hour" price time, not pieces.
+const perTime = pattern('(per|a|an|/|p) (/)? (day|hour|hr|h|week|wk|month|year|km|mile|night|shift|kg|m|metre|bunch|box|roll|stem|wrap)');
+
+// "100 lapels, 8.50": a number right behind a counted piece can only be its price.
+const behindPiece = (reader: Reader, index: number, pieceEnds: ReadonlySet<number>): boolean => {
+  let at = index - 1;
+  while (
+    at > 0 &&
+    index - at <= 3 &&
+    (reader.tokens[at]?.text === ',' ||
+      reader.tokens[at]?.text === '-' ||
+      /^(lads|guys|pls|please|dried|fresh|folks)$/.test(reader.tokens[at]?.text ?? ''))
+  )
+    at -= 1;
+  const next = reader.tokens[index + 1];
+  return (
+    pieceEnds.has(at) &&
+    (next === undefined ||
+      next.kind !== 'word' ||
+      Object.keys(next.means).some((tag) => ['material', 'included', 'onTop', 'taxName', 'taxWord', 'all', 'each'].includes(tag)))
+  );
+};
+
 /** Every price that no earlier phrase has read. `counts` are the numbers already taken as counts. */
-export const findPrices = (reader: Reader, counts: ReadonlySet<number>): Price[] => {
+export const findPrices = (reader: Reader, counts: ReadonlySet<number>, pieceEnds: ReadonlySet<number> = new Set()): Price[] => {
   const prices: Price[] = [];
   for (let index = 0; index < reader.tokens.length; index++) {
     if (counts.has(index)) continue;
     const price = priceAt(reader, index);
-    if (price !== undefined && isPrice(reader, price)) prices.push(price);
+    if (price === undefined || perTime.at(reader.tokens, index + 1, reader.tokens.length) !== undefined) continue;
+    if (isPrice(reader, price) || behindPiece(reader, index, pieceEnds)) prices.push(price);
   }
   return prices;
 };

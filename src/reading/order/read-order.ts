@@ -43,12 +43,12 @@ export const likelyPer = (price: Price, pieces: number): 'each' | 'all' | 'unsai
   if (price.piece !== undefined) return 'each';
   if (price.number.max !== undefined && Number(price.number.max) < 120) return 'each';
   if (price.at && price.kind !== 'budget') return 'each';
-  if (pieces === 0) return price.kind === 'budget' ? 'all' : 'unsaid';
+  if (pieces === 0) return price.kind === 'budget' ? 'all' : price.kind === 'from' || price.named === true ? 'each' : 'unsaid';
   const share = Number(price.number.amount) / pieces;
   if (price.forCount === true) return share >= 2.5 ? 'all' : 'unsaid';
+  if (price.kind === 'from') return 'each';
   if (price.kind !== undefined && share >= 3 && Number(price.number.amount) >= 150) return 'all';
-  if (pieces >= 3 && share < 0.9) return 'each';
-  return pieces >= 4 && share >= 5 && Number(price.number.amount) >= 300 ? 'all' : 'unsaid';
+  return pieces >= 3 && share < 0.9 ? 'each' : 'unsaid';
 };
 
 const lineFact = (line: Line, single: boolean): Unworded => {
@@ -60,7 +60,14 @@ const lineFact = (line: Line, single: boolean): Unworded => {
     ...countOf(mention),
     ...(price === undefined || own === undefined
       ? {}
-      : { price: { amount: price.number.amount, ...(price.number.max === undefined ? {} : { amountMax: price.number.max }), per: own, ...currencyFields(price.number) } }),
+      : {
+          price: {
+            amount: price.number.amount,
+            ...(price.number.max === undefined ? {} : { amountMax: price.number.max }),
+            per: own,
+            ...currencyFields(price.number),
+          },
+        }),
     ...(mention.material === undefined || single ? {} : { material: mention.material as FactOf<'material'>['material'] }),
     ...(mention.wearer === undefined ? {} : { wearer: mention.wearer }),
   };

@@ -1,18 +1,19 @@
 // Taking one thing back and saying another: "make that 45", "R60 each not R65", "swap the 2 wrist corsages for pin-ons", "no, ex tax", "moved to 21 March".
 
 import { bareNumber } from '../changes/bare-number.ts';
+import { strongMarkers } from '../changes/change-words.ts';
 import { dateChange } from '../changes/date-change.ts';
 import { countDifference, priceDifference } from '../changes/differences.ts';
 import { newValues } from '../changes/new-values.ts';
 import { swapped } from '../changes/swap.ts';
-import { type Finding, found, type Phrase, type Reader } from '../phrase.ts';
-import type { Part } from '../text/message.ts';
-import { doneWord, didWord } from '../progress/done-words.ts';
 import { pattern } from '../pattern.ts';
-import { strongMarkers } from '../changes/change-words.ts';
+import { type Finding, found, type Phrase, type Reader } from '../phrase.ts';
+import { didWord, doneWord } from '../progress/done-words.ts';
+import type { Part } from '../text/message.ts';
 
 const doneForm = pattern(`(${doneWord}|${didWord}|to go|left|broke|broken|snapped|pending|remaining|dropped)`);
-const notForStudio = /^(cooler|fridge|van|meeting|lunch|invoice|room|bay|code|rent|flight|phone|dentist|bins|bin|alarm|heating|delivery|parking|market|coffee|train|landlord|address|wifi)$/;
+const notForStudio =
+  /^(cooler|fridge|van|meeting|lunch|invoice|room|bay|code|rent|flight|phone|dentist|bins|bin|alarm|heating|delivery|parking|market|coffee|train|landlord|address|wifi)$/;
 
 const readPart = (reader: Reader, part: Part): Finding[] => {
   const { tokens } = reader;
@@ -25,9 +26,15 @@ const readPart = (reader: Reader, part: Part): Finding[] => {
   const doneAt = doneForm.in(tokens, part.start, part.end);
   const strong = strongMarkers.some((marker) => marker.in(tokens, part.start, part.end) !== undefined);
   const old = stretch.some((token) => token.text === 'not');
-  const goods = stretch.some((token) => token.means['ingredient'] !== undefined || token.means['other'] !== undefined || token.number?.form === 'duration');
+  const goods = stretch.some(
+    (token) => token.means['ingredient'] !== undefined || token.means['other'] !== undefined || token.number?.form === 'duration',
+  );
   if (goods) return [];
-  if (doneAt === undefined || /^(dropped|drop)$/.test(tokens[doneAt.start]?.text ?? '') || (doneAt.start === part.start && /^(did|made|got|make)$/.test(tokens[doneAt.start]?.text ?? '') && old)) {
+  if (
+    doneAt === undefined ||
+    /^(dropped|drop)$/.test(tokens[doneAt.start]?.text ?? '') ||
+    (doneAt.start === part.start && /^(did|made|got|make)$/.test(tokens[doneAt.start]?.text ?? '') && old)
+  ) {
     const differences = differencesIn(reader, part);
     if (differences.length > 0) return differences;
   } else if (!strong && !old) return [];
@@ -54,7 +61,12 @@ const differencesIn = (reader: Reader, part: Part): Finding[] => {
 
 // A counted piece or a price before it makes it one line of an order: "6 bouts 2 extra corsages at 30".
 const ordersBefore = (reader: Reader, start: number, index: number): boolean =>
-  reader.tokens.slice(start, index).some((token, at) => (token.means['piece'] !== undefined && reader.tokens[start + at - 1]?.number?.form === 'plain') || token.number?.form === 'money');
+  reader.tokens
+    .slice(start, index)
+    .some(
+      (token, at) =>
+        (token.means['piece'] !== undefined && reader.tokens[start + at - 1]?.number?.form === 'plain') || token.number?.form === 'money',
+    );
 
 const find = (reader: Reader): Finding[] => {
   const findings: Finding[] = [];
@@ -67,6 +79,13 @@ const find = (reader: Reader): Finding[] => {
 
 export const correction: Phrase = {
   name: 'correction',
-  examples: ['make that 45', '45 not 40', 'add 5 more corsages', 'swap the 2 wrist corsages for pin-ons', 'no, ex tax', 'moved to 21 March'],
+  examples: [
+    'make that 45',
+    '45 not 40',
+    'add 5 more corsages',
+    'swap the 2 wrist corsages for pin-ons',
+    'no, ex tax',
+    'moved to 21 March',
+  ],
   find,
 };

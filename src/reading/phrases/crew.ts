@@ -26,26 +26,47 @@ const pairForms: readonly (readonly [ReturnType<typeof pattern>, number])[] = [
 const wageForms = [
   pattern('<w:money> (per|an|a|/|p|p/h|ph|each per|-) (/)? (hour|hr|h|hrs|hourly)'),
   pattern('<w:money> (ph|p/h|phr|hourly|hr|hour)'),
-  pattern('(pay|paying|paid|wage|wages|rate|on|at|@|get|gets|getting|is|costs|charge|charges) (is|of|rate|at|:|=|her|him|them|me|us|now|hourly)? <w:amount> (per|an|a|/|p|ph|p/h) (/)? (hour|hr|h|hrs)?'),
+  pattern(
+    '(pay|paying|paid|wage|wages|rate|on|at|@|get|gets|getting|is|costs|charge|charges) (is|of|rate|at|:|=|her|him|them|me|us|now|hourly)? <w:amount> (per|an|a|/|p|ph|p/h) (/)? (hour|hr|h|hrs)?',
+  ),
   pattern('(hourly|wage|wages|hourly rate|wage rate) (rate|wage|cost|is|of|:|now|=|at)? (is|at|now|of)? <w:money>'),
   pattern('<w:money> (an|a|per) (hour|hr)'),
+  pattern('<w:amount> (an|per|/|p/|p) (hour|hr|hrs)'),
+  pattern('<w:amount> (ph|phr)'),
 ];
 const paceForms: readonly ReturnType<typeof pattern>[] = [
-  pattern('<d:duration> (or so)? (per|a|an|each|for each|for a|for an|for one|/|on a|on each|to make a|to do a|to make one|to do one|for every|to make each|per each|every) (<p:piece>|one|piece)?'),
+  pattern(
+    '<d:duration> (or so)? (per|a|an|each|for each|for a|for an|for one|/|on a|on each|to make a|to do a|to make one|to do one|for every|to make each|per each|every) (<p:piece>|one|piece)?',
+  ),
   pattern('<d:duration> (<each>|for one)'),
-  pattern('<p:piece> (each)? (take|takes|taking|need|needs|is|are|:|=|-|about|at|took) (me|us|her|him|you|one|about|around|roughly|avg|an average of|on average)? (about|around)? <d:duration> (each|per|a piece|apiece)?'),
-  pattern('(a|an|each|one|1|every|per) <p:piece> (is|takes|=|:|needs|at|-|about|in|takes about|takes me|takes us) (me|us|about|around)? <d:duration>'),
+  pattern(
+    '<p:piece> (each)? (take|takes|taking|need|needs|is|are|:|=|-|about|at|took) (me|us|her|him|you|one|about|around|roughly|avg|an average of|on average)? (about|around)? <d:duration> (each|per|a piece|apiece)?',
+  ),
+  pattern(
+    '(a|an|each|one|1|every|per) <p:piece> (is|takes|=|:|needs|at|-|about|in|takes about|takes me|takes us) (me|us|about|around)? <d:duration>',
+  ),
 ];
 const rateForms = [
   pattern('<n:count> (<p:piece>) (an|per|/|a|every|in an|p) (hour|hr|h)'),
-  pattern('(do|does|make|makes|making|doing|can do|did|manage|knock out|get|gets|can make|averaging|average|at|about|pace|speed|rate|done) (is|of|about|around|through)? <n:count> (<p:piece>)? (an|per|/|a|every|in an|p) (hour|hr|h)'),
+  pattern(
+    '(do|does|make|makes|making|doing|can do|did|manage|knock out|get|gets|can make|averaging|average|at|about|pace|speed|rate|done) (is|of|about|around|through)? <n:count> (<p:piece>)? (an|per|/|a|every|in an|p) (hour|hr|h)',
+  ),
 ];
+// A habit, not work done: "she does 20 lapels in 2 hours".
+const paceIn = pattern(
+  '(does|do|makes|make|can do|can make|gets through|get through|knocks out|turns out) (about|around)? <n:count> (<p:piece>)? (in|every|per) (about|around)? (<d:duration>|an hour|a day)',
+);
 const hourlyPiece = pattern('(an hour|1 hour|one hour) (per|a|each|for each|for a|/) (<p:piece>)?');
-const totalHours = [pattern('<d:duration> (<all>|all together|between us|between them|total|in all|of labour|combined|altogether|overall)'), pattern('(total|altogether|combined|all up|<all>) (of|:|is)? <d:duration>')];
+const totalHours = [
+  pattern('<d:duration> (<all>|all together|between us|between them|total|in all|of labour|combined|altogether|overall)'),
+  pattern('(total|altogether|combined|all up|<all>) (of|:|is)? <d:duration>'),
+];
 const eachHours = pattern('<d:duration> (<each>|a head|per person|each of us|every one|apiece|p/p)?');
 const clock = pattern('(from)? (<a:time>|<c:count>) (-|to|til|till|until) (<b:time>|<e:count>)');
 const awayWord = /^(away|off|sick|ill|out|leave|missing|absent|unavailable|holiday|holidays)$/;
-const talk = /^(drive|drives|away|flight|delay|wait|queue|parking|meeting|course|van|train|bus|dentist|late|battery|charge|ferry|nap|break|kettle|oven|ago|cake|film|invoice|rent|traffic|electrician|plumber|courier|delivery|stuck|walk|football|match|soak|rehydrate|condition|conditioning|cooler|class|workshop)$/;
+const perDay = pattern('(per|a|/) day');
+const talk =
+  /^(drive|drives|away|flight|delay|wait|queue|parking|meeting|course|van|train|bus|dentist|late|battery|charge|ferry|nap|break|kettle|oven|ago|cake|film|invoice|rent|traffic|electrician|plumber|courier|delivery|stuck|walk|football|match|soak|rehydrate|condition|conditioning|cooler|class|workshop)$/;
 const hand = /^(in|on|at|bench|working|free|available|making|helping|coming|wiring|can|here|us|rostered|making)$/;
 
 const hoursOf = (token: Token | undefined): number | undefined => {
@@ -75,10 +96,25 @@ const peopleIn = (reader: Reader, part: Part): number | undefined => {
   return undefined;
 };
 
+// "casuals are 31.19 an hr, got 2 sat for 5": beside a wage a bare number of hands and of hours is plain enough.
+const gotSome = pattern('(got|have|need|with|want|booked|had) <n:count>');
+const forHours = pattern('for <n:count> (each)?');
+// "i only have 2.5 hours tomorrow", "i can do 3 hrs sat"
+const alone = pattern(
+  "(i|i've|ive|i'll|ill|i'm|im) (only|just|can|have|got|could|might|free|'ve|do|am|for|in){1,4} (about|in)? <d:duration>",
+);
+// "jo is off friday"
+const offForm = pattern(
+  "<who:word> (is|'s|will be|are|s)? (not|away|off|out|sick|on) (in|work|holiday|leave|sick)? (this|on|next|all)? (<weekday>|tomorrow|today)",
+);
+const notPeople =
+  /^(the|power|water|heating|van|market|shop|everything|it|that|wedding|event|party|phones|internet|wifi|fridge|cooler|is|are|moved|what|date|due|rent|ceremony|bench|lights|road|train|trains|bus|buses|school|bins|studio|we're|were|we|closed|day|all|heat|gas|that's|thats|its|it's|delivery|sale|stems|ribbon|one|us|who|someone)$/;
+
 const hoursByClock = (reader: Reader, part: Part): number | undefined => {
   const match = clock.in(reader.tokens, part.start, part.end);
   if (match === undefined) return undefined;
-  const at = (time: Token | undefined, bare: Token | undefined): number => (time?.number?.parts === undefined ? Number(bare?.number?.amount) : (time.number.parts[0] ?? 0) + (time.number.parts[1] ?? 0) / 60);
+  const at = (time: Token | undefined, bare: Token | undefined): number =>
+    time?.number?.parts === undefined ? Number(bare?.number?.amount) : (time.number.parts[0] ?? 0) + (time.number.parts[1] ?? 0) / 60;
   const from = at(match.kept['a'], match.kept['c']);
   const to = at(match.kept['b'], match.kept['e']);
   if (!(from <= 24 && to <= 24)) return undefined;
@@ -102,29 +138,80 @@ const pace = (reader: Reader, part: Part): Unworded | undefined => {
     if (match === undefined || minutes === undefined || minutes > 600) continue;
     const each = match.kept['p'] === undefined;
     const long = match.kept['d']?.number?.unit === 'hour';
-    if (each && (long || reader.tokens.slice(part.start, part.end).some((token) => token.means['bench'] !== undefined && token.number === undefined && !/^(us|of us|me)$/.test(token.text)))) continue;
-    const known = kindOf(match.kept['p'] ?? reader.tokens.slice(part.start, part.end).find((token) => token.means['piece'] !== undefined && token.means['piece'] !== 'unspecified'));
+    if (
+      each &&
+      (long ||
+        reader.tokens
+          .slice(part.start, part.end)
+          .some((token) => token.means['bench'] !== undefined && token.number === undefined && !/^(us|of us|me)$/.test(token.text)))
+    )
+      continue;
+    const known = kindOf(
+      match.kept['p'] ??
+        reader.tokens
+          .slice(part.start, part.end)
+          .find((token) => token.means['piece'] !== undefined && token.means['piece'] !== 'unspecified'),
+    );
     return { fact: 'crew', minutesPerPiece: minutes, ...known };
+  }
+  const habit = paceIn.in(reader.tokens, part.start, part.end);
+  const spent = habit?.kept['d'] === undefined ? 1 : hoursOf(habit.kept['d']);
+  if (habit !== undefined && spent !== undefined && !/day/.test(reader.tokens[habit.end - 1]?.text ?? '')) {
+    const each = decimal(habit.kept['n']?.number?.amount ?? '0').dividedBy(String(spent));
+    return { fact: 'crew', piecesPerHour: Number(each.toDecimalPlaces(2)), ...kindOf(habit.kept['p']) };
   }
   const hourly = hourlyPiece.in(reader.tokens, part.start, part.end);
   if (hourly?.kept['p'] !== undefined) return { fact: 'crew', minutesPerPiece: 60, ...kindOf(hourly.kept['p']) };
   for (const form of rateForms) {
     const match = form.in(reader.tokens, part.start, part.end);
     if (match === undefined || match.kept['n']?.number?.max !== undefined) continue;
-    return { fact: 'crew', piecesPerHour: Number(match.kept['n']?.number?.amount), ...kindOf(match.kept['p'] ?? reader.tokens.slice(part.start, part.end).find((token) => token.means['piece'] !== undefined)) };
+    return {
+      fact: 'crew',
+      piecesPerHour: Number(match.kept['n']?.number?.amount),
+      ...kindOf(match.kept['p'] ?? reader.tokens.slice(part.start, part.end).find((token) => token.means['piece'] !== undefined)),
+    };
   }
   return undefined;
 };
 
+const paid = /^(is|are|at|on|pay|paying|get|gets|@|rate|wage|costs|cost)$/;
 const wageIn = (reader: Reader, part: Part): { wage: string; currency?: string } | undefined => {
   for (const form of wageForms) {
     const match = form.in(reader.tokens, part.start, part.end);
     const number = match?.kept['w']?.number;
     const last = reader.tokens[(match?.end ?? 1) - 1];
-    if (match === undefined || number === undefined || number.max !== undefined || (last !== undefined && /^(per|an|a|\/|p)$/.test(last.text))) continue;
+    if (
+      match === undefined ||
+      number === undefined ||
+      number.max !== undefined ||
+      (number.form === 'plain' &&
+        !/[.]/.test(match.kept['w']?.text ?? '') &&
+        match.start === part.start + reader.tokens.slice(part.start, match.end).indexOf(match.kept['w'] as Token) &&
+        !paid.test(reader.tokens[match.start - 1]?.text ?? '')) ||
+      (last !== undefined && /^(per|an|a|\/|p)$/.test(last.text))
+    )
+      continue;
     return { wage: number.amount, ...(number.currency === undefined ? {} : { currency: number.currency }) };
   }
   return undefined;
+};
+
+const away = (reader: Reader, part: Part): Finding | undefined => {
+  const match = offForm.in(reader.tokens, part.start, part.end);
+  const name = match?.kept['who'];
+  const words = reader.tokens.slice(match?.start ?? 0, match?.end ?? 0).map((token) => token.text);
+  if (
+    match === undefined ||
+    name === undefined ||
+    notPeople.test(name.text) ||
+    !words.some((word) => awayWord.test(word) || word === 'not')
+  )
+    return undefined;
+  if (Object.keys(name.means).length > 0 || /^(the|our|my)$/.test(reader.tokens[match.start - 1]?.text ?? '') || part.end - part.start > 9)
+    return undefined;
+  const date = dateIn(reader, part);
+  if (date === undefined) return undefined;
+  return dateOutcome(reader, date, (day) => ({ fact: 'crew', people: 1, date: day, away: true }), part.start, part.end);
 };
 
 const read = (reader: Reader, part: Part): Finding | undefined => {
@@ -132,28 +219,60 @@ const read = (reader: Reader, part: Part): Finding | undefined => {
   const words = tokens.slice(part.start, part.end);
   const speed = pace(reader, part);
   const wage = wageIn(reader, part);
-  const people = peopleIn(reader, part);
-  const away = words.some((token) => awayWord.test(token.text)) && people !== undefined && words.some((token) => /^(of us|us)$/.test(token.text));
+  const wagedPeople = wage === undefined ? undefined : gotSome.in(tokens, part.start, part.end)?.kept['n']?.number?.amount;
+  const myself = alone.in(tokens, part.start, part.end);
+  const people = peopleIn(reader, part) ?? (wagedPeople === undefined ? (myself === undefined ? undefined : 1) : Number(wagedPeople));
+  const off = away(reader, part);
+  if (off !== undefined) return off;
+  const gone =
+    words.some((token) => awayWord.test(token.text)) && people !== undefined && words.some((token) => /^(of us|us)$/.test(token.text));
   if (speed !== undefined && speed.fact === 'crew' && !words.some((token) => talk.test(token.text))) {
-    return found(reader, part.start, part.end, [{ ...speed, ...(wage ?? {}), ...(people === undefined || speed.minutesPerPiece !== undefined || words.every((token) => token.text !== 'of us') ? {} : { people }) }]);
+    return found(reader, part.start, part.end, [
+      {
+        ...speed,
+        ...(wage ?? {}),
+        ...(people === undefined || speed.minutesPerPiece !== undefined || words.every((token) => token.text !== 'of us')
+          ? {}
+          : { people }),
+      },
+    ]);
   }
   const totals = totalHours.map((form) => form.in(tokens, part.start, part.end)).find((match) => match !== undefined);
   const total = hoursOf(totals?.kept['d']);
   const duration = totals === undefined ? eachHours.in(tokens, part.start, part.end) : undefined;
-  const hours = hoursOf(duration?.kept['d']) ?? (people !== undefined && total === undefined ? hoursByClock(reader, part) : undefined);
+  const bare =
+    wage === undefined || people === undefined ? undefined : forHours.in(tokens, part.start, part.end)?.kept['n']?.number?.amount;
+  const hours =
+    hoursOf(duration?.kept['d']) ??
+    (bare === undefined ? undefined : Number(bare)) ??
+    (people !== undefined && total === undefined ? hoursByClock(reader, part) : undefined);
   const date = dateIn(reader, part);
   const atBench = words.some((token) => hand.test(token.text)) || words.some((token) => token.text === 'of us');
-  const enough = away ? date !== undefined : wage !== undefined ? true : people !== undefined && ((hours !== undefined && (total !== undefined || !words.some((token) => talk.test(token.text)))) || total !== undefined || (date !== undefined && atBench && words.some((token) => token.means['bench'] !== undefined)));
-  if (!enough || words.some((token) => /^(invoice|course|dentist|flight|parking|workshop)$/.test(token.text)) || words.some((token) => token.means['piece'] !== undefined && wage === undefined && hours === undefined)) return undefined;
-  const fact = (day?: string): Unworded => ({
-    fact: 'crew',
-    ...(people === undefined ? {} : { people }),
-    ...(hours === undefined ? {} : { hours }),
-    ...(total !== undefined ? { totalHours: total } : people !== undefined && hours !== undefined ? { totalHours: people * hours } : {}),
-    ...(day === undefined ? {} : { date: day }),
-    ...(wage ?? {}),
-    ...(away ? { away: true } : {}),
-  } satisfies Omit<FactOf<'crew'>, 'words'>);
+  const enough = gone
+    ? date !== undefined
+    : wage !== undefined
+      ? true
+      : people !== undefined &&
+        ((hours !== undefined && (total !== undefined || !words.some((token) => talk.test(token.text)))) ||
+          total !== undefined ||
+          perDay.in(tokens, part.start, part.end) !== undefined ||
+          (date !== undefined && atBench && words.some((token) => token.means['bench'] !== undefined)));
+  if (
+    !enough ||
+    words.some((token) => /^(invoice|course|dentist|flight|parking|workshop)$/.test(token.text)) ||
+    words.some((token) => token.means['piece'] !== undefined && wage === undefined && hours === undefined)
+  )
+    return undefined;
+  const fact = (day?: string): Unworded =>
+    ({
+      fact: 'crew',
+      ...(people === undefined ? {} : { people }),
+      ...(hours === undefined ? {} : { hours }),
+      ...(total !== undefined ? { totalHours: total } : people !== undefined && hours !== undefined ? { totalHours: people * hours } : {}),
+      ...(day === undefined ? {} : { date: day }),
+      ...(wage ?? {}),
+      ...(gone ? { away: true } : {}),
+    }) satisfies Omit<FactOf<'crew'>, 'words'>;
   if (date === undefined) return found(reader, part.start, part.end, [fact()]);
   if (date.days.length > 1) return { start: part.start, end: part.end, asks: [askDay(reader, date, fact, part.start, part.end)] };
   return dateOutcome(reader, date, fact, part.start, part.end);
@@ -165,4 +284,8 @@ const find = (reader: Reader): Finding[] =>
     .slice(0, 40)
     .flatMap((part) => (part.end - part.start > 40 ? [] : (read(reader, part) ?? [])));
 
-export const crew: Phrase = { name: 'crew', examples: ['2 of us fri, 5 hrs each', 'two freelancers at 15 an hour, 8 hours each', 'takes me 7 mins per buttonhole'], find };
+export const crew: Phrase = {
+  name: 'crew',
+  examples: ['2 of us fri, 5 hrs each', 'two freelancers at 15 an hour, 8 hours each', 'takes me 7 mins per buttonhole'],
+  find,
+};

@@ -235,6 +235,11 @@ const fillers = new Set([
   'everyone',
   '!',
   'deffo',
+  'half',
+  'quarter',
+  'past',
+  'noon',
+  'midday',
   'yeah',
   'aye',
   'grand',
@@ -317,7 +322,7 @@ const find = (reader: Reader): Finding[] => {
   const strong = lead(reader) || bareDate(reader, reads) || tradeWords(reader);
   const usable = reads.filter((read) => strong || read.relative !== true).filter((read) => read.relative !== true || strong);
   const day = usable.some((read) => read.relative !== true) ? usable.filter((read) => read.relative !== true) : usable;
-  const time = timeNear(reader, day, strong);
+  const time = timeNear(reader, day, strong || day.some((read) => read.relative !== true));
   const fact =
     (read: DateRead) =>
     (date: Day): Unworded => {

@@ -31,11 +31,16 @@ const ofPieces = pattern('(the|for the)? <p:piece> (are|is|will be|to be|all|bei
 const beforePieces = pattern('<material> (for the|for|on the)? <p:piece>');
 const negated = pattern("(not|no|nothing|isn't|isnt|aren't|arent|never|don't|dont|without) (all|just|do|want)? <material>");
 
+// "preserved roses" for an event are what it is made of; on a price list they are goods.
+const tradeAround = (reader: Reader): boolean => reader.facts.some((fact) => ['pieces', 'price', 'date', 'title'].includes(fact.fact));
 const isMaterial = (reader: Reader, index: number): boolean => {
   const token = reader.tokens[index];
   if (token?.means['material'] === undefined || !reader.free(index)) return false;
   const next = reader.tokens[index + 1];
-  if (next?.kind === 'word' && (notOf.test(next.text) || next.means['ingredient'] !== undefined || next.means['pack'] !== undefined))
+  if (
+    next?.kind === 'word' &&
+    (notOf.test(next.text) || (next.means['ingredient'] !== undefined && !tradeAround(reader)) || next.means['pack'] !== undefined)
+  )
     return false;
   if (/^(dry|dries)$/.test(token.text) && next !== undefined && (verbBefore.test(next.text) || next.number !== undefined)) return false;
   return reader.tokens[index - 1]?.text !== 'to' && !/^(we|i|they|can|will|must|should|need)$/.test(reader.tokens[index - 1]?.text ?? '');
@@ -45,7 +50,7 @@ const trade = (reader: Reader): boolean =>
   reader.facts.some((fact) => ['pieces', 'price', 'date', 'tax', 'title', 'wearers'].includes(fact.fact)) ||
   reader.tokens.some(
     (token) =>
-      token.means['piece'] !== undefined || /^(event|wedding|party|flowers|everything|gala|handover|ceremony|function)$/.test(token.text),
+      token.means['piece'] !== undefined || token.means['month'] !== undefined || /^(event|wedding|party|flowers|everything|gala|handover|ceremony|function)$/.test(token.text),
   ) ||
   reader.tokens.every(
     (token) =>

@@ -6,6 +6,7 @@ import { matchPrices } from '../order/match-prices.ts';
 import { findMentions, type Mention } from '../order/mentions.ts';
 import { findPrices, type Price } from '../order/prices.ts';
 import { askEachOrAll, countOf, likelyPer, lineFacts, priceFact } from '../order/read-order.ts';
+import { pattern } from '../pattern.ts';
 import type { Finding, Phrase, Reader } from '../phrase.ts';
 import type { Ask } from '../reading.ts';
 
@@ -66,8 +67,10 @@ const certain = (reader: Reader, mentions: readonly Mention[], prices: readonly 
 
 const takes = (mentions: readonly Mention[], prices: readonly Price[]): number[] => {
   const tokens = new Set<number>();
-  for (const mention of mentions)
+  for (const mention of mentions) {
     for (let index = mention.start; index < mention.end; index++) if (index !== mention.materialIndex) tokens.add(index);
+    if (mention.apart === true && mention.countIndex !== undefined) tokens.add(mention.countIndex);
+  }
   for (const price of prices) {
     for (let index = price.start; index < price.end; index++) tokens.add(index);
     if (price.pieceIndex !== undefined) tokens.add(price.pieceIndex);
@@ -75,11 +78,82 @@ const takes = (mentions: readonly Mention[], prices: readonly Price[]): number[]
   return [...tokens].sort((a, b) => a - b);
 };
 
+// "buttonholes 10 corsage 22" behind "6 buttonholes, 1 corsage": their prices.
+const pairPrices = (reader: Reader, mentions: readonly Mention[]): Price[] =>
+  mentions.flatMap((mention) => {
+    const number = mention.priceIndex === undefined ? undefined : reader.tokens[mention.priceIndex]?.number;
+    if (mention.priceIndex === undefined || number === undefined) return [];
+    return [
+      {
+        index: mention.priceIndex,
+        start: mention.priceIndex,
+        end: mention.priceIndex + 1,
+        number,
+        per: 'each' as const,
+        at: false,
+        piece: mention.kind,
+        pieceIndex: mention.index,
+      },
+    ];
+  });
+
+// "50 boutonniere + 20 corsage, 250 and 450 resp.": as many plain numbers behind the pieces as there are pieces.
+const withListed = (reader: Reader, mentions: readonly Mention[], counts: ReadonlySet<number>, prices: readonly Price[]): Price[] => {
+  const lines = mentions.filter((mention) => mention.countIndex !== undefined);
+  const last = lines.at(-1);
+  if (lines.length < 2 || last === undefined || prices.length > 1) return [...prices];
+  const respective = reader.tokens.some(
+    (token) =>
+      /^(resp|respectively|each)$/.test(token.text) || token.means['taxName'] !== undefined || token.means['taxWord'] !== undefined,
+  );
+  const numbers = reader.tokens.flatMap((token, index) =>
+    index > last.end - 1 && token.number?.form === 'plain' && !counts.has(index) && reader.free(index) ? [index] : [],
+  );
+  if (!respective || numbers.length !== lines.length) return [...prices];
+  return numbers.map((index) => {
+    const token = reader.tokens[index];
+    const known = prices.find((price) => price.index === index);
+    return (
+      known ?? { index, start: index, end: index + 1, number: token?.number ?? { form: 'plain', amount: '0' }, per: 'each', at: false }
+    );
+  });
+};
+
+// "bouts from $18, need 10": the number stands apart from the only kind that is named.
+const needs = pattern(
+  '(need|want|needs|wants|x|qty|quantity|order|ordering|do|doing|about|around|,|for|say|just) (about|around|:)? <n:count> (of them|of those|pls|please|no|nos|pcs|pieces|in all|thanks)?',
+);
+const needed = (reader: Reader, mentions: readonly Mention[], prices: readonly Price[]): Mention[] => {
+  const [only, second] = mentions;
+  if (only === undefined || second !== undefined || only.countIndex !== undefined) return [...mentions];
+  const priced = new Set(prices.flatMap((price) => Array.from({ length: price.end - price.start }, (_, at) => price.start + at)));
+  for (const part of reader.message.parts) {
+    for (let index = part.start; index < part.end; index++) {
+      const match = needs.at(reader.tokens, index, part.end);
+      const number = match?.kept['n'];
+      const at = number === undefined ? -1 : reader.tokens.indexOf(number, index);
+      const next = reader.tokens[match?.end ?? 0];
+      if (
+        match === undefined ||
+        number === undefined ||
+        priced.has(at) ||
+        !reader.free(at) ||
+        (next !== undefined && next.kind === 'word' && next.means['material'] === undefined && next.means['included'] === undefined)
+      )
+        continue;
+      if (reader.tokens[index]?.text === ',' && !prices.some((price) => price.index > at)) continue;
+      return [{ ...only, count: number, countIndex: at, apart: true }];
+    }
+  }
+  return [...mentions];
+};
+
 const find = (reader: Reader): Finding[] => {
   const all = refined(findMentions(reader));
   const counts = new Set(all.flatMap((mention) => (mention.countIndex === undefined ? [] : [mention.countIndex])));
-  const prices = findPrices(reader, counts);
-  const mentions = certain(reader, all, prices);
+  const ends = new Set(all.filter((mention) => mention.countIndex !== undefined).map((mention) => mention.last));
+  const prices = withListed(reader, all, counts, [...findPrices(reader, counts, ends), ...pairPrices(reader, all)]);
+  const mentions = needed(reader, certain(reader, all, prices), prices);
   const ordered = mentions.filter((mention) => mention.countIndex !== undefined);
   if (ordered.length === 0 && prices.length === 0) return [];
   const pieces = ordered.reduce((sum, mention) => sum + countOf(mention).count, 0);
@@ -94,7 +168,7 @@ const find = (reader: Reader): Finding[] => {
     mentions.length > 0 ||
     (common !== undefined && (common.per === 'each' || common.kind !== undefined || taxNear(reader)));
   if (common !== undefined && trade) {
-    const per = likelyPer(common, pieces);
+    const per = likelyPer(mentions.length === 1 ? { ...common, named: true } : common, pieces);
     if (per === 'unsaid' && ordered.length > 0) {
       asks.push(askEachOrAll(reader, common));
       read.push(common);

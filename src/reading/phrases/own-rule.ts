@@ -5,51 +5,94 @@ import type { FactOf } from '../fact.ts';
 import { type Match, pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader, type Unworded } from '../phrase.ts';
 
-const lead = pattern("(this one|this event|this job|for this|on this|here|this|it|them|these) (one|event|job)? (is|goes|at|on|runs|with|,|:|to|be)? (at|on|with)?");
-const rule = (match: Match, what: FactOf<'rule'>['what'], to: string | undefined, piece?: PieceKind): Unworded | undefined => (to === undefined ? undefined : { fact: 'rule', what, to, ...(piece === undefined ? {} : { piece }) });
+const lead = pattern(
+  '(this one|this event|this job|for this|on this|here|this|it|them|these) (one|event|job)? (is|goes|at|on|runs|with|,|:|to|be)? (at|on|with)?',
+);
+const rule = (match: Match, what: FactOf<'rule'>['what'], to: string | undefined, piece?: PieceKind): Unworded | undefined =>
+  to === undefined ? undefined : { fact: 'rule', what, to, ...(piece === undefined ? {} : { piece }) };
 const amount = (match: Match): string | undefined => match.kept['n']?.number?.amount;
 
 const forms: readonly (readonly [ReturnType<typeof pattern>, (match: Match) => Unworded | undefined])[] = [
   [pattern('(<n:percent>) (for|on)? (labour|labor)'), (match) => rule(match, 'labour share', amount(match))],
-  [pattern('(labour|labor) (share|rate|percent)? (at|is|of|to|=|:|on|up to|down to)? (this one)? (<n:percent>)'), (match) => rule(match, 'labour share', amount(match))],
+  [
+    pattern('(labour|labor) (share|rate|percent)? (at|is|of|to|=|:|on|up to|down to)? (this one)? (<n:percent>)'),
+    (match) => rule(match, 'labour share', amount(match)),
+  ],
   [pattern('(labour|labor) (comes)? (out of|off|from) the price'), (match) => rule(match, 'labour rule', 'out of the price')],
   [pattern('(labour|labor) on (the)? product'), (match) => rule(match, 'labour rule', 'on product')],
-  [pattern('(stems|stem|flowers) (at|x|times|by|multiple|markup) (of|is|at|to|x)? <n:plain> (x|times)?'), (match) => (small(match) ? rule(match, 'stems multiple', amount(match)) : undefined)],
-  [pattern('(sundries|sundry|hard goods) (at|x|times|by|multiple) (of|is|at|to|x)? <n:plain> (x|times)?'), (match) => (small(match) ? rule(match, 'sundries multiple', amount(match)) : undefined)],
-  [pattern('(sundries|sundry) (are|is|cost|costs|at|=|:) (about)? <n:money> (each|a piece|per piece)?'), (match) => rule(match, 'sundries', amount(match))],
-  [pattern('(multiple|markup|mark up|mark-up|multiplier) (of|is|at|to|=|:|x) (x)? <n:plain>'), (match) => (small(match) ? rule(match, 'multiple', amount(match)) : undefined)],
-  [pattern('<n:plain> (times|x) (markup|multiple|mark up|wholesale)'), (match) => (small(match) ? rule(match, 'multiple', amount(match)) : undefined)],
+  [
+    pattern('(stems|stem|flowers) (at|x|times|by|multiple|markup) (of|is|at|to|x)? <n:plain> (x|times)?'),
+    (match) => (small(match) ? rule(match, 'stems multiple', amount(match)) : undefined),
+  ],
+  [
+    pattern('(sundries|sundry|hard goods) (at|x|times|by|multiple) (of|is|at|to|x)? <n:plain> (x|times)?'),
+    (match) => (small(match) ? rule(match, 'sundries multiple', amount(match)) : undefined),
+  ],
+  [
+    pattern('(sundries|sundry) (are|is|cost|costs|at|=|:) (about)? <n:money> (each|a piece|per piece)?'),
+    (match) => rule(match, 'sundries', amount(match)),
+  ],
+  [
+    pattern('(multiple|markup|mark up|mark-up|multiplier) (of|is|at|to|=|:|x) (x)? <n:plain>'),
+    (match) => (small(match) ? rule(match, 'multiple', amount(match)) : undefined),
+  ],
+  [
+    pattern('<n:plain> (times|x) (markup|multiple|mark up|wholesale)'),
+    (match) => (small(match) ? rule(match, 'multiple', amount(match)) : undefined),
+  ],
   [pattern('(tax|vat|gst|hst) (rate|at|is|rate is|of) (is|at|to|now)? <n:percent>'), (match) => rule(match, 'tax rate', amount(match))],
   [pattern('round (up)? (to|the price to) (the)? (next|nearest)? <n:amount>'), (match) => rule(match, 'price step', amount(match))],
 ];
 const small = (match: Match): boolean => Number(amount(match)) >= 1 && Number(amount(match)) <= 10;
 const leadMultiple = pattern('at <n:plain>');
-const dryForms = [pattern('(we|i) (dry|hang|press) (the|our)? <i:ingredient> (for|about|in)? <d:duration>'), pattern('<i:ingredient> (takes|needs|dries in|drying time is|hangs for|takes about) (us)? <d:duration> (to dry|drying|hanging)?')];
+const dryForms = [
+  pattern('(we|i) (dry|hang|press) (the|our)? <i:ingredient> (for|about|in)? <d:duration>'),
+  pattern('<i:ingredient> (takes|needs|dries in|drying time is|hangs for|takes about) (us)? <d:duration> (to dry|drying|hanging)?'),
+];
 
 const find = (reader: Reader): Finding[] => {
   const findings: Finding[] = [];
   for (const part of reader.untouched().slice(0, 20)) {
-    const priced = reader.tokens.slice(part.start, part.end).some((token) => token.means['piece'] !== undefined && token.means['piece'] !== 'unspecified');
+    const priced = reader.tokens
+      .slice(part.start, part.end)
+      .some((token) => token.means['piece'] !== undefined && token.means['piece'] !== 'unspecified');
     for (const form of dryForms) {
       const match = form.in(reader.tokens, part.start, part.end);
       const days = match?.kept['d']?.number;
       const unit = days?.unit === 'week' ? 7 : days?.unit === 'day' ? 1 : 0;
       if (match === undefined || days === undefined || unit === 0 || findings.some((finding) => finding.start === match.start)) continue;
       const max = days.max === undefined ? {} : { daysMax: Number(days.max) * unit };
-      findings.push(found(reader, match.start, match.end, [{ fact: 'drying', item: match.kept['i']?.means['ingredient'] ?? '', days: Number(days.amount) * unit, ...max }]));
+      findings.push(
+        found(reader, match.start, match.end, [
+          { fact: 'drying', item: match.kept['i']?.means['ingredient'] ?? '', days: Number(days.amount) * unit, ...max },
+        ]),
+      );
     }
     const found_: { match: Match; fact: Unworded }[] = [];
     for (const [form, build] of forms) {
       const match = form.in(reader.tokens, part.start, part.end);
       const fact = match === undefined ? undefined : build(match);
-      if (match !== undefined && fact !== undefined && !found_.some((other) => other.match.start < match.end && match.start < other.match.end)) found_.push({ match, fact });
+      if (
+        match !== undefined &&
+        fact !== undefined &&
+        !found_.some((other) => other.match.start < match.end && match.start < other.match.end)
+      )
+        found_.push({ match, fact });
     }
     const begun = lead.at(reader.tokens, part.start, part.end);
     const multiple = leadMultiple.in(reader.tokens, part.start, part.end);
     const next = reader.tokens[multiple?.end ?? 0];
-    if (begun !== undefined && multiple !== undefined && small(multiple) && !priced && next?.means['each'] === undefined && (next === undefined || next.text === 'and' || next.text === 'x' || next.text === 'times' || next.text === ',')) {
+    if (
+      begun !== undefined &&
+      multiple !== undefined &&
+      small(multiple) &&
+      !priced &&
+      next?.means['each'] === undefined &&
+      (next === undefined || next.text === 'and' || next.text === 'x' || next.text === 'times' || next.text === ',')
+    ) {
       const fact = rule(multiple, 'multiple', amount(multiple));
-      if (fact !== undefined && (found_.length > 0 || next === undefined || next.text === 'x' || next.text === 'times')) found_.push({ match: multiple, fact });
+      if (fact !== undefined && (found_.length > 0 || next === undefined || next.text === 'x' || next.text === 'times'))
+        found_.push({ match: multiple, fact });
     }
     for (const each of found_) findings.push(found(reader, each.match.start, each.match.end, [each.fact]));
   }

@@ -10,28 +10,43 @@ import { sundryHeads } from '../words/piece-words.ts';
 import { taxAt } from './tax-basis.ts';
 
 const changeForms = [
-  pattern('(gone|went|going|up|down|from|rise|rises|jumped|dropped|was|risen|increased|moved|come|crept) (up|down)? (from|,|:)? <r:amount> (to|now|,) (now)? <t:amount>'),
-  pattern('was <f:amount> (,|-|but)? (is|it\'s|its)? now <t:amount>'),
+  pattern(
+    '(gone|went|going|up|down|from|rise|rises|jumped|dropped|was|risen|increased|moved|come|crept) (up|down)? (from|,|:)? <r:amount> (to|now|,) (now)? <t:amount>',
+  ),
+  pattern("was <f:amount> (,|-|but)? (is|it's|its)? now <t:amount>"),
   pattern('now <t:amount> (,|-|\\()? (was|used to be|up from|down from|from|not|instead of|were) <f:amount>'),
   pattern('<t:amount> (,|-|\\()? (was|used to be|up from|down from|not|instead of|were) <f:amount>'),
   pattern('<r:amount> (up|down|gone up|now) to <t:amount>'),
 ];
 const changeWord = /^(gone|went|going|up|down|from|jumped|dropped|rise|rises|risen|increased|was|moved|crept|come)$/;
 const dryingForm = pattern('(,)? (takes)? <d:duration> (to dry|drying|dry|drying time)');
+const least = pattern('(,)? (min|minimum|min order|moq|minimum order) (of|order|qty|is)? (of)? <n:count> (<pack>)?');
+const recipeWords = pattern('(each one|each piece|per <piece>|recipe|each <piece>)');
 const freeForm = pattern('(free|foraged|no cost|nothing)');
-const talk = /^(order|orders|short|missing|came|bay|lunch|coffee|coffees|rent|invoice|parking|petrol|diesel|van|wage|wages|bill|insurance|salary|ticket|tickets|fine|deposit|rates|phone|electric|gas|hoover|cake|pizza|sandwiches|milk|loan|tip|biscuits|delivery|courier|freight|fee|callout|fuel|spent|paid|owes|owe|refund|refunded|tea|teas|takeaway|kitty|raffle|float|till|hours|hour|hr|ph|budget)$/;
+const talk =
+  /^(order|orders|short|missing|came|bay|lunch|coffee|coffees|rent|invoice|parking|petrol|diesel|van|wage|wages|bill|insurance|salary|ticket|tickets|fine|deposit|rates|phone|electric|gas|hoover|cake|pizza|sandwiches|milk|loan|tip|biscuits|delivery|courier|freight|fee|callout|fuel|spent|paid|owes|owe|refund|refunded|tea|teas|takeaway|kitty|raffle|float|till|hours|hour|hr|ph|budget)$/;
 
 const isPrice = (reader: Reader, index: number, pack: boolean, known: boolean): boolean => {
   const token = reader.tokens[index];
   if (token?.number === undefined || !reader.free(index)) return false;
   if (token.number.form === 'money') return true;
   if (token.number.form !== 'plain' || token.number.inDozens === true) return false;
-  return pack || (known && /[.]/.test(token.number.amount)) || /^(at|@|now|to|is|are)$/.test(reader.tokens[index - 1]?.text ?? '') || reader.tokens[index + 1]?.means['each'] !== undefined;
+  const [before, after] = [reader.tokens[index - 1], reader.tokens[index + 1]];
+  const decimals = /^\d+[.,]\d{2}$/.test(token.text);
+  if (decimals && (pack || known)) return true;
+  // Without a currency or pence only "12 a bunch", "now 12" and "12 each" are prices.
+  const perPack =
+    after !== undefined &&
+    ((/^(a|an|per|\/|the)$/.test(after.text) && reader.tokens[index + 2]?.means['pack'] !== undefined) ||
+      (after.means['pack'] !== undefined && after.means['pack'] !== 'stem' && before?.means['ingredient'] !== undefined) ||
+      (after.means['each'] !== undefined && pack));
+  return (known || pack) && (perPack || /^(at|@|now|to)$/.test(before?.text ?? '') || token.number.max !== undefined);
 };
 
 const wearable = (reader: Reader, start: number, end: number): boolean =>
   reader.tokens.slice(start, end).some((token, offset) => {
-    if (token.means['piece'] === undefined || token.means['piece'] === 'unspecified' || token.means['ingredient'] !== undefined) return false;
+    if (token.means['piece'] === undefined || token.means['piece'] === 'unspecified' || token.means['ingredient'] !== undefined)
+      return false;
     return !sundryHeads.has(reader.tokens[start + offset + 1]?.text ?? '');
   });
 
@@ -52,12 +67,21 @@ const stretches = (reader: Reader, start: number, end: number, isPriceAt: (index
     }
   }
   const hasPrice = (cut: Stretch): boolean => reader.tokens.slice(cut.start, cut.end).some((_, at) => isPriceAt(cut.start + at));
-  const named = (cut: Stretch): boolean => reader.tokens.slice(cut.start, cut.end).some((token) => token.kind === 'word' && (token.means['ingredient'] !== undefined || Object.keys(token.means).length === 0) && !/^(gone|up|down|to|from|a|an|the|was|now|per|of|for|to|dry|x|ph)$/.test(token.text));
+  const named = (cut: Stretch): boolean =>
+    reader.tokens
+      .slice(cut.start, cut.end)
+      .some(
+        (token) =>
+          token.kind === 'word' &&
+          (token.means['ingredient'] !== undefined || Object.keys(token.means).length === 0) &&
+          !/^(gone|up|down|to|from|a|an|the|was|now|per|of|for|to|dry|x|ph)$/.test(token.text),
+      );
   const joined: Stretch[] = [];
   for (const cut of cuts) {
     const before = joined.at(-1);
     if (before !== undefined && (!hasPrice(before) || !named(cut))) joined[joined.length - 1] = { start: before.start, end: cut.end };
-    else if (before !== undefined && !hasPrice(cut) && !knowsItem(reader.tokens.slice(cut.start, cut.end), reader.context.items)) joined[joined.length - 1] = { start: before.start, end: cut.end };
+    else if (before !== undefined && !hasPrice(cut) && !knowsItem(reader.tokens.slice(cut.start, cut.end), reader.context.items))
+      joined[joined.length - 1] = { start: before.start, end: cut.end };
     else joined.push(cut);
   }
   return joined;
@@ -85,6 +109,7 @@ const readItem = (reader: Reader, { start, end }: Stretch, common: PackSize): Fa
   }
   const drying = dryingForm.in(tokens, start, end);
   mark(drying);
+  mark(least.in(tokens, start, end));
   const packed = pack.per !== undefined || pack.size !== undefined || common.per !== undefined;
   let price: Token | undefined;
   let from: string | undefined;
@@ -93,7 +118,9 @@ const readItem = (reader: Reader, { start, end }: Stretch, common: PackSize): Fa
     from = (change.kept['f'] ?? change.kept['r'])?.number?.amount;
     mark(change);
   } else {
-    const at = Array.from({ length: end - start }, (_, offset) => start + offset).filter((index) => !used.has(index) && isPrice(reader, index, packed, known));
+    const at = Array.from({ length: end - start }, (_, offset) => start + offset).filter(
+      (index) => !used.has(index) && isPrice(reader, index, packed, known),
+    );
     const chosen = at.find((index) => isNumber(tokens[index], 'money')) ?? at[0];
     if (chosen !== undefined) {
       price = tokens[chosen];
@@ -103,10 +130,16 @@ const readItem = (reader: Reader, { start, end }: Stretch, common: PackSize): Fa
     }
   }
   const free = price === undefined ? freeForm.in(tokens, start, end) : undefined;
-  if (price === undefined && !(free !== undefined && known && tokens.slice(start, end).some((token) => token.text === 'free'))) return undefined;
+  if (price === undefined && !(free !== undefined && known && tokens.slice(start, end).some((token) => token.text === 'free')))
+    return undefined;
   const rise = price?.number?.max !== undefined && stretch.some((token) => changeWord.test(token.text));
-  const each = stretch.some((token, at) => token.means['each'] !== undefined && /^(each|ea|apiece)$/.test(token.text) && used.has(start + at));
-  const nameTokens = stretch.filter((token, at) => !used.has(start + at) && !changeWord.test(token.text) && !(free !== undefined && token.text === 'free') && token.number === undefined);
+  const each = stretch.some(
+    (token, at) => token.means['each'] !== undefined && /^(each|ea|apiece)$/.test(token.text) && used.has(start + at),
+  );
+  const nameTokens = stretch.filter(
+    (token, at) =>
+      !used.has(start + at) && !changeWord.test(token.text) && !(free !== undefined && token.text === 'free') && token.number === undefined,
+  );
   const name = itemName(nameTokens, true);
   if (name === undefined || !(known || packed)) return undefined;
   const number = price?.number;
@@ -124,7 +157,9 @@ const readItem = (reader: Reader, { start, end }: Stretch, common: PackSize): Fa
     ...(taxName === undefined ? {} : { taxName }),
     ...(from === undefined ? (rise && number !== undefined ? { from: number.amount } : {}) : { from }),
     ...(pack.quantity === undefined ? {} : { quantity: pack.quantity }),
-    ...(drying?.kept['d']?.number?.unit === 'day' ? { dryingDays: Number(drying.kept['d'].number.max ?? drying.kept['d'].number.amount) } : {}),
+    ...(drying?.kept['d']?.number?.unit === 'day'
+      ? { dryingDays: Number(drying.kept['d'].number.max ?? drying.kept['d'].number.amount) }
+      : {}),
     words: reader.words(start, end),
   };
 };
@@ -133,12 +168,24 @@ const find = (reader: Reader): Finding[] => {
   const findings: Finding[] = [];
   for (const part of reader.untouched().slice(0, 200)) {
     const tokens = reader.tokens.slice(part.start, part.end);
-    if (tokens.length > 120 || wearable(reader, part.start, part.end) || tokens.some((token) => (token.kind === 'word' && talk.test(token.text)) || token.means['other'] !== undefined)) continue;
+    if (
+      tokens.length > 120 ||
+      wearable(reader, part.start, part.end) ||
+      tokens.some((token) => (token.kind === 'word' && talk.test(token.text)) || token.means['other'] !== undefined)
+    )
+      continue;
+    if (recipeWords.in(reader.tokens, part.start, part.end) !== undefined) continue;
     const known = knowsItem(tokens, reader.context.items);
     const pack = findPack(reader.tokens, part.start, part.end);
     const packed = pack.per !== undefined;
     const money = tokens.some((_, at) => isPrice(reader, part.start + at, packed, known));
-    if (!((known && (money || tokens.some((token) => token.text === 'free'))) || (packed && tokens.some((token) => token.number?.form === 'money' || (money && token.number !== undefined))))) continue;
+    if (
+      !(
+        (known && (money || tokens.some((token) => token.text === 'free'))) ||
+        (packed && tokens.some((token) => token.number?.form === 'money' || (money && token.number !== undefined)))
+      )
+    )
+      continue;
     const cuts = stretches(reader, part.start, part.end, (index) => isPrice(reader, index, packed, known));
     const last = cuts.at(-1);
     const common = cuts.length > 1 && last !== undefined ? commonPack(reader, cuts) : {};
@@ -155,12 +202,26 @@ const commonPack = (reader: Reader, cuts: readonly Stretch[]): PackSize => {
   const packs = cuts.map((cut) => findPack(reader.tokens, cut.start, cut.end));
   const withPack = packs.filter((pack) => pack.per !== undefined || pack.size !== undefined);
   const [only] = withPack;
-  return withPack.length === 1 && only === packs.at(-1) && only !== undefined ? { ...(only.per === undefined ? {} : { per: only.per }), ...(only.size === undefined ? {} : { size: only.size }) } : {};
+  return withPack.length === 1 && only === packs.at(-1) && only !== undefined
+    ? { ...(only.per === undefined ? {} : { per: only.per }), ...(only.size === undefined ? {} : { size: only.size }) }
+    : {};
 };
 
-const shareTax = (facts: readonly FactOf<'pack'>[]): FactOf<'pack'>[] => {
-  const last = facts.at(-1);
-  return facts.map((fact) => (fact.basis === undefined && last?.basis !== undefined ? { ...fact, basis: last.basis, ...(last.taxName === undefined ? {} : { taxName: last.taxName }) } : fact));
+const shareTax = (given: readonly FactOf<'pack'>[]): FactOf<'pack'>[] => {
+  const last = given.at(-1);
+  const currency = given.find((fact) => fact.currency !== undefined)?.currency;
+  const facts = given.map((fact) =>
+    fact.currency === undefined && fact.symbol === undefined && currency !== undefined ? { ...fact, currency } : fact,
+  );
+  return facts.map((fact) =>
+    fact.basis === undefined && last?.basis !== undefined
+      ? { ...fact, basis: last.basis, ...(last.taxName === undefined ? {} : { taxName: last.taxName }) }
+      : fact,
+  );
 };
 
-export const priceList: Phrase = { name: 'price list', examples: ['bunny tails 14.50 a bunch of 50', 'statice 4.80 wrap of 10 + VAT', 'strawflowers gone up, 12 to 13.50 a bunch'], find };
+export const priceList: Phrase = {
+  name: 'price list',
+  examples: ['bunny tails 14.50 a bunch of 50', 'statice 4.80 wrap of 10 + VAT', 'strawflowers gone up, 12 to 13.50 a bunch'],
+  find,
+};

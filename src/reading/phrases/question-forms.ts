@@ -24,7 +24,14 @@ const forms: readonly (readonly [Asked, readonly string[]])[] = [
       'quote for the (client|bride|couple)',
     ],
   ],
-  ['why', ['why (that|this|so|is that|is it|did|are|do|the|not)', 'why']],
+  [
+    'why',
+    [
+      '(what|how) (did|do|have) (you|u) (take|read|understand|make of|get|think|understood|interpret) <any>{0,6}',
+      'why (that|this|so|is that|is it|did|are|do|the|not)',
+      'why',
+    ],
+  ],
   [
     'taxStatus',
     [
@@ -72,6 +79,7 @@ const forms: readonly (readonly [Asked, readonly string[]])[] = [
   [
     'labourTime',
     [
+      `(is|are|will|would|be) <duration> (enough|ok|long enough|plenty|sufficient) ${anything}`,
       `how (long|many hours|many hrs|many mins|many minutes|much time|much longer) ${anything} (take|takes|need|make|for|do|per|us|each|spend|allow|be|to|left)`,
       'how (long|many hours|much time|many hrs|many mins|many minutes)',
       `(what|whats|what's) <any>{0,4} (time|hours|minutes|mins) ${anything} (per|for|each|on)`,
@@ -170,6 +178,7 @@ const forms: readonly (readonly [Asked, readonly string[]])[] = [
       `(are|is|will) ${anything} (making money|worth it|losing money|break even|profitable|in profit)`,
     ],
   ],
+  ['spend', [`(did|have|has) (we|i|you) (spend|spent) ${anything}`, `(we|i) (spend|spent) ${anything} (last|on the last)`]],
   [
     'stemBudget',
     [

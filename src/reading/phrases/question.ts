@@ -143,7 +143,6 @@ const leadIns = new Set([
   'bhai',
   'ji',
   'forgot',
-  'i',
 ]);
 // Requests that look like questions: "can you make it 45".
 const request = pattern(
@@ -181,6 +180,8 @@ const commands = [
   'wearers',
   'breakdown',
   'on the bench <any>{0,3}',
+  '(latest|earliest) <any>{0,6}',
+  'how <any>{0,8}',
   'time per <any>{0,4}',
   '(remaining|left to make|due today|due tomorrow|total|price|recipe|margin)',
   '(price|total|cost|budget|count|date|tax|stems|bench|start) (again|check)',
@@ -205,6 +206,7 @@ const isOpener = (reader: Reader, index: number, part: Part): boolean => {
     return index + 3 < part.end ? false : true;
   if (/^(do|did|have|has|is|are|was|can|could|would|will|should|shall|were|does|am|may)$/.test(token.text)) {
     if (part.asked) return true;
+    if (next?.number !== undefined || next?.means['piece'] !== undefined) return /^(is|are|will|can|does|would)$/.test(token.text);
     return (
       next !== undefined &&
       /^(we|i|you|u|they|it|he|she|the|this|that|there|these|those|my|our|all|anyone|any|us|it's|everyone|her|his|their|ye|yous|y'all|someone)$/.test(
@@ -218,7 +220,7 @@ const isOpener = (reader: Reader, index: number, part: Part): boolean => {
 const looksAsked = (reader: Reader, part: Part): boolean => {
   if (request.in(reader.tokens, part.start, Math.min(part.end, part.start + 6)) !== undefined) return false;
   const start = openAt(reader, part);
-  if (isOpener(reader, start, part)) return !/^(any|anything|have|has|had|will|may)$/.test(reader.tokens[start]?.text ?? '') || part.asked;
+  if (isOpener(reader, start, part)) return !/^(any|anything|may)$/.test(reader.tokens[start]?.text ?? '') || part.asked;
   return commands.some((command) => {
     const match = command.at(reader.tokens, start, part.end);
     return match !== undefined && (part.asked || match.end >= part.end - 2);

@@ -6,22 +6,36 @@ import { itemName, knowsItem } from '../goods/item-name.ts';
 import { type Match, pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader, type Unworded } from '../phrase.ts';
 import { isCount, type Token } from '../text/token.ts';
+import { portionWords } from '../words/trade-words.ts';
 
-const perPiece = pattern('(per|for each|for every|in each|each|for a|for an|a|an|in a|in every|into each|every|for one|for 1|to a|/) <p:piece> (has|gets|have|needs|takes|uses|is|contains|:|=|-|,)? ');
+const perPiece = pattern(
+  '(per|for each|for every|in each|each|for a|for an|a|an|in a|in every|into each|every|for one|for 1|to a|/) <p:piece> (has|gets|have|needs|takes|uses|is|contains|:|=|-|,)? ',
+);
 const perEach = pattern('(<each>|each one|for each)');
-const heading = pattern('(<p:piece>|recipe|<r:role>) (recipe|each|for the <event>)? (<p:piece>|<r:role>)? (:|=|-|gets|has|have|is|takes|needs|uses|get|contains|wants|will have|to have|are|recipe:)');
+const heading = pattern(
+  '(<p:piece>|recipe|<r:role>) (recipe|each|for the <event>)? (<p:piece>|<r:role>)? (:|=|-|gets|has|have|is|takes|needs|uses|get|contains|wants|will have|to have|are|recipe:)',
+);
 const forPiece = pattern('for (the|our)? <p:piece>');
 const forSome = pattern('for (the|all|all the)? <n:count> (<material>)? <p:piece>');
-const roleHeading = pattern("(the)? <r:role> (:|=|-|gets|has|have|get|,)? (:)?");
+const roleHeading = pattern('(the)? <r:role> (:|=|-|gets|has|have|get|,)? (:)?');
 const yieldForms = [
-  pattern('<n:amount> (<any>)? (stem|stems|<ingredient>|bunch|bunches) (<word>)? (make|makes|made|does|do|will do|will make|is|are|=|gives|give|for|gets|get|covers|cover|yields|yield|enough for|gives us|gets us|per|into|goes into) (about|us)? <m:count> (<p:piece>)'),
+  pattern(
+    '<n:amount> (<any>)? (stem|stems|<ingredient>|bunch|bunches) (<word>)? (make|makes|made|does|do|will do|will make|is|are|=|gives|give|for|gets|get|covers|cover|yields|yield|enough for|gives us|gets us|per|into|goes into) (about|us)? <m:count> (<p:piece>)',
+  ),
   pattern('<m:count> (<p:piece>) (from|out of|per|to|off|outta|for) (each|every|a|one|the)? (<n:amount>)? (stem|stems)'),
   pattern('(a|one|each) stem (makes|does|is|gives|covers|for|do|will do) <m:count> (<p:piece>)?'),
 ];
-const stemCount = pattern('(<n:amount>|half a) (<ingredient>)? (stem|stems) (in|per|each|a|for|to|/|go in|goes in|of flowers)? (each|a|every|per|an)? (<each>|<p:piece>)');
-const nobuying = /^(order|ordered|ordering|buy|bought|buying|need|needs|left|got|get|arrived|came|want|short|received|delivered|delivery|in stock|stock|missing|dead|add|drop|swap|lost|sold|are|need)$/;
+const stemCount = pattern(
+  '(<n:amount>|half a) (<ingredient>)? (stem|stems) (in|per|each|a|for|to|/|go in|goes in|of flowers)? (each|a|every|per|an)? (<each>|<p:piece>)',
+);
+const sameAs = pattern('(the)? <r:role> (is|gets|has)? (the)? same as (the)? <s:role>');
+const nobuying =
+  /^(order|ordered|ordering|buy|bought|buying|need|needs|left|got|get|arrived|came|want|short|received|delivered|delivery|in stock|stock|missing|dead|add|drop|swap|lost|sold|are|need)$/;
 
-const quantity = (tokens: readonly Token[], index: number): { stems?: number; length?: number; unit?: string; next: number } | undefined => {
+const quantity = (
+  tokens: readonly Token[],
+  index: number,
+): { stems?: number; length?: number; unit?: string; next: number } | undefined => {
   const token = tokens[index];
   const number = token?.number;
   if (token === undefined) return undefined;
@@ -29,19 +43,32 @@ const quantity = (tokens: readonly Token[], index: number): { stems?: number; le
     const x = tokens[index + 1]?.text === 'x' ? 1 : 0;
     return { stems: Number(number.amount), next: index + 1 + x };
   }
-  if (number?.form === 'slashed' && number.parts?.length === 2 && (number.parts[1] ?? 0) > (number.parts[0] ?? 0) && (number.parts[1] ?? 9) <= 4) {
+  if (
+    number?.form === 'slashed' &&
+    number.parts?.length === 2 &&
+    (number.parts[1] ?? 0) > (number.parts[0] ?? 0) &&
+    (number.parts[1] ?? 9) <= 4
+  ) {
     return { stems: (number.parts[0] ?? 0) / (number.parts[1] ?? 1), next: index + 1 };
   }
-  if (number?.form === 'length' || number?.form === 'weight') return { length: Number(number.amount), unit: number.unit ?? '', next: index + 1 };
+  if (number?.form === 'length' || number?.form === 'weight')
+    return { length: Number(number.amount), unit: number.unit ?? '', next: index + 1 };
   if (token.text === 'half' || token.text === 'quarter') {
     const article = /^(a|an|of)$/.test(tokens[index + 1]?.text ?? '') ? 1 : 0;
     return { stems: token.text === 'half' ? 0.5 : 0.25, next: index + 1 + article };
   }
-  if (/^(a|an|single)$/.test(token.text) && tokens[index + 1]?.kind === 'word' && tokens[index + 1]?.means['pack'] !== 'bunch' && tokens[index + 1]?.means['piece'] === undefined) return { stems: 1, next: index + 1 };
+  if (
+    /^(a|an|single)$/.test(token.text) &&
+    tokens[index + 1]?.kind === 'word' &&
+    tokens[index + 1]?.means['pack'] !== 'bunch' &&
+    tokens[index + 1]?.means['piece'] === undefined
+  )
+    return { stems: 1, next: index + 1 };
   return undefined;
 };
 
-const separates = (token: Token | undefined): boolean => token === undefined || token.kind === 'line' || /^(,|and|&|\+|plus|;|\.|with|then|n|\/|\)|\()$/.test(token.text);
+const separates = (token: Token | undefined): boolean =>
+  token === undefined || token.kind === 'line' || /^(,|and|&|\+|plus|;|\.|with|then|n|\/|\)|\()$/.test(token.text);
 
 interface Line {
   readonly line: RecipeLineFact;
@@ -64,7 +91,17 @@ const linesIn = (reader: Reader, start: number, end: number): Line[] | undefined
     let to = from;
     while (to < end && !separates(tokens[to]) && (to === from || quantity(tokens, to) === undefined)) to += 1;
     const named = tokens.slice(from, to);
-    if (named.some((each) => each.number?.form === 'money' || each.number?.form === 'percent' || (each.means['piece'] !== undefined && each.means['ingredient'] === undefined && each.means['piece'] !== 'unspecified'))) return undefined;
+    if (
+      named.some(
+        (each) =>
+          each.number?.form === 'money' ||
+          each.number?.form === 'percent' ||
+          (each.means['piece'] !== undefined && each.means['ingredient'] === undefined && each.means['piece'] !== 'unspecified'),
+      )
+    )
+      return undefined;
+    // "billy buttons x2", "pampas 1": the number behind the name.
+    const behind = amount === undefined && named.length > 0 && separatesNext(tokens, to, end) ? numberBehind(tokens, to, end) : undefined;
     const name = itemName(named, false);
     const known = knowsItem(named, context.items);
     if (name === undefined) {
@@ -76,14 +113,46 @@ const linesIn = (reader: Reader, start: number, end: number): Line[] | undefined
       index = Math.max(to, index + 1);
       continue;
     }
-    const { stems, length, unit } = amount ?? {};
-    lines.push({ known, line: { ingredient: name, ...(stems === undefined ? {} : { stems }), ...(length === undefined ? {} : { length, unit: unit ?? '' }) } });
-    index = to;
+    const { stems, length, unit }: { stems?: number; length?: number; unit?: string } = amount ?? behind ?? {};
+    lines.push({
+      known,
+      line: { ingredient: name, ...(stems === undefined ? {} : { stems }), ...(length === undefined ? {} : { length, unit: unit ?? '' }) },
+    });
+    index = behind?.next ?? to;
   }
   return lines;
 };
 
-const priced = (reader: Reader, start: number, end: number): boolean => reader.tokens.slice(start, end).some((token) => token.number?.form === 'money' || token.means['other'] !== undefined);
+// "buttonhole recipe 1 rose …", "wrist corsage 4 spray rose 2 stems …": the piece stands before its list without a colon.
+const pieceFirst = pattern('(<p:piece>) (recipe)?');
+const plainHeading = (reader: Reader, start: number, end: number): Match | undefined => {
+  const match = pieceFirst.at(reader.tokens, start, end);
+  if (match === undefined || quantity(reader.tokens, match.end) === undefined) return undefined;
+  const lines = linesIn(reader, match.end, end) ?? [];
+  return lines.filter((line) => line.known).length >= 2 ? match : undefined;
+};
+const firstWord = (tokens: readonly Token[], start: number, end: number): number => {
+  let first = start;
+  while (
+    first < end &&
+    (/^(the|each|a|an|ok|so|for|my|our|this)$/.test(tokens[first]?.text ?? '') ||
+      (tokens[first]?.means['piece'] !== undefined && tokens[first + 1]?.means['piece'] !== undefined))
+  )
+    first += 1;
+  return first;
+};
+
+const separatesNext = (tokens: readonly Token[], at: number, end: number): boolean => at < end && tokens[at]?.number !== undefined;
+const numberBehind = (tokens: readonly Token[], at: number, end: number): { stems: number; next: number } | undefined => {
+  const number = tokens[at]?.number;
+  if (number?.form !== 'plain' || number.max !== undefined) return undefined;
+  let next = at + 1;
+  while (next < end && portionWords.has(tokens[next]?.text ?? '')) next += 1;
+  return next >= end || separates(tokens[next]) || tokens[next]?.number !== undefined ? { stems: Number(number.amount), next } : undefined;
+};
+
+const priced = (reader: Reader, start: number, end: number): boolean =>
+  reader.tokens.slice(start, end).some((token) => token.number?.form === 'money' || token.means['other'] !== undefined);
 
 const kindOf = (match: Match | undefined): { piece?: PieceKind } => {
   const kind = match?.kept['p']?.means['piece'] as PieceKind | undefined;
@@ -104,7 +173,21 @@ const yields = (reader: Reader, start: number, end: number): Finding | undefined
   if (each === undefined || linesIn(reader, start, each.start)?.some((line) => line.known) === true) return undefined;
   const counted = reader.tokens.slice(start, end).filter((token) => isCount(token)).length;
   if (counted > 1) return undefined;
-  return found(reader, each.start, each.end, [{ fact: 'recipe', lines: [{ ingredient: 'stem', stems: Number(each.kept['n']?.number?.amount ?? '0.5') }], ...kindOf(each) }]);
+  return found(reader, each.start, each.end, [
+    {
+      fact: 'recipe',
+      lines: [{ ingredient: 'stem', stems: Number(each.kept['n']?.number?.amount ?? '0.5') }],
+      ...pieceNear(reader, each, start, end),
+    },
+  ]);
+};
+
+const pieceNear = (reader: Reader, match: Match, start: number, end: number): { piece?: PieceKind } => {
+  const own = kindOf(match);
+  if (own.piece !== undefined) return own;
+  const kind = reader.tokens.slice(start, end).find((token) => token.means['piece'] !== undefined && token.means['piece'] !== 'unspecified')
+    ?.means['piece'] as PieceKind | undefined;
+  return kind === undefined ? {} : { piece: kind };
 };
 
 interface Stretch {
@@ -115,17 +198,27 @@ interface Stretch {
 const readStretch = (reader: Reader, { start, end }: Stretch): { fact: Unworded; wearer: boolean } | undefined => {
   const { tokens } = reader;
   if (priced(reader, start, end)) return undefined;
-  const bought = tokens.slice(start, end).some((token) => token.kind === 'word' && nobuying.test(token.text));
-  const head = heading.at(tokens, start, end) ?? (tokens[start]?.text === 'the' ? heading.at(tokens, start + 1, end) : undefined);
+  
+  const first = firstWord(tokens, start, end);
+  const head = heading.at(tokens, first, end) ?? plainHeading(reader, first, end);
+  const bought = tokens.slice(head?.end ?? start, end).some((token) => token.kind === 'word' && nobuying.test(token.text));
   const per = perPiece.in(tokens, start, end);
   const each = perEach.in(tokens, start, end);
   const some = forSome.in(tokens, start, end);
   const forOne = forPiece.in(tokens, start, end);
   const role = roleHeading.at(tokens, start, end);
-  const cuts = [per, head?.kept['r'] === undefined ? head : undefined, some, per === undefined && some === undefined ? forOne : undefined, each].filter((match) => match !== undefined);
+  const cuts = [
+    per,
+    head?.kept['r'] === undefined ? head : undefined,
+    some,
+    per === undefined && some === undefined ? forOne : undefined,
+    each,
+  ].filter((match) => match !== undefined);
   const removed = new Set(cuts.flatMap((match) => Array.from({ length: match.end - match.start }, (_, at) => match.start + at)));
-  const roleName = head?.kept['r'] ?? (role !== undefined && role.end < end && quantity(tokens, role.end) !== undefined ? role.kept['r'] : undefined);
-  const from = roleName === undefined ? start : (head?.kept['r'] === undefined ? role?.end : head.end) ?? start;
+  for (let index = start; index < first; index++) removed.add(index);
+  const roleName =
+    head?.kept['r'] ?? (role !== undefined && role.end < end && quantity(tokens, role.end) !== undefined ? role.kept['r'] : undefined);
+  const from = roleName === undefined ? start : ((head?.kept['r'] === undefined ? role?.end : head.end) ?? start);
   const parts: Stretch[] = [];
   let open = from;
   for (let index = from; index <= end; index++) {
@@ -141,19 +234,44 @@ const readStretch = (reader: Reader, { start, end }: Stretch): { fact: Unworded;
     lines.push(...read);
   }
   const known = lines.filter((line) => line.known);
-  const strong = (per !== undefined || head !== undefined || roleName !== undefined || some !== undefined || each !== undefined || forOne !== undefined) && known.length >= 1;
-  const plain = known.length >= 2 && known.length === lines.length && lines.every((line) => (line.line.stems ?? 99) <= 12 || line.line.length !== undefined) && !bought;
+  const strong =
+    (per !== undefined ||
+      head !== undefined ||
+      roleName !== undefined ||
+      some !== undefined ||
+      each !== undefined ||
+      forOne !== undefined) &&
+    known.length >= 1;
+  const plain =
+    known.length >= 2 &&
+    known.length === lines.length &&
+    lines.every((line) => (line.line.stems ?? 99) <= 12 || line.line.length !== undefined) &&
+    !bought;
   const recipeWord = /^recipe$/.test(tokens[start]?.text ?? '');
-  const perUnknown = per !== undefined && lines.length >= 2 && !bought && lines.every((line) => line.line.stems !== undefined || line.line.length !== undefined);
+  const perUnknown =
+    per !== undefined &&
+    lines.length >= 2 &&
+    !bought &&
+    lines.every((line) => line.line.stems !== undefined || line.line.length !== undefined);
   if (!(strong && (!bought || per !== undefined || each !== undefined)) && !plain && !recipeWord && !perUnknown) return undefined;
   if (lines.length === 0) return undefined;
   const wearer = roleName?.means['role'];
+  const twin = sameAs.at(tokens, start, end);
+  const wearers =
+    twin === undefined
+      ? wearer === undefined
+        ? []
+        : [wearer]
+      : [twin.kept['r']?.means['role'] ?? '', twin.kept['s']?.means['role'] ?? ''];
   const pieces = some === undefined ? undefined : Number(some.kept['n']?.number?.amount);
   return {
-    wearer: wearer !== undefined,
+    wearer: wearers.length > 0,
     fact: {
       fact: 'recipe',
-      lines: lines.map((line) => ({ ...line.line, ...(wearer === undefined ? {} : { wearer }) })),
+      lines:
+        wearers.length === 0
+          ? lines.map((line) => line.line)
+          : wearers.flatMap((who) => lines.map((line) => ({ ...line.line, wearer: who }))),
       ...kindOf(per ?? (head?.kept['p'] === undefined ? undefined : head) ?? some ?? forOne),
       ...(pieces === undefined ? {} : { pieces }),
     },
@@ -171,7 +289,7 @@ const find = (reader: Reader): Finding[] => {
       continue;
     }
     for (const stretch of byWearer(reader, part)) {
-      const read = readStretch(reader, stretch);
+      const read = readStretch(reader, stretch) ?? alike(reader, stretch, wearers.at(-1)?.fact.lines);
       if (read === undefined || read.fact.fact !== 'recipe') continue;
       const finding = found(reader, stretch.start, stretch.end, [read.fact]);
       if (read.wearer) wearers.push({ finding, fact: read.fact });
@@ -188,6 +306,21 @@ const find = (reader: Reader): Finding[] => {
   ];
 };
 
+// "groom gets 2 ranunculus, everyone else 1": the same flower, another number.
+const alike = (
+  reader: Reader,
+  { start, end }: Stretch,
+  before: readonly RecipeLineFact[] | undefined,
+): { fact: Unworded; wearer: boolean } | undefined => {
+  const role = roleHeading.at(reader.tokens, start, end);
+  const wearer = role?.kept['r']?.means['role'];
+  const amount = role === undefined ? undefined : quantity(reader.tokens, role.end);
+  const [line, second] = before ?? [];
+  if (wearer === undefined || amount?.stems === undefined || amount.next < end || line === undefined || second !== undefined)
+    return undefined;
+  return { wearer: true, fact: { fact: 'recipe', lines: [{ ingredient: line.ingredient, stems: amount.stems, wearer }] } };
+};
+
 // "groom gets 2 roses, rest 1 rose": a new wearer begins a new stretch.
 const byWearer = (reader: Reader, part: Stretch): Stretch[] => {
   const starts: number[] = [part.start];
@@ -198,4 +331,8 @@ const byWearer = (reader: Reader, part: Stretch): Stretch[] => {
   return starts.map((start, at) => ({ start, end: starts[at + 1] ?? part.end }));
 };
 
-export const recipe: Phrase = { name: 'recipe', examples: ['3 bunny tails, 1 statice, half a stem eucalyptus each', 'groom: 2 roses. rest: 1 rose', '3 stems makes 2 buttonholes'], find };
+export const recipe: Phrase = {
+  name: 'recipe',
+  examples: ['3 bunny tails, 1 statice, half a stem eucalyptus each', 'groom: 2 roses. rest: 1 rose', '3 stems makes 2 buttonholes'],
+  find,
+};

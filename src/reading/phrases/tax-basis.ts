@@ -35,6 +35,9 @@ const forms: readonly [Basis, ReturnType<typeof pattern>][] = (
     ],
     ['included', `<rate:percent> <tax:tax> <included>`],
     ['included', `all taxes (in|<included>)`],
+    ['on top', `(pre|pre-|before) (-)? tax`],
+    ['on top', 'pretax'],
+    ['on top', 'untaxed'],
   ] as const
 ).map(([basis, source]) => [basis, pattern(source)]);
 

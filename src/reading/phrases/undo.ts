@@ -12,6 +12,10 @@ const wrongThread = pattern(
 const wholeHelp = pattern('(help|commands|options|menu) (me|please|pls)?');
 const afterGreeting = pattern('(what can you do|what can i say|what can i ask|how do you work|how does this work|how do i use (you|this))');
 
+// "undo that last one pls": the word itself is plain enough, if no new value follows.
+const plainUndo = (reader: Reader, start: number, end: number): boolean =>
+  reader.tokens[start]?.text === 'undo' && end - start <= 7 && !reader.tokens.slice(start, end).some((token) => token.number !== undefined);
+
 const find = (reader: Reader): Finding[] => {
   const findings: Finding[] = [];
   for (const part of reader.untouched()) {
@@ -19,7 +23,7 @@ const find = (reader: Reader): Finding[] => {
       const match = form.at(reader.tokens, part.start, part.end);
       const words = reader.tokens.slice(part.start, part.end).map((token) => token.text);
       if (
-        match?.end !== part.end ||
+        (match?.end !== part.end && !plainUndo(reader, part.start, part.end)) ||
         findings.length > 0 ||
         (words.length === 1 && !/^(undo|nevermind|nvm|revert|scratch|disregard)$/.test(words[0] ?? '')) ||
         words.join(' ') === 'take it'

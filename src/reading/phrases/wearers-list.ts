@@ -6,14 +6,25 @@ import { type Finding, found, type Phrase, type Reader, type Unworded } from '..
 import type { Part } from '../text/message.ts';
 import { roles } from '../words/people-words.ts';
 
-const entry = pattern("(the|our|both|all|a|an|one|his|her|their|my)? (<n:count>)? (x|of|of the|little|small|wee|young|other|more|best)? <r:role> (x)? (<m:count>)? (\\( <any>{1,4} \\))? (to have|in|wearing|get|gets|have|has|with|wear|need|needs|:|-|=|want|wants)? (a|an|the|each|matching)? (<material>)? (<p:piece>)? (each)?");
+const entry = pattern(
+  '(the|our|both|all|a|an|one|his|her|their|my)? (<n:count>)? (x|of|of the|little|small|wee|young|other|more|best)? <r:role> (x <m:count>)? (\\( <any>{1,4} \\))? (to have|in|wearing|get|gets|have|has|with|wear|need|needs|:|-|=|want|wants)? (a|an|the|each|matching)? (<material>)? (<p:piece>)? (each)?',
+);
 const andMore = pattern('(\\+|plus|and|&) (his|the|her)? <n:count> (\\) )? (men|lads|guys|boys|groomsmen)?');
-const totalForms = [pattern("(so|=|makes|that's|thats|total|total of|altogether|makes it|is|comes to|which is|->|all up|in all|in total|makes that) (is|of|:|=|that|about|it)? <n:count> (total|in all|all up|altogether|people|wearers|of them|in total|overall|all told|heads|pieces)?"), pattern('<n:count> (<all>|total|in all|altogether|all up|people|wearers|all told|in the party|in the bridal party|in bridal party)')];
+const totalForms = [
+  pattern(
+    "(so|=|makes|that's|thats|total|total of|altogether|makes it|is|comes to|which is|->|all up|in all|in total|makes that) (is|of|:|=|that|about|it)? <n:count> (total|in all|all up|altogether|people|wearers|of them|in total|overall|all told|heads|pieces)?",
+  ),
+  pattern(
+    '<n:count> (<all>|total|in all|altogether|all up|people|wearers|all told|of them|of us|in the party|in the bridal party|in bridal party)',
+  ),
+];
 const party = pattern('(bridal|wedding|whole|full) (party|parties|crew)');
 const forHead = pattern('(<n:count>)? (<material>)? <p:piece> (for|to|:|-|on) (the)?');
-const fillers = /^(and|,|\+|&|plus|the|both|\/|-|:|with|n|then|also|so|is|are|for|need|needs|of|x|\(|\)|all|who|wearing|wearers|list|have|getting|pls|please|his|her|it's|its|=|we|got|"|ok|just|add|doing|on|as|well|too|that's|thats|total|altogether|party|bridal|wedding|bout|each|men|boys|whole|everyone|everybody|gets|get|one|a|an|their|will|be|people|there|wants|want|in|has|wear|wears|to|total|this|time|folks|side|same|guys|only|no|bar|minus|except|not|but|apart|from|excluding|without|excl|including|incl|plus)$/;
+const fillers =
+  /^(and|,|\+|&|plus|the|both|\/|-|:|with|n|then|also|so|is|are|for|need|needs|of|x|\(|\)|all|who|wearing|wearers|list|have|getting|pls|please|his|her|it's|its|=|we|got|"|ok|just|add|doing|on|as|well|too|that's|thats|total|altogether|party|bridal|wedding|bout|each|men|boys|whole|everyone|everybody|gets|get|one|a|an|their|will|be|people|there|wants|want|in|has|wear|wears|to|total|this|time|folks|side|same|guys|only|no|bar|minus|except|not|but|apart|from|excluding|without|excl|including|incl|plus)$/;
 
 interface Entry {
+  at: number;
   wearer: string;
   count: number;
   piece?: PieceKind;
@@ -32,11 +43,33 @@ const countFor = (text: string, said: number | undefined, both: boolean): number
   if (both || pairs.has(text)) return 2;
   const role = roles.find((each) => each.said.includes(text));
   if (role === undefined) return undefined;
-  return text !== role.one && plural.test(text) && !/(ss|brides?)$/.test(text) && role.many !== role.one && role.said.includes(text) && text !== 'boss' && isPlural(text) ? undefined : 1;
+  return text !== role.one &&
+    plural.test(text) &&
+    !/(ss|brides?)$/.test(text) &&
+    role.many !== role.one &&
+    role.said.includes(text) &&
+    text !== 'boss' &&
+    isPlural(text)
+    ? undefined
+    : 1;
 };
-const isPlural = (text: string): boolean => /(men|s|children|parents|kids)$/.test(text) && !/(ss|bros|moms?)$/.test(text.slice(0, -1)) && !/^(sis|cors|poppy|pops|boss)$/.test(text);
+const isPlural = (text: string): boolean =>
+  /(men|s|children|parents|kids)$/.test(text) && !/(ss|bros|moms?)$/.test(text.slice(0, -1)) && !/^(sis|cors|poppy|pops|boss)$/.test(text);
 
-const readPart = (reader: Reader, part: Part): { entries: Entry[]; total?: number; clean: boolean; pieceless: boolean; unknown: boolean; heads: number } => {
+// "MOB and MOG corsages, FOB FOG bouts": a piece said after several wearers is for each of them, back to the comma.
+const shareByGroup = (reader: Reader, entries: Entry[]): void => {
+  for (let at = entries.length - 1; at > 0; at--) {
+    const [mine, before] = [entries[at], entries[at - 1]];
+    if (mine?.piece === undefined || before === undefined || before.piece !== undefined) continue;
+    const between = reader.tokens.slice(before.at, mine.at);
+    if (!between.some((token) => token.text === ',' || token.text === '.')) before.piece = mine.piece;
+  }
+};
+
+const readPart = (
+  reader: Reader,
+  part: Part,
+): { entries: Entry[]; total?: number; clean: boolean; pieceless: boolean; unknown: boolean; heads: number } => {
   const entries: Entry[] = [];
   let clean = true;
   let unknown = false;
@@ -59,16 +92,30 @@ const readPart = (reader: Reader, part: Part): { entries: Entry[]; total?: numbe
       if (!excluded) {
         if (count === undefined) unknown = true;
         else {
+          // "two grooms, 4 ushers each"
+          const couple = entries.find((each) => /^(grooms|brides)$/.test(each.wearer));
+          const times =
+            couple !== undefined && reader.tokens[match.end - 1]?.text === 'each' && match.kept['p'] === undefined ? couple.count : 1;
           const piece = (match.kept['p']?.means['piece'] as PieceKind | undefined) ?? common;
-          entries.push({ wearer: nameOf(role.means['role'] ?? role.text, count), count, ...(piece === undefined || piece === 'unspecified' ? {} : { piece }) });
+          entries.push({
+            at: match.start,
+            wearer: nameOf(role.means['role'] ?? role.text, count * times),
+            count: count * times,
+            ...(piece === undefined || piece === 'unspecified' ? {} : { piece }),
+          });
         }
       }
       index = match.end;
       const more = andMore.at(reader.tokens, index, part.end);
       const moreNext = reader.tokens[more?.end ?? 0];
-      if (more?.kept['n'] !== undefined && role.means['role'] === 'groom' && moreNext?.means['role'] === undefined && moreNext?.means['piece'] === undefined) {
+      if (
+        more?.kept['n'] !== undefined &&
+        role.means['role'] === 'groom' &&
+        moreNext?.means['role'] === undefined &&
+        moreNext?.means['piece'] === undefined
+      ) {
         const men = Number(more.kept['n'].number?.amount);
-        entries.push({ wearer: nameOf('groomsman', men), count: men });
+        entries.push({ at: index, wearer: nameOf('groomsman', men), count: men });
         index = more.end;
       }
       continue;
@@ -78,13 +125,28 @@ const readPart = (reader: Reader, part: Part): { entries: Entry[]; total?: numbe
       index = total.end;
       continue;
     }
-    if (token.kind === 'word' && token.number === undefined && !fillers.test(token.text) && token.means['all'] === undefined && token.means['material'] === undefined) clean = false;
+    if (
+      token.kind === 'word' &&
+      token.number === undefined &&
+      !fillers.test(token.text) &&
+      token.means['all'] === undefined &&
+      token.means['material'] === undefined
+    )
+      clean = false;
     if (token.number !== undefined) clean = false;
     index += 1;
   }
+  shareByGroup(reader, entries);
   const totals = totalForms.map((form) => form.in(reader.tokens, part.start, part.end)).find((match) => match !== undefined);
   const total = totals === undefined ? undefined : Number(totals.kept['n']?.number?.amount);
-  return { entries, clean, unknown, heads, pieceless: entries.every((each) => each.piece === undefined), ...(total === undefined || Number.isNaN(total) ? {} : { total }) };
+  return {
+    entries,
+    clean,
+    unknown,
+    heads,
+    pieceless: entries.every((each) => each.piece === undefined),
+    ...(total === undefined || Number.isNaN(total) ? {} : { total }),
+  };
 };
 
 const find = (reader: Reader): Finding[] => {
@@ -92,9 +154,21 @@ const find = (reader: Reader): Finding[] => {
   for (const part of reader.untouched().slice(0, 40)) {
     if (part.end - part.start > 80) continue;
     const tokens = reader.tokens.slice(part.start, part.end);
-    if (tokens.some((token) => token.number?.form === 'money' || token.means['each'] !== undefined && token.text !== 'each' && token.text !== 'a piece' || token.means['budget'] !== undefined || token.means['other'] !== undefined || token.number?.form === 'duration')) continue;
+    if (
+      tokens.some(
+        (token) =>
+          token.number?.form === 'money' ||
+          (token.means['each'] !== undefined && token.text !== 'each' && token.text !== 'a piece') ||
+          token.means['budget'] !== undefined ||
+          token.means['other'] !== undefined ||
+          token.number?.form === 'duration',
+      )
+    )
+      continue;
     const read = readPart(reader, part);
-    const bridal = party.in(reader.tokens, part.start, part.end) !== undefined || tokens.some((token) => /^(everyone|everybody|wearers)$/.test(token.text));
+    const bridal =
+      party.in(reader.tokens, part.start, part.end) !== undefined ||
+      tokens.some((token) => /^(everyone|everybody|wearers)$/.test(token.text));
     if (bridal && read.total !== undefined && (read.entries.length === 0 || read.heads === 1)) {
       findings.push(found(reader, part.start, part.end, [{ fact: 'wearers', wearers: [], total: read.total }]));
       continue;
@@ -103,11 +177,24 @@ const find = (reader: Reader): Finding[] => {
     const listed = read.entries.length >= 2 || (read.entries.length === 1 && counted && read.clean && read.heads === 1);
     const [only] = read.entries;
     const leading = tokens[0]?.text ?? '';
-    if (!listed || only === undefined || (!read.clean && read.entries.length < 3) || /^(and|plus|\+|add|another|minus|drop|remove|less)$/.test(leading) || tokens.some((token) => /^(bench|hours|working|rostered|sick|broke|snapped|instead|done|made|actually|sorry)$/.test(token.text))) continue;
+    if (
+      !listed ||
+      only === undefined ||
+      (!read.clean && read.entries.length < 3) ||
+      /^(and|plus|\+|add|another|minus|drop|remove|less)$/.test(leading) ||
+      tokens.some((token) => /^(bench|hours|working|rostered|sick|broke|snapped|instead|done|made|actually|sorry)$/.test(token.text))
+    )
+      continue;
     const lineCounts = tokens.filter((token, at) => token.means['piece'] !== undefined && tokens[at - 1]?.number?.form === 'plain').length;
     if (lineCounts > 1 || (lineCounts === 1 && forHead.at(reader.tokens, part.start, part.end) === undefined)) continue;
     const sum = read.entries.reduce((all, each) => all + each.count, 0);
-    const facts: Unworded[] = [{ fact: 'wearers', wearers: read.entries, ...(read.total !== undefined ? { total: read.total } : read.unknown ? {} : { total: sum }) }];
+    const facts: Unworded[] = [
+      {
+        fact: 'wearers',
+        wearers: read.entries.map(({ at: _, ...entry }) => entry),
+        ...(read.total !== undefined ? { total: read.total } : read.unknown ? {} : { total: sum }),
+      },
+    ];
     const pieces = new Map<PieceKind, number>();
     for (const each of read.entries) if (each.piece !== undefined) pieces.set(each.piece, (pieces.get(each.piece) ?? 0) + each.count);
     if (!read.unknown) for (const [piece, count] of pieces) facts.push({ fact: 'pieces', piece, count });
@@ -116,4 +203,8 @@ const find = (reader: Reader): Finding[] => {
   return findings;
 };
 
-export const wearersList: Phrase = { name: 'wearers', examples: ['groom, 5 groomsmen, 2 dads, stepdad', '6 bridesmaids hair flowers, 2 flower girls crowns'], find };
+export const wearersList: Phrase = {
+  name: 'wearers',
+  examples: ['groom, 5 groomsmen, 2 dads, stepdad', '6 bridesmaids hair flowers, 2 flower girls crowns'],
+  find,
+};

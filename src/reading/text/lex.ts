@@ -11,7 +11,7 @@ const shapes = new RegExp(
     '(?<iso>\\d{4}-\\d{1,2}-\\d{1,2}(?![\\d-]))',
     '(?<code>#\\d{1,12}|\\d{1,12}#|\\+\\d[\\d]{6,14}|0\\d{3,15}(?![\\d:.])|\\d{6,40}(?!\\d))',
     '(?<date>\\d{1,2}([/.])\\d{1,2}\\2\\d{2,4}(?![\\d])|\\d{1,2}-\\d{1,2}-\\d{2,4}(?![\\d-])|\\d{1,4}/\\d{1,4}(?![\\d/]))',
-    '(?<time>\\d{1,2}:\\d{2}(?!\\d))',
+    '(?<time>\\d{1,2}(?::|h(?=\\d))\\d{2}(?!\\d))',
     "(?<numeral>\\d{1,3}(?:[.]\\d{3})+,\\d{1,2}(?!\\d)|\\d{1,3}(?:[,\\u2009']\\d{2,3})+(?:[.]\\d{1,4})?(?![\\d])|\\d{1,12}[,.]\\d{1,6}(?![\\d])|[.]\\d{1,4}(?!\\d)|\\d{1,40}|[½¼¾⅓⅔])",
     "(?<word>[a-z\\u00df-\\u024f]+(?:'[a-z]{1,3}(?![a-z]))?)",
     '(?<other>[^])',
@@ -22,13 +22,13 @@ const shapes = new RegExp(
 const slashed = (text: string): NumberRead => ({ form: 'slashed', amount: '', parts: text.split(/[/.-]/).map(Number) });
 
 const readTime = (text: string): NumberRead => {
-  const [hour = 0, minute = 0] = text.split(':').map(Number);
+  const [hour = 0, minute = 0] = text.split(/[:h]/).map(Number);
   if (hour > 24 || minute > 59) return { form: 'code', amount: '' };
   return {
     form: 'time',
     amount: '',
     parts: [hour, minute],
-    ...(hour < 12 && hour > 0 && !text.startsWith('0') ? { vague: 'time of day' } : {}),
+    ...(hour < 12 && hour > 0 && !text.startsWith('0') && !text.includes('h') ? { vague: 'time of day' } : {}),
   };
 };
 

@@ -174,10 +174,14 @@ const head = (tokens: readonly Token[], start: number): { amount: Decimal; next:
   return { amount: decimal(ten.amount), next: ten.next, worded: true, approx: false };
 };
 
+const priceSign = /^[$£€₹¥]$|^(r|rs|zar|inr|eur|gbp|usd|aud|nzd|cad)$/;
 const join = (tokens: readonly Token[], start: number): (Joined & { worded: boolean }) | undefined => {
   const first = head(tokens, start);
   if (first === undefined) return undefined;
   const next = first.next;
+  // "$24 doz" is a price for twelve, not 288.
+  if (!first.worded && priceSign.test(tokens[start - 1]?.text ?? '') && tokens[next]?.text !== 'k' && tokens[next]?.text !== 'grand')
+    return undefined;
   if (isDozen(tokens[next])) return { ...dozenFrom(tokens, next + 1, first.amount, first.approx), worded: first.worded };
   const scale = scaleOf(tokens[next]);
   const gluedK = tokens[next]?.text !== 'k' || tokens[next]?.glued === true;
@@ -193,12 +197,65 @@ const join = (tokens: readonly Token[], start: number): (Joined & { worded: bool
   return { amount: first.amount, length: next, dozen: false, approx: first.approx, worded: true };
 };
 
+const ordinalUnits: Readonly<Record<string, number>> = {
+  first: 1,
+  second: 2,
+  third: 3,
+  fourth: 4,
+  fifth: 5,
+  sixth: 6,
+  seventh: 7,
+  eighth: 8,
+  ninth: 9,
+};
+const ordinalTens: Readonly<Record<string, number>> = {
+  tenth: 10,
+  eleventh: 11,
+  twelfth: 12,
+  thirteenth: 13,
+  fourteenth: 14,
+  fifteenth: 15,
+  sixteenth: 16,
+  seventeenth: 17,
+  eighteenth: 18,
+  nineteenth: 19,
+  twentieth: 20,
+  thirtieth: 30,
+};
+
+// "twenty-second of may", "the tenth": a day of the month in words. "first" and "second" alone mean too much else.
+const ordinalWords = (tokens: readonly Token[], start: number): { day: number; next: number } | undefined => {
+  const text = tokens[start]?.text ?? '';
+  if (text === 'twenty' || text === 'thirty') {
+    const at = skipHyphen(tokens, start + 1);
+    const unit = ordinalUnits[tokens[at]?.text ?? ''];
+    return unit === undefined ? undefined : { day: (text === 'twenty' ? 20 : 30) + unit, next: at + 1 };
+  }
+  const day =
+    ordinalTens[text] ??
+    (tokens[start + 1]?.text === 'of' && !/^(the|all|them)$/.test(tokens[start + 2]?.text ?? '') ? ordinalUnits[text] : undefined);
+  return day === undefined ? undefined : { day, next: start + 1 };
+};
+
 /** The tokens with every number in words joined into one number token. */
 export const joinNumberWords = (tokens: readonly Token[]): Token[] => {
   const joined: Token[] = [];
   for (let index = 0; index < tokens.length; ) {
     const token = tokens[index] as Token;
     const before = joined.at(-1);
+    const nth = token.kind === 'word' ? ordinalWords(tokens, index) : undefined;
+    if (nth !== undefined) {
+      const last = tokens[nth.next - 1] as Token;
+      joined.push({
+        ...token,
+        kind: 'number',
+        text: String(nth.day),
+        end: last.end,
+        number: { form: 'ordinal', amount: String(nth.day), worded: true },
+      });
+      index = nth.next;
+      continue;
+    }
     const thing = token.text === 'one' && before?.kind === 'word' && beforeThing.has(before.text);
     const found = thing ? undefined : join(tokens, index);
     if (found === undefined || found.length <= index) {

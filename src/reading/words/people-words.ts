@@ -9,8 +9,8 @@ export interface Role {
 const role = (one: string, many: string, ...said: readonly string[]): Role => ({ one, many, said });
 
 export const roles: readonly Role[] = [
-  role('groom', 'grooms', 'groom', 'grooms'),
-  role('bride', 'brides', 'bride', 'brides'),
+  role('groom', 'grooms', 'groom', 'grooms', 'himself'),
+  role('bride', 'brides', 'bride', 'brides', 'herself'),
   role(
     'groomsman',
     'groomsmen',
@@ -27,7 +27,7 @@ export const roles: readonly Role[] = [
   ),
   role('best man', 'best men', 'best man', 'best men', 'bestman', 'bm man', 'bestmen'),
   role('usher', 'ushers', 'usher', 'ushers'),
-  role('father', 'fathers', 'dad', 'dads', 'father', 'fathers', 'papa', 'papas'),
+  role('father', 'fathers', 'daddy', 'daddies', 'dad', 'dads', 'father', 'fathers', 'papa', 'papas'),
   role(
     'stepfather',
     'stepfathers',
@@ -209,6 +209,17 @@ export const roles: readonly Role[] = [
   role('nephew', 'nephews', 'nephew', 'nephews'),
   role('niece', 'nieces', 'niece', 'nieces'),
   role('cousin', 'cousins', 'cousin', 'cousins'),
+  role('pallbearer', 'pallbearers', 'pallbearer', 'pallbearers', 'pall bearer', 'pall bearers'),
+  role('escort', 'escorts', 'escort', 'escorts'),
+  role('speaker', 'speakers', 'speaker', 'speakers'),
+  role('sponsor', 'sponsors', 'sponsor', 'sponsors'),
+  role('graduate', 'graduates', 'graduate', 'graduates'),
+  role('son-in-law', 'sons-in-law', 'son-in-law', 'sons-in-law', 'son in law'),
+  role('partner', 'partners', 'partner', 'partners'),
+  role('friend', 'friends', 'friend', 'friends', 'mates'),
+  role('staff member', 'staff members', 'waiter', 'waiters'),
+  role('teacher', 'teachers', 'teacher', 'teachers'),
+  role('president', 'presidents', 'president', 'chairman', 'chair', 'captain'),
   role('witness', 'witnesses', 'witness', 'witnesses'),
   role('reader', 'readers', 'reader', 'readers'),
   role('singer', 'singers', 'singer', 'singers'),
@@ -230,6 +241,7 @@ export const roles: readonly Role[] = [
 export const benchPeople = [
   'of us',
   'people',
+  'persons',
   'ppl',
   'person',
   'freelancer',

@@ -24,6 +24,8 @@ export const includedWords = [
   'icl',
   'incd',
   'inkl',
+  "incl'd",
+  "inc'd",
   'inc.',
   'incl.',
   'includ',

@@ -44,7 +44,7 @@ const addAll = (lists: Readonly<Record<string, readonly string[]>>, tag: string,
 addAll(pieceWords, 'piece', true);
 addAll(materialWords, 'material', false);
 addAll(taxNames, 'taxName', false);
-addAll({ tax: ['tax', 'taxes', 'duty'] }, 'taxWord', false);
+addAll({ tax: ['tax', 'taxes', 'duty', 'tx', 'taxs'] }, 'taxWord', false);
 addAll({ included: includedWords }, 'included', false);
 addAll({ 'on top': onTopWords }, 'onTop', false);
 addAll({ each: eachWords }, 'each', false);
@@ -57,7 +57,10 @@ for (const name of goodsNames) for (const form of plurals(name)) add(form, 'ingr
 addAll(packWords, 'pack', false);
 addAll({ other: otherWork }, 'other', true);
 addAll({ bench: benchPeople }, 'bench', false);
-for (const role of roles) for (const name of role.said) add(name, 'role', role.one);
+for (const role of roles) {
+  for (const name of role.said) add(name, 'role', role.one);
+  add(`${role.one}'s`, 'owner', role.one);
+}
 for (const [word, month] of monthWords) add(word, 'month', month);
 for (const [word, day] of weekdayWords) add(word, 'weekday', day);
 for (const entries of table.values()) entries.sort((a, b) => b.words.length - a.words.length);

@@ -23,6 +23,7 @@ const of = <N extends Fact['fact']>(facts: readonly Fact[], name: N): FactOf<N>[
 
 const intentOf: Readonly<Record<Fact['fact'], readonly string[]>> = {
   pieces: ['quote'],
+  quoted: ['event'],
   price: ['quote'],
   tax: ['quote'],
   material: ['event', 'quote'],
@@ -46,7 +47,7 @@ const intentOf: Readonly<Record<Fact['fact'], readonly string[]>> = {
 
 const number = (value: unknown): number | undefined => (value === undefined || value === null ? undefined : Number(value));
 const same = (a: unknown, b: unknown): boolean => {
-  if (typeof a === 'number' || typeof b === 'number') return Number(a) === Number(b);
+  if (typeof a === 'number' || typeof b === 'number') return Math.abs(Number(a) - Number(b)) < 0.005;
   return JSON.stringify(a) === JSON.stringify(b);
 };
 
@@ -171,6 +172,7 @@ const fields = (facts: readonly Fact[]): Record<string, unknown> => {
     perPieces: perPiece?.pieces,
     stemsPerPiece: stemLine === undefined ? undefined : stemLine.stems / stemLine.pieces,
     people: crew?.people,
+    away: crew?.away === true ? crew.people : undefined,
     hoursEach: crew?.hours,
     totalHours: crew?.totalHours,
     wage: number(crew?.wage),
@@ -193,7 +195,16 @@ const compareList = (field: string, expected: readonly Json[], got: readonly Jso
     });
   });
 
-const askCodes: Readonly<Record<string, readonly string[]>> = {};
+const askCodes: Readonly<Record<string, readonly string[]>> = {
+  startDate: ['start', 'latestStart'],
+  wholesale: ['spend'],
+  made: ['remaining', 'summary'],
+  broken: ['remaining'],
+  countForBudget: ['countFor'],
+  taxAmount: ['taxStatus'],
+  unitPrice: ['price'],
+  totalPrice: ['total'],
+};
 
 const compareField = (field: string, value: unknown, reading: Reading, mine: Record<string, unknown>, expect: Json): FieldVerdict[] => {
   const got = mine[field];
@@ -241,7 +252,8 @@ const compareField = (field: string, value: unknown, reading: Reading, mine: Rec
     case 'delta':
       return compareList(field, value as Json[], (mine['changes'] as FactOf<'change'>[]).filter((fact) => fact.what === 'count' && fact.by !== undefined).map((fact) => ({ type: fact.piece ?? 'unspecified', by: Number(fact.by) })));
     case 'replaces': {
-      const wanted = Object.values(value as Json)[0];
+      const said = Object.values(value as Json)[0];
+      const wanted = said === 'ex' ? 'on top' : said === 'inc' ? 'included' : said;
       const froms = [...(mine['changes'] as FactOf<'change'>[]).map((fact) => fact.from), ...(mine['packs'] as FactOf<'pack'>[]).map((pack) => pack.from)].filter((from) => from !== undefined);
       return one(froms.some((from) => same(from, wanted)) ? 'right' : froms.length === 0 ? 'missed' : 'wrong', froms[0]);
     }

@@ -1,0 +1,127 @@
+// Ways to say that work is finished, each with the fact it gives. Earlier forms win.
+
+import type { PieceKind } from '../../handbook/pieces.ts';
+import { type Match, type Pattern, pattern } from '../pattern.ts';
+import type { Unworded } from '../phrase.ts';
+import type { Token } from '../text/token.ts';
+import { didWord, doneWord } from './done-words.ts';
+
+export type Build = (match: Match) => Unworded | undefined;
+export interface Form {
+  readonly form: Pattern;
+  readonly build: Build;
+}
+
+const did = `(${didWord})`;
+const done = `(${doneWord})`;
+const be = "(is|are|now|all|were|have been|has been|been|just|already|got|'s|get|fully|nearly|both|and)";
+const counted =
+  '<n:count> (x|more|of the|of|of them|nos)? (more|other|last|first|little|of)? (<material>)? (more)? (<p:piece>)? (<piece>)?';
+
+export const kindOf = (token: Token | undefined): { piece?: PieceKind } => {
+  const kind = token?.means['piece'] as PieceKind | undefined;
+  return kind === undefined || kind === 'unspecified' ? {} : { piece: kind };
+};
+export const amountOf = (token: Token | undefined): number => Number(token?.number?.amount ?? Number.NaN);
+export const pieceIn = (match: Match): { piece?: PieceKind } => kindOf(match.kept['p']);
+
+const counts: Build = (match) => ({ fact: 'made', count: amountOf(match.kept['n']), ...pieceIn(match) });
+const allOf: Build = (match) => ({ fact: 'made', all: true, ...pieceIn(match) });
+const none: Build = (match) => ({ fact: 'made', count: 0, ...pieceIn(match) });
+const again: Build = (match) => ({ fact: 'made', count: amountOf(match.kept['n']), remade: true, ...pieceIn(match) });
+
+const outOf: Build = (match) => {
+  const [count = 0, of = 0] = match.kept['s']?.number?.parts ?? [amountOf(match.kept['n']), amountOf(match.kept['m'])];
+  if (of < count) return undefined;
+  return { fact: 'made', count, of, total: true, ...(count === of ? { all: true } : {}), ...pieceIn(match) };
+};
+
+const share =
+  (fraction: string): Build =>
+  (match) =>
+    match.end - match.start < 2 ? undefined : { fact: 'made', fraction, ...pieceIn(match) };
+const shareOf =
+  '(of)? (the|them)? (way|of)? (<p:piece>)? (through|done|finished|made|there|thru|complete|of them done|them done|are done|is done|are made) (the|with)? (<p:piece>)?';
+
+const forms: readonly (readonly [string, Build])[] = [
+  [`(ok|so)? <s:slashed> (of)? (the)? (<p:piece>)? ${be}{0,2} ${done}`, outOf],
+  [`${done} <s:slashed> (of)? (the)? (<p:piece>)?`, outOf],
+  [`${did} <s:slashed> (of)? (the)? (<p:piece>)?`, outOf],
+  ['<s:slashed> (<p:piece>)? (so far|now|complete)', outOf],
+  [
+    `(${did})? <n:count> (<piece>)? (out of|of|outta|outa|from) (the|our|all)? <m:count> (<material>)? (<p:piece>)? ${be}{0,2} (${done})?`,
+    outOf,
+  ],
+  [
+    '(remade|redid|redone|re-made|remaking|replaced|remake|rebuilt|rewired) (the|all)? <n:count> (<p:piece>)? (that|which)? (broke|snapped|broken|fell|were broken|got broken|apart|got squashed|were damaged|duds)?',
+    again,
+  ],
+  ['(re|re-) - (did|made) (the)? <n:count> (<p:piece>)?', again],
+  ['<n:count> (of)? (the|them)? (<p:piece>)? (remade|redone|replaced|rebuilt)', again],
+  [
+    `(none|nothing|zero|nil|zilch|no (<p:piece>)) (of them|is|are|at all|have been|been|got|is getting|getting)? ${done} (yet|today|so far|at all)?`,
+    none,
+  ],
+  [
+    "(havent|haven't|not|didnt|didn't|have not|did not|hasnt|hasn't) (made|done|started|get|finished|got|do|make|finish|even started|begun) (any|one|a single one|anything|a thing)? (of)? (the|them)? (<p:piece>)? (done)? (yet|today|at all)?",
+    (match) => (match.end - match.start >= 3 || match.kept['p'] !== undefined ? none(match) : undefined),
+  ],
+  ["(havent|haven't|have not|not|hasnt|hasn't) (even)? (started|begun)", none],
+  ['(nothing|none|zero|nil|no progress) (done)? (made)? (today|yet|yesterday|this morning|so far)', none],
+  [`(the|all)? (of)? (the|those|my|our)? <p:piece> (are|is|have|has|now|were|'s)? (all|now|been|fully){0,3} ${done}`, allOf],
+  ['<p:piece> (-|:|,)? (all)? (done|finished|complete|completed|ready)', allOf],
+  [
+    `(all|every|all of) (the|our|of the|of)? (last)? (single)? (of)? <p:piece> (are|is|have been|now|been|has been|all|got)? ${done}`,
+    allOf,
+  ],
+  [
+    "(just|we|i|we've|i've|ive|weve|have|and|ok|all|finally)? (finished|done|completed|did|made|boxed|wrapped up|finished off|polished off) (with)? (all|every)? (of)? (the|all the|my|our|those|last of the|rest of the|every) (last)? (of)? (the)? (<material>)? <p:piece>",
+    allOf,
+  ],
+  [
+    "(everything|all|all of them|the lot|them all|whole lot|whole order|whole thing|every last one|every one|all of it|all the pieces|everythings|everything's|full order|entire order) (is|are|now|has been|have been|been|'s)? (all)? (done|finished|made|boxed|complete|completed|packed)",
+    allOf,
+  ],
+  ['(done|finished|made|completed) (the lot|them all|all of them|everything|for the lot|all|all of it)', allOf],
+  [
+    `(all|the whole) <n:count> (of)? (the|them)? (<material>)? (<p:piece>)? ${be}{0,2} ${done}`,
+    (match) => ({ ...(counts(match) as object), all: true }) as Unworded,
+  ],
+  [`(half|halfway|half way) ${shareOf}`, share('0.5')],
+  [`(a third|third|one third) ${shareOf}`, share('0.333')],
+  [`(two thirds) ${shareOf}`, share('0.667')],
+  [`(a quarter|quarter) ${shareOf}`, share('0.25')],
+  [`(three quarters) ${shareOf}`, share('0.75')],
+  ['(did|made|done|finished|got) half (of)? (the|them) (<p:piece>)? (done)?', share('0.5')],
+  [`(<p:piece>) (:|-|=|,)? (now)? <n:count> (are|is|now)? ${done}`, counts],
+  [`(<p:piece>) (:|-|=)? ${did} <n:count>`, counts],
+];
+export const finishedForms: readonly Form[] = forms.map(([source, build]) => ({ form: pattern(source), build }));
+
+/** A count and a word for finished, in the usual orders. */
+export const countedForms: readonly Pattern[] = [
+  `(that's|thats|that makes|makes|now at|up to|<upTo>|now on|at|total|were at|we're at|on) (it|now|about)? ${counted} ${be}{0,2} (${done}|so far|now|in total|altogether) (so far|now|in total|altogether|overall|total)?`,
+  `${did} (about|all|the|our|first|another|just|a total of|up|out|my|off){0,2} ${counted}`,
+  `(got|have|had|we've|i've|ive|weve|with|another|and|so|ok|just) (another|about|the first|first)? ${counted} ${be}{0,2} ${done}`,
+  `${counted} ${be}{0,2} ${done}`,
+  `${done} (:|-|another|is|=)? ${counted}`,
+].map((source) => pattern(source));
+
+/** "17 down, 23 to go": "down" is finished only beside what is left. */
+export const downAndLeft = pattern(
+  '<n:count> (<p:piece>)? down (,|and|-)? (only|just)? <m:count> (<piece>)? (to go|left|more|remaining|more to go)',
+);
+/** "all done except 2 corsages": what is left. */
+export const allBut = pattern(
+  `(all|everything|the lot|all of them)? (is|are)? ${done} (except|bar|but|apart from|other than|excluding|minus|save) (for)? (the)? (last)? <n:count> (of)? (the)? (<p:piece>)?`,
+);
+export const doneAnywhere = pattern(done);
+export const listEnd = pattern(`${be}{0,3} ${done}`);
+/** The number is the whole so far, not the latest handful. */
+export const cumulative = pattern(
+  "((that's|thats) (now|it at)? (<number>|all)|that makes|makes|now at|now on|were at|we're at|so far|in total|altogether|total|overall|all up|tally|running total)",
+);
+/** "last 5 done, that's the lot" */
+export const thatIsAll = pattern(
+  "(that's|thats|thats us|that is) (the lot|<all>|them all|all of them|everything|it|them|us|all|her|me) (done|now|then|finished|made)?",
+);

@@ -1,0 +1,53 @@
+// Several kinds in one breath: "7 bouts + both corsages are boxed", "made 12 bouts and 3 corsages".
+
+import { type Match, pattern } from '../pattern.ts';
+import type { Reader, Unworded } from '../phrase.ts';
+import type { Part } from '../text/message.ts';
+import { amountOf, listEnd, pieceIn } from './finished-forms.ts';
+
+const item = pattern('(and|+|&|,|all|the|plus|both|our)? (all|the)? <n:count> (<material>)? <p:piece>');
+const bothItem = pattern('(and|+|&|,|plus)? both (the)? <p:piece>');
+const further = pattern('(and|+|&|,|plus) (the|all)? (<n:count>|both|a|all) (<material>|the)? <p:piece>');
+
+export interface DoneList {
+  readonly match: Match;
+  readonly facts: readonly Unworded[];
+}
+
+/** Every counted piece before the word that says they are finished; two at least. */
+export const listBeforeDone = (reader: Reader, part: Part, free: (index: number) => boolean): DoneList | undefined => {
+  const facts: Unworded[] = [];
+  let start = part.start;
+  let index = part.start;
+  while (index < part.end) {
+    const match = item.at(reader.tokens, index, part.end) ?? bothItem.at(reader.tokens, index, part.end);
+    if (match === undefined || !free(match.end - 1)) {
+      if (facts.length > 0) break;
+      index += 1;
+      continue;
+    }
+    if (facts.length === 0) start = match.start;
+    facts.push({ fact: 'made', count: match.kept['n'] === undefined ? 2 : amountOf(match.kept['n']), ...pieceIn(match) });
+    index = match.end;
+  }
+  const close = listEnd.at(reader.tokens, index, part.end);
+  return facts.length >= 2 && close !== undefined ? { match: { start, end: close.end, kept: {} }, facts } : undefined;
+};
+
+/** What follows a finished count: "… and 3 corsages". */
+export const listAfter = (reader: Reader, from: number, end: number): DoneList[] => {
+  const lists: DoneList[] = [];
+  for (let index = from; index < end; ) {
+    const match = further.at(reader.tokens, index, end);
+    const next = reader.tokens[match?.end ?? end]?.text;
+    if (match === undefined || next === 'left' || next === 'to') break;
+    const words = reader.tokens.slice(match.start, match.end).map((token) => token.text);
+    const count = match.kept['n'] === undefined ? (words.includes('both') ? 2 : 1) : amountOf(match.kept['n']);
+    lists.push({
+      match,
+      facts: [words.includes('all') ? { fact: 'made', all: true, ...pieceIn(match) } : { fact: 'made', count, ...pieceIn(match) }],
+    });
+    index = match.end;
+  }
+  return lists;
+};

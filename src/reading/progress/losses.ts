@@ -1,0 +1,50 @@
+// Broken pieces, pieces left to make, spares, and work begun but not finished.
+
+import { type Match, type Pattern, pattern } from '../pattern.ts';
+import type { Token } from '../text/token.ts';
+import { stageWord } from './done-words.ts';
+
+const losses =
+  '(broke|broken|snapped|dropped|ruined|duds|dud|damaged|crushed|squashed|binned|wrecked|no good|fell apart|scrapped|shattered|died|wilted|busted|bust|unusable|cracked|came apart|bent|squished|got squashed|got crushed|got broken|got damaged|broke off|collapsed|failed|rejects|reject|rejected|got wet|in the bin|to bin|smashed|are broken|were broken|got binned|have broken|has broken|munted|stuffed|knackered|banjaxed|mangled|went soft|browned|went brown|turned|spoiled|spoilt|goosed|fell on the floor|falling apart|came undone|lost their heads|fell off|crumbled|shed|went mouldy|rotted|dying|dead|crook|trashed|sat on|stood on)';
+export const lossForms: readonly Pattern[] = [
+  pattern(`<n:count> (of)? (the|them|those)? (<material>)? (<p:piece>)? (are|is|were|was|have|has|had|that)? (got)? (just)? ${losses}`),
+  pattern(
+    '(broke|lost|snapped|dropped|binned|scrapped|ruined|wrecked|damaged|crushed|bust|squashed|smashed|busted|had to bin|had to scrap|threw out|chucked|cracked|minus|broken) (another|about)? <n:count> (of)? (the|them|more)? (<p:piece>)? (tho|though)?',
+  ),
+  pattern('(a|an|another) (<p:piece>) (<filler>)? (broke|snapped|fell apart|got crushed|got squashed|died|is broken|has broken)'),
+];
+/** After a loss: "rebuilt it" makes as many good again. */
+export const madeGood = pattern(
+  '(rebuilt|remade|redid|replaced|fixed|redone|rewired|remaking) (it|them|those|that|that one|already|since)',
+);
+
+export const leftForms: readonly Pattern[] = [
+  pattern(
+    '<n:count> (more|of them|of the|of)? (<material>)? (<p:piece>)? (still|are|is|more)? (left|to go|remaining|remain|pending|to do|outstanding|to make|to be made|short|not done|need doing|need making|needing made|balance|to finish|remains|still left|undone|unfinished|yet to make|still to go|still to make|still to do|not made|more to go|more to do|more to make|yet to do|yet to be made|to be done|waiting|baki) (now|only|to make|to do)?',
+  ),
+  pattern(
+    '(still|only|just|have|got|leaves|leaving|with|and|balance|remaining|left|pending|another|outstanding) (need|needs|needing|have|got|is|:|of|to do|to make|just|only)? <n:count> (more|of them|<material>)? (<p:piece>)? (to go|left|to do|to make|remaining|more to go|to finish|more|still to go|outstanding)?',
+  ),
+  pattern('(need|needs) (to do|to make|another|to finish)? <n:count> more (<p:piece>)? (to finish|to go|to hit|to get)'),
+];
+const remainder = /^(left|go|remaining|outstanding|pending|balance|still|finish)$/;
+const todo = /^(left|go|do|make|remaining|outstanding|pending|balance|finish)$/;
+/** Whether a loose form truly speaks of what is left. */
+export const saysLeft = (tokens: readonly Token[], match: Match): boolean => {
+  const stretch = tokens.slice(match.start, match.end);
+  return stretch.some((token) => remainder.test(token.text)) && stretch.some((token) => todo.test(token.text));
+};
+
+export const spareForm = pattern(
+  '(incl|including|inc|with|plus|and|+|,)? (made)? <n:count> (<p:piece>)? (spare|spares|extra|extras) (<p:piece>)? (made|done)?',
+);
+
+export const stageForms: readonly Pattern[] = [
+  pattern(
+    `<n:count> (more|of the|of)? (of)? (<material>)? (<p:piece>)? (<piece>)? (are|is|now|all|just|been|have been|only|got)? (${stageWord})`,
+  ),
+  pattern(`(${stageWord}) (up)? (the|about)? <n:count> (<p:piece>)?`),
+];
+const stage = new RegExp(`^(${stageWord})$`);
+export const stageIn = (tokens: readonly Token[], match: Match): string =>
+  tokens.slice(match.start, match.end).find((token) => stage.test(token.text))?.text ?? 'begun';
