@@ -37,7 +37,7 @@ test('a message whose acknowledgement is cut off is not kept twice', async () =>
 
 test('keeps trying while Slack is away, and comes back', async () => {
   await start();
-  running.slack.failNext('apps.connections.open', { status: 503 }, { error: 'internal_error' }, { lost: 'call' });
+  running.slack.failNext('apps.connections.open', { status: 503 }, { lost: 'call' });
   running.slack.disconnect('cut');
   await until(() => !running.host.healthy());
   await until(() => running.slack.connections() === 2 && running.host.healthy(), 10_000);
