@@ -15,28 +15,31 @@ export interface RecipeLine {
   readonly amount: Amount;
 }
 
-export const stems = (ingredient: string, count: number | string): RecipeLine => ({
+export const stems = (ingredient: string, count: number | string | Decimal): RecipeLine => ({
   ingredient,
   amount: { kind: 'stems', stems: decimal(count) },
 });
 
-export const cut = (ingredient: string, length: number | string, unit: LengthUnit): RecipeLine => ({
+export const cut = (ingredient: string, length: number | string | Decimal, unit: LengthUnit): RecipeLine => ({
   ingredient,
   amount: { kind: 'cut', length: decimal(length), unit, metres: inMetres(decimal(length), unit) },
 });
 
-/** One fact as an exact line. No amount said is one stem; a bare length is centimetres, as ribbon is cut. Nothing of it, or less, is no line. */
+/** One fact as an exact line; an amount for several pieces is divided here, to forty digits. No amount said is one stem; a bare length is centimetres, as ribbon is cut. Nothing of it, or less, is no line. */
 export const recipeLine = (fact: RecipeLineFact): RecipeLine | undefined => {
+  const makes = fact.makes ?? 1;
+  if (makes <= 0) return undefined;
   if (fact.length !== undefined) {
     if (fact.length <= 0) return undefined;
     const unit = readUnit(fact.unit ?? 'cm');
     if (unit === undefined || unit.measure === 'weight') {
       return { ingredient: fact.ingredient, amount: { kind: 'unclear', words: `${fact.length} ${fact.unit}` } };
     }
-    return unit.measure === 'length' ? cut(fact.ingredient, fact.length, unit.name) : stems(fact.ingredient, fact.length);
+    const length = decimal(fact.length).div(makes);
+    return unit.measure === 'length' ? cut(fact.ingredient, length, unit.name) : stems(fact.ingredient, length);
   }
   const count = fact.stems ?? 1;
-  return count > 0 ? stems(fact.ingredient, count) : undefined;
+  return count > 0 ? stems(fact.ingredient, decimal(count).div(makes)) : undefined;
 };
 
 const theRest = new Set(['rest', 'the rest', 'everyone else', 'others', 'the others']);

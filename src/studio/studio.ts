@@ -8,6 +8,7 @@ export interface StudioState {
   readonly packs: readonly FactOf<'pack'>[]; // oldest first; of one item the newest word on each field holds
   readonly crew: readonly FactOf<'crew'>[];
   readonly drying: readonly FactOf<'drying'>[]; // newest wins by plant
+  readonly recipes?: readonly FactOf<'recipe'>[]; // saved under a name; newest last
 }
 
 export const newStudio = (settings: StudioSettings): StudioState => ({ settings, packs: [], crew: [], drying: [] });

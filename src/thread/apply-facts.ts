@@ -6,6 +6,7 @@ import { parseDay } from '../values/day.ts';
 import { applyChange } from './apply-change.ts';
 import { applyPieces, applyPriceEach, applyTotal, bindWaitingPrice, withPriceBeside } from './apply-order.ts';
 import { applyBroke, applyLeft, applyMade } from './apply-progress.ts';
+import { applyQuoted } from './apply-quoted.ts';
 import { applyRecipe } from './apply-recipe.ts';
 import { applyWearers } from './apply-wearers.ts';
 import type { EventState } from './event.ts';
@@ -33,6 +34,7 @@ const others: { readonly [N in Exclude<FactName, 'pieces' | 'price'>]: Apply<N> 
   undo: nothing,
   question: nothing,
   recipe: applyRecipe,
+  quoted: applyQuoted,
   pack: nothing,
   crew: nothing,
   drying: nothing,

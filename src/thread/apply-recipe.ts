@@ -1,16 +1,61 @@
-// What goes into one piece. A kind's recipe said again replaces it; lines for one wearer join it; a yield ("3 stems makes 2") becomes stems each.
+// What goes into one piece. A kind's recipe said again replaces it; lines for one wearer replace that wearer's own; changes leave the rest as it is.
+// A yield ("3 stems makes 2") stays a yield: it is divided where it is costed, never here.
 
+import type { PieceKind } from '../handbook/pieces.ts';
 import type { FactOf, RecipeLineFact } from '../reading/fact.ts';
+import { changedBy } from './change-recipe.ts';
 import type { EventState } from './event.ts';
 
-export const applyRecipe = (state: EventState, fact: FactOf<'recipe'>): EventState => {
-  const onlyKind = state.lines.length === 1 ? state.lines[0]?.piece : undefined;
-  const kind = fact.piece ?? onlyKind ?? 'any';
-  const shared = fact.lines.some((line) => !line.wearer);
-  const before = shared ? [] : (state.recipes[kind] ?? []);
-  const lines = fact.lines.map((line) => eachPiece(line, fact.pieces ?? 1));
-  return { ...state, recipes: { ...state.recipes, [kind]: [...before, ...lines] } };
+type Recipe = FactOf<'recipe'>;
+type Kind = PieceKind | 'any';
+type Lines = readonly RecipeLineFact[];
+
+export const applyRecipe = (state: EventState, fact: Recipe): EventState => {
+  if (fact.like !== undefined) return put(state, kindOf(state, fact), changedBy(recipeOf(state, fact.like), fact));
+  if (fact.lines.length > 0 && !fact.adds) return put(state, kindOf(state, fact), changedBy(stated(state, fact), fact));
+  if (!changes(fact)) return state;
+  return kindsChanged(state, fact).reduce((next, kind) => put(next, kind, changedBy(recipeOf(next, kind), withYield(fact))), state);
 };
 
-const eachPiece = (line: RecipeLineFact, pieces: number): RecipeLineFact =>
-  pieces === 1 || line.stems === undefined ? line : { ...line, stems: line.stems / pieces };
+/** The recipe in force for a kind. */
+export const recipeOf = (state: EventState, kind: Kind): Lines => state.recipes[kind] ?? state.recipes.any ?? [];
+
+export const changes = (fact: Recipe): boolean =>
+  fact.adds === true || fact.drops !== undefined || fact.swaps !== undefined || fact.scale !== undefined;
+
+/** A change without a kind is meant for every recipe of the thread. */
+export const kindsChanged = (state: EventState, fact: Recipe): readonly Kind[] => {
+  if (fact.piece !== undefined) return [fact.piece];
+  const held = Object.keys(state.recipes) as Kind[];
+  return held.length > 0 ? held : [kindOf(state, fact)];
+};
+
+const onlyKind = (state: EventState): PieceKind | undefined => {
+  const kinds = [...new Set(state.lines.map((line) => line.piece))];
+  return kinds.length === 1 ? kinds[0] : undefined;
+};
+
+const kindOf = (state: EventState, fact: Recipe): Kind => {
+  const kind = fact.piece ?? onlyKind(state);
+  return kind === undefined || kind === 'unspecified' ? 'any' : kind;
+};
+
+/** In a thread of one kind, that kind's recipe is the only one; in others it stands beside the recipe for all. */
+const put = (state: EventState, kind: Kind, lines: Lines): EventState => {
+  const { any, ...own } = state.recipes;
+  const keepsAny = kind !== 'any' && any !== undefined && onlyKind(state) !== kind;
+  return { ...state, recipes: { ...(keepsAny ? { any } : {}), ...own, [kind]: lines } };
+};
+
+const withYield = (fact: Recipe): Recipe => ({ ...fact, lines: [...linesOf(fact)] });
+
+const linesOf = ({ lines, pieces }: Recipe): Lines =>
+  pieces === undefined || pieces === 1 ? lines : lines.map((line) => ({ ...line, makes: pieces }));
+
+/** Lines said without a change: the whole recipe, or all that one wearer has of their own. */
+const stated = (state: EventState, fact: Recipe): Lines => {
+  const lines = linesOf(fact);
+  if (lines.some((line) => line.wearer === undefined)) return lines;
+  const named = new Set(lines.map((line) => line.wearer?.toLowerCase()));
+  return [...recipeOf(state, kindOf(state, fact)).filter((line) => !named.has(line.wearer?.toLowerCase())), ...lines];
+};

@@ -40,6 +40,7 @@ export interface EventState {
   readonly handOver?: { readonly date?: Day; readonly time?: string };
   readonly progress: { readonly [piece in PieceKind]?: Progress };
   readonly recipes: { readonly [piece in PieceKind | 'any']?: readonly RecipeLineFact[] };
+  readonly quoted?: FactOf<'quoted'>['packs']; // prices its recipes were costed at; one an item
   readonly rules: readonly FactOf<'rule'>[];
   readonly steps: readonly FactOf<'step'>[];
   readonly wearers: readonly { readonly wearer: string; readonly count: number; readonly piece?: PieceKind; readonly note?: string }[];

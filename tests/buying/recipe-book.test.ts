@@ -1,7 +1,7 @@
-// Recipes per wearer, scaled, copied by name and changed.
+// Recipes per wearer, and used again by name.
 import { describe, expect, test } from 'vitest';
 import { batchesOf } from '../../src/buying/batches.ts';
-import { changed, recipeNamed, scaled } from '../../src/buying/recipe-book.ts';
+import { recipeNamed, recipesNamed } from '../../src/buying/recipe-book.ts';
 import type { RecipeLine } from '../../src/buying/recipe-lines.ts';
 import { type EventState, newEvent } from '../../src/thread/event.ts';
 
@@ -95,19 +95,16 @@ describe('used again', () => {
     });
   });
 
-  test('half as much again', () => {
-    expect(scaled(dance, '1.5')).toEqual([
-      { ingredient: 'bunny tails', stems: 4.5 },
-      { ingredient: 'statice', stems: 1.5 },
-      { ingredient: 'ribbon', length: 45, unit: 'cm' },
+  test('an event with a recipe for each kind gives them all, the newest of each', () => {
+    const kinds = [
+      { name: 'harbour dance', piece: 'corsage' as const, lines: [{ ingredient: 'rose' }] },
+      { name: 'harbour dance', piece: 'buttonhole' as const, lines: [{ ingredient: 'heather' }] },
+      { name: 'Harbour dance', piece: 'buttonhole' as const, lines: dance },
+    ];
+    const found = recipesNamed([...book, ...kinds], 'the harbour dance');
+    expect(found.ok && found.value.map((recipe) => [recipe.piece, recipe.lines.length])).toEqual([
+      ['corsage', 1],
+      ['buttonhole', 3],
     ]);
-  });
-
-  test('put, drop and swap', () => {
-    const more = changed(dance, { change: 'put', line: { ingredient: 'Bunny tail', stems: 4 } });
-    expect(more.map((line) => line.stems)).toEqual([4, undefined, undefined]);
-    expect(changed(dance, { change: 'put', line: { ingredient: 'fern' } })).toHaveLength(4);
-    expect(changed(dance, { change: 'drop', ingredient: 'statice' }).map((line) => line.ingredient)).toEqual(['bunny tails', 'ribbon']);
-    expect(changed(dance, { change: 'swap', ingredient: 'statice', with: 'limonium' })[1]).toEqual({ ingredient: 'limonium' });
   });
 });
