@@ -1,7 +1,7 @@
 // Whether the labour money pays for the minutes planned at the bench, and what would: the gap, the cures and the hourly figure the work earns.
 
 import type { PieceKind } from '../handbook/pieces.ts';
-import { type Decimal, decimal, hundred, sum } from '../values/decimal.ts';
+import { type Decimal, decimal, sum } from '../values/decimal.ts';
 import { quotedFor } from './ex-tax.ts';
 import { askedPrice, type WorkedOutPrice } from './price-for.ts';
 import type { PricedLine, PricedOrder } from './price-order.ts';
@@ -65,12 +65,4 @@ export const checkLabour = (priced: PricedOrder, wageCost: Decimal, minutesEach:
       ? { atSameShare: priced.lines.map((line) => askedPrice(line.quotedEach.times(planned).dividedBy(paid), line.piece, priced.terms)) }
       : {}),
   };
-};
-
-/** The labour share, percent under the line's own rule, that would pay for the planned minutes at the price as it is; undefined when the ex-tax price doesn't hold it. */
-export const shareForMinutes = (line: PricedLine, plannedEach: number, wageCost: Decimal): Decimal | undefined => {
-  const labour = neededLabour(plannedEach, wageCost);
-  const product = line.each.exact.exTax.minus(labour);
-  if (product.lessThanOrEqualTo(0)) return undefined;
-  return labour.times(hundred).dividedBy(line.rules.labour.rule === 'on product' ? product : line.each.exact.exTax);
 };

@@ -1,7 +1,7 @@
 // Wage costs as published, and what labour money pays for.
 
 import { describe, expect, it } from 'vitest';
-import { checkLabour, minutesPaid, shareForMinutes } from '../../src/pricing/labour-check.ts';
+import { checkLabour, minutesPaid } from '../../src/pricing/labour-check.ts';
 import { wageCost, wageCostOf } from '../../src/pricing/wage-cost.ts';
 import { decimal } from '../../src/values/decimal.ts';
 import { toCoin } from '../../src/values/money.ts';
@@ -72,15 +72,6 @@ describe('the labour check of the demo order', () => {
     // asking that price must cover the minutes; half a pound less must not
     const paidAt = (price: string) => checkLabour(priced(at(price, 40), { rate: '20', currency: 'GBP' }), cost, () => 25).short;
     expect([paidAt('31'), paidAt('30.5') > 0]).toEqual([0, true]);
-  });
-
-  it('finds the share that would pay for the minutes at the same price', () => {
-    const [line] = order.lines;
-    if (!line) throw new Error('no line');
-    const share = shareForMinutes(line, 25, cost);
-    const check = checkLabour(priced(at('25', 40), { rate: '20', currency: 'GBP', share: share?.toString() ?? '' }), cost, () => 25);
-    expect(check.short).toBe(0);
-    expect(shareForMinutes(line, 90, cost)).toBeUndefined();
   });
 
   it('has no hourly figure when nothing is planned, and no cure by share when labour is free', () => {

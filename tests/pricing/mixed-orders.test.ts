@@ -92,6 +92,14 @@ describe('a total for all', () => {
   });
 });
 
+it('never prints a part below nothing, though every line is worth a penny', () => {
+  const pennies = Array.from({ length: 10 }, () => ({ piece: 'buttonhole' as const, count: 1, price: each('0.01') }));
+  const { lines, all } = priced({ lines: pennies }, { rate: '50', share: '60', rule: 'out of the price' });
+  for (const { printed } of [...lines.map((line) => line.all), all]) {
+    expect(Object.values(printed).filter((part) => part.lessThan(0))).toEqual([]);
+  }
+});
+
 it('shows a line of one piece with one set of figures', () => {
   const { lines } = priced({
     lines: [

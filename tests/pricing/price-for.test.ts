@@ -123,6 +123,10 @@ describe('the price to ask', () => {
       '49.5',
     ));
 
+  it('goes up to a coin where the step is finer', () => {
+    expect(asked('20.1', { basis: 'none', share: '0', stems: '1', step: '0.125' }).price.toString()).toBe('20.13');
+  });
+
   it('is never under the minimum for the kind, and says so', () => {
     expect(asked('1', { rate: '20', minimum: '18' })).toMatchObject({ price: decimal('18'), raisedToMinimum: decimal('18') });
     expect(asked('5', { rate: '20', minimum: '18' }).raisedToMinimum).toBeUndefined();

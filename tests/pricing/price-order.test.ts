@@ -85,3 +85,17 @@ describe('figures of the demo studio', () => {
     expect(figures.lines[0]?.all).toEqual(figures.all);
   });
 });
+
+describe('noise of divisions', () => {
+  // 131.50 / 1.2 × 0.75 / 2.5 is 32.875 to the last digit; forty digits of each step give 32.874…9 (derived)
+  const given: Case = { rate: '20', share: '25', rule: 'out of the price', stems: '2.5' };
+
+  it('does not turn a half coin down', () => {
+    expect(priced(at('131.50'), given).all.exact.wholesale.equals('32.875')).toBe(false);
+    expect(priceFigures(priced(at('131.50'), given)).all.wholesale).toBe('32.88');
+  });
+
+  it('does not make sundries of exactly the whole product too dear', () => {
+    expect(priceFigures(priced(at('131.50', 40), { ...given, sundries: '32.875' })).all.stems).toBe('0.00');
+  });
+});

@@ -102,4 +102,14 @@ describe("the client's form", () => {
     // Swedish rounding, a Wikipedia mirror: 20.42 is paid as 20.40
     expect([odd, even]).toEqual(['20.40', undefined]);
   });
+
+  it('drops a half where the regime does', () => {
+    // Reserve Bank of New Zealand material reprinted at grownups.co.nz: 12.35 is paid as 12.30
+    const newZealand = { ...terms({ currency: 'NZD' }), cashStep: decimal('0.10') };
+    const cash = (half: 'up' | 'down') => {
+      const order = priceOrder(at('12.35'), { ...newZealand, tax: { ...newZealand.tax, cashHalf: half } });
+      return order.ok && clientFigures(order.value).cashTotal?.toFixed(2);
+    };
+    expect([cash('down'), cash('up')]).toEqual(['12.30', '12.40']);
+  });
 });
