@@ -78,18 +78,18 @@ const changeTopic = (what: string): Topic =>
 
 const statedBlocks = (answer: Answer): readonly Block[] => {
   const topics = topicsOf(answer);
-  const blocks: Block[] = lead(answer);
+  const blocks: Block[] = takenBack(answer);
   for (const line of [...changeLines(answer), ...notedLines(answer)]) blocks.push({ block: 'line', line });
   if (topics.has('progress')) blocks.push(...progressBlocks(answer));
   if (topics.has('money')) blocks.push(...moneyBlocks(answer));
   if (topics.has('recipe')) blocks.push(...recipeCostBlocks(answer));
   if (topics.has('calendar')) blocks.push(...dateBlocks(answer));
+  if (answer.how === 'edited') blocks.push({ block: 'assumed', line: text`From the edited message; the earlier one no longer counts.` });
   return blocks;
 };
 
-/** How an edit, a deletion or an undo is announced. */
-const lead = ({ how }: Answer): Block[] => {
-  if (how === 'edited') return [{ block: 'line', line: text`Edited message taken instead of the earlier one.` }];
+/** A deletion and an undo have no figures of their own to begin with. */
+const takenBack = ({ how }: Answer): Block[] => {
   if (how === 'withdrawn') return [{ block: 'line', line: text`Message deleted: what it said is taken back.` }];
   if (how === 'undone') return [{ block: 'line', line: text`Taken back.` }];
   return [];
