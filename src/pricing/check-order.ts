@@ -56,5 +56,15 @@ export const taxProblem = (rate: Decimal): Problem | undefined =>
     ? undefined
     : problem('rate-out-of-range', { what: 'tax', rate: rate.toString() });
 
-export const multipleProblem = (what: 'stems' | 'sundries', multiple: Decimal): Problem | undefined =>
-  multiple.isFinite() && multiple.greaterThan(0) ? undefined : problem('multiple-not-positive', { what, multiple: multiple.toString() });
+/** A multiple a person could mean: from a hundredth to a thousand. */
+export const multipleProblem = (what: 'stems' | 'sundries', multiple: Decimal): Problem | undefined => {
+  if (multiple.isNaN() || multiple.lessThan('0.01')) return problem('multiple-not-positive', { what, multiple: multiple.toString() });
+  return multiple.greaterThan(1000) ? problem('rule-not-understood', { what: `${what} multiple`, to: multiple.toString() }) : undefined;
+};
+
+/** What one piece's sundries cost: nothing or more, finer than a coin if need be. */
+export const sundriesProblem = (sundries: Decimal): Problem | undefined => {
+  const amount = sundries.toString();
+  if (!sundries.isFinite() || sundries.greaterThan(mostMoney)) return problem('price-too-large', { amount });
+  return sundries.isNegative() ? problem('price-not-positive', { amount }) : undefined;
+};

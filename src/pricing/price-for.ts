@@ -6,6 +6,7 @@ import { type Decimal, zero } from '../values/decimal.ts';
 import { smallestCoin, toCoin } from '../values/money.ts';
 import { failed, ok, type Result } from '../values/result.ts';
 import { upToStep } from '../values/rounding.ts';
+import { sundriesProblem } from './check-order.ts';
 import { quotedFor } from './ex-tax.ts';
 import { exTaxForProduct } from './labour-share.ts';
 import type { PriceLine } from './order.ts';
@@ -43,7 +44,7 @@ export const priceForStems = (
   sundries: Decimal = terms.sundriesEach(line.piece).value,
 ): Result<WorkedOutPrice> => {
   const rules = chainRules(line, terms);
-  const wrong = rulesOutOfRange(rules);
+  const wrong = rulesOutOfRange(rules) ?? sundriesProblem(sundries);
   if (wrong) return { ok: false, problem: wrong };
   if (!stems.isFinite() || stems.greaterThan('1e12')) return failed('price-too-large', { amount: stems.toString() });
   if (stems.isNegative() || stems.plus(sundries).lessThanOrEqualTo(0)) return failed('price-not-positive', { amount: stems.toString() });

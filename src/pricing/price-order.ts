@@ -5,7 +5,7 @@ import { type Decimal, decimal, sum } from '../values/decimal.ts';
 import { fixedMoney, toCoin } from '../values/money.ts';
 import type { Problem } from '../values/problem.ts';
 import { failed, ok, type Result } from '../values/result.ts';
-import { labourProblem, multipleProblem, orderProblem, taxProblem } from './check-order.ts';
+import { labourProblem, multipleProblem, orderProblem, sundriesProblem, taxProblem } from './check-order.ts';
 import { type HeadMaths, headMaths } from './head-maths.ts';
 import { labourOfExTax } from './labour-share.ts';
 import { linePrices, type SharedBy } from './line-prices.ts';
@@ -68,11 +68,10 @@ export const rulesOutOfRange = (rules: ChainRules): Problem | undefined =>
 
 const priceLine = (line: PriceLine, quoted: Decimal, terms: PriceTerms): Result<PricedLine> => {
   const rules = chainRules(line, terms);
-  const wrong = rulesOutOfRange(rules);
+  const sundries = terms.sundriesEach(line.piece).value;
+  const wrong = rulesOutOfRange(rules) ?? sundriesProblem(sundries);
   if (wrong) return { ok: false, problem: wrong };
   const tax = taxOfLine(line, terms);
-  const sundries = terms.sundriesEach(line.piece).value;
-  if (sundries.isNegative()) return failed('price-not-positive', { amount: sundries.toString() });
   const own = line.price?.per === 'each' ? line.price.amount : undefined;
   const quotedEach = own?.times(line.count).equals(quoted) ? own : quoted.dividedBy(line.count);
   const each = partsOf(quotedEach, sundries, rules);

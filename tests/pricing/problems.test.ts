@@ -3,8 +3,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { clientFigures } from '../../src/pricing/client-figures.ts';
+import { countFor } from '../../src/pricing/count-for.ts';
+import { checkLabour } from '../../src/pricing/labour-check.ts';
 import type { Order } from '../../src/pricing/order.ts';
 import { priceFigures } from '../../src/pricing/price-figures.ts';
+import { priceForStems, priceForWholesale } from '../../src/pricing/price-for.ts';
+import { priceLadder } from '../../src/pricing/price-ladder.ts';
 import { priceOrder } from '../../src/pricing/price-order.ts';
 import { workingOf } from '../../src/pricing/working.ts';
 import { decimal } from '../../src/values/decimal.ts';
@@ -50,7 +54,10 @@ describe('rates and multiples', () => {
     [{ share: '-1' }, 'rate-out-of-range', { what: 'labour', rate: '-1' }],
     [{ stems: '0', sundriesMultiple: '4' }, 'multiple-not-positive', { what: 'stems', multiple: '0' }],
     [{ sundriesMultiple: '0' }, 'multiple-not-positive', { what: 'sundries', multiple: '0' }],
+    [{ stems: '0.001' }, 'multiple-not-positive', { what: 'stems', multiple: '0.001' }],
+    [{ stems: '4000' }, 'rule-not-understood', { what: 'stems multiple', to: '4000' }],
     [{ sundries: '-0.10' }, 'price-not-positive', { amount: '-0.1' }],
+    [{ sundries: 'NaN' }, 'price-too-large', { amount: 'NaN' }],
   ] as [Case, string, object][])('%o: %s', (given, code, data) => {
     expect(problemOf(at('25', 40), given)).toEqual({ code, data });
   });
@@ -118,26 +125,45 @@ describe('orders', () => {
   });
 });
 
-it('never throws, whatever the numbers', () => {
-  const number = fc.oneof(fc.double(), fc.integer(), fc.constantFrom(0, 1e-9, 1e30, -1e30, Number.NaN, Number.POSITIVE_INFINITY));
-  const amount = number.map((value) => decimal(String(value)));
-  fc.assert(
-    fc.property(amount, number, amount, amount, amount, amount, (price, count, rate, share, multiple, sundries) => {
-      const result = priceOrder(
-        {
-          lines: [
-            { piece: 'buttonhole', count },
-            { piece: 'corsage', count: 2 },
-          ],
-          price: { amount: price, per: 'all' },
-        },
-        terms({ rate: rate.toString(), share: share.toString(), stems: multiple.toString(), sundries: sundries.toString() }),
-      );
-      if (!result.ok) return;
-      priceFigures(result.value);
-      clientFigures(result.value);
-      result.value.lines.map((line) => workingOf(line, result.value.currency));
-    }),
-    { numRuns: 1000 },
-  );
+describe('never throws, whatever the numbers', () => {
+  const wild = fc
+    .oneof(fc.double(), fc.integer(), fc.constantFrom(0, 5e-324, 1e-9, 1e30, -1e30, Number.NaN, Number.POSITIVE_INFINITY))
+    .map((value) => String(value));
+  const likely = (least: number, most: number) =>
+    fc.oneof(
+      { weight: 6, arbitrary: fc.integer({ min: least, max: most }).map((value) => String(value / 100)) },
+      { weight: 1, arbitrary: wild },
+    );
+  const settings = fc.record({ rate: likely(0, 3000), share: likely(0, 6000), stems: likely(100, 600), sundries: likely(0, 300) });
+
+  it('every form of the answer', () => {
+    fc.assert(
+      fc.property(likely(1, 100_000), likely(100, 30_000), settings, (price, count, given) => {
+        const lines = [
+          { piece: 'buttonhole' as const, count: Number(count) },
+          { piece: 'corsage' as const, count: 2 },
+        ];
+        const result = priceOrder({ lines, price: { amount: decimal(price), per: 'all' } }, terms(given));
+        if (!result.ok) return;
+        priceFigures(result.value);
+        clientFigures(result.value);
+        result.value.lines.map((line) => workingOf(line, result.value.currency));
+        checkLabour(result.value, decimal('14.24'), () => 15);
+      }),
+      { numRuns: 1000 },
+    );
+  });
+
+  it('every question', () => {
+    fc.assert(
+      fc.property(likely(1, 100_000), likely(1, 10_000), settings, (budget, each, given) => {
+        const own = terms(given);
+        countFor(decimal(budget), decimal(each), { piece: 'buttonhole' }, own);
+        priceForStems({ piece: 'buttonhole' }, decimal(each), own);
+        priceForWholesale({ piece: 'buttonhole' }, decimal(each), own);
+        priceLadder(at('25', 4), own, { from: decimal(each), to: decimal(budget) });
+      }),
+      { numRuns: 300 },
+    );
+  });
 });
