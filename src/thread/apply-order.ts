@@ -72,7 +72,7 @@ export const applyPriceEach = (state: EventState, fact: FactOf<'price'>): EventS
   return { ...rest, lines: state.lines.map((line) => (unpriced && line.price ? line : { ...line, price: linePrice(fact) })) };
 };
 
-/** A total covers the kinds said beside it, or else every line; the lines it covers lose their own price. */
+/** A total is for the whole order. The kinds said beside it, or else every line, lose their own price and share what the others leave of it. */
 export const applyTotal = (state: EventState, fact: FactOf<'price'>, beside: ReadonlySet<PieceKind>): EventState => {
   const { amount, amountMax, kind } = fact;
   const price = { amount, ...(amountMax ? { amountMax } : {}), ...(kind ? { kind } : {}), per: 'all' as const };

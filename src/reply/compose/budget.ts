@@ -10,17 +10,18 @@ import { assumedSpan, joined, moneySpan, plainLine, strong, text } from '../span
 import { counted, pieceName } from '../words/names.ts';
 import { basisWords, pricedLineWords, rateWords } from '../words/order.ts';
 import { labourLine } from './labour.ts';
+import { priceNotes } from './price-notes.ts';
 
 /** First line: what was read and what it leaves. The blocks below it are the long form, one screen. */
 export const budgetBlocks = ({ priced, onePiece }: PricedEvent, answer: Answer): readonly Block[] => {
   const { manner } = answer;
   const [first] = priced.lines;
   if (!first) return [];
-  const labour = labourLine(priced, answer);
   return [
     { block: 'answer', line: onePiece ? onePieceLine(first, priced, manner) : answerLine(priced, manner) },
     priced.lines.length === 1 ? partsTable(first, priced, manner, onePiece) : linesTable(priced, manner),
-    ...(labour ? [{ block: 'line' as const, line: labour }] : []),
+    { block: 'line', line: labourLine(priced, answer) },
+    ...priceNotes(priced, answer).map((line): Block => ({ block: 'line', line })),
     { block: 'assumed', line: headMathsLine(first, priced, manner) },
     { block: 'assumed', line: termsLine(priced) },
   ];

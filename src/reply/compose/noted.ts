@@ -9,7 +9,9 @@ import { dateSpan, joined, moneySpan, ownWords, strong, text } from '../span.ts'
 import { duration, shortDate } from '../words/dates.ts';
 import { pieceName, plural } from '../words/names.ts';
 
-export const notedLines = (answer: Answer): readonly Line[] => answer.stated.flatMap((fact) => notedLine(fact, answer.manner));
+/** A price below already says which rules hold for this event and what they replace. */
+export const notedLines = (answer: Answer): readonly Line[] =>
+  answer.stated.filter((fact) => fact.fact !== 'rule' || !answer.price?.ok).flatMap((fact) => notedLine(fact, answer.manner));
 
 const notedLine = (fact: Fact, manner: Manner): readonly Line[] => {
   switch (fact.fact) {

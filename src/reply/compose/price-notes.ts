@@ -1,0 +1,74 @@
+// What stands behind a price and must not stay hidden: rules of this event alone, what the material or a coming change does to the tax, a total's shares,
+// a minimum not reached, the cash total, the other end of a range.
+
+import { cashTotal } from '../../pricing/cash-total.ts';
+import { hasPriceRange } from '../../pricing/order-of-event.ts';
+import { priceEvent } from '../../pricing/price-event.ts';
+import type { PricedOrder } from '../../pricing/price-order.ts';
+import type { Override } from '../../pricing/price-terms.ts';
+import { printNumber } from '../../values/money.ts';
+import type { Answer, Manner } from '../answer.ts';
+import type { Line } from '../reply.ts';
+import { joined, moneySpan, strong, text } from '../span.ts';
+import { fullDate } from '../words/dates.ts';
+import { pieceName } from '../words/names.ts';
+
+export const priceNotes = (priced: PricedOrder, answer: Answer): readonly Line[] => [
+  ...overrideNotes(priced.terms.overrides, answer.manner),
+  ...taxNotes(priced, answer),
+  ...orderNotes(priced, answer),
+];
+
+const overrideNotes = (overrides: readonly Override[], { says }: Manner): readonly Line[] => {
+  if (overrides.length === 0) return [];
+  const parts = overrides.map(
+    ({ what, to, from, piece }) =>
+      text`${what}${piece ? ` of a ${pieceName(piece, says)}` : ''} ${strong(to)}${from ? ` instead of ${from}` : ''}`,
+  );
+  return [text`For this event only: ${joined(parts, ', ')}.`];
+};
+
+const taxNotes = ({ terms }: PricedOrder, { event, manner }: Answer): readonly Line[] => {
+  const { tax } = terms;
+  const notes: Line[] = [];
+  if (tax.decidedBy) notes.push(text`${tax.name} ${printNumber(tax.rate.value)} % because the pieces are ${tax.decidedBy}.`);
+  if (tax.note) notes.push(text`${tax.note}${tax.note.endsWith('.') ? '' : '.'}`);
+  if (tax.rateUnset) notes.push(text`${tax.name} comes on top, and no rate is set: say “tax 8.25%” or set it for the studio.`);
+  if (event.tax.name && event.tax.name !== tax.name && tax.basis.value !== 'none')
+    notes.push(text`You said ${event.tax.name}; this is worked out with ${tax.name}.`);
+  if (tax.notRegistered && event.tax.basis && event.tax.basis !== 'none')
+    notes.push(text`The studio is set as not registered for tax, so none is taken off.`);
+  for (const change of tax.changes) {
+    const rate = `${printNumber(change.rate)} %`;
+    const day = fullDate(change.day, manner);
+    notes.push(
+      change.status === 'law'
+        ? text`The rate is ${rate} from ${day}, before the event, and is used here.`
+        : text`${rate} is planned from ${day}; it is not law yet and is not used here.`,
+    );
+  }
+  return notes;
+};
+
+const orderNotes = (priced: PricedOrder, answer: Answer): readonly Line[] => {
+  const { event, manner, studio, today } = answer;
+  const notes: Line[] = [];
+  if (priced.sharedBy && priced.lines.length > 1) notes.push(text`The total is shared over the kinds by ${priced.sharedBy}.`);
+  for (const line of priced.lines) {
+    if (line.belowMinimum)
+      notes.push(
+        text`That is below your minimum of ${moneySpan(manner.money(line.belowMinimum))} for a ${pieceName(line.piece, manner.says)}.`,
+      );
+  }
+  const cash = cashTotal(priced);
+  if (cash) notes.push(text`Paid in cash: ${moneySpan(manner.money(cash))}.`);
+  if (hasPriceRange(event)) {
+    const most = priceEvent(studio.settings, event, today, 'most');
+    const first = most?.ok ? most.value.priced.lines[0] : undefined;
+    if (first)
+      notes.push(
+        text`At the top of the range, ${moneySpan(manner.money(first.quotedEach))} each: ${strong(manner.money(first.each.printed.stems))} of stems each.`,
+      );
+  }
+  return notes;
+};
