@@ -1,4 +1,115 @@
-// What a reply means while a question of ours is open: a bare "45", "each", "the first one".
+// What a reply means while a question of ours is open: a bare "45", "each", "the first one", "friday". A message that says something
+// else is read as usual; numbers without a unit never bind outside an open question.
 
-import type { Reading, ReadingContext } from './reading.ts';
-export const answerOpenQuestion = (_text: string, _context: ReadingContext): Reading | undefined => undefined;
+import { dateAt } from './dates/date-forms.ts';
+import type { Fact } from './fact.ts';
+import type { Choice, OpenQuestion, Reading, ReadingContext } from './reading.ts';
+import { type Message, openMessage } from './text/message.ts';
+import { isCount, type Token } from './text/token.ts';
+
+const longestAnswer = 12;
+const fillers = new Set([
+  'the', 'between', 'it', "it's", 'its', 'is', 'that', "that's", 'thats', 'yes', 'yep', 'yeah', 'ok', 'okay', 'please', 'pls', 'just', 'a', 'an', 'of', 'them', 'all', 'one', 'for', 'on', 'in', 'at', 'about', 'ta', 'thanks', 'sorry', 'oh', 'we', 'want', 'need', 'make', 'i', 'think', 'would', 'be', 'go', 'with', 'lets', "let's", 'only', 'meant', 'mean', 'to', 'say', 'around', 'they',
+  'x', 'no', 'aye', 'k', 'sure', 'right', 'correct', 'total', 'altogether', 'pieces', 'this', 'should', 'bride', 'says', 'said', 'date', 'event', 'wedding', 'flowers', 'flower', 'everything', 'going', 'are',
+]);
+const places: readonly (readonly [RegExp, number])[] = [
+  [/^(first|1st|former|1)$/, 0],
+  [/^(second|2nd|2)$/, 1],
+  [/^(third|3rd|3)$/, 2],
+  [/^(last|latter)$/, -1],
+];
+
+const reading = (facts: readonly Fact[]): Reading => ({ facts, unread: [], asks: [], problems: [] });
+const words = (tokens: readonly Token[]): Token[] => tokens.filter((token) => token.kind !== 'sign' && token.kind !== 'line');
+const telling = (tokens: readonly Token[]): Token[] => words(tokens).filter((token) => token.number !== undefined || (!fillers.has(token.text) && token.text !== ''));
+
+const plainWords = (text: string): string[] =>
+  openMessage(text).tokens.flatMap((token) => (token.kind === 'word' || token.number !== undefined ? [token.number === undefined || token.number.amount === '' ? token.text : token.number.amount] : []));
+
+// "each", "for all", "the first one", "saturday", or the choice's own words.
+const chosen = (message: Message, choices: readonly Choice[], context: ReadingContext): Choice | undefined => {
+  const said = telling(message.tokens);
+  const saidWords = said.map((token) => (token.number === undefined || token.number.amount === '' ? token.text : token.number.amount));
+  const [only, second] = said;
+  if (only !== undefined && second === undefined) {
+    const place = places.find(([form]) => form.test(only.text));
+    const asNumber = isCount(only) && choices.some((choice) => plainWords(choice.words).includes(only.number?.amount ?? ''));
+    if (place !== undefined && !asNumber) return choices.at(place[1]);
+  }
+  if (said.length === 0) {
+    const all = message.tokens.some((token) => token.text === 'all') ? choices.filter((choice) => plainWords(choice.words).includes('all') || plainWords(choice.words).includes('for all')) : [];
+    return all.length === 1 ? all[0] : undefined;
+  }
+  const dated = choices.filter((choice) => choice.facts.some((fact) => 'date' in fact || ('to' in fact && /^\d{4}-/.test(String(fact.to)))));
+  if (dated.length > 0) return byDate(message, dated, context);
+  const matching = choices.filter((choice) => saidWords.every((word) => matches(word, choice)));
+  const [match, another] = matching;
+  return another === undefined ? match : undefined;
+};
+
+const matches = (word: string, choice: Choice): boolean => {
+  const own = plainWords(choice.words);
+  if (own.includes(word)) return true;
+  return own.some((each) => each.startsWith(word) && word.length >= 3) || choice.facts.some((fact) => Object.values(fact).includes(word));
+};
+
+const dayIn = (choice: Choice): string | undefined =>
+  choice.facts.flatMap((fact) => ('date' in fact && typeof fact.date === 'string' ? [fact.date] : fact.fact === 'change' && fact.what === 'date' ? [String(fact.to)] : []))[0];
+
+const byDate = (message: Message, choices: readonly Choice[], context: ReadingContext): Choice | undefined => {
+  for (let index = 0; index < message.tokens.length; index++) {
+    const read = dateAt(message.tokens, index, context);
+    if (read === undefined) continue;
+    const fits = choices.filter((choice) => read.days.some((day) => day === dayIn(choice)));
+    if (fits.length === 1) return fits[0];
+  }
+  const [month] = message.tokens.flatMap((token) => token.means['month'] ?? []);
+  const [weekday] = message.tokens.flatMap((token) => token.means['weekday'] ?? []);
+  const [number] = message.tokens.flatMap((token) => (token.number?.form === 'plain' || token.number?.form === 'ordinal' ? [token.number.amount] : []));
+  const fits = choices.filter((choice) => {
+    const day = dayIn(choice) ?? '';
+    if (month !== undefined) return Number(day.slice(5, 7)) === Number(month);
+    if (number !== undefined) return Number(day.slice(8)) === Number(number);
+    return weekday !== undefined && choice.words.startsWith(message.tokens.find((token) => token.means['weekday'] !== undefined)?.text.slice(0, 3) ?? '?');
+  });
+  return fits.length === 1 ? fits[0] : undefined;
+};
+
+const withWords = (fact: object, text: string): Fact => ({ ...fact, words: text.trim() }) as Fact;
+
+// One number and nothing else of weight answers "how many?" or "how much?".
+const missing = (message: Message, open: Extract<OpenQuestion, { kind: 'missing' }>, context: ReadingContext): Fact | undefined => {
+  const said = telling(message.tokens);
+  const [only, second] = said;
+  const own = message.clean.original;
+  if (only === undefined) return undefined;
+  if (open.about === 'count' && second === undefined && isCount(only)) {
+    const piece = context.pieces.length === 1 ? (context.pieces[0] ?? 'unspecified') : 'unspecified';
+    const number = only.number;
+    return withWords({ fact: 'pieces', piece, count: Number(number?.amount), ...(number?.max === undefined ? {} : { countMax: Number(number.max) }), ...(number?.approx === true ? { approx: true } : {}) }, own);
+  }
+  if (open.about === 'price' && (second === undefined || second.means['all'] !== undefined || second.means['each'] !== undefined) && (only.number?.form === 'plain' || only.number?.form === 'money')) {
+    const { amount, max, currency, symbol } = only.number;
+    const per = message.tokens.some((token) => token.means['all'] !== undefined) ? 'all' : 'each';
+    return withWords({ fact: 'price', amount, ...(max === undefined ? {} : { amountMax: max }), ...(currency === undefined ? {} : { currency }), ...(symbol === undefined ? {} : { symbol }), per }, own);
+  }
+  if (open.about === 'material' && second === undefined && only.means['material'] !== undefined) return withWords({ fact: 'material', material: only.means['material'] }, own);
+  if (open.about === 'piece' && second === undefined && only.means['piece'] !== undefined && only.means['piece'] !== 'unspecified') {
+    return withWords({ fact: 'change', what: 'piece', to: only.means['piece'], from: 'unspecified', piece: 'unspecified' }, own);
+  }
+  return undefined;
+};
+
+/** The reading of a message that answers our open question; undefined when it does not. */
+export const answerOpenQuestion = (text: string, context: ReadingContext): Reading | undefined => {
+  const { open } = context;
+  if (open === undefined || text.length > 200) return undefined;
+  const message = openMessage(text);
+  if (message.tokens.length === 0 || message.tokens.length > longestAnswer) return undefined;
+  if (open.kind === 'choice') {
+    const choice = chosen(message, open.ask.choices, context);
+    return choice === undefined ? undefined : reading(choice.facts);
+  }
+  const fact = missing(message, open, context);
+  return fact === undefined ? undefined : reading([fact]);
+};

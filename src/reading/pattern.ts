@@ -13,7 +13,7 @@ export interface Match {
 
 type Node =
   | { readonly is: 'word'; readonly text: string }
-  | { readonly is: 'tag'; readonly tag: string; readonly name: string }
+  | { readonly is: 'tag'; readonly tag: string; readonly test: Test; readonly name: string }
   | { readonly is: 'choice'; readonly choices: readonly (readonly Node[])[] }
   | { readonly is: 'repeat'; readonly node: Node; readonly least: number; readonly most: number };
 
@@ -32,18 +32,31 @@ const numberForms: Readonly<Record<string, readonly NumberForm[]>> = {
   quantity: ['plain', 'length', 'weight'],
 };
 
-/** Whether a token is of a kind: a number form, 'count', 'number', 'word', 'any', or a tag of the vocabulary. */
-export const isA = (token: Token, tag: string): boolean => {
-  if (tag === 'any') return token.kind !== 'line';
-  if (tag === 'word') return token.kind === 'word';
-  if (tag === 'count') return isCount(token);
-  if (tag === 'number') return token.number !== undefined;
-  if (tag === 'filler') return token.kind === 'word' && token.number === undefined && token.means['piece'] === undefined;
-  if (tag === 'tax') return token.means['taxName'] !== undefined || token.means['taxWord'] !== undefined;
-  const forms = numberForms[tag];
-  if (forms !== undefined) return token.number !== undefined && forms.includes(token.number.form);
-  return token.means[tag] !== undefined;
+type Test = (token: Token) => boolean;
+
+const special: Readonly<Record<string, Test>> = {
+  any: (token) => token.kind !== 'line',
+  word: (token) => token.kind === 'word',
+  count: isCount,
+  number: (token) => token.number !== undefined,
+  filler: (token) => token.kind === 'word' && token.number === undefined && token.means['piece'] === undefined,
+  tax: (token) => token.means['taxName'] !== undefined || token.means['taxWord'] !== undefined,
 };
+
+const testFor = (tag: string): Test => {
+  const forms = numberForms[tag];
+  if (forms !== undefined) return (token) => token.number !== undefined && forms.includes(token.number.form);
+  return special[tag] ?? ((token) => token.means[tag] !== undefined);
+};
+const tests = new Map<string, Test>();
+const testOf = (tag: string): Test => {
+  const known = tests.get(tag) ?? testFor(tag);
+  tests.set(tag, known);
+  return known;
+};
+
+/** Whether a token is of a kind: a number form, 'count', 'number', 'word', 'any', or a tag of the vocabulary. */
+export const isA = (token: Token, tag: string): boolean => testOf(tag)(token);
 
 const readQuantifier = (source: string): [number, number] | undefined => {
   if (source === '?') return [0, 1];
@@ -76,7 +89,7 @@ const parse = (source: string): Node[] => {
         nodes.push({ is: 'choice', choices });
       } else if (atom.startsWith('<')) {
         const [first = '', second] = atom.slice(1, -1).split(':');
-        nodes.push({ is: 'tag', tag: second ?? first, name: first });
+        nodes.push({ is: 'tag', tag: second ?? first, test: testOf(second ?? first), name: first });
       } else nodes.push({ is: 'word', text: atom.startsWith('\\') ? atom.slice(1) : atom });
     }
     return nodes;
@@ -105,7 +118,7 @@ const run = (
       return index < end && tokens[index]?.text === node.text && after(index + 1);
     case 'tag': {
       const token = tokens[index];
-      if (index >= end || token === undefined || !isA(token, node.tag)) return false;
+      if (index >= end || token === undefined || !node.test(token)) return false;
       const before = kept.get(node.name);
       kept.set(node.name, token);
       if (after(index + 1)) return true;
@@ -126,17 +139,42 @@ const run = (
   }
 };
 
-// Whether a match can begin with this token: most patterns are ruled out by this one look.
-const mayBegin = (nodes: readonly Node[], token: Token): boolean => {
+// What a match can begin with: most patterns are ruled out by one look at a token.
+interface Opening {
+  readonly words: ReadonlySet<string>;
+  readonly tests: readonly Test[];
+}
+
+const openingOf = (nodes: readonly Node[]): { words: string[]; tests: Test[]; open: boolean } => {
+  const words: string[] = [];
+  const found: Test[] = [];
+  const merge = (inner: ReturnType<typeof openingOf>): void => {
+    words.push(...inner.words);
+    found.push(...inner.tests);
+  };
   for (const node of nodes) {
-    if (node.is === 'word') return token.text === node.text;
-    if (node.is === 'tag') return isA(token, node.tag);
-    if (node.is === 'choice') return node.choices.some((choice) => mayBegin(choice, token));
-    if (mayBegin([node.node], token)) return true;
-    if (node.least > 0) return false;
+    if (node.is === 'word') return { words: [...words, node.text], tests: found, open: false };
+    if (node.is === 'tag') return { words, tests: [...found, node.test], open: false };
+    const inner = node.is === 'choice' ? node.choices.map(openingOf) : [openingOf([node.node])];
+    for (const each of inner) merge(each);
+    const skips = node.is === 'repeat' ? node.least === 0 || inner.some((each) => each.open) : inner.some((each) => each.open);
+    if (!skips) return { words, tests: found, open: false };
   }
-  return true;
+  return { words, tests: found, open: true };
 };
+
+// What a match cannot do without: each entry lists words and tests of which one token must satisfy one.
+const needsOf = (nodes: readonly Node[]): Opening[] =>
+  nodes.flatMap((node): Opening[] => {
+    if (node.is === 'word') return [{ words: new Set([node.text]), tests: [] }];
+    if (node.is === 'tag') return node.tag === 'any' || node.tag === 'word' ? [] : [{ words: new Set(), tests: [node.test] }];
+    if (node.is === 'repeat') return node.least === 0 ? [] : needsOf([node.node]);
+    const inner = node.choices.map((choice) => needsOf(choice)[0]);
+    if (inner.some((each) => each === undefined)) return [];
+    return [{ words: new Set(inner.flatMap((each) => [...(each?.words ?? [])])), tests: inner.flatMap((each) => each?.tests ?? []) }];
+  });
+
+const satisfied = (need: Opening, tokens: readonly Token[]): boolean => tokens.some((token) => need.words.has(token.text) || need.tests.some((test) => test(token)));
 
 export interface Pattern {
   readonly source: string;
@@ -148,9 +186,23 @@ export interface Pattern {
 
 export const pattern = (source: string): Pattern => {
   const nodes = parse(source);
+  const opening = openingOf(nodes);
+  const words = new Set(opening.words);
+  const needs = needsOf(nodes);
+  // The last message looked at, and whether it holds all that a match needs.
+  let seen: readonly Token[] | undefined;
+  let possible = false;
+  const may = (tokens: readonly Token[]): boolean => {
+    if (tokens !== seen) {
+      seen = tokens;
+      possible = needs.every((need) => satisfied(need, tokens));
+    }
+    return possible;
+  };
   const at = (tokens: readonly Token[], index: number, end: number): Match | undefined => {
     const first = tokens[index];
-    if (first === undefined || index >= end || !mayBegin(nodes, first)) return undefined;
+    if (first === undefined || index >= end || !may(tokens)) return undefined;
+    if (!words.has(first.text) && !opening.tests.some((test) => test(first))) return undefined;
     const kept = new Map<string, Token>();
     let reached = -1;
     const found = run(nodes, 0, index, tokens, end, kept, (last) => {
@@ -163,6 +215,7 @@ export const pattern = (source: string): Pattern => {
     source,
     at,
     in: (tokens, start, end) => {
+      if (!may(tokens)) return undefined;
       for (let index = start; index < end; index++) {
         const match = at(tokens, index, end);
         if (match !== undefined) return match;

@@ -18,6 +18,9 @@ export type AskReason =
   | 'other currency'
   | 'which material'
   | 'which rate' // of tax, for a mixed piece
+  | 'which recipe' // of those proposed
+  | 'spent on what' // "spent 182.40": the stems, or everything
+  | 'plan with this' // minutes and spares a look-back taught
   | 'did you mean';
 
 /** One answer a person may choose. `words` is what they can type instead of tapping; choosing it states `facts`. */

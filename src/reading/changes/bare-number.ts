@@ -18,6 +18,8 @@ export const bareNumber = (reader: Reader, part: Part): Finding | undefined => {
       if (token.number.form !== 'plain') return undefined;
     } else if (token.kind === 'word' ? !bareWords.has(token.text) : !/^[,.\-*()!":>/]$/.test(token.text)) return undefined;
   }
+  // "that's 20 now" counts what is made; "it's 20 now" corrects.
+  if (/^(that's|thats|makes|up)$/.test(stretch[0]?.text ?? '') && stretch.at(-1)?.text === 'now') return undefined;
   const zones = zonesOf(tokens, part.start, part.end);
   const marked = starred || zones.old.length > 0 || markers.some((marker) => marker.in(tokens, part.start, part.end) !== undefined);
   if (!marked) return undefined;

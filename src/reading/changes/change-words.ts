@@ -18,6 +18,7 @@ export const markers = [
   '(same|as before|same again|same order|same as before|as above) (but|except|only|just|,|again|as)',
   '(change|swap|switch|amend|alter|update) ',
   '(has|have|had|got|been|date|event|wedding) (changed|moved|shifted|been moved|been changed|pushed|been pushed|rescheduled)',
+  '(went|gone|go|goes|bumped|put|moved|up|going|raised|increased|jumped) <upTo>',
   '(now|after all|in the end)',
 ].map((source) => pattern(source));
 

@@ -13,7 +13,7 @@ import { markers } from './change-words.ts';
 import { dateShift } from './differences.ts';
 import { inZones, zonesOf } from './zones.ts';
 
-const datesIn = (reader: Reader, part: Part): DateRead[] => {
+const datesIn = (reader: Reader, part: { readonly start: number; readonly end: number }): DateRead[] => {
   const reads: DateRead[] = [];
   for (let index = part.start; index < part.end; index++) {
     const read = dateAt(reader.tokens, index, reader.context) ?? loneDay(reader, index);
@@ -63,7 +63,7 @@ export const dateChange = (reader: Reader, part: Part): Finding | undefined => {
   const zones = zonesOf(reader.tokens, part.start, part.end);
   const marked = zones.old.length > 0 || markers.some((marker) => marker.in(reader.tokens, part.start, part.end) !== undefined);
   if (!marked) return undefined;
-  const reads = datesIn(reader, part);
+  const reads = [...zones.fresh, ...zones.old].flatMap(([start, end]) => datesIn(reader, { start, end }));
   const fresh = reads.filter((read) => inZones(zones.fresh, read.start));
   const old = reads.find((read) => inZones(zones.old, read.start));
   const [read] = fresh;
@@ -107,11 +107,11 @@ const timeIn = (reader: Reader, part: Part, date: DateRead): string | undefined 
 
 const timeWords = /^(ceremony|event|wedding|time|time's|times|start|starts|starting|handover|pickup|collection|party|its|it's|moved|now)$/;
 const timeChange = (reader: Reader, part: Part, zones: ReturnType<typeof zonesOf>): Finding | undefined => {
-  if (!reader.tokens.slice(part.start, part.end).some((token) => timeWords.test(token.text))) return undefined;
+  if (!reader.tokens.slice(part.start, part.end).some((token) => timeWords.test(token.text.replace(/'s$/, '')))) return undefined;
   let to: string | undefined;
   let from: string | undefined;
   for (let index = part.start; index < part.end; index++) {
-    const time = timeAt(reader, index, false);
+    const time = timeAt(reader, index, zones.old.length > 0);
     if (time === undefined) continue;
     if (inZones(zones.old, time.end - 1)) from ??= time.time;
     else to ??= time.time;

@@ -65,7 +65,8 @@ export const countDifference = (tokens: readonly Token[], index: number, end: nu
   for (const [form, sign] of forms) {
     const match = form.at(tokens, index, end);
     if (match === undefined || match.kept['n']?.number?.max !== undefined) continue;
-    if (tokens[match.end]?.means['each'] !== undefined || tokens[match.end]?.text === '@') return undefined;
+    const next = tokens[match.end];
+    if (next?.means['each'] !== undefined || /^(@|to|left|at|remaining|go)$/.test(next?.text ?? '')) return undefined;
     const piece = kindOf(match.kept['p']);
     const change: Change = { fact: 'change', what: 'count', by: sign * countOf(match), ...piece };
     return { match, fact: change };

@@ -5,6 +5,7 @@ import { findPrices, type Price } from '../order/prices.ts';
 import { countOf } from '../order/read-order.ts';
 import { pattern } from '../pattern.ts';
 import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
+import { isMaterial } from '../phrases/material-said.ts';
 import { taxAt } from '../phrases/tax-basis.ts';
 import { doneWord } from '../progress/done-words.ts';
 import type { Part } from '../text/message.ts';
@@ -19,6 +20,8 @@ const isNow = pattern(
 );
 const priceWord = /^(price|prices|cost|rate|charge|each|quote|pricing)$/;
 
+const otherPrice = pattern('(price|cost|rate) of (the|a)? <filler>'); // "price of petrol"
+
 const within = (part: Part, index: number): boolean => index >= part.start && index < part.end;
 
 /** A reader that sees one part alone, so that a correction never reaches into the next sentence. */
@@ -31,7 +34,7 @@ export const newValues = (reader: Reader, part: Part): Finding[] => {
   const { tokens } = reader;
   const zones = zonesOf(tokens, part.start, part.end);
   const marked = zones.old.length > 0 || markers.some((marker) => marker.in(tokens, part.start, part.end) !== undefined);
-  if (!marked) return [];
+  if (!marked || otherPrice.in(tokens, part.start, part.end) !== undefined) return [];
   const own = narrowed(reader, part);
   const facts: Unworded[] = [...madeChange(reader, part, zones)];
   if (facts.length === 0) facts.push(...countAndPrice(own, part, zones));
@@ -122,7 +125,7 @@ const countAndPrice = (own: Reader, part: Part, zones: Zones): Unworded[] => {
     all: zones.old.some(([start, end]) => tokens.slice(start, end).some((token) => token.means['all'] !== undefined)),
   };
   const named = tokens.slice(part.start, part.end).some((token) => priceWord.test(token.text));
-  const prices = findPrices(own, used).filter((price) => inZones(zones.fresh, price.index));
+  const prices = findPrices(own, used).filter((price) => inZones(zones.fresh, price.index) && (price.per !== 'unsaid' || price.number.form === 'money' || price.at || named));
   for (const price of prices)
     facts.push(
       priceChange(
@@ -218,8 +221,7 @@ const materialChange = (reader: Reader, part: Part, zones: Zones): Unworded[] =>
       (token, index) =>
         within(part, index) &&
         inZones(zone, index) &&
-        token.means['material'] !== undefined &&
-        reader.tokens[index + 1]?.means['ingredient'] === undefined,
+        isMaterial(reader, index),
     );
   const fresh = at(zones.fresh);
   if (fresh < 0) return [];

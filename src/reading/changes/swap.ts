@@ -48,8 +48,12 @@ export const swapped = (reader: Reader, part: Part): Finding | undefined => {
     const given = numberOf(match.kept['m']) ?? count;
     const old = numberOf(match.kept['n']);
     // "swap 1 of 3" leaves the rest: with a number the difference would need the thread, so the whole kind is meant only as said.
+    // "swap 3 bouts for corsages" without "the" takes three of them; "swap the 2 …" takes them all.
+    const whole = /^(the|both|all|those|our|her)$/.test(reader.tokens[match.start + 1]?.text ?? '') || !/^(swap|change|switch|replace|exchange|trade|swop|turn|convert)$/.test(reader.tokens[match.start]?.text ?? '');
     const facts: Unworded[] =
-      given === undefined
+      given !== undefined && old !== undefined && !whole
+        ? [{ fact: 'change', what: 'count', by: -old, piece: from }, { fact: 'change', what: 'count', by: given, piece: to }]
+        : given === undefined
         ? [{ fact: 'change', what: 'piece', from, to, piece: from }]
         : [
             { fact: 'change', what: 'count', to: given, piece: to },
@@ -59,6 +63,8 @@ export const swapped = (reader: Reader, part: Part): Finding | undefined => {
   }
   const none = gone.at(reader.tokens, part.start, part.end) ?? lateStart(reader, part) ?? goneAfter.at(reader.tokens, part.start, part.end);
   if (none === undefined || part.end - none.end > 6 || kind(none.kept['p']) === 'unspecified') return undefined;
+  // "no bout for the ring bearer" takes nobody else's away.
+  if (/^(for|on|to|with)$/.test(reader.tokens[none.end]?.text ?? '')) return undefined;
   const first = reader.tokens[none.start]?.text ?? '';
   if (
     /^(done|made|left|finished)$/.test(reader.tokens[none.end]?.text ?? '') ||

@@ -11,6 +11,7 @@ export interface Zones {
 const notNow = pattern(
   "(not|instead of|rather than|isn't|isnt|wasn't|wasnt|aren't|arent|never|no longer|as opposed to|and not|was|were|used to be|down from|up from|in place of|ain't)",
 );
+const saidMeant = pattern('(said|put|typed|wrote) <any> <any>{0,3} (meant|mean|should) <any>');
 const fromTo = pattern('(from) <a:any> <any>{0,3} to');
 // "tax not included" takes nothing back.
 const taxNegated = (tokens: readonly Token[], index: number): boolean => {
@@ -19,6 +20,9 @@ const taxNegated = (tokens: readonly Token[], index: number): boolean => {
     token?.means['taxName'] !== undefined || token?.means['taxWord'] !== undefined || token?.text === 'is';
   return next?.means['included'] !== undefined && (isTax(before) || isTax(after));
 };
+
+const tags = ['material', 'piece', 'weekday', 'month', 'included', 'onTop', 'each', 'all', 'taxName', 'taxWord'];
+const comparable = (token: Token): boolean => token.number !== undefined || tags.some((tag) => token.means[tag] !== undefined);
 
 const butNow = /^(,|but|-|\.|;|it's|its|should|now|make|->|>|\()$/;
 const wasSupposed = pattern('(was|were) (supposed|meant|to be|already)');
@@ -34,6 +38,11 @@ export const zonesOf = (tokens: readonly Token[], start: number, end: number): Z
         [change.end, end],
       ],
     };
+  }
+  const said = saidMeant.in(tokens, start, end);
+  if (said !== undefined) {
+    const meant = tokens.findIndex((token, index) => index > said.start && index < said.end && /^(meant|mean|should)$/.test(token.text));
+    return { old: [[said.start + 1, meant]], fresh: [[start, said.start], [meant + 1, end]] };
   }
   for (let index = start; index < end; index++) {
     const match = notNow.at(tokens, index, end);

@@ -39,6 +39,7 @@ const inWeeks = pattern(
   '(in (a|about|exactly)? (<n:duration>|fortnight|week) (time)?|(<n:duration>|a fortnight|a week) (today|from today|from now|time))',
 );
 const vagueMonth = pattern('(in|early|mid|late|end of|start of|beginning of|middle of|sometime in|around|this|next) (-|the)? <m:month>');
+const monthWedding = pattern('(a|an|our|the|this)? <m:month> (wedding|event|party|do|dance|gala)');
 const dayOnly = pattern("(on|to|for|it's|its|is|the|by|until) (the)? <d:ordinal>");
 const ofNextMonth = pattern('(the)? <d:ordinal> (of)? (next|this) month');
 const sunMonth = /^(sun|mar|may|sat|wed)$/;
@@ -52,7 +53,9 @@ const yearFrom = (token: Token | undefined): number | undefined => {
 
 const build = (context: ReadingContext, month: number, day: number, year: number | undefined): Day | undefined => {
   if (year !== undefined) return dayOf(year, month, day);
-  return forward(context.today, (in_) => dayOf(in_, month, day));
+  const { today } = context;
+  const passed = month < monthOf(today) || (month === monthOf(today) && day < Number(today.slice(8)));
+  return dayOf(yearOf(today) + (passed ? 1 : 0), month, day);
 };
 
 const withWeekday = (read: DateRead, weekday: Token | undefined, context: ReadingContext): DateRead => {
@@ -119,8 +122,10 @@ const slashForms = (tokens: readonly Token[], index: number, context: ReadingCon
   const parts = token?.number?.form === 'slashed' ? token.number.parts : undefined;
   if (token === undefined || parts === undefined) return undefined;
   const [a = 0, b = 0, c] = parts;
+  // "3/4" without a year is a date only beside words that want one: "10/10 would recommend".
+  const short = c === undefined && weekday === undefined ? { relative: true as const } : {};
   const read = (days: readonly Day[], more: Partial<DateRead> = {}): DateRead =>
-    withWeekday({ start: index, end: at + 1, days, ...more }, weekday, context);
+    withWeekday({ start: index, end: at + 1, days, ...short, ...more }, weekday, context);
   if (c !== undefined && a > 31) {
     const day = dayOf(a, b, c);
     return read(day === undefined ? [] : [day], day !== undefined && day < context.today ? { past: true } : {});
@@ -258,7 +263,10 @@ const named = (tokens: readonly Token[], index: number, context: ReadingContext)
     if (match === undefined) continue;
     const year = yearFrom(match.kept['y']);
     const end = match.kept['y'] !== undefined && year === undefined ? match.end - 1 : match.end;
-    if (/^(card|cards|rush|week|stock|orders|party|do)$/.test(tokens[end]?.text ?? '')) return undefined;
+    const next = tokens[end]?.text ?? '';
+    if (/^(card|cards|rush|week|stock|orders)$/.test(next)) return undefined;
+    // A christmas party need not be on the day.
+    if (/^(party|do|dance|ball|fair|wedding|event|dinner)$/.test(next) && end - index === 1) return undefined;
     if (year !== undefined) return { start: index, end, days: name.days(year, context.region).flatMap((day) => day ?? []) };
     const read = several(index, end, context, (in_) => name.days(in_, context.region).flatMap((day) => day ?? []));
     return read === undefined ? { start: index, end, days: [] } : { ...read, yearAssumed: true };
@@ -267,7 +275,7 @@ const named = (tokens: readonly Token[], index: number, context: ReadingContext)
 };
 
 const vague = (tokens: readonly Token[], index: number, context: ReadingContext): DateRead | undefined => {
-  const month = vagueMonth.at(tokens, index, tokens.length);
+  const month = vagueMonth.at(tokens, index, tokens.length) ?? monthWedding.at(tokens, index, tokens.length);
   if (month !== undefined && !isA(tokens[month.end] ?? (tokens[index] as Token), 'ordinal')) {
     const read = several(index, month.end, context, (year) => weekdaysOfMonth(year, monthOfToken(month.kept['m']), 6));
     return read === undefined ? undefined : { ...read, relative: true };

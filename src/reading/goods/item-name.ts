@@ -66,6 +66,8 @@ const dropBefore = new Set([
   'thats',
   'are',
   'list',
+  'foraged',
+  'picked',
 ]);
 const dropAfter = new Set([
   'stem',
@@ -150,14 +152,18 @@ const dropAfter = new Set([
 const nameOf = (token: Token, last: boolean): string => token.means['ingredient'] ?? (last ? singular(token.text) : token.text);
 
 /** Whether any of these words is a known flower, foliage or sundry. */
-export const knowsItem = (tokens: readonly Token[], items: readonly string[]): boolean =>
-  tokens.some(
-    (token) =>
-      token.means['ingredient'] !== undefined ||
-      (token.kind === 'word' &&
-        token.text.length > 3 &&
-        items.some((item) => item.toLowerCase().split(' ').includes(singular(token.text)))),
-  );
+export const knowsItem = (tokens: readonly Token[], items: readonly string[]): boolean => {
+  const own = itemWords(items);
+  return tokens.some((token) => token.means['ingredient'] !== undefined || (token.kind === 'word' && token.text.length > 3 && own.has(singular(token.text))));
+};
+
+// The words of the studio's price list, once per list.
+const wordsOf = new WeakMap<readonly string[], ReadonlySet<string>>();
+const itemWords = (items: readonly string[]): ReadonlySet<string> => {
+  const known = wordsOf.get(items) ?? new Set(items.flatMap((item) => item.toLowerCase().split(' ').map(singular)));
+  wordsOf.set(items, known);
+  return known;
+};
 
 /** The singular trade name these words give; undefined when no name is left. `keepPieceWords`: "corsage pins" are goods. */
 export const itemName = (given: readonly Token[], dropMaterial: boolean): string | undefined => {
@@ -176,4 +182,16 @@ export const itemName = (given: readonly Token[], dropMaterial: boolean): string
     .join(' ')
     .replace(/ - /g, '-');
   return words.replace(/^(pearl head|pearl-head) pin$/, 'pearl head pin');
+};
+
+/** The unbroken run of tokens that holds a known name, from tokens that may have gaps between them. */
+export const namedRun = (tokens: readonly (Token & { readonly at: number })[], items: readonly string[]): readonly Token[] => {
+  const runs: (Token & { readonly at: number })[][] = [];
+  for (const token of tokens) {
+    const run = runs.at(-1);
+    const last = run?.at(-1);
+    if (run !== undefined && last !== undefined && last.at + 1 === token.at) run.push(token);
+    else runs.push([token]);
+  }
+  return runs.find((run) => knowsItem(run, items)) ?? tokens;
 };

@@ -45,7 +45,8 @@ export const findPack = (tokens: readonly Token[], start: number, end: number): 
     for (let index = match.start; index < match.end; index++) used.add(index);
   };
   for (const [form, isQuantity] of forms) {
-    const match = lastWeight(form, tokens, start, end);
+    // "10 m spool 18": the length is the size, so a bare number behind is the price.
+    const match = measuredBeside(form, tokens, start, end) ? undefined : lastWeight(form, tokens, start, end);
     if (match === undefined || overlaps(match, used)) continue;
     const { k, n, m, q } = match.kept;
     if (isQuantity) {
@@ -100,6 +101,12 @@ const lastWeight = (form: Pattern, tokens: readonly Token[], start: number, end:
 };
 const anotherWeight = (tokens: readonly Token[], from: number, end: number): boolean =>
   tokens.slice(from, end).some((token) => token.number?.form === 'weight');
+
+const bareSize = /^\(a\|an\|per\|the\|each/;
+const measuredBeside = (form: Pattern, tokens: readonly Token[], start: number, end: number): boolean =>
+  bareSize.test(form.source) &&
+  tokens.slice(start, end).some((token, at) => (token.number?.form === 'length' || token.number?.form === 'weight') && tokens[start + at + 1]?.means['pack'] !== undefined) &&
+  !tokens.slice(start, end).some((token) => /^(of|\/|x)$/.test(token.text));
 
 const overlaps = (match: Match, used: ReadonlySet<number>): boolean => {
   for (let index = match.start; index < match.end; index++) if (used.has(index)) return true;

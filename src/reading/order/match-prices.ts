@@ -61,6 +61,11 @@ export const matchPrices = (mentions: readonly Mention[], prices: readonly Price
     }
     if (own.size === lines.length) return { lines: bare(own), spare: [] };
   }
+  const [onlyLine, secondLine] = lines;
+  const [unit, secondUnit] = units;
+  if (onlyLine !== undefined && secondLine === undefined && unit !== undefined && secondUnit === undefined && totals.length === 1 && total !== undefined) {
+    return { lines: bare(new Map([[onlyLine, unit]])), common: total, spare: [] };
+  }
   if (prices.length === 1) {
     const last = lines.at(-1);
     if (lines.length <= 1 || last === undefined || only.index > last.index) {

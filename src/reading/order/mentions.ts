@@ -143,6 +143,8 @@ const countLeft = (
       (token.means['role'] !== undefined && steps === 0 && !/s$/.test(reader.tokens[index]?.text ?? 's') && token.text !== 'rest');
     if (owner && isCount(reader.tokens[at - 1])) continue;
     if (owner) return { ...found, start: at, exact: 1, countIndex: at };
+    // "$22 a bout" prices one, it orders none.
+    if ((token.text === 'a' || token.text === 'an') && reader.tokens[at - 1]?.number !== undefined) return { start: index };
     if (token.text === 'a' || token.text === 'an' || token.text === 'single') return { ...found, start: at, exact: 1, countIndex: at };
     if (token.means['material'] !== undefined) {
       material = token.means['material'];
@@ -174,6 +176,9 @@ const countRight = (reader: Reader, after: number): { count: Token; countIndex: 
   return { count, countIndex: match.end - 1, marked: marked !== undefined && reader.tokens[after]?.text !== '-' };
 };
 
+// "groom's buttonhole 18, 6 others at 12": as many more of the kind named before.
+const others = pattern('<n:count> (others|ones|more|extra) (@|at|<money>|for)');
+
 const isPiece = (reader: Reader, index: number): boolean => {
   const token = reader.tokens[index];
   if (token?.means['piece'] === undefined || !reader.free(index)) return false;
@@ -195,6 +200,7 @@ const isPiece = (reader: Reader, index: number): boolean => {
 };
 
 /** Numbers that stand behind their piece in a sentence of such pairs: "buttonholes 10 corsage 22". */
+const ofEach = pattern('<n:count> of (each|both|them each)');
 const nameFirst = (reader: Reader): ReadonlyMap<number, number> => {
   const pairs = new Map<number, number>();
   for (const part of reader.message.parts) {
@@ -223,7 +229,16 @@ export const findMentions = (reader: Reader): Mention[] => {
   const mentions: Mention[] = [];
   let usedTo = 0;
   const pairs = nameFirst(reader);
+  const each = ofEach.in(reader.tokens, 0, reader.tokens.length);
+  const eachCount = each?.kept['n'];
   for (let index = 0; index < reader.tokens.length; index++) {
+    const more = others.at(reader.tokens, index, reader.tokens.length);
+    const before = mentions.at(-1);
+    if (more?.kept['n'] !== undefined && before !== undefined && reader.free(index) && reader.free(index + 1)) {
+      mentions.push({ index: index + 1, last: index + 1, start: index, end: index + 2, kind: before.kind, count: more.kept['n'], countIndex: index });
+      usedTo = index + 2;
+      continue;
+    }
     if (!isPiece(reader, index)) continue;
     const token = reader.tokens[index] as Token;
     const after = reader.tokens[index + 1];

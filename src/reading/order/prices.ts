@@ -37,6 +37,11 @@ const atBefore = ['@', 'at'];
 const kindOf = (token: Token | undefined): Price['kind'] =>
   token === undefined ? undefined : token.means['budget'] !== undefined ? 'budget' : token.means['upTo'] !== undefined ? 'up to' : 'from';
 
+const endsThere = (tokens: readonly Token[], end: number): boolean => {
+  const next = tokens[end];
+  return next === undefined || next.kind !== 'word' || ['included', 'onTop', 'material', 'taxName', 'taxWord'].some((tag) => next.means[tag] !== undefined);
+};
+
 const endingAt = (reader: Reader, pat: ReturnType<typeof pattern>, index: number, reach: number) => {
   for (let start = Math.max(0, index - reach); start < index; start++) {
     const match = pat.at(reader.tokens, start, index);
@@ -95,6 +100,11 @@ const priceAt = (reader: Reader, index: number): Price | undefined => {
   const ahead = tokens[start - 1];
   if (per === 'unsaid' && ahead !== undefined && eachBefore.includes(ahead.text) && reader.free(start - 1)) {
     per = 'each';
+    start -= 1;
+  }
+  // "the lot for $450", "35 buttonholes for 500"
+  if (per === 'unsaid' && previous?.text === 'for' && endsThere(tokens, end)) {
+    forCount = true;
     start -= 1;
   }
   const named = forNamed.at(tokens, end, tokens.length);

@@ -21,13 +21,13 @@ const pairForms: readonly (readonly [ReturnType<typeof pattern>, number])[] = [
   [pattern('(me|myself) (and|&|\\+|n) <word>'), 2],
   [pattern('<word> (and|&|\\+|n) (me|i|myself)'), 2],
   [pattern('(on my own|by myself|solo|on my tod|myself|just me|only me|me)'), 1],
-  [pattern('(a|one|an|another) (extra)? <bench>'), 1],
+  [pattern('(a|one|an|another|extra) (extra)? <bench>'), 1],
 ];
 const wageForms = [
   pattern('<w:money> (per|an|a|/|p|p/h|ph|each per|-) (/)? (hour|hr|h|hrs|hourly)'),
   pattern('<w:money> (ph|p/h|phr|hourly|hr|hour)'),
   pattern(
-    '(pay|paying|paid|wage|wages|rate|on|at|@|get|gets|getting|is|costs|charge|charges) (is|of|rate|at|:|=|her|him|them|me|us|now|hourly)? <w:amount> (per|an|a|/|p|ph|p/h) (/)? (hour|hr|h|hrs)?',
+    '(pay|paying|paid|wage|wages|rate|on|at|@|get|gets|getting|is|costs|charge|charges) (is|of|rate|at|:|=|her|him|them|me|us|now|hourly|the)? (<bench>)? <w:amount> (per|an|a|/|p|ph|p/h) (/)? (hour|hr|h|hrs)?',
   ),
   pattern('(hourly|wage|wages|hourly rate|wage rate) (rate|wage|cost|is|of|:|now|=|at)? (is|at|now|of)? <w:money>'),
   pattern('<w:money> (an|a|per) (hour|hr)'),
@@ -203,7 +203,7 @@ const away = (reader: Reader, part: Part): Finding | undefined => {
   if (
     match === undefined ||
     name === undefined ||
-    notPeople.test(name.text) ||
+    notPeople.test(name.text) || awayWord.test(name.text) ||
     !words.some((word) => awayWord.test(word) || word === 'not')
   )
     return undefined;
@@ -248,7 +248,8 @@ const read = (reader: Reader, part: Part): Finding | undefined => {
     (people !== undefined && total === undefined ? hoursByClock(reader, part) : undefined);
   const date = dateIn(reader, part);
   const atBench = words.some((token) => hand.test(token.text)) || words.some((token) => token.text === 'of us');
-  const enough = gone
+  const ours = total !== undefined && words.some((token) => /^(us|of us|bench|labour|labor)$/.test(token.text));
+  const enough = ours ? true : gone
     ? date !== undefined
     : wage !== undefined
       ? true

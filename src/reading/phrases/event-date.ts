@@ -3,7 +3,7 @@
 import type { Day } from '../../values/day.ts';
 import { type TimeRead, timeAt } from '../dates/clock-time.ts';
 import { dateOutcome } from '../dates/date-facts.ts';
-import { type DateRead, dateAt } from '../dates/date-forms.ts';
+import { type DateRead, dateAt, dayAlone } from '../dates/date-forms.ts';
 import type { FactOf } from '../fact.ts';
 import type { Finding, Phrase, Reader, Unworded } from '../phrase.ts';
 
@@ -26,7 +26,6 @@ const leads = new Set([
   'pick-up',
   'collection',
   'date',
-  'for',
   'nuptials',
   'bride',
   'needed',
@@ -86,7 +85,6 @@ const vetoes = new Set([
   'holidays',
   'leave',
   'van',
-  'service',
   'meeting',
   'appointment',
   'lunch',
@@ -235,6 +233,11 @@ const fillers = new Set([
   'everyone',
   '!',
   'deffo',
+  'sometime',
+  'probably',
+  'maybe',
+  'looking',
+  'like',
   'half',
   'quarter',
   'past',
@@ -246,7 +249,11 @@ const fillers = new Set([
   'a',
 ]);
 
-const lead = (reader: Reader): boolean => reader.tokens.some((token) => token.kind === 'word' && leads.has(token.text));
+// "bouts are done, corsages tomorrow": a day beside work is a working day.
+const working = (reader: Reader): boolean => reader.facts.some((fact) => ['made', 'left', 'broke', 'crew', 'question', 'actual', 'step', 'pack', 'recipe', 'change'].includes(fact.fact));
+
+const lead = (reader: Reader): boolean => reader.tokens.some((token) => token.kind === 'word' && leads.has(token.text.replace(/'s$/, '')));
+const namedEvent = (reader: Reader): boolean => reader.tokens.some((token) => /^(event|wedding|event's|wedding's|party|gala|ceremony|handover|date|date's)$/.test(token.text));
 const vetoed = (reader: Reader, read: DateRead): boolean => {
   const part = reader.message.parts.find((each) => each.start <= read.start && read.start < each.end);
   if (part === undefined) return false;
@@ -258,12 +265,7 @@ const vetoed = (reader: Reader, read: DateRead): boolean => {
 };
 
 // "40 bouts for friday": the order around it makes it the event's day.
-const tradeWords = (reader: Reader): boolean =>
-  reader.tokens.some(
-    (token, index) =>
-      reader.free(index) &&
-      (token.means['piece'] !== undefined || token.means['material'] !== undefined || token.means['taxName'] !== undefined),
-  );
+const tradeWords = (reader: Reader): boolean => reader.tokens.some((token, index) => reader.free(index) && token.means['piece'] !== undefined);
 
 const bareDate = (reader: Reader, reads: readonly DateRead[]): boolean =>
   reader.tokens.every((token, index) => {
@@ -301,11 +303,20 @@ const timeNear = (reader: Reader, reads: readonly DateRead[], confident: boolean
   return undefined;
 };
 
+// "22nd" and nothing else.
+const loneDay = (reader: Reader, index: number): DateRead | undefined => {
+  const token = reader.tokens[index];
+  return reader.tokens.length <= 2 && token?.number?.form === 'ordinal' ? dayAlone(index, index + 1, Number(token.number.amount), reader.context) : undefined;
+};
+
+// More dates than this is a calendar pasted in, not an event's date.
+const most = 12;
+
 const dateReads = (reader: Reader): DateRead[] => {
   const reads: DateRead[] = [];
-  for (let index = 0; index < reader.tokens.length; index++) {
+  for (let index = 0; index < reader.tokens.length && reads.length < most; index++) {
     if (!reader.free(index)) continue;
-    const read = dateAt(reader.tokens, index, reader.context);
+    const read = dateAt(reader.tokens, index, reader.context) ?? loneDay(reader, index);
     if (read === undefined) continue;
     let free = true;
     for (let at = read.start; at < read.end; at++) free &&= reader.free(at);
@@ -319,7 +330,8 @@ const dateReads = (reader: Reader): DateRead[] => {
 const find = (reader: Reader): Finding[] => {
   const reads = dateReads(reader).filter((read) => !vetoed(reader, read));
   if (reads.length === 0) return [];
-  const strong = lead(reader) || bareDate(reader, reads) || tradeWords(reader);
+  const forDate = reads.some((read) => /^(for)$/.test(reader.tokens[read.start - 1]?.text ?? '') || (reader.tokens[read.start - 1]?.text === 'the' && reader.tokens[read.start - 2]?.text === 'for') || /^(for)$/.test(reader.tokens[read.start]?.text ?? ''));
+  const strong = ((lead(reader) || forDate) && !(working(reader) && !namedEvent(reader))) || bareDate(reader, reads) || (tradeWords(reader) && !working(reader));
   const usable = reads.filter((read) => strong || read.relative !== true).filter((read) => read.relative !== true || strong);
   const day = usable.some((read) => read.relative !== true) ? usable.filter((read) => read.relative !== true) : usable;
   const time = timeNear(reader, day, strong || day.some((read) => read.relative !== true));

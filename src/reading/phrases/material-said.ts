@@ -33,7 +33,7 @@ const negated = pattern("(not|no|nothing|isn't|isnt|aren't|arent|never|don't|don
 
 // "preserved roses" for an event are what it is made of; on a price list they are goods.
 const tradeAround = (reader: Reader): boolean => reader.facts.some((fact) => ['pieces', 'price', 'date', 'title'].includes(fact.fact));
-const isMaterial = (reader: Reader, index: number): boolean => {
+export const isMaterial = (reader: Reader, index: number): boolean => {
   const token = reader.tokens[index];
   if (token?.means['material'] === undefined || !reader.free(index)) return false;
   const next = reader.tokens[index + 1];

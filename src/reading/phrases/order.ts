@@ -1,8 +1,10 @@
 // Pieces ordered and what they cost: "40 lapel pieces at 25", "6 bouts 3 corsages, $12 bouts $28 corsages", "1000 all up for 40".
 
+import { decimal } from '../../values/decimal.ts';
 import { problem } from '../../values/result.ts';
+import type { Token } from '../text/token.ts';
 import type { Fact } from '../fact.ts';
-import { matchPrices } from '../order/match-prices.ts';
+import { type Matched, matchPrices } from '../order/match-prices.ts';
 import { findMentions, type Mention } from '../order/mentions.ts';
 import { findPrices, type Price } from '../order/prices.ts';
 import { askEachOrAll, countOf, likelyPer, lineFacts, priceFact } from '../order/read-order.ts';
@@ -109,7 +111,8 @@ const withListed = (reader: Reader, mentions: readonly Mention[], counts: Readon
   const numbers = reader.tokens.flatMap((token, index) =>
     index > last.end - 1 && token.number?.form === 'plain' && !counts.has(index) && reader.free(index) ? [index] : [],
   );
-  if (!respective || numbers.length !== lines.length) return [...prices];
+  const plausible = numbers.every((index) => Number(reader.tokens[index]?.number?.amount) >= 5);
+  if (numbers.length !== lines.length || !(respective || plausible)) return [...prices];
   return numbers.map((index) => {
     const token = reader.tokens[index];
     const known = prices.find((price) => price.index === index);
@@ -124,28 +127,68 @@ const needs = pattern(
   '(need|want|needs|wants|x|qty|quantity|order|ordering|do|doing|about|around|,|for|say|just) (about|around|:)? <n:count> (of them|of those|pls|please|no|nos|pcs|pieces|in all|thanks)?',
 );
 const needed = (reader: Reader, mentions: readonly Mention[], prices: readonly Price[]): Mention[] => {
-  const [only, second] = mentions;
-  if (only === undefined || second !== undefined || only.countIndex !== undefined) return [...mentions];
   const priced = new Set(prices.flatMap((price) => Array.from({ length: price.end - price.start }, (_, at) => price.start + at)));
-  for (const part of reader.message.parts) {
-    for (let index = part.start; index < part.end; index++) {
-      const match = needs.at(reader.tokens, index, part.end);
-      const number = match?.kept['n'];
-      const at = number === undefined ? -1 : reader.tokens.indexOf(number, index);
-      const next = reader.tokens[match?.end ?? 0];
-      if (
-        match === undefined ||
-        number === undefined ||
-        priced.has(at) ||
-        !reader.free(at) ||
-        (next !== undefined && next.kind === 'word' && next.means['material'] === undefined && next.means['included'] === undefined)
-      )
-        continue;
-      if (reader.tokens[index]?.text === ',' && !prices.some((price) => price.index > at)) continue;
-      return [{ ...only, count: number, countIndex: at, apart: true }];
-    }
+  const used = new Set(mentions.flatMap((mention) => mention.countIndex ?? []));
+  return mentions.map((mention, at) => {
+    if (mention.countIndex !== undefined) return mention;
+    const from = mentions.length === 1 ? 0 : mention.end;
+    const to = mentions.length === 1 ? reader.tokens.length : (mentions[at + 1]?.start ?? reader.tokens.length);
+    const number = neededNumber(reader, from, to, (index) => !priced.has(index) && !used.has(index), prices);
+    return number === undefined ? mention : { ...mention, count: reader.tokens[number] as Token, countIndex: number, apart: true };
+  });
+};
+
+const ofThem = pattern('<n:count> (of them|of those|of these|in all|off|no|nos)');
+const neededNumber = (reader: Reader, from: number, to: number, open: (index: number) => boolean, prices: readonly Price[]): number | undefined => {
+  for (let index = from; index < to; index++) {
+    const match = ofThem.at(reader.tokens, index, to) ?? needs.at(reader.tokens, index, to);
+    const number = match?.kept['n'];
+    const at = number === undefined ? -1 : reader.tokens.indexOf(number, index);
+    const next = reader.tokens[match?.end ?? 0];
+    const plainNoun = next !== undefined && next.kind === 'word' && next.means['material'] === undefined && next.means['included'] === undefined && next.means['piece'] === undefined;
+    if (match === undefined || number === undefined || !open(at) || !reader.free(at) || plainNoun) continue;
+    if (reader.tokens[index]?.text === ',' && !prices.some((price) => price.index > at)) continue;
+    return at;
   }
-  return [...mentions];
+  return undefined;
+};
+
+// "€8,25 per buttonhole, 60 of them": the kind is named only by its price.
+const pricedOnly = (mentions: readonly Mention[], prices: readonly Price[]): readonly Mention[] => {
+  const [price] = prices;
+  if (mentions.length > 0 || price?.piece === undefined || price.piece === 'unspecified' || price.pieceIndex === undefined || prices.length > 1) return mentions;
+  return [{ index: price.pieceIndex, last: price.pieceIndex, start: price.pieceIndex, end: price.pieceIndex + 1, kind: price.piece }];
+};
+
+// "$12.50 each x 40 = $500": what follows the equals sign beside a price each is the total.
+const equalsTotal = (reader: Reader, prices: readonly Price[]): Price[] =>
+  prices.map((price) => (price.per === 'unsaid' && reader.tokens[price.start - 1]?.text === '=' && prices.some((other) => other.per === 'each') ? { ...price, per: 'all' } : price));
+
+// A price each beside a total: one when they agree, a question when they do not.
+const settleTotals = (reader: Reader, matched: Matched, pieces: number): Matched & { ask?: Ask } => {
+  const [line, second] = matched.lines;
+  const { common } = matched;
+  if (line?.price === undefined || second !== undefined || common?.per !== 'all' || line.price.per === 'all') return matched;
+  const each = line.price;
+  const lines = [{ mention: line.mention }];
+  if (decimal(each.number.amount).times(pieces).equals(common.number.amount)) return { lines, common: { ...each, per: 'each' }, spare: [common] };
+  const words = reader.words(Math.min(each.start, common.start), Math.max(each.end, common.end));
+  const choice = (price: Price, per: 'each' | 'all') => ({ words: reader.words(price.start, price.end), facts: [{ ...priceFact(price, per, false), words: reader.words(price.start, price.end) } as Fact] });
+  return { lines, spare: [], ask: { about: 'price', why: 'each or all', words, choices: [choice(each, 'each'), choice(common, 'all')] } };
+};
+
+// "bouts 14, corsages 32" and nothing else: counts, or prices?
+const nameFirstAsk = (reader: Reader, mentions: readonly Mention[], prices: readonly Price[]): Finding | undefined => {
+  const lines = mentions.filter((mention) => mention.count !== undefined);
+  if (lines.length < 2 || prices.length > 0 || !lines.every((mention) => mention.countIndex !== undefined && mention.countIndex > mention.index && mention.end === mention.countIndex + 1 && mention.countIndex === mention.last + 1)) return undefined;
+  const numbers = lines.map((mention) => Number(mention.count?.number?.amount));
+  if (numbers.some((number) => number < 5)) return undefined;
+  const start = lines[0]?.start ?? 0;
+  const end = lines.at(-1)?.end ?? 0;
+  const words = reader.words(start, end);
+  const counts = lines.map((mention) => ({ fact: 'pieces', piece: mention.kind, ...countOf(mention), words }) as Fact);
+  const priced = lines.map((mention) => ({ fact: 'price', amount: mention.count?.number?.amount ?? '', per: 'each', piece: mention.kind, words }) as Fact);
+  return { start, end, asks: [{ about: 'count', why: 'which number', words, choices: [{ words: 'how many of each', facts: counts }, { words: 'the price of each', facts: priced }] }] };
 };
 
 const find = (reader: Reader): Finding[] => {
@@ -153,16 +196,19 @@ const find = (reader: Reader): Finding[] => {
   const counts = new Set(all.flatMap((mention) => (mention.countIndex === undefined ? [] : [mention.countIndex])));
   const ends = new Set(all.filter((mention) => mention.countIndex !== undefined).map((mention) => mention.last));
   const prices = withListed(reader, all, counts, [...findPrices(reader, counts, ends), ...pairPrices(reader, all)]);
-  const mentions = needed(reader, certain(reader, all, prices), prices);
+  const mentions = needed(reader, pricedOnly(certain(reader, all, prices), prices), prices);
   const ordered = mentions.filter((mention) => mention.countIndex !== undefined);
   if (ordered.length === 0 && prices.length === 0) return [];
   const pieces = ordered.reduce((sum, mention) => sum + countOf(mention).count, 0);
-  const matched = matchPrices(mentions, prices);
+  const ambiguous = nameFirstAsk(reader, mentions, prices);
+  if (ambiguous !== undefined) return [ambiguous];
+  const matched = settleTotals(reader, matchPrices(mentions, equalsTotal(reader, prices)), pieces);
   const coversOther = reader.tokens.some((token) => token.means['other'] !== undefined);
   const facts: Fact[] = lineFacts(reader, matched);
-  const asks: Ask[] = [];
+  const asks: Ask[] = matched.ask === undefined ? [] : [matched.ask];
   const read: Price[] = matched.lines.flatMap((line) => (line.price === undefined ? [] : [line.price]));
   const common = matched.common;
+  if (matched.ask !== undefined || matched.lines.length === 1) read.push(...matched.spare.filter((price) => price.per === 'all'), ...(matched.ask === undefined ? [] : prices.filter((price) => !read.includes(price))));
   const trade =
     ordered.length > 0 ||
     mentions.length > 0 ||

@@ -5,7 +5,7 @@ import type { Finding, Phrase, Reader } from '../phrase.ts';
 
 const forms = [
   '(<count>|a|an|one)? <filler>{0,2} <other>',
-  '(bay|room|rm|table|gate|level|unit|door|code|invoice|inv|order|po|ticket|flight|platform|page|channel|route|junction|lot|locker|booking|ref|reference|quote|job|account|acct|docket|flat|apt|suite|floor|aisle|shelf|row|line|post code|postcode|pin|passcode|password|wifi|tel|phone|ph|mob|mobile|call|ring|ext|extension|zone|dock|stall|lane|track|size|version|chapter|episode|season) (no|number|num|num.|code|is|was|#|:|.|-){0,3} (<number>)',
+  '(bay|room|rm|table|gate|level|unit|door|code|invoice|inv|order|po|ticket|flight|platform|page|channel|route|junction|lot|locker|booking|ref|reference|account|acct|docket|flat|apt|suite|floor|aisle|shelf|row|line|post code|postcode|pin|passcode|password|wifi|tel|phone|ph|mob|mobile|call|ring|ext|extension|zone|dock|stall|lane|track|size|version|chapter|episode|season) (no|number|num|num.|code|is|was|#|:|.|-){0,3} (<number>)',
   '(no|number) (.)? <plain> (<word>)? (street|st|road|rd|lane|avenue|ave|close|drive)',
   '<plain> <word>{1,2} (street|road|rd|lane|avenue|ave|close|drive|crescent|terrace)',
   '<temperature>',

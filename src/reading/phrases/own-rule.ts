@@ -21,7 +21,7 @@ const forms: readonly (readonly [ReturnType<typeof pattern>, (match: Match) => U
   [pattern('(labour|labor) (comes)? (out of|off|from) the price'), (match) => rule(match, 'labour rule', 'out of the price')],
   [pattern('(labour|labor) on (the)? product'), (match) => rule(match, 'labour rule', 'on product')],
   [
-    pattern('(stems|stem|flowers) (at|x|times|by|multiple|markup) (of|is|at|to|x)? <n:plain> (x|times)?'),
+    pattern('(stems|stem) (at|x|times|by|multiple|markup) (of|is|at|to|x)? <n:plain> (x|times)?'),
     (match) => (small(match) ? rule(match, 'stems multiple', amount(match)) : undefined),
   ],
   [
@@ -43,7 +43,9 @@ const forms: readonly (readonly [ReturnType<typeof pattern>, (match: Match) => U
   [pattern('(tax|vat|gst|hst) (rate|at|is|rate is|of) (is|at|to|now)? <n:percent>'), (match) => rule(match, 'tax rate', amount(match))],
   [pattern('round (up)? (to|the price to) (the)? (next|nearest)? <n:amount>'), (match) => rule(match, 'price step', amount(match))],
 ];
-const small = (match: Match): boolean => Number(amount(match)) >= 1 && Number(amount(match)) <= 10;
+const small = (match: Match): boolean =>
+  !/[.]\d{2}$/.test(match.kept['n']?.text ?? '') &&
+  Number(amount(match)) >= 1 && Number(amount(match)) <= 10;
 const leadMultiple = pattern('at <n:plain>');
 const dryForms = [
   pattern('(we|i) (dry|hang|press) (the|our)? <i:ingredient> (for|about|in)? <d:duration>'),

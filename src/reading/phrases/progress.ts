@@ -1,7 +1,7 @@
 // What is finished: "made 12", "12 of the 40 done", "40/40 bouts done", "corsages all done", "2 broke", "5 to go", "two dozen wired" (begun, not finished).
 
 import type { FactOf } from '../fact.ts';
-import { isA, type Match, type Pattern } from '../pattern.ts';
+import { isA, type Match, type Pattern, pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader, type Unworded } from '../phrase.ts';
 import { followers, intent } from '../progress/done-words.ts';
 import {
@@ -21,7 +21,13 @@ import { leftForms, lossForms, madeGood, saysLeft, spareForm, stageForms, stageI
 import type { Part } from '../text/message.ts';
 import type { Token } from '../text/token.ts';
 
+// "we did 200 last year" is another job.
+const otherJob = pattern('(last|previous) (year|time|week|month|season|wedding|one|event|summer|spring|winter|autumn|christmas|job)');
+
 const acceptsAfter = (reader: Reader, match: Match): boolean => {
+  if (otherJob.at(reader.tokens, match.end, reader.tokens.length) !== undefined) return false;
+  // "30 done 10 to go": the second number is what is left.
+  if (/^(to|left|more)$/.test(reader.tokens[match.end]?.text ?? '') && reader.tokens[match.end - 1]?.number !== undefined && /^(go|do|make|left)?$/.test(reader.tokens[match.end + 1]?.text ?? '')) return false;
   const next = reader.tokens[match.end];
   const last = reader.tokens[match.end - 1];
   if (next === undefined || next.kind !== 'word' || match.kept['p'] !== undefined || last?.number === undefined) return true;
@@ -33,7 +39,7 @@ const future = (reader: Reader, part: Part, before: number): boolean =>
 
 // "six buttonholes done" is six, not all of them.
 const describing = /^(of|more|x|dried|fresh|other)$/;
-const someOf = /^(both|of|more|last|another|a|some|most|few|couple)$/;
+const someOf = /^(both|of|more|last|another|a|some|most|few|couple|half|third|quarter|quarters|thirds|not|hardly|nearly|almost|no|none)$/;
 const partial = (tokens: readonly Token[], match: Match, fact: Unworded): boolean => {
   if (fact.fact !== 'made' || fact.all !== true || fact.of !== undefined || fact.count !== undefined) return false;
   const [near, far] = [tokens[match.start - 1], tokens[match.start - 2]];
@@ -69,17 +75,7 @@ const findPart = (reader: Reader, part: Part): Finding[] => {
     ]);
   const but = allBut.in(tokens, part.start, part.end);
   if (but !== undefined) take(but, [{ fact: 'left', count: amountOf(but.kept['n']), ...pieceIn(but) }]);
-  for (const { form, build } of finishedForms) sweep(form, build);
-  for (const form of lossForms)
-    sweep(form, (match) => ({ fact: 'broke', count: match.kept['n'] === undefined ? 1 : amountOf(match.kept['n']), ...pieceIn(match) }));
-  makeGood(reader, part, findings, take);
   const whole = cumulative.in(tokens, part.start, part.end) !== undefined;
-  const spares = spareForm.in(tokens, part.start, part.end);
-  const finished =
-    doneAnywhere.in(tokens, part.start, part.end) !== undefined ||
-    countedForms.some((form) => form.in(tokens, part.start, part.end) !== undefined);
-  const spare = spares !== undefined && finished && open(spares.start) && open(spares.end - 1) ? amountOf(spares.kept['n']) : undefined;
-  if (spares !== undefined && spare !== undefined) for (let index = spares.start; index < spares.end; index++) taken.add(index);
   const list = listBeforeDone(reader, part, open);
   const total = whole ? { total: true as const } : {};
   if (list !== undefined && !future(reader, part, list.match.start))
@@ -87,6 +83,16 @@ const findPart = (reader: Reader, part: Part): Finding[] => {
       list.match,
       list.facts.map((fact) => ({ ...fact, ...total }) as Unworded),
     );
+  for (const { form, build } of finishedForms) sweep(form, build);
+  for (const form of lossForms)
+    sweep(form, (match) => ({ fact: 'broke', count: match.kept['n'] === undefined ? 1 : amountOf(match.kept['n']), ...pieceIn(match) }));
+  makeGood(reader, part, findings, take);
+  const spares = spareForm.in(tokens, part.start, part.end);
+  const finished =
+    doneAnywhere.in(tokens, part.start, part.end) !== undefined ||
+    countedForms.some((form) => form.in(tokens, part.start, part.end) !== undefined);
+  const spare = spares !== undefined && finished && open(spares.start) && open(spares.end - 1) ? amountOf(spares.kept['n']) : undefined;
+  if (spares !== undefined && spare !== undefined) for (let index = spares.start; index < spares.end; index++) taken.add(index);
   for (const form of countedForms) {
     sweep(form, (match) => ({
       fact: 'made',

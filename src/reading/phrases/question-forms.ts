@@ -37,7 +37,6 @@ const forms: readonly (readonly [Asked, readonly string[]])[] = [
     [
       `(is|was|are|does|do|did|has|have|are we|is there|with|it) ${anything} <tax> ${anything} (in|included|on top|inc|incl|extra|inclusive|or|ex|added|excluded|include|already|plus)`,
       `(is|does|do|did|was|are|we|have) ${anything} (inc|incl|include|included|includes|including|inclusive|ex|plus|before|after|with|charge|charging|charged|add|adding|quote|quoting|quoted) (of)? ${anything} <tax>`,
-      `(inc|incl|ex|plus|before|after|with|without) (or)? <any>{0,2} <tax>`,
       `<tax> (inc|incl|in|included|on top|extra) (or <any>{0,3})?`,
       'what (rate)? (of)? <tax>',
       "(what's|whats|how much is|how much|what is|what) (the|our|is the)? <tax>",
@@ -63,7 +62,7 @@ const forms: readonly (readonly [Asked, readonly string[]])[] = [
       `how many <any>{0,4} (at|@|for|with|out of|from) (<amount>|<money>) ${anything} (for|out of|from|in|on|under|with|within|budget) <any>{0,3} <amount>`,
       `how many <any>{0,4} (for|can|could|would|out of|will|does|do) <any>{0,6} <amount> ${anything} (at|@) <amount>`,
       'how many <any>{0,6} (for|with|from|on|in) (a|our|the|their)? (budget|<money>)',
-      'how many (can|could|do|would) <any>{0,2} (get|afford|buy) <any>{0,6}',
+      'how many <any>{0,2} (can|could|do|would) <any>{0,2} (get|afford|buy) <any>{0,6}',
     ],
   ],
   [
@@ -114,6 +113,7 @@ const forms: readonly (readonly [Asked, readonly string[]])[] = [
       '(order|ordering) (deadline|cutoff|cut off|day|date)',
     ],
   ],
+  ['count', [`how many <any>{0,2} <piece> (did|do|does|have|has|are|is|were) ${anything} (order|ordered|want|need|wanted|booked|have|asked for)`]],
   [
     'stemOrder',
     [
@@ -296,6 +296,8 @@ const forms: readonly (readonly [Asked, readonly string[]])[] = [
       'what <any>{0,2} (material|flowers) <any>{0,4}',
     ],
   ],
+  ['total', [`what (do|does|will|should) ${anything} (owe|pay)`, `${anything} damage ${anything}`]],
+  ['price', [`what (did|do) (we|i|you) (say|agree|agreed|tell them|settle on|end up) ${anything}`]],
   [
     'total',
     [

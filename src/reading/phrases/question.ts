@@ -11,6 +11,9 @@ import { taxAt } from './tax-basis.ts';
 const openers = new Set([
   'what',
   "what's",
+  "wot's",
+  'wot',
+  'wots',
   'whats',
   'wats',
   'wat',
@@ -165,6 +168,7 @@ const commands = [
   'pin-on sheet',
   'try <number> (to|and|-) <number>',
   'try <number>',
+  'try <number> <any>{0,6}',
   'price ladder',
   'ladder <any>{0,5}',
   'season',
@@ -206,7 +210,7 @@ const isOpener = (reader: Reader, index: number, part: Part): boolean => {
     return index + 3 < part.end ? false : true;
   if (/^(do|did|have|has|is|are|was|can|could|would|will|should|shall|were|does|am|may)$/.test(token.text)) {
     if (part.asked) return true;
-    if (next?.number !== undefined || next?.means['piece'] !== undefined) return /^(is|are|will|can|does|would)$/.test(token.text);
+    if (next?.number !== undefined || next?.means['piece'] !== undefined || next?.means['taxName'] !== undefined || next?.means['material'] !== undefined) return /^(is|are|will|can|does|would)$/.test(token.text);
     return (
       next !== undefined &&
       /^(we|i|you|u|they|it|he|she|the|this|that|there|these|those|my|our|all|anyone|any|us|it's|everyone|her|his|their|ye|yous|y'all|someone)$/.test(
@@ -245,11 +249,11 @@ const details = (reader: Reader, start: number, end: number) => {
     const read = date === undefined ? dateAt(tokens, index, reader.context) : undefined;
     if (
       read !== undefined &&
-      read.days.length === 1 &&
+      read.days.length >= 1 && (read.days.length === 1 || read.dayOnly !== undefined) &&
       read.end <= end &&
       (read.relative === true || read.end > index + 1 || token.number?.form === 'slashed')
     ) {
-      date = read.days[0];
+      date = read.days.find((day) => day > reader.context.today || read.days.length === 1);
       index = read.end - 1;
       continue;
     }
@@ -288,10 +292,33 @@ const readQuestion = (reader: Reader, part: Part): Finding => {
   if (form === undefined && !trade) return { start: part.start, end: part.end };
   const asks = form?.asks ?? 'other';
   if (!trade && talk(reader, from, part.end)) return { start: part.start, end: part.end };
+  const sums = asks === 'countFor' ? countForSums(reader, from, part.end) : undefined;
   const basis = asks === 'taxStatus' ? undefined : basisIn(reader, from, part.end);
   return found(reader, part.start, part.end, [
-    { fact: 'question', asks, ...defined({ ...details(reader, from, part.end), basis }) } as Unworded,
+    { fact: 'question', asks, ...defined(shaped(asks, { ...details(reader, from, part.end), ...sums, basis }, stepIn(reader, from, part.end))) } as Unworded,
   ]);
+};
+
+// "how many at 25 for 600": 25 is the price each, 600 what there is to spend.
+const countForSums = (reader: Reader, start: number, end: number): { amount: string | undefined; amountMax: string | undefined; number: undefined } => {
+  let each: string | undefined;
+  let budget: string | undefined;
+  for (let index = start; index < end; index++) {
+    const number = reader.tokens[index]?.number;
+    if (number === undefined || (number.form !== 'money' && number.form !== 'plain')) continue;
+    const priced = /^(at|@)$/.test(reader.tokens[index - 1]?.text ?? '') || reader.tokens[index + 1]?.means['each'] !== undefined || reader.tokens[index + 1]?.text === 'per';
+    if (priced) each ??= number.amount;
+    else budget ??= number.amount;
+  }
+  return { amount: each, amountMax: budget, number: undefined };
+};
+
+const stepForm = pattern('(by|in|step|steps|in steps of|steps of|every) (steps of|ones of)? <n:amount>');
+const stepIn = (reader: Reader, start: number, end: number): string | undefined => stepForm.in(reader.tokens, start, end)?.kept['n']?.number?.amount;
+
+const shaped = (asks: string, fields: Readonly<Record<string, unknown>>, step: string | undefined): object => {
+  if (asks === 'away') return { ...fields, number: undefined, people: fields['number'] ?? 1 };
+  return asks === 'ladder' && step !== undefined ? { ...fields, step } : fields;
 };
 
 const basisIn = (reader: Reader, start: number, end: number): string | undefined => {

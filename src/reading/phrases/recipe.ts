@@ -6,6 +6,7 @@ import { itemName, knowsItem } from '../goods/item-name.ts';
 import { type Match, pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader, type Unworded } from '../phrase.ts';
 import { isCount, type Token } from '../text/token.ts';
+import { roles } from '../words/people-words.ts';
 import { portionWords } from '../words/trade-words.ts';
 
 const perPiece = pattern(
@@ -17,10 +18,10 @@ const heading = pattern(
 );
 const forPiece = pattern('for (the|our)? <p:piece>');
 const forSome = pattern('for (the|all|all the)? <n:count> (<material>)? <p:piece>');
-const roleHeading = pattern('(the)? <r:role> (:|=|-|gets|has|have|get|,)? (:)?');
+const roleHeading = pattern('(the)? (<r:role>|<r:owner>) (:|=|-|gets|has|have|get|,)? (:)?');
 const yieldForms = [
   pattern(
-    '<n:amount> (<any>)? (stem|stems|<ingredient>|bunch|bunches) (<word>)? (make|makes|made|does|do|will do|will make|is|are|=|gives|give|for|gets|get|covers|cover|yields|yield|enough for|gives us|gets us|per|into|goes into) (about|us)? <m:count> (<p:piece>)',
+    '<n:amount> (<any>)? (stem|stems|<ingredient>|bunch|bunches) (of)? (<ingredient>)? (<word>)? (make|makes|made|does|do|will do|will make|is|are|=|gives|give|for|gets|get|covers|cover|yields|yield|enough for|gives us|gets us|per|into|goes into) (about|us)? <m:count> (<p:piece>)',
   ),
   pattern('<m:count> (<p:piece>) (from|out of|per|to|off|outta|for) (each|every|a|one|the)? (<n:amount>)? (stem|stems)'),
   pattern('(a|one|each) stem (makes|does|is|gives|covers|for|do|will do) <m:count> (<p:piece>)?'),
@@ -151,6 +152,13 @@ const numberBehind = (tokens: readonly Token[], at: number, end: number): { stem
   return next >= end || separates(tokens[next]) || tokens[next]?.number !== undefined ? { stems: Number(number.amount), next } : undefined;
 };
 
+// "dads" are the fathers, "the groom's" the groom.
+const who = (token: Token | undefined): string | undefined => {
+  const one = token?.means['role'] ?? token?.means['owner'];
+  const role = roles.find((each) => each.one === one);
+  return role !== undefined && token?.means['owner'] === undefined && /(s|men)$/.test(token?.text ?? '') ? role.many : one;
+};
+
 const priced = (reader: Reader, start: number, end: number): boolean =>
   reader.tokens.slice(start, end).some((token) => token.number?.form === 'money' || token.means['other'] !== undefined);
 
@@ -255,14 +263,14 @@ const readStretch = (reader: Reader, { start, end }: Stretch): { fact: Unworded;
     lines.every((line) => line.line.stems !== undefined || line.line.length !== undefined);
   if (!(strong && (!bought || per !== undefined || each !== undefined)) && !plain && !recipeWord && !perUnknown) return undefined;
   if (lines.length === 0) return undefined;
-  const wearer = roleName?.means['role'];
+  const wearer = who(roleName);
   const twin = sameAs.at(tokens, start, end);
   const wearers =
     twin === undefined
       ? wearer === undefined
         ? []
         : [wearer]
-      : [twin.kept['r']?.means['role'] ?? '', twin.kept['s']?.means['role'] ?? ''];
+      : [who(twin.kept['r']) ?? '', who(twin.kept['s']) ?? ''];
   const pieces = some === undefined ? undefined : Number(some.kept['n']?.number?.amount);
   return {
     wearer: wearers.length > 0,
@@ -278,11 +286,24 @@ const readStretch = (reader: Reader, { start, end }: Stretch): { fact: Unworded;
   };
 };
 
+// "same recipe as the autumn dance": the lines are kept under that name.
+const borrowed = pattern('(same|use|copy) (the)? (recipe|recipes) (as|from|of) (the|for)?');
+const borrow = (reader: Reader, { start, end }: Stretch): Finding | undefined => {
+  const match = borrowed.in(reader.tokens, start, end);
+  if (match === undefined || end - match.end < 1 || end - match.end > 6) return undefined;
+  return found(reader, match.start, end, [{ fact: 'recipe', lines: [], name: reader.words(match.end, end) }]);
+};
+
 const find = (reader: Reader): Finding[] => {
   const findings: Finding[] = [];
   const wearers: { finding: Finding; fact: Extract<Unworded, { fact: 'recipe' }> }[] = [];
   for (const part of reader.untouched().slice(0, 60)) {
     if (part.end - part.start > 60) continue;
+    const reused = borrow(reader, part);
+    if (reused !== undefined) {
+      findings.push(reused);
+      continue;
+    }
     const yielded = priced(reader, part.start, part.end) ? undefined : yields(reader, part.start, part.end);
     if (yielded !== undefined) {
       findings.push(yielded);
@@ -313,7 +334,7 @@ const alike = (
   before: readonly RecipeLineFact[] | undefined,
 ): { fact: Unworded; wearer: boolean } | undefined => {
   const role = roleHeading.at(reader.tokens, start, end);
-  const wearer = role?.kept['r']?.means['role'];
+  const wearer = who(role?.kept['r']);
   const amount = role === undefined ? undefined : quantity(reader.tokens, role.end);
   const [line, second] = before ?? [];
   if (wearer === undefined || amount?.stems === undefined || amount.next < end || line === undefined || second !== undefined)

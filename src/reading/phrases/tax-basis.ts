@@ -18,7 +18,7 @@ const forms: readonly [Basis, ReturnType<typeof pattern>][] = (
       `<tax:tax> (is|are|isn't|isnt)? (not)? (excluded|extra|on top|additional|separate|separately|exclusive|excl|added|to be added|to add|on top of that|to go on|goes on top|as applicable|applicable|not <included>|isn't <included>|excluding)`,
     ],
     ['on top', `<tax:tax> ${rate} (is|are)? (not <included>|to be added|on top|extra|additional|to go on|to add|added on|on it)`],
-    ['on top', `(plus|+|and|&|add|then|w|with) (the|a)? <rate:percent> <tax:tax>? (on top|extra)?`],
+    ['on top', `(plus|+|and|&|add|then|w|with) (the|a)? <rate:percent> <tax:tax> (on top|extra)?`],
     ['on top', `(plus|+|add) (the|applicable|any)? <tax:tax> ${rate} (on top|extra)?`],
     [
       'on top',

@@ -19,6 +19,9 @@ const totalForms = [
   ),
 ];
 const party = pattern('(bridal|wedding|whole|full) (party|parties|crew)');
+const partyOf = pattern('(party|crew) of <n:count>');
+// "FOB, FOG, 2 grandads: 4 bouts"
+const tailPieces = pattern('(:|-|=|so|need|total) (<n:count>) <p:piece>');
 const forHead = pattern('(<n:count>)? (<material>)? <p:piece> (for|to|:|-|on) (the)?');
 const fillers =
   /^(and|,|\+|&|plus|the|both|\/|-|:|with|n|then|also|so|is|are|for|need|needs|of|x|\(|\)|all|who|wearing|wearers|list|have|getting|pls|please|his|her|it's|its|=|we|got|"|ok|just|add|doing|on|as|well|too|that's|thats|total|altogether|party|bridal|wedding|bout|each|men|boys|whole|everyone|everybody|gets|get|one|a|an|their|will|be|people|there|wants|want|in|has|wear|wears|to|total|this|time|folks|side|same|guys|only|no|bar|minus|except|not|but|apart|from|excluding|without|excl|including|incl|plus)$/;
@@ -137,7 +140,7 @@ const readPart = (
     index += 1;
   }
   shareByGroup(reader, entries);
-  const totals = totalForms.map((form) => form.in(reader.tokens, part.start, part.end)).find((match) => match !== undefined);
+  const totals = partyOf.in(reader.tokens, part.start, part.end) ?? totalForms.map((form) => form.in(reader.tokens, part.start, part.end)).find((match) => match !== undefined);
   const total = totals === undefined ? undefined : Number(totals.kept['n']?.number?.amount);
   return {
     entries,
@@ -180,13 +183,14 @@ const find = (reader: Reader): Finding[] => {
     if (
       !listed ||
       only === undefined ||
-      (!read.clean && read.entries.length < 3) ||
+      (!read.clean && read.entries.length < 3 && tailPieces.in(reader.tokens, part.start, part.end) === undefined) ||
       /^(and|plus|\+|add|another|minus|drop|remove|less)$/.test(leading) ||
       tokens.some((token) => /^(bench|hours|working|rostered|sick|broke|snapped|instead|done|made|actually|sorry)$/.test(token.text))
     )
       continue;
     const lineCounts = tokens.filter((token, at) => token.means['piece'] !== undefined && tokens[at - 1]?.number?.form === 'plain').length;
-    if (lineCounts > 1 || (lineCounts === 1 && forHead.at(reader.tokens, part.start, part.end) === undefined)) continue;
+    const tail = tailPieces.in(reader.tokens, part.start, part.end);
+    if (lineCounts > 1 || (lineCounts === 1 && tail === undefined && forHead.at(reader.tokens, part.start, part.end) === undefined)) continue;
     const sum = read.entries.reduce((all, each) => all + each.count, 0);
     const facts: Unworded[] = [
       {
@@ -197,6 +201,7 @@ const find = (reader: Reader): Finding[] => {
     ];
     const pieces = new Map<PieceKind, number>();
     for (const each of read.entries) if (each.piece !== undefined) pieces.set(each.piece, (pieces.get(each.piece) ?? 0) + each.count);
+    if (tail?.kept['p'] !== undefined && pieces.size === 0) pieces.set(tail.kept['p'].means['piece'] as PieceKind, Number(tail.kept['n']?.number?.amount));
     if (!read.unknown) for (const [piece, count] of pieces) facts.push({ fact: 'pieces', piece, count });
     findings.push(found(reader, part.start, part.end, facts));
   }

@@ -36,6 +36,7 @@ const outOf: Build = (match) => {
   return { fact: 'made', count, of, total: true, ...(count === of ? { all: true } : {}), ...pieceIn(match) };
 };
 
+const sofar: Build = (match) => ({ fact: 'made', count: amountOf(match.kept['n']), total: true, ...pieceIn(match) });
 const share =
   (fraction: string): Build =>
   (match) =>
@@ -59,7 +60,7 @@ const forms: readonly (readonly [string, Build])[] = [
   ['(re|re-) - (did|made) (the)? <n:count> (<p:piece>)?', again],
   ['<n:count> (of)? (the|them)? (<p:piece>)? (remade|redone|replaced|rebuilt)', again],
   [
-    `(none|nothing|zero|nil|zilch|no (<p:piece>)) (of them|is|are|at all|have been|been|got|is getting|getting)? ${done} (yet|today|so far|at all)?`,
+    `(none|nothing|zero|nil|zilch|no (<p:piece>)) (of them|of the (<p:piece>)?|of the <piece>|is|are|at all|have been|been|got|is getting|getting)? ${done} (yet|today|so far|at all)?`,
     none,
   ],
   [
@@ -87,6 +88,9 @@ const forms: readonly (readonly [string, Build])[] = [
     `(all|the whole) <n:count> (of)? (the|them)? (<material>)? (<p:piece>)? ${be}{0,2} ${done}`,
     (match) => ({ ...(counts(match) as object), all: true }) as Unworded,
   ],
+  ["(that's|thats|that makes|that is|makes that) (now|it)? <n:count> (<p:piece>)? (now|so far|in total|altogether|done|made|all told)", sofar],
+  ['<n:count> (<p:piece>)? (made|done)? (so far|up to now|up till now|to date)', sofar],
+  ["(<upTo>|up to|now at|now on|we're at|were at|we're on|were on) <n:count> (<p:piece>)? (now|done|made|so far)", sofar],
   [`(half|halfway|half way) ${shareOf}`, share('0.5')],
   [`(a third|third|one third) ${shareOf}`, share('0.333')],
   [`(two thirds) ${shareOf}`, share('0.667')],
@@ -101,9 +105,9 @@ export const finishedForms: readonly Form[] = forms.map(([source, build]) => ({ 
 /** A count and a word for finished, in the usual orders. */
 export const countedForms: readonly Pattern[] = [
   `(that's|thats|that makes|makes|now at|up to|<upTo>|now on|at|total|were at|we're at|on) (it|now|about)? ${counted} ${be}{0,2} (${done}|so far|now|in total|altogether) (so far|now|in total|altogether|overall|total)?`,
-  `${did} (about|all|the|our|first|another|just|a total of|up|out|my|off){0,2} ${counted}`,
   `(got|have|had|we've|i've|ive|weve|with|another|and|so|ok|just) (another|about|the first|first)? ${counted} ${be}{0,2} ${done}`,
   `${counted} ${be}{0,2} ${done}`,
+  `${did} (about|all|the|our|first|another|just|a total of|up|out|my|off){0,2} ${counted}`,
   `${done} (:|-|another|is|=)? ${counted}`,
 ].map((source) => pattern(source));
 

@@ -44,6 +44,13 @@ export const nameWords = (tokens: readonly Token[]): Token[] => {
       index += found.length;
       continue;
     }
+    // "ribbon's in", "corsage's done"
+    const bare = /^[a-z]{3,}'s$/.test(token.text) ? namesFrom(token.text.slice(0, -2)).filter((entry) => entry.words.length === 1 && /^(ingredient|piece)$/.test(entry.tag)) : [];
+    if (bare.length > 0) {
+      named.push({ ...token, means: Object.fromEntries(bare.map((entry) => [entry.tag, entry.value])) });
+      index += 1;
+      continue;
+    }
     const slip = token.kind === 'word' ? nearestWord(token.text) : [];
     const means = slip.length === 0 ? none : Object.fromEntries(slip.map((entry) => [entry.tag, entry.value]));
     named.push(slip.length === 0 ? token : { ...token, means, guessed: slip[0]?.words[0] ?? '' });

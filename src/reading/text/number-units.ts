@@ -283,6 +283,15 @@ const isCode = (tokens: readonly Token[], index: number): boolean => {
   return after?.glued === true && after.kind === 'word' && after.text.length <= 2 && !gluedLetters.test(after.text);
 };
 
+// "nine pounds fifty", "9 pounds 50": the pence said after the pounds.
+const pence = (tokens: readonly Token[], unit: Unit): Unit => {
+  const [last, more, after] = [tokens[unit.next - 1], tokens[unit.next], tokens[unit.next + 1]];
+  if (unit.number.form !== 'money' || last?.kind !== 'word' || more?.number?.form !== 'plain' || !/^\d{2}$/.test(more.number.amount) || unit.number.amount.includes('.')) return unit;
+  const spoken = look(codesAfter, last.text) !== undefined || dollarWords.has(last.text);
+  if (!spoken || (after !== undefined && !/^(each|ea|a|per|inc|incl|plus|\+|,|\.|ex|the|apiece)$/.test(after.text))) return unit;
+  return { number: { ...unit.number, amount: tidyAmount(`${unit.number.amount}.${more.number.amount}`) }, next: unit.next + 1 };
+};
+
 /** The tokens with units and currencies joined to their numbers, and codes marked as such. */
 export const joinUnits = (given: readonly Token[]): Token[] => {
   const tokens = joinThousands(given);
@@ -290,10 +299,11 @@ export const joinUnits = (given: readonly Token[]): Token[] => {
   for (let index = 0; index < tokens.length; ) {
     const token = tokens[index] as Token;
     const note = token.kind === 'word' ? look(notes, token.text) : undefined;
-    const unit: Unit | undefined =
+    const plain: Unit | undefined =
       note !== undefined
         ? { number: { form: 'money', amount: note }, next: index + 1 }
         : (currencyBefore(tokens, index) ?? clockTime(tokens, index) ?? ordinal(tokens, index) ?? unitAfter(tokens, index));
+    const unit = plain === undefined ? undefined : pence(tokens, plain);
     if (unit !== undefined) {
       const last = tokens[unit.next - 1] as Token;
       const text = tokens

@@ -49,6 +49,7 @@ export const pieceWords: Readonly<Record<PieceKind, readonly string[]>> = {
   'wrist corsage': [
     'wrist corsage',
     'wristlet',
+    'wc',
     'wrist',
     'wrist piece',
     'wrist flower',

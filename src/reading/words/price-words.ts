@@ -65,6 +65,7 @@ export const allWords = [
   'for all',
   'in total',
   'total',
+  "total's",
   'totalling',
   'totaling',
   'altogether',
@@ -157,6 +158,7 @@ export const upToWords = [
 ];
 export const budgetWords = [
   'budget',
+  "budget's",
   'budget of',
   'budget is',
   'budget around',

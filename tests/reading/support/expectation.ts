@@ -24,6 +24,7 @@ const of = <N extends Fact['fact']>(facts: readonly Fact[], name: N): FactOf<N>[
 const intentOf: Readonly<Record<Fact['fact'], readonly string[]>> = {
   pieces: ['quote'],
   quoted: ['event'],
+  care: ['event'],
   price: ['quote'],
   tax: ['quote'],
   material: ['event', 'quote'],
@@ -142,7 +143,7 @@ const fields = (facts: readonly Fact[]): Record<string, unknown> => {
     currency: each?.currency ?? all?.currency ?? priceTo?.currency ?? packs[0]?.currency ?? crew?.currency ?? linePrice?.currency,
     symbol: each?.symbol ?? all?.symbol ?? packs[0]?.symbol ?? linePrice?.symbol,
     tax: basis === 'included' ? 'inc' : basis === 'on top' ? 'ex' : basis === 'none' ? 'none' : 'unknown',
-    taxName: tax?.name ?? packs[0]?.taxName,
+    taxName: tax?.name ?? packs[0]?.taxName ?? change('tax')?.name,
     totalCoversOther: all?.coversOther,
     material: of(facts, 'material').find((fact) => fact.piece === undefined)?.material ?? change('material')?.to ?? of(facts, 'material')[0]?.material ?? line.find((fact) => fact.material !== undefined)?.material,
     date: date?.date ?? (change('date')?.to as string | undefined) ?? crew?.date ?? question?.date,
