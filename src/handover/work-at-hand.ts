@@ -1,6 +1,7 @@
 // What the work of one event, or of one kind of piece in it, involves, so that the handbook can say which cautions belong to it. Only what was said counts.
 
 import { type Caution, type CautionRow, cautionsFor, type WorkAtHand } from '../handbook/cautions.ts';
+import { type Hazard, hazardsIn } from '../handbook/hazard-words.ts';
 import { ingredientKey } from '../handbook/ingredient-names.ts';
 import type { PieceKind } from '../handbook/pieces.ts';
 import { usualFixings } from '../handbook/wearing.ts';
@@ -22,33 +23,37 @@ export const fixingsOf = (event: EventState, piece: PieceKind): readonly Of<'fix
   return magnet ? [...usualFixings[piece].filter((fixing) => fixing !== 'pin'), 'magnet'] : usualFixings[piece];
 };
 
-const methodWords: readonly (readonly [Of<'methods'>, RegExp])[] = [
-  ['silica gel', /\bsilica\b/i],
-  ['borax', /\bborax\b/i],
-  ['hot glue', /\b(hot|melt) ?glue|glue ?(gun|stick)/i],
-];
+const among = <H extends Hazard>(wanted: readonly H[], told: readonly Hazard[]): readonly H[] => wanted.filter((one) => told.includes(one));
 
 /** The work of the event, or of one kind of it. */
-export const workAtHand = (
-  event: EventState,
-  studio: StudioState,
-  piece?: PieceKind,
-): Required<Omit<WorkAtHand, 'circumstances'>> & WorkAtHand => {
+export const workAtHand = (event: EventState, studio: StudioState, piece?: PieceKind): Required<WorkAtHand> => {
   const kinds = piece === undefined ? [...new Set(event.lines.map((line) => line.piece))] : [piece];
   const lines = event.lines.filter((line) => kinds.includes(line.piece));
   const plants = ingredientsOf(event, piece);
   const keys = new Set(plants.map(ingredientKey));
   const notes = studio.packs.filter((pack) => keys.has(ingredientKey(pack.item))).map((pack) => pack.note ?? '');
   const wearers = wearersList(event).wearers.filter((wearer) => kinds.includes(wearer.piece.value));
-  const words = [...plants, ...notes].join('; ');
+  const told = [...hazardsIn([event.title ?? '', ...plants, ...notes].join('; ')), ...(event.care?.heard ?? [])];
+  const magnetSaid = told.includes('magnet') && kinds.some((kind) => usualFixings[kind].includes('pin'));
+  const cares = wearers.flatMap((wearer) => wearer.cares.flatMap(({ value }) => (value === 'heavy coat' ? [] : [value])));
   return {
     materials: [...new Set(lines.flatMap((line) => line.material ?? event.material ?? []))],
     plants,
-    fixings: [...new Set(kinds.flatMap((kind) => fixingsOf(event, kind)))],
-    methods: methodWords.flatMap(([method, said]) => (said.test(words) ? [method] : [])),
-    wearers: [...new Set(wearers.flatMap(({ cares }) => cares.flatMap(({ value }) => (value === 'heavy coat' ? [] : [value]))))],
-    circumstances: /\bforag|\bhedgerow|\bwild[- ]?(picked|gathered)/i.test(notes.join('; ')) ? ['foraged'] : [],
+    fixings: [...new Set([...kinds.flatMap((kind) => fixingsOf(event, kind)), ...(magnetSaid ? (['magnet'] as const) : [])])],
+    methods: among(['silica gel', 'borax', 'hot glue'], told),
+    wearers: [...new Set([...cares, ...among(['implant', 'allergy'], told)])],
+    circumstances: among(['foraged', 'candles', 'border'], told),
   };
+};
+
+/**
+ * The same for the thread, where only what was said is cautioned: every piece is wired by custom, and that alone would caution every order.
+ * The bench card says it all the same.
+ */
+export const workSaid = (event: EventState, studio: StudioState): ReturnType<typeof workAtHand> => {
+  const work = workAtHand(event, studio);
+  const wired = work.plants.some((name) => /\bwires?\b/i.test(name));
+  return { ...work, fixings: work.fixings.filter((fixing) => fixing !== 'wire' || wired) };
 };
 
 /** The cautions that belong on this sheet. */

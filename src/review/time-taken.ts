@@ -24,7 +24,11 @@ const isTimed = (fact: FactOf<'actual'>): fact is Timed => fact.what === 'minute
 
 const minutesIn = (facts: readonly Timed[]): Decimal => sum(facts.map(({ minutes }) => decimal(minutes)));
 
-const isWhole = ({ count }: Timed): boolean => count === undefined || count <= 0;
+/** No count, or the whole order's: "took 3 hours for 12" where twelve are ordered. */
+const wholeOf =
+  (order: readonly OrderCount[]) =>
+  ({ count }: Timed): boolean =>
+    count === undefined || count <= 0 || (order.length > 1 && count >= order.reduce((total, one) => total + one.count, 0));
 
 /** The kind of the order an entry is about; undefined when it is about several. */
 const kindOf = ({ piece }: Timed, order: readonly OrderCount[]): PieceKind | undefined => {
@@ -37,6 +41,7 @@ const kindOf = ({ piece }: Timed, order: readonly OrderCount[]): PieceKind | und
 export const timeTaken = (actuals: readonly FactOf<'actual'>[], order: readonly OrderCount[]): TimeTaken | undefined => {
   const timed = actuals.filter(isTimed);
   if (timed.length === 0) return undefined;
+  const isWhole = wholeOf(order);
   const pooled = timed.filter((fact) => kindOf(fact, order) === undefined);
   const kinds = order.flatMap(({ piece, count }): readonly KindTime[] => {
     const own = timed.filter((fact) => kindOf(fact, order) === piece);

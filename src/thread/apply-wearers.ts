@@ -3,7 +3,39 @@
 import type { FactOf } from '../reading/fact.ts';
 import type { EventState } from './event.ts';
 
+type Wearer = EventState['wearers'][number];
+
+/** "Fathers of the bride" and "father of the bride" are the same wearers. */
+const singular = (word: string): string => {
+  if (/(^|m|wom)en$/.test(word)) return word.replace(/en$/, 'an');
+  if (word === 'children') return 'child';
+  if (/sses$/.test(word)) return word.slice(0, -2);
+  return word.length > 3 && /[^s]s$/.test(word) ? word.slice(0, -1) : word;
+};
+
+const roleOf = ({ wearer }: Wearer): string => wearer.trim().toLowerCase().split(/\s+/).map(singular).join(' ');
+
+/** Said again without its piece or its note, a wearer keeps the ones it had. */
+const again = (wearer: Wearer, before: readonly Wearer[]): Wearer => {
+  const [old, another] = before.filter((one) => roleOf(one) === roleOf(wearer));
+  if (old === undefined || another !== undefined) return wearer;
+  const { piece = old.piece, note = old.note, ...rest } = wearer;
+  return { ...rest, ...(piece === undefined ? {} : { piece }), ...(note === undefined ? {} : { note }) };
+};
+
+/** The number of people somebody said ("so 9"): a total that is not simply the list counted up. */
+const saidTotal = ({ wearers, total }: FactOf<'wearers'>): number | undefined => {
+  const listed = wearers.reduce((count, wearer) => count + wearer.count, 0);
+  return total !== undefined && total > 0 && total !== listed ? total : undefined;
+};
+
 export const applyWearers = (state: EventState, fact: FactOf<'wearers'>): EventState => {
-  const again = new Set(fact.wearers.map((wearer) => wearer.wearer));
-  return { ...state, wearers: [...state.wearers.filter((wearer) => !again.has(wearer.wearer)), ...fact.wearers] };
+  const now = fact.wearers.map((wearer) => again(wearer, state.wearers));
+  const roles = new Set(now.map(roleOf));
+  const total = saidTotal(fact);
+  return {
+    ...state,
+    wearers: [...state.wearers.filter((wearer) => !roles.has(roleOf(wearer))), ...now],
+    ...(total === undefined ? {} : { wearersSaid: total }),
+  };
 };

@@ -2,6 +2,7 @@
 
 import type { StudioSettings } from '../studio/settings.ts';
 import { newStudio, type StudioState } from '../studio/studio.ts';
+import { isSaid } from './apply-care.ts';
 import { applyFacts } from './apply-facts.ts';
 import { applyStudioFacts } from './apply-studio-facts.ts';
 import { standing } from './effective.ts';
@@ -23,6 +24,6 @@ export const foldStudio = (settings: StudioSettings, entries: readonly Entry[]):
 /** The question still waiting for an answer: the last one asked, unless anything was stated, edited or lapsed since. */
 const withOpenQuestion = (state: EventState, entries: readonly Entry[]): EventState => {
   const { open: _, ...rest } = state;
-  const last = entries.at(-1);
+  const last = entries.findLast((entry) => entry.kind !== 'stated' || entry.facts.some(isSaid));
   return last?.kind === 'asked' && last.open ? { ...rest, open: { ...last.open, askedAt: last.at } } : rest;
 };

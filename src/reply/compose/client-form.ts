@@ -1,30 +1,126 @@
-// What the client may see: pieces, price and the tax statement, ready to paste. No costs, no labour, no sums of the studio's own.
+// What the client may see, ready to paste: pieces, who wears them, when, and the price with its tax. No costs, no labour, no sums of the studio's own,
+// and nothing about anybody's health.
 
-import type { ClientFigures } from '../../pricing/client-figures.ts';
-import type { Answer } from '../answer.ts';
-import type { Block, Line } from '../reply.ts';
-import { countSpan, dateSpan, moneySpan, ownWords, strong, text } from '../span.ts';
+import type { PieceKind } from '../../handbook/pieces.ts';
+import { caresInNote } from '../../handbook/wearing.ts';
+import { type ClientMessage, type ClientPiece, type ClientPrice, clientMessage } from '../../handover/client-message.ts';
+import { hasPriceRange } from '../../pricing/order-of-event.ts';
+import type { Decimal } from '../../values/decimal.ts';
+import type { Answer, Manner } from '../answer.ts';
+import type { Block, Line, Span } from '../reply.ts';
+import { countSpan, dateSpan, joined, moneySpan, ownWords, strong, text } from '../span.ts';
 import { fullDate } from '../words/dates.ts';
-import { counted } from '../words/names.ts';
+import { counted, pieceName, plural } from '../words/names.ts';
+import { problemLine } from '../words/problems.ts';
 
-export const clientBlocks = (figures: ClientFigures, { event, manner }: Answer): readonly Block[] => {
-  const money = (amount: ClientFigures['total']) => moneySpan(manner.money(amount));
-  const lines = figures.lines.map((line): Line => {
-    const name = text`${countSpan(counted(line.count, line.piece, manner.says))}${line.wearer ? text` (${ownWords(line.wearer)})` : []}`;
-    return line.each && line.count > 1 ? text`${name} at ${money(line.each)}: ${money(line.all)}` : text`${name}: ${money(line.all)}`;
-  });
-  const taxes = figures.taxes.map((tax): Line => text`${tax.name}: ${money(tax.amount)}`);
-  const total = text`Total ${strong(manner.money(figures.total))}${totalNote(figures, manner.money)}.`;
+/** The form, and after it what the studio should know before sending it; that stays away where others read along. */
+export const clientBlocks = (answer: Answer): readonly Block[] => {
+  const { event, price, manner } = answer;
+  if (event.lines.length === 0)
+    return [{ block: 'answer', line: text`There is nothing to send yet: say the pieces and the price, like “40 buttonholes at 25 inc”.` }];
+  const message = clientMessage(event, price?.ok ? price.value : undefined);
   return [
-    { block: 'answer', line: event.date ? text`For ${dateSpan(fullDate(event.date, manner))}:` : text`Your flowers:` },
-    { block: 'list', items: figures.basis === 'on top' ? [...lines, ...taxes] : lines },
-    { block: 'line', line: total },
-    ...(figures.cashTotal ? [{ block: 'line' as const, line: text`Paid in cash: ${money(figures.cashTotal)}.` }] : []),
+    { block: 'answer', line: headLine(message, manner) },
+    { block: 'list', items: itemsOf(message, manner) },
+    ...(message.price ? priceBlocks(message.price, manner) : []),
+    ...wearersBlocks(message, manner),
+    ...whenBlocks(message, manner),
+    ...(answer.shared ? [] : beforeSending(message, answer)),
   ];
 };
 
-const totalNote = (figures: ClientFigures, money: Answer['manner']['money']): string => {
-  if (figures.basis === 'none') return '';
-  if (figures.basis === 'on top') return ', tax included';
-  return `, including ${figures.taxes.map((tax) => `${money(tax.amount)} ${tax.name}`).join(' and ')}`;
+/** A role as written may hold a note about a person: what stands behind it is left out then. */
+const roleOnly = (role: string): Span => {
+  const cares = caresInNote(role);
+  const told = cares.includes('implant') || cares.includes('allergy');
+  const [first = ''] = role.split(/[(,;:–-]|\b(?:with|has|who)\b/);
+  return ownWords(told ? (caresInNote(first).length > 0 ? 'guest' : first) : role);
+};
+
+const headLine = ({ title, date, time }: ClientMessage, manner: Manner): Line => {
+  const name = title === undefined ? text`Your flowers` : text`${strong(ownWords(title).text)}`;
+  return date ? text`${name}, ${dateSpan(fullDate(date, manner))}${time ? ` at ${time}` : ''}:` : text`${name}:`;
+};
+
+const itemsOf = ({ pieces, price }: ClientMessage, manner: Manner): readonly Line[] => [
+  ...pieces.map((piece) => pieceLine(piece, manner)),
+  ...(price?.basis === 'on top' ? price.taxes.map((tax): Line => text`${tax.name}: ${moneySpan(manner.money(tax.amount))}`) : []),
+];
+
+const pieceLine = ({ piece, count, material, wearer, price }: ClientPiece, manner: Manner): Line => {
+  const made = material === undefined ? '' : `, ${material}`;
+  const name = text`${countSpan(counted(count, piece, manner.says))}${wearer === undefined ? [] : text` (${roleOnly(wearer)})`}${made}`;
+  if (!price) return name;
+  const all = moneySpan(manner.money(price.all));
+  return price.each && count > 1 ? text`${name}, ${moneySpan(manner.money(price.each))} each: ${all}` : text`${name}: ${all}`;
+};
+
+const priceBlocks = (price: ClientPrice, { money }: Manner): readonly Block[] => [
+  { block: 'line', line: text`${price.partial ? 'Total so far' : 'Total'} ${strong(money(price.total))}${totalNote(price, money)}.` },
+  ...(price.cashTotal ? [{ block: 'line' as const, line: text`Paid in cash: ${moneySpan(money(price.cashTotal))}.` }] : []),
+];
+
+const totalNote = ({ basis, taxes }: ClientPrice, money: (amount: Decimal) => string): string => {
+  if (basis === 'none' || taxes.length === 0) return '';
+  if (basis === 'on top') return `, ${taxes.map(({ name }) => name).join(' and ')} included`;
+  return `, including ${taxes.map((tax) => `${money(tax.amount)} ${tax.name}`).join(' and ')}`;
+};
+
+/** "Buttonholes for: groom, 5 groomsmen", kind by kind as the order counts them. */
+const wearersBlocks = ({ wearers, differences }: ClientMessage, { says }: Manner): readonly Block[] => {
+  const kinds = [...new Set(wearers.map(({ piece }) => piece.value))];
+  const lines = kinds.map((kind): Line => {
+    const who = wearers
+      .filter(({ piece }) => piece.value === kind)
+      .map(({ role, count }) => (count === 1 ? [roleOnly(role)] : text`${count} ${roleOnly(role)}`));
+    return text`${capital(plural(kind, says))} for: ${joined(who, ', ')}.`;
+  });
+  const open = differences.map(({ piece, over }): Line => {
+    const pieces = counted(Math.abs(over), piece, says);
+    return over > 0
+      ? text`who wears the other ${over === 1 ? pieceName(piece, says) : pieces}?`
+      : text`we have ${pieces} too few for this list: shall we add ${over === -1 ? 'it' : 'them'}?`;
+  });
+  return [
+    ...lines.map((line): Block => ({ block: 'line', line })),
+    ...(open.length > 0 ? [{ block: 'line' as const, line: text`Please tell us: ${joined(open, ' ')}` }] : []),
+  ];
+};
+
+const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
+
+const places: { readonly [kind in PieceKind]?: string } = {
+  buttonhole: 'on the left lapel',
+  'pin corsage': 'on the left shoulder',
+  corsage: 'on the left shoulder or wrist',
+  'wrist corsage': 'on the left wrist',
+};
+
+/** When and where they are put on. Custom, so that a client who wants it otherwise says so. */
+const whenBlocks = ({ handOver, worn }: ClientMessage, manner: Manner): readonly Block[] => {
+  const when =
+    handOver.said && handOver.date
+      ? text`ready ${dateSpan(fullDate(handOver.date, manner))}${handOver.time ? ` at ${handOver.time}` : ''}`
+      : [];
+  const where = worn.flatMap(({ piece }) => (places[piece] ? [`${plural(piece, manner.says)} ${places[piece]}`] : []));
+  const parts = [...(when.length > 0 ? [when] : []), ...(where.length > 0 ? [text`usually worn: ${where.join(', ')}`] : [])];
+  return parts.length === 0 ? [] : [{ block: 'line', line: text`${capitalLine(joined(parts, '; '))}.` }];
+};
+
+const capitalLine = ([first, ...rest]: Line): Line => (first ? [{ ...first, text: capital(first.text) }, ...rest] : []);
+
+/** For the studio, not for the client. */
+const beforeSending = (message: ClientMessage, { event, price, manner }: Answer): readonly Block[] => {
+  const missing = price?.ok ? [...new Set(price.value.unpriced)].map((piece) => plural(piece, manner.says)) : [];
+  const notes: Line[] = [
+    ...(price && !price.ok ? [problemLine(price.problem, manner.money)] : []),
+    ...(price ? [] : [text`no price yet.`]),
+    ...(missing.length > 0 ? [text`no price yet for the ${missing.join(' and ')}.`] : []),
+    ...(message.price?.basisOrigin === 'assumed'
+      ? [text`nobody said whether tax is in the price; I took it as ${message.price.basis}.`]
+      : []),
+    ...(hasPriceRange(event) ? [text`the price is a range; this is the lower end.`] : []),
+    ...(message.date ? [] : [text`no date yet.`]),
+  ];
+  return notes.length === 0 ? [] : [{ block: 'assumed', line: text`Before you send it: ${joined(notes, ' ')}` }];
 };

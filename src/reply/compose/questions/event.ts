@@ -1,13 +1,14 @@
 // Questions about the event itself: when it is, what is in it, what is open, and why the bot understood what it did.
 
+import { isSaid } from '../../../thread/apply-care.ts';
 import { madeOf, ordered } from '../../../thread/apply-progress.ts';
 import type { Answer } from '../../answer.ts';
 import type { Block, Line } from '../../reply.ts';
 import { countSpan, dateSpan, joined, moneySpan, ownWords, quoted, strong, text } from '../../span.ts';
 import { fullDate, shortDate } from '../../words/dates.ts';
 import { factWords } from '../../words/facts.ts';
-import { counted, pieceName } from '../../words/names.ts';
-import { lineWords, orderWords } from '../../words/order.ts';
+import { counted } from '../../words/names.ts';
+import { orderWords } from '../../words/order.ts';
 import { startLine } from '../calendar.ts';
 import type { Respond } from './questions.ts';
 
@@ -76,28 +77,10 @@ const events: Respond = (_question, answer) => {
 const why: Respond = (_question, answer) => {
   const messages = answer.standing().slice(-6);
   if (messages.length === 0) return answerLine(text`I have read nothing in this thread yet.`);
-  const items = messages.flatMap((message) => message.facts.map((fact) => text`${quoted(fact.words)}: ${factWords(fact, answer.manner)}`));
+  const items = messages.flatMap((message) =>
+    message.facts.filter(isSaid).map((fact) => text`${quoted(fact.words)}: ${factWords(fact, answer.manner)}`),
+  );
   return [...answerLine(text`What I read, and from which words:`), { block: 'list', items: items.slice(-15) }];
-};
-
-const wearers: Respond = (_question, { event, manner }) => {
-  if (event.wearers.length === 0) return answerLine(text`Nobody has said who wears them yet.`);
-  const total = event.wearers.reduce((count, wearer) => count + wearer.count, 0);
-  return [
-    ...answerLine(
-      text`${strong(total)} wearers for ${joined(
-        event.lines.map((line) => lineWords(line, manner)),
-        ', ',
-      )}.`,
-    ),
-    {
-      block: 'list',
-      items: event.wearers.map(
-        (one) =>
-          text`${one.count} ${ownWords(one.wearer)}${one.piece ? `, ${pieceName(one.piece, manner.says)}` : ''}${one.note ? text` (${ownWords(one.note)})` : []}`,
-      ),
-    },
-  ];
 };
 
 const unable: Respond = () => answerLine(text`I can't answer that one. Say “help” for what I can do.`);
@@ -108,11 +91,5 @@ export const eventQuestions = {
   summary,
   events,
   why,
-  wearers,
-  card: unable,
-  pinOn: unable,
-  packing: unable,
-  review: unable,
-  season: unable,
   other: unable,
 } satisfies Readonly<Record<string, Respond>>;

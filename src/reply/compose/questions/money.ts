@@ -1,6 +1,5 @@
 // Questions about price, stems money and labour.
 
-import { clientFigures } from '../../../pricing/client-figures.ts';
 import type { PricedEvent } from '../../../pricing/price-event.ts';
 import { workingOf } from '../../../pricing/working.ts';
 import { printNumber } from '../../../values/money.ts';
@@ -14,6 +13,8 @@ import { problemLine } from '../../words/problems.ts';
 import { budgetBlocks } from '../budget.ts';
 import { clientBlocks } from '../client-form.ts';
 import { labourLine } from '../labour.ts';
+import { recipeCostBlocks } from '../recipe-cost.ts';
+import { splitLines } from '../stem-split.ts';
 import type { Respond } from './questions.ts';
 import { countForBlocks, ladderBlocks, priceForBlocks, whatIfBlocks } from './what-if-price.ts';
 
@@ -28,7 +29,9 @@ const withPrice =
 
 const answerLine = (line: Line): readonly Block[] => [{ block: 'answer', line }];
 
-const stemBudget = withPrice(({ priced }, { manner }) => {
+/** With a recipe, what its ingredients take of it; without, what five or six could cost each. */
+const stemBudget = withPrice(({ priced }, answer) => {
+  const { manner, event } = answer;
   const rows = priced.lines.map((line): Line => {
     const name = plural(line.piece, manner.says);
     const { stems, sundries, wholesale } = line.each.printed;
@@ -36,8 +39,9 @@ const stemBudget = withPrice(({ priced }, { manner }) => {
       ? text`${strong(manner.money(wholesale))} each for stems and sundries (${name})`
       : text`${strong(manner.money(stems))} of stems each, plus ${moneySpan(manner.money(sundries))} sundries (${name})`;
   });
-  const [first, ...rest] = rows;
-  return [...(first ? answerLine(first) : []), ...rest.map((line): Block => ({ block: 'line', line }))];
+  const [first, ...rest] = [...rows, ...splitLines(priced, answer)];
+  const costs = Object.keys(event.recipes).length > 0 ? recipeCostBlocks(answer) : [];
+  return [...(first ? answerLine(first) : []), ...rest.map((line): Block => ({ block: 'line', line })), ...costs];
 });
 
 const spend = withPrice(({ priced }, { manner }) => {
@@ -109,7 +113,7 @@ const working = withPrice(({ priced }, { manner }) =>
   }),
 );
 
-const client = withPrice(({ priced }, answer) => clientBlocks(clientFigures(priced), answer));
+const client: Respond = (_question, answer) => clientBlocks(answer);
 
 export const moneyQuestions = {
   price: withPrice((priced, answer) => budgetBlocks(priced, answer)),

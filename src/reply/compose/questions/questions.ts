@@ -7,6 +7,7 @@ import { helpBlocks } from '../help.ts';
 import { benchQuestions } from './bench.ts';
 import { buyingQuestions } from './buying.ts';
 import { eventQuestions } from './event.ts';
+import { handOverQuestions } from './hand-over.ts';
 import { moneyQuestions } from './money.ts';
 
 export type Question = FactOf<'question'>;
@@ -17,6 +18,7 @@ const responses: { readonly [asks in Asked]: Respond } = {
   ...benchQuestions,
   ...buyingQuestions,
   ...eventQuestions,
+  ...handOverQuestions,
   help: () => helpBlocks,
 };
 

@@ -1,0 +1,32 @@
+// Words of a message that tell of a hazard nobody puts in a recipe: how pieces are held on, how plants are dried, where the flowers go.
+// Only plain words count, and "no candles" counts as none. What people wear by custom is not here: see wearing.ts.
+
+export const hazards = ['magnet', 'implant', 'allergy', 'silica gel', 'borax', 'hot glue', 'foraged', 'candles', 'border'] as const;
+export type Hazard = (typeof hazards)[number];
+
+const words: Readonly<Record<Hazard, RegExp>> = {
+  magnet: /\bmagnet(s|ic)?\b/g,
+  implant: /\b(pacemakers?|(cochlear|heart) implants?|icd|defibrillators?)\b/g,
+  allergy: /\b(allerg(y|ies|ic)|hay ?fever|asthma(tic)?)\b/g,
+  'silica gel': /\bsilica\b/g,
+  borax: /\bborax\b/g,
+  'hot glue': /\b(hot|melt)[ -]?glued?\b|\bglue ?(guns?|sticks?)\b/g,
+  foraged: /\b(forag(ed?|ing|er)|hedgerows?|wild[ -]?(picked|gathered|flowers from))\b|\bpicked (in|from) the wild\b/g,
+  candles: /\b(candle(s|light|lit|sticks?)?|tea ?lights?|votives?|naked flames?|open fires?|fire ?pits?|sparklers?)\b/g,
+  border: /\b(customs|abroad|overseas|export(s|ed|ing)?|phytosanitary|(across|over|cross(es|ing)?) (a|the) ([a-z]+ )?border)\b/g,
+};
+
+const denied = /\b(no|not|non|never|without|instead of|led|battery|fake|un)[ -]*(any |the |real |[a-z]+ing )?$/;
+
+/** The hazards these words tell of, in the order of the list. A word that is denied ("no candles", "LED candles") tells of none; a health word always counts. */
+export const hazardsIn = (text: string): readonly Hazard[] => {
+  const plain = text.toLowerCase();
+  const told = (hazard: Hazard): boolean =>
+    [...plain.matchAll(words[hazard])].some(
+      (match) => isHealth(hazard) || !denied.test(plain.slice(Math.max(0, match.index - 24), match.index)),
+    );
+  return hazards.filter(told);
+};
+
+/** "Not allergic to anything" is rare, and missing the other is worse. */
+const isHealth = (hazard: Hazard): boolean => hazard === 'implant' || hazard === 'allergy';

@@ -1,0 +1,15 @@
+// Cautions shown in the thread, and the hazards its messages told of. Kept in the message's own entry, so that an edit or a deletion takes them back with it.
+
+import type { FactOf } from '../reading/fact.ts';
+import type { EventState } from './event.ts';
+
+const together = <T extends string>(before: readonly T[] = [], more: readonly T[] = []): readonly T[] =>
+  [...new Set([...before, ...more])].sort();
+
+export const applyCare = (state: EventState, { heard, shown }: FactOf<'care'>): EventState => ({
+  ...state,
+  care: { heard: together(state.care?.heard, heard), shown: together(state.care?.shown, shown) },
+});
+
+/** What a person said, and not what the bot keeps beside it for itself. */
+export const isSaid = ({ fact }: { readonly fact: string }): boolean => fact !== 'care' && fact !== 'calendar' && fact !== 'quoted';
