@@ -2,8 +2,10 @@
 
 import { Readable } from 'node:stream';
 import { createAssistant } from './assistant/assistant.ts';
+import { createFileMaker } from './assistant/make-file.ts';
 import type { Clock } from './assistant/ports.ts';
 import { converse } from './hosts/terminal/converse.ts';
+import { saveInto } from './hosts/terminal/save-file.ts';
 import { readConversation } from './read-conversation.ts';
 import { readStudioFile } from './read-studio-file.ts';
 import type { Settings } from './settings.ts';
@@ -39,6 +41,9 @@ export const runTerminal = async (settings: Settings): Promise<number> => {
       greeting: played ? '' : greeting(studio.settings.name, settings),
       idPrefix: settings.store === ':memory:' ? '' : `${Date.now().toString(36)}-`,
       work: () => assistant.work(),
+      ...(settings.files === undefined
+        ? {}
+        : { save: saveInto(settings.files, createFileMaker({ store, clock, settings: studio.settings })) }),
     });
     store.close();
     return 0;

@@ -32,7 +32,7 @@ const merged = (older: Pack | undefined, newer: Pack): Pack => {
     ? {}
     : { ...(size === undefined ? {} : { size }), ...(unit === undefined ? {} : { unit }), ...(per === undefined ? {} : { per }) };
   const { priceMax: _max, basis: _basis, taxName: _taxName, from: _from, quantity: _quantity, ...kept } = rest; // these belong to the old price
-  return { ...kept, ...pack, ...newer };
+  return { ...kept, ...pack, ...newer, item: older.item }; // a name typed in a hurry doesn't rename the list's
 };
 
 interface Sized {

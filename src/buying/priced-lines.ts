@@ -14,6 +14,7 @@ export interface PricedLine {
 
 export type WhyMissing =
   | 'no price' // not on the list; `nearest` may help
+  | 'which stem' // "3 stems makes 2": nobody has said of what
   | 'no pack size' // listed by the bunch, without how many are in it
   | 'sold by length' // the recipe counts it
   | 'sold by count' // the recipe cuts it
@@ -62,6 +63,10 @@ export const priceLines = (recipe: readonly RecipeLine[], items: readonly Item[]
   const lines: PricedLine[] = [];
   const missing: MissingPrice[] = [];
   for (const line of recipe) {
+    if (/^stems?$/i.test(line.ingredient)) {
+      missing.push({ ingredient: line.ingredient, why: 'which stem', nearest: [] });
+      continue;
+    }
     const found = matchIngredient(line.ingredient, names);
     const item = found.match === 'none' ? undefined : byName.get(found.name);
     if (found.match === 'none' || item === undefined) {

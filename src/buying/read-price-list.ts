@@ -73,6 +73,21 @@ export const readPriceList = (csv: string, options: { readonly currency: string 
   return ok({ items, unread: columns.value.unread });
 };
 
+/** Whether a message is a list pasted in: its first line heads items and prices, and lines follow. */
+export const namesPrices = (text: string): boolean => {
+  const [heading = '', ...rows] = text
+    .replace(/^\ufeff|^```\w*\s*\n/, '')
+    .split(/\r\n?|\n/)
+    .filter((line) => line.trim() !== '');
+  if (rows.length === 0 || heading.length > longestHeading) return false;
+  const delimiter = delimiterOf(heading);
+  const columns = readColumns(heading.split(delimiter).map((cell) => cell.trim().replace(/^"(.*)"$/, '$1')));
+  if (columns.ok || columns.problem.code === 'price-list-column-twice') return true;
+  return columns.problem.code === 'price-list-columns-missing' && columns.problem.data.missing.every((column) => column === 'size');
+};
+
+const longestHeading = 1000;
+
 /** Rows with any text in them, and the line each starts on. */
 const splitRows = (text: string, delimiter: string): Result<readonly Row[]> => {
   try {

@@ -59,6 +59,7 @@ export interface FileWanted {
   readonly kind: 'calendar' | 'picture' | 'buying list' | 'sheets' | 'season' | 'export';
   readonly name: string;
   readonly alt: string; // says all that the file shows
+  readonly all?: true; // over all open events, not this one alone
 }
 
 export interface Reply {

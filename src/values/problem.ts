@@ -37,6 +37,10 @@ export interface ProblemData {
   'price-list-column-twice': { column: string; headings: readonly string[] };
   'price-list-rows-wrong': { rows: number; faults: readonly RowFault[] }; // rows: all rows read; nothing was imported
   'recipe-not-known': { name: string; nearest: readonly string[] };
+  'no-recipe-yet': Record<string, never>;
+  'not-in-recipe': { ingredient: string; known: readonly string[] };
+  'recipe-scale-not-positive': { by: string };
+  'item-priced-twice': { item: string; prices: readonly string[] }; // one message, two prices for one item
   'nothing-fits': { least: string | undefined; budget: string }; // least: stems budget of one piece the cheapest recipe needs
   'too-few-ingredients': { listed: number; wanted: number };
   // thread

@@ -46,14 +46,14 @@ describe('said', () => {
   });
 });
 
-test('the newest price wins and keeps what it leaves unsaid, whatever the case or number of the name', () => {
+test('the newest price wins and keeps what it leaves unsaid, the name first given included, whatever the case or number it is said in', () => {
   const facts = [
     pack('bunny tails', '14.50', { size: 50, unit: 'stem', per: 'bunch', supplier: 'Saltmarsh Dried', stock: 12 }),
     pack('Bunny tail', '15.20', { per: 'bunch' }),
   ];
   const { items } = priceListOf(facts, gbp);
   expect(items).toHaveLength(1);
-  expect(items[0]).toMatchObject({ name: 'Bunny tail', supplier: 'Saltmarsh Dried' });
+  expect(items[0]).toMatchObject({ name: 'bunny tails', supplier: 'Saltmarsh Dried' });
   expect([items[0]?.packPrice.toFixed(2), items[0]?.size.toFixed(), items[0]?.stock?.toFixed()]).toEqual(['15.20', '50', '12']);
 });
 

@@ -4,10 +4,13 @@
 import { createInterface } from 'node:readline';
 import type { Readable, Writable } from 'node:stream';
 import type { Handled } from '../../assistant/handled.ts';
+import { headsPriceList } from '../../assistant/import-prices.ts';
 import type { Clock, IncomingMessage, Store } from '../../assistant/ports.ts';
 import { replyToText } from '../../reply/reply-to-text.ts';
-import { type InputLine, readInputLine } from './input-line.ts';
+import { type InputContext, type InputLine, type InputRead, readFileLine, readInputLine } from './input-line.ts';
 import { handledToJson, repeatToJson, troubleToJson } from './json-line.ts';
+import { type ListFileRead, readListFile } from './list-file.ts';
+import type { SaveFile } from './save-file.ts';
 
 export interface Conversation {
   readonly input: Readable;
@@ -19,6 +22,7 @@ export interface Conversation {
   readonly greeting: string;
   readonly idPrefix: string; // keeps ids of this run apart from those of earlier runs on the same store
   readonly work: () => readonly Handled[];
+  readonly save?: SaveFile; // left out: files are only described
 }
 
 export const converse = async (talk: Conversation): Promise<void> => {
@@ -30,23 +34,38 @@ export const converse = async (talk: Conversation): Promise<void> => {
   if (talk.prompt) lines.prompt();
   let thread = 't1';
   let count = 0;
+  let pasted: string[] = []; // a price list pasted line by line, up to an empty line
+  const read = (text: string): void => {
+    const context = { thread, nextId: `${talk.idPrefix}m${count}`, now: talk.clock.now(), addressed: !talk.json, json: talk.json };
+    const file = talk.json ? undefined : /^:file +(\S.*)$/.exec(text)?.[1];
+    const given = file === undefined ? readInputLine(text, context) : asLine(readListFile(file), context);
+    if (given.ok) answer(talk, say, given.line);
+    else say(talk.json ? troubleToJson(given.trouble) : `${given.trouble}\n`);
+  };
+  const endPaste = (): void => {
+    const list = pasted.join('\n');
+    pasted = [];
+    if (list !== '') read(list);
+  };
   for await (const text of lines) {
     count += 1;
     if (!talk.json && !talk.prompt) say(`> ${text}`);
     const switched = talk.json ? undefined : /^:thread +(\S.*)$/.exec(text)?.[1];
     if (!talk.json && /^:(quit|q)$/.test(text.trim())) break;
-    if (switched) {
+    if (!talk.json && text.trim() !== '' && (pasted.length > 0 || headsPriceList(text))) pasted.push(text);
+    else if (pasted.length > 0) endPaste();
+    else if (switched) {
       thread = switched.trim();
       say(`Now in the thread “${thread}”.\n`);
-    } else {
-      const context = { thread, nextId: `${talk.idPrefix}m${count}`, now: talk.clock.now(), addressed: !talk.json, json: talk.json };
-      const read = readInputLine(text, context);
-      if (read.ok) answer(talk, say, read.line);
-      else say(talk.json ? troubleToJson(read.trouble) : read.trouble);
-    }
+    } else read(text);
+    if (talk.prompt && pasted.length === 1) say('Paste the rest of the list, then an empty line.');
     if (talk.prompt) lines.prompt();
   }
+  endPaste();
 };
+
+const asLine = (file: ListFileRead, context: InputContext): InputRead =>
+  file.ok ? { ok: true, line: readFileLine(file.text, context) } : file;
 
 const answer = (talk: Conversation, say: (text: string) => void, line: InputLine): void => {
   const { message } = line;
@@ -57,6 +76,8 @@ const answer = (talk: Conversation, say: (text: string) => void, line: InputLine
   deliverRest(talk, say);
 };
 
+const howToSave = 'Start with --files FOLDER to have files saved there.';
+
 const sameMessage = (a: IncomingMessage, b: IncomingMessage): boolean => a.id === b.id && a.revision === b.revision;
 
 /** Prints one handled message and marks its replies as shown. */
@@ -64,8 +85,13 @@ const deliver = (talk: Conversation, say: (text: string) => void, handled: Handl
   const now = talk.clock.now();
   const queued = talk.store.unsent(now).find((reply) => reply.about === handled.message.id && reply.to.thread === handled.message.thread);
   if (queued) talk.store.begin(queued.id, now);
-  if (talk.json) say(handledToJson(handled, shownId));
-  else if (handled.reply) say(`${replyToText(handled.reply)}\n`);
+  const files = (handled.reply?.blocks ?? []).flatMap((block) => (block.block === 'file' ? [block.file] : []));
+  const saved = talk.save === undefined ? [] : files.map((file) => talk.save?.(file, handled.message) ?? { said: '' });
+  if (talk.json) say(handledToJson(handled, shownId, saved));
+  else if (handled.reply) {
+    const notes = talk.save === undefined && files.length > 0 ? [howToSave] : saved.map(({ said }) => said);
+    say(`${[replyToText(handled.reply), ...notes].join('\n')}\n`);
+  }
   if (queued) talk.store.posted(queued.id, `shown-${queued.id}`, now);
 };
 

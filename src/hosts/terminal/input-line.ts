@@ -8,6 +8,7 @@ const line = z.strictObject({
   id: z.string().min(1).max(200).optional(),
   author: z.string().min(1).max(200).default('you'),
   text: z.string().optional(),
+  file: z.string().optional(), // the text of a price list, as a dropped file would bring it
   edits: z.string().min(1).optional(),
   deletes: z.string().min(1).optional(),
   tap: z.strictObject({ action: z.string(), value: z.string() }).optional(), // a button, as a person would press it
@@ -51,15 +52,22 @@ export const readInputLine = (text: string, context: InputContext): InputRead =>
     const issue = read.error.issues[0];
     return { ok: false, trouble: `That line is not understood: ${issue?.path.join('.') || 'line'}: ${issue?.message ?? 'unknown'}.` };
   }
-  const { thread, author, text: words = '', edits, deletes, tap, addressed, shared } = read.data;
+  const { thread, author, text: words = '', file, edits, deletes, tap, addressed, shared } = read.data;
   const shownId = read.data.id ?? context.nextId;
   const base = { ...newMessage(context, { thread, author, id: shownId, text: words }), shared: shared ?? false };
   const message = { ...base, addressed: addressed ?? base.addressed };
   if (edits) return { ok: true, line: { message: { ...message, kind: 'edit', id: edits, revision: shownId }, shownId } };
   if (deletes) return { ok: true, line: { message: { ...message, kind: 'delete', id: deletes, revision: shownId, text: '' }, shownId } };
+  if (file !== undefined) return { ok: true, line: fileLine({ ...message, text: file }, shownId) };
   if (tap) return { ok: true, line: { message: { ...message, kind: 'tap', tap, text: '' }, shownId } };
   return { ok: true, line: { message, shownId } };
 };
+
+const fileLine = (message: IncomingMessage, shownId: string): InputLine => ({ message: { ...message, kind: 'file' }, shownId });
+
+/** A file's text as a message of its own. */
+export const readFileLine = (text: string, context: InputContext): InputLine =>
+  fileLine(newMessage(context, { thread: context.thread, author: 'you', id: context.nextId, text }), context.nextId);
 
 const newMessage = (
   context: InputContext,

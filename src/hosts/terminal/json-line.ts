@@ -4,13 +4,15 @@ import type { Handled } from '../../assistant/handled.ts';
 import type { Reading } from '../../reading/reading.ts';
 import { replyToText } from '../../reply/reply-to-text.ts';
 
-export const handledToJson = (handled: Handled, shownId: string): string =>
+/** `saved`: what became of the reply's files, where they are saved at all. */
+export const handledToJson = (handled: Handled, shownId: string, saved: readonly { readonly path?: string }[] = []): string =>
   JSON.stringify({
     thread: handled.message.thread,
     id: shownId,
     ...(handled.reading ? { reading: readingToJson(handled.reading) } : {}),
     figures: handled.figures(),
     reply: handled.reply ? { text: replyToText(handled.reply) } : null,
+    ...(saved.length > 0 ? { files: saved.flatMap(({ path }) => path ?? []) } : {}),
   });
 
 const readingToJson = ({ facts, unread, asks, problems }: Reading) => ({

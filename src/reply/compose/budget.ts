@@ -11,6 +11,7 @@ import { counted, pieceName } from '../words/names.ts';
 import { basisWords, pricedLineWords, rateWords } from '../words/order.ts';
 import { labourLine } from './labour.ts';
 import { priceNotes } from './price-notes.ts';
+import { recipeInShort } from './stem-split.ts';
 
 /** First line: what was read and what it leaves. The blocks below it are the long form, one screen. */
 export const budgetBlocks = ({ priced, onePiece }: PricedEvent, answer: Answer): readonly Block[] => {
@@ -21,6 +22,7 @@ export const budgetBlocks = ({ priced, onePiece }: PricedEvent, answer: Answer):
     { block: 'answer', line: onePiece ? onePieceLine(first, priced, manner) : answerLine(priced, manner) },
     priced.lines.length === 1 ? partsTable(first, priced, manner, onePiece) : linesTable(priced, manner),
     { block: 'line', line: labourLine(priced, answer) },
+    ...recipeInShort(priced, answer).map((line): Block => ({ block: 'line', line })),
     ...priceNotes(priced, answer).map((line): Block => ({ block: 'line', line })),
     { block: 'assumed', line: headMathsLine(first, priced, manner) },
     { block: 'assumed', line: termsLine(priced) },

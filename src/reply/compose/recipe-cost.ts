@@ -1,119 +1,108 @@
-// A recipe against the stems money: a row an ingredient, over or under, and what would be enough to bring it back.
+// A recipe against the stems money: a row an ingredient, over or under, and what would be enough to bring it back. At the prices the event was quoted.
 
-import { type Batch, batchesOf } from '../../buying/batches.ts';
-import { usualSpare } from '../../buying/buy-for-events.ts';
-import { type Cure, curesFor, stemsEach } from '../../buying/cures.ts';
-import { priceToHold } from '../../buying/price-to-hold.ts';
-import { type MissingPrice, priceLines } from '../../buying/priced-lines.ts';
-import { type CostedLine, costPriced, type RecipeCost } from '../../buying/recipe-cost.ts';
-import type { Amount } from '../../buying/recipe-lines.ts';
-import type { PricedOrder } from '../../pricing/price-order.ts';
-import { minorUnits } from '../../values/currency.ts';
-import { zero } from '../../values/decimal.ts';
-import { printNumber } from '../../values/money.ts';
+import type { Batch } from '../../buying/batches.ts';
+import type { CostedLine, RecipeCost } from '../../buying/recipe-cost.ts';
+import type { PricedLine } from '../../pricing/price-order.ts';
+import { allocate } from '../../values/allocate.ts';
+import type { Decimal } from '../../values/decimal.ts';
+import { printNumber, smallestCoin, toCoin } from '../../values/money.ts';
 import type { Answer, Manner } from '../answer.ts';
 import type { Block, Line } from '../reply.ts';
-import { assumedSpan, joined, moneySpan, ownWords, plainLine, strong, text } from '../span.ts';
+import { assumedSpan, moneySpan, ownWords, plainLine, strong, text } from '../span.ts';
 import { pieceName } from '../words/names.ts';
+import { amountWords } from '../words/packs.ts';
+import { type BatchCost, costBatch, costedBatches } from './cost-batch.ts';
+import { missingBlocks } from './missing-prices.ts';
+import { overBlocks } from './over-budget.ts';
+import { sinceQuotedBlocks } from './since-quoted.ts';
 
-/** One table per kind, and per wearer with lines of their own. What lacks a price is asked for; the recipe is kept. */
-export const recipeCostBlocks = (answer: Answer): readonly Block[] =>
-  batchesOf(answer.event)
-    .filter((batch) => batch.lines.length > 0)
-    .flatMap((batch) => batchBlocks(batch, answer));
-
-const batchBlocks = (batch: Batch, answer: Answer): readonly Block[] => {
-  const { manner, price, studio, event } = answer;
-  const { items, unsized } = answer.prices();
-  const priced = price?.ok ? price.value.priced : undefined;
-  const line = priced?.lines.find((one) => one.piece === batch.piece);
-  const budget = line ? { stems: line.each.exact.stems, sundries: line.each.exact.sundries } : { stems: zero, sundries: zero };
-  const cost = costPriced(priceLines(batch.lines, items, unsized), budget, minorUnits(studio.settings.currency) ?? 2, usualSpare([event]));
-  if (cost.rows.length === 0) return missingBlocks(cost.missing);
+/**
+ * One table per kind, for the piece most are made of; a wearer's own is told in a line. What lacks a price is asked for; the recipe is kept.
+ */
+export const recipeCostBlocks = (answer: Answer): readonly Block[] => {
+  const batches = costedBatches(answer.event);
+  const main = new Map([...batches].reverse().map((batch) => [batch.piece, batch]));
+  const costs = batches.map((batch) => ({ batch, ...costBatch(batch, answer, answer.quotedPrices()) }));
   return [
-    { block: 'answer', line: costLine(batch, cost, line !== undefined, manner) },
-    costTable(cost, line !== undefined, manner),
-    ...missingBlocks(cost.missing),
-    ...(priced && line && cost.over.greaterThan(0) ? overBlocks(batch, cost, priced, answer) : []),
+    ...costs.flatMap((one) => (main.get(one.batch.piece) === one.batch ? mainBlocks(one, answer) : ownBlocks(one, answer))),
+    ...missingBlocks(costs.flatMap(({ cost }) => cost.missing)),
+    ...sinceQuotedBlocks(answer),
   ];
 };
 
-const costLine = (batch: Batch, cost: RecipeCost, hasBudget: boolean, manner: Manner): Line => {
-  const name = `${pieceName(batch.piece, manner.says)}${batch.wearer ? ` for the ${batch.wearer}` : ''}`;
-  const stems = text`Stems for one ${name} cost ${strong(manner.money(cost.stems))}`;
-  if (!hasBudget) return text`${stems}.`;
-  if (cost.over.isZero()) return text`${stems}: exactly what there is.`;
-  return cost.over.greaterThan(0)
-    ? text`${stems}: ${strong(`${manner.money(cost.over)} over`)} the stems money.`
-    : text`${stems}: ${strong(`${manner.money(cost.over.negated())} under`)} the stems money.`;
+interface Costed extends BatchCost {
+  readonly batch: Batch;
+}
+
+const ownBlocks = ({ batch, cost, line }: Costed, answer: Answer): readonly Block[] =>
+  cost.rows.length === 0 ? [] : [{ block: 'line', line: costLine(batch, cost, line, answer) }];
+
+const mainBlocks = ({ batch, cost, line }: Costed, answer: Answer): readonly Block[] => {
+  if (cost.rows.length === 0) return [];
+  const over = line && cost.over.greaterThan(0) ? overBlocks(batch, cost, line, answer) : [];
+  const sundries = sundriesLine(cost, line !== undefined, answer.manner);
+  return [
+    { block: 'answer', line: costLine(batch, cost, line, answer) },
+    costTable(cost, line !== undefined, answer),
+    ...(sundries ? [{ block: 'line' as const, line: sundries }] : []),
+    ...over,
+  ];
 };
 
-const amountWords = (amount: Amount): string => {
-  if (amount.kind === 'stems') return amount.stems.toString();
-  return amount.kind === 'cut' ? `${amount.length.toString()} ${amount.unit}` : amount.words;
+const against = (over: Decimal, of: Line, manner: Manner): Line => {
+  if (manner.money(over.abs()) === manner.money('0')) return text`: just the ${of}`;
+  return over.greaterThan(0)
+    ? text`: ${strong(`${manner.money(over)} over`)} the ${of}`
+    : text`: ${strong(`${manner.money(over.negated())} under`)} the ${of}`;
 };
 
-const costTable = (cost: RecipeCost, hasBudget: boolean, manner: Manner): Block => ({
-  block: 'table',
-  caption: 'Recipe for one piece',
-  columns: [
-    { title: '', align: 'left' },
-    { title: 'in each', align: 'right' },
-    { title: 'one', align: 'right' },
-    { title: 'cost', align: 'right' },
-    ...(hasBudget ? [{ title: 'share', align: 'right' as const }] : []),
-  ],
-  rows: cost.rows.map((row) => costRow(row, hasBudget, manner)),
-});
-
-const costRow = (row: CostedLine, hasBudget: boolean, manner: Manner): readonly Line[] => [
-  text`${row.assumedItem ? assumedSpan(row.item.name) : ownWords(row.item.name)}`,
-  plainLine(amountWords(row.line.amount)),
-  [moneySpan(manner.money(row.unitCostShown))],
-  [moneySpan(manner.money(row.cost))],
-  ...(hasBudget ? [plainLine(row.share ? `${printNumber(row.share, 0)} %` : '')] : []),
-];
-
-const whyMissing: { readonly [why in MissingPrice['why']]: string } = {
-  'no price': 'not on the price list',
-  'no pack size': 'how many are in a pack?',
-  'sold by length': 'sold by length: say how long each is cut',
-  'sold by count': 'sold by the piece: say how many',
-  'sold by weight': 'sold by weight: say how many stems a pack makes',
-  'unit unclear': 'I do not know that unit',
-  'longer than a pack': 'one cut is longer than a pack',
+/** "Each buttonhole takes £1.95 of stems: £1.31 under the £3.26 there is." */
+export const costLine = (batch: Batch, cost: RecipeCost, line: PricedLine | undefined, { manner }: Answer): Line => {
+  const name = pieceName(batch.piece, manner.says);
+  const who = batch.wearer === undefined ? [] : text` for the ${ownWords(batch.wearer)}`;
+  const room = line ? against(cost.over, text`${moneySpan(manner.money(line.each.exact.stems))} there is`, manner) : [];
+  return text`Each ${name}${who} takes ${strong(manner.money(cost.stems))} of stems${cost.missing.length > 0 ? ' so far' : ''}${room}.`;
 };
 
-export const missingBlocks = (missing: readonly MissingPrice[]): readonly Block[] => {
-  if (missing.length === 0) return [];
-  const items = missing.map(({ ingredient, why, nearest }) => {
-    const near =
-      nearest.length > 0
-        ? text` (on the list: ${joined(
-            nearest.map((name) => [ownWords(name)]),
-            ', ',
-          )})`
-        : [];
-    return text`${ownWords(ingredient)}: ${whyMissing[why]}${near}`;
-  });
-  return [{ block: 'list', title: text`Not costed yet; the recipe is kept. Say prices like “statice 4.80 a bunch of 10”.`, items }];
+const sundriesLine = (cost: RecipeCost, hasBudget: boolean, manner: Manner): Line | undefined => {
+  if (!cost.rows.some((row) => row.sundry)) return undefined;
+  const planned = cost.sundries.minus(cost.sundriesOver);
+  const room = hasBudget ? against(cost.sundriesOver, text`${moneySpan(manner.money(planned))} planned`, manner) : [];
+  return text`Sundries from the list come to ${moneySpan(manner.money(cost.sundries))}${room}.`;
 };
 
-const cureWords = (cure: Cure, manner: Manner): Line => {
-  const each = moneySpan(manner.money(cure.each));
-  if (cure.cure === 'fewer') return text`${cure.to.toString()} ${ownWords(cure.item)} instead of ${cure.from.toString()}: ${each}`;
-  if (cure.cure === 'swap') return text`${ownWords(cure.for)} for the ${ownWords(cure.item)}: ${each}`;
-  return text`leave out the ${ownWords(cure.item)}: ${each}`;
+const costTable = (cost: RecipeCost, hasBudget: boolean, answer: Answer): Block => {
+  const stems = cost.rows.filter((row) => !row.sundry);
+  const sundries = cost.rows.filter((row) => row.sundry);
+  return {
+    block: 'table',
+    caption: 'Recipe for one piece',
+    columns: [
+      { title: '', align: 'left' },
+      { title: 'in it', align: 'right' },
+      { title: 'one', align: 'right' },
+      { title: 'cost', align: 'right' },
+      ...(hasBudget ? [{ title: 'share', align: 'right' as const }] : []),
+    ],
+    rows: [...costRows(stems, cost.stems, hasBudget, answer), ...costRows(sundries, cost.sundries, hasBudget, answer)],
+  };
 };
 
-/** What is enough by itself: one change to the recipe, or the price that holds it. */
-const overBlocks = (batch: Batch, cost: RecipeCost, priced: PricedOrder, answer: Answer): readonly Block[] => {
-  const { manner } = answer;
-  const line = priced.lines.find((one) => one.piece === batch.piece);
-  if (!line) return [];
-  const { items } = answer.prices();
-  const cures = curesFor(batch.lines, items, line.each.exact.stems, stemsEach(items)).map((cure) => cureWords(cure, manner));
-  const held = priceToHold(cost, { piece: batch.piece, ...(line.material ? { material: line.material } : {}) }, priced.terms);
-  const price = held.ok ? [text`keep it and charge ${strong(manner.money(held.value.price))} each`] : [];
-  return [{ block: 'list', title: text`One of these is enough:`, items: [...cures, ...price] }];
+/** Printed costs add up to the printed total, as every column here does. */
+const costRows = (
+  rows: readonly CostedLine[],
+  total: Decimal,
+  hasBudget: boolean,
+  { manner, studio }: Answer,
+): readonly (readonly Line[])[] => {
+  const { currency } = studio.settings;
+  const weights = rows.map((row) => row.cost);
+  const printed = total.isZero() ? weights : allocate(toCoin(total, currency), weights, smallestCoin(currency));
+  return rows.map((row, at) => [
+    text`${row.assumedItem ? assumedSpan(row.item.name) : ownWords(row.item.name)}`,
+    plainLine(amountWords(row.line.amount)),
+    [moneySpan(manner.money(row.unitCostShown))],
+    [moneySpan(manner.money(printed[at] ?? row.cost))],
+    ...(hasBudget ? [plainLine(row.share ? `${printNumber(row.share, 0)} %` : '')] : []),
+  ]);
 };

@@ -64,6 +64,14 @@ const sentences: Sentences = {
     text`${strong(String(faults.length))} of ${rows} rows can't be read, so nothing was imported. ${joined(faults.slice(0, 10).map(rowFaultWords), '; ')}${faults.length > 10 ? `; and ${faults.length - 10} more` : ''}.`,
   'recipe-not-known': ({ name, nearest }) =>
     text`I have no recipe called ${quoted(name)}.${nearest.length > 0 ? text` Nearest: ${list(nearest)}.` : []}`,
+  'no-recipe-yet': () => text`There is no recipe in this thread yet. Say “3 bunny tails, 1 statice each”.`,
+  'not-in-recipe': ({ ingredient, known }) => text`${ownWords(ingredient)} is not in the recipe. It has: ${list(known)}.`,
+  'recipe-scale-not-positive': ({ by }) => text`A recipe times ${by} leaves nothing. Please check the number.`,
+  'item-priced-twice': ({ item, prices }, money) =>
+    text`There are two prices for ${ownWords(item)}: ${joined(
+      prices.map((price) => [moneySpan(money(price))]),
+      ' and ',
+    )}. Which is right?`,
   'nothing-fits': ({ least, budget }, money) =>
     text`Nothing on the price list fits ${moneySpan(money(budget))} a piece.${least ? text` The cheapest recipe needs ${moneySpan(money(least))}.` : []}`,
   'too-few-ingredients': ({ listed, wanted }) =>

@@ -1,0 +1,46 @@
+// Recipe lines said back: "3 bunny tails", "2/3 rose", "30 cm velvet ribbon (groom)".
+
+import { recipeLine } from '../../buying/recipe-lines.ts';
+import { matchIngredient } from '../../handbook/ingredient-names.ts';
+import type { FactOf, RecipeLineFact } from '../../reading/fact.ts';
+import type { Line } from '../reply.ts';
+import { joined, ownWords, text } from '../span.ts';
+import { pieceName, plural, type Says } from './names.ts';
+import { amountWords } from './packs.ts';
+
+/** `listed`: names on the price list, which know the plural; without one the ingredient stays as it was said. */
+export const lineWords = (fact: RecipeLineFact, listed: readonly string[]): Line => {
+  const line = recipeLine(fact);
+  const amount = line ? amountWords(line.amount) : '0';
+  return text`${amount} ${ownWords(nameFor(fact, listed))}${fact.wearer ? text` (${ownWords(fact.wearer)})` : []}`;
+};
+
+const nameFor = ({ ingredient, stems }: RecipeLineFact, listed: readonly string[]): string => {
+  if (ingredient === 'stem' && (stems ?? 1) > 1) return 'stems';
+  const found = (stems ?? 1) > 1 ? matchIngredient(ingredient, listed) : undefined;
+  return found?.match === 'same' ? found.name.charAt(0).toLowerCase() + found.name.slice(1) : ingredient;
+};
+
+/** One recipe fact said back: what it sets, or what it changes. */
+export const recipeWords = (fact: FactOf<'recipe'>, says: Says, listed: readonly string[]): Line => {
+  const list = (lines: readonly RecipeLineFact[]): Line =>
+    joined(
+      lines.map((line) => lineWords(line, listed)),
+      ', ',
+    );
+  if (fact.name !== undefined) return text`Saved as “${ownWords(fact.name).text}”${fact.piece ? ` (${pieceName(fact.piece, says)})` : ''}.`;
+  const kind = fact.piece ?? 'unspecified';
+  const changes = [
+    ...(fact.drops ?? []).map((name) => text`without ${ownWords(name)}`),
+    ...(fact.swaps ?? []).map((swap) => text`${ownWords(swap.with)} instead of ${ownWords(swap.ingredient)}`),
+    ...(fact.scale === undefined ? [] : [text`everything × ${fact.scale}`]),
+  ];
+  if (fact.like !== undefined) return text`${plural(kind, says)} the same as the ${plural(fact.like, says)}${also(changes)}.`;
+  if (fact.adds || fact.lines.length === 0)
+    return text`Recipe: ${joined([...(fact.lines.length > 0 ? [list(fact.lines)] : []), ...changes], ', ')}.`;
+  const each = fact.pieces && fact.pieces !== 1 ? `${fact.pieces} ${plural(kind, says)}` : `each ${pieceName(kind, says)}`;
+  const from = fact.from === undefined ? [] : text` from “${ownWords(fact.from).text}”`;
+  return text`Recipe for ${each}${from}: ${list(fact.lines)}${also(changes)}.`;
+};
+
+const also = (changes: readonly Line[]): Line => (changes.length > 0 ? text`, ${joined(changes, ', ')}` : []);
