@@ -37,15 +37,17 @@ describe('the main job', () => {
   it('keeps threads apart, except on the bench they share', async () => {
     const [, , other] = await talkJson([order, date, { thread: 't2', id: 'm3', text: 'summary' }]);
     expect(other?.reply?.text).toContain('nothing in this thread yet');
-    const both = await talkJson([order, date, { thread: 't2', id: 'm3', text: '150 buttonholes at 20 inc, dried, event 14 March' }]);
-    const alone = await talkJson([{ thread: 't2', id: 'm3', text: '150 buttonholes at 20 inc, dried, event 14 March' }]);
-    expect(last(both).figures.bench?.['comfortableStart']).not.toBe(last(alone).figures.bench?.['comfortableStart']);
+    const start = { thread: 't1', id: 'm4', text: 'when do we start?' };
+    const big = { thread: 't2', id: 'm3', text: '150 buttonholes at 20 inc, dried, event 14 March' };
+    const alone = last(await talkJson([order, date, start])).figures.bench;
+    const beside = last(await talkJson([order, date, big, start])).figures.bench;
+    expect(beside?.['days']).not.toEqual(alone?.['days']);
   });
 });
 
 describe('a message again, edited, deleted, taken back', () => {
   it('has no second effect', async () => {
-    const lines = await talkJson([order, order, { thread: 't1', id: 'm3', text: 'how many did they order?' }]);
+    const lines = await talkJson([order, order, { thread: 't1', id: 'm3', text: 'how many pieces?' }]);
     expect(lines[1]).toMatchObject({ repeat: true, reply: null });
     expect(lines[2]?.reply?.text).toMatch(/^40 in all/);
   });
