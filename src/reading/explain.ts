@@ -1,8 +1,8 @@
 // Which words gave which fact, what was asked and what was left unread: for "why?" and for whoever adds a phrase.
 
 import type { Fact } from './fact.ts';
-import type { Ask, ReadingContext } from './reading.ts';
 import { readPhrases } from './read-message.ts';
+import type { Ask, ReadingContext } from './reading.ts';
 
 export interface Explained {
   readonly words: string; // the person's own

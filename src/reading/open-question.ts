@@ -9,8 +9,80 @@ import { isCount, type Token } from './text/token.ts';
 
 const longestAnswer = 12;
 const fillers = new Set([
-  'the', 'between', 'it', "it's", 'its', 'is', 'that', "that's", 'thats', 'yes', 'yep', 'yeah', 'ok', 'okay', 'please', 'pls', 'just', 'a', 'an', 'of', 'them', 'all', 'one', 'for', 'on', 'in', 'at', 'about', 'ta', 'thanks', 'sorry', 'oh', 'we', 'want', 'need', 'make', 'i', 'think', 'would', 'be', 'go', 'with', 'lets', "let's", 'only', 'meant', 'mean', 'to', 'say', 'around', 'they',
-  'x', 'no', 'aye', 'k', 'sure', 'right', 'correct', 'total', 'altogether', 'pieces', 'this', 'should', 'bride', 'says', 'said', 'date', 'event', 'wedding', 'flowers', 'flower', 'everything', 'going', 'are',
+  'the',
+  'between',
+  'it',
+  "it's",
+  'its',
+  'is',
+  'that',
+  "that's",
+  'thats',
+  'yes',
+  'yep',
+  'yeah',
+  'ok',
+  'okay',
+  'please',
+  'pls',
+  'just',
+  'a',
+  'an',
+  'of',
+  'them',
+  'all',
+  'one',
+  'for',
+  'on',
+  'in',
+  'at',
+  'about',
+  'ta',
+  'thanks',
+  'sorry',
+  'oh',
+  'we',
+  'want',
+  'need',
+  'make',
+  'i',
+  'think',
+  'would',
+  'be',
+  'go',
+  'with',
+  'lets',
+  "let's",
+  'only',
+  'meant',
+  'mean',
+  'to',
+  'say',
+  'around',
+  'they',
+  'x',
+  'no',
+  'aye',
+  'k',
+  'sure',
+  'right',
+  'correct',
+  'total',
+  'altogether',
+  'pieces',
+  'this',
+  'should',
+  'bride',
+  'says',
+  'said',
+  'date',
+  'event',
+  'wedding',
+  'flowers',
+  'flower',
+  'everything',
+  'going',
+  'are',
 ]);
 const places: readonly (readonly [RegExp, number])[] = [
   [/^(first|1st|former|1)$/, 0],
@@ -21,10 +93,15 @@ const places: readonly (readonly [RegExp, number])[] = [
 
 const reading = (facts: readonly Fact[]): Reading => ({ facts, unread: [], asks: [], problems: [] });
 const words = (tokens: readonly Token[]): Token[] => tokens.filter((token) => token.kind !== 'sign' && token.kind !== 'line');
-const telling = (tokens: readonly Token[]): Token[] => words(tokens).filter((token) => token.number !== undefined || (!fillers.has(token.text) && token.text !== ''));
+const telling = (tokens: readonly Token[]): Token[] =>
+  words(tokens).filter((token) => token.number !== undefined || (!fillers.has(token.text) && token.text !== ''));
 
 const plainWords = (text: string): string[] =>
-  openMessage(text).tokens.flatMap((token) => (token.kind === 'word' || token.number !== undefined ? [token.number === undefined || token.number.amount === '' ? token.text : token.number.amount] : []));
+  openMessage(text).tokens.flatMap((token) =>
+    token.kind === 'word' || token.number !== undefined
+      ? [token.number === undefined || token.number.amount === '' ? token.text : token.number.amount]
+      : [],
+  );
 
 // "each", "for all", "the first one", "saturday", or the choice's own words.
 const chosen = (message: Message, choices: readonly Choice[], context: ReadingContext): Choice | undefined => {
@@ -37,10 +114,14 @@ const chosen = (message: Message, choices: readonly Choice[], context: ReadingCo
     if (place !== undefined && !asNumber) return choices.at(place[1]);
   }
   if (said.length === 0) {
-    const all = message.tokens.some((token) => token.text === 'all') ? choices.filter((choice) => plainWords(choice.words).includes('all') || plainWords(choice.words).includes('for all')) : [];
+    const all = message.tokens.some((token) => token.text === 'all')
+      ? choices.filter((choice) => plainWords(choice.words).includes('all') || plainWords(choice.words).includes('for all'))
+      : [];
     return all.length === 1 ? all[0] : undefined;
   }
-  const dated = choices.filter((choice) => choice.facts.some((fact) => 'date' in fact || ('to' in fact && /^\d{4}-/.test(String(fact.to)))));
+  const dated = choices.filter((choice) =>
+    choice.facts.some((fact) => 'date' in fact || ('to' in fact && /^\d{4}-/.test(String(fact.to)))),
+  );
   if (dated.length > 0) return byDate(message, dated, context);
   const matching = choices.filter((choice) => saidWords.every((word) => matches(word, choice)));
   const [match, another] = matching;
@@ -54,7 +135,9 @@ const matches = (word: string, choice: Choice): boolean => {
 };
 
 const dayIn = (choice: Choice): string | undefined =>
-  choice.facts.flatMap((fact) => ('date' in fact && typeof fact.date === 'string' ? [fact.date] : fact.fact === 'change' && fact.what === 'date' ? [String(fact.to)] : []))[0];
+  choice.facts.flatMap((fact) =>
+    'date' in fact && typeof fact.date === 'string' ? [fact.date] : fact.fact === 'change' && fact.what === 'date' ? [String(fact.to)] : [],
+  )[0];
 
 const byDate = (message: Message, choices: readonly Choice[], context: ReadingContext): Choice | undefined => {
   for (let index = 0; index < message.tokens.length; index++) {
@@ -65,12 +148,17 @@ const byDate = (message: Message, choices: readonly Choice[], context: ReadingCo
   }
   const [month] = message.tokens.flatMap((token) => token.means['month'] ?? []);
   const [weekday] = message.tokens.flatMap((token) => token.means['weekday'] ?? []);
-  const [number] = message.tokens.flatMap((token) => (token.number?.form === 'plain' || token.number?.form === 'ordinal' ? [token.number.amount] : []));
+  const [number] = message.tokens.flatMap((token) =>
+    token.number?.form === 'plain' || token.number?.form === 'ordinal' ? [token.number.amount] : [],
+  );
   const fits = choices.filter((choice) => {
     const day = dayIn(choice) ?? '';
     if (month !== undefined) return Number(day.slice(5, 7)) === Number(month);
     if (number !== undefined) return Number(day.slice(8)) === Number(number);
-    return weekday !== undefined && choice.words.startsWith(message.tokens.find((token) => token.means['weekday'] !== undefined)?.text.slice(0, 3) ?? '?');
+    return (
+      weekday !== undefined &&
+      choice.words.startsWith(message.tokens.find((token) => token.means['weekday'] !== undefined)?.text.slice(0, 3) ?? '?')
+    );
   });
   return fits.length === 1 ? fits[0] : undefined;
 };
@@ -86,14 +174,38 @@ const missing = (message: Message, open: Extract<OpenQuestion, { kind: 'missing'
   if (open.about === 'count' && second === undefined && isCount(only)) {
     const piece = context.pieces.length === 1 ? (context.pieces[0] ?? 'unspecified') : 'unspecified';
     const number = only.number;
-    return withWords({ fact: 'pieces', piece, count: Number(number?.amount), ...(number?.max === undefined ? {} : { countMax: Number(number.max) }), ...(number?.approx === true ? { approx: true } : {}) }, own);
+    return withWords(
+      {
+        fact: 'pieces',
+        piece,
+        count: Number(number?.amount),
+        ...(number?.max === undefined ? {} : { countMax: Number(number.max) }),
+        ...(number?.approx === true ? { approx: true } : {}),
+      },
+      own,
+    );
   }
-  if (open.about === 'price' && (second === undefined || second.means['all'] !== undefined || second.means['each'] !== undefined) && (only.number?.form === 'plain' || only.number?.form === 'money')) {
+  if (
+    open.about === 'price' &&
+    (second === undefined || second.means['all'] !== undefined || second.means['each'] !== undefined) &&
+    (only.number?.form === 'plain' || only.number?.form === 'money')
+  ) {
     const { amount, max, currency, symbol } = only.number;
     const per = message.tokens.some((token) => token.means['all'] !== undefined) ? 'all' : 'each';
-    return withWords({ fact: 'price', amount, ...(max === undefined ? {} : { amountMax: max }), ...(currency === undefined ? {} : { currency }), ...(symbol === undefined ? {} : { symbol }), per }, own);
+    return withWords(
+      {
+        fact: 'price',
+        amount,
+        ...(max === undefined ? {} : { amountMax: max }),
+        ...(currency === undefined ? {} : { currency }),
+        ...(symbol === undefined ? {} : { symbol }),
+        per,
+      },
+      own,
+    );
   }
-  if (open.about === 'material' && second === undefined && only.means['material'] !== undefined) return withWords({ fact: 'material', material: only.means['material'] }, own);
+  if (open.about === 'material' && second === undefined && only.means['material'] !== undefined)
+    return withWords({ fact: 'material', material: only.means['material'] }, own);
   if (open.about === 'piece' && second === undefined && only.means['piece'] !== undefined && only.means['piece'] !== 'unspecified') {
     return withWords({ fact: 'change', what: 'piece', to: only.means['piece'], from: 'unspecified', piece: 'unspecified' }, own);
   }

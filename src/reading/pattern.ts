@@ -11,10 +11,11 @@ export interface Match {
   readonly kept: Readonly<Record<string, Token>>;
 }
 
+type Choices = readonly (readonly Node[])[];
 type Node =
   | { readonly is: 'word'; readonly text: string }
   | { readonly is: 'tag'; readonly tag: string; readonly test: Test; readonly name: string }
-  | { readonly is: 'choice'; readonly choices: readonly (readonly Node[])[] }
+  | { readonly is: 'choice'; readonly choices: Choices; readonly byWord: ReadonlyMap<string, Choices>; readonly others: Choices }
   | { readonly is: 'repeat'; readonly node: Node; readonly least: number; readonly most: number };
 
 const numberForms: Readonly<Record<string, readonly NumberForm[]>> = {
@@ -64,6 +65,15 @@ const readQuantifier = (source: string): [number, number] | undefined => {
   return bounds === null ? undefined : [Number(bounds[1]), Number(bounds[2])];
 };
 
+// Long choices are looked up by the word at hand instead of being tried one after another; their order stays.
+const choiceOf = (choices: Choices): Node => {
+  const firstWord = (choice: readonly Node[]): string | undefined => (choice[0]?.is === 'word' ? choice[0].text : undefined);
+  const words = new Set(choices.flatMap((choice) => firstWord(choice) ?? []));
+  const fitting = (word: string | undefined): Choices =>
+    choices.filter((choice) => firstWord(choice) === undefined || firstWord(choice) === word);
+  return { is: 'choice', choices, byWord: new Map([...words].map((word) => [word, fitting(word)])), others: fitting(undefined) };
+};
+
 const parse = (source: string): Node[] => {
   const atoms = source.match(/\\\S|<[^>]+>|\{\d+,\d+\}|[()|?]|[^\s<>(){}|?]+/g) ?? [];
   let at = 0;
@@ -86,7 +96,7 @@ const parse = (source: string): Node[] => {
         }
         if (atoms[at] !== ')') throw new Error(`pattern "${source}": missing )`);
         at += 1;
-        nodes.push({ is: 'choice', choices });
+        nodes.push(choiceOf(choices));
       } else if (atom.startsWith('<')) {
         const [first = '', second] = atom.slice(1, -1).split(':');
         nodes.push({ is: 'tag', tag: second ?? first, test: testOf(second ?? first), name: first });
@@ -127,7 +137,9 @@ const run = (
       return false;
     }
     case 'choice':
-      return node.choices.some((choice) => run(choice, 0, index, tokens, end, kept, after));
+      return ((index < end ? node.byWord.get(tokens[index]?.text ?? '') : undefined) ?? node.others).some((choice) =>
+        run(choice, 0, index, tokens, end, kept, after),
+      );
     case 'repeat': {
       const again = (times: number, reached: number): boolean => {
         if (times < node.most && run([node.node], 0, reached, tokens, end, kept, (then) => then > reached && again(times + 1, then)))
@@ -174,7 +186,8 @@ const needsOf = (nodes: readonly Node[]): Opening[] =>
     return [{ words: new Set(inner.flatMap((each) => [...(each?.words ?? [])])), tests: inner.flatMap((each) => each?.tests ?? []) }];
   });
 
-const satisfied = (need: Opening, tokens: readonly Token[]): boolean => tokens.some((token) => need.words.has(token.text) || need.tests.some((test) => test(token)));
+const satisfied = (need: Opening, tokens: readonly Token[]): boolean =>
+  tokens.some((token) => need.words.has(token.text) || need.tests.some((test) => test(token)));
 
 export interface Pattern {
   readonly source: string;

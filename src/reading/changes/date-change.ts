@@ -9,7 +9,7 @@ import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
 import type { Ask } from '../reading.ts';
 import type { Part } from '../text/message.ts';
 import { isNumber } from '../text/token.ts';
-import { markers } from './change-words.ts';
+import { bareWords, markers } from './change-words.ts';
 import { dateShift } from './differences.ts';
 import { inZones, zonesOf } from './zones.ts';
 
@@ -84,8 +84,9 @@ export const dateChange = (reader: Reader, part: Part): Finding | undefined => {
       token.text,
     ),
   );
-  if (read.relative === true && read.dayOnly === undefined && !about_ && old === undefined && about.length - (read.end - read.start) > 3)
-    return undefined;
+  const others = about.filter((_, at) => part.start + at < read.start || part.start + at >= read.end);
+  const bare = others.every((token) => token.kind !== 'word' || bareWords.has(token.text));
+  if (read.relative === true && read.dayOnly === undefined && !about_ && old === undefined && !bare) return undefined;
   const time = timeIn(reader, part, read);
   const [named] = read.days;
   const oldDay = old?.dayOnly === undefined || named === undefined ? undefined : dayOf(yearOf(named), monthOf(named), old.dayOnly);

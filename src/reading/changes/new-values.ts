@@ -125,14 +125,15 @@ const countAndPrice = (own: Reader, part: Part, zones: Zones): Unworded[] => {
     all: zones.old.some(([start, end]) => tokens.slice(start, end).some((token) => token.means['all'] !== undefined)),
   };
   const named = tokens.slice(part.start, part.end).some((token) => priceWord.test(token.text));
-  const prices = findPrices(own, used).filter((price) => inZones(zones.fresh, price.index) && (price.per !== 'unsaid' || price.number.form === 'money' || price.at || named));
+  const prices = findPrices(own, used).filter(
+    (price) => inZones(zones.fresh, price.index) && (price.per !== 'unsaid' || price.number.form === 'money' || price.at || named),
+  );
   for (const price of prices)
     facts.push(
       priceChange(
         price,
         negated,
         from,
-        part,
         tokens.slice(part.start, part.end).some((token) => token.text === 'from'),
       ),
     );
@@ -157,7 +158,6 @@ const priceChange = (
   price: Price,
   negated: { each: boolean; all: boolean },
   from: { amount: string } | undefined,
-  _part: Part,
   rising: boolean,
 ): Unworded => {
   const per = perOf(price, negated);
@@ -217,12 +217,7 @@ const tokensSay = (reader: Reader, from: number, to: number, words: RegExp): boo
 
 const materialChange = (reader: Reader, part: Part, zones: Zones): Unworded[] => {
   const at = (zone: Zones['fresh']): number =>
-    reader.tokens.findIndex(
-      (token, index) =>
-        within(part, index) &&
-        inZones(zone, index) &&
-        isMaterial(reader, index),
-    );
+    reader.tokens.findIndex((_, index) => within(part, index) && inZones(zone, index) && isMaterial(reader, index));
   const fresh = at(zones.fresh);
   if (fresh < 0) return [];
   const to = reader.tokens[fresh]?.means['material'] ?? '';

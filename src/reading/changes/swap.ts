@@ -49,16 +49,21 @@ export const swapped = (reader: Reader, part: Part): Finding | undefined => {
     const old = numberOf(match.kept['n']);
     // "swap 1 of 3" leaves the rest: with a number the difference would need the thread, so the whole kind is meant only as said.
     // "swap 3 bouts for corsages" without "the" takes three of them; "swap the 2 …" takes them all.
-    const whole = /^(the|both|all|those|our|her)$/.test(reader.tokens[match.start + 1]?.text ?? '') || !/^(swap|change|switch|replace|exchange|trade|swop|turn|convert)$/.test(reader.tokens[match.start]?.text ?? '');
+    const whole =
+      /^(the|both|all|those|our|her)$/.test(reader.tokens[match.start + 1]?.text ?? '') ||
+      !/^(swap|change|switch|replace|exchange|trade|swop|turn|convert)$/.test(reader.tokens[match.start]?.text ?? '');
     const facts: Unworded[] =
       given !== undefined && old !== undefined && !whole
-        ? [{ fact: 'change', what: 'count', by: -old, piece: from }, { fact: 'change', what: 'count', by: given, piece: to }]
+        ? [
+            { fact: 'change', what: 'count', by: -old, piece: from },
+            { fact: 'change', what: 'count', by: given, piece: to },
+          ]
         : given === undefined
-        ? [{ fact: 'change', what: 'piece', from, to, piece: from }]
-        : [
-            { fact: 'change', what: 'count', to: given, piece: to },
-            { fact: 'change', what: 'count', to: 0, ...(old === undefined ? {} : { from: old }), piece: from },
-          ];
+          ? [{ fact: 'change', what: 'piece', from, to, piece: from }]
+          : [
+              { fact: 'change', what: 'count', to: given, piece: to },
+              { fact: 'change', what: 'count', to: 0, ...(old === undefined ? {} : { from: old }), piece: from },
+            ];
     return found(reader, match.start, match.end, facts);
   }
   const none = gone.at(reader.tokens, part.start, part.end) ?? lateStart(reader, part) ?? goneAfter.at(reader.tokens, part.start, part.end);

@@ -42,7 +42,13 @@ export const zonesOf = (tokens: readonly Token[], start: number, end: number): Z
   const said = saidMeant.in(tokens, start, end);
   if (said !== undefined) {
     const meant = tokens.findIndex((token, index) => index > said.start && index < said.end && /^(meant|mean|should)$/.test(token.text));
-    return { old: [[said.start + 1, meant]], fresh: [[start, said.start], [meant + 1, end]] };
+    return {
+      old: [[said.start + 1, meant]],
+      fresh: [
+        [start, said.start],
+        [meant + 1, end],
+      ],
+    };
   }
   for (let index = start; index < end; index++) {
     const match = notNow.at(tokens, index, end);
@@ -52,6 +58,7 @@ export const zonesOf = (tokens: readonly Token[], start: number, end: number): Z
     if (verb && (index <= start + 1 || !/^(,|\(|-|it)$/.test(tokens[index - 1]?.text ?? ''))) continue;
     let stop = match.end;
     while (stop < end && (!butNow.test(tokens[stop]?.text ?? '') || stop === match.end)) stop += 1;
+    if (!tokens.slice(match.end, stop).some(comparable)) continue; // "not sure yet"
     return {
       old: [[match.end, stop]],
       fresh: [

@@ -154,7 +154,9 @@ const nameOf = (token: Token, last: boolean): string => token.means['ingredient'
 /** Whether any of these words is a known flower, foliage or sundry. */
 export const knowsItem = (tokens: readonly Token[], items: readonly string[]): boolean => {
   const own = itemWords(items);
-  return tokens.some((token) => token.means['ingredient'] !== undefined || (token.kind === 'word' && token.text.length > 3 && own.has(singular(token.text))));
+  return tokens.some(
+    (token) => token.means['ingredient'] !== undefined || (token.kind === 'word' && token.text.length > 3 && own.has(singular(token.text))),
+  );
 };
 
 // The words of the studio's price list, once per list.

@@ -105,7 +105,12 @@ const anotherWeight = (tokens: readonly Token[], from: number, end: number): boo
 const bareSize = /^\(a\|an\|per\|the\|each/;
 const measuredBeside = (form: Pattern, tokens: readonly Token[], start: number, end: number): boolean =>
   bareSize.test(form.source) &&
-  tokens.slice(start, end).some((token, at) => (token.number?.form === 'length' || token.number?.form === 'weight') && tokens[start + at + 1]?.means['pack'] !== undefined) &&
+  tokens
+    .slice(start, end)
+    .some(
+      (token, at) =>
+        (token.number?.form === 'length' || token.number?.form === 'weight') && tokens[start + at + 1]?.means['pack'] !== undefined,
+    ) &&
   !tokens.slice(start, end).some((token) => /^(of|\/|x)$/.test(token.text));
 
 const overlaps = (match: Match, used: ReadonlySet<number>): boolean => {

@@ -63,7 +63,14 @@ export const matchPrices = (mentions: readonly Mention[], prices: readonly Price
   }
   const [onlyLine, secondLine] = lines;
   const [unit, secondUnit] = units;
-  if (onlyLine !== undefined && secondLine === undefined && unit !== undefined && secondUnit === undefined && totals.length === 1 && total !== undefined) {
+  if (
+    onlyLine !== undefined &&
+    secondLine === undefined &&
+    unit !== undefined &&
+    secondUnit === undefined &&
+    totals.length === 1 &&
+    total !== undefined
+  ) {
     return { lines: bare(new Map([[onlyLine, unit]])), common: total, spare: [] };
   }
   if (prices.length === 1) {

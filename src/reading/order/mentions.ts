@@ -184,6 +184,7 @@ const isPiece = (reader: Reader, index: number): boolean => {
   if (token?.means['piece'] === undefined || !reader.free(index)) return false;
   const next = reader.tokens[index + 1];
   if (next !== undefined && next.kind === 'word' && sundryHeads.has(next.text)) return false;
+  if (token.text === 'hair' && !isCount(reader.tokens[index - 1])) return false; // "hair appointment"
   if (token.means['piece'] === 'unspecified') {
     if (next?.text === 'of') return false;
     const before = reader.tokens[index - 1];
@@ -235,7 +236,15 @@ export const findMentions = (reader: Reader): Mention[] => {
     const more = others.at(reader.tokens, index, reader.tokens.length);
     const before = mentions.at(-1);
     if (more?.kept['n'] !== undefined && before !== undefined && reader.free(index) && reader.free(index + 1)) {
-      mentions.push({ index: index + 1, last: index + 1, start: index, end: index + 2, kind: before.kind, count: more.kept['n'], countIndex: index });
+      mentions.push({
+        index: index + 1,
+        last: index + 1,
+        start: index,
+        end: index + 2,
+        kind: before.kind,
+        count: more.kept['n'],
+        countIndex: index,
+      });
       usedTo = index + 2;
       continue;
     }

@@ -39,7 +39,11 @@ const kindOf = (token: Token | undefined): Price['kind'] =>
 
 const endsThere = (tokens: readonly Token[], end: number): boolean => {
   const next = tokens[end];
-  return next === undefined || next.kind !== 'word' || ['included', 'onTop', 'material', 'taxName', 'taxWord'].some((tag) => next.means[tag] !== undefined);
+  return (
+    next === undefined ||
+    next.kind !== 'word' ||
+    ['included', 'onTop', 'material', 'taxName', 'taxWord'].some((tag) => next.means[tag] !== undefined)
+  );
 };
 
 const endingAt = (reader: Reader, pat: ReturnType<typeof pattern>, index: number, reach: number) => {

@@ -82,7 +82,7 @@ const find = (reader: Reader): Finding[] =>
         const time = match === undefined ? undefined : minutes(match);
         if (match === undefined || time === undefined || part.end - part.start > 14) continue;
         if (/^(does|do|makes|make|can|about)$/.test(tokens[match.start - 1]?.text ?? '')) continue; // a habit, not this job
-    const count = match.kept['n']?.number?.amount;
+        const count = match.kept['n']?.number?.amount;
         if (count === undefined && match.kept['p'] === undefined && part.end - match.end > 1) continue;
         add(match, {
           fact: 'actual',

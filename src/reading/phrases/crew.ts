@@ -203,7 +203,8 @@ const away = (reader: Reader, part: Part): Finding | undefined => {
   if (
     match === undefined ||
     name === undefined ||
-    notPeople.test(name.text) || awayWord.test(name.text) ||
+    notPeople.test(name.text) ||
+    awayWord.test(name.text) ||
     !words.some((word) => awayWord.test(word) || word === 'not')
   )
     return undefined;
@@ -249,15 +250,17 @@ const read = (reader: Reader, part: Part): Finding | undefined => {
   const date = dateIn(reader, part);
   const atBench = words.some((token) => hand.test(token.text)) || words.some((token) => token.text === 'of us');
   const ours = total !== undefined && words.some((token) => /^(us|of us|bench|labour|labor)$/.test(token.text));
-  const enough = ours ? true : gone
-    ? date !== undefined
-    : wage !== undefined
-      ? true
-      : people !== undefined &&
-        ((hours !== undefined && (total !== undefined || !words.some((token) => talk.test(token.text)))) ||
-          total !== undefined ||
-          perDay.in(tokens, part.start, part.end) !== undefined ||
-          (date !== undefined && atBench && words.some((token) => token.means['bench'] !== undefined)));
+  const enough = ours
+    ? true
+    : gone
+      ? date !== undefined
+      : wage !== undefined
+        ? true
+        : people !== undefined &&
+          ((hours !== undefined && (total !== undefined || !words.some((token) => talk.test(token.text)))) ||
+            total !== undefined ||
+            perDay.in(tokens, part.start, part.end) !== undefined ||
+            (date !== undefined && atBench && words.some((token) => token.means['bench'] !== undefined)));
   if (
     !enough ||
     words.some((token) => /^(invoice|course|dentist|flight|parking|workshop)$/.test(token.text)) ||

@@ -19,7 +19,6 @@ const leads = new Set([
   'dance',
   'funeral',
   'prom',
-  'dinner',
   'christening',
   'handover',
   'pickup',
@@ -250,10 +249,14 @@ const fillers = new Set([
 ]);
 
 // "bouts are done, corsages tomorrow": a day beside work is a working day.
-const working = (reader: Reader): boolean => reader.facts.some((fact) => ['made', 'left', 'broke', 'crew', 'question', 'actual', 'step', 'pack', 'recipe', 'change'].includes(fact.fact));
+const working = (reader: Reader): boolean =>
+  reader.facts.some((fact) =>
+    ['made', 'left', 'broke', 'crew', 'question', 'actual', 'step', 'pack', 'recipe', 'change'].includes(fact.fact),
+  );
 
 const lead = (reader: Reader): boolean => reader.tokens.some((token) => token.kind === 'word' && leads.has(token.text.replace(/'s$/, '')));
-const namedEvent = (reader: Reader): boolean => reader.tokens.some((token) => /^(event|wedding|event's|wedding's|party|gala|ceremony|handover|date|date's)$/.test(token.text));
+const namedEvent = (reader: Reader): boolean =>
+  reader.tokens.some((token) => /^(event|wedding|event's|wedding's|party|gala|ceremony|handover|date|date's)$/.test(token.text));
 const vetoed = (reader: Reader, read: DateRead): boolean => {
   const part = reader.message.parts.find((each) => each.start <= read.start && read.start < each.end);
   if (part === undefined) return false;
@@ -265,7 +268,8 @@ const vetoed = (reader: Reader, read: DateRead): boolean => {
 };
 
 // "40 bouts for friday": the order around it makes it the event's day.
-const tradeWords = (reader: Reader): boolean => reader.tokens.some((token, index) => reader.free(index) && token.means['piece'] !== undefined);
+const tradeWords = (reader: Reader): boolean =>
+  reader.tokens.some((token, index) => reader.free(index) && token.means['piece'] !== undefined);
 
 const bareDate = (reader: Reader, reads: readonly DateRead[]): boolean =>
   reader.tokens.every((token, index) => {
@@ -306,7 +310,9 @@ const timeNear = (reader: Reader, reads: readonly DateRead[], confident: boolean
 // "22nd" and nothing else.
 const loneDay = (reader: Reader, index: number): DateRead | undefined => {
   const token = reader.tokens[index];
-  return reader.tokens.length <= 2 && token?.number?.form === 'ordinal' ? dayAlone(index, index + 1, Number(token.number.amount), reader.context) : undefined;
+  return reader.tokens.length <= 2 && token?.number?.form === 'ordinal'
+    ? dayAlone(index, index + 1, Number(token.number.amount), reader.context)
+    : undefined;
 };
 
 // More dates than this is a calendar pasted in, not an event's date.
@@ -330,8 +336,16 @@ const dateReads = (reader: Reader): DateRead[] => {
 const find = (reader: Reader): Finding[] => {
   const reads = dateReads(reader).filter((read) => !vetoed(reader, read));
   if (reads.length === 0) return [];
-  const forDate = reads.some((read) => /^(for)$/.test(reader.tokens[read.start - 1]?.text ?? '') || (reader.tokens[read.start - 1]?.text === 'the' && reader.tokens[read.start - 2]?.text === 'for') || /^(for)$/.test(reader.tokens[read.start]?.text ?? ''));
-  const strong = ((lead(reader) || forDate) && !(working(reader) && !namedEvent(reader))) || bareDate(reader, reads) || (tradeWords(reader) && !working(reader));
+  const forDate = reads.some(
+    (read) =>
+      /^(for)$/.test(reader.tokens[read.start - 1]?.text ?? '') ||
+      (reader.tokens[read.start - 1]?.text === 'the' && reader.tokens[read.start - 2]?.text === 'for') ||
+      /^(for)$/.test(reader.tokens[read.start]?.text ?? ''),
+  );
+  const strong =
+    ((lead(reader) || forDate) && !(working(reader) && !namedEvent(reader))) ||
+    bareDate(reader, reads) ||
+    (tradeWords(reader) && !working(reader));
   const usable = reads.filter((read) => strong || read.relative !== true).filter((read) => read.relative !== true || strong);
   const day = usable.some((read) => read.relative !== true) ? usable.filter((read) => read.relative !== true) : usable;
   const time = timeNear(reader, day, strong || day.some((read) => read.relative !== true));

@@ -50,7 +50,9 @@ const trade = (reader: Reader): boolean =>
   reader.facts.some((fact) => ['pieces', 'price', 'date', 'tax', 'title', 'wearers'].includes(fact.fact)) ||
   reader.tokens.some(
     (token) =>
-      token.means['piece'] !== undefined || token.means['month'] !== undefined || /^(event|wedding|party|flowers|everything|gala|handover|ceremony|function)$/.test(token.text),
+      token.means['piece'] !== undefined ||
+      token.means['month'] !== undefined ||
+      /^(event|wedding|party|flowers|everything|gala|handover|ceremony|function)$/.test(token.text),
   ) ||
   reader.tokens.every(
     (token) =>

@@ -2,7 +2,6 @@
 
 import { decimal } from '../../values/decimal.ts';
 import { problem } from '../../values/result.ts';
-import type { Token } from '../text/token.ts';
 import type { Fact } from '../fact.ts';
 import { type Matched, matchPrices } from '../order/match-prices.ts';
 import { findMentions, type Mention } from '../order/mentions.ts';
@@ -11,6 +10,7 @@ import { askEachOrAll, countOf, likelyPer, lineFacts, priceFact } from '../order
 import { pattern } from '../pattern.ts';
 import type { Finding, Phrase, Reader } from '../phrase.ts';
 import type { Ask } from '../reading.ts';
+import type { Token } from '../text/token.ts';
 
 // "twenty-odd corsages, wrist ones": a second name without a number says more about the first.
 const refined = (mentions: readonly Mention[]): Mention[] => {
@@ -139,13 +139,24 @@ const needed = (reader: Reader, mentions: readonly Mention[], prices: readonly P
 };
 
 const ofThem = pattern('<n:count> (of them|of those|of these|in all|off|no|nos)');
-const neededNumber = (reader: Reader, from: number, to: number, open: (index: number) => boolean, prices: readonly Price[]): number | undefined => {
+const neededNumber = (
+  reader: Reader,
+  from: number,
+  to: number,
+  open: (index: number) => boolean,
+  prices: readonly Price[],
+): number | undefined => {
   for (let index = from; index < to; index++) {
     const match = ofThem.at(reader.tokens, index, to) ?? needs.at(reader.tokens, index, to);
     const number = match?.kept['n'];
     const at = number === undefined ? -1 : reader.tokens.indexOf(number, index);
     const next = reader.tokens[match?.end ?? 0];
-    const plainNoun = next !== undefined && next.kind === 'word' && next.means['material'] === undefined && next.means['included'] === undefined && next.means['piece'] === undefined;
+    const plainNoun =
+      next !== undefined &&
+      next.kind === 'word' &&
+      next.means['material'] === undefined &&
+      next.means['included'] === undefined &&
+      next.means['piece'] === undefined;
     if (match === undefined || number === undefined || !open(at) || !reader.free(at) || plainNoun) continue;
     if (reader.tokens[index]?.text === ',' && !prices.some((price) => price.index > at)) continue;
     return at;
@@ -156,13 +167,24 @@ const neededNumber = (reader: Reader, from: number, to: number, open: (index: nu
 // "€8,25 per buttonhole, 60 of them": the kind is named only by its price.
 const pricedOnly = (mentions: readonly Mention[], prices: readonly Price[]): readonly Mention[] => {
   const [price] = prices;
-  if (mentions.length > 0 || price?.piece === undefined || price.piece === 'unspecified' || price.pieceIndex === undefined || prices.length > 1) return mentions;
+  if (
+    mentions.length > 0 ||
+    price?.piece === undefined ||
+    price.piece === 'unspecified' ||
+    price.pieceIndex === undefined ||
+    prices.length > 1
+  )
+    return mentions;
   return [{ index: price.pieceIndex, last: price.pieceIndex, start: price.pieceIndex, end: price.pieceIndex + 1, kind: price.piece }];
 };
 
 // "$12.50 each x 40 = $500": what follows the equals sign beside a price each is the total.
 const equalsTotal = (reader: Reader, prices: readonly Price[]): Price[] =>
-  prices.map((price) => (price.per === 'unsaid' && reader.tokens[price.start - 1]?.text === '=' && prices.some((other) => other.per === 'each') ? { ...price, per: 'all' } : price));
+  prices.map((price) =>
+    price.per === 'unsaid' && reader.tokens[price.start - 1]?.text === '=' && prices.some((other) => other.per === 'each')
+      ? { ...price, per: 'all' }
+      : price,
+  );
 
 // A price each beside a total: one when they agree, a question when they do not.
 const settleTotals = (reader: Reader, matched: Matched, pieces: number): Matched & { ask?: Ask } => {
@@ -171,24 +193,55 @@ const settleTotals = (reader: Reader, matched: Matched, pieces: number): Matched
   if (line?.price === undefined || second !== undefined || common?.per !== 'all' || line.price.per === 'all') return matched;
   const each = line.price;
   const lines = [{ mention: line.mention }];
-  if (decimal(each.number.amount).times(pieces).equals(common.number.amount)) return { lines, common: { ...each, per: 'each' }, spare: [common] };
+  if (decimal(each.number.amount).times(pieces).equals(common.number.amount))
+    return { lines, common: { ...each, per: 'each' }, spare: [common] };
   const words = reader.words(Math.min(each.start, common.start), Math.max(each.end, common.end));
-  const choice = (price: Price, per: 'each' | 'all') => ({ words: reader.words(price.start, price.end), facts: [{ ...priceFact(price, per, false), words: reader.words(price.start, price.end) } as Fact] });
+  const choice = (price: Price, per: 'each' | 'all') => ({
+    words: reader.words(price.start, price.end),
+    facts: [{ ...priceFact(price, per, false), words: reader.words(price.start, price.end) } as Fact],
+  });
   return { lines, spare: [], ask: { about: 'price', why: 'each or all', words, choices: [choice(each, 'each'), choice(common, 'all')] } };
 };
 
 // "bouts 14, corsages 32" and nothing else: counts, or prices?
 const nameFirstAsk = (reader: Reader, mentions: readonly Mention[], prices: readonly Price[]): Finding | undefined => {
   const lines = mentions.filter((mention) => mention.count !== undefined);
-  if (lines.length < 2 || prices.length > 0 || !lines.every((mention) => mention.countIndex !== undefined && mention.countIndex > mention.index && mention.end === mention.countIndex + 1 && mention.countIndex === mention.last + 1)) return undefined;
+  if (
+    lines.length < 2 ||
+    prices.length > 0 ||
+    !lines.every(
+      (mention) =>
+        mention.countIndex !== undefined &&
+        mention.countIndex > mention.index &&
+        mention.end === mention.countIndex + 1 &&
+        mention.countIndex === mention.last + 1,
+    )
+  )
+    return undefined;
   const numbers = lines.map((mention) => Number(mention.count?.number?.amount));
   if (numbers.some((number) => number < 5)) return undefined;
   const start = lines[0]?.start ?? 0;
   const end = lines.at(-1)?.end ?? 0;
   const words = reader.words(start, end);
   const counts = lines.map((mention) => ({ fact: 'pieces', piece: mention.kind, ...countOf(mention), words }) as Fact);
-  const priced = lines.map((mention) => ({ fact: 'price', amount: mention.count?.number?.amount ?? '', per: 'each', piece: mention.kind, words }) as Fact);
-  return { start, end, asks: [{ about: 'count', why: 'which number', words, choices: [{ words: 'how many of each', facts: counts }, { words: 'the price of each', facts: priced }] }] };
+  const priced = lines.map(
+    (mention) => ({ fact: 'price', amount: mention.count?.number?.amount ?? '', per: 'each', piece: mention.kind, words }) as Fact,
+  );
+  return {
+    start,
+    end,
+    asks: [
+      {
+        about: 'count',
+        why: 'which number',
+        words,
+        choices: [
+          { words: 'how many of each', facts: counts },
+          { words: 'the price of each', facts: priced },
+        ],
+      },
+    ],
+  };
 };
 
 const find = (reader: Reader): Finding[] => {
@@ -208,7 +261,11 @@ const find = (reader: Reader): Finding[] => {
   const asks: Ask[] = matched.ask === undefined ? [] : [matched.ask];
   const read: Price[] = matched.lines.flatMap((line) => (line.price === undefined ? [] : [line.price]));
   const common = matched.common;
-  if (matched.ask !== undefined || matched.lines.length === 1) read.push(...matched.spare.filter((price) => price.per === 'all'), ...(matched.ask === undefined ? [] : prices.filter((price) => !read.includes(price))));
+  if (matched.ask !== undefined || matched.lines.length === 1)
+    read.push(
+      ...matched.spare.filter((price) => price.per === 'all'),
+      ...(matched.ask === undefined ? [] : prices.filter((price) => !read.includes(price))),
+    );
   const trade =
     ordered.length > 0 ||
     mentions.length > 0 ||

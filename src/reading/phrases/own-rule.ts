@@ -8,44 +8,43 @@ import { type Finding, found, type Phrase, type Reader, type Unworded } from '..
 const lead = pattern(
   '(this one|this event|this job|for this|on this|here|this|it|them|these) (one|event|job)? (is|goes|at|on|runs|with|,|:|to|be)? (at|on|with)?',
 );
-const rule = (match: Match, what: FactOf<'rule'>['what'], to: string | undefined, piece?: PieceKind): Unworded | undefined =>
+const rule = (what: FactOf<'rule'>['what'], to: string | undefined, piece?: PieceKind): Unworded | undefined =>
   to === undefined ? undefined : { fact: 'rule', what, to, ...(piece === undefined ? {} : { piece }) };
 const amount = (match: Match): string | undefined => match.kept['n']?.number?.amount;
 
 const forms: readonly (readonly [ReturnType<typeof pattern>, (match: Match) => Unworded | undefined])[] = [
-  [pattern('(<n:percent>) (for|on)? (labour|labor)'), (match) => rule(match, 'labour share', amount(match))],
+  [pattern('(<n:percent>) (for|on)? (labour|labor)'), (match) => rule('labour share', amount(match))],
   [
     pattern('(labour|labor) (share|rate|percent)? (at|is|of|to|=|:|on|up to|down to)? (this one)? (<n:percent>)'),
-    (match) => rule(match, 'labour share', amount(match)),
+    (match) => rule('labour share', amount(match)),
   ],
-  [pattern('(labour|labor) (comes)? (out of|off|from) the price'), (match) => rule(match, 'labour rule', 'out of the price')],
-  [pattern('(labour|labor) on (the)? product'), (match) => rule(match, 'labour rule', 'on product')],
+  [pattern('(labour|labor) (comes)? (out of|off|from) the price'), () => rule('labour rule', 'out of the price')],
+  [pattern('(labour|labor) on (the)? product'), () => rule('labour rule', 'on product')],
   [
     pattern('(stems|stem) (at|x|times|by|multiple|markup) (of|is|at|to|x)? <n:plain> (x|times)?'),
-    (match) => (small(match) ? rule(match, 'stems multiple', amount(match)) : undefined),
+    (match) => (small(match) ? rule('stems multiple', amount(match)) : undefined),
   ],
   [
     pattern('(sundries|sundry|hard goods) (at|x|times|by|multiple) (of|is|at|to|x)? <n:plain> (x|times)?'),
-    (match) => (small(match) ? rule(match, 'sundries multiple', amount(match)) : undefined),
+    (match) => (small(match) ? rule('sundries multiple', amount(match)) : undefined),
   ],
   [
     pattern('(sundries|sundry) (are|is|cost|costs|at|=|:) (about)? <n:money> (each|a piece|per piece)?'),
-    (match) => rule(match, 'sundries', amount(match)),
+    (match) => rule('sundries', amount(match)),
   ],
   [
     pattern('(multiple|markup|mark up|mark-up|multiplier) (of|is|at|to|=|:|x) (x)? <n:plain>'),
-    (match) => (small(match) ? rule(match, 'multiple', amount(match)) : undefined),
+    (match) => (small(match) ? rule('multiple', amount(match)) : undefined),
   ],
   [
     pattern('<n:plain> (times|x) (markup|multiple|mark up|wholesale)'),
-    (match) => (small(match) ? rule(match, 'multiple', amount(match)) : undefined),
+    (match) => (small(match) ? rule('multiple', amount(match)) : undefined),
   ],
-  [pattern('(tax|vat|gst|hst) (rate|at|is|rate is|of) (is|at|to|now)? <n:percent>'), (match) => rule(match, 'tax rate', amount(match))],
-  [pattern('round (up)? (to|the price to) (the)? (next|nearest)? <n:amount>'), (match) => rule(match, 'price step', amount(match))],
+  [pattern('(tax|vat|gst|hst) (rate|at|is|rate is|of) (is|at|to|now)? <n:percent>'), (match) => rule('tax rate', amount(match))],
+  [pattern('round (up)? (to|the price to) (the)? (next|nearest)? <n:amount>'), (match) => rule('price step', amount(match))],
 ];
 const small = (match: Match): boolean =>
-  !/[.]\d{2}$/.test(match.kept['n']?.text ?? '') &&
-  Number(amount(match)) >= 1 && Number(amount(match)) <= 10;
+  !/[.]\d{2}$/.test(match.kept['n']?.text ?? '') && Number(amount(match)) >= 1 && Number(amount(match)) <= 10;
 const leadMultiple = pattern('at <n:plain>');
 const dryForms = [
   pattern('(we|i) (dry|hang|press) (the|our)? <i:ingredient> (for|about|in)? <d:duration>'),
@@ -92,7 +91,7 @@ const find = (reader: Reader): Finding[] => {
       next?.means['each'] === undefined &&
       (next === undefined || next.text === 'and' || next.text === 'x' || next.text === 'times' || next.text === ',')
     ) {
-      const fact = rule(multiple, 'multiple', amount(multiple));
+      const fact = rule('multiple', amount(multiple));
       if (fact !== undefined && (found_.length > 0 || next === undefined || next.text === 'x' || next.text === 'times'))
         found_.push({ match: multiple, fact });
     }

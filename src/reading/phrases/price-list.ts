@@ -40,15 +40,24 @@ const isPrice = (reader: Reader, index: number, pack: boolean, known: boolean): 
     ((/^(a|an|per|\/|the)$/.test(after.text) && reader.tokens[index + 2]?.means['pack'] !== undefined) ||
       (after.means['pack'] !== undefined && after.means['pack'] !== 'stem' && before?.means['ingredient'] !== undefined) ||
       (after.means['each'] !== undefined && pack));
-  const behindPack = after === undefined && known && before?.means['pack'] !== undefined && reader.tokens[index - 2]?.number?.form === 'length';
+  const behindPack =
+    after === undefined && known && before?.means['pack'] !== undefined && reader.tokens[index - 2]?.number?.form === 'length';
   // "gyp 8, roses 22, euc 9.50 a bunch": a number right behind a name, in a list that has a sure price.
-  const listed = known && before?.means['ingredient'] !== undefined && (after === undefined || after.text === ',' || after.kind === 'line') && sure(reader, index);
-  return (known || pack) && (listed || behindPack || perPack || /^(at|@|now|to)$/.test(before?.text ?? '') || token.number.max !== undefined);
+  const listed =
+    known &&
+    before?.means['ingredient'] !== undefined &&
+    (after === undefined || after.text === ',' || after.kind === 'line') &&
+    sure(reader, index);
+  return (
+    (known || pack) && (listed || behindPack || perPack || /^(at|@|now|to)$/.test(before?.text ?? '') || token.number.max !== undefined)
+  );
 };
 
 const sure = (reader: Reader, index: number): boolean => {
   const part = reader.message.parts.find((each) => each.start <= index && index < each.end);
-  return reader.tokens.slice(part?.start ?? index, part?.end ?? index).some((token) => token.number?.form === 'money' || /^\d+[.,]\d{2}$/.test(token.text));
+  return reader.tokens
+    .slice(part?.start ?? index, part?.end ?? index)
+    .some((token) => token.number?.form === 'money' || /^\d+[.,]\d{2}$/.test(token.text));
 };
 
 const wearable = (reader: Reader, start: number, end: number): boolean =>
@@ -145,7 +154,13 @@ const readItem = (reader: Reader, { start, end }: Stretch, common: PackSize): Fa
     (token, at) => token.means['each'] !== undefined && /^(each|ea|apiece)$/.test(token.text) && used.has(start + at),
   );
   const nameTokens = stretch.flatMap((token, at) =>
-    !used.has(start + at) && token.kind === 'word' && !changeWord.test(token.text) && !(free !== undefined && token.text === 'free') && token.number === undefined ? [{ ...token, at: start + at }] : [],
+    !used.has(start + at) &&
+    token.kind === 'word' &&
+    !changeWord.test(token.text) &&
+    !(free !== undefined && token.text === 'free') &&
+    token.number === undefined
+      ? [{ ...token, at: start + at }]
+      : [],
   );
   const name = itemName(namedRun(nameTokens, context.items), true);
   if (name === undefined || !(known || packed)) return undefined;

@@ -25,9 +25,14 @@ import type { Token } from '../text/token.ts';
 const otherJob = pattern('(last|previous) (year|time|week|month|season|wedding|one|event|summer|spring|winter|autumn|christmas|job)');
 
 const acceptsAfter = (reader: Reader, match: Match): boolean => {
-  if (otherJob.at(reader.tokens, match.end, reader.tokens.length) !== undefined) return false;
+  if ([match.end, match.end - 1].some((index) => otherJob.at(reader.tokens, index, reader.tokens.length) !== undefined)) return false;
   // "30 done 10 to go": the second number is what is left.
-  if (/^(to|left|more)$/.test(reader.tokens[match.end]?.text ?? '') && reader.tokens[match.end - 1]?.number !== undefined && /^(go|do|make|left)?$/.test(reader.tokens[match.end + 1]?.text ?? '')) return false;
+  if (
+    /^(to|left|more)$/.test(reader.tokens[match.end]?.text ?? '') &&
+    reader.tokens[match.end - 1]?.number !== undefined &&
+    /^(go|do|make|left)?$/.test(reader.tokens[match.end + 1]?.text ?? '')
+  )
+    return false;
   const next = reader.tokens[match.end];
   const last = reader.tokens[match.end - 1];
   if (next === undefined || next.kind !== 'word' || match.kept['p'] !== undefined || last?.number === undefined) return true;
@@ -43,7 +48,12 @@ const someOf = /^(both|of|more|last|another|a|some|most|few|couple|half|third|qu
 const partial = (tokens: readonly Token[], match: Match, fact: Unworded): boolean => {
   if (fact.fact !== 'made' || fact.all !== true || fact.of !== undefined || fact.count !== undefined) return false;
   const [near, far] = [tokens[match.start - 1], tokens[match.start - 2]];
-  return near?.number !== undefined || (far?.number !== undefined && describing.test(near?.text ?? '')) || someOf.test(near?.text ?? '');
+  return (
+    near?.number !== undefined ||
+    (far?.number !== undefined && describing.test(near?.text ?? '')) ||
+    someOf.test(near?.text ?? '') ||
+    (/^(the|of|those|these|our|my)$/.test(near?.text ?? '') && someOf.test(far?.text ?? ''))
+  );
 };
 
 const findPart = (reader: Reader, part: Part): Finding[] => {

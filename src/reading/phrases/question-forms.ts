@@ -113,7 +113,10 @@ const forms: readonly (readonly [Asked, readonly string[]])[] = [
       '(order|ordering) (deadline|cutoff|cut off|day|date)',
     ],
   ],
-  ['count', [`how many <any>{0,2} <piece> (did|do|does|have|has|are|is|were) ${anything} (order|ordered|want|need|wanted|booked|have|asked for)`]],
+  [
+    'count',
+    [`how many <any>{0,2} <piece> (did|do|does|have|has|are|is|were) ${anything} (order|ordered|want|need|wanted|booked|have|asked for)`],
+  ],
   [
     'stemOrder',
     [
@@ -273,12 +276,12 @@ const forms: readonly (readonly [Asked, readonly string[]])[] = [
     'eventDate',
     [
       `(when|when's|whens|wen|wens|what date|what day|which day|what's the date|whats the date|which date|date|what time|wots the date) (is|was|are|again|of|for|do|does|did|will|the|this|that|'s|they|we|it|on|event|wedding) ${anything}`,
-      "(when's|whens|wens) ${anything}",
+      `(when's|whens|wens) ${anything}`,
       `(what|which|remind|remember|what's|whats|wats) ${anything} (date|day|time) ${anything}`,
       `(is|was) ${anything} (on the|<ordinal>|<weekday>|<month>) ${anything}`,
       `how (long|many days|many weeks|soon|far) ${anything} (until|till|til|away|off|to)`,
       `(when|what time) ${anything} (wedding|event|handover|pickup|hand over|due|deliver|delivery|collected|collection|pick up|ceremony|needed|party|function|gala|boarded|one)`,
-    ].map((form) => form.replace('${anything}', anything)),
+    ],
   ],
   [
     'recipe',
@@ -358,5 +361,5 @@ export interface QuestionForm {
 }
 
 export const questionForms: readonly QuestionForm[] = forms.flatMap(([asks, sources]) =>
-  sources.map((source) => ({ asks, pattern: pattern(source.replaceAll('${anything}', anything)) })),
+  sources.map((source) => ({ asks, pattern: pattern(source) })),
 );

@@ -207,10 +207,16 @@ const isOpener = (reader: Reader, index: number, part: Part): boolean => {
     /^(you|u)$/.test(next?.text ?? '') &&
     /^(tell|remind|show|know|say|check)$/.test(reader.tokens[index + 2]?.text ?? '')
   )
-    return index + 3 < part.end ? false : true;
+    return index + 3 >= part.end;
   if (/^(do|did|have|has|is|are|was|can|could|would|will|should|shall|were|does|am|may)$/.test(token.text)) {
     if (part.asked) return true;
-    if (next?.number !== undefined || next?.means['piece'] !== undefined || next?.means['taxName'] !== undefined || next?.means['material'] !== undefined) return /^(is|are|will|can|does|would)$/.test(token.text);
+    if (
+      next?.number !== undefined ||
+      next?.means['piece'] !== undefined ||
+      next?.means['taxName'] !== undefined ||
+      next?.means['material'] !== undefined
+    )
+      return /^(is|are|will|can|does|would)$/.test(token.text);
     return (
       next !== undefined &&
       /^(we|i|you|u|they|it|he|she|the|this|that|there|these|those|my|our|all|anyone|any|us|it's|everyone|her|his|their|ye|yous|y'all|someone)$/.test(
@@ -249,7 +255,8 @@ const details = (reader: Reader, start: number, end: number) => {
     const read = date === undefined ? dateAt(tokens, index, reader.context) : undefined;
     if (
       read !== undefined &&
-      read.days.length >= 1 && (read.days.length === 1 || read.dayOnly !== undefined) &&
+      read.days.length >= 1 &&
+      (read.days.length === 1 || read.dayOnly !== undefined) &&
       read.end <= end &&
       (read.relative === true || read.end > index + 1 || token.number?.form === 'slashed')
     ) {
@@ -295,18 +302,29 @@ const readQuestion = (reader: Reader, part: Part): Finding => {
   const sums = asks === 'countFor' ? countForSums(reader, from, part.end) : undefined;
   const basis = asks === 'taxStatus' ? undefined : basisIn(reader, from, part.end);
   return found(reader, part.start, part.end, [
-    { fact: 'question', asks, ...defined(shaped(asks, { ...details(reader, from, part.end), ...sums, basis }, stepIn(reader, from, part.end))) } as Unworded,
+    {
+      fact: 'question',
+      asks,
+      ...defined(shaped(asks, { ...details(reader, from, part.end), ...sums, basis }, stepIn(reader, from, part.end))),
+    } as Unworded,
   ]);
 };
 
 // "how many at 25 for 600": 25 is the price each, 600 what there is to spend.
-const countForSums = (reader: Reader, start: number, end: number): { amount: string | undefined; amountMax: string | undefined; number: undefined } => {
+const countForSums = (
+  reader: Reader,
+  start: number,
+  end: number,
+): { amount: string | undefined; amountMax: string | undefined; number: undefined } => {
   let each: string | undefined;
   let budget: string | undefined;
   for (let index = start; index < end; index++) {
     const number = reader.tokens[index]?.number;
     if (number === undefined || (number.form !== 'money' && number.form !== 'plain')) continue;
-    const priced = /^(at|@)$/.test(reader.tokens[index - 1]?.text ?? '') || reader.tokens[index + 1]?.means['each'] !== undefined || reader.tokens[index + 1]?.text === 'per';
+    const priced =
+      /^(at|@)$/.test(reader.tokens[index - 1]?.text ?? '') ||
+      reader.tokens[index + 1]?.means['each'] !== undefined ||
+      reader.tokens[index + 1]?.text === 'per';
     if (priced) each ??= number.amount;
     else budget ??= number.amount;
   }
@@ -314,7 +332,8 @@ const countForSums = (reader: Reader, start: number, end: number): { amount: str
 };
 
 const stepForm = pattern('(by|in|step|steps|in steps of|steps of|every) (steps of|ones of)? <n:amount>');
-const stepIn = (reader: Reader, start: number, end: number): string | undefined => stepForm.in(reader.tokens, start, end)?.kept['n']?.number?.amount;
+const stepIn = (reader: Reader, start: number, end: number): string | undefined =>
+  stepForm.in(reader.tokens, start, end)?.kept['n']?.number?.amount;
 
 const shaped = (asks: string, fields: Readonly<Record<string, unknown>>, step: string | undefined): object => {
   if (asks === 'away') return { ...fields, number: undefined, people: fields['number'] ?? 1 };

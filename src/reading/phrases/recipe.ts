@@ -206,7 +206,7 @@ interface Stretch {
 const readStretch = (reader: Reader, { start, end }: Stretch): { fact: Unworded; wearer: boolean } | undefined => {
   const { tokens } = reader;
   if (priced(reader, start, end)) return undefined;
-  
+
   const first = firstWord(tokens, start, end);
   const head = heading.at(tokens, first, end) ?? plainHeading(reader, first, end);
   const bought = tokens.slice(head?.end ?? start, end).some((token) => token.kind === 'word' && nobuying.test(token.text));
@@ -265,12 +265,7 @@ const readStretch = (reader: Reader, { start, end }: Stretch): { fact: Unworded;
   if (lines.length === 0) return undefined;
   const wearer = who(roleName);
   const twin = sameAs.at(tokens, start, end);
-  const wearers =
-    twin === undefined
-      ? wearer === undefined
-        ? []
-        : [wearer]
-      : [who(twin.kept['r']) ?? '', who(twin.kept['s']) ?? ''];
+  const wearers = twin === undefined ? (wearer === undefined ? [] : [wearer]) : [who(twin.kept['r']) ?? '', who(twin.kept['s']) ?? ''];
   const pieces = some === undefined ? undefined : Number(some.kept['n']?.number?.amount);
   return {
     wearer: wearers.length > 0,

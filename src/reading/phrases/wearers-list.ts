@@ -140,7 +140,9 @@ const readPart = (
     index += 1;
   }
   shareByGroup(reader, entries);
-  const totals = partyOf.in(reader.tokens, part.start, part.end) ?? totalForms.map((form) => form.in(reader.tokens, part.start, part.end)).find((match) => match !== undefined);
+  const totals =
+    partyOf.in(reader.tokens, part.start, part.end) ??
+    totalForms.map((form) => form.in(reader.tokens, part.start, part.end)).find((match) => match !== undefined);
   const total = totals === undefined ? undefined : Number(totals.kept['n']?.number?.amount);
   return {
     entries,
@@ -190,7 +192,8 @@ const find = (reader: Reader): Finding[] => {
       continue;
     const lineCounts = tokens.filter((token, at) => token.means['piece'] !== undefined && tokens[at - 1]?.number?.form === 'plain').length;
     const tail = tailPieces.in(reader.tokens, part.start, part.end);
-    if (lineCounts > 1 || (lineCounts === 1 && tail === undefined && forHead.at(reader.tokens, part.start, part.end) === undefined)) continue;
+    if (lineCounts > 1 || (lineCounts === 1 && tail === undefined && forHead.at(reader.tokens, part.start, part.end) === undefined))
+      continue;
     const sum = read.entries.reduce((all, each) => all + each.count, 0);
     const facts: Unworded[] = [
       {
@@ -201,7 +204,8 @@ const find = (reader: Reader): Finding[] => {
     ];
     const pieces = new Map<PieceKind, number>();
     for (const each of read.entries) if (each.piece !== undefined) pieces.set(each.piece, (pieces.get(each.piece) ?? 0) + each.count);
-    if (tail?.kept['p'] !== undefined && pieces.size === 0) pieces.set(tail.kept['p'].means['piece'] as PieceKind, Number(tail.kept['n']?.number?.amount));
+    if (tail?.kept['p'] !== undefined && pieces.size === 0)
+      pieces.set(tail.kept['p'].means['piece'] as PieceKind, Number(tail.kept['n']?.number?.amount));
     if (!read.unknown) for (const [piece, count] of pieces) facts.push({ fact: 'pieces', piece, count });
     findings.push(found(reader, part.start, part.end, facts));
   }

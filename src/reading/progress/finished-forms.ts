@@ -88,7 +88,10 @@ const forms: readonly (readonly [string, Build])[] = [
     `(all|the whole) <n:count> (of)? (the|them)? (<material>)? (<p:piece>)? ${be}{0,2} ${done}`,
     (match) => ({ ...(counts(match) as object), all: true }) as Unworded,
   ],
-  ["(that's|thats|that makes|that is|makes that) (now|it)? <n:count> (<p:piece>)? (now|so far|in total|altogether|done|made|all told)", sofar],
+  [
+    "(that's|thats|that makes|that is|makes that) (now|it)? <n:count> (<p:piece>)? (now|so far|in total|altogether|done|made|all told)",
+    sofar,
+  ],
   ['<n:count> (<p:piece>)? (made|done)? (so far|up to now|up till now|to date)', sofar],
   ["(<upTo>|up to|now at|now on|we're at|were at|we're on|were on) <n:count> (<p:piece>)? (now|done|made|so far)", sofar],
   [`(half|halfway|half way) ${shareOf}`, share('0.5')],

@@ -286,7 +286,14 @@ const isCode = (tokens: readonly Token[], index: number): boolean => {
 // "nine pounds fifty", "9 pounds 50": the pence said after the pounds.
 const pence = (tokens: readonly Token[], unit: Unit): Unit => {
   const [last, more, after] = [tokens[unit.next - 1], tokens[unit.next], tokens[unit.next + 1]];
-  if (unit.number.form !== 'money' || last?.kind !== 'word' || more?.number?.form !== 'plain' || !/^\d{2}$/.test(more.number.amount) || unit.number.amount.includes('.')) return unit;
+  if (
+    unit.number.form !== 'money' ||
+    last?.kind !== 'word' ||
+    more?.number?.form !== 'plain' ||
+    !/^\d{2}$/.test(more.number.amount) ||
+    unit.number.amount.includes('.')
+  )
+    return unit;
   const spoken = look(codesAfter, last.text) !== undefined || dollarWords.has(last.text);
   if (!spoken || (after !== undefined && !/^(each|ea|a|per|inc|incl|plus|\+|,|\.|ex|the|apiece)$/.test(after.text))) return unit;
   return { number: { ...unit.number, amount: tidyAmount(`${unit.number.amount}.${more.number.amount}`) }, next: unit.next + 1 };

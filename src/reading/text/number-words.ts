@@ -130,7 +130,10 @@ const andHalf = (tokens: readonly Token[], index: number): number => {
 const dozenFrom = (tokens: readonly Token[], index: number, amount: Decimal, approx: boolean): Joined => {
   const half = andHalf(tokens, index);
   const more = tokens[index + 1];
-  const plusUnits = half === 0 && tokens[index]?.text === 'and' ? (value(more) ?? (more?.number?.form === 'plain' ? Number(more.number.amount) : undefined)) : undefined;
+  const plusUnits =
+    half === 0 && tokens[index]?.text === 'and'
+      ? (value(more) ?? (more?.number?.form === 'plain' ? Number(more.number.amount) : undefined))
+      : undefined;
   const dozen = amount.times(12);
   if (half > 0) return { amount: dozen.plus(6), length: index + half, dozen: true, approx };
   if (plusUnits !== undefined && plusUnits > 0 && plusUnits < 12 && Number.isInteger(plusUnits)) {
@@ -157,7 +160,11 @@ const head = (tokens: readonly Token[], start: number): { amount: Decimal; next:
     const of = tokens[start + article + 1]?.text === 'of' ? 1 : 0;
     return { amount: decimal(2), next: start + article + 1 + of, worded: true, approx: true };
   }
-  if (tokens[start + article]?.text === 'pair' && tokens[start + article + 1]?.text === 'of' && tokens[start + article + 2]?.text !== 'hands') {
+  if (
+    tokens[start + article]?.text === 'pair' &&
+    tokens[start + article + 1]?.text === 'of' &&
+    tokens[start + article + 2]?.text !== 'hands'
+  ) {
     return { amount: decimal(2), next: start + article + 2, worded: true, approx: false };
   }
   if (article === 1) {

@@ -19,12 +19,14 @@ export interface CorpusLine {
   readonly expect: Json;
 }
 
-const of = <N extends Fact['fact']>(facts: readonly Fact[], name: N): FactOf<N>[] => facts.filter((fact): fact is FactOf<N> => fact.fact === name);
+const of = <N extends Fact['fact']>(facts: readonly Fact[], name: N): FactOf<N>[] =>
+  facts.filter((fact): fact is FactOf<N> => fact.fact === name);
 
 const intentOf: Readonly<Record<Fact['fact'], readonly string[]>> = {
   pieces: ['quote'],
   quoted: ['event'],
   care: ['event'],
+  calendar: ['event'],
   price: ['quote'],
   tax: ['quote'],
   material: ['event', 'quote'],
@@ -76,7 +78,12 @@ const pieceLines = (facts: readonly Fact[]): PieceLine[] => [
     count: fact.count,
     ...(fact.countMax === undefined ? {} : { countMax: fact.countMax }),
     ...(fact.approx === undefined ? {} : { approx: true }),
-    ...(fact.price?.per === 'each' ? { unitPrice: Number(fact.price.amount), ...(fact.price.amountMax === undefined ? {} : { unitPriceMax: Number(fact.price.amountMax) }) } : {}),
+    ...(fact.price?.per === 'each'
+      ? {
+          unitPrice: Number(fact.price.amount),
+          ...(fact.price.amountMax === undefined ? {} : { unitPriceMax: Number(fact.price.amountMax) }),
+        }
+      : {}),
     ...(fact.price?.per === 'line' ? { linePrice: Number(fact.price.amount) } : {}),
   })),
   ...of(facts, 'change')
@@ -92,9 +99,15 @@ const comparePieces = (expected: readonly PieceLine[], reading: Reading): FieldV
   const verdicts: FieldVerdict[] = [];
   for (const [type, count] of want) {
     const found = have.get(type);
-    verdicts.push({ field: `pieces.${type}`, expected: count, got: found, verdict: found === undefined ? (asked ? 'asked' : 'missed') : found === count ? 'right' : 'wrong' });
+    verdicts.push({
+      field: `pieces.${type}`,
+      expected: count,
+      got: found,
+      verdict: found === undefined ? (asked ? 'asked' : 'missed') : found === count ? 'right' : 'wrong',
+    });
   }
-  for (const [type, count] of have) if (!want.has(type)) verdicts.push({ field: `pieces.${type}`, expected: undefined, got: count, verdict: 'wrong' });
+  for (const [type, count] of have)
+    if (!want.has(type)) verdicts.push({ field: `pieces.${type}`, expected: undefined, got: count, verdict: 'wrong' });
   const common = of(reading.facts, 'price').find((fact) => fact.per === 'each' && fact.piece === undefined);
   for (const line of expected) {
     const mine = got.filter((each) => each.type === line.type);
@@ -102,7 +115,13 @@ const comparePieces = (expected: readonly PieceLine[], reading: Reading): FieldV
       if (line[field] === undefined) continue;
       const values = mine.map((each) => each[field]).filter((value) => value !== undefined);
       if (values.length === 0 && field === 'unitPrice' && common !== undefined) values.push(Number(common.amount));
-      const verdict = values.some((value) => same(value, line[field])) ? 'right' : values.length === 0 ? (reading.asks.length > 0 ? 'asked' : 'missed') : 'wrong';
+      const verdict = values.some((value) => same(value, line[field]))
+        ? 'right'
+        : values.length === 0
+          ? reading.asks.length > 0
+            ? 'asked'
+            : 'missed'
+          : 'wrong';
       verdicts.push({ field: `pieces.${line.type}.${field}`, expected: line[field], got: values[0], verdict });
     }
   }
@@ -129,15 +148,23 @@ const fields = (facts: readonly Fact[]): Record<string, unknown> => {
   const wearers = of(facts, 'wearers')[0];
   const lines = recipe.flatMap((fact) => fact.lines);
   const perPiece = recipe.find((fact) => fact.pieces !== undefined);
-  const stemLine = recipe.flatMap((fact) => (fact.lines.length === 1 && fact.lines[0]?.stems !== undefined ? [{ stems: fact.lines[0].stems, pieces: fact.pieces ?? 1 }] : []))[0];
+  const stemLine = recipe.flatMap((fact) =>
+    fact.lines.length === 1 && fact.lines[0]?.stems !== undefined ? [{ stems: fact.lines[0].stems, pieces: fact.pieces ?? 1 }] : [],
+  )[0];
   const line = of(facts, 'pieces');
   const linePrice = line.find((fact) => fact.price !== undefined)?.price;
   const counted = made.filter((fact) => fact.count !== undefined && fact.stage === undefined && fact.remade === undefined);
   return {
-    unitPrice: number(each?.amount) ?? (priceTo !== undefined && priceTo.per !== 'all' ? number(priceTo.to) : undefined) ?? (line.length === 1 && line[0]?.price?.per === 'each' ? Number(line[0].price.amount) : undefined),
+    unitPrice:
+      number(each?.amount) ??
+      (priceTo !== undefined && priceTo.per !== 'all' ? number(priceTo.to) : undefined) ??
+      (line.length === 1 && line[0]?.price?.per === 'each' ? Number(line[0].price.amount) : undefined),
     unitPriceMax: number(each?.amountMax),
     unitPrices: each?.amounts?.map(Number),
-    totalPrice: number(all?.amount) ?? (priceTo !== undefined && priceTo.per !== 'each' ? number(priceTo.to) : undefined) ?? (line.length === 1 && line[0]?.price?.per === 'line' ? Number(line[0].price.amount) : undefined),
+    totalPrice:
+      number(all?.amount) ??
+      (priceTo !== undefined && priceTo.per !== 'each' ? number(priceTo.to) : undefined) ??
+      (line.length === 1 && line[0]?.price?.per === 'line' ? Number(line[0].price.amount) : undefined),
     totalPriceMax: number(all?.amountMax),
     priceIs: (each ?? all)?.kind === 'up to' ? 'max' : (each ?? all)?.kind,
     currency: each?.currency ?? all?.currency ?? priceTo?.currency ?? packs[0]?.currency ?? crew?.currency ?? linePrice?.currency,
@@ -145,7 +172,11 @@ const fields = (facts: readonly Fact[]): Record<string, unknown> => {
     tax: basis === 'included' ? 'inc' : basis === 'on top' ? 'ex' : basis === 'none' ? 'none' : 'unknown',
     taxName: tax?.name ?? packs[0]?.taxName ?? change('tax')?.name,
     totalCoversOther: all?.coversOther,
-    material: of(facts, 'material').find((fact) => fact.piece === undefined)?.material ?? change('material')?.to ?? of(facts, 'material')[0]?.material ?? line.find((fact) => fact.material !== undefined)?.material,
+    material:
+      of(facts, 'material').find((fact) => fact.piece === undefined)?.material ??
+      change('material')?.to ??
+      of(facts, 'material')[0]?.material ??
+      line.find((fact) => fact.material !== undefined)?.material,
     date: date?.date ?? (change('date')?.to as string | undefined) ?? crew?.date ?? question?.date,
     time: date?.time ?? change('time')?.to,
     made: number(counted[0]?.count ?? change('made')?.to),
@@ -192,7 +223,12 @@ const compareList = (field: string, expected: readonly Json[], got: readonly Jso
     const have = got[at];
     return Object.entries(want).map(([key, value]): FieldVerdict => {
       const mine = have?.[key];
-      return { field: `${field}.${key}`, expected: value, got: mine, verdict: mine === undefined ? 'missed' : same(mine, value) ? 'right' : 'wrong' };
+      return {
+        field: `${field}.${key}`,
+        expected: value,
+        got: mine,
+        verdict: mine === undefined ? 'missed' : same(mine, value) ? 'right' : 'wrong',
+      };
     });
   });
 
@@ -225,7 +261,8 @@ const compareField = (field: string, value: unknown, reading: Reading, mine: Rec
       return comparePieces(value as PieceLine[], reading);
     case 'date': {
       if (value === null) {
-        const stored = of(reading.facts, 'date').length > 0 || of(reading.facts, 'change').some((fact) => fact.what === 'date' && fact.to !== undefined);
+        const stored =
+          of(reading.facts, 'date').length > 0 || of(reading.facts, 'change').some((fact) => fact.what === 'date' && fact.to !== undefined);
         return one(stored ? 'wrong' : asked ? 'right' : 'missed', stored ? got : 'asked');
       }
       if (expect['confirmOk'] === true && got === undefined && asked) return one('right');
@@ -240,22 +277,63 @@ const compareField = (field: string, value: unknown, reading: Reading, mine: Rec
     case 'mustNotStore':
       return one(reading.facts.every((fact) => fact.fact === 'question') ? 'right' : 'wrong');
     case 'asks':
-      return one(got === value || askCodes[String(value)]?.includes(String(got)) === true ? 'right' : got === undefined ? 'missed' : 'wrong');
+      return one(
+        got === value || askCodes[String(value)]?.includes(String(got)) === true ? 'right' : got === undefined ? 'missed' : 'wrong',
+      );
     case 'madePieces':
-      return comparePieces(value as PieceLine[], { ...reading, facts: of(reading.facts, 'made').flatMap((fact): Fact[] => (fact.count === undefined ? [] : [{ fact: 'pieces', piece: fact.piece ?? 'unspecified', count: fact.count, words: '' }])) });
+      return comparePieces(value as PieceLine[], {
+        ...reading,
+        facts: of(reading.facts, 'made').flatMap((fact): Fact[] =>
+          fact.count === undefined ? [] : [{ fact: 'pieces', piece: fact.piece ?? 'unspecified', count: fact.count, words: '' }],
+        ),
+      });
     case 'stems':
     case 'stemsByWearer':
-      return compareList(field, value as Json[], (mine['lines'] as { ingredient: string; stems?: number; length?: number; unit?: string; wearer?: string }[]).map((line) => ({ name: line.ingredient, qty: line.stems ?? line.length, unit: line.unit, wearer: line.wearer })));
+      return compareList(
+        field,
+        value as Json[],
+        (mine['lines'] as { ingredient: string; stems?: number; length?: number; unit?: string; wearer?: string }[]).map((line) => ({
+          name: line.ingredient,
+          qty: line.stems ?? line.length,
+          unit: line.unit,
+          wearer: line.wearer,
+        })),
+      );
     case 'items':
-      return compareList(field, value as Json[], (mine['packs'] as FactOf<'pack'>[]).map((pack) => ({ name: pack.item, price: Number(pack.price), priceMax: number(pack.priceMax), per: pack.per, packSize: pack.size, packUnit: pack.unit, qty: pack.quantity })));
+      return compareList(
+        field,
+        value as Json[],
+        (mine['packs'] as FactOf<'pack'>[]).map((pack) => ({
+          name: pack.item,
+          price: Number(pack.price),
+          priceMax: number(pack.priceMax),
+          per: pack.per,
+          packSize: pack.size,
+          packUnit: pack.unit,
+          qty: pack.quantity,
+        })),
+      );
     case 'wearers':
-      return compareList(field, value as Json[], (mine['wearersList'] as { wearer: string; count: number }[]).map((each) => ({ role: each.wearer, count: each.count })));
+      return compareList(
+        field,
+        value as Json[],
+        (mine['wearersList'] as { wearer: string; count: number }[]).map((each) => ({ role: each.wearer, count: each.count })),
+      );
     case 'delta':
-      return compareList(field, value as Json[], (mine['changes'] as FactOf<'change'>[]).filter((fact) => fact.what === 'count' && fact.by !== undefined).map((fact) => ({ type: fact.piece ?? 'unspecified', by: Number(fact.by) })));
+      return compareList(
+        field,
+        value as Json[],
+        (mine['changes'] as FactOf<'change'>[])
+          .filter((fact) => fact.what === 'count' && fact.by !== undefined)
+          .map((fact) => ({ type: fact.piece ?? 'unspecified', by: Number(fact.by) })),
+      );
     case 'replaces': {
       const said = Object.values(value as Json)[0];
       const wanted = said === 'ex' ? 'on top' : said === 'inc' ? 'included' : said;
-      const froms = [...(mine['changes'] as FactOf<'change'>[]).map((fact) => fact.from), ...(mine['packs'] as FactOf<'pack'>[]).map((pack) => pack.from)].filter((from) => from !== undefined);
+      const froms = [
+        ...(mine['changes'] as FactOf<'change'>[]).map((fact) => fact.from),
+        ...(mine['packs'] as FactOf<'pack'>[]).map((pack) => pack.from),
+      ].filter((from) => from !== undefined);
       return one(froms.some((from) => same(from, wanted)) ? 'right' : froms.length === 0 ? 'missed' : 'wrong', froms[0]);
     }
     default:
@@ -269,8 +347,15 @@ export const judge = (line: CorpusLine, reading: Reading): FieldVerdict[] => {
   const intents = new Set([...reading.facts, ...choiceFacts(reading)].flatMap((fact) => intentOf[fact.fact]));
   const wanted = [expect['intent'], ...((expect['intentAlso'] as string[] | undefined) ?? [])].map(String);
   const silent = reading.facts.length === 0 && reading.asks.length === 0 && reading.problems.length === 0;
-  const intentRight = silent ? wanted.includes('chatter') : wanted.some((intent) => intents.has(intent)) || (reading.problems.length > 0 && wanted[0] !== 'chatter');
-  const intent: FieldVerdict = { field: 'intent', expected: wanted.join('/'), got: [...intents].join('/'), verdict: intentRight ? 'right' : silent ? 'missed' : wanted.includes('chatter') || reading.facts.length > 0 ? 'wrong' : 'asked' };
+  const intentRight = silent
+    ? wanted.includes('chatter')
+    : wanted.some((intent) => intents.has(intent)) || (reading.problems.length > 0 && wanted[0] !== 'chatter');
+  const intent: FieldVerdict = {
+    field: 'intent',
+    expected: wanted.join('/'),
+    got: [...intents].join('/'),
+    verdict: intentRight ? 'right' : silent ? 'missed' : wanted.includes('chatter') || reading.facts.length > 0 ? 'wrong' : 'asked',
+  };
   // Where only a date is open, every choice says the same about the rest.
   const [choice] = choiceFacts(reading);
   const mine = fields(reading.facts.length === 0 && choice?.fact === 'crew' ? [choice] : reading.facts);
@@ -279,4 +364,5 @@ export const judge = (line: CorpusLine, reading: Reading): FieldVerdict[] => {
 
 const worst: readonly Verdict[] = ['wrong', 'missed', 'asked'];
 /** The verdict on the whole line: its worst field. */
-export const overall = (verdicts: readonly FieldVerdict[]): Verdict => worst.find((verdict) => verdicts.some((each) => each.verdict === verdict)) ?? 'right';
+export const overall = (verdicts: readonly FieldVerdict[]): Verdict =>
+  worst.find((verdict) => verdicts.some((each) => each.verdict === verdict)) ?? 'right';

@@ -1,0 +1,62 @@
+// Answers to what the bot asked. A bare number means nothing outside an open question.
+
+import { describe, expect, it } from 'vitest';
+import { readMessage } from '../../src/reading/read-message.ts';
+import type { OpenQuestion } from '../../src/reading/reading.ts';
+import type { Day } from '../../src/values/day.ts';
+import { context } from './support/context.ts';
+
+const answer = (text: string, open: OpenQuestion | undefined) => readMessage(text, { ...context, pieces: ['buttonhole'], open });
+const asked = (text: string): OpenQuestion => {
+  const [ask] = readMessage(text, context).asks;
+  if (ask === undefined) throw new Error(`"${text}" asks nothing`);
+  return { kind: 'choice', ask };
+};
+
+describe('"12 bouts 12 bucks": each or all?', () => {
+  const open = asked('12 bouts 12 bucks');
+  it.each([
+    ['each', 'each'],
+    ['each please', 'each'],
+    ['the first one', 'each'],
+    ['for all', 'all'],
+    ['all', 'all'],
+    ['the second', 'all'],
+  ])('%s', (text, per) => {
+    expect(answer(text, open).facts).toEqual([expect.objectContaining({ fact: 'price', amount: '12', per })]);
+  });
+  it('leaves the question open when something else is said', () => {
+    expect(answer('lunch at 1', open).facts).toEqual([]);
+  });
+});
+
+describe('"wedding on the 27th": which month?', () => {
+  const open = asked('wedding on the 27th');
+  it.each([
+    ['february', '2027-02-27'],
+    ['march please', '2027-03-27'],
+    ['27 feb', '2027-02-27'],
+    ['the first', '2027-01-27'],
+  ])('%s', (text, date) => {
+    expect(answer(text, open).facts).toEqual([expect.objectContaining({ fact: 'date', date })]);
+  });
+});
+
+describe('something missing', () => {
+  it('takes a bare number as the count', () => {
+    expect(answer('45', { kind: 'missing', about: 'count' }).facts).toEqual([
+      { fact: 'pieces', piece: 'buttonhole', count: 45, words: '45' },
+    ]);
+  });
+  it('takes a bare number as the price', () => {
+    expect(answer('25', { kind: 'missing', about: 'price' }).facts).toEqual([{ fact: 'price', amount: '25', per: 'each', words: '25' }]);
+  });
+  it('reads a bare number as nothing when nothing was asked', () => {
+    expect(answer('45', undefined)).toEqual({ facts: [], unread: ['45'], asks: [], problems: [] });
+  });
+});
+
+it('takes the month of a moved date from the thread', () => {
+  const { facts } = readMessage("date's moved to the 19th", { ...context, eventDate: '2027-03-14' as Day });
+  expect(facts).toEqual([expect.objectContaining({ fact: 'change', what: 'date', to: '2027-03-19' })]);
+});
