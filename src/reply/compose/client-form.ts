@@ -11,7 +11,6 @@ import type { Block, Line, Span } from '../reply.ts';
 import { countSpan, dateSpan, joined, moneySpan, ownWords, strong, text } from '../span.ts';
 import { fullDate } from '../words/dates.ts';
 import { counted, pieceName, plural } from '../words/names.ts';
-import { problemLine } from '../words/problems.ts';
 
 /** The form, and after it what the studio should know before sending it; that stays away where others read along. */
 export const clientBlocks = (answer: Answer): readonly Block[] => {
@@ -113,7 +112,7 @@ const capitalLine = ([first, ...rest]: Line): Line => (first ? [{ ...first, text
 const beforeSending = (message: ClientMessage, { event, price, manner }: Answer): readonly Block[] => {
   const missing = price?.ok ? [...new Set(price.value.unpriced)].map((piece) => plural(piece, manner.says)) : [];
   const notes: Line[] = [
-    ...(price && !price.ok ? [problemLine(price.problem, manner.money)] : []),
+    ...(price && !price.ok ? [text`I can't price this order; ask “what is the price?” to see why.`] : []), // the reason may name costs
     ...(price ? [] : [text`no price yet.`]),
     ...(missing.length > 0 ? [text`no price yet for the ${missing.join(' and ')}.`] : []),
     ...(message.price?.basisOrigin === 'assumed'
