@@ -39,7 +39,7 @@ export const resolveRecipes = (facts: readonly Fact[], context: RecipeContext): 
       event.push(fact);
       continue;
     }
-    const wrong = recipeTrouble(state, fact);
+    const wrong = isReuse(fact) ? undefined : recipeTrouble(state, fact);
     if (wrong) return { ok: false, problem: wrong };
     const own = fact.saves ? ok([]) : isReuse(fact) ? reused(fact, state, context.book()) : ok([unnamed(withParts(fact, state, context))]);
     if (!own.ok) return own;

@@ -65,6 +65,13 @@ export const matchIngredient = (said: string, listed: readonly string[]): NameMa
   return { match: 'none', nearest: holding.length > 0 ? holding.slice(0, 3) : nearestNames(said, listed) };
 };
 
+/** A listed name that this one may be a slip of: the whole of it, a letter in six apart. */
+export const slipOf = (said: string, listed: readonly string[]): string | undefined => {
+  const key = ingredientKey(said);
+  const most = Math.max(1, Math.floor(key.length / 6));
+  return listed.find((name) => distance(ingredientKey(name), key) <= most);
+};
+
 /** Up to three names that are one slip away, whole or in one of their words. */
 export const nearestNames = (said: string, listed: readonly string[]): readonly string[] => {
   const key = ingredientKey(said);

@@ -6,6 +6,7 @@ import type { Readable, Writable } from 'node:stream';
 import type { Handled } from '../../assistant/handled.ts';
 import { headsPriceList } from '../../assistant/import-prices.ts';
 import type { Clock, IncomingMessage, Store } from '../../assistant/ports.ts';
+import type { Reply } from '../../reply/reply.ts';
 import { replyToText } from '../../reply/reply-to-text.ts';
 import { type InputContext, type InputLine, type InputRead, readFileLine, readInputLine } from './input-line.ts';
 import { handledToJson, repeatToJson, troubleToJson } from './json-line.ts';
@@ -22,6 +23,7 @@ export interface Conversation {
   readonly greeting: string;
   readonly idPrefix: string; // keeps ids of this run apart from those of earlier runs on the same store
   readonly work: () => readonly Handled[];
+  readonly morning?: () => Reply | undefined; // what the bench channel would be told now, for “:morning”
   readonly save?: SaveFile; // left out: files are only described
 }
 
@@ -54,6 +56,7 @@ export const converse = async (talk: Conversation): Promise<void> => {
     if (!talk.json && /^:(quit|q)$/.test(text.trim())) break;
     if (!talk.json && text.trim() !== '' && (pasted.length > 0 || headsPriceList(text))) pasted.push(text);
     else if (pasted.length > 0) endPaste();
+    else if (talk.morning && text.trim() === ':morning') sayMorning(talk.morning(), talk.json, say);
     else if (switched) {
       thread = switched.trim();
       say(`Now in the thread “${thread}”.\n`);
@@ -62,6 +65,13 @@ export const converse = async (talk: Conversation): Promise<void> => {
     if (talk.prompt) lines.prompt();
   }
   endPaste();
+};
+
+/** Shown and not kept: it claims nothing, so the bench channel still gets its own. */
+const sayMorning = (reply: Reply | undefined, json: boolean, say: (text: string) => void): void => {
+  const text = reply ? replyToText(reply) : 'Nothing is due today, so nothing is said.';
+  const actions = (reply?.blocks ?? []).flatMap((block) => (block.block === 'actions' ? block.actions : []));
+  say(json ? JSON.stringify({ thread: '', id: 'morning', figures: {}, reply: { text, actions } }) : `${text}\n`);
 };
 
 const asLine = (file: ListFileRead, context: InputContext): InputRead =>
@@ -83,7 +93,7 @@ const sameMessage = (a: IncomingMessage, b: IncomingMessage): boolean => a.id ==
 /** Prints one handled message and marks its replies as shown. */
 const deliver = (talk: Conversation, say: (text: string) => void, handled: Handled, shownId: string): void => {
   const now = talk.clock.now();
-  const queued = talk.store.unsent(now).find((reply) => reply.about === handled.message.id && reply.to.thread === handled.message.thread);
+  const queued = talk.store.unsent(now).find((reply) => reply.about === handled.message.id); // a tick is answered in another thread
   if (queued) talk.store.begin(queued.id, now);
   const files = (handled.reply?.blocks ?? []).flatMap((block) => (block.block === 'file' ? [block.file] : []));
   const saved = talk.save === undefined ? [] : files.map((file) => talk.save?.(file, handled.message) ?? { said: '' });

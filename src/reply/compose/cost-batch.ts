@@ -16,9 +16,13 @@ export interface BatchCost {
   readonly line: PricedLine | undefined; // whose money it may use: the wearer's own line, else the first of its kind
 }
 
+/** Before anything is ordered a recipe can be costed all the same. */
+const oneOfEach = ({ recipes }: EventState): EventState['lines'] =>
+  (Object.keys(recipes) as (keyof EventState['recipes'])[]).map((kind) => ({ piece: kind === 'any' ? 'unspecified' : kind, count: 1 }));
+
 /** Those with a recipe, everyone's before a wearer's own. */
 export const costedBatches = (event: EventState): readonly Batch[] =>
-  batchesOf(event)
+  batchesOf(event.lines.length > 0 ? event : { ...event, lines: oneOfEach(event) })
     .filter((batch) => batch.lines.length > 0)
     .sort((a, b) => Number(a.wearer !== undefined) - Number(b.wearer !== undefined));
 

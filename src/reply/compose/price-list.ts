@@ -5,7 +5,7 @@ import { type PriceChange, priceChanges } from '../../buying/price-changes.ts';
 import type { PriceList } from '../../buying/price-list.ts';
 import { itemsUsed } from '../../buying/quoted-prices.ts';
 import { unitCost, unitCostShown } from '../../buying/unit-cost.ts';
-import { ingredientKey, matchIngredient, nearestNames } from '../../handbook/ingredient-names.ts';
+import { ingredientKey, matchIngredient, slipOf } from '../../handbook/ingredient-names.ts';
 import type { FactOf } from '../../reading/fact.ts';
 import { minorUnits } from '../../values/currency.ts';
 import { decimal } from '../../values/decimal.ts';
@@ -56,13 +56,14 @@ const packLine = (pack: Pack, answer: Answer): Line => {
   const before = listed(answer.pricesBefore(), pack.item);
   const drying = pack.dryingDays === undefined ? '' : `, ${pack.dryingDays} ${pack.dryingDays === 1 ? 'day' : 'days'} to dry`;
   if (before) return text`${name}: ${changedPrice(before, now, answer)}${drying}.`;
-  return text`${name}: ${priceWords(now, answer)}${said(pack, answer)}${drying}.${nearNames(pack, answer)}`;
+  const taxed = pack.basis === 'included' ? text`, counted with the ${pack.taxName ?? 'tax'} in it` : [];
+  return text`${name}: ${priceWords(now, answer)}${said(pack, answer)}${taxed}${drying}.${nearNames(pack, answer)}`;
 };
 
 /** A new name that is nearly one on the list may be a slip. */
 const nearNames = (pack: Pack, answer: Answer): Line => {
   const names = answer.pricesBefore().items.map((item) => item.name);
-  const [near] = nearestNames(pack.item, names);
+  const near = slipOf(pack.item, names);
   return near === undefined ? [] : text` New on the list. Did you mean ${ownWords(near)}? Then say “undo” and send it again.`;
 };
 

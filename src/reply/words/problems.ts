@@ -13,6 +13,12 @@ const list = (words: readonly string[]): Line =>
     ', ',
   );
 
+const unreadableFile = {
+  'too large': 'That file is too large for a price list: I read up to 1 MB.',
+  'not a list': 'That file is not plain text. Save the price list as CSV (UTF-8) and send it again.',
+  unavailable: 'I could not fetch that file. Please send it again.',
+} as const;
+
 const sentences: Sentences = {
   'message-empty': () => text`There was nothing in that message.`,
   'message-too-long': ({ characters, most }) =>
@@ -75,7 +81,10 @@ const sentences: Sentences = {
   'nothing-fits': ({ least, budget }, money) =>
     text`Nothing on the price list fits ${moneySpan(money(budget))} a piece.${least ? text` The cheapest recipe needs ${moneySpan(money(least))}.` : []}`,
   'too-few-ingredients': ({ listed, wanted }) =>
-    text`The price list has ${listed} ingredients that could be used; a recipe wants ${wanted}.`,
+    text`The price list has only ${listed} sold by the stem with a role (focal, line, texture, foliage or filler); a recipe wants ${wanted}.`,
+  'file-unreadable': ({ why }) => text`${unreadableFile[why]} Nothing was imported.`,
+  'members-only': () =>
+    text`Only full members of the studio can change its prices, its crew, its drying days and its saved recipes, or have an event forgotten or handed out. If you are one, send it again in a minute.`,
   'nothing-to-undo': () => text`There is nothing to take back in this thread.`,
   'no-such-piece': ({ piece, known }) => text`There is no ${piece} in this order. It has: ${list(known)}.`,
   'made-more-than-ordered': ({ piece, made, ordered }) =>
