@@ -4,6 +4,7 @@ import { Readable } from 'node:stream';
 import { createAssistant } from './assistant/assistant.ts';
 import { createFileMaker } from './assistant/make-file.ts';
 import type { Clock } from './assistant/ports.ts';
+import { morningNow } from './assistant/remind.ts';
 import { converse } from './hosts/terminal/converse.ts';
 import { saveInto } from './hosts/terminal/save-file.ts';
 import { readConversation } from './read-conversation.ts';
@@ -41,6 +42,7 @@ export const runTerminal = async (settings: Settings): Promise<number> => {
       greeting: played ? '' : greeting(studio.settings.name, settings),
       idPrefix: settings.store === ':memory:' ? '' : `${Date.now().toString(36)}-`,
       work: () => assistant.work(),
+      morning: () => morningNow(store, studio.settings, 'terminal', clock.now()),
       ...(settings.files === undefined
         ? {}
         : { save: saveInto(settings.files, createFileMaker({ store, clock, settings: studio.settings })) }),

@@ -1,12 +1,17 @@
 // One message to one outcome: what is read, what may be stored, and the reply. Stores nothing itself; the same message, thread and clock give the same outcome.
 
+import { studioPrices } from '../buying/buy-for-events.ts';
+import { quotedNow } from '../buying/quoted-prices.ts';
+import { hazardsIn } from '../handbook/hazard-words.ts';
 import type { Fact } from '../reading/fact.ts';
 import type { Reading } from '../reading/reading.ts';
 import { type Answer, mannerOf } from '../reply/answer.ts';
+import { withCalendarKept } from '../reply/compose/calendar-given.ts';
 import { composeAnswer } from '../reply/compose/compose.ts';
 import { notUnderstoodBlocks } from '../reply/compose/help.ts';
 import type { Reply } from '../reply/reply.ts';
 import { earlierStands, nothingKept, problemLine } from '../reply/words/problems.ts';
+import { isSaid } from '../thread/apply-care.ts';
 import { type Decision, decide } from '../thread/decide.ts';
 import { standing } from '../thread/effective.ts';
 import { type Day, dayAt } from '../values/day.ts';
@@ -15,10 +20,15 @@ import { problem } from '../values/result.ts';
 import { benchKey, consider } from './consider.ts';
 import { type Figures, figuresOf } from './figures.ts';
 import type { HandledAs } from './handled.ts';
-import { type Logged, logRewritten, logStated, logUndone, type Standpoint, withQuestion } from './log-entries.ts';
+import { isPriceList } from './import-prices.ts';
+import { keepBeside } from './keep-beside.ts';
+import { type Logged, logRewritten, logStated, logUndone, type Standpoint, withCautioned, withQuestion } from './log-entries.ts';
 import type { IncomingMessage, Store } from './ports.ts';
 import { priceTrouble } from './price-trouble.ts';
+import { progressContext } from './progress-context.ts';
 import { readingOf } from './reading-of.ts';
+import { settleGoods } from './settle-goods.ts';
+import { stageProgress } from './stage-progress.ts';
 
 export interface Answered {
   readonly logged: Logged;
@@ -42,12 +52,18 @@ type Settled = Extract<Decision, { kind: 'settled' }>;
 export const answerMessage = (store: Store, at: Standpoint, message: IncomingMessage, now: number): Answered => {
   const today = dayAt(now, at.studio.state.settings.timeZone);
   if (message.kind === 'delete') return withdrawn({ store, at, message, today, reading: undefined });
-  const reading = readingOf(message, at.thread.state, at.studio.state, today, now);
+  const reading = stageProgress(readingOf(message, at.thread.state, at.studio.state, today, now), progressContext(store, at, today));
   const scene: Scene = { store, at, message, today, reading };
   const decision = decide(at.thread.state, reading, at.studio.state.settings.currency);
   if (decision.kind === 'nothing') return message.kind === 'edit' ? withdrawn(scene) : unread(scene);
   if (decision.kind === 'refused') return refused(scene, decision.problems);
   return decision.undo ? undone(scene) : settled(scene, decision);
+};
+
+/** Hazards the words tell of, kept beside what they state. */
+const heard = (message: IncomingMessage): readonly Fact[] => {
+  const hazards = message.kind === 'tap' || message.kind === 'file' || isPriceList(message) ? [] : hazardsIn(message.text);
+  return hazards.length > 0 ? [{ fact: 'care', heard: [...hazards], words: '' }] : [];
 };
 
 /** The thread as it stands, for outcomes that change nothing. */
@@ -65,6 +81,11 @@ const ended = (scene: Scene, as: HandledAs, reply: Reply | undefined, logged: Lo
 /** Small talk is left alone unless it was said to the bot. */
 const unread = (scene: Scene): Answered => {
   if (!scene.message.addressed || scene.message.kind === 'tap') return ended(scene, 'silent', undefined);
+  const told = heard(scene.message);
+  if (told.length > 0) {
+    const logged = logStated(scene.at, scene.message, told, []);
+    return spoken(scene, logged, answerOf(scene, logged, { how: 'stated' }));
+  }
   if (scene.message.text.trim() !== '') return ended(scene, 'answered', { blocks: notUnderstoodBlocks });
   return refused(scene, [problem('message-empty', {})]);
 };
@@ -83,11 +104,17 @@ const refused = (scene: Scene, problems: readonly Problem[]): Answered => {
 
 const settled = (scene: Scene, decision: Settled): Answered => {
   const { store, at, message } = scene;
-  const logged =
-    message.kind === 'edit'
-      ? logRewritten(store, at, message, 'edited', decision.event, decision.studio)
-      : logStated(at, message, decision.event, decision.studio);
-  const stated = [...decision.event, ...decision.studio];
+  const goods = settleGoods(store, at, message, decision);
+  if (!goods.ok) return refused(scene, [goods.problem]);
+  const { event, studio } = goods.value;
+  if (message.guest && studio.length > 0) return refused(scene, [problem('members-only', {})]);
+  const log = (facts: readonly Fact[]): Logged =>
+    message.kind === 'edit' ? logRewritten(store, at, message, 'edited', facts, studio) : logStated(at, message, facts, studio);
+  const stated = [...event, ...studio];
+  const plain = log(event);
+  const quoted = isPriceList(message) || stated.length === 0 ? undefined : quotedNow(plain.event, studioPrices(plain.studio), stated);
+  const beside = [...(quoted ? [quoted] : []), ...heard(message)];
+  const logged = beside.length > 0 ? log([...event, ...beside]) : plain;
   const answer = answerOf(scene, logged, {
     how: message.kind === 'edit' ? 'edited' : 'stated',
     stated,
@@ -101,8 +128,16 @@ const settled = (scene: Scene, decision: Settled): Answered => {
 
 const undone = (scene: Scene): Answered => {
   const { store, at, message } = scene;
-  const last = standing(store.entries(at.thread.key)).findLast((one) => one.message !== message.id);
+  // A button takes back the message it stands under, however old; words take back the last one.
+  const about = message.kind === 'tap' && message.tap?.value ? message.tap.value : undefined;
+  const last = standing(store.entries(at.thread.key)).findLast(
+    (one) => one.facts.some(isSaid) && (about ? one.message === about : one.message !== message.id),
+  );
   if (!last) return refused({ ...scene, message: { ...message, text: '' } }, [problem('nothing-to-undo', {})]);
+  const entries = store.entries(at.thread.key);
+  if (message.guest && entries.some((entry) => entry.message === last.message && entry.scope === 'studio')) {
+    return refused(scene, [problem('members-only', {})]);
+  }
   const logged = logUndone(store, at, message, last.message);
   return spoken(scene, logged, answerOf(scene, logged, { how: 'undone', takenBack: last.facts }));
 };
@@ -110,9 +145,10 @@ const undone = (scene: Scene): Answered => {
 /** A deleted message, or one edited into small talk, takes back what it said; if it said nothing, nobody needs to hear of it. */
 const withdrawn = (scene: Scene): Answered => {
   const { store, at, message } = scene;
-  const said = store.entries(at.thread.key).some((entry) => entry.message === message.id && entry.facts.length > 0);
-  if (!said) return ended(scene, 'silent', undefined);
+  const facts = store.entries(at.thread.key).flatMap((entry) => (entry.message === message.id ? entry.facts : []));
+  if (facts.length === 0) return ended(scene, 'silent', undefined);
   const logged = logRewritten(store, at, message, message.kind === 'delete' ? 'deleted' : 'edited', [], []);
+  if (!facts.some(isSaid)) return ended(scene, 'silent', undefined, logged);
   return spoken(scene, logged, answerOf(scene, logged, { how: 'withdrawn' }));
 };
 
@@ -127,6 +163,7 @@ interface Told {
 const answerOf = (scene: Scene, logged: Logged, { how, stated = [], takenBack = [], questions = [], ask }: Told): Answer => ({
   ...consider(scene.store, scene.at.thread.key, logged.event, logged.studio, scene.today),
   how,
+  message: scene.message.id,
   before: scene.at.thread.state,
   stated,
   takenBack,
@@ -134,11 +171,16 @@ const answerOf = (scene: Scene, logged: Logged, { how, stated = [], takenBack = 
   unread: scene.reading?.unread ?? [],
   ask,
   shared: scene.message.shared,
+  pricesBefore: () => studioPrices(scene.at.studio.state),
+  ...(isPriceList(scene.message) && how !== 'undone' && how !== 'withdrawn' ? { listRead: scene.reading?.facts.length ?? 0 } : {}),
 });
 
 const spoken = (scene: Scene, logged: Logged, answer: Answer): Answered => {
-  const { reply, asks } = composeAnswer(answer);
+  const composed = composeAnswer(answer);
+  const { asks, cautioned } = composed;
+  const { reply, fact } = withCalendarKept(composed.reply, answer);
+  const kept = keepBeside(scene.store, scene.at, scene.message, withCautioned(logged, scene.message, cautioned), fact ? [fact] : []);
   const as = answer.ask ? 'asked' : answer.stated.length > 0 || answer.how !== 'stated' ? 'stored' : 'answered';
   const asking = asks && (asks.kind === 'choice' || logged.entries.length > 0);
-  return ended(scene, as, reply, asking ? withQuestion(logged, scene.message, asks) : logged);
+  return ended(scene, as, reply, asking ? withQuestion(kept, scene.message, asks) : kept);
 };

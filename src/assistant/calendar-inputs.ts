@@ -9,9 +9,11 @@ import type { CalendarStep } from '../planning/calendar-step.ts';
 import { dayNumber } from '../planning/day-number.ts';
 import { workingDays } from '../planning/working-days.ts';
 import type { Manner } from '../reply/answer.ts';
+import { heldSteps, stepId, withdrawnSteps } from '../reply/compose/calendar-given.ts';
 import { lineToText } from '../reply/reply-to-text.ts';
 import { pieceName, plural } from '../reply/words/names.ts';
-import { stepDetail, stepName } from '../reply/words/steps.ts';
+import { stepDetail, stepTitle } from '../reply/words/steps.ts';
+import type { HeldStep } from '../thread/event.ts';
 import { addDays, type Day } from '../values/day.ts';
 
 export interface CalendarOf {
@@ -22,46 +24,50 @@ export interface CalendarOf {
   readonly manner: Manner;
 }
 
-const countsOf = (step: CalendarStep, { says }: Manner): readonly PieceCount[] =>
-  (Object.entries({ ...step.bases, ...step.pieces }) as [PieceKind, number][])
-    .filter(([, count]) => count > 0)
-    .map(([piece, count]) => ({ name: count === 1 ? pieceName(piece, says) : plural(piece, says), count }));
+const countsOf = ({ bases = {}, pieces = {} }: CalendarStep, { says }: Manner): readonly PieceCount[] => {
+  const counts = (of: { readonly [piece in PieceKind]?: number }, after: string): readonly PieceCount[] =>
+    (Object.entries(of) as [PieceKind, number][])
+      .filter(([, count]) => count > 0)
+      .map(([piece, count]) => ({ name: `${count === 1 ? pieceName(piece, says) : plural(piece, says)}${after}`, count }));
+  return [...counts(bases, ' (dried base)'), ...counts(pieces, '')];
+};
 
-/** `sequence` rises with every change of the thread, so that a calendar takes the newer file. */
-export const calendarFileInput = (
-  { studio, title, plan, manner }: CalendarOf,
-  uidBase: string,
-  stamp: number,
-  sequence: number,
-): CalendarFileInput => ({
-  studio,
-  event: title,
-  uidBase,
-  stamp,
-  sequence,
-  steps: plan.calendar
-    .filter((step) => !step.done)
-    .map((step, index): CalendarFileStep => {
-      const pieces = countsOf(step, manner);
-      const detail = step.step === 'bench' ? '' : lineToText(stepDetail(step, manner.says));
-      return {
+export interface FileOf {
+  readonly studio: string;
+  readonly title: string;
+  readonly uidBase: string;
+  readonly stamp: number; // epoch milliseconds
+  readonly sequence: number; // the thread's version: every file given out is an entry of its own, so it rises with each
+  readonly today: Day;
+  readonly manner: Manner;
+  readonly held: readonly HeldStep[]; // of every file given out before
+}
+
+/** What no longer holds goes along as withdrawn. Without a plan (the event is off) that is all there is. */
+export const calendarFileInput = (of: FileOf, plan: EventPlan | undefined): CalendarFileInput => {
+  const { studio, title, uidBase, stamp, sequence, today, manner, held } = of;
+  const input = { studio, event: title, uidBase, stamp, sequence };
+  if (!plan) return { ...input, cancelled: true, steps: held.map(({ id, title, date }) => ({ id, title, date })) };
+  const gone = withdrawnSteps(held, heldSteps(plan), today);
+  return { ...input, steps: [...fileSteps(plan, manner), ...gone.map((step) => ({ ...step, withdrawn: true as const }))] };
+};
+
+const fileSteps = (plan: EventPlan, manner: Manner): readonly CalendarFileStep[] =>
+  plan.calendar.flatMap((step, index): CalendarFileStep[] => {
+    if (step.done) return [];
+    const pieces = countsOf(step, manner);
+    const detail = step.step === 'bench' ? '' : lineToText(stepDetail(step, manner));
+    return [
+      {
         id: stepId(step, plan.calendar.slice(0, index)),
-        title: stepName(step.step),
+        title: stepTitle(step, plan.calendar),
         date: step.date,
         ...(detail ? { note: detail } : {}),
         ...(pieces.length > 0 ? { pieces } : {}),
         ...(step.minutes === undefined ? {} : { minutes: step.minutes }),
-      };
-    }),
-});
-
-/** Bench days are told apart by their date; the other steps by name and by how many of that name came before. */
-const stepId = (step: CalendarStep, earlier: readonly CalendarStep[]): string => {
-  const name = step.step.replace(/[^a-z]+/gi, '-');
-  if (step.step === 'bench') return `${name}-${step.date}`;
-  const same = earlier.filter((one) => one.step === step.step).length;
-  return same === 0 ? name : `${name}-${same + 1}`;
-};
+      },
+    ];
+  });
 
 export const pictureInput = ({ studio, title, plan, bench, manner }: CalendarOf): PictureInput => ({
   studio,
@@ -69,7 +75,7 @@ export const pictureInput = ({ studio, title, plan, bench, manner }: CalendarOf)
   eventDay: plan.event.date,
   steps: plan.calendar
     .filter((step) => !step.done && step.step !== 'bench' && step.step !== 'event')
-    .map((step) => ({ title: stepName(step.step), date: step.date, ...(step.late ? { late: true } : {}) })),
+    .map((step) => ({ title: stepTitle(step, plan.calendar), date: step.date, ...(step.late ? { late: true } : {}) })),
   bench: plan.calendar
     .filter((step) => step.step === 'bench')
     .map((step) => ({ date: step.date, pieces: countsOf(step, manner), minutes: step.minutes ?? 0 })),

@@ -2,11 +2,18 @@
 
 import { calendarFile } from '../attachments/calendar-file.ts';
 import { calendarPicture } from '../attachments/calendar-picture.ts';
+import { writeBuyingList } from '../buying/write-buying-list.ts';
+import { seasonFor } from '../reply/compose/season.ts';
+import type { FileWanted } from '../reply/reply.ts';
+import { eventTitle } from '../reply/words/title.ts';
+import { writeSeason } from '../review/write-season.ts';
 import type { StudioSettings } from '../studio/settings.ts';
+import { minorUnits } from '../values/currency.ts';
 import { dayAt } from '../values/day.ts';
 import { type CalendarOf, calendarFileInput, pictureInput } from './calendar-inputs.ts';
-import { benchKey, consider } from './consider.ts';
+import { benchKey, type Considered, consider } from './consider.ts';
 import type { Clock, FileMaker, Store, ThreadKey } from './ports.ts';
+import { sheetsFile } from './sheets-file.ts';
 
 export interface FileParts {
   readonly store: Store;
@@ -22,6 +29,12 @@ export const createFileMaker = (parts: FileParts): FileMaker => ({
         return { bytes: icsOf(parts, key), type: 'text/calendar; charset=utf-8' };
       case 'picture':
         return { bytes: calendarPicture(pictureInput(calendarOf(parts, key))), type: 'image/png' };
+      case 'buying list':
+        return { bytes: buyingListOf(parts, file, key), type: 'text/csv; charset=utf-8' };
+      case 'sheets':
+        return { bytes: sheetsFile(lookAt(parts, key), parts.clock.now()), type: 'application/pdf' };
+      case 'season':
+        return { bytes: seasonOf(parts, key), type: 'text/csv; charset=utf-8' };
       default:
         throw new Error(`no maker for ${file.kind}`);
     }
@@ -29,15 +42,36 @@ export const createFileMaker = (parts: FileParts): FileMaker => ({
 });
 
 const icsOf = (parts: FileParts, key: ThreadKey): Uint8Array => {
-  const { version } = parts.store.thread(key);
-  return calendarFile(calendarFileInput(calendarOf(parts, key), `${key.workspace}/${benchKey(key)}`, parts.clock.now(), version));
+  const { version, state } = parts.store.thread(key);
+  const { plan, studio, manner, today } = lookAt(parts, key);
+  const held = state.calendarGiven?.held ?? [];
+  const planned = plan();
+  if (!planned && !(state.cancelled && held.length > 0)) throw new Error('the event is not on the bench plan');
+  const of = { studio: studio.settings.name, title: eventTitle(state, manner), uidBase: `${key.workspace}/${benchKey(key)}` };
+  return calendarFile(calendarFileInput({ ...of, stamp: parts.clock.now(), sequence: version, today, manner, held }, planned));
 };
 
-const calendarOf = ({ store, clock, settings }: FileParts, key: ThreadKey): CalendarOf => {
+const lookAt = ({ store, clock, settings }: FileParts, key: ThreadKey): Considered => {
   const { state } = store.studio(key.workspace, settings);
-  const today = dayAt(clock.now(), state.settings.timeZone);
-  const considered = consider(store, key, store.thread(key).state, state, today);
+  return consider(store, key, store.thread(key).state, state, dayAt(clock.now(), state.settings.timeZone));
+};
+
+const calendarOf = (parts: FileParts, key: ThreadKey): CalendarOf => {
+  const considered = lookAt(parts, key);
   const plan = considered.plan();
   if (!plan) throw new Error('the event is not on the bench plan');
-  return { studio: state.settings.name, title: considered.titleOf(plan.key), plan, bench: considered.bench(), manner: considered.manner };
+  const { name } = considered.studio.settings;
+  return { studio: name, title: considered.titleOf(plan.key), plan, bench: considered.bench(), manner: considered.manner };
+};
+
+const buyingListOf = (parts: FileParts, file: FileWanted, key: ThreadKey): Uint8Array => {
+  const { buying, studio, titleOf } = lookAt(parts, key);
+  const list = file.all ? buying.all() : buying.own();
+  if (list.rows.length === 0) throw new Error('there is nothing to buy any more');
+  return new TextEncoder().encode(writeBuyingList(list, minorUnits(studio.settings.currency) ?? 2, titleOf));
+};
+
+const seasonOf = (parts: FileParts, key: ThreadKey): Uint8Array => {
+  const considered = lookAt(parts, key);
+  return new TextEncoder().encode(writeSeason(seasonFor(considered), considered.studio.settings.currency));
 };

@@ -27,7 +27,19 @@ export interface IncomingMessage extends ThreadKey {
   readonly tap?: { readonly action: string; readonly value: string };
   readonly addressed: boolean; // mentioned, or in a direct message: always gets an answer
   readonly shared: boolean; // the channel is shared with another organisation: client form only
+  readonly guest?: true; // not a full member of the studio: changes nothing that holds beyond this event
+  readonly unreadable?: Unreadable; // a dropped file that could not be had
   readonly sentAt: number;
+}
+
+export type Unreadable = 'too large' | 'not a list' | 'unavailable';
+export type FileContent = { readonly text: string } | { readonly unreadable: Unreadable };
+
+/** A dropped file kept without its content yet. `file` is the host's own note of where it is. */
+export interface FileToFetch {
+  readonly key: ThreadKey;
+  readonly message: string;
+  readonly file: string;
 }
 
 export interface StoredThread {
@@ -50,20 +62,27 @@ export interface OpenEvent {
 export interface OutgoingReply {
   readonly id: string; // made from its cause, so that a repeated cause cannot post twice
   readonly to: ThreadKey;
-  readonly purpose: 'answer' | 'reminder' | 'apology';
+  readonly purpose: 'answer' | 'reminder' | 'apology' | 'summary'; // a summary is one message a thread, always replaced
   readonly about: string; // id of the message answered (an edit's reply replaces the earlier one), or the reminder's day
   readonly reply: Reply;
 }
 
+/** What a summary says it is about: its thread, so that each takes the place of the one before. */
+export const summaryAbout = (thread: string): string => `summary ${thread}`;
+
 /** All that handling one message changes. Stored in one transaction, or not at all. */
 export interface Outcome {
   readonly message: IncomingMessage;
+  readonly thread?: ThreadKey; // where it belongs, when not where it came from: a tick on a list of the bench belongs to the event's own thread
   readonly entries: readonly Entry[];
   readonly expected: { readonly thread: number; readonly studio: number }; // versions read
   readonly event: EventState; // the new snapshot
   readonly studio?: StudioState; // only when it changed
   readonly replies: readonly OutgoingReply[];
 }
+
+/** How a studio's log names a message: its own id is unique within its channel only. */
+export const studioMessage = (channel: string, message: string): string => `${channel}/${message}`;
 
 /** A reply waiting to be posted. */
 export interface QueuedReply extends OutgoingReply {
@@ -76,6 +95,14 @@ export interface QueuedReply extends OutgoingReply {
 export interface Store {
   /** Keeps a delivery before it is acknowledged. 'repeat' when its id, or its message and revision, are already here. */
   receive(message: IncomingMessage, delivery: string): 'new' | 'repeat';
+  /** The same for a dropped file: it waits with the others once its content is here. */
+  receiveFile(message: IncomingMessage, delivery: string, file: string): 'new' | 'repeat';
+  filesToFetch(): readonly FileToFetch[];
+  fill(file: FileToFetch, content: FileContent): void;
+  /** Whether the channel was shared with another organisation when last heard of; undefined when it never was heard of. */
+  isShared(workspace: string, channel: string): boolean | undefined;
+  /** Whether any message of this workspace was ever handled. */
+  hasHandled(workspace: string): boolean;
   /** Received but not yet handled, oldest first, at most this many. Empty after a clean stop. */
   waiting(atMost?: number): readonly IncomingMessage[];
   /** Whether the bot was ever addressed in this thread, or keeps anything of it: then its follow-ups need no mention. */
@@ -84,7 +111,7 @@ export interface Store {
   thread(key: ThreadKey): StoredThread;
   /** The whole log, oldest first: read only to refold after an edit, a deletion or an undo, and for "why?". */
   entries(key: ThreadKey): readonly Entry[];
-  /** All studio-scoped entries of the workspace, oldest first. */
+  /** All studio-scoped entries of the workspace, oldest first, their messages named by studioMessage. */
   studioEntries(workspace: string): readonly Entry[];
   studio(workspace: string, initial: StudioSettings): StoredStudio;
   /** Whether someone chose settings in chat; until then the settings file holds. */
@@ -99,6 +126,10 @@ export interface Store {
    * Throws when the message was never received.
    */
   commit(outcome: Outcome): 'stored' | 'moved';
+  /** Deletes all that is kept of the thread, the message that asked for it included, and queues the replies that say so. */
+  forget(key: ThreadKey, replies: readonly OutgoingReply[]): void;
+  /** The host's id of the thread's summary message, once posted. */
+  summaryOf(key: ThreadKey): string | undefined;
 
   /**
    * Replies due to be posted, oldest first: of each thread the oldest not yet ended, and none while that one is being posted or must still wait.

@@ -8,8 +8,11 @@ import type { StudioState } from '../studio/studio.ts';
 import type { EventState } from '../thread/event.ts';
 import type { Day } from '../values/day.ts';
 import { problem } from '../values/result.ts';
+import { isPriceList, priceListReading } from './import-prices.ts';
 import type { IncomingMessage } from './ports.ts';
+import { entryReading } from './tap-entries.ts';
 import { tapFacts } from './tap-facts.ts';
+import { tickReading } from './ticks.ts';
 
 /** Longer than any message a person types at a bench; a pasted price list goes in as a file. */
 export const mostCharacters = 8000;
@@ -22,11 +25,17 @@ export const openQuestion = (state: EventState, now: number): OpenQuestion | und
 
 export const readingOf = (message: IncomingMessage, state: EventState, studio: StudioState, today: Day, now: number): Reading => {
   const open = openQuestion(state, now);
-  if (message.kind === 'tap') return stating(tapFacts(message.tap, open));
+  if (message.kind === 'tap') {
+    const tapped = message.tap && (tickReading(message.tap, state, today) ?? entryReading(message.tap, today));
+    return tapped ?? stating(tapFacts(message.tap, open));
+  }
+  if (message.unreadable) return { ...stating([]), problems: [problem('file-unreadable', { why: message.unreadable })] };
+  if (message.kind === 'file') return priceListReading(message.text, studio.settings.currency);
   const characters = message.text.length;
   if (characters > mostCharacters) {
     return { ...stating([]), problems: [problem('message-too-long', { characters, most: mostCharacters })] };
   }
+  if (isPriceList(message)) return priceListReading(message.text, studio.settings.currency);
   return readMessage(message.text, readingContext(state, studio, today, open));
 };
 

@@ -9,7 +9,7 @@ import { type Log, reasonOf } from './log.ts';
 
 export interface DailyRunOptions {
   readonly name: string; // for the log
-  readonly schedule: () => Schedule; // asked at each look, so that new settings hold at once
+  readonly schedule: () => Schedule | undefined; // asked at each look, so that new settings hold at once; undefined: not wanted
   readonly clock: Clock;
   readonly log: Log;
   /** The newest day already claimed: Store.lastReminder. */
@@ -36,6 +36,7 @@ export const startDailyRun = ({ name, schedule, clock, log, last, run }: DailyRu
     try {
       const hours = schedule();
       setAlarm(hours);
+      if (!hours) return;
       const morning = dueMorning(start, hours, last());
       if (!morning || morning.day === said) return;
       await run(morning);
@@ -55,7 +56,13 @@ export const startDailyRun = ({ name, schedule, clock, log, last, run }: DailyRu
     return underWay;
   };
 
-  const setAlarm = ({ at, timeZone, on }: Schedule): void => {
+  const setAlarm = (hours: Schedule | undefined): void => {
+    if (!hours) {
+      alarm?.cron.stop();
+      alarm = undefined;
+      return;
+    }
+    const { at, timeZone, on } = hours;
     const [hour, minute] = at.split(':').map(Number);
     const pattern = `0 ${minute} ${hour} * * ${on?.slice(0, 3) ?? '*'}`;
     const set = `${pattern} ${timeZone}`;

@@ -2,6 +2,7 @@
 
 import type { BenchJob, DayMinutes } from './bench-job.ts';
 import type { BenchRules } from './bench-rules.ts';
+import { dayNumber } from './day-number.ts';
 import { baseMinutes, type EventToPlan } from './event-to-plan.ts';
 import { type PieceWindows, pieceWindows } from './piece-windows.ts';
 import type { WorkingDays } from './working-days.ts';
@@ -23,8 +24,9 @@ export const benchLoad = (events: readonly EventToPlan[], rules: BenchRules, day
         const each = stage === 'finish' ? line.minutesEach - base : base;
         const count = stage === 'base' ? Math.min(line.left, line.basesLeft ?? line.left) : line.left;
         if (count <= 0 || each <= 0) continue;
-        const opened = window.opens - today;
         const closes = window.closes - today;
+        const resumes = line.notBefore === undefined ? Number.NEGATIVE_INFINITY : dayNumber(line.notBefore) - today;
+        const opened = Math.max(window.opens - today, Math.min(resumes, closes)); // a pause never outlasts the window
         jobs.push({
           event: eventIndex,
           line: lineIndex,

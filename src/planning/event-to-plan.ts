@@ -17,6 +17,7 @@ export interface LineToPlan {
   readonly ordered: number; // the most that was said: "40 to 45" is planned as 45
   readonly left: number;
   readonly basesLeft?: number; // of a mixed line, when some dried bases wait for their fresh part; else as many as are left
+  readonly notBefore?: Day; // no work on it before this day, by the studio's word
   readonly minutesEach: number;
   readonly minutesBy: 'this event' | 'the studio' | 'the handbook';
   readonly wearer?: string;
@@ -49,7 +50,8 @@ export const eventToPlan = (
   rules: BenchRules = benchRules(studio),
 ): EventToPlan | undefined => {
   if (event.date === undefined || event.cancelled || event.lines.length === 0) return undefined;
-  const made = madeByLine(event);
+  const made = madeByLine(event, (piece) => event.progress[piece]?.made ?? 0);
+  const bases = madeByLine(event, (piece) => event.progress[piece]?.bases ?? 0, 'mixed');
   return {
     key,
     ...(event.title === undefined ? {} : { title: event.title }),
@@ -67,6 +69,8 @@ export const eventToPlan = (
         materialAssumed: material === undefined,
         ordered,
         left: Math.max(0, ordered - (made[index] ?? 0)),
+        ...basesLeft(material, ordered, made[index] ?? 0, bases[index] ?? 0),
+        ...(event.progress[line.piece]?.resumes === undefined ? {} : { notBefore: event.progress[line.piece]?.resumes as Day }),
         minutesEach: own ?? usual.minutes,
         minutesBy: own !== undefined ? 'this event' : usual.own ? 'the studio' : 'the handbook',
         ...(line.wearer === undefined ? {} : { wearer: line.wearer }),
@@ -87,13 +91,15 @@ const ownMinutes = (piece: PieceKind, event: EventState): number | undefined => 
 // Progress is told by kind of piece. Where two lines share a kind, work that may be made early is taken as made first: fresh pieces cannot have been.
 const early: readonly Material[] = ['artificial', 'preserved', 'dried', 'mixed', 'fresh'];
 
-const madeByLine = (event: EventState): readonly number[] => {
+const madeByLine = (event: EventState, madeOf: (piece: PieceKind) => number, only?: Material): readonly number[] => {
   const made = event.lines.map(() => 0);
   const earliest = event.lines
-    .map((line, index) => ({ line, index, rank: early.indexOf(line.material ?? event.material ?? 'fresh') }))
+    .map((line, index) => ({ line, index, material: line.material ?? event.material ?? 'fresh' }))
+    .filter(({ material }) => only === undefined || material === only)
+    .map(({ line, index, material }) => ({ line, index, rank: early.indexOf(material) }))
     .sort((a, b) => a.rank - b.rank || a.index - b.index);
   for (const piece of new Set(event.lines.map((line) => line.piece))) {
-    let left = event.progress[piece]?.made ?? 0;
+    let left = madeOf(piece);
     for (const { line, index } of earliest) {
       if (line.piece !== piece) continue;
       const here = Math.min(left, mostOf(line));
@@ -103,6 +109,10 @@ const madeByLine = (event: EventState): readonly number[] => {
   }
   return made;
 };
+
+/** Only where dried bases wait for their fresh part: a finished piece has its base in it. */
+const basesLeft = (material: Material | undefined, ordered: number, made: number, bases: number): { readonly basesLeft?: number } =>
+  material === 'mixed' && bases > made ? { basesLeft: Math.max(0, ordered - bases) } : {};
 
 const mostOf = (line: OrderLine): number => Math.max(line.count, line.countMax ?? 0);
 

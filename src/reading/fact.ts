@@ -2,6 +2,7 @@
 // Money and rates are decimal text ("8.25"); counts, stems and lengths of what goes in are plain numbers as typed; days are YYYY-MM-DD.
 
 import { z } from 'zod';
+import { hazards } from '../handbook/hazard-words.ts';
 import { materials, pieceKinds } from '../handbook/pieces.ts';
 
 const amount = z.string().regex(/^-?\d+(\.\d+)?$/);
@@ -78,7 +79,8 @@ const made = z.object({
   all: optional(z.literal(true)), // "corsages all done"
   total: optional(z.literal(true)),
   of: optional(z.number()), // the 40 in "12 of 40"
-  stage: optional(z.string()), // "wired": begun, not finished
+  stage: optional(z.string()), // "wired": begun, not finished; 'base' and 'finished': the two halves of a mixed piece
+  resumes: optional(day), // with a count of 0: no work on them before this day
   remade: optional(z.literal(true)),
   spares: optional(z.number()),
   fraction: optional(amount), // "half of them" = 0.5
@@ -143,6 +145,8 @@ export const asked = [
   'card', // bench card
   'pinOn',
   'packing',
+  'labels', // board labels
+  'sheets', // all sheets as one file to print
   'review',
   'season',
   'whatFits',
@@ -292,6 +296,22 @@ const step = z.object({
 /** How long this studio dries something: "we dry statice 10 days". */
 const drying = z.object({ fact: z.literal('drying'), item: z.string(), days: z.number(), daysMax: optional(z.number()), ...named });
 
+/** Kept beside what a message states, never read from it as a fact: the hazards its words tell of, and the cautions its reply showed. */
+const care = z.object({
+  fact: z.literal('care'),
+  heard: optional(z.array(z.enum(hazards))),
+  shown: optional(z.array(z.string())), // ids of the handbook's cautions
+  ...named,
+});
+
+/** Kept beside what a message states: a calendar file or picture was given out and the dates it held, or people were told that it no longer holds. */
+const calendar = z.object({
+  fact: z.literal('calendar'),
+  given: optional(z.enum(['file', 'picture'])),
+  steps: optional(z.array(z.object({ id: z.string(), title: z.string(), date: day }))),
+  ...named,
+});
+
 export const factSchema = z.discriminatedUnion('fact', [
   pieces,
   price,
@@ -314,6 +334,8 @@ export const factSchema = z.discriminatedUnion('fact', [
   actual,
   step,
   drying,
+  care,
+  calendar,
 ]);
 export type Fact = z.infer<typeof factSchema>;
 export type FactName = Fact['fact'];

@@ -4,6 +4,7 @@ import type { Database } from 'better-sqlite3';
 import type { Clock, Outcome, Store, StoredStudio } from '../assistant/ports.ts';
 import { copyBeforeMigrating } from './backup.ts';
 import { currentFolds, type Folds } from './folds.ts';
+import { deleteThread, overwriteLog } from './forget.ts';
 import { inbox } from './inbox.ts';
 import { leaseLasts, takeLease } from './lease.ts';
 import { migrate } from './migrate.ts';
@@ -12,7 +13,7 @@ import { outbox } from './outbox.ts';
 import { queueReplies } from './queue-replies.ts';
 import { refold } from './refold.ts';
 import { reminders } from './reminders.ts';
-import { named } from './store-trouble.ts';
+import { named, StoreTrouble } from './store-trouble.ts';
 import { studios } from './studios.ts';
 import { threads } from './threads.ts';
 
@@ -22,6 +23,14 @@ export interface OpenStoreOptions {
   readonly clock?: Clock; // for the lease and the ledger; the machine's own when left out
   readonly busyMilliseconds?: number;
   readonly powerSafe?: boolean; // see openDatabase
+  readonly watch?: StoreWatch;
+}
+
+/** Hears how the database fares, whoever uses it. */
+export interface StoreWatch {
+  failed(trouble: StoreTrouble): void;
+  /** Something was written. */
+  worked(): void;
 }
 
 export interface OpenStore extends Store {
@@ -38,33 +47,44 @@ export interface OpenStore extends Store {
 
 /** Throws StoreTrouble when the database cannot be used: see its codes. */
 export const openStore = (options: OpenStoreOptions): OpenStore => {
-  const { path, folds = currentFolds, clock = { now: () => Date.now() } } = options;
+  const { path, folds = currentFolds, clock = { now: () => Date.now() }, watch } = options;
   const db = openDatabase(options);
   try {
-    return named(path, () => startStore(db, path, folds, clock));
+    return named(path, () => startStore(db, path, folds, clock, watch));
   } catch (error) {
     db.close();
     throw error;
   }
 };
 
-const startStore = (db: Database, path: string, folds: Folds, clock: Clock): OpenStore => {
+const startStore = (db: Database, path: string, folds: Folds, clock: Clock, watch: StoreWatch | undefined): OpenStore => {
   migrate(db, { path, now: clock.now(), backUp: (next) => void copyBeforeMigrating(db, path, next) });
   const lease = takeLease(db, path, clock.now());
-  const renewal = setInterval(() => {
-    try {
-      lease.renew(clock.now());
-    } catch {
-      // The next write meets the same trouble and names it.
-    }
-  }, leaseLasts / 3).unref();
-
   const transaction = db.transaction((work: () => unknown) => {
     lease.check();
     return work();
   });
-  const write = <T>(work: () => T): T => named(path, () => transaction.immediate(work) as T);
-  const read = <T>(work: () => T): T => named(path, work);
+  const watched = <T>(work: () => T): T => {
+    try {
+      return named(path, work);
+    } catch (error) {
+      if (error instanceof StoreTrouble) watch?.failed(error);
+      throw error;
+    }
+  };
+  const read = watched;
+  const write = <T>(work: () => T): T => {
+    const result = watched(() => transaction.immediate(work) as T);
+    watch?.worked();
+    return result;
+  };
+  const renewal = setInterval(() => {
+    try {
+      write(() => lease.renew(clock.now()));
+    } catch {
+      // The watch was told; the next write meets the same trouble.
+    }
+  }, leaseLasts / 3).unref();
 
   const parts = { inbox: inbox(db), threads: threads(db, folds.version), studios: studios(db, folds), replies: queueReplies(db) };
   const out = outbox(db);
@@ -72,21 +92,34 @@ const startStore = (db: Database, path: string, folds: Folds, clock: Clock): Ope
   write(() => {
     refold(db, folds);
     out.markInterrupted();
+    out.hurry();
   });
 
   return {
     path,
     database: db,
     folds,
-    write,
+    write: (work) => {
+      parts.threads.forgetRead();
+      return write(work);
+    },
     close: () => {
       clearInterval(renewal);
       if (!db.open) return;
-      lease.release();
+      try {
+        lease.release();
+      } catch {
+        // On a full disk it cannot be given back; whoever comes next sees that this process is gone.
+      }
       db.close();
     },
 
-    receive: (message, delivery) => write(() => parts.inbox.receive(message, delivery)),
+    receive: (message, delivery) => write(() => parts.inbox.receive(message, delivery, null)),
+    receiveFile: (message, delivery, file) => write(() => parts.inbox.receive(message, delivery, file)),
+    filesToFetch: () => read(() => parts.inbox.filesToFetch()),
+    fill: (file, content) => write(() => parts.inbox.fill(file, content)),
+    isShared: (workspace, channel) => read(() => parts.inbox.isShared(workspace, channel)),
+    hasHandled: (workspace) => read(() => parts.inbox.hasHandled(workspace)),
     waiting: (atMost = 10_000) => read(() => parts.inbox.waiting(atMost)),
     knows: (key) => read(() => parts.threads.versionOf(key) > 0 || parts.inbox.addressedIn(key)),
     thread: (key) => read(() => parts.threads.thread(key)),
@@ -108,6 +141,15 @@ const startStore = (db: Database, path: string, folds: Folds, clock: Clock): Ope
       }),
     openEvents: (workspace, from) => read(() => parts.threads.openEvents(workspace, from)),
     commit: (outcome) => write(() => commit(parts, outcome)),
+    forget: (key, replies) => {
+      parts.threads.forgetRead();
+      write(() => {
+        deleteThread(db, key);
+        parts.replies.reminders(replies);
+      });
+      overwriteLog(db);
+    },
+    summaryOf: (key) => read(() => out.summaryOf(key)),
 
     unsent: (now) => read(() => out.unsent(now)),
     begin: (id, now) => write(() => out.begin(id, now)),
@@ -133,13 +175,13 @@ interface Parts {
 }
 
 /** Inside one transaction: the versions are compared and moved under the same lock. */
-const commit = (parts: Parts, { message, entries, expected, event, studio, replies }: Outcome): 'stored' | 'moved' => {
+const commit = (parts: Parts, { message, thread = message, entries, expected, event, studio, replies }: Outcome): 'stored' | 'moved' => {
   const { workspace } = message;
   if (parts.inbox.isHandled(message)) return 'stored';
-  if (parts.threads.versionOf(message) !== expected.thread) return 'moved';
+  if (parts.threads.versionOf(thread) !== expected.thread) return 'moved';
   if (parts.studios.versionOf(workspace) !== expected.studio) return 'moved';
   parts.inbox.finish(message);
-  parts.threads.extend(message, entries, event);
+  parts.threads.extend(thread, entries, event);
   if (studio) parts.studios.keep(workspace, studio);
   parts.replies.answers(message, replies);
   return 'stored';

@@ -3,6 +3,8 @@
 import type { PieceKind } from '../handbook/pieces.ts';
 import type { Fact, FactName, FactOf } from '../reading/fact.ts';
 import { parseDay } from '../values/day.ts';
+import { applyCalendar } from './apply-calendar.ts';
+import { applyCare } from './apply-care.ts';
 import { applyChange } from './apply-change.ts';
 import { applyPieces, applyPriceEach, applyTotal, bindWaitingPrice, withPriceBeside } from './apply-order.ts';
 import { applyBroke, applyLeft, applyMade } from './apply-progress.ts';
@@ -46,6 +48,8 @@ const others: { readonly [N in Exclude<FactName, 'pieces' | 'price'>]: Apply<N> 
   }),
   actual: (state, fact) => ({ ...state, actuals: [...state.actuals, fact] }),
   step: (state, fact) => (fact.step === 'cancelled' ? { ...state, cancelled: true } : { ...state, steps: [...state.steps, fact] }),
+  care: applyCare,
+  calendar: applyCalendar,
 };
 
 export const applyFacts = (before: EventState, facts: readonly Fact[]): EventState => {

@@ -1,5 +1,6 @@
 // One event (a wedding or party) as its thread tells it: the fold of the entries. Plain JSON, so a store can keep it as a snapshot.
 
+import type { Hazard } from '../handbook/hazard-words.ts';
 import type { Material, PieceKind } from '../handbook/pieces.ts';
 import type { FactOf, RecipeLineFact } from '../reading/fact.ts';
 import type { OpenQuestion } from '../reading/reading.ts';
@@ -27,6 +28,28 @@ export interface OrderPrice {
 export interface Progress {
   readonly made: number; // whole pieces finished and good
   readonly broke: number; // of those ever made; already taken off `made`
+  readonly bases?: number; // of mixed pieces: dried bases made and good, those finished since included
+  readonly resumes?: Day; // no work on them before this day
+}
+
+/** A step of the calendar as a file held it. */
+export interface HeldStep {
+  readonly id: string; // lasting within the event
+  readonly title: string;
+  readonly date: Day;
+}
+
+/** What of the calendar was given out of this thread. */
+export interface CalendarGiven {
+  readonly last: readonly HeldStep[]; // what the newest file or picture showed
+  readonly held: readonly HeldStep[]; // every step that any calendar file held, with its newest date
+  readonly toldStale?: true; // it has been said that the newest one no longer holds
+}
+
+/** Hazards the messages told of and cautions already shown here, each once and in alphabetical order, so that every fold gives the same. */
+export interface Care {
+  readonly heard: readonly Hazard[];
+  readonly shown: readonly string[];
 }
 
 export interface EventState {
@@ -44,7 +67,10 @@ export interface EventState {
   readonly rules: readonly FactOf<'rule'>[];
   readonly steps: readonly FactOf<'step'>[];
   readonly wearers: readonly { readonly wearer: string; readonly count: number; readonly piece?: PieceKind; readonly note?: string }[];
+  readonly wearersSaid?: number; // "so 9": people in all, as somebody said it
   readonly actuals: readonly FactOf<'actual'>[];
+  readonly care?: Care;
+  readonly calendarGiven?: CalendarGiven;
   readonly cancelled?: true;
   readonly open?: OpenQuestion & { readonly askedAt: number }; // epoch milliseconds
 }

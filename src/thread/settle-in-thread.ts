@@ -8,6 +8,7 @@ import { problem } from '../values/result.ts';
 import { linesMeant } from './apply-change.ts';
 import { kindsMeant } from './apply-progress.ts';
 import type { EventState, OrderLine } from './event.ts';
+import { settleSpent } from './settle-spent.ts';
 
 type Settled =
   | { readonly kind: 'fact'; readonly fact: Fact }
@@ -20,6 +21,10 @@ const settled = (fact: Fact): Settled => ({ kind: 'fact', fact });
 export const settleInThread = (state: EventState, fact: Fact, beside: readonly Fact[]): Settled => {
   if (fact.fact === 'change') return settleChange(state, fact);
   if (fact.fact === 'made' || fact.fact === 'broke' || fact.fact === 'left') return settleProgress(state, fact, beside);
+  if (fact.fact === 'actual') {
+    const spent = settleSpent(fact);
+    return 'ask' in spent ? { kind: 'ask', ask: spent.ask } : settled(spent.fact);
+  }
   return settled(fact);
 };
 
@@ -56,7 +61,8 @@ const settleBareNumber = (state: EventState, change: FactOf<'change'>): Settled 
 };
 
 const settleProgress = (state: EventState, fact: FactOf<'made'> | FactOf<'broke'> | FactOf<'left'>, beside: readonly Fact[]): Settled => {
-  if (fact.fact === 'made' && (fact.all || fact.count === 0 || fact.stage)) return settled(fact);
+  const begun = fact.fact === 'made' && fact.stage !== undefined && fact.stage !== 'base' && fact.stage !== 'finished';
+  if (fact.fact === 'made' && (fact.all || fact.count === 0 || begun)) return settled(fact);
   if (fact.piece && fact.piece !== 'unspecified') return settled(fact);
   if (beside.some((other) => other.fact === 'pieces')) return settled(fact);
   const kinds = kindsMeant(state, undefined);

@@ -3,6 +3,7 @@
 import { readFileSync } from 'node:fs';
 import { PassThrough, Readable } from 'node:stream';
 import { createAssistant } from '../../src/assistant/assistant.ts';
+import { morningNow } from '../../src/assistant/remind.ts';
 import { converse } from '../../src/hosts/terminal/converse.ts';
 import { openStore } from '../../src/store/sqlite-store.ts';
 import { type StudioSettings, studioSettings } from '../../src/studio/settings.ts';
@@ -27,7 +28,18 @@ export const talk = async (lines: readonly string[], { now = morning, studio = d
   const printed: Buffer[] = [];
   output.on('data', (chunk: Buffer) => printed.push(chunk));
   const input = Readable.from(lines.map((line) => `${line}\n`));
-  await converse({ input, output, store, clock, json, prompt: false, greeting: '', idPrefix: '', work: () => assistant.work() });
+  await converse({
+    input,
+    output,
+    store,
+    clock,
+    json,
+    prompt: false,
+    greeting: '',
+    idPrefix: '',
+    work: () => assistant.work(),
+    morning: () => morningNow(store, studio, 'terminal', clock.now()),
+  });
   store.close();
   if (failures.length > 0) throw failures[0];
   return Buffer.concat(printed).toString('utf8');

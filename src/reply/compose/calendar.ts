@@ -1,42 +1,39 @@
-// The make-ahead calendar: one date to start by and why, then the steps in the order they come, late ones first with what can still be done.
+// The make-ahead calendar: one date to start by and why, what is late or does not fit, then the steps in the order they come. Beside a price, or when
+// something is wrong, only the dates that matter: the whole calendar is behind a question, so that no reply is longer than a phone's screen.
 
 import type { EventPlan } from '../../planning/bench-plan.ts';
+import type { CalendarStep, StepName } from '../../planning/calendar-step.ts';
 import type { Answer, Manner } from '../answer.ts';
 import type { Block, Line } from '../reply.ts';
 import { assumedSpan, dateSpan, joined, strong, text } from '../span.ts';
 import { duration, fullDate, shortDate } from '../words/dates.ts';
 import { orderWords } from '../words/order.ts';
-import { remedyWords } from '../words/remedies.ts';
-import { stepDetail, stepName } from '../words/steps.ts';
+import { stepDetail, stepTitle } from '../words/steps.ts';
+import { lateBlocks } from './late.ts';
 import { overloadBlocks } from './overload.ts';
 
-export const calendarBlocks = (plan: EventPlan, answer: Answer): readonly Block[] => {
+export type CalendarForm = 'whole' | 'key dates';
+
+export const calendarBlocks = (plan: EventPlan, answer: Answer, form: CalendarForm = 'whole'): readonly Block[] => {
   const { manner } = answer;
+  const trouble = [...lateBlocks(plan, manner), ...(plan.fits ? [] : overloadBlocks(answer.bench(), answer, plan.key))];
+  const whole = form === 'whole' && trouble.length === 0;
+  if (form === 'key dates' && trouble.length > 0) return inBrief(plan, trouble, answer);
   return [
     { block: 'answer', line: startLine(plan, manner) },
-    ...lateBlocks(plan, manner),
-    ...(plan.fits ? [] : overloadBlocks(answer.bench(), manner)),
-    stepsTable(plan, manner),
-    { block: 'assumed', line: eventLine(plan, answer) },
+    ...trouble,
+    ...(plan.fits && plan.minutesLeft > 0 ? [{ block: 'line' as const, line: whyLine(plan, manner) }] : []),
+    ...(whole ? [stepsTable(plan, manner)] : [keyDates(plan, manner)]),
+    { block: 'assumed', line: text`${eventLine(plan, answer)}${whole ? movedNote(plan) : ' Say “calendar” for every step.'}` },
   ];
 };
 
-/** Steps already past, in one line, and what can still be done instead of them. */
-const lateBlocks = (plan: EventPlan, manner: Manner): readonly Block[] => {
-  const late = plan.calendar.filter((step) => step.late).reverse();
-  if (late.length === 0) return [];
-  const names = joined(
-    late.map((step) => text`${stepName(step.step).toLowerCase()} (${dateSpan(shortDate(step.date, manner))})`),
-    ', ',
-  );
-  const still = late
-    .flatMap((step) => step.canStill.filter((remedy) => remedy.do !== 'do it today'))
-    .map((remedy) => remedyWords(remedy, manner));
-  return [
-    { block: 'problem', line: text`Already late: ${names}.` },
-    ...(still.length > 0 ? [{ block: 'list' as const, title: text`Still possible:`, items: still }] : []),
-  ];
-};
+/** Beside a price there is no room for what could be done: only that something is wrong, and where to ask. */
+const inBrief = (plan: EventPlan, trouble: readonly Block[], { manner }: Answer): readonly Block[] => [
+  { block: 'answer', line: startLine(plan, manner) },
+  ...trouble.filter((block) => block.block === 'problem'),
+  { block: 'assumed', line: text`Ask “when do we start?” for what can still be done.` },
+];
 
 /** The answer to "when do we start?": the comfortable day, the last possible day, or why there is none. */
 export const startLine = (plan: EventPlan, manner: Manner): Line => {
@@ -52,7 +49,17 @@ export const startLine = (plan: EventPlan, manner: Manner): Line => {
   return text`For ${date}: start now.`;
 };
 
-const stepsTable = (plan: EventPlan, { says, ...style }: Manner): Block => ({
+/** Why that day, and what happens if it slips. */
+const whyLine = (plan: EventPlan, manner: Manner): Line => {
+  const days = plan.days.length === 1 ? '1 bench day' : `${plan.days.length} bench days`;
+  const { comfortableStart: easy, latestStart: last } = plan;
+  const slips = last === undefined || (easy !== undefined && easy !== last) ? '' : ' A bench day later it no longer fits.';
+  return text`${duration(plan.minutesLeft)} of work over ${days}, boarded by ${dateSpan(shortDate(plan.boarded, manner))}.${slips}`;
+};
+
+const openSteps = (plan: EventPlan): readonly CalendarStep[] => plan.calendar.filter((step) => !step.done).reverse();
+
+export const stepsTable = (plan: EventPlan, manner: Manner): Block => ({
   block: 'table',
   caption: 'Make-ahead calendar',
   columns: [
@@ -60,15 +67,31 @@ const stepsTable = (plan: EventPlan, { says, ...style }: Manner): Block => ({
     { title: '', align: 'left' },
     { title: '', align: 'left' },
   ],
-  rows: plan.calendar
-    .filter((step) => !step.done)
-    .reverse()
-    .map((step) => [
-      text`${stepName(step.step)}`,
-      text`${dateSpan(shortDate(step.date, style))}${step.movedFrom ? assumedSpan('*') : ''}`,
-      text`${step.late ? 'late' : stepDetail(step, says)}`,
-    ]),
+  rows: openSteps(plan).map((step) => [
+    text`${stepTitle(step, plan.calendar)}`,
+    text`${dateSpan(shortDate(step.date, manner))}${step.movedFrom ? assumedSpan('*') : ''}`,
+    text`${step.late ? 'late' : stepDetail(step, manner)}`,
+  ]),
 });
+
+const keySteps: { readonly [step in StepName]?: string } = {
+  'decide the material': 'dried or fresh by',
+  'order by': 'order by',
+  'hang or treat': 'hang by',
+  'check the drying': 'check drying from',
+  condition: 'in water',
+  boarded: 'board by',
+};
+
+/** "Order by Tue 9 February, hang by Fri 12 February, board by Thu 11 March." Late steps are told apart. */
+const keyDates = (plan: EventPlan, manner: Manner): Block => {
+  const dates = openSteps(plan)
+    .filter((step) => !step.late && keySteps[step.step] !== undefined)
+    .map((step) => text`${keySteps[step.step] ?? ''} ${dateSpan(shortDate(step.date, manner))}`);
+  const line =
+    dates.length > 0 ? text`Next: ${joined(dates.slice(0, 5), ', ')}.` : text`Hand over ${dateSpan(shortDate(plan.handOver, manner))}.`;
+  return { block: 'line', line };
+};
 
 const eventLine = (plan: EventPlan, answer: Answer): Line => {
   const { event, manner } = answer;
@@ -78,6 +101,8 @@ const eventLine = (plan: EventPlan, answer: Answer): Line => {
   const byHandbook = plan.event.lines.some((line) => line.minutesBy === 'the handbook')
     ? assumedSpan(' (usual minutes, not yours yet)')
     : '';
-  const moved = plan.calendar.some((step) => step.movedFrom) ? text` * moved off a closed day.` : [];
-  return text`${orderWords(event.lines, manner)}, ${material}, ${bench}${byHandbook}. May be made from ${dateSpan(shortDate(plan.opens, manner))}.${moved}`;
+  const keeps = plan.hoursAhead ? text` The last bench day is ${plan.hoursAhead} h before: keep the fresh ones cool.` : [];
+  return text`${orderWords(event.lines, manner)}, ${material}, ${bench}${byHandbook}. May be made from ${dateSpan(shortDate(plan.opens, manner))}.${keeps}`;
 };
+
+const movedNote = (plan: EventPlan): string => (plan.calendar.some((step) => step.movedFrom) ? ' * moved off a closed day.' : '');

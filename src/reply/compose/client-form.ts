@@ -47,11 +47,11 @@ const itemsOf = ({ pieces, price }: ClientMessage, manner: Manner): readonly Lin
 ];
 
 const pieceLine = ({ piece, count, material, wearer, price }: ClientPiece, manner: Manner): Line => {
-  const made = material === undefined ? '' : `, ${material}`;
-  const name = text`${countSpan(counted(count, piece, manner.says))}${wearer === undefined ? [] : text` (${roleOnly(wearer)})`}${made}`;
-  if (!price) return name;
+  const name = text`${countSpan(counted(count, piece, manner.says))}${wearer === undefined ? [] : text` (${roleOnly(wearer)})`}`;
+  const of = material === undefined ? '' : `, ${material}`;
+  if (!price) return text`${name}${of}`;
   const all = moneySpan(manner.money(price.all));
-  return price.each && count > 1 ? text`${name}, ${moneySpan(manner.money(price.each))} each: ${all}` : text`${name}: ${all}`;
+  return price.each && count > 1 ? text`${name} at ${moneySpan(manner.money(price.each))} each${of}: ${all}` : text`${name}${of}: ${all}`;
 };
 
 const priceBlocks = (price: ClientPrice, { money }: Manner): readonly Block[] => [

@@ -8,68 +8,86 @@ import { joined, quoted, text } from '../span.ts';
 import { orderWords } from '../words/order.ts';
 import { askBlocks } from './ask.ts';
 import { budgetBlocks } from './budget.ts';
-import { calendarBlocks } from './calendar.ts';
+import { type Topic, withButtons } from './buttons.ts';
+import { type CalendarForm, calendarBlocks } from './calendar.ts';
+import { unheard, withCautions } from './cautions.ts';
 import { changeLines } from './changes.ts';
 import { type NextStep, nextStep } from './next-step.ts';
 import { notedLines } from './noted.ts';
+import { paceOffer } from './pace-offer.ts';
+import { isUsedHere, priceListBlocks } from './price-list.ts';
 import { progressBlocks } from './progress.ts';
 import { questionBlocks } from './questions/questions.ts';
 import { recipeCostBlocks } from './recipe-cost.ts';
+import { reviewOffer } from './review-offer.ts';
+import { toldNow } from './review-told.ts';
 import { sharedBlocks } from './shared.ts';
+import { wearersBlocks } from './wearers.ts';
+import { fitAsk } from './what-fits.ts';
 
 export interface Composed {
   readonly reply: Reply;
   readonly asks: NextStep['open'] | undefined; // the question this reply leaves open
+  readonly cautioned: readonly string[]; // ids of the cautions it shows for the first time here
 }
 
 export const composeAnswer = (answer: Answer): Composed => {
-  if (answer.shared) return { reply: { blocks: sharedBlocks(answer) }, asks: undefined };
+  if (answer.shared) return { reply: { blocks: sharedBlocks(answer) }, asks: undefined, cautioned: [] };
   const asked = answer.questions.flatMap((question) => questionBlocks(question, answer));
-  const changed = answer.stated.length > 0 || answer.how !== 'stated' ? statedBlocks(answer) : [];
-  const blocks = firstIsTheAnswer([...changed, ...asked]);
+  const changed = answer.stated.length > 0 || answer.how !== 'stated' || answer.listRead !== undefined ? statedBlocks(answer) : [];
+  const { blocks, cautioned } = withCautions(answer, firstIsTheAnswer([...changed, ...asked]));
+  const leftOver = unheard(answer);
   const unread: readonly Block[] =
-    answer.unread.length > 0
+    leftOver.length > 0
       ? [
           {
             block: 'assumed',
             line: text`Not used: ${joined(
-              answer.unread.map((words) => [quoted(words)]),
+              leftOver.map((words) => [quoted(words)]),
               ', ',
             )}.`,
           },
         ]
       : [];
-  if (answer.ask) {
-    return {
-      reply: { blocks: [...blocks, ...unread, ...askBlocks(answer.ask, answer.manner)] },
-      asks: { kind: 'choice', ask: answer.ask },
-    };
-  }
+  const ask = answer.ask ?? fitAsk(answer) ?? reviewOffer(answer) ?? paceOffer(answer);
+  if (ask) return { reply: { blocks: [...blocks, ...unread, ...askBlocks(ask, answer.manner)] }, asks: { kind: 'choice', ask }, cautioned };
   const next =
-    answer.questions.length === 0 && answer.how !== 'withdrawn' && !answer.stated.every(isStudioFact) ? nextStep(answer) : undefined;
+    answer.questions.length === 0 && answer.how !== 'withdrawn' && !answer.stated.every(isStudioFact) && !isOnlyProgress(answer) ? nextStep(answer) : undefined;
   const step: readonly Block[] = next ? [{ block: 'next', line: text`${next.words}` }] : [];
-  return { reply: { blocks: [...blocks, ...unread, ...step] }, asks: next?.open };
+  const shown = answer.stated.length > 0 || answer.how !== 'stated' ? topicsOf(answer) : new Set<Topic>();
+  return { reply: { blocks: withButtons([...blocks, ...unread, ...step], answer, shown) }, asks: next?.open, cautioned };
 };
 
-type Topic = 'money' | 'calendar' | 'progress' | 'recipe';
+/** Whoever counts pieces at the bench is not asked for a price; only for the date, without which there is no plan. */
+const isOnlyProgress = ({ stated, event }: Answer): boolean =>
+  event.date !== undefined && stated.length > 0 && stated.every(({ fact }) => fact === 'made' || fact === 'broke' || fact === 'left');
 
 const topicsOf = (answer: Answer): ReadonlySet<Topic> => {
   const topics = new Set<Topic>();
   for (const fact of answer.stated) {
+    if (fact.fact === 'pieces' && justNamed(answer)) continue;
     if (fact.fact === 'pieces' || fact.fact === 'price' || fact.fact === 'tax' || fact.fact === 'rule') topics.add('money');
     if (fact.fact === 'date' || fact.fact === 'material') topics.add('calendar');
     if (fact.fact === 'made' || fact.fact === 'broke' || fact.fact === 'left') topics.add('progress');
-    if (fact.fact === 'recipe' || fact.fact === 'pack') topics.add('recipe');
+    if (fact.fact === 'recipe' || (fact.fact === 'pack' && answer.listRead === undefined && isUsedHere(fact, answer))) topics.add('recipe');
     if (fact.fact === 'change') topics.add(changeTopic(fact.what));
   }
   const { before, event } = answer;
   if (answer.how !== 'stated') {
-    if (before.lines !== event.lines || before.price !== event.price) topics.add('money');
+    if (differ(before.lines, event.lines) || differ(before.price, event.price)) topics.add('money');
     if (before.date !== event.date || before.material !== event.material) topics.add('calendar');
+    if (differ(before.recipes, event.recipes)) topics.add('recipe');
   }
   if (topics.has('money') && event.date && before.date && piecesIn(before) !== piecesIn(event)) topics.add('calendar');
   return topics;
 };
+
+/** By content: a refold makes everything anew. */
+const differ = (a: unknown, b: unknown): boolean => JSON.stringify(a) !== JSON.stringify(b);
+
+/** Pieces said with their wearers that the order holds already: the list is the news, the price is not. */
+const justNamed = ({ before, event, stated }: Answer): boolean =>
+  stated.some(({ fact }) => fact === 'wearers') && piecesIn(before) === piecesIn(event);
 
 const piecesIn = (event: Answer['event']): string => event.lines.map((line) => `${line.count} ${line.piece}`).join(', ');
 
@@ -78,12 +96,14 @@ const changeTopic = (what: string): Topic =>
 
 const statedBlocks = (answer: Answer): readonly Block[] => {
   const topics = topicsOf(answer);
-  const blocks: Block[] = takenBack(answer);
+  const blocks: Block[] = [...takenBack(answer), ...priceListBlocks(answer)];
   for (const line of [...changeLines(answer), ...notedLines(answer)]) blocks.push({ block: 'line', line });
+  if (answer.stated.some(({ fact }) => fact === 'wearers')) blocks.push(...wearersBlocks(answer));
+  blocks.push(...toldNow(answer));
   if (topics.has('progress')) blocks.push(...progressBlocks(answer));
   if (topics.has('money')) blocks.push(...moneyBlocks(answer));
   if (topics.has('recipe')) blocks.push(...recipeCostBlocks(answer));
-  if (topics.has('calendar')) blocks.push(...dateBlocks(answer));
+  if (topics.has('calendar')) blocks.push(...dateBlocks(answer, topics.has('money') ? 'key dates' : 'whole'));
   if (answer.how === 'edited') blocks.push({ block: 'assumed', line: text`From the edited message; the earlier one no longer counts.` });
   return blocks;
 };
@@ -101,9 +121,9 @@ const moneyBlocks = (answer: Answer): readonly Block[] => {
   return event.lines.length > 0 ? [{ block: 'answer', line: text`${orderWords(event.lines, manner)}: noted.` }] : [];
 };
 
-const dateBlocks = (answer: Answer): readonly Block[] => {
+const dateBlocks = (answer: Answer, form: CalendarForm): readonly Block[] => {
   const plan = answer.plan();
-  if (plan) return calendarBlocks(plan, answer);
+  if (plan) return calendarBlocks(plan, answer, form);
   const { event } = answer;
   if (event.date || !event.material) return [];
   return [{ block: 'answer', line: text`Noted: ${event.material}.` }];

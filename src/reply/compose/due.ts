@@ -1,40 +1,94 @@
 // What is due on a day, as a list: overdue first, then hand-overs, boards, pieces, orders. The morning message and "what's due today?" share it.
 
-import type { Due } from '../../planning/due-on.ts';
-import type { Day } from '../../values/day.ts';
+import { type Due, dueOn } from '../../planning/due-on.ts';
+import { addDays, type Day, daysBetween } from '../../values/day.ts';
 import type { Answer, Manner } from '../answer.ts';
 import type { Block, Line } from '../reply.ts';
-import { dateSpan, ownWords, problemSpan, strong, text } from '../span.ts';
+import { dateSpan, joined, ownWords, problemSpan, strong, text } from '../span.ts';
 import { duration, fullDate, shortDate } from '../words/dates.ts';
 import { counted } from '../words/names.ts';
-import { stepName } from '../words/steps.ts';
+import { dueName, lateName } from '../words/steps.ts';
 
 export interface DueDay {
   readonly day: Day;
   readonly due: readonly Due[];
 }
 
-export const dueBlocks = (days: readonly DueDay[], answer: Pick<Answer, 'manner' | 'titleOf'>): readonly Block[] => {
-  const { manner } = answer;
+type Told = Pick<Answer, 'manner' | 'titleOf' | 'bench'>;
+
+/** What is due on each of these days; what is overdue stands once, under the first. */
+export const dueDays = (days: readonly Day[], { bench }: Pick<Answer, 'bench'>): readonly DueDay[] =>
+  days.map((day, index) => ({ day, due: dueOn(bench(), day).filter((one) => index === 0 || !one.overdue) }));
+
+export const dueBlocks = (days: readonly DueDay[], told: Told): readonly Block[] => {
+  const { manner } = told;
   const [first] = days;
-  if (!first) return [];
+  const last = days.at(-1);
+  if (!first || !last) return [];
+  const when = days.length === 1 ? fullDate(first.day, manner) : `${shortDate(first.day, manner)} to ${fullDate(last.day, manner)}`;
+  const isRange = days.length > 1;
   const all = days.flatMap((one) => one.due);
-  const when = days.length === 1 ? fullDate(first.day, manner) : `the ${days.length} days from ${fullDate(first.day, manner)}`;
-  if (all.length === 0) return [{ block: 'answer', line: text`Nothing is due on ${dateSpan(when)}.` }];
-  const pieces = all.reduce((count, due) => count + (due.due === 'pieces' ? due.pieces : 0), 0);
-  const minutes = all.reduce((total, due) => total + (due.due === 'pieces' ? due.minutes : 0), 0);
-  const bench = pieces > 0 ? text`${strong(`${pieces} pieces`)} to make, ${duration(minutes)}` : text`no pieces to make`;
+  if (all.length === 0) {
+    const line = text`Nothing is due ${isRange ? 'from' : 'on'} ${dateSpan(when)}.`;
+    return [{ block: 'answer', line }, ...nextDue(last.day, told)];
+  }
+  const overdue = isRange ? all.filter((one) => one.overdue).length : 0;
+  const lists = days.map(({ day, due }) => ({ day, due: isRange ? due.filter((one) => !one.overdue) : due }));
   return [
-    { block: 'answer', line: text`${dateSpan(when)}: ${bench}.` },
-    ...days.filter((one) => one.due.length > 0).map((one): Block => dayList(one, days.length > 1, answer)),
+    { block: 'answer', line: text`${dateSpan(when)}: ${workLine(all)}.` },
+    ...(overdue > 0 ? [overdueBlock(overdue)] : []),
+    ...lists.filter((one) => one.due.length > 0).map((one): Block => dayList(one, isRange, told)),
   ];
 };
 
-const dayList = ({ day, due }: DueDay, titled: boolean, answer: Pick<Answer, 'manner' | 'titleOf'>): Block => ({
-  block: 'list',
-  ...(titled ? { title: text`${strong(shortDate(day, answer.manner))}` } : {}),
-  items: due.map((one) => dueLine(one, answer.manner, answer.titleOf(one.key))),
+/** Over several days what is overdue is counted; today's own list names it. */
+const overdueBlock = (count: number): Block => ({
+  block: 'problem',
+  line: text`${strong(count === 1 ? '1 thing is overdue' : `${count} things are overdue`)}: ask “what's due today?”`,
 });
+
+/** "17 pieces to make, 4 h 15 min". */
+export const workLine = (all: readonly Due[]): Line => {
+  const pieces = all.reduce((count, due) => count + (due.due === 'pieces' && due.stage !== 'base' ? due.pieces : 0), 0);
+  const bases = all.reduce((count, due) => count + (due.due === 'pieces' && due.stage === 'base' ? due.pieces : 0), 0);
+  const minutes = all.reduce((total, due) => total + (due.due === 'pieces' ? due.minutes : 0), 0);
+  if (minutes === 0) return text`no pieces to make`;
+  const parts = [
+    ...(pieces > 0 ? [strong(pieces === 1 ? '1 piece' : `${pieces} pieces`)] : []),
+    ...(bases > 0 ? [strong(bases === 1 ? '1 dried base' : `${bases} dried bases`)] : []),
+  ].map((span) => [span]);
+  return parts.length > 0 ? text`${joined(parts, ' and ')} to make, ${duration(minutes)}` : text`${duration(minutes)} at the bench`;
+};
+
+/** The next day with something due, looked for as far ahead as the plan goes. */
+const nextDue = (after: Day, told: Told): readonly Block[] => {
+  const bench = told.bench();
+  const end = [after, ...bench.events.map(({ event }) => event.date)].sort().at(-1) ?? after;
+  for (let ahead = 1; ahead <= daysBetween(after, end); ahead += 1) {
+    const day = addDays(after, ahead);
+    const [due] = dueOn(bench, day);
+    if (due)
+      return [
+        { block: 'line', line: text`Next: ${dateSpan(shortDate(day, told.manner))}, ${dueLine(due, told.manner, told.titleOf(due.key))}.` },
+      ];
+  }
+  return [];
+};
+
+// A phone's screen: fewer of each day when there are several.
+const mostItems = 12;
+const mostOfMany = 5;
+
+const dayList = ({ day, due }: DueDay, titled: boolean, { manner, titleOf }: Told): Block => {
+  const most = titled ? mostOfMany : mostItems;
+  const items = due.slice(0, most).map((one) => dueLine(one, manner, titleOf(one.key)));
+  const more = due.length - most;
+  return {
+    block: 'list',
+    ...(titled ? { title: text`${strong(shortDate(day, manner))}` } : {}),
+    items: more > 0 ? [...items, text`and ${more} more`] : items,
+  };
+};
 
 export const dueLine = (due: Due, manner: Manner, title: string): Line => {
   const name = ownWords(title);
@@ -43,9 +97,10 @@ export const dueLine = (due: Due, manner: Manner, title: string): Line => {
     const made =
       due.pieces > 0
         ? `make ${counted(due.pieces, due.piece, manner.says)}${stage}`
-        : `begin the next ${counted(1, due.piece, manner.says)}${stage}`;
+        : `begin the next ${counted(1, due.piece, manner.says).slice(2)}${stage}`;
     return text`${strong(made)}, ${duration(due.minutes)}: ${name}`;
   }
-  const late = due.overdue ? text`${problemSpan('overdue')} since ${dateSpan(shortDate(due.date, manner))}, ` : [];
-  return text`${late}${strong(stepName(due.step).toLowerCase())}${due.of.plant ? ` (${due.of.plant})` : ''}: ${name}`;
+  const plant = due.of.plant ? ` (${due.of.plant})` : '';
+  if (!due.overdue) return text`${strong(dueName(due.step))}${plant}: ${name}`;
+  return text`${problemSpan('overdue')} since ${dateSpan(shortDate(due.date, manner))}, ${strong(lateName(due.step))}${plant}: ${name}`;
 };

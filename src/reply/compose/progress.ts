@@ -1,39 +1,78 @@
-// After "made 12": how many are made and left, the time that takes, and whether the bench day still stands.
+// After "made 12": how many are made and left, and in one line whether that is on time and which bench days come next. "Nothing today" is an answer too.
 
-import { madeOf, ordered } from '../../thread/apply-progress.ts';
+import type { PieceKind } from '../../handbook/pieces.ts';
+import type { EventDay, EventPlan } from '../../planning/bench-plan.ts';
+import type { FactOf } from '../../reading/fact.ts';
+import { basesOf, madeOf, ordered } from '../../thread/apply-progress.ts';
+import { addDays, type Day } from '../../values/day.ts';
 import type { Answer } from '../answer.ts';
 import type { Block, Line } from '../reply.ts';
 import { countSpan, dateSpan, joined, strong, text } from '../span.ts';
+import { countedAlready } from '../tick.ts';
 import { duration, shortDate } from '../words/dates.ts';
 import { counted, plural } from '../words/names.ts';
 import { countsWords } from '../words/steps.ts';
+import { overloadBlocks } from './overload.ts';
 
 export const progressBlocks = (answer: Answer): readonly Block[] => {
-  const { event, manner } = answer;
+  const { event } = answer;
   const kinds = [...new Set(event.lines.map((line) => line.piece))];
   if (kinds.length === 0) {
     return [{ block: 'answer', line: text`Noted. I don't know yet how many are ordered, so I can't say what is left. How many pieces?` }];
   }
-  const lines = kinds.map((piece): Line => {
-    const of = ordered(event, piece);
-    const made = madeOf(event, piece);
-    if (made > of)
-      return text`${strong(`${made} made`)} of ${countSpan(counted(of, piece, manner.says))}: ${made - of} more than ordered. Spares? If not, correct me.`;
-    const left = of - made;
-    return left === 0
-      ? text`${strong(`All ${of}`)} ${plural(piece, manner.says)} made`
-      : text`${strong(`${made} of ${of}`)} ${plural(piece, manner.says)} made, ${strong(`${left} left`)}`;
-  });
-  return [{ block: 'answer', line: text`${joined(lines, '; ')}.` }, ...nextBench(answer)];
+  const lines = kinds.map((kind) => kindLine(kind, answer));
+  return [{ block: 'answer', line: text`${lead(answer)}${joined(lines, '; ')}.` }, ...nextBench(answer)];
 };
 
-/** The next bench days of this event, so that nobody has to look the calendar up. */
+/** What of the message the counts alone would not show. */
+const lead = ({ stated, questions, manner, today }: Answer): Line => {
+  if (questions.some(({ words }) => words === countedAlready)) return text`That was counted already. `;
+  const pause = stated.find((fact): fact is FactOf<'made'> => fact.fact === 'made' && fact.resumes !== undefined);
+  if (pause?.resumes === addDays(today, 1)) return text`Nothing today. `;
+  if (pause?.resumes) return text`Nothing more before ${dateSpan(shortDate(pause.resumes as Day, manner))}. `;
+  const stage = stated.find((fact): fact is FactOf<'made'> => fact.fact === 'made' && isBegun(fact.stage));
+  return stage ? text`${stage.count ?? 'Some'} ${stage.stage ?? 'begun'}: begun, so not counted as made. ` : [];
+};
+
+const isBegun = (stage: string | undefined): boolean => stage !== undefined && stage !== 'base' && stage !== 'finished';
+
+const kindLine = (piece: PieceKind, { event, manner }: Answer): Line => {
+  const of = ordered(event, piece);
+  const made = madeOf(event, piece);
+  if (made > of) {
+    return text`${strong(`${made} made`)} of ${countSpan(counted(of, piece, manner.says))}: ${made - of} more than ordered. Spares? If not, correct me`;
+  }
+  const left = of - made;
+  if (left === 0) return text`${strong(`All ${of}`)} ${plural(piece, manner.says)} made`;
+  const bases = basesOf(event, piece);
+  const isMixed = event.lines.some((line) => line.piece === piece && (line.material ?? event.material) === 'mixed');
+  if (!isMixed || bases <= made) return text`${strong(`${made} of ${of}`)} ${plural(piece, manner.says)} made, ${strong(`${left} left`)}`;
+  const waiting = text`${strong(`${Math.min(bases, of)} of ${of}`)} dried bases for ${plural(piece, manner.says)} made`;
+  return text`${waiting}, ${made === 0 ? 'none' : strong(made)} finished with ${made === 0 ? 'its' : 'their'} fresh part yet`;
+};
+
+/** On time or not, and the next bench days of this event, so that nobody has to look the calendar up. */
 const nextBench = (answer: Answer): readonly Block[] => {
   const plan = answer.plan();
-  if (!plan || plan.minutesLeft === 0) return [];
-  const days = plan.days
-    .slice(0, 3)
-    .map((day) => text`${dateSpan(shortDate(day.date, answer.manner))} ${countsWords(day.pieces, answer.manner.says)}`);
-  const bench = days.length > 0 ? text` Next at the bench: ${joined(days, '; ')}.` : [];
-  return [{ block: 'line', line: text`${duration(plan.minutesLeft)} of work left.${bench}` }];
+  if (!plan) return [];
+  if (plan.minutesLeft === 0)
+    return [{ block: 'line', line: text`Nothing left to make. Boards by ${dateSpan(shortDate(plan.boarded, answer.manner))}.` }];
+  const next = plan.days.slice(0, 3).map((day) => dayWords(day, answer));
+  const bench = next.length > 0 ? text` Next: ${joined(next, '; ')}.` : [];
+  const line = text`${verdict(plan)}: ${duration(plan.minutesLeft)} of work left.${bench}`;
+  return plan.fits ? [{ block: 'line', line }] : [{ block: 'problem', line }, ...overloadBlocks(answer.bench(), answer, plan.key)];
+};
+
+const verdict = (plan: EventPlan): Line => {
+  if (!plan.fits) return text`${strong('Not on time')}, ${duration(plan.minutesShort)} short`;
+  return plan.late ? text`${strong('Late')}, but it still fits before the event` : text`${strong('On time')}`;
+};
+
+const dayWords = (day: EventDay, { manner, today }: Answer): Line => {
+  const date = dateSpan(day.date === today ? 'today' : shortDate(day.date, manner));
+  const hasBases = Object.values(day.bases).some((count) => count > 0);
+  const bases = hasBases ? text`${countsWords(day.bases, manner.says)} (dried base)` : [];
+  const whole = countsWords(day.pieces, manner.says);
+  const both = [whole, bases].filter((part) => part.length > 0);
+  return both.length > 0 ? text`${date} ${joined(both, ', ')}` : text`${date} ${duration(day.minutes)}`;
 };

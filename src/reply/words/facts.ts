@@ -34,6 +34,7 @@ export const factWords = (fact: Fact, manner: Manner): Line => {
     case 'recipe':
       return text`recipe: ${fact.lines.map((line) => `${line.stems ?? line.length ?? ''} ${line.unit ?? ''}${line.ingredient}`.trim()).join(', ')}`;
     case 'crew':
+      if (fact.minutesPerPiece !== undefined) return text`bench: ${fact.minutesPerPiece} min a ${pieceName(fact.piece ?? 'buttonhole', manner.says)}`;
       return text`bench: ${fact.people ?? ''} people${fact.hours ? `, ${fact.hours} h each` : ''}${fact.date ? `, ${fact.date}` : ''}`;
     case 'wearers':
       return text`wearers: ${fact.wearers.map((one) => `${one.count} ${one.wearer}`).join(', ')}`;

@@ -1,101 +1,36 @@
-// Questions about the bench: when to start, what is due, what is left, whether it fits.
+// Questions about the bench: when to start, what is due, what is left, how long it takes.
 
 import { benchRules, minutesEach } from '../../../planning/bench-rules.ts';
-import { dueOn } from '../../../planning/due-on.ts';
-import { readyFor, type WhatIf, withMorePieces, withPeopleAway } from '../../../planning/what-if.ts';
-import { addDays, type Day, parseDay } from '../../../values/day.ts';
-import type { Answer } from '../../answer.ts';
 import type { Block, Line } from '../../reply.ts';
 import { dateSpan, strong, text } from '../../span.ts';
-import { duration, fullDate, shortDate } from '../../words/dates.ts';
+import { duration, shortDate } from '../../words/dates.ts';
 import { counted } from '../../words/names.ts';
 import { calendarBlocks, startLine } from '../calendar.ts';
-import { dueBlocks } from '../due.ts';
+import { dueBlocks, dueDays } from '../due.ts';
 import { overloadBlocks } from '../overload.ts';
 import { progressBlocks } from '../progress.ts';
-import type { Question, Respond } from './questions.ts';
+import { dryingWhy } from '../why-dates.ts';
+import { calendarFile, calendarPictureOf } from './calendar-files.ts';
+import { daysAsked } from './day-asked.ts';
+import { noPlan } from './no-plan.ts';
+import type { Respond } from './questions.ts';
+import { away, fits } from './what-if-bench.ts';
 
 const answerLine = (line: Line): readonly Block[] => [{ block: 'answer', line }];
 
-const noDate = (answer: Answer): readonly Block[] =>
-  answerLine(
-    answer.event.date
-      ? text`There are no pieces in this thread yet. How many?`
-      : text`There is no event date in this thread yet. When is it?`,
-  );
-
 const start: Respond = (_question, answer) => {
   const plan = answer.plan();
-  return plan ? calendarBlocks(plan, answer) : noDate(answer);
+  return plan ? calendarBlocks(plan, answer) : noPlan(answer);
 };
 
 const latestStart: Respond = (_question, answer) => {
   const plan = answer.plan();
-  return plan ? answerLine(startLine(plan, answer.manner)) : noDate(answer);
+  if (!plan) return noPlan(answer);
+  return [...answerLine(startLine(plan, answer.manner)), ...(plan.fits ? [] : overloadBlocks(answer.bench(), answer, plan.key))];
 };
 
-const dayAsked = (question: Question, answer: Answer): Day => (question.date ? parseDay(question.date) : undefined) ?? answer.today;
-
-/** "What's due today?", or over the coming week when no day is named with a range. */
-const due: Respond = (question, answer) => {
-  const from = dayAsked(question, answer);
-  const days = Array.from({ length: Math.max(1, question.number ?? 1) }, (_, index) => addDays(from, index));
-  const bench = answer.bench();
-  return dueBlocks(
-    days.map((day) => ({ day, due: dueOn(bench, day) })),
-    answer,
-  );
-};
-
-const fits: Respond = (question, answer) => {
-  const { manner, today } = answer;
-  const { events, rules } = answer.benchParts();
-  const date = question.date ? parseDay(question.date) : answer.event.date;
-  if (question.number !== undefined && date) {
-    const more = {
-      pieces: question.number,
-      date,
-      ...(question.piece ? { piece: question.piece } : {}),
-      ...(question.material ? { material: question.material } : {}),
-    };
-    const name = counted(question.number, question.piece ?? 'unspecified', manner.says);
-    return whatIfFits(
-      withMorePieces(events, rules, today, more),
-      text`${strong(name)} more for ${dateSpan(fullDate(date, manner))}`,
-      answer,
-    );
-  }
-  if (!date) return noDate(answer);
-  const ready = readyFor(answer.bench(), date);
-  const when = dateSpan(fullDate(date, manner));
-  if (ready.events.length === 0) return answerLine(text`Nothing is to be handed over by ${when}.`);
-  if (ready.ready)
-    return answerLine(text`${strong('Yes')}: everything for ${when} fits the bench, ${duration(ready.minutesLeft)} of work left.`);
-  return [
-    ...answerLine(text`${strong('Not yet')}: for ${when} the bench is ${duration(ready.minutesShort)} short.`),
-    ...overloadBlocks(answer.bench(), manner),
-  ];
-};
-
-const away: Respond = (question, answer) => {
-  const { events, rules } = answer.benchParts();
-  const date = dayAsked(question, answer);
-  const people = question.people ?? 1;
-  const asked = text`with ${people} away on ${dateSpan(fullDate(date, answer.manner))}`;
-  return whatIfFits(withPeopleAway(events, rules, answer.today, { date, people }), asked, answer);
-};
-
-const whatIfFits = (tried: WhatIf, asked: Line, answer: Answer): readonly Block[] => {
-  const fitsNow = tried.after.fits;
-  const verdict = fitsNow
-    ? text`${strong('Yes')}, it fits: ${asked}.`
-    : text`${strong('No')}: ${asked}, the bench is ${duration(tried.after.minutesShort)} short.`;
-  return [
-    ...answerLine(verdict),
-    ...(fitsNow ? [] : overloadBlocks(tried.after, answer.manner)),
-    { block: 'assumed', line: text`Only worked out: nothing has changed.` },
-  ];
-};
+/** "What's due today?", on a named day, or over a week. */
+const due: Respond = (question, answer) => dueBlocks(dueDays(daysAsked(question, answer.today), answer), answer);
 
 const labourTime: Respond = (question, answer) => {
   const { event, manner, studio } = answer;
@@ -113,35 +48,40 @@ const labourTime: Respond = (question, answer) => {
   return answerLine(text`${pieces}: ${strong(duration(minutes))} at the bench${pace}${usual}.`);
 };
 
-const remaining: Respond = (_question, answer) => (answer.event.lines.length === 0 ? noDate(answer) : progressBlocks(answer));
+const remaining: Respond = (_question, answer) => (answer.event.lines.length === 0 ? noPlan(answer) : progressBlocks(answer));
 
-/** The steps of this name, or the whole calendar when there is none. */
-const stepsNamed =
-  (...names: readonly string[]): Respond =>
-  (_question, answer) => {
-    const plan = answer.plan();
-    if (!plan) return noDate(answer);
-    const steps = plan.calendar.filter((step) => names.includes(step.step));
-    if (steps.length === 0) return calendarBlocks(plan, answer);
-    return steps.map((step, index): Block => {
-      const range = step.days ? ` (${step.days.least} to ${step.days.most} days)` : '';
-      const line = text`${step.step}: ${strong(shortDate(step.date, answer.manner))}${range}${step.late ? ', already late' : ''}.`;
+/** "When must I order?": each supply's day, and what it waits for where it is already past. */
+const orderBy: Respond = (_question, answer) => {
+  const plan = answer.plan();
+  if (!plan) return noPlan(answer);
+  const orders = plan.calendar.filter((step) => step.step === 'order by').reverse();
+  const [first] = orders;
+  if (!first) return calendarBlocks(plan, answer);
+  if (orders.every((step) => step.done)) return answerLine(text`Everything is ordered.`);
+  return orders
+    .filter((step) => !step.done)
+    .map((step, index): Block => {
+      const what = orders.length > 1 && step.material ? ` the ${step.material} stems` : '';
+      const assumed = step.assumed ? ' (delivery time assumed: 3 working days)' : '';
+      const late = step.late ? ', which is past: today is the next best' : '';
+      const line = text`Order${what} by ${strong(shortDate(step.date, answer.manner))}${late}${assumed}.`;
       return index === 0 ? { block: 'answer', line } : { block: 'line', line };
     });
-  };
+};
 
-/** The calendar as a file: its day to start by as the answer, its steps in words for whoever cannot open it. */
-const fileOf =
-  (kind: 'calendar' | 'picture', name: string, what: string): Respond =>
-  (_question, answer) => {
-    const plan = answer.plan();
-    if (!plan) return noDate(answer);
-    const steps = plan.calendar.filter((step) => !step.done).map((step) => `${step.step} ${shortDate(step.date, answer.manner)}`);
-    return [
-      ...answerLine(startLine(plan, answer.manner)),
-      { block: 'file', file: { kind, name, alt: `${what}: ${steps.reverse().join(', ')}.` } },
-    ];
-  };
+/** "When do we hang them, how long do they dry?" with the figures' sources. */
+const drying: Respond = (_question, answer) => {
+  const plan = answer.plan();
+  if (!plan) return noPlan(answer);
+  const hang = plan.calendar.find((step) => step.step === 'hang or treat');
+  const check = plan.calendar.find((step) => step.step === 'check the drying');
+  if (!hang || !check || !hang.days) return answerLine(text`There is nothing to dry for this event.`);
+  const style = answer.manner;
+  if (check.done) return answerLine(text`The drying is done.`);
+  const ready = check.between ? text`, dry by ${dateSpan(shortDate(check.between.to, style))} at the latest` : [];
+  const first = hang.done ? text`They are hung.` : text`Hang them by ${strong(shortDate(hang.date, style))}.`;
+  return [...answerLine(text`${first} Begin checking on ${strong(shortDate(check.date, style))}${ready}.`), ...dryingWhy(hang)];
+};
 
 export const benchQuestions = {
   start,
@@ -151,12 +91,8 @@ export const benchQuestions = {
   away,
   labourTime,
   remaining,
-  orderBy: stepsNamed('order by'),
-  drying: stepsNamed('hang or treat', 'check the drying'),
-  calendar: fileOf(
-    'calendar',
-    'make-ahead.ics',
-    'The make-ahead calendar as a file for your own calendar; import it again after a change and it updates',
-  ),
-  picture: fileOf('picture', 'make-ahead.png', 'The make-ahead calendar as a picture'),
+  orderBy,
+  drying,
+  calendar: calendarFile,
+  picture: calendarPictureOf,
 } satisfies Readonly<Record<string, Respond>>;

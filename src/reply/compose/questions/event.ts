@@ -10,6 +10,8 @@ import { factWords } from '../../words/facts.ts';
 import { counted } from '../../words/names.ts';
 import { orderWords } from '../../words/order.ts';
 import { startLine } from '../calendar.ts';
+import { whyDates } from '../why-dates.ts';
+import { noPlan } from './no-plan.ts';
 import type { Respond } from './questions.ts';
 
 const answerLine = (line: Line): readonly Block[] => [{ block: 'answer', line }];
@@ -73,8 +75,12 @@ const events: Respond = (_question, answer) => {
   ];
 };
 
+/** "Why these dates?", "why so early?": about the calendar, not about what was read. */
+const aboutDates = /\b(dates?|days?|early|late|soon|start|calendar|dry(ing)?|hang|order|board(ed)?)\b/i;
+
 /** Which words gave which fact, newest message last; assumed things are marked where they are shown. */
-const why: Respond = (_question, answer) => {
+const why: Respond = (question, answer) => {
+  if (aboutDates.test(question.words)) return whyDates(answer) ?? noPlan(answer);
   const messages = answer.standing().slice(-6);
   if (messages.length === 0) return answerLine(text`I have read nothing in this thread yet.`);
   const items = messages.flatMap((message) =>
