@@ -1,4 +1,4 @@
-// The Slack host's questions beyond messages, answered by the assistant: Home, the private check, settings, dropped files.
+// The Slack host's questions beyond messages, answered by the assistant: Home, the private check, settings.
 
 import { atAGlance, checkPrivately, type DeskParts } from './assistant/desk.ts';
 import type { Desk, HomeData } from './hosts/slack/desk.ts';
@@ -17,14 +17,6 @@ export const slackDesk = (parts: DeskParts, settle: () => void): Desk => {
     check: (workspace, person, words) => checkPrivately(parts, workspace, person, words),
     settings,
     changeSettings: (workspace, _person, chosen) => parts.store.chooseSettings(workspace, parts.settings, chosen),
-    fileDropped: ({ in: key, message, id, author, shared, content }) => {
-      const text = 'text' in content ? content.text : '';
-      parts.store.receive(
-        { ...key, id: `${message}/${id}`, revision: '', author, kind: 'file', text, addressed: true, shared, sentAt: parts.clock.now() },
-        `file ${id}`,
-      );
-      settle();
-    },
   };
 };
 

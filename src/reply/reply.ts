@@ -11,9 +11,18 @@ export type Meaning =
   | 'problem'
   | 'quoted'; // a person's own words, shown inert
 
+/** A thread, or one message in it, that a host may lead to. */
+export interface Place {
+  readonly workspace: string;
+  readonly channel: string;
+  readonly thread: string;
+  readonly message?: string; // the host's id of it
+}
+
 export interface Span {
   readonly text: string;
   readonly meaning: Meaning;
+  readonly link?: Place;
 }
 export type Line = readonly Span[];
 
@@ -60,6 +69,7 @@ export interface FileWanted {
   readonly name: string;
   readonly alt: string; // says all that the file shows
   readonly all?: true; // over all open events, not this one alone
+  readonly of?: Place; // the thread it shows, where that is not the one it is posted in
 }
 
 export interface Reply {

@@ -5,7 +5,7 @@ import type { Database } from 'better-sqlite3';
 import type { StudioSettings } from '../studio/settings.ts';
 import type { Folds } from './folds.ts';
 import { StoreTrouble } from './store-trouble.ts';
-import { type EntryRow, entryColumns, toEntry } from './stored-entry.ts';
+import { type EntryRow, entryColumns, studioEntryColumns, toEntry } from './stored-entry.ts';
 
 export interface StoreReport {
   readonly threads: number;
@@ -66,7 +66,9 @@ const threadFaults = function* (db: Database, folds: Folds): Generator<string> {
 
 const studioFaults = function* (db: Database, folds: Folds): Generator<string> {
   const rows = db.prepare<[], StudioRow>('SELECT workspace, settings, state FROM studios').all();
-  const log = db.prepare<[string], EntryRow>(`SELECT ${entryColumns} FROM entries WHERE workspace = ? AND scope = 'studio' ORDER BY seq`);
+  const log = db.prepare<[string], EntryRow>(
+    `SELECT ${studioEntryColumns} FROM entries WHERE workspace = ? AND scope = 'studio' ORDER BY seq`,
+  );
   for (const { workspace, settings, state } of rows) {
     yield* stateFault(`studio ${workspace}`, state, () => {
       const { settings: _, ...rest } = folds.studio(JSON.parse(settings) as StudioSettings, log.all(workspace).map(toEntry));

@@ -10,7 +10,7 @@ import { StoreTrouble } from './store-trouble.ts';
 export interface Lease {
   /** Throws StoreTrouble 'lease-lost' when another process has taken over. Call it inside every writing transaction. */
   check(): void;
-  renew(now: number): void;
+  renew(now: number): void; // where `check` has just passed
   release(): void;
 }
 

@@ -18,14 +18,28 @@ export const migrate = (db: Database, { path, now, steps = migrations, backUp }:
   db.exec('CREATE TABLE IF NOT EXISTS migrations (number INTEGER PRIMARY KEY, name TEXT NOT NULL, applied_at INTEGER NOT NULL) STRICT');
   const at = schemaNumber(db);
   const newest = steps.at(-1)?.number ?? 0;
-  if (at > newest) {
-    const message = `The database ${path} was written by a newer version (schema ${at}, this one knows ${newest}). Start the newer version, or restore a backup made before it.`;
-    throw new StoreTrouble('database-newer', message);
-  }
+  if (at > newest) throw newer(path, at, newest);
   const missing = steps.filter((step) => step.number > at);
   const next = missing[0];
   if (at > 0 && next) backUp(next.number);
   return missing.filter((step) => applyStep(db, step, now)).map((step) => step.number);
+};
+
+const newer = (path: string, at: number, newest: number): StoreTrouble =>
+  new StoreTrouble(
+    'database-newer',
+    `The database ${path} was written by a newer version (schema ${at}, this one knows ${newest}). Start the newer version, or restore a backup made before it.`,
+  );
+
+/** For looking without migrating. Throws StoreTrouble when the database is not of this code's schema and fold. */
+export const checkSchema = (db: Database, path: string, fold: number): void => {
+  const newest = migrations.at(-1)?.number ?? 0;
+  const ours = db.prepare("SELECT 1 FROM sqlite_schema WHERE name = 'migrations'").get() !== undefined;
+  const at = ours ? schemaNumber(db) : 0;
+  if (at > newest) throw newer(path, at, newest);
+  const stale = at === newest ? db.prepare('SELECT 1 FROM threads WHERE fold <> ? LIMIT 1').get(fold) : undefined;
+  if (at < newest || stale !== undefined)
+    throw new StoreTrouble('database-older', `The database ${path} has not been used with this version yet. Start the bot once first.`);
 };
 
 /** The last migration applied; 0 for a new database. */

@@ -2,7 +2,7 @@
 // and a post whose end is unknown is marked so that it is looked for before it is made again.
 
 import type { Database } from 'better-sqlite3';
-import type { OutgoingReply, QueuedReply } from '../assistant/ports.ts';
+import { type OutgoingReply, type QueuedReply, summaryAbout, type ThreadKey } from '../assistant/ports.ts';
 import type { Reply } from '../reply/reply.ts';
 
 interface Row {
@@ -60,7 +60,11 @@ export const outbox = (db: Database) => {
     UPDATE outbox SET state = 'posted', host_id = ?, ended_at = ?, reply = '', unsure = 0, reason = NULL WHERE id = ? AND ended_at IS NULL`);
   const postpone = db.prepare(`UPDATE outbox SET state = 'waiting', due_at = ?, reason = ?, unsure = ? WHERE id = ? AND state = 'begun'`);
   const giveUp = db.prepare(`UPDATE outbox SET state = 'given up', reason = ?, ended_at = ?, reply = '' WHERE id = ? AND ended_at IS NULL`);
+  const summary = db.prepare<string[], { host_id: string }>(`
+    SELECT host_id FROM outbox WHERE workspace = ? AND channel = ? AND about = ? AND slot = 0 AND purpose = 'summary' AND state = 'posted'
+    ORDER BY seq DESC LIMIT 1`);
   const interrupt = db.prepare(`UPDATE outbox SET state = 'waiting', due_at = 0, unsure = 1 WHERE ended_at IS NULL AND state = 'begun'`);
+  const hurry = db.prepare('UPDATE outbox SET due_at = 0 WHERE ended_at IS NULL AND due_at > 0');
 
   return {
     unsent: (now: number): readonly QueuedReply[] => due.all(now).map(toQueued),
@@ -75,7 +79,12 @@ export const outbox = (db: Database) => {
     postpone: (id: string, until: number, reason: string, unsure: boolean): void => void postpone.run(until, reason, unsure ? 1 : 0, id),
     giveUp: (id: string, reason: string, now: number): void => void giveUp.run(reason, now, id),
 
+    summaryOf: ({ workspace, channel, thread }: ThreadKey): string | undefined =>
+      summary.get(workspace, channel, summaryAbout(thread))?.host_id,
+
     /** At start: whatever an earlier run had begun may or may not have arrived. */
     markInterrupted: (): number => interrupt.run().changes,
+    /** At start: a restart is how a token or a network is put right, so nothing waits out what it waited for before. */
+    hurry: (): void => void hurry.run(),
   };
 };

@@ -3,7 +3,7 @@
 import type { Database } from 'better-sqlite3';
 import type { StudioSettings } from '../studio/settings.ts';
 import type { Folds } from './folds.ts';
-import { type EntryRow, entryColumns, toEntry } from './stored-entry.ts';
+import { type EntryRow, entryColumns, studioEntryColumns, toEntry } from './stored-entry.ts';
 
 interface StaleThread {
   readonly workspace: string;
@@ -32,7 +32,7 @@ export const refoldStudio = (db: Database, folds: Folds, workspace: string): voi
   const row = db.prepare<[string], { settings: string }>('SELECT settings FROM studios WHERE workspace = ?').get(workspace);
   if (!row) return;
   const entries = db
-    .prepare<[string], EntryRow>(`SELECT ${entryColumns} FROM entries WHERE workspace = ? AND scope = 'studio' ORDER BY seq`)
+    .prepare<[string], EntryRow>(`SELECT ${studioEntryColumns} FROM entries WHERE workspace = ? AND scope = 'studio' ORDER BY seq`)
     .all(workspace)
     .map(toEntry);
   const { settings: _, ...state } = folds.studio(JSON.parse(row.settings) as StudioSettings, entries);

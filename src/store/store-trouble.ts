@@ -9,6 +9,7 @@ export type StoreTroubleCode =
   | 'database-corrupt'
   | 'database-read-only'
   | 'database-newer'
+  | 'database-older' // not brought to this schema yet
   | 'database-not-ours'
   | 'database-missing' // neither the file nor its folder can be opened
   | 'disk-full'
@@ -26,6 +27,13 @@ export class StoreTrouble extends Error {
     this.code = code;
   }
 }
+
+/** What no waiting mends: this process must end. The rest may pass, so the work is tried again. */
+const final: ReadonlySet<StoreTroubleCode> = new Set(['lease-lost', 'database-corrupt', 'database-newer', 'database-not-ours']);
+export const isFinal = (trouble: StoreTrouble): boolean => final.has(trouble.code);
+
+/** The database itself is in trouble, whatever the message was. One entry that cannot be read concerns its thread alone. */
+export const isOutage = (error: unknown): boolean => error instanceof StoreTrouble && error.code !== 'entry-unreadable';
 
 const known: readonly (readonly [prefix: string, code: StoreTroubleCode, sentence: (path: string) => string])[] = [
   ['SQLITE_BUSY', 'database-locked', (path) => `The database ${path} is locked by another program. Close that program and start again.`],

@@ -43,6 +43,9 @@ export interface EntryRow {
 
 export const entryColumns = 'seq, scope, message, revision, kind, author, at, format, facts, open';
 
+/** A studio's entries come from many channels, and a message's id is its own within one channel only. */
+export const studioEntryColumns = entryColumns.replace('message', "coalesce(channel, '') || '/' || message AS message");
+
 /** JSON for the two columns. Throws before anything unreadable (a count that is not a number) can be stored. */
 export const toColumns = (entry: Entry): { readonly facts: string; readonly open: string | null } => ({
   facts: JSON.stringify(factsSchema.parse(entry.facts)),

@@ -12,9 +12,17 @@ interface ThreadRow {
 }
 
 interface OpenRow {
+  readonly seq: number;
   readonly channel: string;
   readonly thread: string;
-  readonly state: string;
+  readonly version: number;
+}
+
+/** A snapshot as it was last read, so that the other open events are not parsed again for every message. */
+interface Read {
+  readonly seq: number;
+  readonly version: number;
+  readonly event: OpenEvent;
 }
 
 export const threads = (db: Database, fold: number) => {
@@ -30,11 +38,13 @@ export const threads = (db: Database, fold: number) => {
     VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)`);
   // Two halves, because one condition with OR would not use the index for the order.
   const dated = db.prepare<[string, string], OpenRow>(
-    'SELECT channel, thread, state FROM threads WHERE workspace = ? AND cancelled = 0 AND event_date >= ? ORDER BY event_date, seq',
+    'SELECT seq, channel, thread, version FROM threads WHERE workspace = ? AND cancelled = 0 AND event_date >= ? ORDER BY event_date, seq',
   );
   const undated = db.prepare<[string], OpenRow>(
-    'SELECT channel, thread, state FROM threads WHERE workspace = ? AND cancelled = 0 AND event_date IS NULL ORDER BY seq',
+    'SELECT seq, channel, thread, version FROM threads WHERE workspace = ? AND cancelled = 0 AND event_date IS NULL ORDER BY seq',
   );
+  const stateOf = db.prepare<[number], { readonly state: string }>('SELECT state FROM threads WHERE seq = ?');
+  const known = new Map<string, ReadonlyMap<number, Read>>(); // by workspace
   const versionOf = ({ workspace, channel, thread }: ThreadKey): number => find.get(workspace, channel, thread)?.version ?? 0;
 
   return {
@@ -61,10 +71,22 @@ export const threads = (db: Database, fold: number) => {
       }
     },
 
-    openEvents: (workspace: string, from: Day): readonly OpenEvent[] =>
-      [...dated.all(workspace, from), ...undated.all(workspace)].map(({ channel, thread, state }) => ({
-        key: { workspace, channel, thread },
-        state: JSON.parse(state) as EventState,
-      })),
+    openEvents: (workspace: string, from: Day): readonly OpenEvent[] => {
+      const before = known.get(workspace);
+      const now = new Map<number, Read>();
+      for (const { seq, channel, thread, version } of [...dated.all(workspace, from), ...undated.all(workspace)]) {
+        const read = before?.get(seq);
+        if (read?.version === version) now.set(seq, read);
+        else {
+          const state = JSON.parse(stateOf.get(seq)?.state ?? '') as EventState;
+          now.set(seq, { seq, version, event: { key: { workspace, channel, thread }, state } });
+        }
+      }
+      known.set(workspace, now);
+      return Array.from(now.values(), ({ event }) => event);
+    },
+
+    /** A thread that is deleted and begun again may come back with its old number and version. */
+    forgetRead: (): void => known.clear(),
   };
 };

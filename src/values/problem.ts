@@ -43,7 +43,9 @@ export interface ProblemData {
   'item-priced-twice': { item: string; prices: readonly string[] }; // one message, two prices for one item
   'nothing-fits': { least: string | undefined; budget: string }; // least: stems budget of one piece the cheapest recipe needs
   'too-few-ingredients': { listed: number; wanted: number };
+  'file-unreadable': { why: 'too large' | 'not a list' | 'unavailable' }; // a dropped list that could not be had
   // thread
+  'members-only': Record<string, never>; // a guest's word on what the whole studio goes by
   'nothing-to-undo': Record<string, never>;
   'no-such-piece': { piece: string; known: readonly string[] };
   'made-more-than-ordered': { piece: string; made: number; ordered: number };

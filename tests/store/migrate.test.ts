@@ -17,6 +17,9 @@ const schemaOf = (db: Database.Database): string =>
     .map((row) => `${row.sql};\n`)
     .join('\n');
 
+/** The step after those there are. */
+const next = migrations.length + 1;
+
 describe('migrations', () => {
   it('make the schema of the golden file', async () => {
     await expect(schemaOf(open(':memory:').database)).toMatchFileSnapshot('schema.golden.sql');
@@ -39,21 +42,21 @@ describe('migrations', () => {
   it('change nothing the second time', () => {
     const db = new Database(':memory:');
     const options = { path: 'p', now, backUp: () => undefined };
-    expect(migrate(db, options)).toEqual([1]);
+    expect(migrate(db, options)).toEqual(migrations.map((step) => step.number));
     expect(migrate(db, options)).toEqual([]);
     db.close();
   });
 
   it('are applied whole or not at all', () => {
     const db = new Database(':memory:');
-    const steps = [...migrations, { number: 2, name: 'broken', sql: 'CREATE TABLE whole (a TEXT) STRICT; CREATE TABLE half (' }];
+    const steps = [...migrations, { number: next, name: 'broken', sql: 'CREATE TABLE whole (a TEXT) STRICT; CREATE TABLE half (' }];
     const backups: number[] = [];
-    const options = { path: 'p', now, steps, backUp: (next: number) => void backups.push(next) };
+    const options = { path: 'p', now, steps, backUp: (before: number) => void backups.push(before) };
     migrate(db, { ...options, steps: migrations });
     expect(() => migrate(db, options)).toThrow();
-    expect(schemaNumber(db)).toBe(1);
+    expect(schemaNumber(db)).toBe(migrations.length);
     expect(db.prepare("SELECT count(*) FROM sqlite_schema WHERE name = 'whole'").pluck().get()).toBe(0);
-    expect(backups).toEqual([2]);
+    expect(backups).toEqual([next]);
     db.close();
   });
 
@@ -74,13 +77,32 @@ describe('migrations', () => {
     tell(store, message('m1'), [buttonholes(40)]);
     store.close();
     const db = new Database(path);
-    const steps = [...migrations, { number: 2, name: 'next', sql: 'ALTER TABLE reminders ADD COLUMN note TEXT' }];
-    migrate(db, { path, now, steps, backUp: (next) => void copyBeforeMigrating(db, path, next) });
+    const steps = [...migrations, { number: next, name: 'next', sql: 'ALTER TABLE reminders ADD COLUMN note TEXT' }];
+    migrate(db, { path, now, steps, backUp: (before) => void copyBeforeMigrating(db, path, before) });
     db.close();
     expect(() => open(path)).toThrow(expect.objectContaining({ code: 'database-newer' }));
-    const copy = `${path}.before-schema-2`;
+    const copy = `${path}.before-schema-${next}`;
     expect(statSync(copy).mode & 0o777).toBe(0o600);
     expect(open(copy).thread(key())).toMatchObject({ version: 1, state: { lines: [{ count: 40 }] } });
+  });
+
+  it('keep what waits and what was posted when the outbox is made again with summaries in it', () => {
+    const db = new Database(':memory:');
+    const options = { path: 'p', now, backUp: () => undefined };
+    migrate(db, { ...options, steps: migrations.slice(0, 1) });
+    const put = db.prepare(`INSERT INTO outbox (id, workspace, channel, thread, purpose, about, slot, reply, state, ended_at, host_id)
+      VALUES (?, 'W', 'C', 't', 'answer', 'm1', 0, '{}', ?, ?, ?)`);
+    put.run('a1', 'posted', 5, 'ts 1');
+    put.run('a2', 'waiting', null, null);
+    migrate(db, options);
+    expect(db.prepare('SELECT id, state, host_id FROM outbox ORDER BY seq').raw().all()).toEqual([
+      ['a1', 'posted', 'ts 1'],
+      ['a2', 'waiting', null],
+    ]);
+    expect(
+      db.prepare("SELECT count(*) FROM sqlite_schema WHERE tbl_name = 'outbox' AND type = 'index' AND sql IS NOT NULL").pluck().get(),
+    ).toBe(2);
+    db.close();
   });
 
   it('make old snapshots again when the fold has changed, dates included', () => {

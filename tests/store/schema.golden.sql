@@ -1,8 +1,12 @@
 CREATE INDEX entries_studio ON entries (workspace, seq) WHERE scope = 'studio';
 
+CREATE INDEX inbox_channel ON inbox (workspace, channel, seq);
+
+CREATE INDEX inbox_files ON inbox (seq) WHERE file IS NOT NULL;
+
 CREATE INDEX inbox_thread ON inbox (workspace, channel, thread, addressed);
 
-CREATE INDEX inbox_waiting ON inbox (seq) WHERE handled = 0;
+CREATE INDEX inbox_waiting ON inbox (seq) WHERE handled = 0 AND file IS NULL;
 
 CREATE INDEX outbox_about ON outbox (workspace, channel, about, slot, seq);
 
@@ -47,10 +51,16 @@ CREATE TABLE inbox (
   addressed INTEGER NOT NULL CHECK (addressed IN (0, 1)),
   shared INTEGER NOT NULL CHECK (shared IN (0, 1)),
   sent_at INTEGER NOT NULL,
-  handled INTEGER NOT NULL DEFAULT 0 CHECK (handled IN (0, 1)),
+  handled INTEGER NOT NULL DEFAULT 0 CHECK (handled IN (0, 1)), guest INTEGER NOT NULL DEFAULT 0 CHECK (guest IN (0, 1)), file TEXT, unreadable TEXT CHECK (unreadable IN ('too large', 'not a list', 'unavailable')),
   UNIQUE (workspace, delivery),
   UNIQUE (workspace, channel, message, revision)
 ) STRICT;
+
+CREATE TABLE installations (
+  workspace TEXT NOT NULL PRIMARY KEY,
+  sealed TEXT NOT NULL,
+  installed_at INTEGER NOT NULL
+) STRICT, WITHOUT ROWID;
 
 CREATE TABLE lease (
   one INTEGER PRIMARY KEY CHECK (one = 1),
@@ -64,13 +74,13 @@ CREATE TABLE lease (
 
 CREATE TABLE migrations (number INTEGER PRIMARY KEY, name TEXT NOT NULL, applied_at INTEGER NOT NULL) STRICT;
 
-CREATE TABLE outbox (
+CREATE TABLE "outbox" (
   seq INTEGER PRIMARY KEY,
   id TEXT NOT NULL UNIQUE,
   workspace TEXT NOT NULL,
   channel TEXT NOT NULL,
   thread TEXT NOT NULL,
-  purpose TEXT NOT NULL CHECK (purpose IN ('answer', 'reminder', 'apology')),
+  purpose TEXT NOT NULL CHECK (purpose IN ('answer', 'reminder', 'apology', 'summary')),
   about TEXT NOT NULL,
   slot INTEGER NOT NULL,
   reply TEXT NOT NULL,

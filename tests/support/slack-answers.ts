@@ -3,8 +3,9 @@
 import nock from 'nock';
 import { afterAll, afterEach, beforeAll, beforeEach, expect } from 'vitest';
 import type { FileMaker, Poster, QueuedReply } from '../../src/assistant/ports.ts';
-import { slackClient } from '../../src/hosts/slack/clients.ts';
+import type { Log } from '../../src/hosts/slack/logger.ts';
 import { createPoster } from '../../src/hosts/slack/post.ts';
+import { type Workspaces, workspaceOf } from '../../src/hosts/slack/workspaces.ts';
 import type { Block } from '../../src/reply/reply.ts';
 import { memoryLog } from './slack-inbox.ts';
 
@@ -29,6 +30,14 @@ export const reply = (more: Partial<QueuedReply> = {}, ...blocks: Block[]): Queu
 });
 
 const settings = { botToken: 'xoxb-test-1', transport: { mode: 'socket', appToken: 'xapp-test-1' } } as const;
+const us = { team: 'T1', botUser: 'UBOT', bot: 'BBOT', teamUrl: 'https://net-loft.slack.com/' };
+
+/** The workspace T1, known without asking. */
+const ours = (log: Log): Workspaces => {
+  const here = workspaceOf({ settings, log, now: () => 0 }, us, settings.botToken);
+  return { of: async (team) => (team === 'T1' ? here : undefined), removed: () => undefined, teams: async () => ['T1'] };
+};
+
 const files: FileMaker = {
   make: (file) => ({ bytes: new TextEncoder().encode(file.name === 'empty.csv' ? '' : 'BEGIN:VCALENDAR\r\n'), type: 'text/calendar' }),
 };
@@ -50,7 +59,7 @@ export const scriptedSlack = () => {
   return {
     asked,
     logLines: () => log.lines,
-    poster: (): Poster => createPoster({ client: slackClient(settings, log.log), files, log: log.log }),
+    poster: (): Poster => createPoster({ workspaces: ours(log.log), files, log: log.log }),
     slack: (method: string, answer: Answer, status = 200, headers: Record<string, string> = {}) =>
       nock('https://slack.com')
         .post(`/api/${method}`)

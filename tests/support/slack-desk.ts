@@ -1,6 +1,6 @@
 // A desk that answers with set data and keeps what it is told.
 
-import type { Desk, DroppedFile, HomeData } from '../../src/hosts/slack/desk.ts';
+import type { Desk, HomeData } from '../../src/hosts/slack/desk.ts';
 import type { StudioSettings } from '../../src/studio/settings.ts';
 import type { Day } from '../../src/values/day.ts';
 
@@ -42,7 +42,6 @@ export const weekOf = (events: number): HomeData => ({
 
 export const memoryDesk = (home: HomeData = weekOf(3)) => {
   const saved: StudioSettings[] = [];
-  const files: DroppedFile[] = [];
   const checked: string[] = [];
   const desk: Desk = {
     home: () => home,
@@ -59,9 +58,6 @@ export const memoryDesk = (home: HomeData = weekOf(3)) => {
     changeSettings: (_workspace, _person, settings) => {
       saved.push(settings);
     },
-    fileDropped: (file) => {
-      files.push(file);
-    },
   };
-  return { desk, saved, files, checked };
+  return { desk, saved, checked };
 };

@@ -1,5 +1,7 @@
 // The whole Slack host running against the stand-in, for tests: start it in either mode, deliver, and see what was kept and said.
 
+import type { SealedRows } from '../../src/hosts/slack/installations.ts';
+import { slackWorkspaces } from '../../src/hosts/slack/slack-workspaces.ts';
 import { startSlack } from '../../src/hosts/slack/start-slack.ts';
 import { postDelivery, signingSecret } from './slack-deliveries.ts';
 import { memoryDesk } from './slack-desk.ts';
@@ -29,13 +31,19 @@ export interface Told {
   readonly body?: unknown;
 }
 
+/** For a host with one workspace: nobody installs anything. */
+export const noRows: SealedRows = { put: () => undefined, find: () => undefined, remove: () => undefined, all: () => [] };
+
 export const runSlackHost = async (mode: Mode, now: () => number = Date.now, home = memoryDesk()) => {
   const slack = await startStandIn();
   const inbox = memoryInbox();
   const log = memoryLog();
   const transport = mode === 'socket' ? ({ mode, appToken: 'xapp-test-1' } as const) : ({ mode, signingSecret, port: 0 } as const);
+  const settings = { botToken, transport, apiUrl: slack.apiUrl };
+  const workspaces = slackWorkspaces({ settings, log: log.log, now }, noRows);
   const host = await startSlack({
-    settings: { botToken, transport, apiUrl: slack.apiUrl },
+    settings,
+    workspaces,
     inbox: inbox.inbox,
     threads: inbox.threads,
     desk: home.desk,

@@ -33,9 +33,13 @@ export const startStandIn = async () => {
   const acks: { readonly envelope_id: string; readonly payload?: unknown }[] = [];
   const faults = new Map<string, Fault[]>();
   const people = new Map<string, object>();
+  const channels = new Map<string, object>();
   const files = new Map<string, { readonly body: string | Buffer; readonly headers: Record<string, string> }>();
+  const lostFiles = new Set<string>();
+  const heldFiles = new Set<string>();
   const fileTokens: (string | undefined)[] = [];
   const responses: unknown[] = [];
+  const during: { call?: (method: string, when: 'before' | 'after') => void } = {};
   const sockets = new Set<WebSocket>();
   let numbers = 0;
   let connections = 0;
@@ -48,6 +52,7 @@ export const startStandIn = async () => {
   const methods: Record<string, (args: Record<string, string>) => object> = {
     'auth.test': () => ({ team_id: 'T1', user_id: 'UBOT', bot_id: 'BBOT', url: 'https://net-loft.slack.com/' }),
     'users.info': ({ user }) => ({ user: { id: user, team_id: 'T1', ...people.get(user ?? '') } }),
+    'conversations.info': ({ channel }) => ({ channel: { id: channel, ...channels.get(channel ?? '') } }),
     'apps.connections.open': () => ({ url: `ws://127.0.0.1:${port()}/socket` }),
     'chat.postMessage': (args) => {
       const message: StandInMessage = {
@@ -87,6 +92,8 @@ export const startStandIn = async () => {
     const file = files.get(request.url ?? '');
     if (file) {
       fileTokens.push(request.headers.authorization);
+      if (lostFiles.delete(request.url ?? '')) return void request.socket.destroy();
+      if (heldFiles.has(request.url ?? '')) return; // answered by nobody
       response.writeHead(file.headers['location'] ? 302 : 200, file.headers).end(file.body);
       return;
     }
@@ -99,6 +106,7 @@ export const startStandIn = async () => {
     const args = Object.fromEntries(new URLSearchParams(body.toString()));
     calls.push({ method, args, token: args['token'] ?? request.headers.authorization?.replace('Bearer ', '') ?? '' });
     const fault = faults.get(method)?.shift();
+    during.call?.(method, 'before');
     if (fault && 'lost' in fault) {
       if (fault.lost === 'answer') methods[method]?.(args);
       request.socket.destroy();
@@ -106,6 +114,7 @@ export const startStandIn = async () => {
       response.writeHead(fault.status, fault.headers).end();
     } else {
       const said = fault ? { ok: false, error: fault.error } : { ok: true, ...methods[method]?.(args) };
+      during.call?.(method, 'after');
       response.writeHead(200, { 'content-type': 'application/json' }).end(JSON.stringify(said));
     }
   };
@@ -129,15 +138,23 @@ export const startStandIn = async () => {
     responseUrl: `http://127.0.0.1:${port()}/respond`,
     /** Facts about people, for users.info. */
     people,
+    /** Facts about channels, for conversations.info. */
+    channels,
     /** What people dropped, by path, and the tokens it was fetched with. */
     files,
     fileTokens,
+    /** The next fetch of this file finds the network gone. */
+    failFile: (path: string) => void lostFiles.add(path),
+    /** Fetches of this file hang until it is let go. */
+    heldFiles,
     /** What was said through response_url. */
     responses,
     fileUrl: (path: string) => `http://127.0.0.1:${port()}${path}`,
     uploads,
     acks,
     connections: () => connections,
+    /** Called before a call is carried out and after it, before it is answered. */
+    during,
     /** The next calls of this method fail so, one after the other. */
     failNext: (method: string, ...how: readonly Fault[]) => faults.set(method, [...(faults.get(method) ?? []), ...how]),
     /** Sends one envelope over the newest connection, and answers with its id. */

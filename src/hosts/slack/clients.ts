@@ -15,5 +15,5 @@ export const clientOptions = (settings: SlackSettings, log: Log): webApi.WebClie
   retryConfig: { retries: 0 },
 });
 
-export const slackClient = (settings: SlackSettings, log: Log): webApi.WebClient =>
-  new webApi.WebClient(settings.botToken, clientOptions(settings, log));
+export const slackClient = (settings: SlackSettings, log: Log, botToken = settings.botToken): webApi.WebClient =>
+  new webApi.WebClient(botToken, clientOptions(settings, log));

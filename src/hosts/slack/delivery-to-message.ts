@@ -12,8 +12,8 @@ export interface WhoWeAre {
 export interface KnownThreads {
   /** Whether this thread's event is open with us already, so that follow-ups need no mention. */
   knowsThread(key: ThreadKey): boolean;
-  /** Whether the thread's channel was shared with another organisation when last heard of. */
-  isShared?(key: ThreadKey): boolean;
+  /** Whether a channel was shared with another organisation when last heard of; undefined when it never was heard of. */
+  isShared?(workspace: string, channel: string): boolean | undefined;
 }
 
 const spoken = new Set<string | undefined>([undefined, 'file_share', 'thread_broadcast']);

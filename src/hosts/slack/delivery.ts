@@ -46,6 +46,23 @@ export type MessageDelivery = z.infer<typeof messageDelivery>;
 /** The delivery of a message or a mention, or undefined when it is something else. */
 export const asMessageDelivery = (body: unknown): MessageDelivery | undefined => messageDelivery.safeParse(body).data;
 
+const sender = z.object({
+  authorizations: z.array(z.object({ team_id: z.string().nullish() })).optional(),
+  team_id: text,
+  team: z.object({ id: z.string() }).nullish(),
+});
+
+/** The workspace whose installation of the app a delivery of any kind is meant for. */
+export const teamOf = (body: unknown): string | undefined => {
+  const from = sender.safeParse(body).data;
+  return from?.authorizations?.[0]?.team_id ?? from?.team_id ?? from?.team?.id;
+};
+
+const asker = z.object({ user: z.object({ id: z.string() }) });
+
+/** Who tapped, entered or chose; undefined for a message. */
+export const askerOf = (body: unknown): string | undefined => asker.safeParse(body).data?.user.id;
+
 const tapped = z.object({
   action_id: z.string(),
   action_ts: z.string(),

@@ -1,4 +1,4 @@
-// What the Slack host asks of the assistant beyond messages: Home, a private check, the studio's settings, a dropped price list.
+// What the Slack host asks of the assistant beyond messages: Home, a private check, the studio's settings.
 
 import type { ThreadKey } from '../../assistant/ports.ts';
 import type { Reply } from '../../reply/reply.ts';
@@ -14,8 +14,6 @@ export interface Desk {
   settings(workspace: string): { readonly settings: StudioSettings; readonly isSetUp: boolean };
   /** Keeps new settings; they are valid, and the person is a member of the studio. */
   changeSettings(workspace: string, person: string, settings: StudioSettings): void;
-  /** A file dropped into a thread of ours. Slack may tell of the same file twice. */
-  fileDropped(file: DroppedFile): void;
 }
 
 export interface HomeData {
@@ -42,15 +40,3 @@ export interface EventOnHome {
   readonly date?: Day;
   readonly late?: string; // the step that is late: "order by Tue 9 March"
 }
-
-export interface DroppedFile {
-  readonly in: ThreadKey;
-  readonly message: string; // id of the message it came with
-  readonly id: string; // Slack's id of the file
-  readonly author: string;
-  readonly name: string;
-  readonly shared: boolean;
-  readonly content: FileContent;
-}
-
-export type FileContent = { readonly text: string } | { readonly refused: 'too large' | 'not a list' | 'unavailable' };

@@ -5,6 +5,7 @@ import { duration, fullDate, shortDate } from '../../reply/words/dates.ts';
 import { limits, shortened } from './block-limits.ts';
 import type { DueToday, EventOnHome, HomeData } from './desk.ts';
 import { withoutControls } from './inert.ts';
+import { placeUrl } from './place-url.ts';
 
 export const homeIds = { page: 'home|page', setUp: 'home|set up', tick: 'home|tick' } as const;
 
@@ -111,16 +112,13 @@ const eventLine = (event: EventOnHome, { dayFirst }: HomeData, teamUrl: string):
   const words = [event.date === undefined ? 'no date yet' : fullDate(event.date, { dayFirst }), event.pieces].filter((part) => part !== '');
   const title = shortened(withoutControls(event.title).trim() || 'Event', longestName);
   const elements: types.RichTextElement[] = [
-    { type: 'link', url: threadUrl(event, teamUrl), text: title, style: { bold: true } },
+    { type: 'link', url: placeUrl(event.in, teamUrl), text: title, style: { bold: true } },
     { type: 'text', text: ` · ${shortened(withoutControls(words.join(' · ')), limits.richTextCharacters)}` },
   ];
   if (event.late !== undefined)
     elements.push({ type: 'text', text: `\nLate: ${shortened(withoutControls(event.late), longestName)}`, style: { bold: true } });
   return { type: 'rich_text', elements: [{ type: 'rich_text_section', elements }] };
 };
-
-const threadUrl = ({ in: place }: EventOnHome, teamUrl: string): string =>
-  new URL(`archives/${encodeURIComponent(place.channel)}/p${place.thread.replace('.', '')}`, teamUrl).href;
 
 const paging = (shown: number, pages: number, all: number): types.KnownBlock[] => {
   const to = (page: number, label: string): types.Button[] =>

@@ -2,18 +2,21 @@
 // a delivery that could not be kept is not acknowledged, and Slack sends it again.
 
 import type { App, ReceiverEvent } from '@slack/bolt';
-import type { IncomingMessage } from '../../assistant/ports.ts';
-import { asMessageDelivery, asTapDelivery } from './delivery.ts';
-import { deliveryToMessage, isOnlyFiles, type KnownThreads, type WhoWeAre } from './delivery-to-message.ts';
-import { homeTapToMessage } from './home-taps.ts';
-import { readNumberForm } from './number-form.ts';
-import { shortcutToMessage } from './shortcut-to-message.ts';
-import { tapToMessage } from './tap-to-message.ts';
+import type { FileContent, FileToFetch, IncomingMessage } from '../../assistant/ports.ts';
+import type { ChannelSharing } from './channel-sharing.ts';
+import { teamOf } from './delivery.ts';
+import type { KnownThreads } from './delivery-to-message.ts';
+import { understood } from './understood.ts';
+import type { Workspace, Workspaces } from './workspaces.ts';
 
 /** The assistant's door. */
 export interface Inbox {
   /** Keeps the message for good; throws when it cannot. */
   receive(message: IncomingMessage, delivery: string): 'new' | 'repeat';
+  /** The same for a dropped file whose content is not here yet. */
+  receiveFile(message: IncomingMessage, delivery: string, file: string): 'new' | 'repeat';
+  filesToFetch(): readonly FileToFetch[];
+  fill(file: FileToFetch, content: FileContent): void;
   /** Sets to work on what waits, and returns at once. */
   work(): void;
 }
@@ -25,9 +28,14 @@ const pause = 50;
 export interface Keeper {
   readonly inbox: Inbox;
   readonly threads: KnownThreads;
-  readonly us: WhoWeAre;
+  readonly workspaces: Workspaces;
+  readonly sharing: ChannelSharing;
+  /** Files were kept that are still to be fetched. */
+  readonly onFiles: () => void;
   readonly now: () => number;
 }
+
+type Kept = 'nothing' | 'a message' | 'files too';
 
 /** The same app to a receiver, but keeping before acknowledging. */
 export const keepingFirst = (app: App, keeper: Keeper): App => {
@@ -37,27 +45,27 @@ export const keepingFirst = (app: App, keeper: Keeper): App => {
     last = mine.catch(() => undefined);
     return mine;
   };
-  const shared = new Set<string>(); // channels last heard of as shared with another organisation
   const keeping: App = Object.create(app);
   keeping.processEvent = async (event: ReceiverEvent): Promise<void> => {
     const arrived = keeper.now();
-    const kept = await inOrder(() => keep(event.body, keeper, shared, arrived));
+    const kept = await inOrder(() => keep(event.body, keeper, arrived));
     try {
       await app.processEvent(event);
     } finally {
       // Kept is kept, even where the acknowledgement was cut off.
-      if (kept) keeper.inbox.work();
+      if (kept !== 'nothing') keeper.inbox.work();
+      if (kept === 'files too') keeper.onFiles();
     }
   };
   return keeping;
 };
 
-const keep = async (body: unknown, keeper: Keeper, shared: Set<string>, arrived: number): Promise<boolean> => {
+const keep = async (body: unknown, keeper: Keeper, arrived: number): Promise<Kept> => {
   for (;;) {
     try {
-      const heard = understood(body, keeper, shared);
-      if (heard) keeper.inbox.receive(heard.message, heard.delivery);
-      return heard !== undefined;
+      const team = teamOf(body);
+      const here = team === undefined ? undefined : await keeper.workspaces.of(team);
+      return here ? await keepIn(here, body, keeper) : 'nothing';
     } catch (error) {
       if (keeper.now() - arrived > patience) throw error;
       await new Promise((resolve) => setTimeout(resolve, pause));
@@ -65,28 +73,10 @@ const keep = async (body: unknown, keeper: Keeper, shared: Set<string>, arrived:
   }
 };
 
-type Understood = { readonly message: IncomingMessage; readonly delivery: string };
-
-const understood = (body: unknown, { us, threads, now }: Keeper, shared: Set<string>): Understood | undefined => {
-  const said = asMessageDelivery(body);
-  if (said) {
-    const message = deliveryToMessage(said, us, threads);
-    if (message?.shared) shared.add(message.channel);
-    else if (message) shared.delete(message.channel);
-    return message && !isOnlyFiles(message, said) ? { message, delivery: said.event_id } : undefined;
-  }
-  const message = asked(body, us, now());
-  if (!message) return undefined;
-  // Slack does not say of a tap whether its channel is shared; messages do.
-  const isShared = shared.has(message.channel) || threads.isShared?.(message) === true;
-  return { message: { ...message, shared: isShared }, delivery: [message.channel, message.id, message.revision].join(' ') };
-};
-
-/** What was tapped, entered in a form, or chosen from a message's menu. */
-const asked = (body: unknown, us: WhoWeAre, at: number): IncomingMessage | undefined => {
-  const tapped = asTapDelivery(body);
-  if (tapped) return tapToMessage(tapped, us);
-  const entered = readNumberForm(body, us, at);
-  if (entered) return 'message' in entered ? entered.message : undefined;
-  return homeTapToMessage(body, us) ?? shortcutToMessage(body, us);
+const keepIn = async (here: Workspace, body: unknown, keeper: Keeper): Promise<Kept> => {
+  const { inbox } = keeper;
+  const { message, files } = await understood(here, body, keeper);
+  if (message) inbox.receive(message.message, message.delivery);
+  for (const { message: dropped, delivery, file } of files) inbox.receiveFile(dropped, delivery, file);
+  return files.length > 0 ? 'files too' : message ? 'a message' : 'nothing';
 };

@@ -3,7 +3,7 @@
 import type { types } from '@slack/bolt';
 import type { Reply } from '../../reply/reply.ts';
 import { limits } from './block-limits.ts';
-import { hostSays, type Listening } from './listening.ts';
+import { type Host, hostSays, listeningIn } from './listening.ts';
 import { newEvent, newEventForm, readNewEventForm } from './new-event-form.ts';
 import { openThread } from './open-thread.ts';
 import { openView } from './open-view.ts';
@@ -13,16 +13,18 @@ import { setupForm } from './setup-form.ts';
 
 const intoThread = 'check|thread';
 
-export const listenCommand = (listening: Listening): void => {
-  const { app, desk, us, isMember, log } = listening;
+export const listenCommand = (host: Host): void => {
+  const { app, desk, log } = host;
 
   app.command('/benchbell', async ({ ack, command }) => {
     const words = plainWords(command.text ?? '');
     const tell = (text: string) => ack({ response_type: 'ephemeral', text });
-    if (command.team_id !== us.team) return tell(hostSays.membersOnly);
+    const here = await listeningIn(host, command);
+    if (!here) return tell(hostSays.membersOnly);
+    const { us } = here;
     if (/^set ?up$|^settings$/i.test(words)) {
-      if (!(await isMember(command.user_id))) return tell(hostSays.membersOnly);
-      const said = await openView(listening, command.trigger_id, setupForm(desk.settings(us.team).settings));
+      if (!(await here.isMember(command.user_id))) return tell(hostSays.membersOnly);
+      const said = await openView(here, command.trigger_id, setupForm(desk.settings(us.team).settings));
       return said === 'opened' ? ack() : tell(said);
     }
     try {
@@ -38,7 +40,9 @@ export const listenCommand = (listening: Listening): void => {
     await ack();
     const channel = body.channel?.id;
     if (channel === undefined || !('value' in action) || typeof action.value !== 'string') return;
-    const said = await openThread(listening, channel, body.user.id, action.value);
+    const here = await listeningIn(host, body);
+    if (!here) return;
+    const said = await openThread(here, channel, body.user.id, action.value);
     await respond(
       said === 'opened'
         ? { text: hostSays.threadOpened, response_type: 'ephemeral', replace_original: true }
@@ -48,7 +52,8 @@ export const listenCommand = (listening: Listening): void => {
 
   app.shortcut(newEvent, async ({ ack, shortcut }) => {
     await ack();
-    const said = await openView(listening, shortcut.trigger_id, newEventForm);
+    const here = await listeningIn(host, shortcut);
+    const said = here && (await openView(here, shortcut.trigger_id, newEventForm));
     if (said !== 'opened') log.info({ from: 'slack' }, 'A form came too late to be opened.');
   });
 
@@ -56,7 +61,9 @@ export const listenCommand = (listening: Listening): void => {
     const refuse = (errors: Record<string, string>) => ack({ response_action: 'errors', errors });
     const read = readNewEventForm(view.state.values);
     if ('errors' in read) return refuse(read.errors);
-    const said = await openThread(listening, read.channel, body.user.id, read.words);
+    const here = await listeningIn(host, body);
+    if (!here) return refuse({ where: hostSays.membersOnly });
+    const said = await openThread(here, read.channel, body.user.id, read.words);
     return said === 'opened' ? ack() : refuse({ where: said });
   });
 };

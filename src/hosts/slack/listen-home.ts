@@ -2,7 +2,7 @@
 
 import { webApi } from '@slack/bolt';
 import { homeForGuests, homeIds, homeView } from './home-view.ts';
-import type { Listening } from './listening.ts';
+import { type Host, type Listening, listeningIn } from './listening.ts';
 import { openView } from './open-view.ts';
 import { setupForm } from './setup-form.ts';
 
@@ -22,28 +22,32 @@ export const publishHome = async (listening: Listening, person: string, page: nu
 /** Slack sends it along; the types leave it out. */
 const hashOf = (body: object): string | undefined => (body as { readonly view?: { readonly hash?: string } }).view?.hash;
 
-export const listenHome = (listening: Listening): void => {
-  const { app, us, inbox, desk, isMember } = listening;
+export const listenHome = (host: Host): void => {
+  const { app, inbox } = host;
 
   app.event('app_home_opened', async ({ event, body }) => {
-    if (event.tab === 'home' && body.team_id === us.team) await publishHome(listening, event.user, 0, hashOf(event));
+    const here = await listeningIn(host, body);
+    if (here && event.tab === 'home' && body.team_id === here.us.team) await publishHome(here, event.user, 0, hashOf(event));
   });
 
   app.action(new RegExp(`^${homeIds.page.replace('|', '\\|')}\\|`), async ({ ack, body, action }) => {
     await ack();
     const page = 'value' in action ? Number(action.value) : 0;
-    await publishHome(listening, body.user.id, Number.isInteger(page) ? page : 0, hashOf(body));
+    const here = await listeningIn(host, body);
+    if (here) await publishHome(here, body.user.id, Number.isInteger(page) ? page : 0, hashOf(body));
   });
 
   app.action(new RegExp(`^${homeIds.tick.replace('|', '\\|')}\\|`), async ({ ack, body }) => {
     await ack();
     inbox.work();
-    await publishHome(listening, body.user.id, 0);
+    const here = await listeningIn(host, body);
+    if (here) await publishHome(here, body.user.id, 0);
   });
 
   app.action(homeIds.setUp, async ({ ack, body }) => {
     await ack();
-    if (!('trigger_id' in body) || !(await isMember(body.user.id))) return;
-    await openView(listening, body.trigger_id, setupForm(desk.settings(us.team).settings));
+    const here = await listeningIn(host, body);
+    if (!here || !('trigger_id' in body) || !(await here.isMember(body.user.id))) return;
+    await openView(here, body.trigger_id, setupForm(here.desk.settings(here.us.team).settings));
   });
 };

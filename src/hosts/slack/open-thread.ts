@@ -10,7 +10,7 @@ const closedToUs = new Set(['not_in_channel', 'channel_not_found', 'is_archived'
 
 /** 'opened', or the sentence for the person. */
 export const openThread = async (listening: Listening, channel: string, person: string, words: string): Promise<'opened' | string> => {
-  const { client, inbox, us } = listening;
+  const { client, inbox, us, sharing, isMember } = listening;
   const shown = withoutControls(words);
   const root: types.RichTextBlock = {
     type: 'rich_text',
@@ -26,6 +26,7 @@ export const openThread = async (listening: Listening, channel: string, person: 
     ],
   };
   try {
+    const [shared, member] = await Promise.all([sharing.isShared(listening, channel), isMember(person)]);
     const text = escaped(`New event: ${shown}`);
     const posted = await client.chat.postMessage({
       channel,
@@ -38,8 +39,9 @@ export const openThread = async (listening: Listening, channel: string, person: 
     });
     const { ts } = posted;
     if (ts === undefined) return hostSays.failed;
-    const said = { id: ts, revision: ts, author: person, kind: 'new', text: words, addressed: true, shared: false } as const;
-    inbox.receive({ workspace: us.team, channel, thread: ts, ...said, sentAt: millisecondsOf(ts) }, `opened ${channel} ${ts}`);
+    const said = { id: ts, revision: ts, author: person, kind: 'new', text: words, addressed: true, shared } as const;
+    const from = { ...said, ...(member ? {} : { guest: true as const }) };
+    inbox.receive({ workspace: us.team, channel, thread: ts, ...from, sentAt: millisecondsOf(ts) }, `opened ${channel} ${ts}`);
     inbox.work();
     return 'opened';
   } catch (error) {

@@ -9,70 +9,96 @@ import { errorName, type Log } from './logger.ts';
 import { isAnswered, isTooMuch, isUpdateGone, outcomeOf } from './post-outcome.ts';
 import { replyToBlocks, type SlackMessageParts } from './reply-to-blocks.ts';
 import { sendBytes, showFiles, type UploadedFile } from './upload-file.ts';
+import type { Workspaces } from './workspaces.ts';
 
-export interface Posting {
-  readonly client: webApi.WebClient;
+export interface PosterParts {
+  readonly workspaces: Workspaces;
   readonly files: FileMaker;
   readonly log: Log;
 }
 
 const fileMissing = 'The file could not be attached just now. Ask for it again in a minute.';
 
-export const createPoster = (posting: Posting): Poster => ({
+/** With the client of the reply's own workspace. */
+interface Posting extends PosterParts {
+  readonly client: webApi.WebClient;
+  readonly teamUrl: string;
+}
+
+/** A workspace that removed the app may install it again, and its replies keep for a day. */
+const notInstalled = { outcome: 'later', afterMilliseconds: 10 * 60_000, reason: 'the app is not installed in that workspace' } as const;
+
+export const createPoster = (parts: PosterParts): Poster => ({
   post: async (reply) => {
     const progress = { sending: false };
     try {
-      return await attempt(posting, reply, progress);
+      const here = await parts.workspaces.of(reply.to.workspace);
+      if (here) return await attempt({ ...parts, client: here.client, teamUrl: here.us.teamUrl }, reply, progress);
+      parts.log.warn({ from: 'slack', reply: reply.id, ...notInstalled }, 'A reply was not posted.');
+      return notInstalled;
     } catch (error) {
       const outcome = outcomeOf(error, reply.attempts, progress.sending);
-      posting.log.warn({ from: 'slack', reply: reply.id, ...outcome }, 'A reply was not posted.');
+      parts.log.warn({ from: 'slack', reply: reply.id, ...outcome }, 'A reply was not posted.');
       return outcome;
     }
   },
-  find: (reply) => findReply(posting.client, reply),
+  find: async (reply) => {
+    const here = await parts.workspaces.of(reply.to.workspace);
+    return here && findReply(here.client, reply);
+  },
 });
 
 const attempt = async (posting: Posting, reply: QueuedReply, progress: { sending: boolean }): Promise<Posted> => {
-  const parts = replyToBlocks(reply.reply, reply.id);
+  const parts = replyToBlocks(reply.reply, reply.id, posting.teamUrl);
   const uploads = await upload(posting, reply, parts);
   progress.sending = true;
-  const hostId = await send(posting.client, reply, parts);
-  await show(posting, reply, uploads);
-  return { outcome: 'posted', hostId };
+  const { ts, channel } = await send(posting.client, reply, parts);
+  await show(posting, reply, uploads, channel);
+  return { outcome: 'posted', hostId: ts };
 };
 
-/** Sends in the best form Slack will take, and answers with the message's ts. */
-const send = async (client: webApi.WebClient, reply: QueuedReply, parts: SlackMessageParts): Promise<string> => {
+interface Place {
+  readonly ts: string;
+  readonly channel: string; // a message to a person lands in a channel with an id of its own
+}
+
+/** Sends in the best form Slack will take, and answers with where it is. */
+const send = async (client: webApi.WebClient, reply: QueuedReply, parts: SlackMessageParts): Promise<Place> => {
   const { channel, thread } = reply.to;
   const { text } = parts;
   const metadata = replyMark(reply.id);
   const look = (withBlocks: boolean) => (withBlocks && parts.blocks.length > 0 ? { text, blocks: [...parts.blocks] } : { text });
 
-  const postNew = async (withBlocks: boolean): Promise<string | undefined> => {
+  const postNew = async (withBlocks: boolean): Promise<Sent> => {
     const common = { channel, metadata, unfurl_links: false, unfurl_media: false, mrkdwn: false, parse: 'none' as const };
     const message = { ...common, ...look(withBlocks) };
-    return (await client.chat.postMessage(thread === '' ? message : { ...message, thread_ts: thread })).ts;
+    return client.chat.postMessage(thread === '' ? message : { ...message, thread_ts: thread });
   };
-  const change = async (ts: string, withBlocks: boolean): Promise<string | undefined> =>
-    (await client.chat.update({ channel, ts, metadata, parse: 'none', ...look(withBlocks) })).ts;
+  const change = (ts: string, withBlocks: boolean): Promise<Sent> =>
+    client.chat.update({ channel, ts, metadata, parse: 'none', ...look(withBlocks) });
 
-  const inSomeForm = (way: (withBlocks: boolean) => Promise<string | undefined>): Promise<string | undefined> =>
+  const inSomeForm = (way: (withBlocks: boolean) => Promise<Sent>): Promise<Sent> =>
     way(true).catch((error: unknown) => {
       if (isTooMuch(error)) return way(false);
       throw error;
     });
 
   const { replaces } = reply;
-  const ts =
+  const sent =
     replaces === undefined
       ? await inSomeForm(postNew)
       : await inSomeForm((withBlocks) => change(replaces, withBlocks)).catch((error: unknown) => {
           if (isUpdateGone(error)) return inSomeForm(postNew);
           throw error;
         });
-  if (ts === undefined) throw new Error('no ts');
-  return ts;
+  if (sent.ts === undefined) throw new Error('no ts');
+  return { ts: sent.ts, channel: sent.channel ?? channel };
 };
+
+interface Sent {
+  readonly ts?: string | undefined;
+  readonly channel?: string | undefined;
+}
 
 interface Uploads {
   readonly files: readonly UploadedFile[];
@@ -83,7 +109,7 @@ interface Uploads {
 const upload = async (posting: Posting, reply: QueuedReply, parts: SlackMessageParts): Promise<Uploads> => {
   const files: UploadedFile[] = [];
   let missing = false;
-  const wanted = parts.files.map((file) => ({ name: file.name, alt: file.alt, make: () => posting.files.make(file, reply.to) }));
+  const wanted = parts.files.map((file) => ({ name: file.name, alt: file.alt, make: () => posting.files.make(file, file.of ?? reply.to) }));
   const rest = parts.overflow;
   if (rest !== undefined) {
     const make = () => ({ bytes: new TextEncoder().encode(rest), type: 'text/plain; charset=utf-8' });
@@ -116,8 +142,8 @@ const tryToMake = (posting: Posting, name: FileWanted['name'], make: () => Retur
 };
 
 /** The words are posted by now, so nothing here may fail the reply. */
-const show = async ({ client, log }: Posting, reply: QueuedReply, { files, missing }: Uploads): Promise<void> => {
-  const { channel, thread } = reply.to;
+const show = async ({ client, log }: Posting, reply: QueuedReply, { files, missing }: Uploads, channel: string): Promise<void> => {
+  const { thread } = reply.to;
   try {
     if (files.length > 0) await showFiles(client, files, channel, thread);
     if (!missing) return;

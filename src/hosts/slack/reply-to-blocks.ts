@@ -2,11 +2,12 @@
 // What has no room is left out with a notice, and goes along as a text file.
 
 import type { types } from '@slack/bolt';
-import type { Action, Block, FileWanted, Reply } from '../../reply/reply.ts';
+import type { Action, Block, FileWanted, Place, Reply } from '../../reply/reply.ts';
 import { fitMessage, limits, shortened } from './block-limits.ts';
 import { withoutControls } from './inert.ts';
+import { placeUrl } from './place-url.ts';
 import { replyWords, topLevelText } from './reply-to-text.ts';
-import { answerStyles, richTextBlocks, sections } from './rich-text.ts';
+import { answerStyles, richTextBlocks, sections, type UrlOf } from './rich-text.ts';
 import { inParts, tableBlocks } from './table-blocks.ts';
 import { actionId, stampOf } from './tap-to-message.ts';
 
@@ -20,9 +21,10 @@ export interface SlackMessageParts {
 
 const restIsAttached = 'There is more than one message holds: the whole of it is in the attached text file.';
 
-/** `replyId`: the reply's own, which changes with each revision of it; '' for one that is not kept. */
-export const replyToBlocks = (reply: Reply, replyId: string): SlackMessageParts => {
-  const { blocks, cut } = fitMessage(draw(reply.blocks, stampOf(replyId)), small(restIsAttached));
+/** `replyId`: the reply's own, which changes with each revision of it; '' for one that is not kept. `teamUrl`: the workspace's address, without which nothing is linked. */
+export const replyToBlocks = (reply: Reply, replyId: string, teamUrl?: string): SlackMessageParts => {
+  const urlOf = (place: Place): string | undefined => (teamUrl === undefined ? undefined : placeUrl(place, teamUrl));
+  const { blocks, cut } = fitMessage(draw(reply.blocks, stampOf(replyId), urlOf), small(restIsAttached));
   const text = topLevelText(reply, restIsAttached);
   const files = reply.blocks.flatMap((block) => (block.block === 'file' ? [block.file] : []));
   const whole = replyWords(reply);
@@ -31,7 +33,7 @@ export const replyToBlocks = (reply: Reply, replyId: string): SlackMessageParts 
 };
 
 /** Lines that follow each other flow into one block: that keeps a reply to one phone screen. */
-const draw = (blocks: readonly Block[], stamp: string): types.KnownBlock[] => {
+const draw = (blocks: readonly Block[], stamp: string, urlOf: UrlOf): types.KnownBlock[] => {
   const drawn: types.KnownBlock[] = [];
   let flows: types.RichTextBlockElement[] = [];
   let tableFree = true;
@@ -42,18 +44,18 @@ const draw = (blocks: readonly Block[], stamp: string): types.KnownBlock[] => {
   for (const block of blocks) {
     switch (block.block) {
       case 'answer':
-        flows.push(...sections(block.line, answerStyles));
+        flows.push(...sections(block.line, answerStyles, urlOf));
         break;
       case 'line':
       case 'problem':
       case 'next':
-        flows.push(...sections(block.line));
+        flows.push(...sections(block.line, undefined, urlOf));
         break;
       case 'caution':
         flows.push(...sections(block.line).map(({ elements }) => ({ type: 'rich_text_quote' as const, elements })));
         break;
       case 'list':
-        flows.push(...(block.title ? sections(block.title) : []), ...inParts(block.items));
+        flows.push(...(block.title ? sections(block.title) : []), ...inParts(block.items, urlOf));
         break;
       case 'table': {
         const table = tableBlocks(block, tableFree);

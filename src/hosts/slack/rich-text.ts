@@ -1,7 +1,7 @@
 // Lines as rich text. Its text elements are literal, so mentions, links, marks and codes in them stay as typed: no escaping to forget.
 
 import type { types } from '@slack/bolt';
-import type { Line, Meaning, Span } from '../../reply/reply.ts';
+import type { Line, Meaning, Place, Span } from '../../reply/reply.ts';
 import { limits } from './block-limits.ts';
 import { withoutControls } from './inert.ts';
 
@@ -22,10 +22,14 @@ const styles: Record<Meaning, Style> = {
 /** In the first line the figures and dates are the answer. */
 export const answerStyles: Record<Meaning, Style> = { ...styles, money: { bold: true }, date: { bold: true } };
 
+/** The address of a place a span leads to; undefined where it is not known. */
+export type UrlOf = (place: Place) => string | undefined;
+const noUrl: UrlOf = () => undefined;
+
 /** One line as sections, more than one only where it is too long for a block. */
-export const sections = (line: Line, look: Record<Meaning, Style> = styles): types.RichTextSection[] => {
+export const sections = (line: Line, look: Record<Meaning, Style> = styles, urlOf: UrlOf = noUrl): types.RichTextSection[] => {
   const result: types.RichTextSection[] = [];
-  let elements: types.RichTextText[] = [];
+  let elements: (types.RichTextText | types.RichTextLink)[] = [];
   let room: number = limits.richTextCharacters;
   const close = (): void => {
     if (elements.length > 0) result.push({ type: 'rich_text_section', elements });
@@ -33,10 +37,12 @@ export const sections = (line: Line, look: Record<Meaning, Style> = styles): typ
     room = limits.richTextCharacters;
   };
   for (const span of line) {
+    const url = span.link && urlOf(span.link);
     for (let text = withoutControls(span.text); text !== ''; ) {
       if (room < 2) close();
       const part = startOf(text, room);
-      elements.push({ type: 'text', text: part, ...styled(look[span.meaning]) });
+      const style = styled(look[span.meaning]);
+      elements.push(url === undefined ? { type: 'text', text: part, ...style } : { type: 'link', url, text: part, ...style });
       room -= part.length;
       text = text.slice(part.length);
     }

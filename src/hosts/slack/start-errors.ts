@@ -26,6 +26,14 @@ const sentences = {
     'Slack refuses SLACK_APP_TOKEN. Make a new app-level token with connections:write on your app’s “Basic Information” page.',
   'app-token-lacks-scope': 'SLACK_APP_TOKEN lacks connections:write. Make a new app-level token with that scope.',
   'socket-mode-off': 'Socket Mode is off for this app. Switch it on under “Socket Mode”, or set BENCHBELL_MODE=http.',
+  'installs-and-bot-token':
+    'SLACK_CLIENT_ID and SLACK_BOT_TOKEN are both set. With the first, workspaces install the app themselves and bring their own tokens: leave SLACK_BOT_TOKEN out.',
+  'installs-need-http':
+    'SLACK_CLIENT_ID needs BENCHBELL_MODE=http: a workspace that installs the app is sent back to a web address of yours.',
+  'client-secret-missing': 'SLACK_CLIENT_SECRET is missing. Copy it from your app’s “Basic Information” page.',
+  'state-secret-short': 'SLACK_STATE_SECRET is missing or short. Make up at least 16 characters, for example with: openssl rand -hex 32',
+  'token-key-wrong':
+    'BENCHBELL_TOKEN_KEY must be 32 bytes as 64 hexadecimal digits or base64, for example from: openssl rand -hex 32. Keep it apart from backups of the database.',
   'slack-unreachable': 'Slack cannot be reached. Check this machine’s network.',
 } as const;
 

@@ -2,22 +2,26 @@
 
 import type { Server } from 'node:http';
 import { App, HTTPReceiver, type Receiver, SocketModeReceiver } from '@slack/bolt';
-import { checkBotToken, type Identity, startErrorFrom } from './check-tokens.ts';
-import { clientOptions, slackClient } from './clients.ts';
+import { botScopes } from './bot-scopes.ts';
+import { channelSharing } from './channel-sharing.ts';
+import { startErrorFrom } from './check-tokens.ts';
+import { clientOptions } from './clients.ts';
 import type { KnownThreads } from './delivery-to-message.ts';
 import type { Desk } from './desk.ts';
+import { fetchFiles } from './fetch-files.ts';
 import { holdSocket } from './hold-socket.ts';
 import { type Inbox, keepingFirst } from './keep-deliveries.ts';
 import { listenCommand } from './listen-command.ts';
-import { listenFiles } from './listen-files.ts';
 import { listenForms } from './listen-forms.ts';
 import { listenHome } from './listen-home.ts';
 import { errorName, type Log, slackLogger } from './logger.ts';
 import type { HttpTransport, SlackSettings } from './read-slack-settings.ts';
+import { refuseFuture } from './refuse-future.ts';
+import { listenRemovals } from './removals.ts';
 import { readAsEvent } from './shortcut-to-message.ts';
 import { SlackStartError } from './start-errors.ts';
-import { studioMembers } from './studio-member.ts';
 import { ourActions } from './tap-to-message.ts';
+import type { Workspaces } from './workspaces.ts';
 
 export interface SlackHost {
   /** Stops taking deliveries; those already kept stay kept. Resolves when the connection is closed. */
@@ -25,14 +29,16 @@ export interface SlackHost {
   healthy(): boolean;
   /** Where HTTP deliveries are taken; undefined in Socket Mode. */
   readonly port: number | undefined;
-  readonly identity: Identity;
+  /** The workspaces served when it started. */
+  readonly teams: readonly string[];
 }
 
 export interface SlackStart {
   readonly settings: SlackSettings;
+  readonly workspaces: Workspaces;
   readonly inbox: Inbox;
   readonly threads: KnownThreads;
-  /** Without it there are messages and buttons, but no Home, forms, command or dropped files. */
+  /** Without it there are messages and buttons, but no Home, forms or command. */
   readonly desk?: Desk;
   readonly log: Log;
   readonly now: () => number;
@@ -40,15 +46,13 @@ export interface SlackStart {
 
 /** Throws SlackStartError, whose message is for the operator. */
 export const startSlack = async (start: SlackStart): Promise<SlackHost> => {
-  const { settings, log } = start;
-  const identity = await checkBotToken(slackClient(settings, log));
-  const { transport } = settings;
-  const host = await (transport.mode === 'socket'
-    ? startSocket(start, identity, transport.appToken)
-    : startHttp(start, identity, transport));
+  const { transport } = start.settings;
+  const teams = await start.workspaces.teams();
+  const host = await (transport.mode === 'socket' ? startSocket(start, transport.appToken) : startHttp(start, transport));
   let stopped: Promise<void> | undefined;
   return {
     ...host,
+    teams,
     stop: () => {
       stopped ??= host.stop();
       return stopped;
@@ -56,25 +60,32 @@ export const startSlack = async (start: SlackStart): Promise<SlackHost> => {
   };
 };
 
-const startSocket = async (start: SlackStart, identity: Identity, appToken: string): Promise<SlackHost> => {
+type Listener = Omit<SlackHost, 'teams'>;
+
+const startSocket = async (start: SlackStart, appToken: string): Promise<Listener> => {
   const receiver = new SocketModeReceiver({
     appToken,
     logger: slackLogger(start.log),
     autoReconnectEnabled: false,
     installerOptions: { clientOptions: clientOptions(start.settings, start.log) },
   });
-  await prepareApp(start, identity, receiver);
-  const socket = await holdSocket(receiver.client, start.log).catch((error: unknown) => {
+  const stopFetching = await prepareApp(start, receiver);
+  const socket = await holdSocket(receiver.client, start.log).catch(async (error: unknown) => {
+    await stopFetching();
     throw startErrorFrom(error, 'app-token-refused');
   });
-  return { stop: socket.close, healthy: socket.connected, port: undefined, identity };
+  const stop = async (): Promise<void> => {
+    await Promise.all([socket.close(), stopFetching()]);
+  };
+  return { stop, healthy: socket.connected, port: undefined };
 };
 
-const startHttp = async (start: SlackStart, identity: Identity, transport: HttpTransport): Promise<SlackHost> => {
+const startHttp = async (start: SlackStart, transport: HttpTransport): Promise<Listener> => {
   let listening = false;
   const receiver = new HTTPReceiver({
     signingSecret: transport.signingSecret,
     logger: slackLogger(start.log),
+    ...installing(start),
     customRoutes: [
       {
         path: '/health',
@@ -85,20 +96,21 @@ const startHttp = async (start: SlackStart, identity: Identity, transport: HttpT
       },
     ],
   });
-  await prepareApp(start, identity, receiver);
-  const server = await receiver.start(transport.port).catch((error: unknown) => {
+  refuseFuture(receiver, start.now);
+  const stopFetching = await prepareApp(start, receiver);
+  const server = await receiver.start(transport.port).catch(async (error: unknown) => {
+    await stopFetching();
     throw errorName(error) === 'EADDRINUSE' ? new SlackStartError('port-in-use') : error;
   });
   listening = true;
   const address = server.address();
   return {
-    stop: () => {
+    stop: async () => {
       listening = false;
-      return closeServer(receiver, server);
+      await Promise.all([closeServer(receiver, server), stopFetching()]);
     },
     healthy: () => listening,
     port: typeof address === 'object' ? address?.port : undefined,
-    identity,
   };
 };
 
@@ -109,11 +121,28 @@ const closeServer = async (receiver: HTTPReceiver, server: Server): Promise<void
   clearTimeout(hurry);
 };
 
-const prepareApp = async (start: SlackStart, us: Identity, receiver: Receiver): Promise<void> => {
-  const { settings, log, inbox, threads, now, desk } = start;
+/** Where workspaces install the app themselves: the pages /slack/install and /slack/oauth_redirect. */
+const installing = ({ settings, log, workspaces }: SlackStart) =>
+  settings.installs === undefined || workspaces.forBolt === undefined
+    ? {}
+    : {
+        clientId: settings.installs.clientId,
+        clientSecret: settings.installs.clientSecret,
+        stateSecret: settings.installs.stateSecret,
+        scopes: [...botScopes],
+        installationStore: workspaces.forBolt,
+        installerOptions: { directInstall: true, clientOptions: clientOptions(settings, log) },
+      };
+
+const prepareApp = async (start: SlackStart, receiver: Receiver): Promise<() => Promise<void>> => {
+  const { settings, log, inbox, threads, now, desk, workspaces } = start;
   const app = new App({
     receiver,
-    authorize: async () => ({ botToken: settings.botToken, botId: us.bot, botUserId: us.botUser, teamId: us.team }),
+    authorize: async ({ teamId }) => {
+      const here = teamId === undefined ? undefined : await workspaces.of(teamId);
+      if (!here) throw new Error('not a workspace of ours');
+      return { botToken: here.botToken, botId: here.us.bot, botUserId: here.us.botUser, teamId: here.us.team };
+    },
     clientOptions: clientOptions(settings, log),
     logger: slackLogger(log),
     convoStore: false,
@@ -123,13 +152,16 @@ const prepareApp = async (start: SlackStart, us: Identity, receiver: Receiver): 
   app.error(async (error) =>
     log.error({ from: 'slack', error: errorName(error.original ?? error) }, 'A Slack delivery could not be handled.'),
   );
-  const client = slackClient(settings, log);
+  const sharing = channelSharing(threads, log);
   if (desk) {
-    const listening = { app, client, settings, us, inbox, threads, desk, log, now, isMember: studioMembers(client, us.team, log, now) };
-    for (const listen of [listenHome, listenForms, listenCommand, listenFiles]) listen(listening);
+    for (const listen of [listenHome, listenForms, listenCommand]) listen({ app, workspaces, sharing, inbox, threads, desk, log, now });
   } else {
     app.action(ourActions, async ({ ack }) => ack());
   }
+  listenRemovals(app, workspaces);
   app.shortcut(readAsEvent, async ({ ack }) => ack()); // kept by now
-  receiver.init(keepingFirst(app, { inbox, threads, us, now }));
+  const fetcher = fetchFiles({ inbox, workspaces, apiUrl: settings.apiUrl, log });
+  receiver.init(keepingFirst(app, { inbox, threads, workspaces, sharing, onFiles: fetcher.wake, now }));
+  fetcher.wake(); // what was dropped before a crash
+  return fetcher.stop;
 };

@@ -4,7 +4,7 @@
 import type { types } from '@slack/bolt';
 import type { Block, Line } from '../../reply/reply.ts';
 import { limits } from './block-limits.ts';
-import { lineWords, richTextBlocks, sections } from './rich-text.ts';
+import { lineWords, richTextBlocks, sections, type UrlOf } from './rich-text.ts';
 
 export type Table = Extract<Block, { block: 'table' }>;
 
@@ -82,7 +82,7 @@ export const rowLine = (table: Table, row: readonly Line[]): Line => {
 };
 
 /** Items as bullet lists, each small enough to be left out alone. */
-export const inParts = (items: readonly Line[]): types.RichTextList[] => {
+export const inParts = (items: readonly Line[], urlOf?: UrlOf): types.RichTextList[] => {
   const parts: types.RichTextList[] = [];
   let elements: types.RichTextSection[] = [];
   let size = 0;
@@ -91,7 +91,7 @@ export const inParts = (items: readonly Line[]): types.RichTextList[] => {
     elements = [];
     size = 0;
   };
-  for (const section of items.flatMap((item) => sections(item))) {
+  for (const section of items.flatMap((item) => sections(item, undefined, urlOf))) {
     const more = JSON.stringify(section).length;
     if (size + more > limits.richTextCharacters) close();
     elements.push(section);

@@ -7,8 +7,8 @@ import { millisecondsOf, type WhoWeAre } from './delivery-to-message.ts';
 
 type Named = Action['action'];
 
-/** Which of our actions only show something, so that tapping again later should show it again. */
-const shows: Record<Named, boolean> = {
+/** Which of our actions count again later: those that only show something, and a date, which may be moved away and back. */
+const again: Record<Named, boolean> = {
   choose: false,
   'show working': true,
   'for the client': true,
@@ -18,7 +18,7 @@ const shows: Record<Named, boolean> = {
   'calendar file': true,
   'calendar picture': true,
   'buying list': true,
-  'move date': false,
+  'move date': true,
   'set price': false,
   'set up': true,
 };
@@ -51,7 +51,7 @@ export interface Tap {
 
 export const readTap = (actionIdText: string, value: string | undefined, picked?: string | null): Tap | undefined => {
   const [first, action, , stamp = '', ...rest] = actionIdText.split('|');
-  if (first !== prefix || action === undefined || !(action in shows)) return undefined;
+  if (first !== prefix || action === undefined || !(action in again)) return undefined;
   return { action: action as Named, stamp, value: value ?? rest.join('|'), ...(picked ? { entry: picked } : {}) };
 };
 
@@ -72,7 +72,7 @@ export const tapMessage = (tap: Tap, place: TapPlace): IncomingMessage => ({
   channel: place.channel,
   thread: place.thread,
   id: ['tap', place.message, tap.stamp, tap.action, tapValue(tap).replace('\n', ' ')].join(' '),
-  revision: shows[tap.action] ? place.at.slice(0, -8) || place.at : 'tapped',
+  revision: again[tap.action] ? place.at.slice(0, -8) || place.at : 'tapped',
   author: place.author,
   kind: 'tap',
   text: '',

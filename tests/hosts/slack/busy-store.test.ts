@@ -5,11 +5,12 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
+import { slackWorkspaces } from '../../../src/hosts/slack/slack-workspaces.ts';
 import { startSlack } from '../../../src/hosts/slack/start-slack.ts';
 import { openStore } from '../../../src/store/sqlite-store.ts';
 import { message } from '../../support/slack-deliveries.ts';
 import { memoryLog } from '../../support/slack-inbox.ts';
-import { botToken, until } from '../../support/slack-running.ts';
+import { botToken, noRows, until } from '../../support/slack-running.ts';
 import { startStandIn } from '../../support/slack-stand-in.ts';
 
 /** Another program that takes the write lock, says so, and lets go two seconds later. */
@@ -34,11 +35,14 @@ test.each([
   const path = join(folder, 'studio.sqlite');
   const store = openStore({ path, busyMilliseconds: 50 });
   const slack = await startStandIn();
+  const settings = { botToken, transport: { mode: 'socket', appToken: 'xapp-test-1' }, apiUrl: slack.apiUrl } as const;
+  const { log } = memoryLog();
   const host = await startSlack({
-    settings: { botToken, transport: { mode: 'socket', appToken: 'xapp-test-1' }, apiUrl: slack.apiUrl },
-    inbox: { receive: store.receive, work: () => undefined },
+    settings,
+    workspaces: slackWorkspaces({ settings, log, now: Date.now }, noRows),
+    inbox: { ...store, work: () => undefined },
     threads: { knowsThread: store.knows },
-    log: memoryLog().log,
+    log,
     now: Date.now,
   });
   try {

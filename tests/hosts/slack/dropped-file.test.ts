@@ -28,19 +28,21 @@ const dropped = (more: object = {}, body: string | Buffer = csv, headers: Record
 };
 const content = async (delivery: object) => {
   await running.deliver(delivery);
-  await until(() => running.files.length > 0);
-  return running.files[0]?.content;
+  await until(() => running.inbox.filled.length > 0);
+  return running.inbox.filled[0]?.content;
 };
 
 test('is fetched with our token and handed over; the empty message is not', async () => {
   expect(await content(dropped())).toEqual({ text: csv });
-  expect(running.files[0]).toMatchObject({ name: 'prices.csv', author: 'UAILSA', in: { channel: 'D1', thread: '1800000000.000100' } });
+  expect(running.inbox.files).toEqual([
+    expect.objectContaining({ kind: 'file', author: 'UAILSA', channel: 'D1', thread: '1800000000.000100' }),
+  ]);
   expect(running.slack.fileTokens).toEqual(['Bearer xoxb-test-1']);
   expect(running.inbox.kept).toEqual([]);
 });
 test('the token goes to no other host, though it be this very machine by another name', async () => {
   const elsewhere = running.slack.fileUrl('/files/prices.csv').replace('127.0.0.1', 'localhost');
-  expect(await content(dropped({ url_private_download: elsewhere }))).toEqual({ refused: 'unavailable' });
+  expect(await content(dropped({ url_private_download: elsewhere }))).toEqual({ unreadable: 'unavailable' });
   expect(running.slack.fileTokens).toEqual([]);
 });
 
@@ -60,7 +62,7 @@ test('and that it is', () => {
 test('nor after a redirect', async () => {
   const other = running.slack.fileUrl('/files/elsewhere.csv');
   running.slack.files.set('/files/elsewhere.csv', { body: csv, headers: {} });
-  expect(await content(dropped({}, '', { location: other }))).toEqual({ refused: 'unavailable' });
+  expect(await content(dropped({}, '', { location: other }))).toEqual({ unreadable: 'unavailable' });
   expect(running.slack.fileTokens).toHaveLength(1);
 });
 test.each<[string, object, string | Buffer, string, string]>([
@@ -69,11 +71,33 @@ test.each<[string, object, string | Buffer, string, string]>([
   ['a sign-in page instead', {}, '<html>', 'text/html; charset=utf-8', 'unavailable'],
   ['a workbook under a false name', {}, Buffer.from([80, 75, 3, 4, 0, 0]), 'text/csv', 'not a list'],
   ['removed by now', { mode: 'tombstone' }, csv, 'text/csv', 'unavailable'],
-])('%s', async (_what, more, body, type, refused) => {
-  expect(await content(dropped(more, body, { 'content-type': type }))).toEqual({ refused });
+])('%s', async (_what, more, body, type, unreadable) => {
+  expect(await content(dropped(more, body, { 'content-type': type }))).toEqual({ unreadable });
 });
 test('a picture is none of our business', async () => {
   await running.deliver(dropped({ name: 'boards.png', filetype: 'png', mimetype: 'image/png' }));
   await running.deliver(eventCallback({ type: 'member_joined_channel', user: 'U2', channel: 'C1' }));
-  expect([running.files, running.slack.fileTokens]).toEqual([[], []]);
+  expect([running.inbox.files, running.slack.fileTokens]).toEqual([[], []]);
+});
+
+test('it is kept before Slack is told, and fetched again where the network failed', async () => {
+  running.slack.failFile('/files/prices.csv');
+  const told = await running.deliver(dropped());
+  expect(told.acked).toBe(true);
+  expect(running.inbox.toFetch.map(({ message }) => message)).toEqual(['1800000000.000100/F1']);
+  await until(() => running.inbox.filled.length > 0);
+  expect(running.inbox.filled).toEqual([{ message: '1800000000.000100/F1', content: { text: csv } }]);
+  expect(running.slack.fileTokens).toHaveLength(2);
+});
+test('the same file told of twice is one', async () => {
+  const delivery = dropped();
+  await running.deliver(delivery);
+  await running.deliver(delivery, 1);
+  await until(() => running.inbox.filled.length > 0);
+  expect(running.inbox.files).toHaveLength(1);
+});
+test('a guest’s list is marked as one', async () => {
+  running.slack.people.set('UAILSA', { is_restricted: true });
+  await running.deliver(dropped());
+  expect(running.inbox.files.map(({ guest }) => guest)).toEqual([true]);
 });

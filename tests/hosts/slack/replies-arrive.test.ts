@@ -3,15 +3,15 @@
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { createAssistant } from '../../../src/assistant/assistant.ts';
 import { type OutboxPump, startOutboxPump } from '../../../src/clockwork/outbox-pump.ts';
-import { slackClient } from '../../../src/hosts/slack/clients.ts';
 import { createPoster } from '../../../src/hosts/slack/post.ts';
+import { slackWorkspaces } from '../../../src/hosts/slack/slack-workspaces.ts';
 import { type SlackHost, startSlack } from '../../../src/hosts/slack/start-slack.ts';
 import { readStudioFile } from '../../../src/read-studio-file.ts';
 import { type OpenStore, openStore } from '../../../src/store/sqlite-store.ts';
 import { messageFaults } from '../../support/block-kit-limits.ts';
 import { changed, mention, message, tap } from '../../support/slack-deliveries.ts';
 import { memoryLog } from '../../support/slack-inbox.ts';
-import { botToken, hurried, until } from '../../support/slack-running.ts';
+import { botToken, hurried, noRows, until } from '../../support/slack-running.ts';
 import { type StandIn, type StandInMessage, startStandIn } from '../../support/slack-stand-in.ts';
 
 const root = '1800000000.000100';
@@ -32,9 +32,10 @@ beforeEach(async () => {
   const files = { make: () => ({ bytes: new TextEncoder().encode('a file'), type: 'text/plain' }) };
   const assistant = createAssistant({ store, clock, settings: studio.settings, onFailure: () => undefined });
   const quiet = { info: () => undefined, warn: () => undefined, error: () => undefined };
+  const workspaces = slackWorkspaces({ settings, log, now: clock.now }, noRows);
   pump = startOutboxPump({
     store,
-    poster: createPoster({ client: slackClient(settings, log), files, log }),
+    poster: createPoster({ workspaces, files, log }),
     clock,
     log: quiet,
     channelPause: 0,
@@ -44,8 +45,9 @@ beforeEach(async () => {
     assistant.work();
     pump.wake();
   };
-  const inbox = { receive: store.receive, work: () => void setImmediate(work) };
-  host = await startSlack({ settings, inbox, threads: { knowsThread: store.knows }, log, now: clock.now });
+  const inbox = { ...store, work: () => void setImmediate(work) };
+  const threads = { knowsThread: store.knows, isShared: store.isShared };
+  host = await startSlack({ settings, workspaces, inbox, threads, log, now: clock.now });
 });
 afterEach(async () => {
   await host.stop();

@@ -1,10 +1,11 @@
 // A start that cannot succeed says why, in a sentence that holds no token.
 
 import { afterEach, beforeEach, expect, test } from 'vitest';
+import { slackWorkspaces } from '../../../src/hosts/slack/slack-workspaces.ts';
 import { type SlackHost, startSlack } from '../../../src/hosts/slack/start-slack.ts';
 import { signingSecret } from '../../support/slack-deliveries.ts';
 import { memoryInbox, memoryLog } from '../../support/slack-inbox.ts';
-import { botToken } from '../../support/slack-running.ts';
+import { botToken, noRows } from '../../support/slack-running.ts';
 import { type StandIn, startStandIn } from '../../support/slack-stand-in.ts';
 
 let slack: StandIn;
@@ -18,7 +19,10 @@ type Transport =
   | { readonly mode: 'http'; readonly signingSecret: string; readonly port: number };
 const start = (transport: Transport): Promise<SlackHost> => {
   const { inbox, threads } = memoryInbox();
-  return startSlack({ settings: { botToken, transport, apiUrl: slack.apiUrl }, inbox, threads, log: memoryLog().log, now: Date.now });
+  const settings = { botToken, transport, apiUrl: slack.apiUrl };
+  const { log } = memoryLog();
+  const workspaces = slackWorkspaces({ settings, log, now: Date.now }, noRows);
+  return startSlack({ settings, workspaces, inbox, threads, log, now: Date.now });
 };
 
 test.each([
