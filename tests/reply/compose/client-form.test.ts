@@ -30,8 +30,8 @@ test('counts, wearers, date, price with its tax, when and where it is pinned on'
     [
       'harbour dance, Sat 13 March 2027 at 14:00:',
       '',
-      '- 10 buttonholes, dried, £18.00 each: £180.00',
-      '- 2 wrist corsages, dried, £28.00 each: £56.00',
+      '- 10 buttonholes at £18.00 each, dried: £180.00',
+      '- 2 wrist corsages at £28.00 each, dried: £56.00',
       '',
       'Total £236.00, including £39.33 VAT.',
       'Buttonholes for: groom, 5 groomsmen.',
