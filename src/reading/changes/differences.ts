@@ -40,7 +40,7 @@ const forms: readonly (readonly [ReturnType<typeof pattern>, number])[] = (
       '(minus|drop|lose|remove|take off|take out|take away|knock off|subtract|losing|dropping|deduct) (out|off|away)? <n:count> (from|off|of the order|please|pls|,)?',
       -1,
     ],
-    ['(take|knock|cut) (off)? (<n:count>|a|an|one) (<material>)? (<p:piece>)? off', -1],
+    ['(take|knock|cut) (off)? (<n:count>|a|an|one) (<material>)? (<p:piece>)? off (of)? (the)? (<p:piece>)?', -1],
     [`(<n:count>|one|a couple) (less|fewer) (<p:piece>)?`, -1],
     [`(<n:count>|one) <p:piece> (less|fewer)`, -1],
     [`one less <p:piece>`, -1],

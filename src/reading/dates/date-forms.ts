@@ -45,10 +45,18 @@ const ofNextMonth = pattern('(the)? <d:ordinal> (of)? (next|this) month');
 const sunMonth = /^(sun|mar|may|sat|wed)$/;
 
 const monthOfToken = (token: Token | undefined): number => Number(token?.means['month']);
-const yearFrom = (token: Token | undefined): number | undefined => {
+// "27" is a year only where nothing else could be counted by it: not before a piece, not behind a comma.
+const yearFrom = (token: Token | undefined, tokens: readonly Token[] = []): number | undefined => {
   const text = token?.number?.amount ?? '';
   if (/^20\d{2}$/.test(text)) return Number(text);
-  return /^[2-9]\d$/.test(text) && token?.text.length === 2 ? 2000 + Number(text) : undefined;
+  if (!/^[2-9]\d$/.test(text) || token?.text.length !== 2 || token.number?.max !== undefined) return undefined;
+  const at = token === undefined ? -1 : tokens.indexOf(token);
+  const [before, after] = [tokens[at - 1], tokens[at + 1]];
+  const counts =
+    before?.text === ',' ||
+    (after !== undefined && after.kind === 'word' && after.means['material'] === undefined) ||
+    after?.number !== undefined;
+  return counts ? undefined : 2000 + Number(text);
 };
 
 const build = (context: ReadingContext, month: number, day: number, year: number | undefined): Day | undefined => {
@@ -86,7 +94,7 @@ const monthForms = (tokens: readonly Token[], index: number, context: ReadingCon
       /^(need|be|have|not|want|take|break|get|do|as|go|still|just|well|also|even|run|end|come)$/.test(tokens[match.end]?.text ?? '')
     )
       continue;
-    const year = yearFrom(y);
+    const year = yearFrom(y, tokens);
     const end = y !== undefined && year === undefined ? match.end - 1 : match.end;
     // "may 20 be enough": "may" is a month here only with a day that stands alone.
     if (m?.text === 'may' && form === monthAndDay && tokens[end] !== undefined && isA(tokens[end], 'piece')) continue;
@@ -261,7 +269,7 @@ const named = (tokens: readonly Token[], index: number, context: ReadingContext)
   for (const name of byFirstWord.get(tokens[index]?.text ?? '') ?? []) {
     const match = name.pattern.at(tokens, index, tokens.length);
     if (match === undefined) continue;
-    const year = yearFrom(match.kept['y']);
+    const year = yearFrom(match.kept['y'], tokens);
     const end = match.kept['y'] !== undefined && year === undefined ? match.end - 1 : match.end;
     const next = tokens[end]?.text ?? '';
     if (/^(card|cards|rush|week|stock|orders)$/.test(next)) return undefined;

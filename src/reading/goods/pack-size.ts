@@ -26,6 +26,7 @@ const forms: readonly (readonly [ReturnType<typeof pattern>, boolean])[] = (
     ['<n:count> (per|to a|to the|in a|in the|/|in each) <k:pack>', false],
     ['(/|per|a|the|an) <k:pack>', false],
     ['for <n:count>', false],
+    ['<n:count> for', false],
     [`(of|x|\\(|/|pk|per|-) <n:count> (<u:pack>|${counted})? (\\))?`, false],
     [`<n:count> (stem|stems|pc|pcs|pieces|heads|count|ct|pk|stm|pins)`, false],
     ['<q:count> (x)? <k:pack> (of)?', true],

@@ -276,9 +276,12 @@ export const findMentions = (reader: Reader): Mention[] => {
       const mine = mentions.at(-1);
       const counted = mentions.some((mention) => mention.kind === token.means['piece'] && mention.countIndex !== undefined);
       if (mine !== undefined)
-        mentions[mentions.length - 1] = counted
-          ? { ...mine, priceIndex: pair }
-          : { ...mine, count: reader.tokens[pair] as Token, countIndex: pair, end: pair + 1 };
+        mentions[mentions.length - 1] =
+          eachCount !== undefined
+            ? { ...mine, priceIndex: pair, count: eachCount, countIndex: each?.start ?? pair, apart: true }
+            : counted
+              ? { ...mine, priceIndex: pair }
+              : { ...mine, count: reader.tokens[pair] as Token, countIndex: pair, end: pair + 1 };
       usedTo = pair + 1;
       index = last;
       continue;

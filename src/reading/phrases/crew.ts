@@ -23,6 +23,9 @@ const pairForms: readonly (readonly [ReturnType<typeof pattern>, number])[] = [
   [pattern('(on my own|by myself|solo|on my tod|myself|just me|only me|me)'), 1],
   [pattern('(a|one|an|another|extra) (extra)? <bench>'), 1],
 ];
+const meAnd = pattern(
+  '(me|myself|i) (and|&|plus|\\+) <n:count> (others|more|helpers|of the girls|of the team|friends|girls|lads|casuals|freelancers)',
+);
 const wageForms = [
   pattern('<w:money> (per|an|a|/|p|p/h|ph|each per|-) (/)? (hour|hr|h|hrs|hourly)'),
   pattern('<w:money> (ph|p/h|phr|hourly|hr|hour)'),
@@ -89,6 +92,8 @@ const peopleIn = (reader: Reader, part: Part): number | undefined => {
     const match = form.in(reader.tokens, part.start, part.end);
     if (match !== undefined && match.kept['n']?.number?.max === undefined) return Number(match.kept['n']?.number?.amount);
   }
+  const others = meAnd.in(reader.tokens, part.start, part.end);
+  if (others !== undefined) return 1 + Number(others.kept['n']?.number?.amount);
   for (const [form, people] of pairForms) {
     const match = form.in(reader.tokens, part.start, part.end);
     if (match !== undefined) return people;

@@ -344,7 +344,7 @@ const find = (reader: Reader): Finding[] => {
   );
   const strong =
     ((lead(reader) || forDate) && !(working(reader) && !namedEvent(reader))) ||
-    bareDate(reader, reads) ||
+    (bareDate(reader, reads) && !working(reader)) ||
     (tradeWords(reader) && !working(reader));
   const usable = reads.filter((read) => strong || read.relative !== true).filter((read) => read.relative !== true || strong);
   const day = usable.some((read) => read.relative !== true) ? usable.filter((read) => read.relative !== true) : usable;

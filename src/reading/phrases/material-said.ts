@@ -43,7 +43,10 @@ export const isMaterial = (reader: Reader, index: number): boolean => {
   )
     return false;
   if (/^(dry|dries)$/.test(token.text) && next !== undefined && (verbBefore.test(next.text) || next.number !== undefined)) return false;
-  return reader.tokens[index - 1]?.text !== 'to' && !/^(we|i|they|can|will|must|should|need)$/.test(reader.tokens[index - 1]?.text ?? '');
+  return (
+    !(reader.tokens[index - 1]?.text === 'to' && /^(dry|dries|real|live|fresh)$/.test(token.text) && token.text !== 'fresh') &&
+    !/^(we|i|they|can|will|must|should|need)$/.test(reader.tokens[index - 1]?.text ?? '')
+  );
 };
 
 const trade = (reader: Reader): boolean =>

@@ -138,7 +138,7 @@ const needed = (reader: Reader, mentions: readonly Mention[], prices: readonly P
   });
 };
 
-const ofThem = pattern('<n:count> (of them|of those|of these|in all|off|no|nos)');
+const ofThem = pattern('<n:count> (of them|of those|of these|in all|off|no|nos|pax|guests|people|persons|of ,)');
 const neededNumber = (
   reader: Reader,
   from: number,

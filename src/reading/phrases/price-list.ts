@@ -211,7 +211,7 @@ const find = (reader: Reader): Finding[] => {
     const cuts = stretches(reader, part.start, part.end, (index) => isPrice(reader, index, packed, known));
     const last = cuts.at(-1);
     const common = cuts.length > 1 && last !== undefined ? commonPack(reader, cuts) : {};
-    const facts = cuts.flatMap((cut) => readItem(reader, cut, common) ?? []);
+    const facts = cuts.flatMap((cut) => readItem(reader, cut, common) ?? []).flatMap(apart);
     if (facts.length === 0) continue;
     const { facts: _, ...rest } = found(reader, part.start, part.end, []);
     findings.push({ ...rest, facts: shareTax(facts) });
@@ -227,6 +227,12 @@ const commonPack = (reader: Reader, cuts: readonly Stretch[]): PackSize => {
   return withPack.length === 1 && only === packs.at(-1) && only !== undefined
     ? { ...(only.per === undefined ? {} : { per: only.per }), ...(only.size === undefined ? {} : { size: only.size }) }
     : {};
+};
+
+// "limonium and statice both 5 a bunch": one price for two.
+const apart = (fact: FactOf<'pack'>): FactOf<'pack'>[] => {
+  const names = fact.item.replace(/ (both|all)$/, '').split(' and ');
+  return names.length > 1 ? names.map((item) => ({ ...fact, item })) : [fact];
 };
 
 const shareTax = (given: readonly FactOf<'pack'>[]): FactOf<'pack'>[] => {

@@ -128,9 +128,7 @@ const findPart = (reader: Reader, part: Part): Finding[] => {
     sweep(
       form,
       (match) =>
-        at === 1 && !anything && !saysLeft(tokens, match)
-          ? undefined
-          : { fact: 'left', count: amountOf(match.kept['n']), ...pieceIn(match) },
+        at === 1 && !saysLeft(tokens, match, anything) ? undefined : { fact: 'left', count: amountOf(match.kept['n']), ...pieceIn(match) },
       at === 2,
     );
   }

@@ -76,6 +76,19 @@ const forms: readonly (readonly [Asked, readonly string[]])[] = [
     ],
   ],
   [
+    'fits',
+    [
+      `(have|got|is there|there) <any>{0,2} (time|room|capacity|space) ${anything}`,
+      `(can|will) <any>{0,4} (finish|get it done|manage) ${anything}`,
+    ],
+  ],
+  ['labourTime', [`how many ${anything} in <duration>`]],
+  ['drying', [`when ${anything} (cut|pick|harvest|forage|gather) ${anything}`]],
+  ['remaining', [`any ${anything} (left|still|to do|to make|outstanding|remaining)`]],
+  ['price', [`what did (it|that|they|we|this) (cost|charge) ${anything}`]],
+  ['packing', [`how many boards ${anything}`]],
+  ['whatIf', [`(is|would|will) <amount> <any>{0,4} (enough|ok|okay|work|cover)`]],
+  [
     'labourTime',
     [
       `(is|are|will|would|be) <duration> (enough|ok|long enough|plenty|sufficient) ${anything}`,
@@ -142,7 +155,9 @@ const forms: readonly (readonly [Asked, readonly string[]])[] = [
   ['picture', ['(picture|image|month view|pic)']],
   ['card', ['(bench|recipe|make) (card|cards|sheet)', 'card for the wall']],
   ['pinOn', ['(pin-on|pin on|pinning) (sheet|list)', 'who gets (what|which) <any>{0,3}']],
-  ['packing', ['(packing|pack|loading) (list|sheet)', 'what <any>{0,3} (to)? (pack|bring|load|take)', '(board|boards) (labels|label)']],
+  ['labels', ['(board|boards|box) (labels|label)', 'labels (for|please)? <any>{0,3}']],
+  ['sheets', ['(all|every|print) (the)? (sheets|sheet|cards|print outs|printouts)', 'print (everything|it all|the lot)']],
+  ['packing', ['(packing|pack|loading) (list|sheet)', 'what <any>{0,3} (to)? (pack|bring|load|take)']],
   ['calendar', ['(calendar|ics|ical|diary) <any>{0,2}', 'make-ahead <any>{0,2}', '(timeline|schedule|plan)']],
   [
     'review',

@@ -149,7 +149,7 @@ const leadIns = new Set([
 ]);
 // Requests that look like questions: "can you make it 45".
 const request = pattern(
-  '(can|could|would|will) (you|u|ya|someone|we please) (please|pls|plz|just|also)? (make|change|update|add|put|bump|set|log|note|swap|drop|move|record|mark|take|knock|correct|fix|switch|remove|order|bring|get|grab|pass|check)',
+  '(can|could|would|will) (you|u|ya|someone|we please) (please|pls|plz|just|also)? (make|change|update|add|put|bump|set|log|note|swap|drop|move|record|mark|take|knock|correct|fix|switch|remove|order|bring|get|grab|pass|check|price|quote|cost)',
 );
 // Commands that ask without a question word.
 const commands = [
@@ -164,7 +164,11 @@ const commands = [
   'status',
   'overview',
   'calendar',
+  'remind me <any>{0,6}',
   'bench card',
+  'board labels',
+  'print (everything|all|the sheets)',
+  'all sheets',
   'pin-on sheet',
   'try <number> (to|and|-) <number>',
   'try <number>',

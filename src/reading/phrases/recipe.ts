@@ -10,7 +10,7 @@ import { roles } from '../words/people-words.ts';
 import { portionWords } from '../words/trade-words.ts';
 
 const perPiece = pattern(
-  '(per|for each|for every|in each|each|for a|for an|a|an|in a|in every|into each|every|for one|for 1|to a|/) <p:piece> (has|gets|have|needs|takes|uses|is|contains|:|=|-|,)? ',
+  '(<each>|per|for each|for every|in each|each|for a|for an|a|an|in a|in every|into each|every|for one|for 1|to a|/) <p:piece> (has|gets|have|needs|takes|uses|is|contains|:|=|-|,)? ',
 );
 const perEach = pattern('(<each>|each one|for each)');
 const heading = pattern(
@@ -30,6 +30,7 @@ const stemCount = pattern(
   '(<n:amount>|half a) (<ingredient>)? (stem|stems) (in|per|each|a|for|to|/|go in|goes in|of flowers)? (each|a|every|per|an)? (<each>|<p:piece>)',
 );
 const sameAs = pattern('(the)? <r:role> (is|gets|has)? (the)? same as (the)? <s:role>');
+const stemsIn = pattern('<p:piece> (needs|takes|has|have|get|gets|uses|use|take|need|is) (about|around)? <n:amount> stems (<each>)?');
 const nobuying =
   /^(order|ordered|ordering|buy|bought|buying|need|needs|left|got|get|arrived|came|want|short|received|delivered|delivery|in stock|stock|missing|dead|add|drop|swap|lost|sold|are|need)$/;
 
@@ -54,6 +55,7 @@ const quantity = (
   }
   if (number?.form === 'length' || number?.form === 'weight')
     return { length: Number(number.amount), unit: number.unit ?? '', next: index + 1 };
+  if (/^(sprig|stem|head|bloom|floret|stalk)$/.test(token.text) && tokens[index + 1]?.text === 'of') return { stems: 1, next: index + 2 };
   if (token.text === 'half' || token.text === 'quarter') {
     const article = /^(a|an|of)$/.test(tokens[index + 1]?.text ?? '') ? 1 : 0;
     return { stems: token.text === 'half' ? 0.5 : 0.25, next: index + 1 + article };
@@ -177,7 +179,7 @@ const yields = (reader: Reader, start: number, end: number): Finding | undefined
     const line = { ingredient: item ?? 'stem', stems };
     return found(reader, match.start, match.end, [{ fact: 'recipe', lines: [line], pieces, ...kindOf(match) }]);
   }
-  const each = stemCount.in(reader.tokens, start, end);
+  const each = stemsIn.in(reader.tokens, start, end) ?? stemCount.in(reader.tokens, start, end);
   if (each === undefined || linesIn(reader, start, each.start)?.some((line) => line.known) === true) return undefined;
   const counted = reader.tokens.slice(start, end).filter((token) => isCount(token)).length;
   if (counted > 1) return undefined;

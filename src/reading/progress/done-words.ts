@@ -3,7 +3,7 @@
 export const doneWord =
   'done|made|finished|completed|complete|ready|boxed|packed|sorted|in the box|in the fridge|in the cooler|in the chiller|boxed up|finito|in the bag|all done|boarded|on the board|packed up|bagged|good to go|ticked off|wrapped up|off the bench|over and done|in boxes|done and dusted|knocked over|dusted|in box|dun|finsihed|finshed|fin|finised|compleated|completd|pinned to the board|on boards|up on the board|d0ne|donee';
 export const didWord =
-  'made|did|finished|completed|done|knocked out|smashed out|smashed|banged out|churned out|got through|got thru|boxed|pumped out|turned out|cranked out|knocked up|whipped up|got done|ive made|made up|knocked off|nailed|have made|polished off|rattled through|rattled off|ploughed through|powered through|put together|bashed out|hammered out|have done|packed|flew through|blitzed|assembled|maid|mde|built|whizzed through|whacked out|raced through|got up to|finishd|finsihed|finshed|wrapped up';
+  'made|did|finished|completed|done|knocked out|smashed out|smashed|banged out|churned out|got through|got thru|boxed|pumped out|turned out|cranked out|knocked up|whipped up|got done|ive made|made up|knocked off|nailed|have made|polished off|rattled through|rattled off|ploughed through|powered through|put together|managed|bashed out|hammered out|have done|packed|flew through|blitzed|assembled|maid|mde|built|whizzed through|whacked out|raced through|got up to|finishd|finsihed|finshed|wrapped up';
 export const stageWord =
   'wired|taped|cut|prepped|glued|started|conditioned|stripped|begun|half made|on the go|in progress|half done|sprayed|hung|ribboned|backed|mossed|drying|laid out|part made|part done|partly done|underway|mocked up|stemmed|trimmed|dethorned|bound|hydrated|hydrating';
 

@@ -80,10 +80,10 @@ const forms: readonly (readonly [string, Build])[] = [
     allOf,
   ],
   [
-    "(everything|all|all of them|the lot|them all|whole lot|whole order|whole thing|every last one|every one|all of it|all the pieces|everythings|everything's|full order|entire order) (is|are|now|has been|have been|been|'s)? (all)? (done|finished|made|boxed|complete|completed|packed)",
+    "(<all>|everything|all|all of them|the lot|them all|whole lot|whole order|whole thing|every last one|every one|all of it|all the pieces|everythings|everything's|full order|entire order) (is|are|now|has been|have been|been|'s)? (all)? (done|finished|made|boxed|complete|completed|packed)",
     allOf,
   ],
-  ['(done|finished|made|completed) (the lot|them all|all of them|everything|for the lot|all|all of it)', allOf],
+  ['(done|finished|made|completed|boxed) (<all>|the lot|them all|all of them|everything|for the lot|all|all of it)', allOf],
   [
     `(all|the whole) <n:count> (of)? (the|them)? (<material>)? (<p:piece>)? ${be}{0,2} ${done}`,
     (match) => ({ ...(counts(match) as object), all: true }) as Unworded,

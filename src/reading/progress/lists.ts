@@ -5,9 +5,9 @@ import type { Reader, Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import { amountOf, listEnd, pieceIn } from './finished-forms.ts';
 
-const item = pattern('(and|+|&|,|all|the|plus|both|our)? (all|the)? <n:count> (<material>)? <p:piece>');
-const bothItem = pattern('(and|+|&|,|plus)? both (the)? <p:piece>');
-const further = pattern('(and|+|&|,|plus) (the|all)? (<n:count>|both|a|all) (<material>|the)? <p:piece>');
+const item = pattern('(and|+|&|,|n|all|the|plus|both|our)? (all|the)? <n:count> (<material>)? <p:piece>');
+const bothItem = pattern('(and|+|&|,|n|plus)? both (the)? <p:piece>');
+const further = pattern('(and|+|&|,|n|plus) (the|all)? (<n:count>|both|a|all) (<material>|the)? <p:piece>');
 
 export interface DoneList {
   readonly match: Match;

@@ -30,8 +30,9 @@ export const leftForms: readonly Pattern[] = [
 const remainder = /^(left|go|remaining|outstanding|pending|balance|still|finish)$/;
 const todo = /^(left|go|do|make|remaining|outstanding|pending|balance|finish)$/;
 /** Whether a loose form truly speaks of what is left. */
-export const saysLeft = (tokens: readonly Token[], match: Match): boolean => {
+export const saysLeft = (tokens: readonly Token[], match: Match, besideWork: boolean): boolean => {
   const stretch = tokens.slice(match.start, match.end);
+  if (besideWork) return stretch.some((token) => remainder.test(token.text));
   return stretch.some((token) => remainder.test(token.text)) && stretch.some((token) => todo.test(token.text));
 };
 

@@ -273,7 +273,7 @@ const joinThousands = (tokens: readonly Token[]): Token[] => {
   return joined;
 };
 
-const gluedLetters = /^(x|ea|each|pp|pcs?|nos?|k|odd|ish|am|pm|per|doz|bh|bhs|pc)$/;
+const gluedLetters = /^(x|pk|ct|s|ea|each|pp|pcs?|nos?|k|odd|ish|am|pm|per|doz|bh|bhs|pc)$/;
 
 // "bay9", "4b", "a12": letters and digits in one word are somebody's code.
 const isCode = (tokens: readonly Token[], index: number): boolean => {
@@ -284,6 +284,23 @@ const isCode = (tokens: readonly Token[], index: number): boolean => {
 };
 
 // "nine pounds fifty", "9 pounds 50": the pence said after the pounds.
+// "eleven fifty each": a price in words. Two bare numbers side by side are a price only before "each".
+const wordedPrice = (tokens: readonly Token[], index: number): Unit | undefined => {
+  const [whole, cents, after] = [tokens[index]?.number, tokens[index + 1]?.number, tokens[index + 2]];
+  if (
+    whole?.form !== 'plain' ||
+    cents?.form !== 'plain' ||
+    whole.worded !== true ||
+    cents.worded !== true ||
+    !/^\d{2}$/.test(cents.amount) ||
+    !/^\d{1,2}$/.test(whole.amount)
+  )
+    return undefined;
+  return after !== undefined && /^(each|ea|apiece|per|a|\/)$/.test(after.text)
+    ? { number: { form: 'money', amount: tidyAmount(`${whole.amount}.${cents.amount}`) }, next: index + 2 }
+    : undefined;
+};
+
 const pence = (tokens: readonly Token[], unit: Unit): Unit => {
   const [last, more, after] = [tokens[unit.next - 1], tokens[unit.next], tokens[unit.next + 1]];
   if (
@@ -309,7 +326,11 @@ export const joinUnits = (given: readonly Token[]): Token[] => {
     const plain: Unit | undefined =
       note !== undefined
         ? { number: { form: 'money', amount: note }, next: index + 1 }
-        : (currencyBefore(tokens, index) ?? clockTime(tokens, index) ?? ordinal(tokens, index) ?? unitAfter(tokens, index));
+        : (wordedPrice(tokens, index) ??
+          currencyBefore(tokens, index) ??
+          clockTime(tokens, index) ??
+          ordinal(tokens, index) ??
+          unitAfter(tokens, index));
     const unit = plain === undefined ? undefined : pence(tokens, plain);
     if (unit !== undefined) {
       const last = tokens[unit.next - 1] as Token;
