@@ -1,6 +1,9 @@
 // Works out what an event comes to: its price now, and, when somebody looks, the bench over all open events of the workspace.
 
 import { buyForEvents, type EventWithRecipe, studioPrices } from '../buying/buy-for-events.ts';
+import { fitEvent } from '../buying/fit-event.ts';
+import { quotedPrices } from '../buying/quoted-prices.ts';
+import type { PieceKind } from '../handbook/pieces.ts';
 import type { BenchPlan, EventPlan } from '../planning/bench-plan.ts';
 import { type BenchRules, benchRules } from '../planning/bench-rules.ts';
 import { type EventToPlan, eventToPlan } from '../planning/event-to-plan.ts';
@@ -24,8 +27,11 @@ export type Considered = Pick<
   | 'plan'
   | 'benchParts'
   | 'prices'
+  | 'quotedPrices'
+  | 'fitting'
   | 'buying'
   | 'openEvents'
+  | 'pastEvents'
   | 'titleOf'
   | 'standing'
   | 'manner'
@@ -39,14 +45,15 @@ export const consider = (store: Store, key: ThreadKey, event: EventState, studio
   const own = benchKey(key);
   const rules = benchRules(studio);
   const open = once(() => withOwn(store.openEvents(key.workspace, today), key, event));
-  const events = once(() => toPlan(open(), studio, rules));
+  // Of two events on one day the newer gives way: it takes earlier bench days, and what the older one was told still holds.
+  const events = once(() => toPlan(open().toReversed(), studio, rules));
   const bench = once((): BenchPlan => planBench(events(), rules, today));
-  const named = once(() =>
-    open().map((one): NamedEvent => ({ key: benchKey(one.key), title: eventTitle(one.state, manner), state: one.state })),
-  );
+  const naming = (one: OpenEvent): NamedEvent => ({ key: benchKey(one.key), title: eventTitle(one.state, manner), state: one.state });
+  const named = once(() => open().map(naming));
   const prices = once(() => studioPrices(studio));
+  const price = priceEvent(studio.settings, event, today);
   const toBuy = (one: OpenEvent): EventWithRecipe => {
-    const steps = bench().events.find((event) => event.key === benchKey(one.key))?.calendar ?? [];
+    const steps = bench().of(benchKey(one.key))?.calendar ?? [];
     return { id: benchKey(one.key), state: one.state, orderBy: steps.find((step) => step.step === 'order by')?.date };
   };
   return {
@@ -54,27 +61,33 @@ export const consider = (store: Store, key: ThreadKey, event: EventState, studio
     studio,
     today,
     manner,
-    price: priceEvent(studio.settings, event, today),
+    price,
     bench,
-    plan: (): EventPlan | undefined => (event.date && event.lines.length > 0 ? bench().events.find((one) => one.key === own) : undefined),
+    plan: (): EventPlan | undefined => (event.date && event.lines.length > 0 ? bench().of(own) : undefined),
     benchParts: () => ({ events: events(), rules }),
     prices,
+    quotedPrices: once(() => quotedPrices(event, studio, prices())),
+    fitting: perPiece((piece) => fitEvent(event, price, prices().items, piece)),
     buying: {
       all: once(() => buyForEvents(open().map(toBuy), prices())),
       own: once(() => buyForEvents([toBuy({ key, state: event })], prices())),
     },
     openEvents: named,
+    pastEvents: once(() => withOwn(store.openEvents(key.workspace, firstDay), key, event).map(naming)),
     titleOf: (wanted) => named().find((one) => one.key === wanted)?.title ?? 'this event',
     standing: () => standing(store.entries(key)),
   };
 };
 
-/** The open events with this one as it is about to be, wherever the store still has it as it was. */
+const firstDay = '0001-01-01' as Day; // before any event
+
+/** The open events with this one as it is about to be, in its own place: who looks must not change the plan. */
 const withOwn = (stored: readonly OpenEvent[], key: ThreadKey, event: EventState): readonly OpenEvent[] => {
   const own = benchKey(key);
-  const others = stored.filter((one) => benchKey(one.key) !== own);
-  const worthListing = event.lines.length > 0 || event.date !== undefined;
-  return worthListing && !event.cancelled ? [...others, { key, state: event }] : others;
+  const isOwn = (one: OpenEvent): boolean => benchKey(one.key) === own;
+  const worthListing = (event.lines.length > 0 || event.date !== undefined) && !event.cancelled;
+  if (!worthListing) return stored.filter((one) => !isOwn(one));
+  return stored.some(isOwn) ? stored.map((one) => (isOwn(one) ? { key, state: event } : one)) : [...stored, { key, state: event }];
 };
 
 const toPlan = (open: readonly OpenEvent[], studio: StudioState, rules: BenchRules): readonly EventToPlan[] =>
@@ -85,5 +98,14 @@ const once = <T>(work: () => T): (() => T) => {
   return () => {
     done ??= { value: work() };
     return done.value;
+  };
+};
+
+/** Worked out once for each kind asked about. */
+const perPiece = <T>(work: (piece: PieceKind | undefined) => T): ((piece?: PieceKind) => T) => {
+  const done = new Map<PieceKind | undefined, T>();
+  return (piece) => {
+    if (!done.has(piece)) done.set(piece, work(piece));
+    return done.get(piece) as T;
   };
 };

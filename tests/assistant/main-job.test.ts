@@ -7,8 +7,6 @@ import { demoStudio, talkJson } from '../support/converse.ts';
 const order = { thread: 't1', id: 'm1', author: 'u1', text: '40 lapel pieces at 25 inc tax' };
 const date = { thread: 't1', id: 'm2', author: 'u1', text: 'dried, event 14 March' };
 
-const last = <T>(list: readonly T[]): T => list.at(-1) as T;
-
 describe('the main job', () => {
   it('leaves the stems money of the check values and a dated calendar', async () => {
     const [first, second] = await talkJson([order, date]);
@@ -34,14 +32,22 @@ describe('the main job', () => {
     expect(second?.figures.bench).toMatchObject({ fits: true, minutesPlanned: 600 });
   });
 
-  it('keeps threads apart, except on the bench they share', async () => {
+  it('keeps threads apart', async () => {
     const [, , other] = await talkJson([order, date, { thread: 't2', id: 'm3', text: 'summary' }]);
     expect(other?.reply?.text).toContain('nothing in this thread yet');
-    const start = { thread: 't1', id: 'm4', text: 'when do we start?' };
+  });
+
+  it('plans all threads on one bench, the same from whichever thread one looks', async () => {
+    const ask = (thread: string, id: string) => ({ thread, id, text: 'when do we start?' });
     const big = { thread: 't2', id: 'm3', text: '150 buttonholes at 20 inc, dried, event 14 March' };
-    const alone = last(await talkJson([order, date, start])).figures.bench;
-    const beside = last(await talkJson([order, date, big, start])).figures.bench;
-    expect(beside?.['days']).not.toEqual(alone?.['days']);
+    const lines = await talkJson([order, date, big, ask('t1', 'm4'), ask('t2', 'm5')]);
+    const minutes = (index: number) => lines[index]?.figures.bench?.['days'] as readonly { date: string; minutes: number }[];
+    expect(minutes(4)).toEqual(minutes(2));
+    expect(minutes(3)).toEqual(minutes(1)); // the older event keeps its days
+    for (const { date: day, minutes: older } of minutes(3)) {
+      const newer = minutes(4).find((one) => one.date === day)?.minutes ?? 0;
+      expect(older + newer, day).toBeLessThanOrEqual(2 * 4 * 60); // two people, four hours
+    }
   });
 });
 
