@@ -10,7 +10,7 @@ const whyMissing: { readonly [why in MissingPrice['why']]: string } = {
   'which stem': 'of which flower?',
   'no pack size': 'how many are in a pack?',
   'sold by length': 'sold by length, so say how long each is cut',
-  'sold by count': 'sold by the piece, so say how many',
+  'sold by count': 'sold by the stem or piece, so say how many',
   'sold by weight': 'sold by weight, so say how many stems a pack makes',
   'unit unclear': 'I do not know that unit',
   'longer than a pack': 'one cut is longer than a whole pack',

@@ -13,7 +13,7 @@ import { pieceName } from '../words/names.ts';
 import { amountWords } from '../words/packs.ts';
 import { type BatchCost, costBatch, costedBatches } from './cost-batch.ts';
 import { missingBlocks } from './missing-prices.ts';
-import { overBlocks } from './over-budget.ts';
+import { isOver, overBlocks } from './over-budget.ts';
 import { sinceQuotedBlocks } from './since-quoted.ts';
 
 /**
@@ -39,7 +39,7 @@ const ownBlocks = ({ batch, cost, line }: Costed, answer: Answer): readonly Bloc
 
 const mainBlocks = ({ batch, cost, line }: Costed, answer: Answer): readonly Block[] => {
   if (cost.rows.length === 0) return [];
-  const over = line && cost.over.greaterThan(0) ? overBlocks(batch, cost, line, answer) : [];
+  const over = line && isOver(cost) ? overBlocks(batch, cost, line, answer) : [];
   const sundries = sundriesLine(cost, line !== undefined, answer.manner);
   return [
     { block: 'answer', line: costLine(batch, cost, line, answer) },

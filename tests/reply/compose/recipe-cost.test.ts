@@ -41,6 +41,14 @@ describe('a recipe', () => {
     expect(await lastReply('40 buttonholes at 26.50 inc', 'each buttonhole: 3 bunny tails, 2 craspedia, 1 statice')).toMatch(/under the £/);
   });
 
+  it('whose sundries are beyond the plan takes them from the stems money', async () => {
+    const reply = await lastReply('40 buttonholes at 15 inc', 'each buttonhole: 4 bunny tails, 1m velvet ribbon');
+    expect(reply).toContain('Each buttonhole takes £1.16 of stems: £0.49 under the £1.65 there is.');
+    expect(reply).toContain('Sundries from the list come to £1.60: £0.85 over the £0.75 planned.');
+    expect(reply).toContain('- Bunny tails: 2 instead of 4 (£0.58 of stems)');
+    expect(reply).toContain('- Keep it and charge £17.50 each'); // 4 × (1.16 + 1.60) × 1.3 × 1.2 = 17.2224, up to the half pound
+  });
+
   it("tells a wearer's own in a line of its own", async () => {
     const reply = await lastReply(order, 'each buttonhole: 3 bunny tails, 1 statice', 'groom: 5 bunny tails');
     expect(reply).toContain('Each buttonhole takes £1.62 of stems');
