@@ -22,6 +22,7 @@ export interface Settings {
   readonly store: string;
   readonly studioFile: string | undefined;
   readonly play: string | undefined; // a conversation file instead of the keyboard
+  readonly files: string | undefined; // the folder where the terminal saves calendars and lists
   readonly slack: {
     readonly botToken: string | undefined;
     readonly appToken: string | undefined;
@@ -44,11 +45,12 @@ const options = {
   store: { type: 'string' },
   studio: { type: 'string' },
   play: { type: 'string' },
+  files: { type: 'string' },
 } as const;
 
 /** Reads the arguments after the script name and the environment. An empty variable counts as unset. */
 export const readSettings = (args: readonly string[], env: Readonly<Record<string, string | undefined>>): SettingsRead => {
-  let values: { talk?: boolean; json?: boolean; now?: string; store?: string; studio?: string; play?: string };
+  let values: { talk?: boolean; json?: boolean; now?: string; store?: string; studio?: string; play?: string; files?: string };
   try {
     values = parseArgs({ args: [...args], options, strict: true, allowPositionals: false }).values;
   } catch (error) {
@@ -56,7 +58,7 @@ export const readSettings = (args: readonly string[], env: Readonly<Record<strin
     return {
       ok: false,
       troubles: [
-        `${words}. Known options: --talk, --json, --now 2027-01-20T09:00:00Z, --store FILE or :memory:, --studio FILE, --play FILE`,
+        `${words}. Known options: --talk, --json, --now 2027-01-20T09:00:00Z, --store FILE or :memory:, --studio FILE, --play FILE, --files FOLDER`,
       ],
     };
   }
@@ -76,6 +78,7 @@ export const readSettings = (args: readonly string[], env: Readonly<Record<strin
       store: values.store ?? (terminal ? ':memory:' : vars.BENCHBELL_STORE),
       studioFile: values.studio ?? vars.BENCHBELL_STUDIO,
       play: values.play,
+      files: values.files,
       slack: {
         botToken: vars.SLACK_BOT_TOKEN,
         appToken: vars.SLACK_APP_TOKEN,

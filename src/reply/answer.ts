@@ -1,7 +1,9 @@
 // Everything a reply is composed from: what was said and what it changed, the figures, and how this studio likes things shown.
 
 import type { BuyingList } from '../buying/buying-list.ts';
+import type { FitForEvent } from '../buying/fit-event.ts';
 import type { PriceList } from '../buying/price-list.ts';
+import type { PieceKind } from '../handbook/pieces.ts';
 import type { BenchPlan, EventPlan } from '../planning/bench-plan.ts';
 import type { BenchRules } from '../planning/bench-rules.ts';
 import type { EventToPlan } from '../planning/event-to-plan.ts';
@@ -21,6 +23,7 @@ import type { Says } from './words/names.ts';
 
 export interface Answer {
   readonly how: 'stated' | 'edited' | 'withdrawn' | 'undone';
+  readonly message?: string; // id of the message answered, for a button that takes it back
   readonly before: EventState;
   readonly event: EventState;
   readonly studio: StudioState;
@@ -35,9 +38,14 @@ export interface Answer {
   readonly bench: () => BenchPlan;
   readonly plan: () => EventPlan | undefined; // this event's part of the bench plan
   readonly benchParts: () => { readonly events: readonly EventToPlan[]; readonly rules: BenchRules };
-  readonly prices: () => PriceList;
+  readonly prices: () => PriceList; // today's
+  readonly quotedPrices: () => PriceList; // today's, with the prices this event was quoted at
+  readonly pricesBefore: () => PriceList; // today's before this message
+  readonly listRead?: number; // rows of a price list this message brought, changed or not
+  readonly fitting: (piece?: PieceKind) => FitForEvent | undefined; // recipes from the price list for what this event leaves; undefined before a price
   readonly buying: { readonly all: () => BuyingList; readonly own: () => BuyingList }; // all open events pooled, and this one alone
   readonly openEvents: () => readonly NamedEvent[]; // of this workspace, this one included, by date
+  readonly pastEvents: () => readonly NamedEvent[]; // all of this workspace, whenever they are
   readonly titleOf: (key: string) => string; // the name of an event on the bench
   readonly standing: () => readonly Standing[]; // what each message of this thread stands for, oldest first
   readonly manner: Manner;

@@ -17,6 +17,10 @@ const sentences: { readonly [why in AskReason]: (ask: Ask) => Line } = {
     text`${quoted(ask.words)} is not the studio's currency, and I never convert. Is the figure in the studio's own money?`,
   'which material': () => text`Which material are they? The tax rate, or the calendar, depends on it.`,
   'which rate': () => text`Mixed pieces: which tax rate does your accountant use?`,
+  'which recipe': (ask) =>
+    ask.choices.length === 1 ? text`Shall I take it as the recipe?` : text`Shall I take one of these as the recipe?`,
+  'spent on what': (ask) => text`${quoted(ask.words)}: on stems alone, or on everything (ribbon, pins and all)?`,
+  'plan with this': () => text`Plan with this from now on? Nothing changes until you choose.`,
   'did you mean': (ask) => text`I don't know the word in ${quoted(ask.words)}. Did you mean this?`,
 };
 
