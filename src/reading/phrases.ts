@@ -6,6 +6,7 @@ import { correction } from './phrases/correction.ts';
 import { crew } from './phrases/crew.ts';
 import { eventDate } from './phrases/event-date.ts';
 import { eventTitle } from './phrases/event-title.ts';
+import { keeping } from './phrases/keeping.ts';
 import { materialSaid } from './phrases/material-said.ts';
 import { order } from './phrases/order.ts';
 import { otherWork } from './phrases/other-work.ts';
@@ -20,6 +21,7 @@ import { wearersList } from './phrases/wearers-list.ts';
 
 export const phrases: readonly Phrase[] = [
   // Whole sentences first: what they are about decides what their numbers mean.
+  keeping,
   undo,
   question,
   ownRule,

@@ -21,6 +21,7 @@ export type AskReason =
   | 'which recipe' // of those proposed
   | 'spent on what' // "spent 182.40": the stems, or everything
   | 'plan with this' // minutes and spares a look-back taught
+  | 'really forget' // everything kept of the event
   | 'did you mean';
 
 /** One answer a person may choose. `words` is what they can type instead of tapping; choosing it states `facts`. */
@@ -30,7 +31,7 @@ export interface Choice {
 }
 
 export interface Ask {
-  readonly about: 'price' | 'date' | 'count' | 'piece' | 'material' | 'made' | 'tax' | 'item';
+  readonly about: 'price' | 'date' | 'count' | 'piece' | 'material' | 'made' | 'tax' | 'item' | 'event';
   readonly why: AskReason;
   readonly words: string; // the words in question
   readonly choices: readonly Choice[];

@@ -2,6 +2,7 @@
 
 import { pattern } from '../pattern.ts';
 import type { Token } from '../text/token.ts';
+import { wordList } from '../words/word-list.ts';
 
 export interface Zones {
   readonly fresh: readonly (readonly [number, number])[];
@@ -21,7 +22,9 @@ const taxNegated = (tokens: readonly Token[], index: number): boolean => {
   return next?.means['included'] !== undefined && (isTax(before) || isTax(after));
 };
 
-const tags = ['material', 'piece', 'weekday', 'month', 'included', 'onTop', 'each', 'all', 'taxName', 'taxWord'];
+const tags = wordList(`
+  material, piece, weekday, month, included, onTop, each, all, taxName, taxWord
+`);
 const comparable = (token: Token): boolean => token.number !== undefined || tags.some((tag) => token.means[tag] !== undefined);
 
 const butNow = /^(,|but|-|\.|;|it's|its|should|now|make|->|>|\()$/;

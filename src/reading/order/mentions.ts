@@ -5,6 +5,7 @@ import { pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import { isCount, isNumber, type Token } from '../text/token.ts';
 import { sundryHeads } from '../words/piece-words.ts';
+import { wordList } from '../words/word-list.ts';
 
 export interface Mention {
   readonly index: number; // the piece word
@@ -23,90 +24,14 @@ export interface Mention {
 }
 
 // Between a number and its piece only describing words may stand.
-const breaks = new Set([
-  'and',
-  'for',
-  'with',
-  'to',
-  'at',
-  'from',
-  'is',
-  'are',
-  'was',
-  'were',
-  'have',
-  'has',
-  'had',
-  'need',
-  'needs',
-  'want',
-  'wants',
-  'in',
-  'on',
-  'by',
-  'or',
-  'per',
-  'each',
-  'then',
-  'but',
-  'not',
-  'so',
-  'if',
-  'as',
-  'get',
-  'gets',
-  'got',
-  'left',
-  'done',
-  'made',
-  'make',
-  'makes',
-  'than',
-  'that',
-  'which',
-  'before',
-  'after',
-  'now',
-  'into',
-  'onto',
-  'pairs',
-  'into',
-  'came',
-  'come',
-  'out',
-  'no',
-  'would',
-  'will',
-  'can',
-  'could',
-  'should',
-  'be',
-  'do',
-  'did',
-  'does',
-  'we',
-  'they',
-  'you',
-  'i',
-  'it',
-  'kg',
-  'plus',
-  'minus',
-  'inc',
-  'percent',
-  'guests',
-  'tables',
-  'people',
-  'hours',
-  'days',
-  'minutes',
-  'price',
-  'budget',
-  'total',
-  'instead',
-  'rather',
-  'like',
-]);
+const breaks = new Set(
+  wordList(`
+  and, for, with, to, at, from, is, are, was, were, have, has, had, need, needs, want, wants, in, on, by, or, per, each, then, but,
+  not, so, if, as, get, gets, got, left, done, made, make, makes, than, that, which, before, after, now, into, onto, pairs, came,
+  come, out, no, would, will, can, could, should, be, do, did, does, we, they, you, i, it, kg, plus, minus, inc, percent, guests,
+  tables, people, hours, days, minutes, price, budget, total, instead, rather, like
+`),
+);
 
 const mayDescribe = (token: Token): boolean => {
   if (token.kind === 'line' || token.number !== undefined) return false;
@@ -114,9 +39,9 @@ const mayDescribe = (token: Token): boolean => {
   if (breaks.has(token.text)) return false;
   if (token.means['bench'] !== undefined && !/^(pax|guests|ppl|nos)$/.test(token.text)) return false;
   return (
-    !['piece', 'other', 'month', 'weekday', 'each', 'all', 'budget', 'taxName', 'taxWord', 'upTo', 'from', 'role'].some(
-      (tag) => token.means[tag] !== undefined && tag !== 'role',
-    ) && token.means['pack'] === undefined
+    !wordList(`
+  piece, other, month, weekday, each, all, budget, taxName, taxWord, upTo, from, role
+`).some((tag) => token.means[tag] !== undefined && tag !== 'role') && token.means['pack'] === undefined
   );
 };
 

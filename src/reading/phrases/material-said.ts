@@ -3,27 +3,14 @@
 import type { Material, PieceKind } from '../../handbook/pieces.ts';
 import { pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader } from '../phrase.ts';
+import { wordList } from '../words/word-list.ts';
 
 // Words that mean something else most of the time: only beside trade facts.
-const weak = new Set([
-  'dry',
-  'real',
-  'live',
-  'paper',
-  'plastic',
-  'fake',
-  'mixed',
-  'dries',
-  'silk',
-  'silks',
-  'latex',
-  'eternal',
-  'fresh',
-  'mixed media',
-  'bit of both',
-  'half n half',
-  'sola',
-]);
+const weak = new Set(
+  wordList(`
+  dry, real, live, paper, plastic, fake, mixed, dries, silk, silks, latex, eternal, fresh, mixed media, bit of both, half n half, sola
+`),
+);
 const notOf =
   /^(tape|ribbon|ribbons|bag|bags|towel|towels|box|boxes|up|ice|cleaning|cleaner|tea|coffee|air|start|water|paint|shirt|dress|wire|card|out|off|time|band|news|milk|bread|lot|bunch|batch|bucket|veg|scarf|tie|cup|cups)$/;
 const verbBefore = /^(the|them|it|for|these|those|my|our|some|in|by|enough|all|well|\d+)$/;

@@ -5,68 +5,17 @@ import { dateAt } from '../dates/date-forms.ts';
 import { pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader, type Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
+import { wordList } from '../words/word-list.ts';
 import { questionForms } from './question-forms.ts';
 import { taxAt } from './tax-basis.ts';
 
-const openers = new Set([
-  'what',
-  "what's",
-  "wot's",
-  'wot',
-  'wots',
-  'whats',
-  'wats',
-  'wat',
-  'wots',
-  'how',
-  "how's",
-  'hows',
-  'when',
-  "when's",
-  'whens',
-  'where',
-  "where's",
-  'wheres',
-  'who',
-  "who's",
-  'whos',
-  'which',
-  'why',
-  'do',
-  'does',
-  'did',
-  'are',
-  'is',
-  'can',
-  'could',
-  'should',
-  'would',
-  'will',
-  'shall',
-  'have',
-  'has',
-  'was',
-  'were',
-  'am',
-  'isnt',
-  "isn't",
-  'arent',
-  "aren't",
-  'anyone',
-  'anybody',
-  'any',
-  'anything',
-  'hw',
-  'wen',
-  'whatre',
-  'whens',
-  'didnt',
-  "didn't",
-  'wouldnt',
-  'cant',
-  "what're",
-  'may',
-]);
+const openers = new Set(
+  wordList(`
+  what, what's, wot's, wot, wots, whats, wats, wat, how, how's, hows, when, when's, whens, where, where's, wheres, who, who's, whos,
+  which, why, do, does, did, are, is, can, could, should, would, will, shall, have, has, was, were, am, isnt, isn't, arent, aren't,
+  anyone, anybody, any, anything, hw, wen, whatre, didnt, didn't, wouldnt, cant, what're, may
+`),
+);
 const leadIns = new Set([
   'so',
   'hey',

@@ -1,21 +1,11 @@
 // Months and weekdays as people shorten them.
 
 import { weekdays } from '../../values/day.ts';
+import { wordList } from './word-list.ts';
 
-const monthNames = [
-  'january',
-  'february',
-  'march',
-  'april',
-  'may',
-  'june',
-  'july',
-  'august',
-  'september',
-  'october',
-  'november',
-  'december',
-];
+const monthNames = wordList(`
+  january, february, march, april, may, june, july, august, september, october, november, december
+`);
 const oddMonths: Readonly<Record<string, number>> = {
   sept: 9,
   febuary: 2,

@@ -1,24 +1,16 @@
 // What the flowers are: dried, fresh, mixed, preserved or artificial.
 
 import type { Material } from '../../handbook/pieces.ts';
+import { wordList } from './word-list.ts';
 
 export const materialWords: Readonly<Record<Material, readonly string[]>> = {
-  dried: [
-    'dried',
-    'dry',
-    'dryed',
-    'drid',
-    'dried flower',
-    'dried flowers',
-    'driedflowers',
-    'everlasting',
-    'everlastings',
-    'all dried',
-    'dries',
-    'air dried',
-    'air-dried',
-  ],
-  fresh: ['fresh', 'freash', 'fresh flower', 'fresh flowers', 'fresh cut', 'live flowers', 'real flowers', 'real', 'live', 'frsh', 'fesh'],
+  dried: wordList(`
+  dried, dry, dryed, drid, dried flower, dried flowers, driedflowers, everlasting, everlastings, all dried, dries, air dried,
+  air-dried
+`),
+  fresh: wordList(`
+  fresh, freash, fresh flower, fresh flowers, fresh cut, live flowers, real flowers, real, live, frsh, fesh
+`),
   mixed: [
     'mixed',
     'mixed dried and fresh',
@@ -80,42 +72,12 @@ export const materialWords: Readonly<Record<Material, readonly string[]>> = {
     'mix of fresh + dried',
     'mix of dried + fresh',
   ],
-  preserved: [
-    'preserved',
-    'preservd',
-    'persevered',
-    'stabilised',
-    'stabilized',
-    'glycerined',
-    'forever roses',
-    'preseved',
-    'presreved',
-    'freeze dried',
-    'freeze-dried',
-    'eternal',
-  ],
-  artificial: [
-    'artificial',
-    'silk',
-    'silks',
-    'faux',
-    'fake',
-    'fake flowers',
-    'plastic',
-    'paper',
-    'foam roses',
-    'foam flowers',
-    'sola wood',
-    'sola',
-    'permanent botanicals',
-    'artificals',
-    'artifical',
-    'artificial flowers',
-    'silk flowers',
-    'faux flowers',
-    'wooden flowers',
-    'real touch',
-    'real-touch',
-    'latex',
-  ],
+  preserved: wordList(`
+  preserved, preservd, persevered, stabilised, stabilized, glycerined, forever roses, preseved, presreved, freeze dried, freeze-dried,
+  eternal
+`),
+  artificial: wordList(`
+  artificial, silk, silks, faux, fake, fake flowers, plastic, paper, foam roses, foam flowers, sola wood, sola, permanent botanicals,
+  artificals, artifical, artificial flowers, silk flowers, faux flowers, wooden flowers, real touch, real-touch, latex
+`),
 };

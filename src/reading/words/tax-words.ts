@@ -1,5 +1,7 @@
 // Names of the taxes people add or include, and the words for either.
 
+import { wordList } from './word-list.ts';
+
 export const taxNames: Readonly<Record<string, readonly string[]>> = {
   GST: ['gst', 'g.s.t', 'igst', 'cgst', 'sgst'],
   VAT: ['vat', 'v.a.t', 'vatt', 'value added tax'],
@@ -12,47 +14,11 @@ export const taxNames: Readonly<Record<string, readonly string[]>> = {
   BTW: ['btw'],
 };
 
-export const includedWords = [
-  'inc',
-  'incl',
-  'included',
-  'including',
-  'includes',
-  'include',
-  'inclusive',
-  'inlc',
-  'icl',
-  'incd',
-  'inkl',
-  "incl'd",
-  "inc'd",
-  'inc.',
-  'incl.',
-  'includ',
-  'inclu',
-  'inclusive of',
-  'inc of',
-  'incl of',
-  'gross',
-];
-export const onTopWords = [
-  'ex',
-  'excl',
-  'excluding',
-  'exclusive',
-  'exclusive of',
-  'excludes',
-  'exlc',
-  'exc',
-  'exl',
-  'exlcuding',
-  'before',
-  'without',
-  'w/o',
-  'net of',
-  'net',
-  'plus',
-  'minus',
-  'excluded',
-  'extra',
-];
+export const includedWords = wordList(`
+  inc, incl, included, including, includes, include, inclusive, inlc, icl, incd, inkl, incl'd, inc'd, inc., incl., includ, inclu,
+  inclusive of, inc of, incl of, gross
+`);
+export const onTopWords = wordList(`
+  ex, excl, excluding, exclusive, exclusive of, excludes, exlc, exc, exl, exlcuding, before, without, w/o, net of, net, plus, minus,
+  excluded, extra
+`);
