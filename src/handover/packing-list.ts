@@ -8,7 +8,7 @@ import { type BoardLabel, boardLabel, layBoards } from './boards.ts';
 import type { HandedPiece } from './handed-pieces.ts';
 import { type KeepingRows, keepingOf } from './keeping.ts';
 import { type OrderCount, orderCounts } from './order-counts.ts';
-import { cautionsOn, fixingsOf, workAtHand } from './work-at-hand.ts';
+import { cautionsOnSheet, fixingsOf } from './work-at-hand.ts';
 
 /** Things beside the pieces, to tick off. A thing without a count is one of its sort or as much as there is. */
 export type ToTake =
@@ -66,6 +66,6 @@ export const packingList = (event: EventState, studio: StudioState): PackingList
       { what: 'this list, the pin-on sheet and a pen' },
     ],
     keeping: keepingOf(event),
-    cautions: cautionsOn('packing list', workAtHand(event, studio)),
+    cautions: cautionsOnSheet('packing list', event, studio),
   };
 };

@@ -11,7 +11,7 @@ import { printNumber } from '../values/money.ts';
 import { type BenchCard, benchCards } from './bench-card.ts';
 import type { PieceNames } from './sheets-as-laid.ts';
 import { wearersList } from './wearers.ts';
-import { cautionsOn, workAtHand } from './work-at-hand.ts';
+import { cautionsOnSheet } from './work-at-hand.ts';
 
 export interface SheetRows {
   readonly pieces: readonly {
@@ -46,8 +46,7 @@ const recipeRows = ({ batches }: BenchCard): readonly { ingredient: string; amou
   );
 
 export const sheetRows = (event: EventState, studio: StudioState, names: PieceNames): SheetRows => {
-  const work = workAtHand(event, studio);
-  const cautions = (['bench card', 'pin-on sheet', 'packing list'] as const).flatMap((sheet) => cautionsOn(sheet, work));
+  const cautions = (['bench card', 'pin-on sheet', 'packing list'] as const).flatMap((sheet) => cautionsOnSheet(sheet, event, studio));
   return {
     pieces: benchCards(event, studio).map((card) => {
       const [material, another] = card.materials;

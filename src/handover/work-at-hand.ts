@@ -50,12 +50,43 @@ export const workAtHand = (event: EventState, studio: StudioState, piece?: Piece
  * The same for the thread, where only what was said is cautioned: every piece is wired by custom, and that alone would caution every order.
  * The bench card says it all the same.
  */
-export const workSaid = (event: EventState, studio: StudioState): ReturnType<typeof workAtHand> => {
-  const work = workAtHand(event, studio);
+const workSaid = (event: EventState, studio: StudioState, piece?: PieceKind): Required<WorkAtHand> => {
+  const work = workAtHand(event, studio, piece);
   const wired = work.plants.some((name) => /\bwires?\b/i.test(name));
   return { ...work, fixings: work.fixings.filter((fixing) => fixing !== 'wire' || wired) };
 };
 
-/** The cautions that belong on this sheet. */
-export const cautionsOn = (sheet: CautionRow['shownOn'][number], work: WorkAtHand): readonly Caution[] =>
-  cautionsFor(work).filter((caution) => caution.shownOn.includes(sheet));
+const ofChildren: ReadonlySet<Caution['id']> = new Set(['pin-child', 'magnet-child']);
+
+/** What a child wears and how another piece is held on are two things: a flower girl's crown has no pin, whatever the groom's has. */
+const onAnyKind = (event: EventState, studio: StudioState, id: Caution['id']): boolean =>
+  [...new Set(event.lines.map((line) => line.piece))].some((kind) =>
+    cautionsFor(workAtHand(event, studio, kind)).some((caution) => caution.id === id),
+  );
+
+const ofEvent = (event: EventState, studio: StudioState, work: WorkAtHand): readonly Caution[] =>
+  cautionsFor(work).filter(({ id }) => !ofChildren.has(id) || onAnyKind(event, studio, id));
+
+/** What the thread is cautioned about. `also`: what only the reply knows of, tax and wages. */
+export const cautionsSaid = (
+  event: EventState,
+  studio: StudioState,
+  also: NonNullable<WorkAtHand['circumstances']>,
+): readonly Caution[] => {
+  const work = workSaid(event, studio);
+  return ofEvent(event, studio, { ...work, circumstances: [...work.circumstances, ...also] });
+};
+
+type Sheet = CautionRow['shownOn'][number];
+
+const on =
+  (sheet: Sheet) =>
+  (caution: Caution): boolean =>
+    caution.shownOn.includes(sheet);
+
+/** The cautions that belong on a sheet of the whole event. */
+export const cautionsOnSheet = (sheet: Sheet, event: EventState, studio: StudioState): readonly Caution[] =>
+  ofEvent(event, studio, workAtHand(event, studio)).filter(on(sheet));
+
+/** The cautions that belong on this sheet for this work. */
+export const cautionsOn = (sheet: Sheet, work: WorkAtHand): readonly Caution[] => cautionsFor(work).filter(on(sheet));

@@ -2,7 +2,7 @@
 
 import { type Caution, type CautionId, cautionsFor, notAdviceLine } from '../../handbook/cautions.ts';
 import { type Hazard, hazards, hazardsIn } from '../../handbook/hazard-words.ts';
-import { workSaid } from '../../handover/work-at-hand.ts';
+import { cautionsSaid } from '../../handover/work-at-hand.ts';
 import type { Fact } from '../../reading/fact.ts';
 import type { Answer } from '../answer.ts';
 import type { Block, Line } from '../reply.ts';
@@ -22,12 +22,8 @@ export const tellsWage = (fact: Fact): boolean => fact.fact === 'crew' && fact.w
 
 /** Every caution this event calls for by what was said. `wage`: whether somebody in the thread stated one. */
 export const cautionsOf = ({ event, studio, price }: Pick<Answer, 'event' | 'studio' | 'price'>, wage: boolean): readonly Caution[] => {
-  const work = workSaid(event, studio);
   const taxed = price?.ok === true && price.value.priced.terms.tax.basis.value !== 'none';
-  return cautionsFor({
-    ...work,
-    circumstances: [...(work.circumstances ?? []), ...(taxed ? (['tax'] as const) : []), ...(wage ? (['wages'] as const) : [])],
-  });
+  return cautionsSaid(event, studio, [...(taxed ? (['tax'] as const) : []), ...(wage ? (['wages'] as const) : [])]);
 };
 
 /** Hazards that this message is the first to tell of. */

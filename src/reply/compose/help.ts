@@ -13,6 +13,8 @@ export const helpBlocks: readonly Block[] = [
       text`${strong('make that 45')}, ${strong('no, ex tax')}, ${strong('undo')}: correct me`,
       text`${strong('can we do 22?')}, ${strong('try 20 to 30')}: look without changing anything`,
       text`${strong('made 12')}, ${strong('2 broke')}, ${strong('what is left?')}: the bench`,
+      text`${strong('groom, 5 groomsmen, 2 dads')}, ${strong('bench card')}, ${strong('packing list')}, ${strong('print the sheets')}: hand over`,
+      text`${strong('spent 182.40 at the market')}, ${strong('took 9 hours')}, ${strong('how did we do?')}: look back`,
       text`${strong('when do we start?')}, ${strong("what's due today?")}, ${strong('summary')}`,
     ],
   },

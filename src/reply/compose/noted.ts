@@ -53,7 +53,9 @@ const crewLine = (fact: FactOf<'crew'>, manner: Manner): Line => {
   const wage = fact.wage ? text`, ${moneySpan(manner.money(fact.wage))} an hour` : [];
   if (fact.away) return text`Noted: ${fact.people ?? 1} away${when}.`;
   if (pace !== undefined)
-    return text`Bench time: ${strong(duration(pace))} a ${pieceName(fact.piece ?? 'buttonhole', manner.says)} from now on.`;
+    return text`Bench time: ${strong(pace < 60 ? `${printNumber(decimal(pace), 1)} min` : duration(pace))} a ${pieceName(fact.piece ?? 'buttonhole', manner.says)} from now on.`;
+  if (fact.wage && fact.people === undefined && fact.hours === undefined)
+    return text`Wage${when}: ${strong(manner.money(fact.wage))} an hour.`;
   const hours = fact.hours !== undefined ? ` for ${printNumber(decimal(fact.hours))} h each` : '';
   return text`At the bench${when}: ${strong(String(fact.people ?? ''))}${hours}${wage}.`;
 };

@@ -1,7 +1,7 @@
 // What goes in the van, and what is written on each board. The words are those of the printed sheets, so that paper and thread cannot disagree.
 
 import { type SheetsAsLaid, sheetsAsLaid } from '../../handover/sheets-as-laid.ts';
-import { cautionsOn, workAtHand } from '../../handover/work-at-hand.ts';
+import { cautionsOnSheet } from '../../handover/work-at-hand.ts';
 import type { Answer, Manner } from '../answer.ts';
 import type { Block } from '../reply.ts';
 import { dateSpan, ownWords, plainLine, strong, text } from '../span.ts';
@@ -45,7 +45,7 @@ export const packingBlocks = (answer: Answer): readonly Block[] => {
     ...(packing.keep.length > 0
       ? [{ block: 'list' as const, title: text`Keep:`, items: packing.keep.map(({ words }) => plainLine(words)) }]
       : []),
-    ...cautionBlocks(cautionsOn('packing list', workAtHand(event, studio))),
+    ...cautionBlocks(cautionsOnSheet('packing list', event, studio)),
     ...(sources.length > 0
       ? [{ block: 'assumed' as const, line: text`Keeping: ${sources.join('; ')}. The rest is common practice.` }]
       : []),

@@ -1,7 +1,7 @@
 // The pin-on sheet in the thread: board by board, a box to tick for each person, with the side and the care each one needs.
 
 import { type PinOnGroup, type PinOnRow, pinOnList } from '../../handover/pin-on-list.ts';
-import { cautionsOn, workAtHand } from '../../handover/work-at-hand.ts';
+import { cautionsOnSheet } from '../../handover/work-at-hand.ts';
 import type { Answer, Manner } from '../answer.ts';
 import type { Block, Line } from '../reply.ts';
 import { joined, ownWords, strong, text } from '../span.ts';
@@ -32,7 +32,7 @@ export const pinOnBlocks = ({ event, studio, manner }: Answer): readonly Block[]
         items: together(group.rows).map((rows) => rowLine(rows, manner)),
       }),
     ),
-    ...cautionBlocks(cautionsOn('pin-on sheet', workAtHand(event, studio))),
+    ...cautionBlocks(cautionsOnSheet('pin-on sheet', event, studio)),
     ...(dissent.length > 0
       ? [
           {

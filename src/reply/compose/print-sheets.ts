@@ -16,9 +16,9 @@ export const printSheetsBlocks = ({ event, studio, manner }: Answer): readonly B
   const boards = packing.boards.map(({ label, holds }) => `${label} (${holds})`).join('; ');
   const alt = [
     `Bench cards for ${packing.pieces.join(', ')}`,
-    `pin-on sheet for ${who === '' ? 'pieces not named yet' : who}`,
-    `labels for ${boards}`,
-    `packing list: ${packing.take.join(', ')}`,
+    `Pin-on sheet for ${who === '' ? 'pieces not named yet' : who}`,
+    `Labels for ${boards}`,
+    `Packing list: ${packing.take.join(', ')}`,
   ].join('. ');
   return [
     {

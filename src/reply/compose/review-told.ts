@@ -47,14 +47,16 @@ const spentLine = (answer: Answer): Line => {
   const said = text`Spent: ${moneySpan(manner.money(spent))}${several}`;
   const whole = price?.ok && price.value.unpriced.length === 0 && !price.value.onePiece ? price.value.priced.all.exact : undefined;
   const spending = spendingOf(event.actuals, zero, spentOnOf(event));
-  if (!whole || !spending) return text`${said}, noted. There is no price to compare it with.`;
+  if (!whole) return text`${said}, noted. There is no price to compare it with.`;
+  if (!spending)
+    return text`${said}; ${moneySpan(manner.money(whole.sundries))} planned for sundries: ${offWords(spent.minus(whole.sundries), manner)}.`;
   const withSundries = spending.sundriesFrom !== 'planned';
   const planned = withSundries ? whole.wholesale : whole.stems;
   const what = withSundries ? 'for stems and sundries' : 'for stems';
   return text`${said}; ${moneySpan(manner.money(planned))} planned ${what}: ${offWords(spending.stems.plus(spending.sundries).minus(planned), manner)}.`;
 };
 
-const timeLine = ({ event, studio, manner }: Answer): Line => {
+const timeLine = ({ event, studio }: Answer): Line => {
   const timed = event.actuals.filter(({ what, minutes }) => what === 'minutes' && minutes !== undefined);
   const taken = timed.reduce((total, { minutes }) => total + (minutes ?? 0), 0);
   const order = orderCounts(event);

@@ -77,6 +77,8 @@ describe('for its trigger', () => {
     expect(new Set([...triggers.map(([id]) => id), 'tax'])).toEqual(new Set(cautionRows.map(({ id }) => id))));
 });
 
+const flowerGirl = anEvent({ lines: [line(2, 'flower crown'), line(1)], wearers: [wears('flower girl'), wears('groom')] });
+
 describe('never without it', () => {
   test('a plain order of nothing said is cautioned about nothing', () => expect(shownIn(thread('')).flat()).toEqual([]));
 
@@ -86,6 +88,7 @@ describe('never without it', () => {
     ['LED candles', thread('LED candles only', made('dried')), 'flame'],
     ['magnets and grown-ups', thread('magnets', { wearers: [wears('groom')] }), 'magnet-child'],
     ['a flower girl in a crown', thread('', { wearers: [wears('flower girl')] }, 'flower crown'), 'pin-child'],
+    ['a flower girl in a crown beside a groom with a pin', flowerGirl, 'pin-child'],
     ['silk statice', thread('', { ...made('artificial'), ...withIn('silk statice') }), 'pollen'],
     ['fresh', thread('', made('fresh')), 'dried-dust'],
     ['not foraged', thread('not foraged'), 'foraging'],

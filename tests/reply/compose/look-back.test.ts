@@ -101,6 +101,14 @@ describe('noted with what it means', () => {
     [unused(2, 'moss'), '2 moss not used, noted.'],
   ])('%o', (fact, words) => expect(noted(fact)).toBe(words));
 
+  test('ribbon alone is compared with the sundries', () => {
+    const withSundries = { studio: withSettings({ ...studio.settings, sundriesEach: { buttonhole: '0.75' } }), today: dayAfter };
+    const fact = spent('40', 'ribbon');
+    expect(replyToText(stating([fact], anEvent({ ...forty, actuals: [fact] }), withSundries))).toMatch(
+      /^Spent: \$40\.00; \$30\.00 planned for sundries: \$10\.00 over\./,
+    );
+  });
+
   test('without a price there is nothing to compare with', () => {
     const { price: _, ...unpriced } = forty;
     expect(replyToText(stating([spent('80', 'stems')], anEvent({ ...unpriced, actuals: [spent('80', 'stems')] }), after))).toMatch(
