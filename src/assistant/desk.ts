@@ -62,6 +62,7 @@ export const atAGlance = (parts: DeskParts, workspace: string): AtAGlance => {
   const { considered, today } = look(parts, { workspace, channel: '', thread: '' });
   const plan = considered.bench();
   const working = workingDays(plan.rules);
+  const plans = new Map(plan.events.map((event) => [event.key, event]));
   const week = Array.from({ length: daysShown }, (_, index) => addDays(today, index));
   const keys = new Map(parts.store.openEvents(workspace, today).map((open) => [benchKey(open.key), open.key]));
   return {
@@ -82,7 +83,7 @@ export const atAGlance = (parts: DeskParts, workspace: string): AtAGlance => {
     events: considered.openEvents().flatMap(({ key, title, state }) => {
       const place = keys.get(key);
       if (!place) return [];
-      const late = plan.events.find((event) => event.key === key)?.calendar.findLast((step) => step.late && !step.waitsFor);
+      const late = plans.get(key)?.calendar.findLast((step) => step.late && !step.waitsFor);
       return [
         {
           in: place,

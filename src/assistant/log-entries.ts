@@ -3,12 +3,13 @@
 import type { Fact } from '../reading/fact.ts';
 import type { OpenQuestion } from '../reading/reading.ts';
 import type { StudioState } from '../studio/studio.ts';
+import { isSaid } from '../thread/apply-care.ts';
 import { applyFacts } from '../thread/apply-facts.ts';
 import { applyStudioFacts } from '../thread/apply-studio-facts.ts';
 import type { Entry } from '../thread/entry.ts';
 import type { EventState } from '../thread/event.ts';
 import { foldEvent, foldStudio } from '../thread/fold.ts';
-import type { IncomingMessage, Store, StoredStudio, StoredThread } from './ports.ts';
+import { type IncomingMessage, type Store, type StoredStudio, type StoredThread, studioMessage } from './ports.ts';
 
 export interface Standpoint {
   readonly thread: StoredThread;
@@ -40,7 +41,7 @@ export const logStated = (at: Standpoint, message: IncomingMessage, event: reado
   if (studio.length > 0) entries.push(entryFor(message, 'studio', 'stated', studio));
   return {
     entries,
-    event: event.length > 0 ? applyFacts(withoutOpen(at.thread.state), event) : at.thread.state,
+    event: event.length > 0 ? applyFacts(event.some(isSaid) ? withoutOpen(at.thread.state) : at.thread.state, event) : at.thread.state,
     studio: applyStudioFacts(at.studio.state, studio),
   };
 };
@@ -71,18 +72,38 @@ export const logUndone = (store: Store, at: Standpoint, message: IncomingMessage
   );
 };
 
+/** Keeps with the message which cautions its reply shows, so that an edit or a deletion takes that back too. */
+export const withCautioned = (logged: Logged, message: IncomingMessage, shown: readonly string[]): Logged => {
+  if (shown.length === 0) return logged;
+  const fact: Fact = { fact: 'care', shown: [...shown], words: '' };
+  const own = logged.entries.findLastIndex((entry) => entry.scope === 'event' && (entry.kind === 'stated' || entry.kind === 'edited'));
+  const entry = logged.entries[own];
+  const kind = message.kind === 'edit' ? 'edited' : 'stated';
+  const entries = entry
+    ? logged.entries.with(own, { ...entry, facts: [...entry.facts, fact] })
+    : [...logged.entries, entryFor(message, 'event', kind, [fact])];
+  return { ...logged, entries, event: applyFacts(logged.event, [fact]) };
+};
+
 export const withQuestion = (logged: Logged, message: IncomingMessage, open: OpenQuestion): Logged => ({
   ...logged,
   entries: [...logged.entries, { ...entryFor(message, 'event', 'asked', []), open }],
   event: { ...logged.event, open: { ...open, askedAt: message.sentAt } },
 });
 
-const refold = (store: Store, at: Standpoint, entries: readonly Entry[]): Logged => ({
-  entries,
-  event: foldEvent([...store.entries(at.thread.key), ...entries]),
-  studio: entries.some((entry) => entry.scope === 'studio')
-    ? foldStudio(at.studio.state.settings, [...store.studioEntries(at.studio.workspace), ...entries])
-    : at.studio.state,
-});
+const refold = (store: Store, at: Standpoint, entries: readonly Entry[]): Logged => {
+  const { channel } = at.thread.key;
+  const forStudio = entries.flatMap((entry) =>
+    entry.scope === 'studio' ? [{ ...entry, message: studioMessage(channel, entry.message) }] : [],
+  );
+  return {
+    entries,
+    event: foldEvent([...store.entries(at.thread.key), ...entries]),
+    studio:
+      forStudio.length > 0
+        ? foldStudio(at.studio.state.settings, [...store.studioEntries(at.studio.workspace), ...forStudio])
+        : at.studio.state,
+  };
+};
 
 const withoutOpen = ({ open: _, ...state }: EventState): EventState => state;

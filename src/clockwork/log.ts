@@ -1,8 +1,8 @@
 // What is written down about the work: one structured line each, with ids, milliseconds and outcomes. Never a word of a message or a reply.
 
 export interface LogLine {
-  readonly what: 'reply' | 'outbox' | 'daily run';
-  readonly id: string; // of the reply, or the name of the run
+  readonly what: 'message' | 'reply' | 'inbox' | 'outbox' | 'daily run';
+  readonly id: string; // of the message or the reply, or the name of the run
   readonly outcome: string;
   readonly milliseconds?: number;
   readonly reason?: string; // an error's code or name

@@ -62,12 +62,15 @@ export const startOutboxPump = ({
     posting += 1;
     let pause = channelPause;
     try {
-      const { outcome, wait } = await postOnce({ store, poster, clock, log, postWithin }, reply);
+      const { outcome, wait } = await postOnce(
+        { store, poster, clock, log, postWithin, recordEvery: lookEvery, stopped: () => stopped },
+        reply,
+      );
       lane.failures = outcome === 'later' ? lane.failures + 1 : 0;
       if (outcome === 'later') pause = Math.max(pause, wait, backOff(lane.failures));
       if (outcome === 'nothing') pause = 0;
     } catch (error) {
-      // The store failed: the reply stays begun, and is looked for after the next start.
+      // The store failed before anything was posted: the reply still waits.
       log.error({ what: 'reply', id: reply.id, outcome: 'failed', reason: reasonOf(error) });
       pause = Math.max(pause, backOff(1));
     }

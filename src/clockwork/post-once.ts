@@ -11,6 +11,10 @@ export interface PostOnceOptions {
   readonly clock: Clock;
   readonly log: Log;
   readonly postWithin: number;
+  /** Milliseconds between two tries to record what became of a post while the store is in trouble. */
+  readonly recordEvery: number;
+  /** No more tries after this. */
+  readonly stopped: () => boolean;
 }
 
 export interface Attempt {
@@ -19,7 +23,9 @@ export interface Attempt {
 }
 
 /** Throws only when the store does. */
-export const postOnce = async ({ store, poster, clock, log, postWithin }: PostOnceOptions, queued: QueuedReply): Promise<Attempt> => {
+export const postOnce = async (options: PostOnceOptions, queued: QueuedReply): Promise<Attempt> => {
+  const { store, poster, clock, log, postWithin } = options;
+  const record = (id: string, work: () => void): Promise<void> => untilRecorded(options, id, work);
   const start = clock.now();
   const reply = store.begin(queued.id, start);
   if (!reply) return { outcome: 'nothing', wait: 0 };
@@ -29,20 +35,38 @@ export const postOnce = async ({ store, poster, clock, log, postWithin }: PostOn
   const line = { what: 'reply', id, milliseconds: now - start } as const;
 
   if (result.outcome === 'posted') {
-    store.posted(id, result.hostId, now);
+    await record(id, () => store.posted(id, result.hostId, now));
     log.info({ ...line, outcome: 'posted' });
     return { outcome: 'posted', wait: 0 };
   }
   const tooLate = now - (reply.firstTriedAt ?? start) >= givenUpAfter;
   if (result.outcome === 'refused' || tooLate) {
-    store.giveUp(id, result.reason, now);
+    await record(id, () => store.giveUp(id, result.reason, now));
     log.warn({ ...line, outcome: 'given up', reason: result.reason });
     return { outcome: 'refused', wait: 0 };
   }
   const wait = Math.max(result.afterMilliseconds, backOff(reply.attempts));
-  store.postpone(id, now + wait, result.reason, result.unsure === true);
+  await record(id, () => store.postpone(id, now + wait, result.reason, result.unsure === true));
   log.warn({ ...line, outcome: 'postponed', reason: result.reason });
   return { outcome: 'later', wait: result.afterMilliseconds };
+};
+
+/**
+ * A full disk must not make us forget that a reply was posted, nor hold up its thread until the next start: tried until it is recorded or we
+ * stop. Unrecorded, it is looked for after the next start.
+ */
+const untilRecorded = async ({ log, recordEvery, stopped }: PostOnceOptions, id: string, work: () => void): Promise<void> => {
+  for (let tries = 1; ; tries += 1) {
+    try {
+      work();
+      return;
+    } catch (error) {
+      if (tries === 1) log.error({ what: 'reply', id, outcome: 'not recorded yet', reason: reasonOf(error) });
+      if (stopped()) throw error;
+    }
+    await new Promise((resolve) => setTimeout(resolve, recordEvery).unref());
+    if (stopped()) return;
+  }
 };
 
 /** An update in place may simply be made again; a new post must not. */

@@ -28,7 +28,7 @@ export interface BenchFigures {
 
 /** Undefined when this event is not in the plan. */
 export const benchFigures = (plan: BenchPlan, key: string): BenchFigures | undefined => {
-  const event = plan.events.find((one) => one.key === key);
+  const event = plan.of(key);
   return event ? figuresOf(event, plan) : undefined;
 };
 
@@ -72,8 +72,8 @@ export interface CalendarFigure {
 }
 
 export const calendarFigures = (plan: BenchPlan, key: string): readonly CalendarFigure[] | undefined =>
-  plan.events
-    .find((one) => one.key === key)
+  plan
+    .of(key)
     ?.calendar.map(({ step, date, late, done, material, grade, assumed, days, between, minutes, pieces, bases, waitsFor, canStill }) => ({
       step,
       date,

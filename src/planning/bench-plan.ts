@@ -74,6 +74,7 @@ export interface BenchPlan {
   readonly nobodyAtTheBench: boolean; // not one bench minute from today to the last closing
   readonly days: readonly DayPlan[]; // days with work only
   readonly events: readonly EventPlan[]; // by date
+  readonly of: (key: string) => EventPlan | undefined; // one of them, without working out the others
   readonly tight?: TightStretch;
   readonly cures: readonly Cure[]; // each is enough by itself, and was tried
   readonly notPlanned: readonly { readonly key: string; readonly why: 'past' | 'too far ahead' }[];

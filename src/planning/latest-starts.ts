@@ -8,10 +8,10 @@ interface Part {
   readonly place: number; // of its closing
 }
 
-/** By event, the latest day (from today) that all its jobs may start while everything still fits. The jobs given must fit. */
-export const latestStarts = (jobs: readonly BenchJob[], days: DayMinutes): ReadonlyMap<number, number> => {
+/** By event, the latest day (from today) that all its jobs may start while everything still fits. The jobs given must fit. `only`: of this event alone. */
+export const latestStarts = (jobs: readonly BenchJob[], days: DayMinutes, only?: number): ReadonlyMap<number, number> => {
   const sweep = stretchSweep(jobs);
-  const events = partsByEvent(jobs, sweep.places);
+  const events = partsByEvent(jobs, sweep.places, only);
   const latest = new Map<number, number>();
   const endingOn = new Map<number, number[]>();
   for (const [event, parts] of events) {
@@ -41,10 +41,10 @@ export const latestStarts = (jobs: readonly BenchJob[], days: DayMinutes): Reado
   return latest;
 };
 
-const partsByEvent = (jobs: readonly BenchJob[], places: readonly number[]): ReadonlyMap<number, readonly Part[]> => {
+const partsByEvent = (jobs: readonly BenchJob[], places: readonly number[], only?: number): ReadonlyMap<number, readonly Part[]> => {
   const events = new Map<number, Part[]>();
   for (const [index, job] of jobs.entries()) {
-    if (job.minutes <= slightly) continue;
+    if (job.minutes <= slightly || (only !== undefined && job.event !== only)) continue;
     const parts = events.get(job.event) ?? [];
     parts.push({ job, place: places[index] ?? 0 });
     events.set(job.event, parts);

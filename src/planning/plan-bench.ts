@@ -3,7 +3,7 @@
 import type { Day } from '../values/day.ts';
 import { type BenchJob, slightly } from './bench-job.ts';
 import { type BenchLoad, benchLoad } from './bench-load.ts';
-import type { BenchPlan, DayPlan, TightStretch } from './bench-plan.ts';
+import type { BenchPlan, DayPlan, EventPlan, TightStretch } from './bench-plan.ts';
 import type { BenchRules } from './bench-rules.ts';
 import { findCures } from './cures.ts';
 import { comfortable, dayLimits } from './day-limits.ts';
@@ -29,13 +29,16 @@ export const planBench = (events: readonly EventToPlan[], rules: BenchRules, tod
   const placed = whatFits(load.jobs, short);
   const limits = dayLimits(placed, load.days);
   const work = wholePieces(placed, fillLatest(placed, limits));
-  const latest = latestStarts(placed, load.days);
   const fits = minutesShort <= slightly;
   const tight = fits ? undefined : tightStretch(load, planned, now);
   const dayPlans = plansByDay(work, load, planned, now);
   const byEvent = perEvent(planned.length, load, work, short);
   const full = new Set(dayPlans.filter((day) => day.full).map((day) => dayNumber(day.date) - now));
   const common = { allJobs: load.jobs, isFull: (day: number) => full.has(day), days, rules, now };
+  const planOf = (event: EventToPlan, index: number, latest: number | undefined): EventPlan =>
+    planEvent({ ...common, event, ...(byEvent[index] as Mine), latest, windows: load.windows[index] ?? [] });
+  const single = new Map<string, EventPlan | undefined>();
+  let all: readonly EventPlan[] | undefined;
   return {
     today,
     rules,
@@ -43,9 +46,23 @@ export const planBench = (events: readonly EventToPlan[], rules: BenchRules, tod
     minutesShort: fits ? 0 : tidy(minutesShort),
     nobodyAtTheBench: load.jobs.length > 0 && load.days.every((minutes) => minutes === 0),
     days: dayPlans,
-    events: planned.map((event, index) =>
-      planEvent({ ...common, event, ...(byEvent[index] as Mine), latest: latest.get(index), windows: load.windows[index] ?? [] }),
-    ),
+    // Each reply is about one event of perhaps a thousand, so none is worked out before somebody looks.
+    get events() {
+      if (!all) {
+        const latest = latestStarts(placed, load.days);
+        all = planned.map((event, index) => planOf(event, index, latest.get(index)));
+        for (const event of all) single.set(event.key, event);
+      }
+      return all;
+    },
+    of: (key) => {
+      if (!single.has(key)) {
+        const index = planned.findIndex((event) => event.key === key);
+        const event = planned[index];
+        single.set(key, event && planOf(event, index, latestStarts(placed, load.days, index).get(index)));
+      }
+      return single.get(key);
+    },
     ...(tight ? { tight } : {}),
     cures: fits ? [] : findCures(planned, load, rules, days, now),
     notPlanned,

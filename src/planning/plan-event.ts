@@ -34,6 +34,7 @@ export const planEvent = (parts: EventParts): EventPlan => {
   const ahead = Math.max(0, ...stages.map((window) => window.hoursAhead ?? 0));
   const eventDays = daysOf(work, allJobs, now);
   const latestStart = fits ? latest : undefined;
+  let calendar: EventPlan['calendar'] | undefined;
   return {
     key: event.key,
     event,
@@ -50,7 +51,11 @@ export const planEvent = (parts: EventParts): EventPlan => {
     late: jobs.some((job) => job.late),
     ...(ahead > 0 ? { hoursAhead: ahead } : {}),
     materialAssumed: event.lines.some((line) => line.materialAssumed),
-    calendar: makeAheadCalendar({ event, windows, work, jobs: allJobs, eventDays, latestStart, rules, days, now }),
+    // Worked out when somebody looks: a reply shows one event's calendar, and the bench may hold a thousand events.
+    get calendar() {
+      calendar ??= makeAheadCalendar({ event, windows, work, jobs: allJobs, eventDays, latestStart, rules, days, now });
+      return calendar;
+    },
   };
 };
 

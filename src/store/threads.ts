@@ -11,16 +11,17 @@ interface ThreadRow {
   readonly state: string;
 }
 
-interface OpenRow {
-  readonly seq: number;
+/** A thread's number and version. */
+type OpenRow = readonly [seq: number, version: number];
+
+interface WholeRow {
   readonly channel: string;
   readonly thread: string;
-  readonly version: number;
+  readonly state: string;
 }
 
 /** A snapshot as it was last read, so that the other open events are not parsed again for every message. */
 interface Read {
-  readonly seq: number;
   readonly version: number;
   readonly event: OpenEvent;
 }
@@ -38,13 +39,17 @@ export const threads = (db: Database, fold: number) => {
     VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)`);
   // Two halves, because one condition with OR would not use the index for the order.
   const dated = db.prepare<[string, string], OpenRow>(
-    'SELECT seq, channel, thread, version FROM threads WHERE workspace = ? AND cancelled = 0 AND event_date >= ? ORDER BY event_date, seq',
+    'SELECT seq, version FROM threads WHERE workspace = ? AND cancelled = 0 AND event_date >= ? ORDER BY event_date, seq',
   );
   const undated = db.prepare<[string], OpenRow>(
-    'SELECT seq, channel, thread, version FROM threads WHERE workspace = ? AND cancelled = 0 AND event_date IS NULL ORDER BY seq',
+    'SELECT seq, version FROM threads WHERE workspace = ? AND cancelled = 0 AND event_date IS NULL ORDER BY seq',
   );
-  const stateOf = db.prepare<[number], { readonly state: string }>('SELECT state FROM threads WHERE seq = ?');
+  const whole = db.prepare<[number], WholeRow>('SELECT channel, thread, state FROM threads WHERE seq = ?');
   const known = new Map<string, ReadonlyMap<number, Read>>(); // by workspace
+  const openEvent = (workspace: string, seq: number): OpenEvent => {
+    const { channel, thread, state } = whole.get(seq) as WholeRow;
+    return { key: { workspace, channel, thread }, state: JSON.parse(state) as EventState };
+  };
   const versionOf = ({ workspace, channel, thread }: ThreadKey): number => find.get(workspace, channel, thread)?.version ?? 0;
 
   return {
@@ -74,13 +79,9 @@ export const threads = (db: Database, fold: number) => {
     openEvents: (workspace: string, from: Day): readonly OpenEvent[] => {
       const before = known.get(workspace);
       const now = new Map<number, Read>();
-      for (const { seq, channel, thread, version } of [...dated.all(workspace, from), ...undated.all(workspace)]) {
+      for (const [seq, version] of [...dated.raw().all(workspace, from), ...undated.raw().all(workspace)]) {
         const read = before?.get(seq);
-        if (read?.version === version) now.set(seq, read);
-        else {
-          const state = JSON.parse(stateOf.get(seq)?.state ?? '') as EventState;
-          now.set(seq, { seq, version, event: { key: { workspace, channel, thread }, state } });
-        }
+        now.set(seq, read?.version === version ? read : { version, event: openEvent(workspace, seq) });
       }
       known.set(workspace, now);
       return Array.from(now.values(), ({ event }) => event);

@@ -8,6 +8,7 @@ export interface BotOptions {
   readonly mode: 'http' | 'socket';
   readonly apiUrl: string;
   readonly store: string;
+  readonly env?: Readonly<Record<string, string>>; // besides the usual
 }
 
 export interface Bot {
@@ -21,7 +22,7 @@ export interface Bot {
 }
 
 /** Resolves when it listens; rejects with what it logged when it ends instead. */
-export const startBot = ({ mode, apiUrl, store }: BotOptions): Promise<Bot> =>
+export const startBot = ({ mode, apiUrl, store, env = {} }: BotOptions): Promise<Bot> =>
   new Promise((resolve, reject) => {
     const child = spawn(process.execPath, ['dist/main.js'], {
       env: {
@@ -33,6 +34,7 @@ export const startBot = ({ mode, apiUrl, store }: BotOptions): Promise<Bot> =>
         BENCHBELL_PORT: '0',
         BENCHBELL_SLACK_API: apiUrl,
         BENCHBELL_STORE: store,
+        ...env,
       },
       stdio: ['ignore', 'ignore', 'pipe'],
     });
@@ -66,9 +68,9 @@ export const deliver = (port: number, body: object): Promise<number | undefined>
     () => undefined,
   );
 
-/** Waits until the check holds; fails after ten seconds. */
-export const until = async (check: () => boolean, what: string): Promise<void> => {
-  const end = Date.now() + 10_000;
+/** Waits until the check holds; fails after ten seconds, or the milliseconds given. */
+export const until = async (check: () => boolean, what: string, within = 10_000): Promise<void> => {
+  const end = Date.now() + within;
   while (!check()) {
     if (Date.now() > end) throw new Error(`waited too long for ${what}`);
     await new Promise((resolve) => setTimeout(resolve, 20));

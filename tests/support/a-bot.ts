@@ -1,0 +1,55 @@
+// A stand-in, a folder and a bot for each test of the whole program, all gone afterwards.
+
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { onTestFinished } from 'vitest';
+import { type Bot, deliver, startBot } from './bot-process.ts';
+import { type StandIn, startStandIn } from './slack-stand-in.ts';
+
+export interface Place {
+  readonly slack: StandIn;
+  readonly folder: string;
+  readonly store: string;
+  /** Starts a bot on this store; rejects with its log when it ends instead. */
+  start(env?: Readonly<Record<string, string>>): Promise<Bot>;
+  /** The texts posted in a thread, oldest first. */
+  answers(thread: string): readonly string[];
+}
+
+export const newPlace = async (mode: 'http' | 'socket' = 'http'): Promise<Place> => {
+  const slack = await startStandIn();
+  const folder = mkdtempSync(join(tmpdir(), 'benchbell-'));
+  const bots: Bot[] = [];
+  const store = join(folder, 'studio.sqlite');
+  onTestFinished(async () => {
+    await Promise.all(bots.map((bot) => bot.kill()));
+    await slack.close();
+    rmSync(folder, { recursive: true, force: true });
+  });
+  return {
+    slack,
+    folder,
+    store,
+    start: async (env = {}) => {
+      const bot = await startBot({ mode, apiUrl: slack.apiUrl, store, env });
+      bots.push(bot);
+      return bot;
+    },
+    answers: (thread) => slack.messages.filter((one) => one.thread_ts === thread).map((one) => one.text),
+  };
+};
+
+/** Sends as Slack does: again, with the same event id, until somebody says 200. */
+export const sendUntilTaken = async (bot: () => Bot | undefined, body: object): Promise<void> => {
+  for (let tries = 0; tries < 200; tries += 1) {
+    const port = bot()?.port;
+    if (port !== undefined && (await deliver(port, body)) === 200) return;
+    await new Promise((resolve) => setTimeout(resolve, 50));
+  }
+  throw new Error('nobody took the delivery');
+};
+
+/** The log as objects. */
+export const logOf = (bot: Bot): readonly Record<string, unknown>[] =>
+  bot.lines.flatMap((line) => (line.startsWith('{') ? [JSON.parse(line) as Record<string, unknown>] : []));
