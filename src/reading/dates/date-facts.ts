@@ -7,7 +7,7 @@ import { problem } from '../../values/result.ts';
 import type { Fact } from '../fact.ts';
 import type { Finding, Reader, Unworded } from '../phrase.ts';
 import type { Ask } from '../reading.ts';
-import type { DateRead } from './date-forms.ts';
+import type { DateRead } from './date-read.ts';
 
 /** What a message means to do with a date: state it, change to it, or say when people work. */
 export type WithDay = (day: Day) => Unworded;

@@ -1,26 +1,14 @@
 // Reads a date written at one place: "14 March", "Feb 27 2027", "3/4", "sun 14 march", "Saturday fortnight", "first saturday in june".
 // A form gives one day, several possible days, or a day that does not exist; it never picks between two.
 
-import { addDays, type Day, dayOf, monthOf, weekdays, yearOf } from '../../values/day.ts';
+import { addDays, type Day, dayOf, monthOf, yearOf } from '../../values/day.ts';
 import { isA, type Pattern, pattern } from '../pattern.ts';
 import type { ReadingContext } from '../reading.ts';
 import type { Token } from '../text/token.ts';
 import { comingWeekday, forward, nthWeekday, weekdayNumber, weekdaysOfMonth } from './calendar-sums.ts';
+import type { DateRead } from './date-read.ts';
 import { bankHolidayMondays, namedDays } from './named-days.ts';
-
-export interface DateRead {
-  readonly start: number;
-  readonly end: number;
-  /** One day when certain; two or more when it must be asked; none when there is no such day. */
-  readonly days: readonly Day[];
-  readonly why?: 'which month' | 'which day' | 'which date' | 'day or month first';
-  readonly yearAssumed?: true;
-  readonly orderAssumed?: true;
-  /** Said without a month or a number: only a date where the words around it say so. */
-  readonly relative?: true;
-  readonly dayOnly?: number;
-  readonly past?: true;
-}
+import { relativeForms } from './relative-days.ts';
 
 const dayAndMonth = pattern(
   "(<w:weekday>)? (,)? (the)? (<d:ordinal>|<d:plain>) (-|/|of|day of|,)? (-)? <m:month> (,|-|/|of)? (')? (<y:plain>)?",
@@ -33,11 +21,6 @@ const slashTwoDays = pattern('<s:slashed> (of)? <m:month>');
 const nthForm = pattern('(the)? (<o:ordinal>|first|second|third|fourth|last) <w:weekday> (in|of) <m:month> (<y:plain>)?');
 const weekdayInMonth = pattern('(a|one|some)? <w:weekday> in <m:month>');
 const bankHoliday = pattern('(<m:month>)? bank holiday (<w:weekday>|weekend)? (in|of)? <n:month>');
-const relativeWeekday = pattern('(this|next|coming|this coming|the)? <w:weekday> (week|fortnight|next week|coming|next)?');
-const weeksOn = pattern('(a week|week|a fortnight|fortnight|<n:duration>) (on|from|this|after|next) (this|next|coming)? <w:weekday>');
-const inWeeks = pattern(
-  '(in (a|about|exactly)? (<n:duration>|fortnight|week) (time)?|(<n:duration>|a fortnight|a week) (today|from today|from now|time))',
-);
 const vagueMonth = pattern('(in|early|mid|late|end of|start of|beginning of|middle of|sometime in|around|this|next) (-|the)? <m:month>');
 const monthWedding = pattern('(a|an|our|the|this)? <m:month> (wedding|event|party|do|dance|gala)');
 const dayOnly = pattern("(on|to|for|it's|its|is|the|by|until) (the)? <d:ordinal>");
@@ -203,62 +186,6 @@ const several = (start: number, end: number, context: ReadingContext, daysIn: (y
   return rest.length === 0 ? { start, end, days } : { start, end, days, why: 'which day' };
 };
 
-const weekShift = (token: Token | undefined, word: string): number => {
-  if (token?.number?.form === 'duration')
-    return Number(token.number.amount) * (token.number.unit === 'week' ? 7 : token.number.unit === 'day' ? 1 : Number.NaN);
-  return word.includes('fortnight') ? 14 : 7;
-};
-
-const relativeForms = (tokens: readonly Token[], index: number, context: ReadingContext): DateRead | undefined => {
-  const one = (day: Day, end: number): DateRead => ({ start: index, end, days: [day], relative: true });
-  const text = tokens[index]?.text ?? '';
-  const { today } = context;
-  const after = weeksOn.at(tokens, index, tokens.length);
-  if (after?.kept['w'] !== undefined) {
-    const days = weekShift(after.kept['n'], text + (tokens[index + 1]?.text ?? ''));
-    if (Number.isInteger(days)) return one(addDays(comingWeekday(today, Number(after.kept['w'].means['weekday'])), days), after.end);
-  }
-  const ahead = inWeeks.at(tokens, index, tokens.length);
-  if (ahead !== undefined) {
-    const words = tokens
-      .slice(index, ahead.end)
-      .map((token) => token.text)
-      .join(' ');
-    const days = weekShift(ahead.kept['n'], words);
-    if (Number.isInteger(days) && days > 0 && !/^(a week|fortnight) time$/.test(words)) return one(addDays(today, days), ahead.end);
-  }
-  if (/^(today|tonight|tonite|2day)$/.test(text)) return one(today, index + 1);
-  if (
-    /^(tomorrow|tmrw|tomoz|tmr|tomorow|tommorow|tomorro|2moro|2morrow|tmrow|tommorrow|tomo|tom)$/.test(text) &&
-    !(text === 'tom' && tokens[index + 1]?.kind === 'word')
-  )
-    return one(addDays(today, 1), index + 1);
-  if (text === 'day' && tokens[index + 1]?.text === 'after' && tokens[index + 2]?.text === 'tomorrow')
-    return one(addDays(today, 2), index + 3);
-  const weekday = relativeWeekday.at(tokens, index, tokens.length);
-  if (weekday === undefined) return undefined;
-  return weekdayForm(tokens, index, weekday.end, Number(weekday.kept['w']?.means['weekday']), context);
-};
-
-const weekdayForm = (tokens: readonly Token[], index: number, end: number, weekday: number, context: ReadingContext): DateRead => {
-  const { today } = context;
-  const words = tokens
-    .slice(index, end)
-    .map((token) => token.text)
-    .join(' ');
-  const coming = comingWeekday(today, weekday);
-  const base = { start: index, end, relative: true as const };
-  if (/ fortnight$/.test(words)) return { ...base, days: [addDays(coming, 14)] };
-  if (/ week$/.test(words) && !/next week$/.test(words)) return { ...base, days: [addDays(coming, 7)] };
-  const monday = addDays(today, 1 - weekdayNumber(today));
-  if (/next week$/.test(words)) return { ...base, days: [addDays(monday, 7 + weekday - 1)] };
-  // "next saturday" is the coming one for some and the one after for others, while the coming one is still this week.
-  if (/^next /.test(words))
-    return coming >= addDays(monday, 7) ? { ...base, days: [coming] } : { ...base, days: [coming, addDays(coming, 7)], why: 'which day' };
-  if (weekdayNumber(today) === weekday && !/^(this coming|coming)/.test(words)) return { ...base, days: [today, coming], why: 'which day' };
-  return { ...base, days: [coming] };
-};
-
 const byFirstWord = new Map<string, { pattern: Pattern; days: (typeof namedDays)[number][1] }[]>();
 for (const [name, days] of namedDays) {
   const first = name.split(' ')[0] ?? '';
@@ -336,5 +263,3 @@ export const dateAt = (tokens: readonly Token[], index: number, context: Reading
   if (sunMonth.test(token.text) && !weekday && token.means['month'] === undefined) return undefined;
   return named(tokens, index, context) ?? relativeForms(tokens, index, context) ?? vague(tokens, index, context);
 };
-
-export const weekdayName = (day: Day): string => weekdays[weekdayNumber(day) - 1] ?? '';

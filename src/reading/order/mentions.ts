@@ -33,16 +33,13 @@ const breaks = new Set(
 `),
 );
 
+const notDescribing = ['piece', 'other', 'month', 'weekday', 'each', 'all', 'budget', 'taxName', 'taxWord', 'upTo', 'from', 'pack'];
 const mayDescribe = (token: Token): boolean => {
   if (token.kind === 'line' || token.number !== undefined) return false;
   if (token.kind === 'sign') return token.text === '-' || token.text === '"' || token.text === "'";
   if (breaks.has(token.text)) return false;
   if (token.means['bench'] !== undefined && !/^(pax|guests|ppl|nos)$/.test(token.text)) return false;
-  return (
-    !wordList(`
-  piece, other, month, weekday, each, all, budget, taxName, taxWord, upTo, from, role
-`).some((tag) => token.means[tag] !== undefined && tag !== 'role') && token.means['pack'] === undefined
-  );
+  return !notDescribing.some((tag) => token.means[tag] !== undefined);
 };
 
 const inBrackets = pattern('\\( (the|for)? <role> \\)?');

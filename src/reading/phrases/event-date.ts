@@ -3,136 +3,15 @@
 import type { Day } from '../../values/day.ts';
 import { type TimeRead, timeAt } from '../dates/clock-time.ts';
 import { dateOutcome } from '../dates/date-facts.ts';
-import { type DateRead, dateAt, dayAlone } from '../dates/date-forms.ts';
+import { dateAt, dayAlone } from '../dates/date-forms.ts';
+import type { DateRead } from '../dates/date-read.ts';
+import { fillers, leads, vetoes } from '../dates/date-words.ts';
 import type { FactOf } from '../fact.ts';
 import type { Finding, Phrase, Reader, Unworded } from '../phrase.ts';
-import { wordList } from '../words/word-list.ts';
-
-const leads = new Set(
-  wordList(`
-  event, wedding, party, function, ceremony, gala, ball, formal, dance, funeral, prom, christening, handover, pickup, pick-up,
-  collection, date, nuptials, bride, needed, wanted, shaadi, reception, engagement, anniversary, communion, baptism, deb, debs,
-  matric, races, graduation, launch, do, show, elopement, weddings, wed, they, wdding, weding, evnt, hand, collect, photos, shoot,
-  marrying, married, mehndi, sangeet, baraat, bridal, couple, hens, gig, festival, awards, luncheon, job, order, delivery, deliver
-`),
-);
-// Another business's date.
-const vetoes = new Set(
-  wordList(`
-  rent, invoice, dentist, doctor, doctors, gp, holiday, holidays, leave, van, meeting, appointment, lunch, drinks, course, training,
-  pay, payday, paid, tax, bas, mot, rego, school, flight, rates, insurance, market, closed, shut, electrician, plumber, inspection,
-  bins, bin, interview, courier, wholesaler, away, off, vat return, return, expires, expired, ends, renewal, renew, sale, statement,
-  overdue, bill, roster, rota, shift, birthday, coffee, football, match, game, parcel, fridge, cooler, vet, physio, haircut, car,
-  power, stocktake, jab, exam, landlord, loan, inv
-`),
-);
-const fillers = new Set([
-  "it's",
-  'its',
-  'is',
-  'are',
-  'ok',
-  'now',
-  'so',
-  'the',
-  'day',
-  'folks',
-  'guys',
-  'all',
-  'on',
-  'at',
-  'lads',
-  'for',
-  'this',
-  'one',
-  'that',
-  "that's",
-  'thats',
-  'then',
-  'please',
-  'pls',
-  'plse',
-  'plz',
-  'thanks',
-  'ta',
-  'cheers',
-  'hi',
-  'hey',
-  'yes',
-  'yep',
-  'by',
-  'be',
-  'will',
-  'and',
-  ',',
-  '-',
-  '.',
-  '(',
-  ')',
-  ':',
-  'in',
-  'set',
-  'confirmed',
-  'booked',
-  'lock',
-  'locked',
-  'when',
-  'going',
-  'btw',
-  'fyi',
-  '"',
-  'team',
-  'girls',
-  'ladies',
-  'y',
-  'love',
-  'hun',
-  'mate',
-  'eh',
-  'no',
-  'theirs',
-  'definitely',
-  'def',
-  'of',
-  'time',
-  'start',
-  'starts',
-  'morning',
-  'afternoon',
-  'arvo',
-  'evening',
-  'night',
-  'sharp',
-  'early',
-  'late',
-  'around',
-  'about',
-  'everyone',
-  '!',
-  'deffo',
-  'sometime',
-  'probably',
-  'maybe',
-  'looking',
-  'like',
-  'half',
-  'quarter',
-  'past',
-  'noon',
-  'midday',
-  'yeah',
-  'aye',
-  'grand',
-  'a',
-]);
 
 // "bouts are done, corsages tomorrow": a day beside work is a working day.
-const working = (reader: Reader): boolean =>
-  reader.facts.some((fact) =>
-    wordList(`
-  made, left, broke, crew, question, actual, step, pack, recipe, change
-`).includes(fact.fact),
-  );
+const work = new Set<string>(['made', 'left', 'broke', 'crew', 'question', 'actual', 'step', 'pack', 'recipe', 'change']);
+const working = (reader: Reader): boolean => reader.facts.some((fact) => work.has(fact.fact));
 
 const lead = (reader: Reader): boolean => reader.tokens.some((token) => token.kind === 'word' && leads.has(token.text.replace(/'s$/, '')));
 const namedEvent = (reader: Reader): boolean =>

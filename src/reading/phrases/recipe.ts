@@ -2,12 +2,11 @@
 
 import type { PieceKind } from '../../handbook/pieces.ts';
 import type { RecipeLineFact } from '../fact.ts';
-import { itemName, knowsItem } from '../goods/item-name.ts';
+import { type Line, linesIn, quantity, separates } from '../goods/recipe-lines.ts';
 import { type Match, pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader, type Unworded } from '../phrase.ts';
 import { isCount, type Token } from '../text/token.ts';
 import { roles } from '../words/people-words.ts';
-import { portionWords } from '../words/trade-words.ts';
 
 const perPiece = pattern(
   '(<each>|per|for each|for every|in each|each|for a|for an|a|an|in a|in every|into each|every|for one|for 1|to a|/) <p:piece> (has|gets|have|needs|takes|uses|is|contains|:|=|-|,)? ',
@@ -34,98 +33,6 @@ const stemsIn = pattern('<p:piece> (needs|takes|has|have|get|gets|uses|use|take|
 const nobuying =
   /^(order|ordered|ordering|buy|bought|buying|need|needs|left|got|get|arrived|came|want|short|received|delivered|delivery|in stock|stock|missing|dead|add|drop|swap|lost|sold|are|need)$/;
 
-const quantity = (
-  tokens: readonly Token[],
-  index: number,
-): { stems?: number; length?: number; unit?: string; next: number } | undefined => {
-  const token = tokens[index];
-  const number = token?.number;
-  if (token === undefined) return undefined;
-  if (number?.form === 'plain' && number.max === undefined && Number(number.amount) <= 500) {
-    const x = tokens[index + 1]?.text === 'x' ? 1 : 0;
-    return { stems: Number(number.amount), next: index + 1 + x };
-  }
-  if (
-    number?.form === 'slashed' &&
-    number.parts?.length === 2 &&
-    (number.parts[1] ?? 0) > (number.parts[0] ?? 0) &&
-    (number.parts[1] ?? 9) <= 4
-  ) {
-    return { stems: (number.parts[0] ?? 0) / (number.parts[1] ?? 1), next: index + 1 };
-  }
-  if (number?.form === 'length' || number?.form === 'weight')
-    return { length: Number(number.amount), unit: number.unit ?? '', next: index + 1 };
-  if (/^(sprig|stem|head|bloom|floret|stalk)$/.test(token.text) && tokens[index + 1]?.text === 'of') return { stems: 1, next: index + 2 };
-  if (token.text === 'half' || token.text === 'quarter') {
-    const article = /^(a|an|of)$/.test(tokens[index + 1]?.text ?? '') ? 1 : 0;
-    return { stems: token.text === 'half' ? 0.5 : 0.25, next: index + 1 + article };
-  }
-  if (
-    /^(a|an|single)$/.test(token.text) &&
-    tokens[index + 1]?.kind === 'word' &&
-    tokens[index + 1]?.means['pack'] !== 'bunch' &&
-    tokens[index + 1]?.means['piece'] === undefined
-  )
-    return { stems: 1, next: index + 1 };
-  return undefined;
-};
-
-const separates = (token: Token | undefined): boolean =>
-  token === undefined || token.kind === 'line' || /^(,|and|&|\+|plus|;|\.|with|then|n|\/|\)|\()$/.test(token.text);
-
-interface Line {
-  readonly line: RecipeLineFact;
-  readonly known: boolean;
-}
-
-// The items of a stretch: a quantity and a name each; a known name may go without a number.
-const linesIn = (reader: Reader, start: number, end: number): Line[] | undefined => {
-  const { tokens, context } = reader;
-  const lines: Line[] = [];
-  let index = start;
-  while (index < end) {
-    const token = tokens[index];
-    if (separates(token) || token?.text === ':' || token?.text === '-') {
-      index += 1;
-      continue;
-    }
-    const amount = quantity(tokens, index);
-    const from = amount?.next ?? index;
-    let to = from;
-    while (to < end && !separates(tokens[to]) && (to === from || quantity(tokens, to) === undefined)) to += 1;
-    const named = tokens.slice(from, to);
-    if (
-      named.some(
-        (each) =>
-          each.number?.form === 'money' ||
-          each.number?.form === 'percent' ||
-          (each.means['piece'] !== undefined && each.means['ingredient'] === undefined && each.means['piece'] !== 'unspecified'),
-      )
-    )
-      return undefined;
-    // "billy buttons x2", "pampas 1": the number behind the name.
-    const behind = amount === undefined && named.length > 0 && separatesNext(tokens, to, end) ? numberBehind(tokens, to, end) : undefined;
-    const name = itemName(named, false);
-    const known = knowsItem(named, context.items);
-    if (name === undefined) {
-      if (amount !== undefined) return undefined;
-      index = Math.max(to, index + 1);
-      continue;
-    }
-    if (amount === undefined && !known) {
-      index = Math.max(to, index + 1);
-      continue;
-    }
-    const { stems, length, unit }: { stems?: number; length?: number; unit?: string } = amount ?? behind ?? {};
-    lines.push({
-      known,
-      line: { ingredient: name, ...(stems === undefined ? {} : { stems }), ...(length === undefined ? {} : { length, unit: unit ?? '' }) },
-    });
-    index = behind?.next ?? to;
-  }
-  return lines;
-};
-
 // "buttonhole recipe 1 rose …", "wrist corsage 4 spray rose 2 stems …": the piece stands before its list without a colon.
 const pieceFirst = pattern('(<p:piece>) (recipe)?');
 const plainHeading = (reader: Reader, start: number, end: number): Match | undefined => {
@@ -143,15 +50,6 @@ const firstWord = (tokens: readonly Token[], start: number, end: number): number
   )
     first += 1;
   return first;
-};
-
-const separatesNext = (tokens: readonly Token[], at: number, end: number): boolean => at < end && tokens[at]?.number !== undefined;
-const numberBehind = (tokens: readonly Token[], at: number, end: number): { stems: number; next: number } | undefined => {
-  const number = tokens[at]?.number;
-  if (number?.form !== 'plain' || number.max !== undefined) return undefined;
-  let next = at + 1;
-  while (next < end && portionWords.has(tokens[next]?.text ?? '')) next += 1;
-  return next >= end || separates(tokens[next]) || tokens[next]?.number !== undefined ? { stems: Number(number.amount), next } : undefined;
 };
 
 // "dads" are the fathers, "the groom's" the groom.

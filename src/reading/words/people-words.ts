@@ -1,7 +1,5 @@
 // Who wears the pieces, and who makes them. One name each, singular and plural, as the wearers' list shows them.
 
-import { wordList } from './word-list.ts';
-
 export interface Role {
   readonly one: string;
   readonly many: string;
@@ -241,12 +239,3 @@ export const roles: readonly Role[] = [
   role('woman', 'women', 'women', 'ladies'),
   role('rest', 'rest', 'rest', 'others', 'the rest', 'everyone else', 'everybody else', 'remaining'),
 ];
-
-/** People at the bench. */
-export const benchPeople = wordList(`
-  of us, people, persons, ppl, person, freelancer, freelancers, florist, florists, helper, helpers, pairs of hands, pair of hands,
-  hands, staff, casuals, casual, juniors, junior, trainee, trainees, extra hands, pax, peeps, bodies, assistants, assistant, workers,
-  worker, apprentice, apprentices, girls, ladies, guys, lads, students, student, makers, maker, boys, karigars, karigar, temps, temp,
-  extras, sets of hands, designers, designer, part timers, part-timers, seniors, senior, team, us, volunteers, artisans, men, women,
-  folk, crew
-`);

@@ -1,9 +1,10 @@
 // Every word and name the reader knows, in one table: what it is called here (tag) and what it stands for (value).
 
 import { lex } from '../text/lex.ts';
+import { benchPeople } from './bench-people.ts';
 import { monthWords, weekdayWords } from './calendar-words.ts';
 import { materialWords } from './material-words.ts';
-import { benchPeople, roles } from './people-words.ts';
+import { roles } from './people-words.ts';
 import { pieceWords } from './piece-words.ts';
 import { allWords, budgetWords, eachWords, fromWords, upToWords } from './price-words.ts';
 import { includedWords, onTopWords, taxNames } from './tax-words.ts';

@@ -1,0 +1,65 @@
+// How people say who is at the bench, for how long, at what wage and how fast.
+
+import { pattern } from '../pattern.ts';
+
+export const peopleForms = [
+  pattern('<n:count> (extra|more|other|good|new|of the|part time|casual|bench)? (<bench>)'),
+  pattern('<n:count> (extra|more)? (<role>) (in|on|at|helping|working|coming|free)'),
+];
+export const pairForms: readonly (readonly [ReturnType<typeof pattern>, number])[] = [
+  [pattern('both (of us)'), 2],
+  [pattern('both <bench>'), 2],
+  [pattern('(just|only) (me|myself|i|one of us)'), 1],
+  [pattern('(me|myself) (and|&|\\+|n) <word>'), 2],
+  [pattern('<word> (and|&|\\+|n) (me|i|myself)'), 2],
+  [pattern('(on my own|by myself|solo|on my tod|myself|just me|only me|me)'), 1],
+  [pattern('(a|one|an|another|extra) (extra)? <bench>'), 1],
+];
+export const meAnd = pattern(
+  '(me|myself|i) (and|&|plus|\\+) <n:count> (others|more|helpers|of the girls|of the team|friends|girls|lads|casuals|freelancers)',
+);
+export const wageForms = [
+  pattern('<w:money> (per|an|a|/|p|p/h|ph|each per|-) (/)? (hour|hr|h|hrs|hourly)'),
+  pattern('<w:money> (ph|p/h|phr|hourly|hr|hour)'),
+  pattern(
+    '(pay|paying|paid|wage|wages|rate|on|at|@|get|gets|getting|is|costs|charge|charges) (is|of|rate|at|:|=|her|him|them|me|us|now|hourly|the)? (<bench>)? <w:amount> (per|an|a|/|p|ph|p/h) (/)? (hour|hr|h|hrs)?',
+  ),
+  pattern('(hourly|wage|wages|hourly rate|wage rate) (rate|wage|cost|is|of|:|now|=|at)? (is|at|now|of)? <w:money>'),
+  pattern('<w:money> (an|a|per) (hour|hr)'),
+  pattern('<w:amount> (an|per|/|p/|p) (hour|hr|hrs)'),
+  pattern('<w:amount> (ph|phr)'),
+];
+export const paceForms: readonly ReturnType<typeof pattern>[] = [
+  pattern(
+    '<d:duration> (or so)? (per|a|an|each|for each|for a|for an|for one|/|on a|on each|to make a|to do a|to make one|to do one|for every|to make each|per each|every) (<p:piece>|one|piece)?',
+  ),
+  pattern('<d:duration> (<each>|for one)'),
+  pattern(
+    '<p:piece> (each)? (take|takes|taking|need|needs|is|are|:|=|-|about|at|took) (me|us|her|him|you|one|about|around|roughly|avg|an average of|on average)? (about|around)? <d:duration> (each|per|a piece|apiece)?',
+  ),
+  pattern(
+    '(a|an|each|one|1|every|per) <p:piece> (is|takes|=|:|needs|at|-|about|in|takes about|takes me|takes us) (me|us|about|around)? <d:duration>',
+  ),
+];
+export const rateForms = [
+  pattern('<n:count> (<p:piece>) (an|per|/|a|every|in an|p) (hour|hr|h)'),
+  pattern(
+    '(do|does|make|makes|making|doing|can do|did|manage|knock out|get|gets|can make|averaging|average|at|about|pace|speed|rate|done) (is|of|about|around|through)? <n:count> (<p:piece>)? (an|per|/|a|every|in an|p) (hour|hr|h)',
+  ),
+];
+// A habit, not work done: "she does 20 lapels in 2 hours".
+export const paceIn = pattern(
+  '(does|do|makes|make|can do|can make|gets through|get through|knocks out|turns out) (about|around)? <n:count> (<p:piece>)? (in|every|per) (about|around)? (<d:duration>|an hour|a day)',
+);
+export const hourlyPiece = pattern('(an hour|1 hour|one hour) (per|a|each|for each|for a|/) (<p:piece>)?');
+export const totalHours = [
+  pattern('<d:duration> (<all>|all together|between us|between them|total|in all|of labour|combined|altogether|overall)'),
+  pattern('(total|altogether|combined|all up|<all>) (of|:|is)? <d:duration>'),
+];
+export const eachHours = pattern('<d:duration> (<each>|a head|per person|each of us|every one|apiece|p/p)?');
+export const clock = pattern('(from)? (<a:time>|<c:count>) (-|to|til|till|until) (<b:time>|<e:count>)');
+export const awayWord = /^(away|off|sick|ill|out|leave|missing|absent|unavailable|holiday|holidays)$/;
+export const perDay = pattern('(per|a|/) day');
+export const talk =
+  /^(drive|drives|away|flight|delay|wait|queue|parking|meeting|course|van|train|bus|dentist|late|battery|charge|ferry|nap|break|kettle|oven|ago|cake|film|invoice|rent|traffic|electrician|plumber|courier|delivery|stuck|walk|football|match|soak|rehydrate|condition|conditioning|cooler|class|workshop)$/;
+export const hand = /^(in|on|at|bench|working|free|available|making|helping|coming|wiring|can|here|us|rostered|making)$/;

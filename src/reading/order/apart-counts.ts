@@ -1,0 +1,110 @@
+// Counts and prices that stand apart from their piece: "bouts from $18, need 10", "250 and 450 resp.", "60 of them".
+
+import { pattern } from '../pattern.ts';
+import type { Reader } from '../phrase.ts';
+import type { Token } from '../text/token.ts';
+import type { Mention } from './mentions.ts';
+import type { Price } from './prices.ts';
+
+// "buttonholes 10 corsage 22" behind "6 buttonholes, 1 corsage": their prices.
+export const pairPrices = (reader: Reader, mentions: readonly Mention[]): Price[] =>
+  mentions.flatMap((mention) => {
+    const number = mention.priceIndex === undefined ? undefined : reader.tokens[mention.priceIndex]?.number;
+    if (mention.priceIndex === undefined || number === undefined) return [];
+    return [
+      {
+        index: mention.priceIndex,
+        start: mention.priceIndex,
+        end: mention.priceIndex + 1,
+        number,
+        per: 'each' as const,
+        at: false,
+        piece: mention.kind,
+        pieceIndex: mention.index,
+      },
+    ];
+  });
+
+// "50 boutonniere + 20 corsage, 250 and 450 resp.": as many plain numbers behind the pieces as there are pieces.
+export const withListed = (
+  reader: Reader,
+  mentions: readonly Mention[],
+  counts: ReadonlySet<number>,
+  prices: readonly Price[],
+): Price[] => {
+  const lines = mentions.filter((mention) => mention.countIndex !== undefined);
+  const last = lines.at(-1);
+  if (lines.length < 2 || last === undefined || prices.length > 1) return [...prices];
+  const respective = reader.tokens.some(
+    (token) =>
+      /^(resp|respectively|each)$/.test(token.text) || token.means['taxName'] !== undefined || token.means['taxWord'] !== undefined,
+  );
+  const numbers = reader.tokens.flatMap((token, index) =>
+    index > last.end - 1 && token.number?.form === 'plain' && !counts.has(index) && reader.free(index) ? [index] : [],
+  );
+  const plausible = numbers.every((index) => Number(reader.tokens[index]?.number?.amount) >= 5);
+  if (numbers.length !== lines.length || !(respective || plausible)) return [...prices];
+  return numbers.map((index) => {
+    const token = reader.tokens[index];
+    const known = prices.find((price) => price.index === index);
+    return (
+      known ?? { index, start: index, end: index + 1, number: token?.number ?? { form: 'plain', amount: '0' }, per: 'each', at: false }
+    );
+  });
+};
+
+// "bouts from $18, need 10": the number stands apart from the only kind that is named.
+const needs = pattern(
+  '(need|want|needs|wants|x|qty|quantity|order|ordering|do|doing|about|around|,|for|say|just) (about|around|:)? <n:count> (of them|of those|pls|please|no|nos|pcs|pieces|in all|thanks)?',
+);
+export const needed = (reader: Reader, mentions: readonly Mention[], prices: readonly Price[]): Mention[] => {
+  const priced = new Set(prices.flatMap((price) => Array.from({ length: price.end - price.start }, (_, at) => price.start + at)));
+  const used = new Set(mentions.flatMap((mention) => mention.countIndex ?? []));
+  return mentions.map((mention, at) => {
+    if (mention.countIndex !== undefined) return mention;
+    const from = mentions.length === 1 ? 0 : mention.end;
+    const to = mentions.length === 1 ? reader.tokens.length : (mentions[at + 1]?.start ?? reader.tokens.length);
+    const number = neededNumber(reader, from, to, (index) => !priced.has(index) && !used.has(index), prices);
+    return number === undefined ? mention : { ...mention, count: reader.tokens[number] as Token, countIndex: number, apart: true };
+  });
+};
+
+const ofThem = pattern('<n:count> (of them|of those|of these|in all|off|no|nos|pax|guests|people|persons|of ,)');
+const neededNumber = (
+  reader: Reader,
+  from: number,
+  to: number,
+  open: (index: number) => boolean,
+  prices: readonly Price[],
+): number | undefined => {
+  for (let index = from; index < to; index++) {
+    const match = ofThem.at(reader.tokens, index, to) ?? needs.at(reader.tokens, index, to);
+    const number = match?.kept['n'];
+    const at = number === undefined ? -1 : reader.tokens.indexOf(number, index);
+    const next = reader.tokens[match?.end ?? 0];
+    const plainNoun =
+      next !== undefined &&
+      next.kind === 'word' &&
+      next.means['material'] === undefined &&
+      next.means['included'] === undefined &&
+      next.means['piece'] === undefined;
+    if (match === undefined || number === undefined || !open(at) || !reader.free(at) || plainNoun) continue;
+    if (reader.tokens[index]?.text === ',' && !prices.some((price) => price.index > at)) continue;
+    return at;
+  }
+  return undefined;
+};
+
+// "€8,25 per buttonhole, 60 of them": the kind is named only by its price.
+export const pricedOnly = (mentions: readonly Mention[], prices: readonly Price[]): readonly Mention[] => {
+  const [price] = prices;
+  if (
+    mentions.length > 0 ||
+    price?.piece === undefined ||
+    price.piece === 'unspecified' ||
+    price.pieceIndex === undefined ||
+    prices.length > 1
+  )
+    return mentions;
+  return [{ index: price.pieceIndex, last: price.pieceIndex, start: price.pieceIndex, end: price.pieceIndex + 1, kind: price.piece }];
+};

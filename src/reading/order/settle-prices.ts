@@ -1,0 +1,76 @@
+// Prices that could contradict each other or the counts: an each beside a total, numbers that may be either.
+
+import { decimal } from '../../values/decimal.ts';
+import type { Fact } from '../fact.ts';
+import type { Finding, Reader } from '../phrase.ts';
+import type { Ask } from '../reading.ts';
+import type { Matched } from './match-prices.ts';
+import type { Mention } from './mentions.ts';
+import type { Price } from './prices.ts';
+import { countOf, priceFact } from './read-order.ts';
+
+// "$12.50 each x 40 = $500": what follows the equals sign beside a price each is the total.
+export const equalsTotal = (reader: Reader, prices: readonly Price[]): Price[] =>
+  prices.map((price) =>
+    price.per === 'unsaid' && reader.tokens[price.start - 1]?.text === '=' && prices.some((other) => other.per === 'each')
+      ? { ...price, per: 'all' }
+      : price,
+  );
+
+// A price each beside a total: one when they agree, a question when they do not.
+export const settleTotals = (reader: Reader, matched: Matched, pieces: number): Matched & { ask?: Ask } => {
+  const [line, second] = matched.lines;
+  const { common } = matched;
+  if (line?.price === undefined || second !== undefined || common?.per !== 'all' || line.price.per === 'all') return matched;
+  const each = line.price;
+  const lines = [{ mention: line.mention }];
+  if (decimal(each.number.amount).times(pieces).equals(common.number.amount))
+    return { lines, common: { ...each, per: 'each' }, spare: [common] };
+  const words = reader.words(Math.min(each.start, common.start), Math.max(each.end, common.end));
+  const choice = (price: Price, per: 'each' | 'all') => ({
+    words: reader.words(price.start, price.end),
+    facts: [{ ...priceFact(price, per, false), words: reader.words(price.start, price.end) } as Fact],
+  });
+  return { lines, spare: [], ask: { about: 'price', why: 'each or all', words, choices: [choice(each, 'each'), choice(common, 'all')] } };
+};
+
+// "bouts 14, corsages 32" and nothing else: counts, or prices?
+export const nameFirstAsk = (reader: Reader, mentions: readonly Mention[], prices: readonly Price[]): Finding | undefined => {
+  const lines = mentions.filter((mention) => mention.count !== undefined);
+  if (
+    lines.length < 2 ||
+    prices.length > 0 ||
+    !lines.every(
+      (mention) =>
+        mention.countIndex !== undefined &&
+        mention.countIndex > mention.index &&
+        mention.end === mention.countIndex + 1 &&
+        mention.countIndex === mention.last + 1,
+    )
+  )
+    return undefined;
+  const numbers = lines.map((mention) => Number(mention.count?.number?.amount));
+  if (numbers.some((number) => number < 5)) return undefined;
+  const start = lines[0]?.start ?? 0;
+  const end = lines.at(-1)?.end ?? 0;
+  const words = reader.words(start, end);
+  const counts = lines.map((mention) => ({ fact: 'pieces', piece: mention.kind, ...countOf(mention), words }) as Fact);
+  const priced = lines.map(
+    (mention) => ({ fact: 'price', amount: mention.count?.number?.amount ?? '', per: 'each', piece: mention.kind, words }) as Fact,
+  );
+  return {
+    start,
+    end,
+    asks: [
+      {
+        about: 'count',
+        why: 'which number',
+        words,
+        choices: [
+          { words: 'how many of each', facts: counts },
+          { words: 'the price of each', facts: priced },
+        ],
+      },
+    ],
+  };
+};

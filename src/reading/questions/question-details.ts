@@ -1,0 +1,55 @@
+// What a question is about: the piece, the item, numbers, prices and the day it names.
+
+import type { PieceKind } from '../../handbook/pieces.ts';
+import { dateAt } from '../dates/date-forms.ts';
+import type { Reader } from '../phrase.ts';
+
+export const details = (reader: Reader, start: number, end: number) => {
+  const { tokens } = reader;
+  let piece: PieceKind | undefined;
+  let item: string | undefined;
+  let number: number | undefined;
+  let numberMax: number | undefined;
+  let amount: string | undefined;
+  let amountMax: string | undefined;
+  let date: string | undefined;
+  for (let index = start; index < end; index++) {
+    const token = tokens[index];
+    if (token === undefined) continue;
+    const kind = token.means['piece'] as PieceKind | undefined;
+    if (kind !== undefined && kind !== 'unspecified') piece ??= kind;
+    item ??= token.means['ingredient'];
+    const read = date === undefined ? dateAt(tokens, index, reader.context) : undefined;
+    if (
+      read !== undefined &&
+      read.days.length >= 1 &&
+      (read.days.length === 1 || read.dayOnly !== undefined) &&
+      read.end <= end &&
+      (read.relative === true || read.end > index + 1 || token.number?.form === 'slashed')
+    ) {
+      date = read.days.find((day) => day > reader.context.today || read.days.length === 1);
+      index = read.end - 1;
+      continue;
+    }
+    if (token.number?.form === 'plain') {
+      if (number === undefined && /^\d+$/.test(token.number.amount)) {
+        number = Number(token.number.amount);
+        if (token.number.max !== undefined && /^\d+$/.test(token.number.max)) numberMax = Number(token.number.max);
+      }
+      const priced =
+        tokens[index - 1]?.text === 'at' ||
+        tokens[index - 1]?.text === '@' ||
+        tokens[index + 1]?.means['each'] !== undefined ||
+        !/^\d+$/.test(token.number.amount);
+      if (priced) amount ??= token.number.amount;
+      else if (token.number.max !== undefined) {
+        amount ??= token.number.amount;
+        amountMax ??= token.number.max;
+      }
+    } else if (token.number?.form === 'money') {
+      if (amount === undefined) amountMax = token.number.max;
+      amount ??= token.number.amount;
+    }
+  }
+  return { piece, item, number, numberMax, amount, amountMax, date };
+};

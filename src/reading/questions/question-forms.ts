@@ -1,0 +1,21 @@
+// The questions the studio asks, in the order they are tried: the first form found decides, so more telling forms stand first.
+
+import type { Asked } from '../fact.ts';
+import { type Pattern, pattern } from '../pattern.ts';
+import { benchQuestions } from './bench.ts';
+import { eventQuestions } from './event.ts';
+import { moneyQuestions } from './money-inside.ts';
+import { sheetQuestions } from './sheets.ts';
+import { pricingQuestions } from './showing-and-pricing.ts';
+import { goodsQuestions } from './time-and-goods.ts';
+
+export interface QuestionForm {
+  readonly asks: Asked;
+  readonly pattern: Pattern;
+}
+
+const forms = [...pricingQuestions, ...goodsQuestions, ...sheetQuestions, ...moneyQuestions, ...benchQuestions, ...eventQuestions];
+
+export const questionForms: readonly QuestionForm[] = forms.flatMap(([asks, sources]) =>
+  sources.map((source) => ({ asks, pattern: pattern(source) })),
+);
