@@ -6,13 +6,17 @@ import type { EventState } from '../thread/event.ts';
 import type { Decimal } from '../values/decimal.ts';
 import type { Result } from '../values/result.ts';
 import { usualSpare } from './buy-for-events.ts';
+import { hasPart } from './fit-choices.ts';
 import type { Item } from './item.ts';
+import { shortlist } from './shortlist.ts';
 import { type WhatFits, whatFits } from './what-fits.ts';
 
 export interface FitForEvent {
   readonly piece: PieceKind;
   readonly pieces: number;
   readonly stems: Decimal; // money for one piece, exact
+  readonly searched: number; // plants looked at
+  readonly plants: number; // plants on the list that could stand in a recipe
   readonly fits: Result<WhatFits>;
 }
 
@@ -32,5 +36,7 @@ export const fitEvent = (
   if (piece === undefined || line === undefined) return undefined;
   const { stems } = line.each.exact;
   const wanted = { stemsBudget: stems, pieces: count(piece), usualSpare: usualSpare([event]) };
-  return { piece, pieces: wanted.pieces, stems, fits: whatFits(items, wanted) };
+  const looked = shortlist(items, wanted);
+  const plants = items.filter(hasPart).length;
+  return { piece, pieces: wanted.pieces, stems, searched: looked.filter(hasPart).length, plants, fits: whatFits(looked, wanted) };
 };

@@ -31,6 +31,7 @@ export const fitBlocks = (question: Question, answer: Answer): readonly Block[] 
   return [
     { block: 'answer', line: answerLine(fit, recipes, answer) },
     { block: 'list', items: recipes.map((recipe) => recipeLine(recipe, answer)) },
+    ...(fit.searched < fit.plants ? [looked(fit)] : []),
     ...(withoutRole.length > 0 ? [noRole(withoutRole)] : []),
     ...otherKinds(fit, answer),
   ];
@@ -58,6 +59,11 @@ const nothingHelps = ({ fits, piece }: FitForEvent, { manner }: Answer): Line =>
   !fits.ok && fits.problem.code === 'nothing-fits' && fits.problem.data.least
     ? text` A higher price, or more ${plural(piece, manner.says)} to share the packs, would help.`
     : [];
+
+const looked = ({ searched, plants, pieces }: FitForEvent): Block => ({
+  block: 'assumed',
+  line: plainLine(`From the ${searched} of ${plants} plants whose packs come out best for ${pieces}.`),
+});
 
 const noRole = (names: readonly string[]): Block => ({
   block: 'assumed',

@@ -51,20 +51,30 @@ describe('what fits', () => {
     );
   });
 
+  const rows = (count: number) =>
+    Array.from({ length: count }, (_, at) => {
+      const role = ['focal', 'line', 'texture', 'foliage', 'filler'][at % 5];
+      return `Plant ${String.fromCharCode(65 + (at % 26))}${at},${((at * 37) % 90) / 10 + 3},${(at % 4) * 10 + 10},${role}`;
+    });
+  const listOf = (count: number) => ({ file: ['Item,Price,Size,Role', ...rows(count)].join('\n') });
+
   it('answers for sixty items in under 200 ms, the whole assistant through', async () => {
-    const roles = ['focal', 'line', 'texture', 'foliage', 'filler'];
-    const rows = Array.from(
-      { length: 60 },
-      (_, at) => `Plant ${String.fromCharCode(65 + (at % 26))}${at},${((at * 37) % 90) / 10 + 3},${(at % 4) * 10 + 10},${roles[at % 5]}`,
-    );
-    const list = { file: ['Item,Price,Size,Role', ...rows].join('\n') };
     const time = async (...more: object[]) => {
       const started = performance.now();
-      await talkJson([list, { text: order }, ...more]);
+      await talkJson([listOf(60), { text: order }, ...more]);
       return performance.now() - started;
     };
-    await time({ text: 'what fits?', addressed: true });
-    const without = await time();
-    expect((await time({ text: 'what fits?', addressed: true })) - without).toBeLessThan(200);
+    const ask = { text: 'what fits?', addressed: true };
+    await time(ask);
+    const [without, asked] = [
+      [await time(), await time()],
+      [await time(ask), await time(ask)],
+    ];
+    expect(Math.min(...asked) - Math.min(...without)).toBeLessThan(200);
+  });
+
+  it('looks at sixty plants of a longer list, and says so', async () => {
+    const [, , last] = await talkJson([listOf(400), { text: order }, { text: 'what fits?', addressed: true }]);
+    expect(last?.reply?.text).toContain('From the 60 of 400 plants whose packs come out best for 40.');
   });
 });
