@@ -107,6 +107,22 @@ describe('sheets as a file', () => {
   test('fail to be made once there is nothing to print', () => expect(() => made('sheets')).toThrow('no pieces'));
 });
 
+describe('a spare learned', () => {
+  test('is bought from then on once it is taken, and the price of the item stays', () => {
+    talking.say('10 buttonholes at 18, inc, dried, event 13 March');
+    talking.say('2 statice each');
+    talking.say('statice 4.80 a bunch of 10');
+    talking.moveTo('2027-03-15T09:00:00Z');
+    // Two bunches and a spare one: 22 needed with 10 % over, 30 bought, 26 used: 30 % beyond the recipe's 20.
+    expect(talking.say('4 statice unused').text).toMatch(
+      /^4 statice not used\. If you bought by the list, you needed 30 % spare beyond the recipe's 20/,
+    );
+    expect(talking.say('how did we do?').text).toContain('Say: 30 % spare statice');
+    expect(talking.choose(0).text).toContain('Spare on statice: 30 % from now on.');
+    expect(talking.store.studio('w', demoStudio).state.packs.at(-1)).toMatchObject({ item: 'statice', price: '4.8', spare: '30' });
+  });
+});
+
 describe('the whole way', () => {
   test('counts agree, the look-back compares, offers are stored only when taken, the season holds it', () => {
     talking.say(order);
@@ -125,7 +141,7 @@ describe('the whole way', () => {
     expect(review.text).toContain('Say: 12 min a buttonhole');
     expect(talking.store.studio('w', demoStudio).version).toBe(version);
     expect(talking.store.studio('w', demoStudio).state.crew).toEqual([]);
-    expect(talking.choose(0).text).toContain('12 min a buttonhole from now on');
+    expect(talking.say('12 min a buttonhole').text).toContain('12 min a buttonhole from now on');
     expect(talking.store.studio('w', demoStudio).state.crew).toMatchObject([{ piece: 'buttonhole', minutesPerPiece: 12 }]);
     agrees();
 

@@ -15,6 +15,7 @@ import { isBuyingMark, markedLine } from './ordered.ts';
 export const notedLines = (answer: Answer): readonly Line[] =>
   answer.stated
     .filter((fact) => fact.fact !== 'rule' || !answer.price?.ok)
+    .filter((fact) => fact.fact !== 'pack' || answer.listRead === undefined)
     .flatMap((fact) => {
       if (fact.fact === 'step' && isBuyingMark(fact)) return [markedLine(fact, answer)];
       return fact.fact === 'recipe' ? [saidRecipe(fact, answer)] : notedLine(fact, answer.manner);
@@ -31,6 +32,8 @@ const notedLine = (fact: Fact, manner: Manner): readonly Line[] => {
   switch (fact.fact) {
     case 'title':
       return [text`This event is ${strong(ownWords(fact.title).text)}.`];
+    case 'pack':
+      return fact.spare === undefined ? [] : [text`Spare on ${ownWords(fact.item)}: ${strong(`${fact.spare} %`)} from now on.`];
     case 'crew':
       return [crewLine(fact, manner)];
     case 'rule':

@@ -109,9 +109,10 @@ const timeWords = (minutes: Decimal): string => {
 const nextBlocks = ({ next }: Review, { price, manner }: Answer): readonly Block[] => {
   if (next.length === 0) return [];
   const basis = price?.ok ? text`, ${basisWords(price.value.priced.terms.tax)}` : [];
-  const items = next.map(({ piece, wearer, was, price: worked, because }): Line => {
+  const items = next.map(({ piece, wearer, was, price: worked, because, forGoods, forLabour }): Line => {
     const name = `${pieceName(piece, manner.says)}${wearer === undefined ? '' : ` (${wearer})`}`;
-    if (worked.price.lessThanOrEqualTo(was)) return text`a ${name}: ${moneySpan(manner.money(was))} was enough`;
+    const only = forGoods && forLabour ? '' : because === 'labour' ? ' for the time it took' : ' for what was bought';
+    if (worked.price.lessThanOrEqualTo(was)) return text`a ${name}: ${moneySpan(manner.money(was))} was enough${only}`;
     const why = because === 'labour' ? 'for the time it took' : 'for what was bought';
     return text`a ${name}: ${strong(manner.money(worked.price))}, ${why} (was ${moneySpan(manner.money(was))})`;
   });

@@ -5,7 +5,7 @@ import { parseDay } from '../../values/day.ts';
 import type { Manner } from '../answer.ts';
 import type { Line } from '../reply.ts';
 import { text } from '../span.ts';
-import { fullDate } from './dates.ts';
+import { duration, fullDate } from './dates.ts';
 import { counted, pieceName } from './names.ts';
 
 export const factWords = (fact: Fact, manner: Manner): Line => {
@@ -34,10 +34,15 @@ export const factWords = (fact: Fact, manner: Manner): Line => {
     case 'recipe':
       return text`recipe: ${fact.lines.map((line) => `${line.stems ?? line.length ?? ''} ${line.unit ?? ''}${line.ingredient}`.trim()).join(', ')}`;
     case 'crew':
-      if (fact.minutesPerPiece !== undefined) return text`bench: ${fact.minutesPerPiece} min a ${pieceName(fact.piece ?? 'buttonhole', manner.says)}`;
+      if (fact.minutesPerPiece !== undefined)
+        return text`bench: ${fact.minutesPerPiece} min a ${pieceName(fact.piece ?? 'buttonhole', manner.says)}`;
       return text`bench: ${fact.people ?? ''} people${fact.hours ? `, ${fact.hours} h each` : ''}${fact.date ? `, ${fact.date}` : ''}`;
     case 'wearers':
       return text`wearers: ${fact.wearers.map((one) => `${one.count} ${one.wearer}`).join(', ')}`;
+    case 'actual':
+      if (fact.what === 'spent') return text`really spent ${manner.money(fact.amount ?? '0')}${fact.item ? ` (${fact.item})` : ''}`;
+      if (fact.what === 'minutes') return text`really took ${duration(fact.minutes ?? 0)}${fact.count ? ` for ${fact.count}` : ''}`;
+      return text`not used: ${fact.count ?? 0}${fact.item ? ` ${fact.item}` : ''}`;
     case 'rule':
       return text`this event: ${fact.what} ${fact.to}`;
     case 'title':
