@@ -1,6 +1,7 @@
 // The pieces of one event that are made alike: so many of a kind, with these lines in each. A wearer with lines of their own is a batch apart.
 
 import type { PieceKind } from '../handbook/pieces.ts';
+import { recipeOf } from '../thread/apply-recipe.ts';
 import type { EventState, OrderLine } from '../thread/event.ts';
 import { linesFor, type RecipeLine, wearersNamed } from './recipe-lines.ts';
 
@@ -25,7 +26,7 @@ const peopleNamed = (event: EventState, wearer: string, line: OrderLine): number
 export const batchesOf = (event: EventState): readonly Batch[] => {
   const served = new Set(event.lines.flatMap((line) => (line.wearer === undefined ? [] : [line.wearer.toLowerCase()])));
   return event.lines.flatMap((line) => {
-    const facts = event.recipes[line.piece] ?? event.recipes.any ?? [];
+    const facts = recipeOf(event, line.piece);
     if (line.wearer !== undefined)
       return [{ piece: line.piece, wearer: line.wearer, pieces: line.count, lines: linesFor(facts, line.wearer) }];
     let rest = line.count;

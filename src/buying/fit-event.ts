@@ -2,6 +2,7 @@
 
 import type { PieceKind } from '../handbook/pieces.ts';
 import type { PricedEvent } from '../pricing/price-event.ts';
+import { kindMeant } from '../thread/apply-recipe.ts';
 import type { EventState } from '../thread/event.ts';
 import type { Decimal } from '../values/decimal.ts';
 import type { Result } from '../values/result.ts';
@@ -31,7 +32,7 @@ export const fitEvent = (
   const { lines } = price.value.priced;
   const count = (piece: PieceKind) => lines.reduce((total, line) => total + (line.piece === piece ? line.count : 0), 0);
   const kinds = [...new Set(lines.map((line) => line.piece))].sort((a, b) => count(b) - count(a));
-  const piece = asked === undefined || asked === 'unspecified' ? kinds[0] : asked;
+  const piece = asked === undefined || asked === 'unspecified' ? kinds[0] : kindMeant(kinds, asked);
   const line = lines.find((one) => one.piece === piece);
   if (piece === undefined || line === undefined) return undefined;
   const { stems } = line.each.exact;

@@ -17,15 +17,24 @@ export const applyRecipe = (state: EventState, fact: Recipe): EventState => {
   return kindsChanged(state, fact).reduce((next, kind) => put(next, kind, changedBy(recipeOf(next, kind), withYield(fact))), state);
 };
 
-/** The recipe in force for a kind. */
-export const recipeOf = (state: EventState, kind: Kind): Lines => state.recipes[kind] ?? state.recipes.any ?? [];
+const isCorsage = (kind: Kind): boolean => kind === 'wrist corsage' || kind === 'pin corsage';
+
+/** The recipe in force for a kind. One for "a corsage" serves both sorts until they have their own. */
+export const recipeOf = (state: EventState, kind: Kind): Lines =>
+  state.recipes[kind] ?? (isCorsage(kind) ? state.recipes.corsage : undefined) ?? state.recipes.any ?? [];
+
+/** "Corsage" in an order of one sort of corsage is that sort. */
+export const kindMeant = (kinds: readonly PieceKind[], piece: PieceKind): PieceKind => {
+  const [sort, another] = [...new Set(kinds.filter(isCorsage))];
+  return piece === 'corsage' && !kinds.includes('corsage') && sort !== undefined && another === undefined ? sort : piece;
+};
 
 export const changes = (fact: Recipe): boolean =>
   fact.adds === true || fact.drops !== undefined || fact.swaps !== undefined || fact.scale !== undefined;
 
 /** A change without a kind is meant for every recipe of the thread. */
 export const kindsChanged = (state: EventState, fact: Recipe): readonly Kind[] => {
-  if (fact.piece !== undefined) return [fact.piece];
+  if (fact.piece !== undefined) return [kindOf(state, fact)];
   const held = Object.keys(state.recipes) as Kind[];
   return held.length > 0 ? held : [kindOf(state, fact)];
 };
@@ -36,7 +45,8 @@ const onlyKind = (state: EventState): PieceKind | undefined => {
 };
 
 const kindOf = (state: EventState, fact: Recipe): Kind => {
-  const kind = fact.piece ?? onlyKind(state);
+  const kinds = state.lines.map((line) => line.piece);
+  const kind = fact.piece === undefined ? onlyKind(state) : kindMeant(kinds, fact.piece);
   return kind === undefined || kind === 'unspecified' ? 'any' : kind;
 };
 

@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import type { PieceKind } from '../../src/handbook/pieces.ts';
 import type { FactOf, RecipeLineFact } from '../../src/reading/fact.ts';
 import { applyFacts } from '../../src/thread/apply-facts.ts';
+import { recipeOf } from '../../src/thread/apply-recipe.ts';
 import { type EventState, newEvent } from '../../src/thread/event.ts';
 import { pieces } from '../support/facts.ts';
 
@@ -34,6 +35,22 @@ describe('a recipe in a thread', () => {
     const ordered = applyFacts(early, [pieces(8, 'buttonhole'), pieces(2, 'corsage')]);
     const both = applyFacts(ordered, [recipe([{ ingredient: 'rose', stems: 3 }], { piece: 'corsage' })]);
     expect([held(both, 'any'), held(both, 'corsage')]).toEqual(['3 bunny tails, 1 statice, 30cm ribbon', '3 rose']);
+  });
+
+  test('for "a corsage" is for the sort of corsage ordered, whichever is said first', () => {
+    const lines = [{ ingredient: 'spray rose', stems: 3 }];
+    const later = applyFacts(applyFacts(newEvent, [pieces(6, 'wrist corsage'), pieces(8, 'buttonhole')]), [
+      recipe(lines, { piece: 'corsage' }),
+    ]);
+    const early = applyFacts(applyFacts(newEvent, [recipe(lines, { piece: 'corsage' })]), [
+      pieces(6, 'wrist corsage'),
+      pieces(8, 'buttonhole'),
+    ]);
+    expect([held(later, 'wrist corsage'), recipeOf(early, 'wrist corsage'), recipeOf(early, 'buttonhole')]).toEqual([
+      '3 spray rose',
+      lines,
+      [],
+    ]);
   });
 
   test('keeps "3 stems makes 2" as it was said: a third or a half of a stem is never rounded', () => {

@@ -26,6 +26,12 @@ describe('what fits', () => {
     expect(list).toMatch(/^£129\.70 for whole packs/);
   });
 
+  it('takes "the corsages" for the sort of corsage that is ordered', async () => {
+    expect(await lastReply('40 buttonholes and 6 wrist corsages, 25 and 42 inc', 'what fits the corsages?')).toMatch(
+      /for 6 wrist corsages\./,
+    );
+  });
+
   it('is honest when nothing fits', async () => {
     expect(await lastReply('2 buttonholes at 9 inc', 'what fits?')).toMatch(
       /^Nothing on the price list fits £0\.69 a piece\. The cheapest recipe needs £\d+\.\d\d\. A higher price, or more buttonholes/,
