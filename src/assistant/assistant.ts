@@ -1,6 +1,7 @@
 // Handles what is waiting in the inbox, one message at a time: load, answer, store with the reply in one transaction. Nothing a person sends can
 // make it throw; a broken invariant becomes one apology and a logged id, and the next message is handled as usual.
 
+import { firstContact } from '../reply/compose/first-contact.ts';
 import type { Reply } from '../reply/reply.ts';
 import { afterAWait } from '../reply/words/after-a-wait.ts';
 import type { StudioSettings } from '../studio/settings.ts';
@@ -9,6 +10,7 @@ import { apology } from './apology.ts';
 import type { Handled } from './handled.ts';
 import type { Standpoint } from './log-entries.ts';
 import type { Clock, IncomingMessage, OutgoingReply, Store, ThreadKey } from './ports.ts';
+import { summaryMessage } from './summary-message.ts';
 import { threadMeant } from './ticks.ts';
 
 export interface Assistant {
@@ -26,12 +28,21 @@ export interface AssistantParts {
   readonly onFailure: (id: string, error: unknown) => void;
   /** Whether the store itself is in trouble. Such an error is thrown on, and the message waits: it is not the message's fault. */
   readonly isOutage?: (error: unknown) => boolean;
+  /** The host has forms, can change what it posted and can speak to one person alone: threads get a summary, a new workspace is offered to be set up. */
+  readonly isWorkplace?: boolean;
 }
 
 /** A thread that keeps moving under us is answered again this often before we give up. */
 const mostTries = 5;
 
-export const createAssistant = ({ store, clock, settings, onFailure, isOutage = () => false }: AssistantParts): Assistant => {
+export const createAssistant = ({
+  store,
+  clock,
+  settings,
+  onFailure,
+  isOutage = () => false,
+  isWorkplace = false,
+}: AssistantParts): Assistant => {
   /** The apology for an error that is the message's own; anything else is thrown on. */
   const failed = (message: IncomingMessage, at: Standpoint, error: unknown): Answered => {
     if (isOutage(error)) throw error;
@@ -42,15 +53,28 @@ export const createAssistant = ({ store, clock, settings, onFailure, isOutage = 
 
   const answer = (message: IncomingMessage, at: Standpoint): Answered => {
     try {
-      return answerMessage(store, at, message, clock.now());
+      return answerMessage(store, at, met(store, message, at.thread.key), clock.now());
     } catch (error) {
       return failed(message, at, error);
     }
   };
 
+  /** The first answer in a workspace that is not set up says how to. */
+  const welcoming = (message: IncomingMessage, reply: Reply | undefined): Reply | undefined => {
+    if (!isWorkplace || !reply || message.shared || message.guest) return reply;
+    const isNew = !store.hasChosenSettings(message.workspace) && !store.hasHandled(message.workspace);
+    return isNew ? { ...reply, blocks: [...reply.blocks, ...firstContact] } : reply;
+  };
+
   const keep = (message: IncomingMessage, at: Standpoint, answered: Answered, late: boolean): Handled | undefined => {
     const { logged, as, reading, figures } = answered;
-    const reply = late ? withExcuse(answered.reply) : answered.reply;
+    const said = answered.apart && !isWorkplace ? answered.apart : answered.reply;
+    const reply = welcoming(message, late ? withExcuse(said) : said);
+    const to = at.thread.key;
+    if (answered.forgets) {
+      store.forget(to, reply ? [answerTo(message, to, reply, false)] : []);
+      return { message, as, reading, reply, figures };
+    }
     const stored = store.commit({
       message,
       thread: at.thread.key,
@@ -58,7 +82,11 @@ export const createAssistant = ({ store, clock, settings, onFailure, isOutage = 
       expected: { thread: at.thread.version, studio: at.studio.version },
       event: logged.event,
       ...(logged.studio === at.studio.state ? {} : { studio: logged.studio }),
-      replies: reply ? [answerTo(message, at.thread.key, reply, as === 'failed')] : [],
+      replies: [
+        ...(reply ? [answerTo(message, to, reply, as === 'failed')] : []),
+        ...(answered.apart && isWorkplace ? [answerApart(message, answered.apart)] : []),
+        ...(isWorkplace ? summaryMessage(store, at, message, logged, clock.now()) : []),
+      ],
     });
     return stored === 'stored' ? { message, as, reading, reply, figures } : undefined;
   };
@@ -98,6 +126,10 @@ export const createAssistant = ({ store, clock, settings, onFailure, isOutage = 
   };
 };
 
+/** A tick comes from the bench, but is answered where others may read along. */
+const met = (store: Store, message: IncomingMessage, key: ThreadKey): IncomingMessage =>
+  message.shared || key.thread === message.thread ? message : { ...message, shared: store.isShared(key.workspace, key.channel) ?? false };
+
 /** The answer itself stays the first line: it is all a notification shows. */
 const withExcuse = (reply: Reply | undefined): Reply | undefined =>
   reply && { ...reply, blocks: reply.blocks.flatMap((block, index) => (index === 0 ? [block, afterAWait] : [block])) };
@@ -107,6 +139,15 @@ const answerTo = (message: IncomingMessage, to: ThreadKey, reply: OutgoingReply[
   to,
   purpose: failed ? 'apology' : 'answer',
   about: message.id,
+  reply,
+});
+
+/** A channel that is a person's id: the host speaks to them alone. */
+const answerApart = ({ workspace, channel, id, revision, author }: IncomingMessage, reply: Reply): OutgoingReply => ({
+  id: [workspace, channel, id, revision, 'apart'].join('/'),
+  to: { workspace, channel: author, thread: '' },
+  purpose: 'answer',
+  about: `${channel}/${id} apart`,
   reply,
 });
 

@@ -126,8 +126,11 @@ export interface Store {
    * Throws when the message was never received.
    */
   commit(outcome: Outcome): 'stored' | 'moved';
-  /** Deletes all that is kept of the thread, the message that asked for it included, and queues the replies that say so. */
-  forget(key: ThreadKey, replies: readonly OutgoingReply[]): void;
+  /**
+   * Deletes all that is kept of the thread, and queues the replies that say so. Of the message that asked for it only its ids stay,
+   * so that a repeat of it is known.
+   */
+  forget(key: ThreadKey, asking: IncomingMessage, replies: readonly OutgoingReply[]): void;
   /** The host's id of the thread's summary message, once posted. */
   summaryOf(key: ThreadKey): string | undefined;
 

@@ -141,10 +141,12 @@ const startStore = (db: Database, path: string, folds: Folds, clock: Clock, watc
       }),
     openEvents: (workspace, from) => read(() => parts.threads.openEvents(workspace, from)),
     commit: (outcome) => write(() => commit(parts, outcome)),
-    forget: (key, replies) => {
+    forget: (key, asking, replies) => {
       parts.threads.forgetRead();
       write(() => {
+        parts.inbox.setAside(asking);
         deleteThread(db, key);
+        parts.inbox.putBack(asking, key);
         parts.replies.reminders(replies);
       });
       overwriteLog(db);
