@@ -186,13 +186,43 @@ const needsOf = (nodes: readonly Node[]): Opening[] =>
     return [{ words: new Set(inner.flatMap((each) => [...(each?.words ?? [])])), tests: inner.flatMap((each) => each?.tests ?? []) }];
   });
 
-const satisfied = (need: Opening, tokens: readonly Token[]): boolean =>
-  tokens.some((token) => need.words.has(token.text) || need.tests.some((test) => test(token)));
+// What a message holds, gathered once for all patterns: its words, and the kinds of its tokens.
+interface Contents {
+  readonly words: ReadonlySet<string>;
+  readonly kinds: ReadonlySet<Test>;
+}
+
+const contentsOf = (tokens: readonly Token[]): Contents => {
+  const words = new Set<string>();
+  for (const token of tokens) words.add(token.text);
+  const kinds = new Set<Test>();
+  for (const test of tests.values()) if (tokens.some(test)) kinds.add(test);
+  return { words, kinds };
+};
+
+let lastTokens: readonly Token[] | undefined;
+let lastContents: Contents = { words: new Set(), kinds: new Set() };
+const contents = (tokens: readonly Token[]): Contents => {
+  if (tokens !== lastTokens) {
+    lastTokens = tokens;
+    lastContents = contentsOf(tokens);
+  }
+  return lastContents;
+};
+
+const anyWord = (few: ReadonlySet<string>, many: ReadonlySet<string>): boolean => {
+  for (const word of few) if (many.has(word)) return true;
+  return false;
+};
+const satisfied = (need: Opening, { words, kinds }: Contents): boolean =>
+  need.tests.some((test) => kinds.has(test)) || (need.words.size < words.size ? anyWord(need.words, words) : anyWord(words, need.words));
 
 export interface Pattern {
   readonly source: string;
   /** The match that begins exactly at `index`. */
   at(tokens: readonly Token[], index: number, end: number): Match | undefined;
+  /** False when the message cannot hold a match at all. */
+  might(tokens: readonly Token[]): boolean;
   /** The first match in the stretch. */
   in(tokens: readonly Token[], start: number, end: number): Match | undefined;
 }
@@ -208,7 +238,8 @@ export const pattern = (source: string): Pattern => {
   const may = (tokens: readonly Token[]): boolean => {
     if (tokens !== seen) {
       seen = tokens;
-      possible = needs.every((need) => satisfied(need, tokens));
+      const holds = contents(tokens);
+      possible = needs.every((need) => satisfied(need, holds));
     }
     return possible;
   };
@@ -226,6 +257,7 @@ export const pattern = (source: string): Pattern => {
   };
   return {
     source,
+    might: may,
     at,
     in: (tokens, start, end) => {
       if (!may(tokens)) return undefined;

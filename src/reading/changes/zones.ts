@@ -30,6 +30,16 @@ const comparable = (token: Token): boolean => token.number !== undefined || tags
 const butNow = /^(,|but|-|\.|;|it's|its|should|now|make|->|>|\()$/;
 const wasSupposed = pattern('(was|were) (supposed|meant|to be|already)');
 
+// "wedding 14 march, no make that 21 march": within one sentence the later words win.
+const turning = pattern("(no (,|make|wait|sorry|its|it's|that's|thats)|sorry|actually|wait|correction|oops|scratch that|i mean|make that)");
+const turnsAt = (tokens: readonly Token[], start: number, end: number): number | undefined => {
+  for (let index = start + 1; index < end; index++) {
+    if (turning.at(tokens, index, end) === undefined || tokens[index - 1]?.text === 'or') continue;
+    if (tokens.slice(start, index).some(comparable) && tokens.slice(index, end).some(comparable)) return index;
+  }
+  return undefined;
+};
+
 /** The zones of a stretch. Without "not", "from" or "instead of" everything is meant now. */
 export const zonesOf = (tokens: readonly Token[], start: number, end: number): Zones => {
   const change = fromTo.in(tokens, start, end);
@@ -53,6 +63,8 @@ export const zonesOf = (tokens: readonly Token[], start: number, end: number): Z
       ],
     };
   }
+  const turn = turnsAt(tokens, start, end);
+  if (turn !== undefined) return { old: [[start, turn]], fresh: [[turn, end]] };
   for (let index = start; index < end; index++) {
     const match = notNow.at(tokens, index, end);
     if (match === undefined) continue;

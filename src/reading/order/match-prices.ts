@@ -97,6 +97,9 @@ export const matchPrices = (mentions: readonly Mention[], prices: readonly Price
     });
     return { lines: bare(placed), ...(total === undefined ? {} : { common: total }), spare: [] };
   }
+  // Two bare prices for one piece: neither is sure.
+  if (onlyLine !== undefined && secondLine === undefined && rest.length > 1 && rest.every((price) => price.per === 'unsaid' && !price.at))
+    return { lines: bare(placed), spare: rest };
   const spare: Price[] = [];
   for (const price of rest) {
     const before = lines.filter((line) => line.index < price.index).at(-1);

@@ -90,6 +90,9 @@ const find = (reader: Reader): Finding[] => {
         piece = match.kept['p']?.means['piece'] as PieceKind;
       }
     }
+    // "12 bouts dried, 4 corsages fresh": right behind a piece that was counted.
+    const counted = reader.tokens[index - 1]?.means['piece'] as PieceKind | undefined;
+    if (piece === undefined && kinds.size > 1 && lines.length > 1 && counted !== undefined && !reader.free(index - 1)) piece = counted;
     const ahead = beforePieces.at(reader.tokens, index, reader.tokens.length);
     if (piece === undefined && ahead !== undefined && allFree(index, ahead.end)) piece = ahead.kept['p']?.means['piece'] as PieceKind;
     const whole = piece === undefined || piece === 'unspecified';

@@ -8,6 +8,7 @@ import { findMentions, type Mention } from '../order/mentions.ts';
 import { findPrices, type Price } from '../order/prices.ts';
 import { askEachOrAll, countOf, likelyPer, lineFacts, priceFact } from '../order/read-order.ts';
 import { equalsTotal, nameFirstAsk, settleTotals } from '../order/settle-prices.ts';
+import { pattern } from '../pattern.ts';
 import type { Finding, Phrase, Reader } from '../phrase.ts';
 import type { Ask } from '../reading.ts';
 
@@ -33,6 +34,9 @@ const refined = (mentions: readonly Mention[]): Mention[] => {
   const named = kept.filter((mention) => mention.countIndex !== undefined && mention.kind !== 'unspecified');
   return named.length > 0 ? kept.filter((mention) => mention.kind !== 'unspecified') : kept;
 };
+
+// "we quoted 18 each last year" is another job's price.
+const lastTime = pattern('(last|previous) (year|time|season|month|week|wedding|event|one|job)');
 
 const wanted = new Set([
   'need',
@@ -87,6 +91,10 @@ const find = (reader: Reader): Finding[] => {
   const mentions = needed(reader, pricedOnly(certain(reader, all, prices), prices), prices);
   const ordered = mentions.filter((mention) => mention.countIndex !== undefined);
   if (ordered.length === 0 && prices.length === 0) return [];
+  if (ordered.length === 0 && lastTime.in(reader.tokens, 0, reader.tokens.length) !== undefined) return [];
+  const none = ordered.find((mention) => countOf(mention).count === 0);
+  if (none !== undefined)
+    return [{ start: none.start, end: none.end, problems: [problem('count-not-positive', { words: reader.words(none.start, none.end) })] }];
   const pieces = ordered.reduce((sum, mention) => sum + countOf(mention).count, 0);
   const ambiguous = nameFirstAsk(reader, mentions, prices);
   if (ambiguous !== undefined) return [ambiguous];

@@ -66,6 +66,7 @@ const findPart = (reader: Reader, part: Part): Finding[] => {
     findings.push(found(reader, match.start, match.end, facts));
   };
   const sweep = (form: Pattern, build: Build, guarded = true): void => {
+    if (!form.might(tokens)) return;
     for (let index = part.start; index < part.end; index++) {
       const match = form.at(tokens, index, part.end);
       if (match === undefined || !acceptsAfter(reader, match) || (guarded && future(reader, part, match.start))) continue;

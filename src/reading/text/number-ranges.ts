@@ -55,6 +55,12 @@ const joinPair = (tokens: readonly Token[], index: number): { token: Token; next
   const dash = tokens[index + 1];
   if (dash?.text === '-' && !dash.glued && first.number.form !== second.number.form && first.number.form !== 'plain') return undefined;
   if (dash?.text === '-' && !dash.glued && second.number.form === 'money' && first.number.form === 'plain') return undefined;
+  if (
+    first.number.form === 'money' &&
+    second.number.form === 'money' &&
+    (first.number.currency ?? first.number.symbol) !== (second.number.currency ?? second.number.symbol)
+  )
+    return undefined;
   const form = sharedForm(first.number, second.number);
   if (form === undefined) return undefined;
   const [low, high] = [decimal(first.number.amount), decimal(second.number.amount)];
