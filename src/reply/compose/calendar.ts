@@ -83,11 +83,17 @@ const keySteps: { readonly [step in StepName]?: string } = {
   boarded: 'board by',
 };
 
+/** A mixed piece has two orders. */
+const whose = (step: CalendarStep, plan: EventPlan): string => {
+  const twice = plan.calendar.filter((other) => other.step === step.step).length > 1;
+  return twice && step.material ? ` (${step.material})` : '';
+};
+
 /** "Order by Tue 9 February, hang by Fri 12 February, board by Thu 11 March." Late steps are told apart. */
 const keyDates = (plan: EventPlan, manner: Manner): Block => {
   const dates = openSteps(plan)
     .filter((step) => !step.late && keySteps[step.step] !== undefined)
-    .map((step) => text`${keySteps[step.step] ?? ''} ${dateSpan(shortDate(step.date, manner))}`);
+    .map((step) => text`${keySteps[step.step] ?? ''}${whose(step, plan)} ${dateSpan(shortDate(step.date, manner))}`);
   const line =
     dates.length > 0 ? text`Next: ${joined(dates.slice(0, 5), ', ')}.` : text`Hand over ${dateSpan(shortDate(plan.handOver, manner))}.`;
   return { block: 'line', line };

@@ -52,7 +52,12 @@ export const composeAnswer = (answer: Answer): Composed => {
   const ask = answer.ask ?? fitAsk(answer) ?? reviewOffer(answer) ?? paceOffer(answer);
   if (ask) return { reply: { blocks: [...blocks, ...unread, ...askBlocks(ask, answer.manner)] }, asks: { kind: 'choice', ask }, cautioned };
   const next =
-    answer.questions.length === 0 && answer.how !== 'withdrawn' && !answer.stated.every(isStudioFact) && !isOnlyProgress(answer) ? nextStep(answer) : undefined;
+    answer.questions.length === 0 &&
+    answer.how !== 'withdrawn' &&
+    !answer.stated.every((fact) => isStudioFact(fact) || fact.fact === 'actual') &&
+    !isOnlyProgress(answer)
+      ? nextStep(answer)
+      : undefined;
   const step: readonly Block[] = next ? [{ block: 'next', line: text`${next.words}` }] : [];
   const shown = answer.stated.length > 0 || answer.how !== 'stated' ? topicsOf(answer) : new Set<Topic>();
   return { reply: { blocks: withButtons([...blocks, ...unread, ...step], answer, shown) }, asks: next?.open, cautioned };

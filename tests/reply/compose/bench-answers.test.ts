@@ -137,6 +137,19 @@ describe('questions that only compute', () => {
     talk.close();
   });
 
+  it('takes a bare day as this event’s own, else as the next there is', () => {
+    const fits = (asked: string): string => first(answer(['12 corsages dried, event 20 March', asked], january));
+    expect(fits('can we take another 30 for the 20th?')).toContain('for Sat 20 March 2027');
+    expect(fits('can we take another 30 for the 20th of February?')).toContain('for Sat 20 February 2027');
+    expect(fits('can we take another 30 for the 25th?')).toContain('for Mon 25 January 2027');
+  });
+
+  it('takes both of two people away', () => {
+    const text = answer([order, 'what if both of us are away 11 March?'], january);
+    expect(first(text)).toBe('Yes, it fits: with 2 of you away on Thu 11 March 2027.');
+    expect(text).toContain('start on Tue 9 March instead of Wed 10 March');
+  });
+
   it('names what a yes costs', () => {
     expect(answer([order, 'what if one of us is away 11 March?'], january)).toContain('start on Tue 9 March instead of Wed 10 March');
   });

@@ -30,9 +30,10 @@ const latestStart: Respond = (_question, answer) => {
 };
 
 /** "What's due today?", on a named day, or over a week. */
-const due: Respond = (question, answer) => dueBlocks(dueDays(daysAsked(question, answer.today), answer), answer);
+const due: Respond = (question, answer) => dueBlocks(dueDays(daysAsked(question, answer), answer), answer);
 
 const labourTime: Respond = (question, answer) => {
+  if (/\bdry(ing)?\b/i.test(question.words)) return drying(question, answer);
   const { event, manner, studio } = answer;
   const rules = benchRules(studio);
   const lines =

@@ -1,15 +1,12 @@
 // Questions about the event itself: when it is, what is in it, what is open, and why the bot understood what it did.
 
 import { isSaid } from '../../../thread/apply-care.ts';
-import { madeOf, ordered } from '../../../thread/apply-progress.ts';
-import type { Answer } from '../../answer.ts';
-import type { Block, Line } from '../../reply.ts';
-import { countSpan, dateSpan, joined, moneySpan, ownWords, quoted, strong, text } from '../../span.ts';
+import type { Block, Line, Span } from '../../reply.ts';
+import { dateSpan, ownWords, quoted, strong, text } from '../../span.ts';
 import { fullDate, shortDate } from '../../words/dates.ts';
 import { factWords } from '../../words/facts.ts';
-import { counted } from '../../words/names.ts';
 import { orderWords } from '../../words/order.ts';
-import { startLine } from '../calendar.ts';
+import { summaryBlocks } from '../summary.ts';
 import { whyDates } from '../why-dates.ts';
 import { noPlan } from './no-plan.ts';
 import type { Respond } from './questions.ts';
@@ -30,31 +27,11 @@ const material: Respond = (_question, { event }) => {
 };
 
 const summary: Respond = (_question, answer) => {
-  const { event, manner, price } = answer;
-  if (event.lines.length === 0 && !event.date && !event.price) return answerLine(text`There is nothing in this thread yet.`);
-  const when = event.date ? text`, ${dateSpan(fullDate(event.date, manner))}` : [];
-  const title = event.title ? text`${strong(ownWords(event.title).text)}: ` : [];
-  const made = event.lines.length > 0 ? [madeLine(answer)] : [];
-  const money =
-    price?.ok === true
-      ? [
-          text`Price ${moneySpan(manner.money(price.value.priced.all.printed.price))}; to spend ${strong(manner.money(price.value.priced.all.printed.wholesale))}.`,
-        ]
-      : [];
-  const plan = answer.plan();
-  const items = [...money, ...made, ...(plan ? [startLine(plan, manner)] : [])];
-  return [
-    ...answerLine(text`${title}${orderWords(event.lines, manner)}${event.material ? `, ${event.material}` : ''}${when}.`),
-    ...(items.length > 0 ? [{ block: 'list' as const, items }] : []),
-  ];
-};
-
-const madeLine = ({ event, manner }: Answer): Line => {
-  const kinds = [...new Set(event.lines.map((line) => line.piece))];
-  const parts = kinds.map(
-    (piece) => text`${countSpan(`${madeOf(event, piece)} of ${counted(ordered(event, piece), piece, manner.says)}`)}`,
-  );
-  return text`Made: ${joined(parts, ', ')}.`;
+  const kept = answer.summaryAt?.();
+  const where: readonly Block[] = kept
+    ? [{ block: 'line', line: text`Kept up to date: ${{ text: 'its summary message', meaning: 'plain', link: kept }}.` }]
+    : [];
+  return [...summaryBlocks(answer), ...where];
 };
 
 const events: Respond = (_question, answer) => {
@@ -65,8 +42,8 @@ const events: Respond = (_question, answer) => {
     ...answerLine(text`${strong(open.length === 1 ? '1 event' : `${open.length} events`)} open.`),
     {
       block: 'list',
-      items: open.slice(0, 20).map(({ title, state }) => {
-        const when = state.date ? dateSpan(shortDate(state.date, manner)) : 'no date';
+      items: open.slice(0, 20).map(({ title, state, in: place }) => {
+        const when: Span = { ...dateSpan(state.date ? shortDate(state.date, manner) : 'no date'), ...(place ? { link: place } : {}) };
         const order = orderWords(state.lines, manner);
         return state.title ? text`${when}, ${strong(ownWords(title).text)}: ${order}` : text`${when}: ${order}`;
       }),

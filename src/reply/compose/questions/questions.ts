@@ -20,6 +20,9 @@ const responses: { readonly [asks in Asked]: Respond } = {
   ...eventQuestions,
   ...handOverQuestions,
   help: () => helpBlocks,
+  // Answered before anything is composed, and not from what an event comes to.
+  forget: () => [],
+  export: () => [],
 };
 
 export const questionBlocks: Respond = (question, answer) => responses[question.asks](question, answer);

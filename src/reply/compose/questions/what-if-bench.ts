@@ -17,7 +17,7 @@ import type { Question, Respond } from './questions.ts';
 const onlyWorkedOut: Block = { block: 'assumed', line: text`Only worked out: nothing has changed.` };
 
 export const fits: Respond = (question, answer) => {
-  const date = dayNamed(question, answer.today) ?? answer.event.date;
+  const date = dayNamed(question, answer) ?? answer.event.date;
   if (!date) return noPlan(answer);
   return question.number === undefined ? readyBy(date, answer) : morePieces(question, question.number, date, answer);
 };
@@ -93,8 +93,8 @@ const morePieces = (question: Question, count: number, date: Day, answer: Answer
 
 export const away: Respond = (question, answer) => {
   const { events, rules } = answer.benchParts();
-  const date = dayNamed(question, answer.today) ?? answer.today;
-  const people = question.people ?? question.number ?? 1;
+  const date = dayNamed(question, answer) ?? answer.today;
+  const people = peopleAsked(question, rules.people);
   const who = people === 1 ? 'one of you' : `${people} of you`;
   return whatIf(
     withPeopleAway(events, rules, answer.today, { date, people }),
@@ -102,6 +102,12 @@ export const away: Respond = (question, answer) => {
     '',
     answer,
   );
+};
+
+/** "Both of us" and "all of us" are no number to the reader. */
+const peopleAsked = ({ people, number, words }: Question, all: number): number => {
+  if (/\bboth\b/i.test(words)) return 2;
+  return /\b(all of us|everyone|everybody|nobody)\b/i.test(words) ? all : (people ?? number ?? 1);
 };
 
 const whatIf = (tried: WhatIf, asked: Line, extra: string, answer: Answer): readonly Block[] => {
