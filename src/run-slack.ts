@@ -19,6 +19,7 @@ import { readStudioFile } from './read-studio-file.ts';
 import type { Settings } from './settings.ts';
 import { slackDesk } from './slack-desk.ts';
 import { startReminders } from './start-reminders.ts';
+import { exportThread } from './store/export.ts';
 import { installationRows } from './store/installations.ts';
 import { openStore } from './store/sqlite-store.ts';
 import { isOutage, StoreTrouble } from './store/store-trouble.ts';
@@ -62,13 +63,13 @@ const serve = async (settings: Settings, slack: SlackSettings, studio: StudioSet
   const clock: Clock = { now: () => Date.now() };
   const watch = watchStore(log, clock, () => ending.end(1));
   const store = openStore({ path: settings.store, busyMilliseconds: lockPatience, watch });
-  const parts: AssistantParts = { store, clock, settings: studio, isOutage, onFailure: failureLine(log) };
+  const parts: AssistantParts = { store, clock, settings: studio, isOutage, isWorkplace: true, onFailure: failureLine(log) };
   const assistant = createAssistant(parts);
   const heart = startHeartbeat(clock, (beat) => {
     const memory = Math.round(process.memoryUsage.rss() / 1024 / 1024);
     log.info({ what: 'alive', ...beat, memoryMiB: memory, store: watch.isWell() ? 'well' : 'in trouble', connected: host.healthy() });
   });
-  const files = createFileMaker({ store, clock, settings: studio });
+  const files = createFileMaker({ store, clock, settings: studio, exported: (key) => exportThread(store, key) });
   const workspaces = slackWorkspaces({ settings: slack, log, now: clock.now }, installationRows(store));
   const poster = createPoster({ workspaces, files, log });
   const pump = startOutboxPump({ store, poster, clock, log: lines(log, heart), channelPause: 1_000 });

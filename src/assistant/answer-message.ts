@@ -9,7 +9,7 @@ import { type Answer, mannerOf } from '../reply/answer.ts';
 import { withCalendarKept } from '../reply/compose/calendar-given.ts';
 import { composeAnswer } from '../reply/compose/compose.ts';
 import { notUnderstoodBlocks } from '../reply/compose/help.ts';
-import type { Reply } from '../reply/reply.ts';
+import type { Place, Reply } from '../reply/reply.ts';
 import { earlierStands, nothingKept, problemLine } from '../reply/words/problems.ts';
 import { isSaid } from '../thread/apply-care.ts';
 import { type Decision, decide } from '../thread/decide.ts';
@@ -22,6 +22,7 @@ import { type Figures, figuresOf } from './figures.ts';
 import type { HandledAs } from './handled.ts';
 import { isPriceList } from './import-prices.ts';
 import { keepBeside } from './keep-beside.ts';
+import { type KeepingAsked, keepingAsked } from './keeping.ts';
 import { type Logged, logRewritten, logStated, logUndone, type Standpoint, withCautioned, withQuestion } from './log-entries.ts';
 import type { IncomingMessage, Store } from './ports.ts';
 import { priceTrouble } from './price-trouble.ts';
@@ -36,6 +37,8 @@ export interface Answered {
   readonly as: HandledAs;
   readonly reading: Reading | undefined;
   readonly figures: () => Figures;
+  readonly forgets?: true; // everything kept of the thread is to be deleted
+  readonly apart?: Reply; // for the asker alone
 }
 
 /** One message where it was met: everything an outcome is made from. */
@@ -57,6 +60,8 @@ export const answerMessage = (store: Store, at: Standpoint, message: IncomingMes
   const decision = decide(at.thread.state, reading, at.studio.state.settings.currency);
   if (decision.kind === 'nothing') return message.kind === 'edit' ? withdrawn(scene) : unread(scene);
   if (decision.kind === 'refused') return refused(scene, decision.problems);
+  const keeping = keepingAsked(decision.questions, at.thread.key, at.thread.version > 0, mannerOf(at.studio.state));
+  if (keeping) return kept(scene, keeping);
   return decision.undo ? undone(scene) : settled(scene, decision);
 };
 
@@ -64,6 +69,16 @@ export const answerMessage = (store: Store, at: Standpoint, message: IncomingMes
 const heard = (message: IncomingMessage): readonly Fact[] => {
   const hazards = message.kind === 'tap' || message.kind === 'file' || isPriceList(message) ? [] : hazardsIn(message.text);
   return hazards.length > 0 ? [{ fact: 'care', heard: [...hazards], words: '' }] : [];
+};
+
+const kept = (scene: Scene, keeping: KeepingAsked): Answered => {
+  if (scene.message.guest) return refused(scene, [problem('members-only', {})]);
+  const { reply } = keeping;
+  if (keeping.does === 'ask') {
+    return ended(scene, 'asked', reply, withQuestion(unchanged(scene), scene.message, { kind: 'choice', ask: keeping.ask }));
+  }
+  if (keeping.does === 'forget') return { ...ended(scene, 'stored', reply), forgets: true };
+  return keeping.does === 'hand out' ? { ...ended(scene, 'answered', reply), apart: keeping.apart } : ended(scene, 'answered', reply);
 };
 
 /** The thread as it stands, for outcomes that change nothing. */
@@ -160,10 +175,16 @@ interface Told {
   readonly ask?: Answer['ask'];
 }
 
+const summaryPlace = ({ store, at }: Scene): Place | undefined => {
+  const message = store.summaryOf(at.thread.key);
+  return message === undefined ? undefined : { ...at.thread.key, message };
+};
+
 const answerOf = (scene: Scene, logged: Logged, { how, stated = [], takenBack = [], questions = [], ask }: Told): Answer => ({
   ...consider(scene.store, scene.at.thread.key, logged.event, logged.studio, scene.today),
   how,
   message: scene.message.id,
+  summaryAt: () => summaryPlace(scene),
   before: scene.at.thread.state,
   stated,
   takenBack,

@@ -72,7 +72,7 @@ export const createAssistant = ({
     const reply = welcoming(message, late ? withExcuse(said) : said);
     const to = at.thread.key;
     if (answered.forgets) {
-      store.forget(to, reply ? [answerTo(message, to, reply, false)] : []);
+      store.forget(to, message, reply ? [answerTo(message, to, reply, false)] : []);
       return { message, as, reading, reply, figures };
     }
     const stored = store.commit({

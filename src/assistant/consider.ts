@@ -48,7 +48,12 @@ export const consider = (store: Store, key: ThreadKey, event: EventState, studio
   // Of two events on one day the newer gives way: it takes earlier bench days, and what the older one was told still holds.
   const events = once(() => toPlan(open().toReversed(), studio, rules));
   const bench = once((): BenchPlan => planBench(events(), rules, today));
-  const naming = (one: OpenEvent): NamedEvent => ({ key: benchKey(one.key), title: eventTitle(one.state, manner), state: one.state });
+  const naming = (one: OpenEvent): NamedEvent => ({
+    key: benchKey(one.key),
+    title: eventTitle(one.state, manner),
+    state: one.state,
+    in: one.key,
+  });
   const named = once(() => open().map(naming));
   const prices = once(() => studioPrices(studio));
   const price = priceEvent(studio.settings, event, today);

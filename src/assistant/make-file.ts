@@ -19,6 +19,8 @@ export interface FileParts {
   readonly store: Store;
   readonly clock: Clock;
   readonly settings: StudioSettings;
+  /** Everything kept of a thread, for people to take away. */
+  readonly exported?: (key: ThreadKey) => object;
 }
 
 /** Throws where the thread no longer has what the file shows: the host then says that it could not be made. */
@@ -35,11 +37,16 @@ export const createFileMaker = (parts: FileParts): FileMaker => ({
         return { bytes: sheetsFile(lookAt(parts, key), parts.clock.now()), type: 'application/pdf' };
       case 'season':
         return { bytes: seasonOf(parts, key), type: 'text/csv; charset=utf-8' };
-      default:
-        throw new Error(`no maker for ${file.kind}`);
+      case 'export':
+        return { bytes: exportOf(parts, key), type: 'application/json' };
     }
   },
 });
+
+const exportOf = ({ exported }: FileParts, key: ThreadKey): Uint8Array => {
+  if (!exported) throw new Error('nothing is handed out here');
+  return new TextEncoder().encode(`${JSON.stringify(exported(key), null, 2)}\n`);
+};
 
 const icsOf = (parts: FileParts, key: ThreadKey): Uint8Array => {
   const { version, state } = parts.store.thread(key);

@@ -150,6 +150,8 @@ export const asked = [
   'review',
   'season',
   'whatFits',
+  'forget', // everything kept of this event; `all`: confirmed
+  'export', // everything kept of this event, as a file
   'other', // a question we recognise as one but cannot answer
 ] as const;
 

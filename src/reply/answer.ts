@@ -18,6 +18,7 @@ import type { Day } from '../values/day.ts';
 import { type Decimal, decimal } from '../values/decimal.ts';
 import { printMoney } from '../values/money.ts';
 import type { Result } from '../values/result.ts';
+import type { Place } from './reply.ts';
 import type { DateStyle } from './words/dates.ts';
 import type { Says } from './words/names.ts';
 
@@ -49,6 +50,7 @@ export interface Answer {
   readonly titleOf: (key: string) => string; // the name of an event on the bench
   readonly standing: () => readonly Standing[]; // what each message of this thread stands for, oldest first
   readonly manner: Manner;
+  readonly summaryAt?: () => Place | undefined; // the thread's summary message, once posted
 }
 
 /** Another thread of the workspace as lists name it. */
@@ -56,6 +58,7 @@ export interface NamedEvent {
   readonly key: string;
   readonly title: string;
   readonly state: EventState;
+  readonly in?: Place; // its thread
 }
 
 /** How this studio's figures, dates and pieces are shown. */

@@ -53,6 +53,9 @@ export const inbox = (db: Database) => {
   const finish = db.prepare(`
     UPDATE inbox SET handled = 1, text = '', tap_action = NULL, tap_value = NULL
     WHERE workspace = ? AND channel = ? AND message = ? AND revision = ? AND handled = 0`);
+  const setAside = db.prepare(`
+    UPDATE inbox SET handled = 1, thread = '', author = '', text = '', tap_action = NULL, tap_value = NULL, addressed = 0
+    WHERE workspace = ? AND channel = ? AND message = ? AND revision = ?`);
   const handled = db.prepare<string[], { handled: number }>(
     'SELECT handled FROM inbox WHERE workspace = ? AND channel = ? AND message = ? AND revision = ?',
   );
@@ -116,6 +119,9 @@ export const inbox = (db: Database) => {
       const [text, unreadable] = 'text' in content ? [content.text, null] : ['', content.unreadable];
       fill.run(text, unreadable, key.workspace, key.channel, message);
     },
+
+    /** Handled, and with nothing left of it but the ids that make a repeat known. */
+    setAside: ({ workspace, channel, id, revision }: IncomingMessage): void => void setAside.run(workspace, channel, id, revision),
 
     addressedIn: ({ workspace, channel, thread }: ThreadKey): boolean => addressed.get(workspace, channel, thread) !== undefined,
   };

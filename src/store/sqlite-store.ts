@@ -146,7 +146,6 @@ const startStore = (db: Database, path: string, folds: Folds, clock: Clock, watc
       write(() => {
         parts.inbox.setAside(asking);
         deleteThread(db, key);
-        parts.inbox.putBack(asking, key);
         parts.replies.reminders(replies);
       });
       overwriteLog(db);

@@ -2,6 +2,7 @@
 
 import { readdirSync, readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
+import { botScopes } from '../../src/hosts/slack/bot-scopes.ts';
 
 const root = new URL('../../', import.meta.url);
 const read = (path: string): string => readFileSync(new URL(path, root), 'utf8');
@@ -19,7 +20,10 @@ interface Manifest {
     }[];
     readonly app_home: Readonly<Record<string, boolean>>;
   };
-  readonly oauth_config: { readonly scopes: { readonly bot: readonly string[]; readonly user?: readonly string[] } };
+  readonly oauth_config: {
+    readonly redirect_urls?: readonly string[];
+    readonly scopes: { readonly bot: readonly string[]; readonly user?: readonly string[] };
+  };
   readonly settings: {
     readonly event_subscriptions: { readonly bot_events: readonly string[]; readonly request_url?: string };
     readonly interactivity: { readonly is_enabled: boolean; readonly request_url?: string };
@@ -42,6 +46,8 @@ const scopesOfMethod: Record<string, readonly string[]> = {
   'chat.postMessage': ['chat:write'],
   'chat.update': ['chat:write'],
   'conversations.replies': ['channels:history', 'groups:history', 'im:history', 'mpim:history'],
+  // For a channel whose messages never told whether it is shared with another organisation; im and mpim are never asked about.
+  'conversations.info': ['channels:read', 'groups:read'],
   'conversations.history': ['channels:history', 'groups:history', 'im:history', 'mpim:history'],
   'files.getUploadURLExternal': ['files:write'],
   'files.completeUploadExternal': ['files:write'],
@@ -53,6 +59,8 @@ const scopesOfMethod: Record<string, readonly string[]> = {
 const scopesOfEvent: Record<string, readonly string[]> = {
   app_home_opened: [],
   app_mention: ['app_mentions:read'],
+  app_uninstalled: [],
+  tokens_revoked: [],
   'message.channels': ['channels:history'],
   'message.groups': ['groups:history'],
   'message.im': ['im:history'],
@@ -80,6 +88,7 @@ test('every scope asked for is used, and every scope used is asked for', () => {
     ...(code.includes('url_private_download') ? ['files:read'] : []),
   ]);
   expect([...oauth_config.scopes.bot].sort()).toEqual([...used].sort());
+  expect([...botScopes]).toEqual(oauth_config.scopes.bot); // asked of workspaces that install the app themselves
   expect(oauth_config.scopes.user).toBeUndefined();
 });
 
@@ -103,9 +112,12 @@ test('the two differ only in how deliveries arrive', () => {
   expect(url).toMatch(/\/slack\/events$/);
   expect(http.settings.interactivity.request_url).toBe(url);
   expect(http.features.slash_commands[0]?.url).toBe(url);
+  expect(http.oauth_config.redirect_urls).toEqual([url?.replace('/events', '/oauth_redirect')]);
   expect([socket.settings.socket_mode_enabled, http.settings.socket_mode_enabled]).toEqual([true, false]);
   const same = (manifest: Manifest) =>
-    JSON.parse(JSON.stringify(manifest, (key, value) => (/^(request_)?url$|^socket_mode_enabled$/.test(key) ? undefined : value)));
+    JSON.parse(
+      JSON.stringify(manifest, (key, value) => (/^(request_|redirect_)?urls?$|^socket_mode_enabled$/.test(key) ? undefined : value)),
+    );
   expect(same(http)).toEqual(same(socket));
 });
 

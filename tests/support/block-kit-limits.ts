@@ -125,7 +125,7 @@ const partFaults = (part: unknown): string[] => {
   if (!isObject(part)) return ['not a part'];
   const words = textOf(part);
   if (part['type'] === 'text') return words === '' ? ['empty text'] : [];
-  const toThread = /^https:\/\/[\w.-]+\/archives\/\w+\/p\d+$/.test(String(part['url']));
+  const toThread = /^https:\/\/[\w.-]+\/archives\/\w+\/p\d+(\?thread_ts=[\d.]+&cid=\w+)?$/.test(String(part['url']));
   return part['type'] === 'link' && toThread && words !== '' ? [] : [`element ${JSON.stringify(part)} is not literal`];
 };
 

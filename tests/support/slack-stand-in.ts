@@ -33,6 +33,7 @@ export const startStandIn = async () => {
   const acks: { readonly envelope_id: string; readonly payload?: unknown }[] = [];
   const faults = new Map<string, Fault[]>();
   const people = new Map<string, object>();
+  const workspaces = new Map<string, object>();
   const channels = new Map<string, object>();
   const files = new Map<string, { readonly body: string | Buffer; readonly headers: Record<string, string> }>();
   const lostFiles = new Set<string>();
@@ -49,8 +50,13 @@ export const startStandIn = async () => {
   };
   const nextTs = (): string => `1800000000.${String(next()).padStart(6, '0')}`;
 
-  const methods: Record<string, (args: Record<string, string>) => object> = {
-    'auth.test': () => ({ team_id: 'T1', user_id: 'UBOT', bot_id: 'BBOT', url: 'https://net-loft.slack.com/' }),
+  const oneWorkspace = { team_id: 'T1', user_id: 'UBOT', bot_id: 'BBOT', url: 'https://net-loft.slack.com/' };
+  const methods: Record<string, (args: Record<string, string>, token: string) => object> = {
+    'auth.test': (_args, token) => workspaces.get(token) ?? oneWorkspace,
+    'oauth.v2.access': ({ code }) => ({
+      ...{ app_id: 'A1', token_type: 'bot', scope: 'chat:write', is_enterprise_install: false, enterprise: null },
+      ...{ access_token: `xoxb-test-${code}`, bot_user_id: 'UBOT', team: { id: code, name: 'a studio' }, authed_user: { id: 'UAILSA' } },
+    }),
     'users.info': ({ user }) => ({ user: { id: user, team_id: 'T1', ...people.get(user ?? '') } }),
     'conversations.info': ({ channel }) => ({ channel: { id: channel, ...channels.get(channel ?? '') } }),
     'apps.connections.open': () => ({ url: `ws://127.0.0.1:${port()}/socket` }),
@@ -62,7 +68,8 @@ export const startStandIn = async () => {
         ...contentOf(args),
       };
       messages.push(message);
-      return { channel: message.channel, ts: message.ts };
+      // A message to a person lands in their direct messages.
+      return { channel: message.channel.replace(/^U/, 'DU'), ts: message.ts };
     },
     'chat.update': (args) => {
       const message = messages.find(({ ts }) => ts === args['ts']);
@@ -104,16 +111,17 @@ export const startStandIn = async () => {
     }
     const method = (request.url ?? '').replace('/api/', '');
     const args = Object.fromEntries(new URLSearchParams(body.toString()));
-    calls.push({ method, args, token: args['token'] ?? request.headers.authorization?.replace('Bearer ', '') ?? '' });
+    const token = args['token'] ?? request.headers.authorization?.replace('Bearer ', '') ?? '';
+    calls.push({ method, args, token });
     const fault = faults.get(method)?.shift();
     during.call?.(method, 'before');
     if (fault && 'lost' in fault) {
-      if (fault.lost === 'answer') methods[method]?.(args);
+      if (fault.lost === 'answer') methods[method]?.(args, token);
       request.socket.destroy();
     } else if (fault && 'status' in fault) {
       response.writeHead(fault.status, fault.headers).end();
     } else {
-      const said = fault ? { ok: false, error: fault.error } : { ok: true, ...methods[method]?.(args) };
+      const said = fault ? { ok: false, error: fault.error } : { ok: true, ...methods[method]?.(args, token) };
       during.call?.(method, 'after');
       response.writeHead(200, { 'content-type': 'application/json' }).end(JSON.stringify(said));
     }
@@ -138,6 +146,8 @@ export const startStandIn = async () => {
     responseUrl: `http://127.0.0.1:${port()}/respond`,
     /** Facts about people, for users.info. */
     people,
+    /** Whose each token is, for auth.test; the one workspace T1 where nothing is said. */
+    workspaces,
     /** Facts about channels, for conversations.info. */
     channels,
     /** What people dropped, by path, and the tokens it was fetched with. */

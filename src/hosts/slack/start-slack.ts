@@ -1,7 +1,7 @@
 // Starts the Slack host: checks the tokens, then listens by Socket Mode or HTTP. Either way a message is kept by the inbox before Slack is told.
 
 import type { Server } from 'node:http';
-import { App, HTTPReceiver, type Receiver, SocketModeReceiver } from '@slack/bolt';
+import { App, type Authorize, HTTPReceiver, type Receiver, SocketModeReceiver } from '@slack/bolt';
 import { botScopes } from './bot-scopes.ts';
 import { channelSharing } from './channel-sharing.ts';
 import { startErrorFrom } from './check-tokens.ts';
@@ -121,6 +121,14 @@ const closeServer = async (receiver: HTTPReceiver, server: Server): Promise<void
   clearTimeout(hurry);
 };
 
+const authorizeIn =
+  (workspaces: Workspaces): Authorize<boolean> =>
+  async ({ teamId }) => {
+    const here = teamId === undefined ? undefined : await workspaces.of(teamId);
+    if (!here) throw new Error('not a workspace of ours');
+    return { botToken: here.botToken, botId: here.us.bot, botUserId: here.us.botUser, teamId: here.us.team };
+  };
+
 /** Where workspaces install the app themselves: the pages /slack/install and /slack/oauth_redirect. */
 const installing = ({ settings, log, workspaces }: SlackStart) =>
   settings.installs === undefined || workspaces.forBolt === undefined
@@ -138,11 +146,8 @@ const prepareApp = async (start: SlackStart, receiver: Receiver): Promise<() => 
   const { settings, log, inbox, threads, now, desk, workspaces } = start;
   const app = new App({
     receiver,
-    authorize: async ({ teamId }) => {
-      const here = teamId === undefined ? undefined : await workspaces.of(teamId);
-      if (!here) throw new Error('not a workspace of ours');
-      return { botToken: here.botToken, botId: here.us.bot, botUserId: here.us.botUser, teamId: here.us.team };
-    },
+    // Where workspaces install the app, Bolt finds their tokens in the store it was given.
+    ...(workspaces.forBolt ? {} : { authorize: authorizeIn(workspaces) }),
     clientOptions: clientOptions(settings, log),
     logger: slackLogger(log),
     convoStore: false,

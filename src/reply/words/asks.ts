@@ -21,6 +21,7 @@ const sentences: { readonly [why in AskReason]: (ask: Ask) => Line } = {
     ask.choices.length === 1 ? text`Shall I take it as the recipe?` : text`Shall I take one of these as the recipe?`,
   'spent on what': (ask) => text`${quoted(ask.words)}: on stems alone, or on everything (ribbon, pins and all)?`,
   'plan with this': () => text`Plan with this from now on? Nothing changes until you choose.`,
+  'really forget': () => text`Shall I forget it for good?`,
   'did you mean': (ask) => text`I don't know the word in ${quoted(ask.words)}. Did you mean this?`,
 };
 

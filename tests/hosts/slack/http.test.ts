@@ -16,7 +16,7 @@ test('says that it is well', async () => {
   expect([answer.status, await answer.text()]).toEqual([200, 'well']);
 });
 
-test('refuses what is not signed, wrongly signed or old', async () => {
+test('refuses what is not signed, wrongly signed, old or of the future', async () => {
   const { port } = (await start()).host;
   const body = JSON.stringify(mention('<@UBOT> 40 bouts'));
   const now = Math.floor(Date.now() / 1000);
@@ -35,6 +35,8 @@ test('refuses what is not signed, wrongly signed or old', async () => {
   expect(await send({})).toBe(401);
   expect(await send(signed(now, 'another secret'))).toBe(401);
   expect(await send(signed(now - 301))).toBe(401);
+  expect(await send(signed(now + 310))).toBe(401);
+  expect(await send({ ...signed(now), 'x-slack-request-timestamp': 'soon' })).toBe(401);
   expect(running.inbox.kept).toHaveLength(0);
   expect(await send(signed(now))).toBe(200);
   expect(running.inbox.kept).toHaveLength(1);
