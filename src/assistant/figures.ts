@@ -1,7 +1,7 @@
 // The figures of an event for scripts: a key is absent where nothing is known yet.
 
 import { type BuyFigure, buyingFigures } from '../buying/buying-figures.ts';
-import type { CautionId } from '../handbook/cautions.ts';
+import type { CautionId } from '../handbook/caution-row.ts';
 import { type BenchFigures, benchFigures, type CalendarFigure, calendarFigures } from '../planning/bench-figures.ts';
 import { benchRules, minutesEach } from '../planning/bench-rules.ts';
 import { minutesPaid } from '../pricing/labour-check.ts';

@@ -1,6 +1,7 @@
 // The card on the wall for one kind of piece, as data: how many, what is in it, how long, the steps in order, and the cautions at the bench.
 
-import { type Caution, type CautionId, cautionsFor, notAdviceLine } from '../handbook/cautions.ts';
+import type { CautionId } from '../handbook/caution-row.ts';
+import { type Caution, cautionsFor, notAdviceLine } from '../handbook/cautions.ts';
 import { craftSteps } from '../handbook/craft.ts';
 import { boardRule } from '../handbook/packing.ts';
 import type { PieceKind } from '../handbook/pieces.ts';

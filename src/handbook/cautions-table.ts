@@ -1,6 +1,6 @@
 // The cautions, one row each: what calls for it, what to say, and who says so.
 
-import type { CautionRow } from './cautions.ts';
+import type { CautionRow } from './caution-row.ts';
 import { commonPractice } from './sources.ts';
 import { careSources as from } from './sources-care.ts';
 

@@ -1,14 +1,6 @@
 // The sources behind the cautions: laws, health and fire authorities first, then journals and schools; trade pages only where nothing better was found.
 
-import type { Source } from './sources.ts';
-
-const source = (grade: Source['grade'], title: string, publisher: string, address: string, year?: number): Source => ({
-  title,
-  publisher,
-  address,
-  grade,
-  ...(year === undefined ? {} : { year }),
-});
+import { type Source, source } from './sources.ts';
 
 export const careSources = {
   magnetsFda: source(

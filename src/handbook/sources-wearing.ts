@@ -1,14 +1,6 @@
 // The sources on how the pieces are made, worn, packed and kept: class units first, then working florists, whose habits differ.
 
-import type { Source } from './sources.ts';
-
-const source = (grade: Source['grade'], title: string, publisher: string, address: string, year?: number): Source => ({
-  title,
-  publisher,
-  address,
-  grade,
-  ...(year === undefined ? {} : { year }),
-});
+import { type Source, source } from './sources.ts';
 
 export const wearingSources = {
   classUnit: source(

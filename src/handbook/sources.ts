@@ -15,6 +15,15 @@ export interface Source {
   readonly grade: Grade;
 }
 
+/** A source in the order it is quoted. */
+export const source = (grade: Grade, title: string, publisher: string, address: string, year?: number): Source => ({
+  title,
+  publisher,
+  address,
+  grade,
+  ...(year === undefined ? {} : { year }),
+});
+
 export const commonPractice: Source = {
   title: 'common practice, no source',
   publisher: '',

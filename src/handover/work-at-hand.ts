@@ -1,6 +1,7 @@
 // What the work of one event, or of one kind of piece in it, involves, so that the handbook can say which cautions belong to it. Only what was said counts.
 
-import { type Caution, type CautionRow, cautionsFor, type WorkAtHand } from '../handbook/cautions.ts';
+import type { CautionRow, WorkAtHand } from '../handbook/caution-row.ts';
+import { type Caution, cautionsFor } from '../handbook/cautions.ts';
 import { type Hazard, hazardsIn } from '../handbook/hazard-words.ts';
 import { ingredientKey } from '../handbook/ingredient-names.ts';
 import type { PieceKind } from '../handbook/pieces.ts';

@@ -1,7 +1,8 @@
 // Each caution appears for its trigger and never without it. The facts behind the wording are checked against the authority named beside each.
 
 import { describe, expect, test } from 'vitest';
-import { type CautionId, cautionsFor, notAdviceLine, type WorkAtHand } from '../../src/handbook/cautions.ts';
+import type { CautionId, WorkAtHand } from '../../src/handbook/caution-row.ts';
+import { cautionsFor, notAdviceLine } from '../../src/handbook/cautions.ts';
 import { harmfulAmong, harmfulPlants } from '../../src/handbook/cautions-plants.ts';
 import { cautionRows } from '../../src/handbook/cautions-table.ts';
 

@@ -1,6 +1,7 @@
 // Usual care, where the work calls for it: once in a thread, two at most in one reply, and again on the sheet where the hazard is.
 
-import { type Caution, type CautionId, cautionsFor, notAdviceLine } from '../../handbook/cautions.ts';
+import type { CautionId } from '../../handbook/caution-row.ts';
+import { type Caution, cautionsFor, notAdviceLine } from '../../handbook/cautions.ts';
 import { type Hazard, hazards, hazardsIn } from '../../handbook/hazard-words.ts';
 import { cautionsSaid } from '../../handover/work-at-hand.ts';
 import type { Fact } from '../../reading/fact.ts';

@@ -1,7 +1,8 @@
 // Each caution for its trigger and never without it; two at most in a reply, and each once in a thread.
 
 import { describe, expect, test } from 'vitest';
-import { type CautionId, cautionsFor } from '../../../src/handbook/cautions.ts';
+import type { CautionId } from '../../../src/handbook/caution-row.ts';
+import { cautionsFor } from '../../../src/handbook/cautions.ts';
 import { cautionRows } from '../../../src/handbook/cautions-table.ts';
 import { hazardsIn } from '../../../src/handbook/hazard-words.ts';
 import type { Material, PieceKind } from '../../../src/handbook/pieces.ts';

@@ -1,7 +1,7 @@
 // Questions about the bench: when to start, what is due, what is left, how long it takes.
 
 import { benchRules, minutesEach } from '../../../planning/bench-rules.ts';
-import type { Block, Line } from '../../reply.ts';
+import type { Block } from '../../reply.ts';
 import { dateSpan, strong, text } from '../../span.ts';
 import { duration, shortDate } from '../../words/dates.ts';
 import { counted } from '../../words/names.ts';
@@ -13,10 +13,8 @@ import { dryingWhy } from '../why-dates.ts';
 import { calendarFile, calendarPictureOf } from './calendar-files.ts';
 import { daysAsked } from './day-asked.ts';
 import { noPlan } from './no-plan.ts';
-import type { Respond } from './questions.ts';
+import { answerLine, type Respond } from './respond.ts';
 import { away, fits } from './what-if-bench.ts';
-
-const answerLine = (line: Line): readonly Block[] => [{ block: 'answer', line }];
 
 const start: Respond = (_question, answer) => {
   const plan = answer.plan();

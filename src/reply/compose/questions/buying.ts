@@ -11,9 +11,7 @@ import { lineWords } from '../../words/recipes.ts';
 import { buyingBlocks, itemLine } from '../buying.ts';
 import { recipeCostBlocks } from '../recipe-cost.ts';
 import { fitBlocks } from '../what-fits.ts';
-import type { Question, Respond } from './questions.ts';
-
-const answerLine = (line: Line): readonly Block[] => [{ block: 'answer', line }];
+import { answerLine, type Question, type Respond } from './respond.ts';
 
 const recipe: Respond = (_question, answer) => {
   const { event } = answer;

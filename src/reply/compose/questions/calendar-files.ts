@@ -9,7 +9,7 @@ import { fullDate, shortDate } from '../../words/dates.ts';
 import { stepDetail, stepTitle } from '../../words/steps.ts';
 import { startLine, stepsTable } from '../calendar.ts';
 import { noPlan } from './no-plan.ts';
-import type { Respond } from './questions.ts';
+import type { Respond } from './respond.ts';
 
 const icsName = 'make-ahead.ics';
 

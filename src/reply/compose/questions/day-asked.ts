@@ -2,7 +2,7 @@
 
 import { addDays, type Day, dayOf, dayOfMonth, monthOf, parseDay, weekdayOf, weekdays, yearOf } from '../../../values/day.ts';
 import type { Answer } from '../../answer.ts';
-import type { Question } from './questions.ts';
+import type { Question } from './respond.ts';
 
 const week = 7;
 

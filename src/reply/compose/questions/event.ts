@@ -1,7 +1,7 @@
 // Questions about the event itself: when it is, what is in it, what is open, and why the bot understood what it did.
 
 import { isSaid } from '../../../thread/apply-care.ts';
-import type { Block, Line, Span } from '../../reply.ts';
+import type { Block, Span } from '../../reply.ts';
 import { dateSpan, ownWords, quoted, strong, text } from '../../span.ts';
 import { fullDate, shortDate } from '../../words/dates.ts';
 import { factWords } from '../../words/facts.ts';
@@ -9,9 +9,7 @@ import { orderWords } from '../../words/order.ts';
 import { summaryBlocks } from '../summary.ts';
 import { whyDates } from '../why-dates.ts';
 import { noPlan } from './no-plan.ts';
-import type { Respond } from './questions.ts';
-
-const answerLine = (line: Line): readonly Block[] => [{ block: 'answer', line }];
+import { answerLine, type Respond } from './respond.ts';
 
 const eventDate: Respond = (_question, { event, manner }) => {
   if (!event.date) return answerLine(text`Nobody has said when the event is.`);

@@ -7,7 +7,7 @@ import { printSheetsBlocks } from '../print-sheets.ts';
 import { reviewBlocks } from '../review.ts';
 import { seasonBlocks } from '../season.ts';
 import { wearersBlocks } from '../wearers.ts';
-import type { Question, Respond } from './questions.ts';
+import type { Question, Respond } from './respond.ts';
 
 /** "Print the packing list": one sheet named, but on paper they come together. */
 const onPaper = ({ words }: Question): boolean => /\b(print|printed|printable|pdf|paper|a4|letter)\b/i.test(words);

@@ -15,7 +15,7 @@ import { clientBlocks } from '../client-form.ts';
 import { labourLine } from '../labour.ts';
 import { recipeCostBlocks } from '../recipe-cost.ts';
 import { splitLines } from '../stem-split.ts';
-import type { Respond } from './questions.ts';
+import { answerLine, type Respond } from './respond.ts';
 import { countForBlocks, ladderBlocks, priceForBlocks, whatIfBlocks } from './what-if-price.ts';
 
 /** The priced event, or the one sentence that says why there is no price. */
@@ -26,8 +26,6 @@ const withPrice =
     if (!price) return [{ block: 'answer', line: text`There is no price in this thread yet. Say “40 buttonholes at 25 inc”.` }];
     return price.ok ? respond(price.value, answer) : [{ block: 'problem', line: problemLine(price.problem, manner.money) }];
   };
-
-const answerLine = (line: Line): readonly Block[] => [{ block: 'answer', line }];
 
 /** With a recipe, what its ingredients take of it; without, what five or six could cost each. */
 const stemBudget = withPrice(({ priced }, answer) => {

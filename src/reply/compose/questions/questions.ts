@@ -1,17 +1,13 @@
 // What answers each question. Nothing here stores anything: a what-if is worked out on a copy.
 
-import type { Asked, FactOf } from '../../../reading/fact.ts';
-import type { Answer } from '../../answer.ts';
-import type { Block } from '../../reply.ts';
+import type { Asked } from '../../../reading/fact.ts';
 import { helpBlocks } from '../help.ts';
 import { benchQuestions } from './bench.ts';
 import { buyingQuestions } from './buying.ts';
 import { eventQuestions } from './event.ts';
 import { handOverQuestions } from './hand-over.ts';
 import { moneyQuestions } from './money.ts';
-
-export type Question = FactOf<'question'>;
-export type Respond = (question: Question, answer: Answer) => readonly Block[];
+import type { Respond } from './respond.ts';
 
 const responses: { readonly [asks in Asked]: Respond } = {
   ...moneyQuestions,

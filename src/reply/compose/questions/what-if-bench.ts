@@ -12,7 +12,7 @@ import { lateBlocks } from '../late.ts';
 import { overloadBlocks } from '../overload.ts';
 import { dayNamed } from './day-asked.ts';
 import { noPlan } from './no-plan.ts';
-import type { Question, Respond } from './questions.ts';
+import type { Question, Respond } from './respond.ts';
 
 const onlyWorkedOut: Block = { block: 'assumed', line: text`Only worked out: nothing has changed.` };
 

@@ -20,7 +20,7 @@ import { counted, pieceName } from '../../words/names.ts';
 import { basisWords } from '../../words/order.ts';
 import { problemLine } from '../../words/problems.ts';
 import { budgetBlocks } from '../budget.ts';
-import type { Respond } from './questions.ts';
+import type { Respond } from './respond.ts';
 
 const problemBlocks = (problem: Problem, { manner }: Answer): readonly Block[] => [
   { block: 'problem', line: problemLine(problem, manner.money) },

@@ -1,0 +1,11 @@
+// What every answer to a question is: blocks from the question and what is known. It stores nothing.
+
+import type { FactOf } from '../../../reading/fact.ts';
+import type { Answer } from '../../answer.ts';
+import type { Block, Line } from '../../reply.ts';
+
+export type Question = FactOf<'question'>;
+export type Respond = (question: Question, answer: Answer) => readonly Block[];
+
+/** An answer of one line. */
+export const answerLine = (line: Line): readonly Block[] => [{ block: 'answer', line }];
