@@ -1,6 +1,7 @@
 // What a delivery of any kind says to the assistant: a message or a tap, and the lists dropped with it, each with who may change what, and who reads along.
 
 import type { IncomingMessage } from '../../assistant/ports.ts';
+import { readTick } from '../../reply/tick.ts';
 import type { ChannelSharing } from './channel-sharing.ts';
 import { askerOf, asMessageDelivery, asTapDelivery, type MessageDelivery } from './delivery.ts';
 import { deliveryToMessage, isOnlyFiles, type KnownThreads, type WhoWeAre } from './delivery-to-message.ts';
@@ -35,7 +36,9 @@ export const understood = async (here: Workspace, body: unknown, { threads, shar
   }
   const message = asked(body, here.us, now());
   if (!message) return nothing;
-  const shared = await sharing.isShared(here, message.channel);
+  // A tick on a list of the bench is answered in its event's own thread, so what counts is who reads along there.
+  const answeredIn = (message.tap && readTick(message.tap.value)?.channel) ?? message.channel;
+  const shared = await sharing.isShared(here, answeredIn);
   const guest = await standingOf(here, askerOf(body) ?? message.author, message.kind);
   const delivery = [message.channel, message.id, message.revision].join(' ');
   return { message: { message: { ...message, shared, ...guest }, delivery }, files: [] };

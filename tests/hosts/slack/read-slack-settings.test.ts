@@ -60,3 +60,36 @@ test('a stand-in on this machine is allowed with made-up tokens', () => {
   const found = read({ botToken: 'xoxb-test-1', appToken: app, apiUrl: 'http://127.0.0.1:4000/api' });
   expect(found).toMatchObject({ found: 'settings', settings: { apiUrl: 'http://127.0.0.1:4000/api/' } });
 });
+
+describe('for workspaces that install the app themselves', () => {
+  const installs = {
+    mode: 'http' as const,
+    signingSecret: 'made-up-signing-secret',
+    clientId: '1.2',
+    clientSecret: 'test-client-secret',
+    stateSecret: 'a made-up state secret',
+    tokenKey: 'ab'.repeat(32),
+  };
+  test('a client id is what asks for it', () => {
+    expect(read(installs)).toMatchObject({
+      found: 'settings',
+      settings: { botToken: '', installs: { clientId: '1.2', key: Buffer.alloc(32, 0xab) } },
+    });
+  });
+  test.each([
+    ['a bot token as well', { botToken: 'xoxb-test-1' }, 'installs-and-bot-token'],
+    ['Socket Mode', { mode: 'socket' as const }, 'installs-need-http'],
+    ['no signing secret', { signingSecret: undefined }, 'signing-secret-missing'],
+    ['no client secret', { clientSecret: undefined }, 'client-secret-missing'],
+    ['a short state secret', { stateSecret: 'short' }, 'state-secret-short'],
+    ['no key for the tokens', { tokenKey: undefined }, 'token-key-wrong'],
+    ['a key of another length', { tokenKey: 'abcd' }, 'token-key-wrong'],
+    ['another machine’s stand-in', { apiUrl: 'http://example.org/api/' }, 'api-url-not-local'],
+    ['a real secret for a stand-in', { apiUrl: 'http://127.0.0.1:4000/api/', clientSecret: 'f00d' }, 'api-url-not-local'],
+  ])('%s', (_what, more, code) => {
+    expect(read({ ...installs, ...more })).toMatchObject({
+      found: 'problem',
+      problem: { code, sentence: expect.not.stringMatching(/test-client|abab|made-up-signing/) },
+    });
+  });
+});
