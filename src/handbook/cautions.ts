@@ -4,7 +4,6 @@
 import type { CautionId, CautionRow, CautionTrigger, WorkAtHand } from './caution-row.ts';
 import { type HarmfulPlant, harmfulAmong, type PlantHazard } from './cautions-plants.ts';
 import { cautionRows } from './cautions-table.ts';
-import type { Material } from './pieces.ts';
 import { bestGrade, type Grade, type Source } from './sources.ts';
 
 /** A caution ready to show. */
