@@ -1,8 +1,9 @@
 // Everything kept of one thread or one workspace, as plain JSON anyone can read without this program.
 
 import type { Database } from 'better-sqlite3';
-import type { Entry, IncomingMessage, StoredThread, ThreadKey } from '../assistant/ports.ts';
+import type { IncomingMessage, StoredThread, ThreadKey } from '../assistant/ports.ts';
 import type { StudioState } from '../studio/studio.ts';
+import type { Entry } from '../thread/entry.ts';
 import type { OpenStore } from './sqlite-store.ts';
 
 export interface ExportedThread extends StoredThread {

@@ -1,8 +1,8 @@
 // How a log becomes a state, with a number that tells an old snapshot from a new one.
 
-import type { Entry } from '../assistant/ports.ts';
 import type { StudioSettings } from '../studio/settings.ts';
 import type { StudioState } from '../studio/studio.ts';
+import type { Entry } from '../thread/entry.ts';
 import type { EventState } from '../thread/event.ts';
 import { foldEvent, foldStudio } from '../thread/fold.ts';
 

@@ -3,7 +3,6 @@
 
 import type { Database } from 'better-sqlite3';
 import type { ThreadKey } from '../assistant/ports.ts';
-import type { OpenStore } from './sqlite-store.ts';
 
 export interface Forgotten {
   readonly entries: number;
@@ -12,7 +11,12 @@ export interface Forgotten {
   readonly replies: number; // waiting ones too: they will not be posted
 }
 
-export const forget = (store: OpenStore, key: ThreadKey): Forgotten => {
+interface WritableStore {
+  readonly database: Database;
+  write<T>(work: () => T): T;
+}
+
+export const forget = (store: WritableStore, key: ThreadKey): Forgotten => {
   const forgotten = store.write(() => deleteThread(store.database, key));
   overwriteLog(store.database);
   return forgotten;

@@ -2,9 +2,9 @@
 // `format` tells which shape of JSON a row holds.
 
 import { z } from 'zod';
-import type { Entry } from '../assistant/ports.ts';
 import { factSchema } from '../reading/fact.ts';
 import type { OpenQuestion } from '../reading/reading.ts';
+import type { Entry } from '../thread/entry.ts';
 import { StoreTrouble } from './store-trouble.ts';
 
 /** Raise it when the JSON of facts changes its shape, and add to `earlierFormats` how the old shape becomes the new one. */

@@ -1,9 +1,10 @@
 // What each studio knows. The settings file holds until someone chooses other settings in chat; from then on the stored ones hold.
 
 import type { Database } from 'better-sqlite3';
-import type { Entry, StoredStudio } from '../assistant/ports.ts';
+import type { StoredStudio } from '../assistant/ports.ts';
 import type { StudioSettings } from '../studio/settings.ts';
 import type { StudioState } from '../studio/studio.ts';
+import type { Entry } from '../thread/entry.ts';
 import type { Folds } from './folds.ts';
 import { type EntryRow, studioEntryColumns, toEntry } from './stored-entry.ts';
 

@@ -1,7 +1,8 @@
 // Event threads: their entries, and the snapshot kept beside them so that one more message never reads the whole log.
 
 import type { Database } from 'better-sqlite3';
-import type { Entry, OpenEvent, StoredThread, ThreadKey } from '../assistant/ports.ts';
+import type { OpenEvent, StoredThread, ThreadKey } from '../assistant/ports.ts';
+import type { Entry } from '../thread/entry.ts';
 import { type EventState, newEvent } from '../thread/event.ts';
 import type { Day } from '../values/day.ts';
 import { type EntryRow, entryColumns, entryFormat, toColumns, toEntry } from './stored-entry.ts';

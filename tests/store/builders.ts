@@ -1,9 +1,10 @@
 // A studio, its messages and their outcomes, invented, for the store's tests.
 
-import type { Entry, IncomingMessage, Outcome, OutgoingReply, Store, ThreadKey } from '../../src/assistant/ports.ts';
+import type { IncomingMessage, Outcome, OutgoingReply, Store, ThreadKey } from '../../src/assistant/ports.ts';
 import type { Fact } from '../../src/reading/fact.ts';
 import type { Reply } from '../../src/reply/reply.ts';
 import type { StudioSettings } from '../../src/studio/settings.ts';
+import type { Entry } from '../../src/thread/entry.ts';
 import { foldEvent } from '../../src/thread/fold.ts';
 
 export const yard: StudioSettings = { name: 'The Net Loft', region: 'GB', subdivision: 'SCT', timeZone: 'Europe/London', currency: 'GBP' };
