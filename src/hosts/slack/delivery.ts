@@ -67,6 +67,7 @@ const tapped = z.object({
   action_id: z.string(),
   action_ts: z.string(),
   value: text,
+  text: z.object({ text: z.string() }).optional(), // the button's own words
   selected_date: z.string().nullish(),
 });
 

@@ -22,7 +22,7 @@ export const listenForms = (host: Host): void => {
     const here = tap && (await listeningIn(host, body));
     if (!tapped || !here || !fromOurTeam(tapped, here.us) || !('trigger_id' in body)) return;
     if (asksNumber(tap.action)) {
-      const form = numberForm({ ...tap, action: tap.action }, placeOf(tapped, action.action_ts));
+      const form = numberForm({ ...tap, action: tap.action }, placeOf(tapped, action.action_ts), action.text?.text);
       if (form) await sayUnlessOpened(respond, await openView(here, body.trigger_id, form));
     } else if (tap.action === 'set up') {
       const said = (await here.isMember(body.user.id))

@@ -3,8 +3,10 @@
 import type { types } from '@slack/bolt';
 import { z } from 'zod';
 import type { IncomingMessage } from '../../assistant/ports.ts';
+import { pieceKinds } from '../../handbook/pieces.ts';
 import { limits } from './block-limits.ts';
 import type { WhoWeAre } from './delivery-to-message.ts';
+import { withoutControls } from './inert.ts';
 import { parsedJson } from './parsed-json.ts';
 import { type Tap, type TapPlace, tapMessage } from './tap-to-message.ts';
 
@@ -25,9 +27,15 @@ const carried = z.object({
   place: z.object({ workspace: z.string(), channel: z.string(), message: z.string(), thread: z.string(), author: z.string() }),
 });
 
-/** undefined where the tap is too long to carry. */
-export const numberForm = (tap: Tap & { readonly action: AskedNumber }, place: Omit<TapPlace, 'at'>): types.ModalView | undefined => {
-  const { title, label, whole } = words[tap.action];
+/** `button`: its own words, which say what the number is for where an order has several kinds. undefined where the tap is too long to carry. */
+export const numberForm = (
+  tap: Tap & { readonly action: AskedNumber },
+  place: Omit<TapPlace, 'at'>,
+  button?: string,
+): types.ModalView | undefined => {
+  const { title, whole } = words[tap.action];
+  const ofOneKind = pieceKinds.some((kind) => kind === tap.value);
+  const label = ofOneKind && button ? withoutControls(button) : words[tap.action].label;
   const kept: z.infer<typeof carried> = {
     action: tap.action,
     stamp: tap.stamp,

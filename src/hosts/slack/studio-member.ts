@@ -16,7 +16,7 @@ export const studioMembers = (client: webApi.WebClient, team: string, log: Log, 
     try {
       const { user } = await client.users.info({ user: person });
       const outside = !user || user.deleted || user.is_bot || user.is_restricted || user.is_ultra_restricted || user.is_stranger;
-      const member = !outside && user.team_id === team;
+      const member = !outside && (user.team_id === team || user.enterprise_user?.teams?.includes(team) === true);
       known.set(person, { member, until: now() + remembered });
       return member;
     } catch (error) {

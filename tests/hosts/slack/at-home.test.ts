@@ -105,6 +105,13 @@ describe('Home', () => {
   });
 });
 
+test('a member of an organisation with several workspaces sees Home where they belong to it', async () => {
+  await start('socket');
+  running.slack.people.set('UAILSA', { team_id: 'T5', enterprise_user: { teams: ['T5', 'T1'] } });
+  await running.deliver(homeOpened());
+  expect(JSON.stringify(await lastView('views.publish'))).toContain('Wedding');
+});
+
 describe('the studio form', () => {
   beforeEach(() => start('socket'));
   const good = {

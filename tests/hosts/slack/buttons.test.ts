@@ -97,7 +97,8 @@ test('set price prices again, and works on an old message', async () => {
 
 test('of several kinds each has its own price button', async () => {
   await at.deliver(message('and 4 crowns at 65', { ts: '1800000040.000100', thread_ts: root }));
-  await at.deliver(tapped('Set flower crown price'));
+  await at.deliver(tapped('Set flower crown price', undefined, { text: { type: 'plain_text', text: 'Set flower crown price' } }));
+  expect(JSON.stringify(opened())).toContain('"label":{"type":"plain_text","text":"Set flower crown price"}');
   await at.deliver(enter('70'));
   expect(state().lines.map(({ piece, price }) => [piece, price?.amount])).toEqual([
     ['buttonhole', '25'],
