@@ -1,7 +1,7 @@
 // The plan as one picture for a phone: a month view with large marks, and below it every day in words. Only the fonts we ship are used, so its bytes are stable.
 
-import { Resvg } from '@resvg/resvg-js';
 import { fullDate, shortDate } from '../reply/words/dates.ts';
+import { newPicture } from './drawing.ts';
 import { fontPath } from './fonts.ts';
 import { type DayMarks, holdsWork, markedDays, type PictureInput, pictureMonths } from './picture-days.ts';
 import { type Drawn, drawMonth, margin, pageWidth } from './picture-grid.ts';
@@ -91,7 +91,7 @@ export const calendarDrawing = (input: PictureInput): string => {
 
 /** The picture as PNG. Its alt text is `calendarPictureAlt`. */
 export const calendarPicture = (input: PictureInput): Uint8Array => {
-  const image = new Resvg(calendarDrawing(input), {
+  const image = newPicture(calendarDrawing(input), {
     font: { loadSystemFonts: false, fontFiles: [fontPath('regular'), fontPath('bold')], defaultFontFamily: 'DejaVu Sans' },
   }).render();
   return new Uint8Array(image.asPng());

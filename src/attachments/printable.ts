@@ -1,6 +1,6 @@
 // Text made fit for the one typeface we draw with: what has no shape in it (most emoji) is left out; widths are measured with it, never guessed.
 
-import PDFDocument from 'pdfkit';
+import { newPdf, type Pdf } from './drawing.ts';
 import { canDraw } from './font-coverage.ts';
 import { type Face, fontBytes } from './fonts.ts';
 import { oneLine } from './plain-text.ts';
@@ -13,12 +13,11 @@ export const printable = (text: string): string =>
       .join(''),
   );
 
-type Ruler = InstanceType<typeof PDFDocument>;
-let ruler: Ruler | undefined;
+let ruler: Pdf | undefined;
 
 /** Width in units of the size given. */
 export const widthOf = (text: string, size: number, face: Face): number => {
-  ruler ??= new PDFDocument({ autoFirstPage: false })
+  ruler ??= newPdf({ autoFirstPage: false })
     .registerFont('regular', Buffer.from(fontBytes('regular')))
     .registerFont('bold', Buffer.from(fontBytes('bold')));
   return ruler.font(face).fontSize(size).widthOfString(text);

@@ -1,7 +1,7 @@
 // A page that is written from the top down and turned over before anything would be cut: the only place that knows paper sizes and the PDF library.
 // Black on white, rules and boxes only, so that any printer will do. Units are points; y grows downwards.
 
-import PDFDocument from 'pdfkit';
+import { newPdf } from './drawing.ts';
 import { type Face, fontBytes } from './fonts.ts';
 import { fitted, printable, wrapped } from './printable.ts';
 
@@ -47,7 +47,7 @@ export interface SheetFile {
 }
 
 export const sheetWriter = (file: SheetFile): SheetWriter => {
-  const doc = new PDFDocument({
+  const doc = newPdf({
     size: file.paper === 'A4' ? 'A4' : 'LETTER',
     margin: 0,
     autoFirstPage: false,

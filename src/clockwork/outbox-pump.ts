@@ -35,6 +35,9 @@ interface Lane {
   failures: number;
 }
 
+const fewReplies = 20; // read in no time
+const longestPause = 50; // milliseconds
+
 export const startOutboxPump = ({
   store,
   poster,
@@ -47,6 +50,9 @@ export const startOutboxPump = ({
   const lanes = new Map<string, Lane>();
   let posting = 0;
   let stopped = false;
+  let soon: NodeJS.Timeout | undefined;
+  let lookedAt = 0;
+  let lookPause = 0;
   let timer: NodeJS.Timeout | undefined;
   let onSettled: (() => void)[] = [];
 
@@ -78,7 +84,7 @@ export const startOutboxPump = ({
     lane.freeAt = lane.since + pause;
     lane.busy = false;
     posting -= 1;
-    look();
+    wake();
   };
 
   const due = (): readonly QueuedReply[] => {
@@ -90,12 +96,23 @@ export const startOutboxPump = ({
     }
   };
 
+  /** Each look reads the queue, so that many posts ending at about the same time share one. */
+  const wake = (): void => {
+    const rested = clock.now() - lookedAt;
+    if (rested >= 0 && rested < lookPause) soon ??= setTimeout(look, lookPause - rested);
+    else look();
+  };
+
   const look = (): void => {
     clearTimeout(timer);
+    clearTimeout(soon);
+    soon = undefined;
     if (stopped) return;
     const now = clock.now();
     let next = lookEvery;
     const replies = due();
+    lookedAt = clock.now();
+    lookPause = replies.length > fewReplies ? Math.min(longestPause, replies.length) : 0;
     for (const reply of replies) {
       const lane = laneOf(reply);
       if (lane.busy) continue;
@@ -115,7 +132,7 @@ export const startOutboxPump = ({
 
   look();
   return {
-    wake: look,
+    wake,
     settled,
     stop: async (within) => {
       let deadline: NodeJS.Timeout | undefined;

@@ -35,7 +35,10 @@ const toQueued = (row: Row): QueuedReply => ({
   to: { workspace: row.workspace, channel: row.channel, thread: row.thread },
   purpose: row.purpose,
   about: row.about,
-  reply: JSON.parse(row.reply) as Reply,
+  // Looked at for one of the many that a look at the queue returns.
+  get reply() {
+    return JSON.parse(row.reply) as Reply;
+  },
   attempts: row.attempts,
   ...(row.first_tried_at === null ? {} : { firstTriedAt: row.first_tried_at }),
   interrupted: row.unsure === 1,

@@ -66,7 +66,7 @@ it('messages', patience, () => {
       author: random.chance(0.05) ? random.pick(oddNames) : 'U1',
       kind: isEdit ? 'edit' : 'new',
     } as const;
-    const send = (delivery: string, revision = rest.revision): void => {
+    const send = (delivery: string, revision: string = rest.revision): void => {
       store.receive(
         { ...key, ...rest, revision, text, addressed: random.chance(0.7), shared: random.chance(0.1), sentAt: clock.now() + n },
         delivery,

@@ -42,7 +42,7 @@ export const newPlace = async (mode: 'http' | 'socket' = 'http'): Promise<Place>
 
 /** Sends as Slack does: again, with the same event id, until somebody says 200. */
 export const sendUntilTaken = async (bot: () => Bot | undefined, body: object): Promise<void> => {
-  for (let tries = 0; tries < 200; tries += 1) {
+  for (const end = Date.now() + 600_000; Date.now() < end; ) {
     const port = bot()?.port;
     if (port !== undefined && (await deliver(port, body)) === 200) return;
     await new Promise((resolve) => setTimeout(resolve, 50));

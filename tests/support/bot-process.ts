@@ -9,6 +9,7 @@ export interface BotOptions {
   readonly apiUrl: string;
   readonly store: string;
   readonly env?: Readonly<Record<string, string>>; // besides the usual
+  readonly script?: readonly string[]; // another program in its place
 }
 
 export interface Bot {
@@ -22,9 +23,9 @@ export interface Bot {
 }
 
 /** Resolves when it listens; rejects with what it logged when it ends instead. */
-export const startBot = ({ mode, apiUrl, store, env = {} }: BotOptions): Promise<Bot> =>
+export const startBot = ({ mode, apiUrl, store, env = {}, script = ['dist/main.js'] }: BotOptions): Promise<Bot> =>
   new Promise((resolve, reject) => {
-    const child = spawn(process.execPath, ['dist/main.js'], {
+    const child = spawn(process.execPath, [...script], {
       env: {
         PATH: process.env['PATH'],
         SLACK_BOT_TOKEN: 'xoxb-test-bot',

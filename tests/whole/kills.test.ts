@@ -15,7 +15,7 @@ const channels = Math.max(20, Math.ceil(messages / 20)); // a channel takes one 
 const threadOf = (n: number): string => `18${String(n).padStart(8, '0')}.000100`;
 
 it(`killed ${kills} times while ${messages} messages arrive, it stores and answers each exactly once`, {
-  timeout: 60_000 + kills * 8_000,
+  timeout: 60_000 + kills * 12_000,
 }, async () => {
   const { slack, store: path, start } = await newPlace();
   let bot: Bot | undefined = await start();
@@ -60,9 +60,10 @@ it(`killed ${kills} times while ${messages} messages arrive, it stores and answe
     await Promise.all(Array.from({ length: lanes }, (_, first) => lane(first)));
   };
 
-  const sending = send();
-  while (killed < kills) await killOnce();
-  await sending;
+  const kill = async (): Promise<void> => {
+    while (killed < kills) await killOnce();
+  };
+  await Promise.all([send(), kill()]);
 
   const deadline = Date.now() + 60_000 + messages * 20;
   while (new Set(slack.messages.map((one) => one.thread_ts)).size < messages && Date.now() < deadline) {

@@ -1,0 +1,22 @@
+// npm run bench: prints what things cost as one table. It never fails on a time: the machine under it may be busy.
+
+import { growth } from './growth.ts';
+import { type Row, table } from './measure.ts';
+import { oneMessage } from './one-message.ts';
+import { wholeBot } from './whole-bot.ts';
+
+const parts: readonly (readonly [string, () => readonly Row[] | Promise<readonly Row[]>])[] = [
+  ['one message', oneMessage],
+  ['growth', growth],
+  ['the whole bot', wholeBot],
+];
+const wanted = process.argv.slice(2);
+const rows: Row[] = [];
+for (const [name, run] of parts) {
+  if (wanted.length > 0 && !wanted.includes(name)) continue;
+  const begun = performance.now();
+  rows.push(...(await run()));
+  process.stderr.write(`${name}: ${((performance.now() - begun) / 1000).toFixed(0)} s\n`);
+}
+process.stdout.write(`${table(rows)}\n`);
+process.exit(0);
