@@ -1,4 +1,4 @@
-// Hours in water before fresh material may be wired, and how long before the event to have it in the studio.
+// Hours in water before fresh material may be wired.
 
 import type { Source } from './sources.ts';
 
@@ -42,13 +42,6 @@ const studioRoutine: Source = {
   address: 'http://www.techniques4flowers.com/blog/archives/03-2019',
   grade: 'trade',
 };
-const costPage: Source = {
-  title: 'What it costs: product bought three days before the event',
-  publisher: 'florist',
-  address: 'http://www.zuzuspetalsaustin.com/what-it-costs.htm',
-  grade: 'trade',
-};
-
 export const conditioningRows: readonly ConditioningRow[] = [
   { least: 2, most: 2, note: 'in water with flower food, before storage or use', source: flowerLibrary },
   { least: 1, most: 3, note: 'at room temperature, longer if cold', source: bestPractices },
@@ -59,6 +52,3 @@ export const conditioningRows: readonly ConditioningRow[] = [
 
 /** The span of the general rows, in hours. Planned as overnight: material in by the working day before it is wired. */
 export const conditioningHours = { least: 2, most: 12, rows: conditioningRows.filter((row) => row.plant === undefined) } as const;
-
-/** Days before the event to have fresh material in. */
-export const freshInDaysBefore = { least: 2, most: 4, sources: [costPage, studioRoutine] } as const;

@@ -111,9 +111,3 @@ export const silicaList: Source = {
   address: 'https://cottagegardenliving.wordpress.com/2014/12/24/how-to-dry-flowers-with-silica-gel-and-wiring-for-use/',
   grade: 'unattributed',
 };
-export const hareTailGrower: Source = {
-  title: 'Lagurus ovatus (hare’s tail): pick before it is fully mature',
-  publisher: 'plant grower',
-  address: 'https://newyorkplantshq.com/product/lagurus-ovatus-hares-tail-hares-tail-grass',
-  grade: 'trade',
-};

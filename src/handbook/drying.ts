@@ -62,16 +62,6 @@ export const dryingRows: readonly DryingRow[] = [
   { plant: 'rose', method: 'silica gel', least: 10, most: 10, source: from.silicaList, note: 'thick roses' },
 ];
 
-/** Plants that dry well but for which no source gave a number of days; they are planned with the general range. */
-export const noPublishedDays: readonly { readonly plant: string; readonly source?: Source }[] = [
-  { plant: 'bunny tail', source: from.hareTailGrower },
-  { plant: 'acacia' },
-  { plant: 'nigella' },
-  { plant: 'ammi' },
-  { plant: 'larkspur' },
-  { plant: 'pampas' },
-];
-
 export interface DryingTime extends DaysRange {
   readonly plant?: string; // absent: the general range of the method
   readonly by: 'the studio' | 'this plant' | 'the method';

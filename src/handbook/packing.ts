@@ -23,9 +23,6 @@ const boards: Readonly<Record<PieceKind, BoardRule>> = {
 
 export const boardRule = (piece: PieceKind): BoardRule => boards[piece];
 
-/** Whole boards or boxes for this many pieces of one kind. */
-export const boardsNeeded = (piece: PieceKind, pieces: number): number => Math.ceil(pieces / boards[piece].perBoard);
-
 /** Spare pins to pack: one for every five needed, at least ten. Common practice, no source. */
 export const sparePins = (needed: number): number => (needed === 0 ? 0 : Math.max(10, Math.ceil(needed / 5)));
 

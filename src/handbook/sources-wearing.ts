@@ -23,12 +23,6 @@ export const wearingSources = {
     2005,
   ),
   bodyFlowers: source('textbook', 'Body flowers, class text', 'floristry course', 'https://studylib.net/doc/9074275/bullion-wire'),
-  lessonNotes: source(
-    'textbook',
-    'Boutonniere and corsage lesson notes',
-    'floristry course',
-    'https://www.scribd.com/document/508331355/Kami-Export-Kaelyn-Brushett-Boutonniere-Corsage-Notes',
-  ),
   taping: source('textbook', 'Design pointer 7', 'American Floral Art School, Chicago', 'http://floratape.com/design/pointer/fdp07'),
   leftRight: source('trade', 'Corsages and boutonnieres', 'a working florist', 'https://pikeplacebouquets.com/coursages-and-boutonierres/'),
   pinningOn: source(

@@ -56,24 +56,6 @@ export const withMorePieces = (
   return compare(planBench(events, rules, today), planBench([...events, extra], rules, today));
 };
 
-/** "Can we do 22?" for one line of an event: the same order with another count. What is made stays made. */
-export const withOtherCount = (
-  events: readonly EventToPlan[],
-  rules: BenchRules,
-  today: Day,
-  change: { readonly key: string; readonly line: number; readonly pieces: number },
-): WhatIf => {
-  const changed = events.map((event) => {
-    if (event.key !== change.key) return event;
-    const lines = event.lines.map((line, index) => {
-      const left = Math.max(0, change.pieces - (line.ordered - line.left));
-      return index === change.line ? { ...line, ordered: change.pieces, left } : line;
-    });
-    return { ...event, lines };
-  });
-  return compare(planBench(events, rules, today), planBench(changed, rules, today));
-};
-
 /** "What if one of us is away Thursday?" */
 export const withPeopleAway = (
   events: readonly EventToPlan[],

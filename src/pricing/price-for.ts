@@ -2,7 +2,7 @@
 // and never under its minimum for the kind. Up and not to the nearest, so that a worked-out price never eats the stems it was worked out from.
 
 import type { PieceKind } from '../handbook/pieces.ts';
-import { type Decimal, zero } from '../values/decimal.ts';
+import type { Decimal } from '../values/decimal.ts';
 import { smallestCoin, toCoin } from '../values/money.ts';
 import { failed, ok, type Result } from '../values/result.ts';
 import { upToStep } from '../values/rounding.ts';
@@ -49,18 +49,4 @@ export const priceForStems = (
   if (!stems.isFinite() || stems.greaterThan('1e12')) return failed('price-too-large', { amount: stems.toString() });
   if (stems.isNegative() || stems.plus(sundries).lessThanOrEqualTo(0)) return failed('price-not-positive', { amount: stems.toString() });
   return ok(askedPrice(quotedForCost(stems, sundries, rules), line.piece, terms));
-};
-
-/** The same from all that is bought for one piece: the wholesale includes the sundries, and may not be less than them. */
-export const priceForWholesale = (
-  line: Pick<PriceLine, 'piece' | 'material'>,
-  wholesale: Decimal,
-  terms: PriceTerms,
-): Result<WorkedOutPrice> => {
-  const sundries = terms.sundriesEach(line.piece).value;
-  const stems = wholesale.minus(sundries);
-  if (stems.isNegative() && wholesale.greaterThan(0)) {
-    return failed('sundries-use-up-price', { sundries: sundries.toString(), room: wholesale.toString(), piece: line.piece });
-  }
-  return priceForStems(line, stems.isNegative() ? zero : stems, terms);
 };

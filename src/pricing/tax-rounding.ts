@@ -39,10 +39,3 @@ export const taxParts = (quoted: readonly Decimal[], tax: TaxTerms, currency: st
         ? roundedPart(sum(quoted), part, tax, currency)
         : sum(quoted.map((amount) => roundedPart(amount, part, tax, currency))),
   }));
-
-/** What each way gives for the same lines, and how far apart they are. */
-export const taxBothWays = (quoted: readonly Decimal[], tax: TaxTerms, currency: string) => {
-  const invoice = roundedTax(sum(quoted), tax, currency);
-  const line = sum(quoted.map((amount) => roundedTax(amount, tax, currency)));
-  return { invoice, line, gap: line.minus(invoice) };
-};

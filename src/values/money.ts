@@ -42,11 +42,5 @@ export const printMoney = (amount: Decimal, currency: string): string => {
   return sign === undefined ? `${minus}${currency} ${shown}` : `${minus}${sign}${shown}`;
 };
 
-/** For people, where two currencies meet and a bare sign could mean either: "25.00 AUD". */
-export const printMoneyWithCode = (amount: Decimal, currency: string): string => {
-  const digits = fixedMoney(amount, currency);
-  return `${digits.startsWith('-') ? '−' : ''}${withThousands(digits.replace('-', ''))} ${currency}`;
-};
-
 /** A percentage or a multiple without needless zeros: "20", "8.25". */
 export const printNumber = (number: Decimal, most = 6): string => roundTo(number, most, 'half up').toString();

@@ -1,7 +1,7 @@
 // Every way this project rounds, by name. An amount is rounded once, here, at the end of its chain.
 // Chains of divisions leave noise past the thirtieth digit; it is dropped first, or 49.5 would round "up" to 50.
 
-import { Decimal, decimal } from './decimal.ts';
+import { Decimal } from './decimal.ts';
 
 export type RoundingRule =
   | 'half up' // half a coin counts as one
@@ -42,6 +42,3 @@ export const upToStep = (amount: Decimal, step: Decimal): Decimal => {
 /** What is paid in coins when the smallest coin is `step`. New Zealand's shops drop a half (12.35 is 12.30), others count it. */
 export const cashRounded = (total: Decimal, step: Decimal, half: 'up' | 'down'): Decimal =>
   toStep(total, step, half === 'up' ? 'half up' : 'half down');
-
-/** A percentage of an amount, multiplied before it is divided. */
-export const percentOf = (amount: Decimal, percent: Decimal): Decimal => amount.times(percent).dividedBy(decimal(100));

@@ -1,12 +1,11 @@
-// Windows, conditioning, storage, minutes and spares against what was printed.
+// Windows, conditioning, minutes and spares against what was printed.
 
 import { describe, expect, test } from 'vitest';
 import { benchMinutes } from '../../src/handbook/bench-minutes.ts';
-import { conditioningHours, conditioningRows, freshInDaysBefore } from '../../src/handbook/conditioning.ts';
+import { conditioningHours, conditioningRows } from '../../src/handbook/conditioning.ts';
 import { freshHoursAhead, keepingDaysAhead } from '../../src/handbook/make-ahead.ts';
 import { pieceKinds } from '../../src/handbook/pieces.ts';
 import { spares } from '../../src/handbook/spares.ts';
-import { coldestForOrchids, storageFor, storageRows } from '../../src/handbook/storage.ts';
 
 describe('how early', () => {
   test('a fresh buttonhole: the day before, two days at the most', () => {
@@ -39,31 +38,8 @@ describe('conditioning, hours in water', () => {
     expect(conditioningRows.find((row) => row.source.title === title)).toMatchObject({ least, most });
   });
 
-  test('planned as two hours to overnight, product in two to four days before', () => {
+  test('planned as two hours to overnight', () => {
     expect(conditioningHours).toMatchObject({ least: 2, most: 12 });
-    expect(freshInDaysBefore).toMatchObject({ least: 2, most: 4 }); // zuzuspetalsaustin.com: 3; techniques4flowers.com, March 2019: 3-4
-  });
-});
-
-describe('storage', () => {
-  test.each([
-    ['orchid', 50, 60], // chrysalflowerfood.com, December 2015: chill damage in four to six hours below 50 F
-    ['stephanotis', 42, undefined], // Flower Library, Floral Design Institute
-    ['gardenia', 32, 36],
-    ['waxflower', 32, 34], // Chain of Life Network text, Calyx Flowers
-    ['lavender', 34, 38],
-    [undefined, 36, 38],
-  ])('%s: the printed %s to %s degrees Fahrenheit', (plant, from, to) => {
-    const celsius = (fahrenheit: number): number => ((fahrenheit - 32) * 5) / 9;
-    const [row] = storageFor(plant);
-    expect(Math.abs((row?.least ?? 99) - celsius(from))).toBeLessThanOrEqual(0.3);
-    if (to === undefined) expect(row?.most).toBeUndefined();
-    else expect(Math.abs((row?.most ?? 99) - celsius(to))).toBeLessThanOrEqual(0.3);
-  });
-
-  test('no orchid waits below 10 degrees', () => {
-    expect(coldestForOrchids).toBe(10);
-    for (const row of storageRows.filter((one) => one.plant === 'orchid')) expect(row.least).toBeGreaterThanOrEqual(coldestForOrchids);
   });
 });
 

@@ -2,7 +2,7 @@
 
 import { describe, expect, test } from 'vitest';
 import { planBench } from '../../src/planning/plan-bench.ts';
-import { extraKey, readyFor, withMorePieces, withOtherCount, withPeopleAway } from '../../src/planning/what-if.ts';
+import { extraKey, readyFor, withMorePieces, withPeopleAway } from '../../src/planning/what-if.ts';
 import { anEvent, aStudio, day, rulesOf } from './a-studio.ts';
 
 const today = day('2027-01-20');
@@ -25,13 +25,6 @@ describe('can we take another 30', () => {
   test('of nothing said, room is kept for fresh buttonhole-sized pieces', () => {
     const answer = withMorePieces([], rules, today, { pieces: 30, date: day('2027-03-13') });
     expect(answer.after.events[0]).toMatchObject({ minutesPlanned: 450, materialAssumed: true, fits: true });
-  });
-});
-
-test('can we do 41: one more than Friday holds', () => {
-  expect(withOtherCount([fresh], rules, today, { key: 'harbour dance', line: 0, pieces: 41 })).toMatchObject({
-    after: { fits: false, minutesShort: 15 },
-    nowShort: ['harbour dance'],
   });
 });
 

@@ -5,7 +5,6 @@ import { checkLabour, minutesPaid } from '../../src/pricing/labour-check.ts';
 import { wageCost, wageCostOf } from '../../src/pricing/wage-cost.ts';
 import { decimal } from '../../src/values/decimal.ts';
 import { toCoin } from '../../src/values/money.ts';
-import { percentOf } from '../../src/values/rounding.ts';
 import { at, priced } from './terms-for-tests.ts';
 
 describe('an hour at the bench', () => {
@@ -30,13 +29,10 @@ describe('an hour at the bench', () => {
     ['19', '15', '21.85'],
     // UK National Living Wage from April 2026 (LPC, GOV.UK) with 12.07 % holiday accrual (Personnel Today): derived
     ['12.71', '12.07', '14.24'],
+    // How much super to pay, ATO, 5 August 2025: 11.5 % of 1,036.52 is 119.20
+    ['1036.52', '11.5', '1155.72'],
   ])('%s and %s %% on top costs %s', (hourly, onCosts, expected) => {
     expect(toCoin(wageCost(decimal(hourly), decimal(onCosts)).cost, 'AUD').toFixed(2)).toBe(expected);
-  });
-
-  it('adds a percentage to a wage bill', () => {
-    // How much super to pay, ATO, 5 August 2025: 11.5 % of 1,036.52
-    expect(toCoin(percentOf(decimal('1036.52'), decimal('11.5')), 'AUD').toFixed(2)).toBe('119.20');
   });
 
   it('is unknown without a wage', () => {

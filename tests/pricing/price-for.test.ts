@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import { labourOfExTax } from '../../src/pricing/labour-share.ts';
-import { priceForStems, priceForWholesale, quotedForCost } from '../../src/pricing/price-for.ts';
+import { priceForStems, quotedForCost } from '../../src/pricing/price-for.ts';
 import { chainRules } from '../../src/pricing/price-order.ts';
 import { decimal } from '../../src/values/decimal.ts';
 import { fromStudio } from '../../src/values/known.ts';
@@ -130,14 +130,6 @@ describe('the price to ask', () => {
   it('is never under the minimum for the kind, and says so', () => {
     expect(asked('1', { rate: '20', minimum: '18' })).toMatchObject({ price: decimal('18'), raisedToMinimum: decimal('18') });
     expect(asked('5', { rate: '20', minimum: '18' }).raisedToMinimum).toBeUndefined();
-  });
-
-  it('from all that is bought takes the sundries out first', () => {
-    const given = terms({ rate: '20', sundries: '0.75' });
-    const whole = priceForWholesale(buttonhole, decimal('4.01'), given);
-    const stems = priceForStems(buttonhole, decimal('3.26'), given);
-    expect(whole).toEqual(stems);
-    expect(priceForWholesale(buttonhole, decimal('0.50'), given)).toMatchObject({ ok: false, problem: { code: 'sundries-use-up-price' } });
   });
 
   it.each(['-1', '0', 'Infinity', '1e30'])('refuses stems of %s', (stems) => {

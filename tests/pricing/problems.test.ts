@@ -7,7 +7,7 @@ import { countFor } from '../../src/pricing/count-for.ts';
 import { checkLabour } from '../../src/pricing/labour-check.ts';
 import type { Order } from '../../src/pricing/order.ts';
 import { priceFigures } from '../../src/pricing/price-figures.ts';
-import { priceForStems, priceForWholesale } from '../../src/pricing/price-for.ts';
+import { priceForStems } from '../../src/pricing/price-for.ts';
 import { priceLadder } from '../../src/pricing/price-ladder.ts';
 import { priceOrder } from '../../src/pricing/price-order.ts';
 import { workingOf } from '../../src/pricing/working.ts';
@@ -160,7 +160,6 @@ describe('never throws, whatever the numbers', () => {
         const own = terms(given);
         countFor(decimal(budget), decimal(each), { piece: 'buttonhole' }, own);
         priceForStems({ piece: 'buttonhole' }, decimal(each), own);
-        priceForWholesale({ piece: 'buttonhole' }, decimal(each), own);
         priceLadder(at('25', 4), own, { from: decimal(each), to: decimal(budget) });
       }),
       { numRuns: 300 },

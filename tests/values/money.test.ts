@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import { decimal } from '../../src/values/decimal.ts';
-import { fixedMoney, isWholeCoins, printMoney, printMoneyWithCode, printNumber, smallestCoin, toCoin } from '../../src/values/money.ts';
+import { fixedMoney, isWholeCoins, printMoney, printNumber, smallestCoin, toCoin } from '../../src/values/money.ts';
 
 describe('an amount for people', () => {
   it.each([
@@ -17,10 +17,6 @@ describe('an amount for people', () => {
     ['25', 'CHF', 'CHF 25.00'],
   ])('%s %s is %s', (amount, currency, shown) => {
     expect(printMoney(decimal(amount), currency)).toBe(shown);
-  });
-
-  it('names the currency where a sign could mean two', () => {
-    expect([printMoneyWithCode(decimal('1025'), 'AUD'), printMoneyWithCode(decimal('-3'), 'NZD')]).toEqual(['1,025.00 AUD', '−3.00 NZD']);
   });
 });
 
