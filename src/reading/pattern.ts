@@ -40,6 +40,7 @@ const special: Readonly<Record<string, Test>> = {
   word: (token) => token.kind === 'word',
   count: isCount,
   number: (token) => token.number !== undefined,
+  range: (token) => token.number?.max !== undefined || (token.number?.or?.length ?? 0) > 1,
   filler: (token) => token.kind === 'word' && token.number === undefined && token.means['piece'] === undefined,
   tax: (token) => token.means['taxName'] !== undefined || token.means['taxWord'] !== undefined,
 };

@@ -4,6 +4,7 @@ import { pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import { wordList } from '../words/word-list.ts';
+import { commands } from './commands.ts';
 
 const openers = new Set(
   wordList(`
@@ -96,49 +97,6 @@ const leadIns = new Set([
 const request = pattern(
   '(can|could|would|will) (you|u|ya|someone|we please) (please|pls|plz|just|also)? (make|change|update|add|put|bump|set|log|note|swap|drop|move|record|mark|take|knock|correct|fix|switch|remove|order|bring|get|grab|pass|check|price|quote|cost)',
 );
-// Commands that ask without a question word.
-const commands = [
-  'show (me)? (the|your|my|our|full)? (working|workings|sums|maths|math|calc|calcs|breakdown|client|price|event|order|calendar|plan|bench|list|summary|total|recipe)',
-  'for the (client|customer)',
-  '(client|customer) (version|copy)',
-  '(buying|shopping|packing|order|market) list',
-  '(open|upcoming|all|list|our|show) (open|upcoming|all)? (events|weddings)',
-  'summary',
-  'summarise',
-  'recap',
-  'status',
-  'overview',
-  'calendar',
-  'remind me <any>{0,6}',
-  'bench card',
-  'board labels',
-  'print (everything|all|the sheets)',
-  'all sheets',
-  'pin-on sheet',
-  'try <number> (to|and|-) <number>',
-  'try <number>',
-  'try <number> <any>{0,6}',
-  'price ladder',
-  'ladder <any>{0,5}',
-  'season',
-  'review',
-  'workings',
-  'working',
-  'remind me (what|when|how|which) <any>{0,8}',
-  'need to know (what|when|how) <any>{0,8}',
-  'what if <any>{0,8}',
-  'stem budget <any>{0,6}',
-  "(what's|whats) <any>{0,3} on the bench <any>{0,4}",
-  'picture',
-  'wearers',
-  'breakdown',
-  'on the bench <any>{0,3}',
-  '(latest|earliest) <any>{0,6}',
-  'how <any>{0,8}',
-  'time per <any>{0,4}',
-  '(remaining|left to make|due today|due tomorrow|total|price|recipe|margin)',
-  '(price|total|cost|budget|count|date|tax|stems|bench|start) (again|check)',
-].map((source) => pattern(source));
 
 const openAt = (reader: Reader, part: Part): number => {
   let index = part.start;
@@ -176,13 +134,22 @@ const isOpener = (reader: Reader, index: number, part: Part): boolean => {
   return true;
 };
 
+// "and if it was 18", "if we made it 50?"
+const ifAt = (reader: Reader, part: Part, start: number): boolean =>
+  reader.tokens[start]?.text === 'if' &&
+  (part.asked || /^(and|what|so|but)$/.test(reader.tokens[start - 1]?.text ?? '')) &&
+  reader.tokens.slice(start, part.end).some((token) => token.number !== undefined);
+
 /** Requests ("can you make it 45") are not questions. */
 export const looksAsked = (reader: Reader, part: Part): boolean => {
   if (request.in(reader.tokens, part.start, Math.min(part.end, part.start + 6)) !== undefined) return false;
   const start = openAt(reader, part);
   if (isOpener(reader, start, part)) return !/^(any|anything|may)$/.test(reader.tokens[start]?.text ?? '') || part.asked;
-  return commands.some((command) => {
-    const match = command.at(reader.tokens, start, part.end);
-    return match !== undefined && (part.asked || match.end >= part.end - 2);
-  });
+  if (ifAt(reader, part, start)) return true;
+  const whole = (from: number): boolean =>
+    commands.some((command) => {
+      const match = command.at(reader.tokens, from, part.end);
+      return match !== undefined && (part.asked || match.end >= part.end - 2);
+    });
+  return whole(start) || (start > part.start && whole(part.start));
 };

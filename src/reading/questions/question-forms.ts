@@ -5,6 +5,7 @@ import { type Pattern, pattern } from '../pattern.ts';
 import { benchQuestions } from './bench.ts';
 import { eventQuestions } from './event.ts';
 import { moneyQuestions } from './money-inside.ts';
+import { plainQuestions } from './plain-questions.ts';
 import { sheetQuestions } from './sheets.ts';
 import { pricingQuestions } from './showing-and-pricing.ts';
 import { goodsQuestions } from './time-and-goods.ts';
@@ -12,10 +13,20 @@ import { goodsQuestions } from './time-and-goods.ts';
 export interface QuestionForm {
   readonly asks: Asked;
   readonly pattern: Pattern;
+  /** Words that make it another question. */
+  readonly unless?: RegExp;
 }
 
-const forms = [...pricingQuestions, ...goodsQuestions, ...sheetQuestions, ...moneyQuestions, ...benchQuestions, ...eventQuestions];
+const forms = [
+  ...plainQuestions,
+  ...pricingQuestions,
+  ...goodsQuestions,
+  ...sheetQuestions,
+  ...moneyQuestions,
+  ...benchQuestions,
+  ...eventQuestions,
+];
 
-export const questionForms: readonly QuestionForm[] = forms.flatMap(([asks, sources]) =>
-  sources.map((source) => ({ asks, pattern: pattern(source) })),
+export const questionForms: readonly QuestionForm[] = forms.flatMap(([asks, sources, unless]) =>
+  sources.map((source) => ({ asks, pattern: pattern(source), ...(unless === undefined ? {} : { unless }) })),
 );

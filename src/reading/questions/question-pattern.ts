@@ -1,8 +1,8 @@
-// How a question form is written: what it asks, and the ways to ask it.
+// How a question form is written: what it asks, the ways to ask it, and words that make it another question.
 
 import type { Asked } from '../fact.ts';
 
 /** A few words of any kind between the telling ones. */
 export const anything = '<any>{0,6}';
 
-export type Forms = readonly (readonly [Asked, readonly string[]])[];
+export type Forms = readonly (readonly [Asked, readonly string[], RegExp?])[];

@@ -7,6 +7,7 @@ import { materialWords } from './material-words.ts';
 import { roles } from './people-words.ts';
 import { pieceWords } from './piece-words.ts';
 import { allWords, budgetWords, eachWords, fromWords, upToWords } from './price-words.ts';
+import { sheetNames } from './sheet-names.ts';
 import { includedWords, onTopWords, taxNames } from './tax-words.ts';
 import { goodsNames, ingredients, otherWork, packWords } from './trade-words.ts';
 
@@ -58,6 +59,7 @@ for (const name of goodsNames) for (const form of plurals(name)) add(form, 'ingr
 addAll(packWords, 'pack', false);
 addAll({ other: otherWork }, 'other', true);
 addAll({ bench: benchPeople }, 'bench', false);
+addAll(sheetNames, 'sheet', false);
 for (const role of roles) {
   for (const name of role.said) add(name, 'role', role.one);
   add(`${role.one}'s`, 'owner', role.one);

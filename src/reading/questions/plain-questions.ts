@@ -1,0 +1,86 @@
+// Questions whose own words leave no doubt, tried before all others: "how many did they order", "what if i charged 16", "how long does it dry".
+
+import { anything, type Forms } from './question-pattern.ts';
+
+const them = '(are|is|have|has|do|did|we|i|you|u|us|of|the|them|these|those|more|<piece>|been|got|so|far|now|still|there|our|all|yet)';
+const finished =
+  '(left|done|made|finished|wired|taped|boxed|still|remaining|outstanding|unfinished|complete|completed|broke|broken|snapped|to go|to make|to do|to wire|to tape|to finish|need wiring|need making|need doing|through)';
+const client = '(they|she|he|client|customer|bride|groom|couple|family|mum|mob|planner)';
+
+export const plainQuestions: Forms = [
+  ['other', ['(price list|pricelist|prices list) <any>{0,3}', 'what prices <any>{0,4}']],
+  ['pinOn', ['<sheet>']],
+  ['latestStart', ['(latest|last) <any>{0,4} (start|begin|starting)', '(start|begin) <any>{0,3} at (the)? latest']],
+  [
+    'away',
+    [
+      "(if|with|say) <any>{0,2} (one|1|two|2|both|three|all|only|<bench>|i|i'm|im|she|he|me|someone|somebody|<word>) <any>{0,4} (away|sick|ill|missing|on leave|not in|can't come|cant come|on holiday|poorly|off|out)",
+    ],
+    /(<?\d|£|\$|knock|take|took|price|percent|money).{0,12}\boff\b|sold out|run out|ran out|runs out|turn.{0,8}out/,
+  ],
+  [
+    'start',
+    [
+      `(when|by when|what day|what date|which day|how early|how soon|how far ahead|how far in advance) <any>{0,5} (start|starting|begin|beginning) <any>{0,4}`,
+      `how (far ahead|far in advance|early|soon) <any>{0,4} (make|do|wire|begin|made|prep)`,
+    ],
+    /cut|forag|harvest/,
+  ],
+  [
+    'drying',
+    [
+      `how (long|many days|many weeks) <any>{0,5} (dry|drying|hang|hanging|press|silica|dried out)`,
+      `(drying|hanging) (time|times) <any>{0,4}`,
+    ],
+  ],
+  [
+    'remaining',
+    [`how (many|far) ${them}{0,7} ${finished} <any>{0,3}`, `how many (did|have) (we|i|you|u) (make|do|finish|wire|break|lose)`],
+  ],
+  [
+    'count',
+    [
+      `how many (<piece>|pieces|of them|of each)? (was it|is it|were there|did|do|have|does|has) (the|our)? ${client} <any>{0,3}`,
+      `how many (<piece>|pieces)? (did we say|have we said|did i say|did you say|was it|is it|are we making|are we doing|all up|in all|again)`,
+      `(did|was|were|is|are|do) (it|we|they|she|he|i|you|that|this|the client){0,2} (say|said|doing|making|want|wanting|order|ordered|need|after|it|having|quote for)? (the)? <count:range> (<piece>)? (now|then|in the end|again)?`,
+    ],
+    /left|each|\bea\b|charg|price|[£$€]/,
+  ],
+  [
+    'whatIf',
+    [
+      '(what (-)? if|what - if|suppose|and if|say|what about|how about|imagine|if) <any>{0,4} (charge|charged|charging|priced|price|price it|quote|quoted|sold|sell|asked|ask|went|go|did|do|made|make|dropped|raised|upped|put|cut|was|were) <any>{0,4} <amount>',
+      'what - if <any>{0,6}',
+      'what <amount>', // "what about 18.50": "about" has gone into the number
+    ],
+    /\bto (keep|leave|cover)\b|stems (are|cost|were)/,
+  ],
+  [
+    'price',
+    [
+      `(did|was|were|is|are|do) (it|we|they|she|he|i|you|that|this|those){0,2} (say|said|charge|charging|quote|quoted|doing|at|them)? (the)? (<money>|<amount> <each>) <any>{0,6}`,
+    ],
+    /enough|ok\b|okay|too|would|work\b|cover|\bif\b|stems/,
+  ],
+  [
+    'ladder',
+    [
+      'should (we|i) (charge|ask|price|go|quote|do|sell) <any>{0,3} <range>',
+      '(charge|price at|sell at|sell for) <range> (each)?',
+      '(compare|show me|show us) <range>',
+      'compare <amount> (and|or|with|to|against|v|vs) <amount>',
+    ],
+  ],
+  ['whatFits', ['what (can|could|should) (i|we|you) (use|put in|make it with) <any>{0,3} (for|with|at|under|within) <amount>']],
+  [
+    'recipe',
+    [
+      `how (many|much) (<ingredient>|stems|flowers|sprigs|leaves|bits|pins){1,2} <any>{0,3} (in|per|into) (a|an|each|every|one|the)? (<piece>|one|each)`,
+    ],
+  ],
+  ['other', [`(who|who's|whos|whose) (is|are|else is)? (in|on|working|rostered|on the bench|at the bench|making|free) ${anything}`]],
+  ['orderBy', ['order (them|it|stems|flowers|everything)? by when', 'by when <any>{0,4} (order|ordered|ordering)']],
+  ['picture', ['(picture|image|photo|pic) of (the|my|our)? (calendar|plan|schedule|month|bench)']],
+  ['material', ['<material> or <material>']],
+  ['events', ["(what|whats|what's|anything) (else|is)? (coming up|booked in|booked|in the book|in the diary) <any>{0,3}"]],
+];

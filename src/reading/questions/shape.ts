@@ -1,0 +1,114 @@
+// What a question's numbers mean, by what it asks: a price to try, a ladder's ends, people away, the days of a week.
+
+import { addDays, weekdayOf, weekdays } from '../../values/day.ts';
+import { pattern } from '../pattern.ts';
+import type { Reader } from '../phrase.ts';
+import type { details } from './question-details.ts';
+
+type Details = ReturnType<typeof details>;
+type Fields = Readonly<Record<string, unknown>>;
+
+const stepForm = pattern('(by|in|step|steps|in steps of|steps of|every) (steps of|ones of)? <n:amount>');
+const chargeForm = pattern(
+  '(charge|charged|charging|price|priced|pricing|quote|quoted|sell|sold|ask|asked|each|ea|apiece|dropped|upped|raised|at)',
+);
+const everyEvent = pattern(
+  '(everything|<all>|all|every|whole|all the|every one of) (the|our|open)? (events|weddings|jobs|orders|event|bench|week)?',
+);
+
+const week = 7;
+
+export const shaped = (reader: Reader, start: number, end: number, asks: string, fields: Details): Fields => {
+  switch (asks) {
+    case 'away':
+      return { ...fields, number: undefined, people: peopleAway(reader, start, end) ?? fields.number ?? 1 };
+    case 'ladder':
+      return ladder(reader, start, end, fields);
+    case 'countFor':
+      return { ...fields, ...countFor(reader, start, end) };
+    case 'whatIf':
+      return { ...fields, ...(priceTried(reader, start, end, fields) ?? {}) };
+    case 'due':
+      return { ...fields, ...daysNamed(reader, start, end) };
+    case 'fits':
+      return { ...fields, ...lastDayNamed(reader, start, end, fields) };
+    case 'buying':
+      return everyEvent.in(reader.tokens, start, end) === undefined ? fields : { ...fields, all: true };
+    default:
+      return fields;
+  }
+};
+
+// "what if both of us are away", "me and jo are off".
+const both = pattern('(both|me (and|&) <word>|<word> (and|&) (me|i)|the two of us)');
+const peopleAway = (reader: Reader, start: number, end: number): number | undefined =>
+  both.in(reader.tokens, start, end) === undefined ? undefined : 2;
+
+// "try 20 to 30 by 2", "compare 18 and 22", "should we charge 16 or 18".
+const ladder = (reader: Reader, start: number, end: number, fields: Details): Fields => {
+  const step = stepForm.in(reader.tokens, start, end)?.kept['n']?.number?.amount;
+  const amounts = reader.tokens
+    .slice(start, end)
+    .flatMap((token) => (token.number?.form === 'plain' || token.number?.form === 'money' ? [token.number] : []));
+  const [first, second] = amounts;
+  const amountMax = first?.max ?? first?.or?.at(-1) ?? (step === undefined ? second?.amount : undefined);
+  return {
+    ...fields,
+    ...(first === undefined || amountMax === undefined ? {} : { amount: first.amount, amountMax }),
+    ...(step === undefined ? {} : { step }),
+  };
+};
+
+// "how many at 25 for 600": 25 is the price each, 600 what there is to spend.
+const countFor = (
+  reader: Reader,
+  start: number,
+  end: number,
+): { amount: string | undefined; amountMax: string | undefined; number: undefined } => {
+  let each: string | undefined;
+  let budget: string | undefined;
+  for (let index = start; index < end; index++) {
+    const number = reader.tokens[index]?.number;
+    if (number === undefined || (number.form !== 'money' && number.form !== 'plain')) continue;
+    const priced =
+      /^(at|@)$/.test(reader.tokens[index - 1]?.text ?? '') ||
+      reader.tokens[index + 1]?.means['each'] !== undefined ||
+      reader.tokens[index + 1]?.text === 'per';
+    if (priced) each ??= number.amount;
+    else budget ??= number.amount;
+  }
+  return { amount: each, amountMax: budget, number: undefined };
+};
+
+// "what if i charged 16": the only number is the price to try.
+const priceTried = (reader: Reader, start: number, end: number, fields: Details): Fields | undefined => {
+  if (chargeForm.in(reader.tokens, start, end) === undefined || fields.number === undefined) return undefined;
+  const numbers = reader.tokens.slice(start, end).filter((token) => token.number?.form === 'plain' || token.number?.form === 'money');
+  const [only] = numbers;
+  return numbers.length === 1 && only?.number !== undefined && only.number.max === undefined
+    ? { number: undefined, amount: only.number.amount }
+    : undefined;
+};
+
+const weekForm = pattern('(this|next|the|coming|rest of the|all) (coming)? (week|wk)');
+const weekendForm = pattern('(this|next|the|coming)? (weekend)');
+const nextForm = pattern('next (week|wk|weekend)');
+
+// "this week" is today and the six after it; "next week" begins on Monday.
+const daysNamed = (reader: Reader, start: number, end: number): Fields => {
+  const { today } = reader.context;
+  const next = nextForm.in(reader.tokens, start, end) !== undefined;
+  const ahead = weekdays.indexOf(weekdayOf(today));
+  if (weekForm.in(reader.tokens, start, end) !== undefined) return { date: next ? addDays(today, week - ahead) : today, number: week };
+  if (weekendForm.in(reader.tokens, start, end) === undefined) return {};
+  const sunday = ahead === 6;
+  const saturday = addDays(today, 5 - ahead);
+  return next ? { date: addDays(saturday, week), number: 2 } : sunday ? { date: today, number: 1 } : { date: saturday, number: 2 };
+};
+
+// Work that must fit in a week is ready by its last day.
+const lastDayNamed = (reader: Reader, start: number, end: number, fields: Details): Fields => {
+  if (fields.date !== undefined) return {};
+  const { date, number } = daysNamed(reader, start, end);
+  return typeof date === 'string' && typeof number === 'number' ? { date: addDays(date as typeof reader.context.today, number - 1) } : {};
+};

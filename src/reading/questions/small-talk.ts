@@ -1,0 +1,24 @@
+// Questions of the day that are no business of the bench, and trade words that mean something else in them.
+
+import type { Reader } from '../phrase.ts';
+import { sundryHeads } from '../words/piece-words.ts';
+
+const talkWords =
+  /^(lunch|coffee|tea|needle|keys|key|van|vans|car|park|parking|weather|wifi|password|phone|charger|holiday|weekend|dinner|snips|scissors|glue|gun|bin|bins|door|code|kettle|milk|cake|dog|kids|shop|toilet|loo|heating|invoice|rent|landlord|cooler|fridge|umbrella|birthday|football|game|train|bus|coming|lift|pizza|hoover|broom|apron|address|postcode|lights|alarm|radio|playlist|biscuits|plaster|plasters|takeaway|chips|sandwich|cuppa|pub|beer|light|lamp|toaster|microwave|dentist|doctor|gym|traffic|match|score|podcast|telly|printer|cat|baby|school|wine|breakfast|snow|rain)$/;
+
+export const smallTalk = (reader: Reader, start: number, end: number): boolean =>
+  reader.tokens.slice(start, end).some((token) => token.kind === 'word' && talkWords.test(token.text));
+
+const tradeTags = ['piece', 'taxName', 'material'];
+const own = /^(my|your|her|his|ur)$/;
+const bodily = /^(wrist|wrists|hair|comb|combs|pocket|hairs)$/;
+
+/** Whether the words name a piece, a tax or a material of ours: "my hair" and "halo light" do not. */
+export const speaksOfTrade = (reader: Reader, start: number, end: number): boolean =>
+  reader.tokens.slice(start, end).some((token, offset) => {
+    if (!tradeTags.some((tag) => token.means[tag] !== undefined)) return false;
+    const at = start + offset;
+    if (token.means['piece'] === undefined) return true;
+    const [before, after] = [reader.tokens[at - 1]?.text ?? '', reader.tokens[at + 1]?.text ?? ''];
+    return !(own.test(before) && bodily.test(token.text)) && !sundryHeads.has(after);
+  });
