@@ -1,8 +1,7 @@
 // When a recipe costs more than the price leaves for it: the single change that is enough. In the order a florist tries them: fewer of the dearest,
 // another listed item of the same role, one ingredient dropped. Each is checked by costing the changed recipe again, never by subtraction.
 
-import { type Decimal, decimal } from '../values/decimal.ts';
-import { type BuyingOptions, buyingList } from './buying-list.ts';
+import { type Decimal, decimal, sum } from '../values/decimal.ts';
 import { type Item, isSundry } from './item.ts';
 import { type PricedLine, priceLines } from './priced-lines.ts';
 import { type RecipeLine, stems } from './recipe-lines.ts';
@@ -13,22 +12,13 @@ export type Cure =
   | { readonly cure: 'swap'; readonly item: string; readonly for: string; readonly each: Decimal }
   | { readonly cure: 'drop'; readonly item: string; readonly each: Decimal };
 
-/** What the recipe costs in one piece, however it is counted: by the stem, or by whole packs for the order. Undefined: can't be costed. */
-export type CostEach = (recipe: readonly RecipeLine[]) => Decimal | undefined;
-
-/** Plant material by the stem, packs not made whole: the measure for the stems budget. */
-export const stemsEach =
-  (items: readonly Item[]): CostEach =>
-  (recipe) =>
+/** Plant material in one piece by the stem, packs not made whole. */
+export const stemsEach = (recipe: readonly RecipeLine[], items: readonly Item[]): Decimal =>
+  sum(
     priceLines(recipe, items)
       .lines.filter(({ item }) => !isSundry(item))
-      .reduce((total, { line, item }) => total.plus(lineCost(item, line.amount).each), decimal(0));
-
-/** Everything by whole packs for this many pieces alone: the measure for the wholesale budget. */
-export const packsEach =
-  (pieces: number, items: readonly Item[], options: BuyingOptions): CostEach =>
-  (recipe) =>
-    buyingList([{ id: '', batches: [{ piece: 'unspecified', pieces, lines: recipe }], keeps: true, steps: [] }], items, options).each;
+      .map(({ line, item }) => lineCost(item, line.amount).each),
+  );
 
 interface Tried<C extends Cure> {
   readonly cure: C;
@@ -38,15 +28,15 @@ interface Tried<C extends Cure> {
 const half = decimal('0.5');
 const whole = decimal(1);
 
-/** Cures that are enough by this measure, at most one of each sort. Empty when no single change is. `budget`: for one piece, in the measure's own terms. */
-export const curesFor = (recipe: readonly RecipeLine[], items: readonly Item[], budget: Decimal, costEach: CostEach): readonly Cure[] => {
+/** Cures that are enough, at most one of each sort. Empty when no single change is. `budget`: wholesale stems money for one piece. */
+export const curesFor = (recipe: readonly RecipeLine[], items: readonly Item[], budget: Decimal): readonly Cure[] => {
   const priced = priceLines(recipe, items).lines;
   const plants = priced
     .filter(({ item, line }) => !isSundry(item) && line.amount.kind === 'stems')
     .sort((a, b) => lineCost(b.item, b.line.amount).each.cmp(lineCost(a.item, a.line.amount).each));
   const enough = (changed: readonly RecipeLine[]): Decimal | undefined => {
-    const each = costEach(changed);
-    return each?.lte(budget) === true ? each : undefined;
+    const each = stemsEach(changed, items);
+    return each.lte(budget) ? each : undefined;
   };
   return [fewer(recipe, plants, enough), swap(recipe, plants, priced, items, enough), drop(recipe, plants, enough)].filter(
     (cure) => cure !== undefined,

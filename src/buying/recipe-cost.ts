@@ -3,7 +3,7 @@
 
 import { type Decimal, decimal, hundred, sum, zero } from '../values/decimal.ts';
 import { type Item, isSundry } from './item.ts';
-import { type MissingPrice, type PricedRecipe, priceLines } from './priced-lines.ts';
+import type { MissingPrice, PricedRecipe } from './priced-lines.ts';
 import type { RecipeLine } from './recipe-lines.ts';
 import { lineCost, unitCostShown } from './unit-cost.ts';
 
@@ -35,16 +35,8 @@ export interface RecipeCost {
   readonly missing: readonly MissingPrice[]; // not in the figures above
 }
 
-export const costRecipe = (
-  recipe: readonly RecipeLine[],
-  items: readonly Item[],
-  budget: PieceBudget,
-  coinDigits: number,
-  usualSpare: Decimal = zero,
-): RecipeCost => costPriced(priceLines(recipe, items), budget, coinDigits, usualSpare);
-
-/** The same, for lines already matched to the price list. `coinDigits`: decimals of the currency (ISO 4217). */
-export const costPriced = (priced: PricedRecipe, budget: PieceBudget, coinDigits: number, usualSpare: Decimal = zero): RecipeCost => {
+/** `coinDigits`: decimals of the currency (ISO 4217). */
+export const costRecipe = (priced: PricedRecipe, budget: PieceBudget, coinDigits: number, usualSpare: Decimal = zero): RecipeCost => {
   const costed = priced.lines.map(({ line, item, assumed }): CostedLine => {
     const cost = lineCost(item, line.amount);
     const sundry = isSundry(item);

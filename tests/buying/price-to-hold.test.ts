@@ -1,11 +1,10 @@
 // The price that would hold a recipe as it is.
 import { describe, expect, test } from 'vitest';
 import { priceToHold } from '../../src/buying/price-to-hold.ts';
-import { costRecipe } from '../../src/buying/recipe-cost.ts';
 import { stems } from '../../src/buying/recipe-lines.ts';
 import { decimal, zero } from '../../src/values/decimal.ts';
 import { type Case, terms } from '../pricing/terms-for-tests.ts';
-import { bunch } from './price-rows.ts';
+import { bunch, costOf } from './price-rows.ts';
 
 const nothing = { stems: zero, sundries: zero };
 const flowers = bunch('flowers', '20', 20, { role: 'focal' });
@@ -16,12 +15,12 @@ describe('published', () => {
   const given: Case = { basis: 'none', share: '20', stems: '3.5', sundriesMultiple: '2.5' };
   test('a recipe that names its own vase', () => {
     const items = [flowers, bunch('vase', '2.50', 1, { role: 'sundry' })];
-    const cost = costRecipe([stems('flowers', 10), stems('vase', 1)], items, nothing, 2);
+    const cost = costOf([stems('flowers', 10), stems('vase', 1)], items, nothing);
     expect(priceToHold(cost, { piece: 'buttonhole' }, terms(given))).toMatchObject({ ok: true, value: { price: decimal('49.5') } });
   });
 
   test("stems alone, with the studio's own sundries", () => {
-    const cost = costRecipe([stems('flowers', 10)], [flowers], nothing, 2);
+    const cost = costOf([stems('flowers', 10)], [flowers], nothing);
     expect(priceToHold(cost, { piece: 'buttonhole' }, terms({ ...given, sundries: '2.50' }))).toMatchObject({
       value: { price: decimal('49.5') },
     });
@@ -29,7 +28,7 @@ describe('published', () => {
 });
 
 test('at the price named, the recipe is no longer over', () => {
-  const cost = costRecipe([stems('flowers', 4.5)], [flowers], nothing, 2);
+  const cost = costOf([stems('flowers', 4.5)], [flowers], nothing);
   const held = priceToHold(cost, { piece: 'buttonhole' }, terms({ rate: '20' }));
   // derived: 4.50 stems, times 4 is 18, and 30 % labour is 23.40, and 20 % tax is 28.08; up to the half pound
   expect(held).toMatchObject({ value: { price: decimal('28.5') } });

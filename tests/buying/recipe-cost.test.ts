@@ -1,9 +1,9 @@
 // Recipes costed against what the price leaves for them.
 import { describe, expect, test } from 'vitest';
-import { costRecipe, fiveAndSix } from '../../src/buying/recipe-cost.ts';
+import { fiveAndSix } from '../../src/buying/recipe-cost.ts';
 import { cut, stems } from '../../src/buying/recipe-lines.ts';
 import { decimal } from '../../src/values/decimal.ts';
-import { bunch, spool } from './price-rows.ts';
+import { bunch, costOf, spool } from './price-rows.ts';
 
 const budget = (stemsMoney: string, sundries = '0') => ({ stems: decimal(stemsMoney), sundries: decimal(sundries) });
 
@@ -18,7 +18,7 @@ describe('published arrangements', () => {
       bunch('preservative', '0.05', 1, { role: 'sundry' }),
     ];
     const recipe = [stems('carnations', 10), stems('leatherleaf', 10), stems('vase', 1), stems('preservative', 1)];
-    const cost = costRecipe(recipe, items, budget('4', '0.95'), 2);
+    const cost = costOf(recipe, items, budget('4', '0.95'));
     expect(cost.rows.map((row) => row.cost.toFixed(2))).toEqual(['3.00', '1.00', '0.90', '0.05']);
     expect(cost.stems.times(3).plus(cost.sundries.times(2)).toFixed(2)).toBe('13.90');
     expect(cost.over.toFixed()).toBe('0');
@@ -37,11 +37,10 @@ describe('published arrangements', () => {
       bunch('corsage pin', '0.03', 1),
     ];
     const counts = [10, 5, 7, 9, 5, 1, 6];
-    const cost = costRecipe(
+    const cost = costOf(
       items.map((item, at) => stems(item.name, counts[at] ?? 0)),
       items,
       budget('228.48', '6.83'),
-      2,
     );
     expect(cost.stems.toFixed(2)).toBe('228.48');
     expect(cost.sundries.toFixed(2)).toBe('6.83');
@@ -59,7 +58,7 @@ describe('published arrangements', () => {
       bunch('pin', '4.00', 100, { role: 'sundry' }),
     ];
     const recipe = [stems('carnation', 1), stems('leatherleaf', 1), stems('gypsophila', 1), cut('ribbon', 1, 'yd'), stems('pin', 1)];
-    const cost = costRecipe(recipe, items, budget('0.70', '0.40'), 2);
+    const cost = costOf(recipe, items, budget('0.70', '0.40'));
     expect(cost.rows.map((row) => [row.item.name, row.cost.toFixed(4), row.sundry])).toEqual([
       ['carnation', '0.2500', false],
       ['leatherleaf', '0.2000', false],
@@ -76,7 +75,7 @@ const list = [bunch('bunny tails', '14.50', 50), bunch('statice', '6.00', 12), b
 const recipe = [stems('bunny tails', 3), stems('statice', 1), stems('eucalyptus', 0.5)];
 
 test('a row an ingredient: unit cost shown up to the coin, share of the budget, and what is under', () => {
-  const cost = costRecipe(recipe, list, budget('2.00'), 2);
+  const cost = costOf(recipe, list, budget('2.00'));
   expect(cost.rows.map((row) => [row.unitCostShown.toFixed(2), row.cost.toFixed(3), row.share?.toFixed(2)])).toEqual([
     ['0.29', '0.870', '43.50'],
     ['0.50', '0.500', '25.00'],
@@ -87,24 +86,24 @@ test('a row an ingredient: unit cost shown up to the coin, share of the budget, 
 });
 
 test('an item known by part of its name says so', () => {
-  const cost = costRecipe(recipe, list, budget('2.00'), 2);
+  const cost = costOf(recipe, list, budget('2.00'));
   expect(cost.rows.map((row) => row.assumedItem)).toEqual([false, false, true]);
 });
 
 test('over budget names the dearest line', () => {
-  const cost = costRecipe(recipe, list, budget('1.60'), 2);
+  const cost = costOf(recipe, list, budget('1.60'));
   expect(cost.over.toFixed(3)).toBe('0.095');
   expect(cost.toChange?.item.name).toBe('bunny tails');
 });
 
 test('spares are counted apart, for plants only unless a row says otherwise', () => {
   const items = [bunch('rose', '10.00', 10), bunch('pin', '5.00', 100, { role: 'sundry' })];
-  const cost = costRecipe([stems('rose', 1), stems('pin', 2)], items, budget('1.00', '0.10'), 2, decimal(20));
+  const cost = costOf([stems('rose', 1), stems('pin', 2)], items, budget('1.00', '0.10'), 20);
   expect(cost.withSpares.toFixed(2)).toBe('1.30');
 });
 
 test('nothing left for stems: the rows stand and have no share', () => {
-  const cost = costRecipe([stems('statice', 1)], list, budget('0'), 2);
+  const cost = costOf([stems('statice', 1)], list, budget('0'));
   expect(cost.rows[0]?.share).toBeUndefined();
   expect(cost.over.toFixed(2)).toBe('0.50');
 });
@@ -123,17 +122,13 @@ describe('what cannot be costed is named and the rest is costed', () => {
     [stems('moss', 1), 'sold by weight', []],
     [cut('velvet ribbon', 11, 'm'), 'longer than a pack', []],
   ])('%j', (line, why, nearest) => {
-    const cost = costRecipe([line, stems('statice', 1)], items, budget('2.00'), 2);
+    const cost = costOf([line, stems('statice', 1)], items, budget('2.00'));
     expect(cost.missing).toMatchObject([{ ingredient: line.ingredient, why, nearest }]);
     expect(cost.stems.toFixed(2)).toBe('0.50');
   });
 
   test('with no price list at all every ingredient is asked for', () => {
-    expect(costRecipe(recipe, [], budget('2.00'), 2).missing.map((lack) => lack.ingredient)).toEqual([
-      'bunny tails',
-      'statice',
-      'eucalyptus',
-    ]);
+    expect(costOf(recipe, [], budget('2.00')).missing.map((lack) => lack.ingredient)).toEqual(['bunny tails', 'statice', 'eucalyptus']);
   });
 });
 

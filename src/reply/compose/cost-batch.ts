@@ -4,7 +4,7 @@ import { type Batch, batchesOf } from '../../buying/batches.ts';
 import { usualSpare } from '../../buying/buy-for-events.ts';
 import type { PriceList } from '../../buying/price-list.ts';
 import { priceLines } from '../../buying/priced-lines.ts';
-import { costPriced, type RecipeCost } from '../../buying/recipe-cost.ts';
+import { costRecipe, type RecipeCost } from '../../buying/recipe-cost.ts';
 import type { PricedLine } from '../../pricing/price-order.ts';
 import type { EventState } from '../../thread/event.ts';
 import { minorUnits } from '../../values/currency.ts';
@@ -31,5 +31,5 @@ export const costBatch = (batch: Batch, { price, studio, event }: Answer, { item
   const line = lines.find((one) => one.wearer?.toLowerCase() === batch.wearer?.toLowerCase()) ?? lines[0];
   const budget = line ? { stems: line.each.exact.stems, sundries: line.each.exact.sundries } : { stems: zero, sundries: zero };
   const digits = minorUnits(studio.settings.currency) ?? 2;
-  return { line, cost: costPriced(priceLines(batch.lines, items, unsized), budget, digits, usualSpare([event])) };
+  return { line, cost: costRecipe(priceLines(batch.lines, items, unsized), budget, digits, usualSpare([event])) };
 };

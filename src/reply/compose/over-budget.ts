@@ -1,7 +1,7 @@
 // A recipe that costs more than its stems money: the single changes that are enough, and the price that would hold it as it is.
 
 import type { Batch } from '../../buying/batches.ts';
-import { type Cure, curesFor, stemsEach } from '../../buying/cures.ts';
+import { type Cure, curesFor } from '../../buying/cures.ts';
 import { priceToHold } from '../../buying/price-to-hold.ts';
 import type { RecipeCost } from '../../buying/recipe-cost.ts';
 import type { PricedLine } from '../../pricing/price-order.ts';
@@ -21,9 +21,7 @@ export const overBlocks = (batch: Batch, cost: RecipeCost, line: PricedLine, ans
   const { manner, price } = answer;
   if (!price?.ok) return [];
   const { items } = answer.quotedPrices();
-  const cures = curesFor(batch.lines, items, line.each.exact.stems.minus(stolen(cost)), stemsEach(items)).map((cure) =>
-    cureWords(cure, manner),
-  );
+  const cures = curesFor(batch.lines, items, line.each.exact.stems.minus(stolen(cost))).map((cure) => cureWords(cure, manner));
   const sundries = line.each.exact.sundries.plus(stolen(cost));
   const held = priceToHold(
     { ...cost, sundries },
