@@ -6,7 +6,6 @@ export interface ProblemData {
   'message-too-long': { characters: number; most: number };
   'date-does-not-exist': { words: string };
   'date-is-past': { date: string };
-  'weekday-disagrees': { words: string; date: string; weekday: string };
   'count-not-positive': { words: string };
   'count-too-large': { count: string; most: number };
   'other-currency': { said: string; studio: string };
@@ -48,10 +47,6 @@ export interface ProblemData {
   'members-only': Record<string, never>; // a guest's word on what the whole studio goes by
   'nothing-to-undo': Record<string, never>;
   'no-such-piece': { piece: string; known: readonly string[] };
-  'made-more-than-ordered': { piece: string; made: number; ordered: number };
-  // planning
-  'window-already-closed': { step: string; date: string };
-  'bench-has-no-hours': Record<string, never>;
   // review
   'review-before-event': { date: string };
   'nothing-recorded': { date?: string }; // neither spending, time nor leftovers were told
@@ -81,7 +76,6 @@ export type RowFaultReason =
   | 'role unknown'
   | 'name twice'
   | 'name too long'
-  | 'too few cells'
   | 'too many cells';
 
 export type ProblemCode = keyof ProblemData;

@@ -25,7 +25,6 @@ const sentences: Sentences = {
     text`That message is ${characters} characters long; I read up to ${most}. Send a long price list as a CSV file instead.`,
   'date-does-not-exist': ({ words }) => text`There is no ${quoted(words)}. Which day do you mean?`,
   'date-is-past': ({ date }) => text`${quoted(date)} is past. Which date is the event?`,
-  'weekday-disagrees': ({ words, date, weekday }) => text`${quoted(words)}: ${date} is a ${weekday}. Which is right, the day or the date?`,
   'count-not-positive': ({ words }) => text`${quoted(words)}: a number of pieces has to be 1 or more.`,
   'count-too-large': ({ count, most }) => text`${count} pieces is more than I plan for (${most} at most). Is that the right number?`,
   'other-currency': ({ said, studio }) =>
@@ -87,12 +86,8 @@ const sentences: Sentences = {
     text`Only full members of the studio can change its prices, its crew, its drying days and its saved recipes, or have an event forgotten or handed out. If you are one, send it again in a minute.`,
   'nothing-to-undo': () => text`There is nothing to take back in this thread.`,
   'no-such-piece': ({ piece, known }) => text`There is no ${piece} in this order. It has: ${list(known)}.`,
-  'made-more-than-ordered': ({ piece, made, ordered }) =>
-    text`${made} made is more than the ${ordered} ordered (${piece}). Please check the number.`,
-  'window-already-closed': ({ step, date }) => text`Too late for ${step}: its last day was ${date}.`,
   'review-before-event': ({ date }) => text`The event is on ${date}; look back once it is over.`,
   'nothing-recorded': () => text`Nothing real is recorded yet. Say “spent 182.40”, “took 9 hours” or “3 unused”, and I can compare.`,
-  'bench-has-no-hours': () => text`The studio has no bench hours set, so I can't plan. Say who is in: “2 of us thu, 4 hrs each”.`,
 };
 
 export const problemLine = (problem: Problem, money: (amount: string) => string): Line =>

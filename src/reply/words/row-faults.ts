@@ -19,7 +19,6 @@ const reasons: { readonly [why in RowFaultReason]: string } = {
   'role unknown': 'is a role I do not know',
   'name twice': 'is listed twice',
   'name too long': 'is too long',
-  'too few cells': 'has too few cells',
   'too many cells': 'has too many cells',
 };
 
