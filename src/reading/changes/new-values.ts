@@ -1,7 +1,8 @@
 // The new values a correction names: counts, prices, tax, material, work done. Each becomes one change; nothing else is touched.
 
 import { findMentions } from '../order/mentions.ts';
-import { findPrices, type Price } from '../order/prices.ts';
+import type { Price } from '../order/price-at.ts';
+import { findPrices } from '../order/prices.ts';
 import { countOf } from '../order/read-order.ts';
 import { pattern } from '../pattern.ts';
 import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';

@@ -3,8 +3,8 @@
 import { pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import type { Token } from '../text/token.ts';
-import type { Mention } from './mentions.ts';
-import type { Price } from './prices.ts';
+import type { Mention } from './mention.ts';
+import type { Price } from './price-at.ts';
 
 // "buttonholes 10 corsage 22" behind "6 buttonholes, 1 corsage": their prices.
 export const pairPrices = (reader: Reader, mentions: readonly Mention[]): Price[] =>
@@ -23,6 +23,14 @@ export const pairPrices = (reader: Reader, mentions: readonly Mention[]): Price[
         pieceIndex: mention.index,
       },
     ];
+  });
+
+// "5 bouts, 1 corsage 28, bouts 12": a kind named again right before a price names what it is for.
+export const namedBefore = (mentions: readonly Mention[], prices: readonly Price[]): Price[] =>
+  prices.map((price) => {
+    const own = mentions.find((mention) => mention.countIndex === undefined && mention.last === price.start - 1);
+    const known = own !== undefined && mentions.some((mention) => mention.kind === own.kind && mention.countIndex !== undefined);
+    return known && price.piece === undefined ? { ...price, piece: own.kind, pieceIndex: own.index } : price;
   });
 
 // "50 boutonniere + 20 corsage, 250 and 450 resp.": as many plain numbers behind the pieces as there are pieces.
@@ -98,6 +106,10 @@ const neededNumber = (
 // "€8,25 per buttonhole, 60 of them": the kind is named only by its price.
 export const pricedOnly = (mentions: readonly Mention[], prices: readonly Price[]): readonly Mention[] => {
   const [price] = prices;
+  const [only, second] = mentions;
+  // "₹250 per boutonniere x 20 nos"
+  if (only?.kind === 'unspecified' && second === undefined && price?.piece !== undefined && prices.length === 1)
+    return [{ ...only, kind: price.piece }];
   if (
     mentions.length > 0 ||
     price?.piece === undefined ||

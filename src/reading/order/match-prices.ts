@@ -1,7 +1,7 @@
 // Says which price belongs to which piece: a price of its own for each kind, or one for all.
 
-import type { Mention } from './mentions.ts';
-import type { Price } from './prices.ts';
+import type { Mention } from './mention.ts';
+import type { Price } from './price-at.ts';
 
 export interface Line {
   readonly mention: Mention;

@@ -5,102 +5,18 @@ import { pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import { isCount, isNumber, type Token } from '../text/token.ts';
 import { sundryHeads } from '../words/piece-words.ts';
-import { wordList } from '../words/word-list.ts';
-
-export interface Mention {
-  readonly index: number; // the piece word
-  readonly last: number; // its last token ("lapel pices" is two)
-  readonly start: number; // from its count on
-  readonly end: number;
-  readonly kind: PieceKind;
-  readonly count?: Token; // its number token
-  readonly exact?: number; // "a crown" 1, "both corsages" 2
-  readonly countIndex?: number;
-  readonly apart?: true; // its count stands elsewhere in the message
-  readonly priceIndex?: number; // a number behind it that prices it
-  readonly material?: string;
-  readonly materialIndex?: number;
-  readonly wearer?: string;
-}
-
-// Between a number and its piece only describing words may stand.
-const breaks = new Set(
-  wordList(`
-  and, for, with, to, at, from, is, are, was, were, have, has, had, need, needs, want, wants, in, on, by, or, per, each, then, but,
-  not, so, if, as, get, gets, got, left, done, made, make, makes, than, that, which, before, after, now, into, onto, pairs, came,
-  come, out, no, would, will, can, could, should, be, do, did, does, we, they, you, i, it, kg, plus, minus, inc, percent, guests,
-  tables, people, hours, days, minutes, price, budget, total, instead, rather, like
-`),
-);
-
-const notDescribing = ['piece', 'other', 'month', 'weekday', 'each', 'all', 'budget', 'taxName', 'taxWord', 'upTo', 'from', 'pack'];
-const mayDescribe = (token: Token): boolean => {
-  if (token.kind === 'line' || token.number !== undefined) return false;
-  if (token.kind === 'sign') return token.text === '-' || token.text === '"' || token.text === "'";
-  if (breaks.has(token.text)) return false;
-  if (token.means['bench'] !== undefined && !/^(pax|guests|ppl|nos)$/.test(token.text)) return false;
-  return !notDescribing.some((tag) => token.means[tag] !== undefined);
-};
+import type { Mention } from './mention.ts';
+import { countLeft, countRight } from './mention-count.ts';
+import { goesOn, moreOfTheKind } from './more-of-the-kind.ts';
+import { nameFirstPairs } from './name-first.ts';
 
 const inBrackets = pattern('\\( (the|for)? <role> \\)?');
 const forRole = pattern('for (the|our|my)? <role>');
-const rightCount = pattern('(x|:|=|qty|-) <n:count>');
-const numbered = pattern('(,|-)? <n:count> (no|nos|pcs|pc|off|pieces|of them|of those|nr|qty|in number) (.)?');
-const bareRight = pattern('<n:count>');
-
-const countLeft = (
-  reader: Reader,
-  index: number,
-): Pick<Mention, 'start' | 'count' | 'exact' | 'countIndex' | 'material' | 'materialIndex'> => {
-  let start = index;
-  let material: string | undefined;
-  let materialIndex: number | undefined;
-  for (let at = index - 1, steps = 0; at >= 0 && steps < 5 && reader.free(at); at--, steps++) {
-    const token = reader.tokens[at] as Token;
-    const found = { ...(material === undefined || materialIndex === undefined ? {} : { material, materialIndex }) };
-    if (isCount(token)) return { ...found, start: at, count: token, countIndex: at };
-    if (token.text === 'both' && steps < 2) return { ...found, start: at, exact: 2, countIndex: at };
-    const owner =
-      token.means['owner'] !== undefined ||
-      (token.means['role'] !== undefined && steps === 0 && !/s$/.test(reader.tokens[index]?.text ?? 's') && token.text !== 'rest');
-    if (owner && isCount(reader.tokens[at - 1])) continue;
-    if (owner) return { ...found, start: at, exact: 1, countIndex: at };
-    // "$22 a bout" prices one, it orders none.
-    if ((token.text === 'a' || token.text === 'an') && reader.tokens[at - 1]?.number !== undefined) return { start: index };
-    if (token.text === 'a' || token.text === 'an' || token.text === 'single') return { ...found, start: at, exact: 1, countIndex: at };
-    if (token.means['material'] !== undefined) {
-      material = token.means['material'];
-      materialIndex = at;
-      start = at;
-    } else if (!mayDescribe(token)) break;
-  }
-  return { start, ...(material === undefined || materialIndex === undefined ? {} : { material, materialIndex }) };
-};
-
-const countRight = (reader: Reader, after: number): { count: Token; countIndex: number; marked: boolean } | undefined => {
-  const told = numbered.at(reader.tokens, after, reader.tokens.length);
-  const number = told?.kept['n'];
-  const at = number === undefined ? -1 : reader.tokens.indexOf(number, after);
-  if (number !== undefined && reader.free(at)) return { count: number, countIndex: at, marked: true };
-  const marked = rightCount.at(reader.tokens, after, reader.tokens.length);
-  const match = marked ?? bareRight.at(reader.tokens, after, reader.tokens.length);
-  if (match === undefined || !reader.free(match.end - 1)) return undefined;
-  const next = reader.tokens[match.end];
-  // A number with "each", a tax word or a decimal is a price; a dash may stand before a price too.
-  if (
-    next !== undefined &&
-    ['each', 'included', 'onTop', 'piece', 'taxName'].some((tag) => next.means[tag] !== undefined && next.text !== 'plus')
-  )
-    return undefined;
-  if (next?.means['all'] !== undefined || next?.text === 'per' || next?.text === '+' || next?.text === '/') return undefined;
-  const count = match.kept['n'];
-  if (count === undefined || count.number?.max !== undefined) return undefined;
-  return { count, countIndex: match.end - 1, marked: marked !== undefined && reader.tokens[after]?.text !== '-' };
-};
-
-// "groom's buttonhole 18, 6 others at 12": as many more of the kind named before.
-const others = pattern('<n:count> (others|ones|more|extra) (@|at|<money>|for)');
-
+// "lapels for 22 men": as many as there are people to wear them.
+const forSome = pattern('for <n:count> (,|-|:) (<money>|<plain> <each>|@|at)');
+const forPeople = pattern(
+  'for (the|our|all|all the)? <n:count> (<material>)? (<role>|<bench>|blokes|fellas|fellows|chaps|gents|men|kids|children|couples|family|mates|aunties|uncles|gals|dudes|heads|males|females)',
+);
 const isPiece = (reader: Reader, index: number): boolean => {
   const token = reader.tokens[index];
   if (token?.means['piece'] === undefined || !reader.free(index)) return false;
@@ -117,57 +33,52 @@ const isPiece = (reader: Reader, index: number): boolean => {
   const before = reader.tokens[index - 1];
   return !(
     before?.text === 'per' ||
-    before?.text === '/' ||
+    (before?.text === '/' && (before.glued || !/s$/.test(token.text))) ||
     (before?.means['each'] !== undefined && before.text !== 'each' && before.text !== 'ea')
   );
 };
 
-/** Numbers that stand behind their piece in a sentence of such pairs: "buttonholes 10 corsage 22". */
 const ofEach = pattern('<n:count> of (each|both|them each)');
-const nameFirst = (reader: Reader): ReadonlyMap<number, number> => {
-  const pairs = new Map<number, number>();
-  for (const part of reader.message.parts) {
-    const own = new Map<number, number>();
-    let index = part.start;
-    while (index < part.end) {
-      const token = reader.tokens[index];
-      if (token === undefined || /^(,|and|&|\/|\+|-|;)$/.test(token.text)) index += 1;
-      else if (
-        token.means['piece'] !== undefined &&
-        reader.free(index) &&
-        isNumber(reader.tokens[index + 1], 'plain') &&
-        reader.free(index + 1)
-      ) {
-        own.set(index, index + 1);
-        index += 2;
-      } else break;
-    }
-    if (own.size >= 2) for (const [piece, number] of own) pairs.set(piece, number);
-  }
-  return pairs;
+
+// "flower crown for the bride 85": one, when one person wears it.
+const one =
+  /^(groom|bride|mum|mom|mam|dad|father|mother|best man|bestman|granny|gran|nan|grandad|grandpa|grandma|officiant|celebrant|priest|maid of honour|maid of honor|moh|mob|mog|fob|fog|mother of the bride|mother of the groom|father of the bride|father of the groom|birthday girl|ring bearer|flower girl|pageboy|page boy|usher|bridesmaid|groomsman)$/;
+const forOne = (reader: Reader, index: number, end: number): boolean => {
+  const close = reader.tokens[end - 1]?.text === ')' ? 2 : 1;
+  return (
+    !/s$/.test(reader.tokens[index]?.text ?? 's') &&
+    one.test(reader.tokens[end - close]?.text ?? '') &&
+    reader.tokens[index - 1]?.text !== 'per'
+  );
 };
 
 /** Every piece mention in the message, in order. */
 export const findMentions = (reader: Reader): Mention[] => {
   const mentions: Mention[] = [];
   let usedTo = 0;
-  const pairs = nameFirst(reader);
+  const pairs = nameFirstPairs(reader);
   const each = ofEach.in(reader.tokens, 0, reader.tokens.length);
   const eachCount = each?.kept['n'];
   for (let index = 0; index < reader.tokens.length; index++) {
-    const more = others.at(reader.tokens, index, reader.tokens.length);
     const before = mentions.at(-1);
-    if (more?.kept['n'] !== undefined && before !== undefined && reader.free(index) && reader.free(index + 1)) {
+    const more = before === undefined || index < usedTo ? undefined : moreOfTheKind(reader, index);
+    if (
+      more !== undefined &&
+      before !== undefined &&
+      reader.free(more.countIndex) &&
+      (index === more.countIndex || goesOn(reader, before, index))
+    ) {
       mentions.push({
-        index: index + 1,
-        last: index + 1,
-        start: index,
-        end: index + 2,
+        index: more.end - 1,
+        last: more.end - 1,
+        start: more.countIndex,
+        end: more.end,
         kind: before.kind,
-        count: more.kept['n'],
-        countIndex: index,
+        count: more.count,
+        countIndex: more.countIndex,
       });
-      usedTo = index + 2;
+      usedTo = more.end;
+      index = more.end - 1;
       continue;
     }
     if (!isPiece(reader, index)) continue;
@@ -180,10 +91,26 @@ export const findMentions = (reader: Reader): Mention[] => {
     const base = leftUsed ? { start: index } : left;
     const bracket =
       inBrackets.at(reader.tokens, last + 1, reader.tokens.length) ?? forRole.at(reader.tokens, last + 1, reader.tokens.length);
-    const end = bracket?.end ?? (right?.marked === true ? right.countIndex + 1 : last + 1);
+    const people =
+      base.countIndex === undefined && right?.marked !== true
+        ? (forPeople.at(reader.tokens, last + 1, reader.tokens.length) ?? forSome.at(reader.tokens, last + 1, reader.tokens.length))
+        : undefined;
+    const worn = people?.kept['n'];
+    const end =
+      (worn === undefined ? undefined : reader.tokens.indexOf(worn, last) + 1) ??
+      bracket?.end ??
+      (right?.marked === true ? (right.end ?? right.countIndex + 1) : last + 1);
     mentions.push({
       ...base,
       ...(right?.marked === true ? { count: right.count, countIndex: right.countIndex } : {}),
+      ...(worn === undefined ? {} : { count: worn, countIndex: reader.tokens.indexOf(worn, last) }),
+      ...(base.countIndex === undefined &&
+      right?.marked !== true &&
+      worn === undefined &&
+      bracket !== undefined &&
+      forOne(reader, index, bracket.end)
+        ? { exact: 1, countIndex: index }
+        : {}),
       index,
       last,
       end,
@@ -196,7 +123,10 @@ export const findMentions = (reader: Reader): Mention[] => {
     if (pair !== undefined) {
       // A kind already counted is priced by its second number.
       const mine = mentions.at(-1);
-      const counted = mentions.some((mention) => mention.kind === token.means['piece'] && mention.countIndex !== undefined);
+      const named = token.means['piece'] ?? '';
+      const counted = mentions.some(
+        (mention) => mention !== mine && (mention.kind.includes(named) || named.includes(mention.kind)) && mention.countIndex !== undefined,
+      );
       if (mine !== undefined)
         mentions[mentions.length - 1] =
           eachCount !== undefined

@@ -5,8 +5,8 @@ import type { Reader, Unworded } from '../phrase.ts';
 import type { Ask } from '../reading.ts';
 import type { NumberRead } from '../text/token.ts';
 import type { Line, Matched } from './match-prices.ts';
-import type { Mention } from './mentions.ts';
-import type { Price } from './prices.ts';
+import type { Mention } from './mention.ts';
+import type { Price } from './price-at.ts';
 
 export const currencyFields = (number: NumberRead): { currency?: string; symbol?: string } => ({
   ...(number.currency === undefined ? {} : { currency: number.currency }),
@@ -44,6 +44,7 @@ export const likelyPer = (price: Price, pieces: number): 'each' | 'all' | 'unsai
   if (price.number.max !== undefined && Number(price.number.max) < 120) return 'each';
   if (price.at && price.kind !== 'budget') return 'each';
   if (pieces === 0) return price.kind === 'budget' ? 'all' : price.kind === 'from' || price.named === true ? 'each' : 'unsaid';
+  if (pieces === 1) return 'each'; // one piece: each is all
   const share = Number(price.number.amount) / pieces;
   if (price.forCount === true) return share >= 2.5 ? 'all' : 'unsaid';
   if (price.kind === 'from') return 'each';

@@ -5,8 +5,8 @@ import type { Fact } from '../fact.ts';
 import type { Finding, Reader } from '../phrase.ts';
 import type { Ask } from '../reading.ts';
 import type { Matched } from './match-prices.ts';
-import type { Mention } from './mentions.ts';
-import type { Price } from './prices.ts';
+import type { Mention } from './mention.ts';
+import type { Price } from './price-at.ts';
 import { countOf, priceFact } from './read-order.ts';
 
 // "$12.50 each x 40 = $500": what follows the equals sign beside a price each is the total.

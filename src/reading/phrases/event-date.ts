@@ -7,6 +7,7 @@ import { dateAt, dayAlone } from '../dates/date-forms.ts';
 import type { DateRead } from '../dates/date-read.ts';
 import { fillers, leads, vetoes } from '../dates/date-words.ts';
 import type { FactOf } from '../fact.ts';
+import { isPriceSeries } from '../order/price-series.ts';
 import type { Finding, Phrase, Reader, Unworded } from '../phrase.ts';
 
 // "bouts are done, corsages tomorrow": a day beside work is a working day.
@@ -80,7 +81,7 @@ const most = 12;
 const dateReads = (reader: Reader): DateRead[] => {
   const reads: DateRead[] = [];
   for (let index = 0; index < reader.tokens.length && reads.length < most; index++) {
-    if (!reader.free(index)) continue;
+    if (!reader.free(index) || isPriceSeries(reader, index)) continue;
     const read = dateAt(reader.tokens, index, reader.context) ?? loneDay(reader, index);
     if (read === undefined) continue;
     let free = true;

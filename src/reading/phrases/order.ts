@@ -2,10 +2,13 @@
 
 import { problem } from '../../values/result.ts';
 import type { Fact } from '../fact.ts';
-import { needed, pairPrices, pricedOnly, withListed } from '../order/apart-counts.ts';
+import { namedBefore, needed, pairPrices, pricedOnly, withListed } from '../order/apart-counts.ts';
 import { matchPrices } from '../order/match-prices.ts';
-import { findMentions, type Mention } from '../order/mentions.ts';
-import { findPrices, type Price } from '../order/prices.ts';
+import type { Mention } from '../order/mention.ts';
+import { findMentions } from '../order/mentions.ts';
+import type { Price } from '../order/price-at.ts';
+import { seriesPrices } from '../order/price-series.ts';
+import { findPrices } from '../order/prices.ts';
 import { askEachOrAll, countOf, likelyPer, lineFacts, priceFact } from '../order/read-order.ts';
 import { equalsTotal, nameFirstAsk, settleTotals } from '../order/settle-prices.ts';
 import { pattern } from '../pattern.ts';
@@ -86,8 +89,11 @@ const takes = (mentions: readonly Mention[], prices: readonly Price[]): number[]
 const find = (reader: Reader): Finding[] => {
   const all = refined(findMentions(reader));
   const counts = new Set(all.flatMap((mention) => (mention.countIndex === undefined ? [] : [mention.countIndex])));
-  const ends = new Set(all.filter((mention) => mention.countIndex !== undefined).map((mention) => mention.last));
-  const prices = withListed(reader, all, counts, [...findPrices(reader, counts, ends), ...pairPrices(reader, all)]);
+  const ends = new Set(all.filter((mention) => mention.countIndex !== undefined).flatMap((mention) => [mention.last, mention.end - 1]));
+  const series = seriesPrices(reader, all);
+  const said =
+    series.length > 0 ? series : withListed(reader, all, counts, [...findPrices(reader, counts, ends), ...pairPrices(reader, all)]);
+  const prices = namedBefore(all, said);
   const mentions = needed(reader, pricedOnly(certain(reader, all, prices), prices), prices);
   const ordered = mentions.filter((mention) => mention.countIndex !== undefined);
   if (ordered.length === 0 && prices.length === 0) return [];

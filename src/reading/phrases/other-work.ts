@@ -18,6 +18,10 @@ const find = (reader: Reader): Finding[] => {
     for (const form of forms) {
       const match = form.at(reader.tokens, index, reader.tokens.length);
       if (match === undefined) continue;
+      // "prom order: 3 bouts" counts bouts.
+      const next = reader.tokens[match.end];
+      const counted = reader.tokens[match.end - 1]?.number?.form === 'plain';
+      if (counted && next !== undefined && (next.means['piece'] !== undefined || next.means['material'] !== undefined)) continue;
       findings.push({ start: index, end: match.end });
       index = match.end - 1;
       break;

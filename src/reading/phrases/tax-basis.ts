@@ -9,6 +9,11 @@ type Basis = NonNullable<FactOf<'tax'>['basis']>;
 const rate = '(@|at|of)? (<rate:percent>)?';
 const forms: readonly [Basis, ReturnType<typeof pattern>][] = (
   [
+    [
+      'on top',
+      `(no|without) (the)? ${rate} <tax:tax> (on|in|included|added|put|charged)? (it|that|this|there|them)? (on|in)? (yet|as yet|so far|at the moment)`,
+    ],
+    ['on top', `(no|nil) <tax:tax> (in|included|inc) (it|that|there|this|the price)?`],
     ['none', `(no|zero|nil|without any) <tax:tax> (on this|on it|charged|applies|to pay)?`],
     ['none', `<tax:tax> (-)? (free|exempt)`],
     ['none', `(not|arent|aren't) <tax:tax> registered`],
@@ -17,6 +22,15 @@ const forms: readonly [Basis, ReturnType<typeof pattern>][] = (
       'on top',
       `<tax:tax> (is|are|isn't|isnt)? (not)? (excluded|extra|on top|additional|separate|separately|exclusive|excl|added|to be added|to add|on top of that|to go on|goes on top|as applicable|applicable|not <included>|isn't <included>|excluding)`,
     ],
+    [
+      'on top',
+      `<tax:tax> ${rate} (is|has|needs|will|should|still|yet){0,2} (to)? (be|go|come|going|getting|get)? (on|added|add|adding|come|applied) (on|to)? (top|that|it|this|them)?`,
+    ],
+    ['on top', `<tax:tax> (not|isn't|isnt|hasn't been|hasnt been|not been) (on|in|added|put on) (it|that|there|them)? (yet)?`],
+    ['on top', `<tax:tax> (:|=|-) (<onTop>|extra|on top|added|not <included>|excluded)`],
+    ['included', `<tax:tax> (:|=|-) (<included>|in|yes)`],
+    ['included', `(got|has|with|have) (the)? <tax:tax> (in|on) (it|there|them|already)`],
+    ['included', `(w|with) (/)? (the)? ${rate} <tax:tax>`],
     ['on top', `<tax:tax> ${rate} (is|are)? (not <included>|to be added|on top|extra|additional|to go on|to add|added on|on it)`],
     ['on top', `(plus|+|and|&|add|then|w|with) (the|a)? <rate:percent> <tax:tax> (on top|extra)?`],
     ['on top', `(plus|+|add) (the|applicable|any)? <tax:tax> ${rate} (on top|extra)?`],
@@ -65,6 +79,7 @@ const alone = (reader: Reader, index: number): Basis | undefined => {
   const afterPrice =
     before !== undefined &&
     (before.number?.form === 'money' ||
+      before.number?.form === 'slashed' ||
       before.number?.form === 'plain' ||
       before.means['each'] !== undefined ||
       before.means['all'] !== undefined ||

@@ -36,6 +36,27 @@ const listNumber = (tokens: readonly Token[], index: number): boolean => {
   );
 };
 
+// "*30* bouts", "_dried_": marks of bold and italic go; "~20~" was struck out, so its words go too. A lone star ("*45") corrects, so only pairs count.
+const withoutEmphasis = (tokens: readonly Token[]): Token[] => {
+  const dropped = new Set<number>();
+  for (let index = 0; index < tokens.length; index++) {
+    const mark = tokens[index] as Token;
+    if (!/^[*_~]$/.test(mark.text) || dropped.has(index) || tokens[index + 1]?.glued !== true) continue;
+    if (mark.glued && tokens[index - 1]?.kind !== 'sign') continue;
+    for (let end = index + 2; end < tokens.length && end <= index + 12 && tokens[end]?.kind !== 'line'; end++) {
+      if (tokens[end]?.text !== mark.text || tokens[end]?.glued !== true) continue;
+      if (tokens[end + 1]?.glued === true && tokens[end + 1]?.kind !== 'sign') continue;
+      for (let at = mark.text === '~' ? index : end; at <= end; at++) dropped.add(at);
+      dropped.add(index);
+      break;
+    }
+  }
+  if (dropped.size === 0) return [...tokens];
+  return tokens.flatMap((token, index) =>
+    dropped.has(index) ? [] : dropped.has(index - 1) ? [{ ...token, glued: token.kind === 'sign' && token.glued }] : [token],
+  );
+};
+
 // "1. … \n 2. …": the numbers of a list are nobody's count. Bullets likewise.
 const withoutListMarks = (tokens: readonly Token[]): Token[] => {
   const marks = tokens.filter((_, index) => listNumber(tokens, index)).length;
@@ -65,7 +86,7 @@ const partsOf = (tokens: readonly Token[]): Part[] => {
 };
 
 export const readTokens = (clean: CleanText): Token[] =>
-  nameWords(joinRanges(joinUnits(joinNumberWords(withoutListMarks(lex(clean.text))))));
+  nameWords(joinRanges(joinUnits(joinNumberWords(withoutListMarks(withoutEmphasis(lex(clean.text)))))));
 
 export const openMessage = (text: string): Message => {
   const clean = cleanText(text);

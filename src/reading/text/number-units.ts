@@ -68,8 +68,10 @@ const unitAfter = (tokens: readonly Token[], index: number): Unit | undefined =>
     const letter = tokens[next]?.text;
     return { number: { ...number, form: 'temperature' }, next: letter === 'c' || letter === 'f' ? next + 1 : next };
   }
-  if (text === '$' && unit.glued) return { number: money(number, undefined, '$'), next };
-  if (unit.kind === 'sign' && look(signs, text) !== undefined && unit.glued) return { number: money(number, signs[text]), next };
+  // "9,50 € a piece": a sign with a number behind it belongs to that number.
+  const own = unit.glued || tokens[next]?.number === undefined;
+  if (text === '$' && own) return { number: money(number, undefined, '$'), next };
+  if (unit.kind === 'sign' && look(signs, text) !== undefined && own) return { number: money(number, signs[text]), next };
   if (unit.kind !== 'word' && text !== '"') return undefined;
   if (onlyGlued.has(text) && !unit.glued) return undefined;
   if (dollarWords.has(text)) return { number: money(number, undefined, text.startsWith('dollar') ? '$' : undefined), next };
@@ -110,6 +112,10 @@ const currencyBefore = (tokens: readonly Token[], index: number): Unit | undefin
   const code = look(codesBefore, first.text);
   if (code === undefined) return undefined;
   const dot = dollar?.text === '.' && dollar.glued ? 1 : 0;
+  // "Rs.120": the point belongs to the abbreviation.
+  const point = /^[.](\d{2,4})$/.exec(dollar?.text ?? '');
+  if (first.text === 'rs' && dollar?.glued === true && point !== null)
+    return { number: money({ form: 'plain', amount: point[1] ?? '' }, code), next: index + 2 };
   const number = numberAt(index + 1 + dot);
   if (number === undefined || (first.text === 'r' && tokens[index + 1]?.glued !== true && number.worded === true)) return undefined;
   return { number: money(number, code), next: index + 2 + dot };

@@ -1,0 +1,111 @@
+// How many of a piece: the number before it ("40 dried lapels", "24 three-stem buttonholes"), behind it ("lapels x 6", "bouts (8)"), or a word ("the one crown").
+
+import { pattern } from '../pattern.ts';
+import type { Reader } from '../phrase.ts';
+import { isCount, type Token } from '../text/token.ts';
+import { wordList } from '../words/word-list.ts';
+import type { Mention } from './mention.ts';
+
+// Between a number and its piece only describing words may stand.
+const breaks = new Set(
+  wordList(`
+  and, for, with, to, at, from, is, are, was, were, have, has, had, need, needs, want, wants, in, on, by, or, per, each, then, but,
+  not, so, if, as, get, gets, got, left, done, made, make, makes, than, that, which, before, after, now, into, onto, pairs, came,
+  come, out, no, would, will, can, could, should, be, do, did, does, we, they, you, i, it, kg, plus, minus, inc, percent, guests,
+  tables, people, hours, days, minutes, price, budget, total, instead, rather, like
+`),
+);
+
+const notDescribing = ['piece', 'other', 'month', 'weekday', 'each', 'all', 'budget', 'taxName', 'taxWord', 'upTo', 'from', 'pack'];
+const mayDescribe = (token: Token): boolean => {
+  if (token.kind === 'line' || token.number !== undefined) return false;
+  if (token.kind === 'sign') return token.text === '-' || token.text === '"' || token.text === "'";
+  if (breaks.has(token.text)) return false;
+  if (token.means['bench'] !== undefined && !/^(pax|guests|ppl|nos)$/.test(token.text)) return false;
+  return !notDescribing.some((tag) => token.means[tag] !== undefined);
+};
+
+const rightCount = pattern('(x|:|=|qty|-|@ qty) <n:count>');
+const bracketed = pattern('(-|:)? \\( (x|qty)? <n:count> (x|off|no|nos|pcs|of|of them)? \\)');
+// "24 three-stem buttonholes": how the piece is made, not how many.
+const madeOf = pattern('<plain> (-)? (stem|stems|stemmed|bloom|blooms|head|heads|flower|rose|inch|cm|piece)');
+const onlyOne = pattern('(just|only|and|,|plus)? the one');
+const numbered = pattern('(,|-)? <n:count> (no|nos|pcs|pc|off|pieces|of (them|em|those|these)|nr|qty|in number) (.)?');
+const timesPrice = pattern('<n:count> (x|@|at) <money>');
+const bareRight = pattern('<n:count>');
+
+const madeEndingAt = (reader: Reader, at: number, before: number): number | undefined => {
+  const token = reader.tokens[at];
+  if (token === undefined || at >= before || !/^(stem|stems|stemmed|bloom|blooms|head|heads|flower|rose|inch|cm)$/.test(token.text))
+    return undefined;
+  for (const start of [at - 2, at - 1]) if (start > 0 && madeOf.at(reader.tokens, start, at + 1)?.end === at + 1) return start;
+  return undefined;
+};
+
+export const countLeft = (
+  reader: Reader,
+  index: number,
+): Pick<Mention, 'start' | 'count' | 'exact' | 'countIndex' | 'material' | 'materialIndex'> => {
+  let start = index;
+  let material: string | undefined;
+  let materialIndex: number | undefined;
+  for (let at = index - 1, steps = 0; at >= 0 && steps < 5 && reader.free(at); at--, steps++) {
+    const token = reader.tokens[at] as Token;
+    const found = { ...(material === undefined || materialIndex === undefined ? {} : { material, materialIndex }) };
+    const made = madeEndingAt(reader, at, start);
+    if (made !== undefined) {
+      at = made;
+      continue;
+    }
+    if (isCount(token)) return { ...found, start: at, count: token, countIndex: at };
+    if (token.text === 'one' && onlyOne.at(reader.tokens, Math.max(0, at - 1), at + 1) !== undefined)
+      return { ...found, start: at, exact: 1, countIndex: at };
+    if (token.text === 'both' && steps < 2) return { ...found, start: at, exact: 2, countIndex: at };
+    const owner =
+      token.means['owner'] !== undefined ||
+      (token.means['role'] !== undefined && steps === 0 && !/s$/.test(reader.tokens[index]?.text ?? 's') && token.text !== 'rest');
+    if (owner && isCount(reader.tokens[at - 1])) continue;
+    if (owner) return { ...found, start: at, exact: 1, countIndex: at };
+    // "$22 a bout" prices one, it orders none.
+    if ((token.text === 'a' || token.text === 'an') && reader.tokens[at - 1]?.number !== undefined) return { start: index };
+    if (token.text === 'a' || token.text === 'an' || token.text === 'single') return { ...found, start: at, exact: 1, countIndex: at };
+    if (token.means['material'] !== undefined) {
+      material = token.means['material'];
+      materialIndex = at;
+      start = at;
+    } else if (!mayDescribe(token)) break;
+  }
+  return { start, ...(material === undefined || materialIndex === undefined ? {} : { material, materialIndex }) };
+};
+
+export const countRight = (
+  reader: Reader,
+  after: number,
+): { count: Token; countIndex: number; marked: boolean; end?: number } | undefined => {
+  const told = numbered.at(reader.tokens, after, reader.tokens.length);
+  const number = told?.kept['n'];
+  const at = number === undefined ? -1 : reader.tokens.indexOf(number, after);
+  if (number !== undefined && reader.free(at)) return { count: number, countIndex: at, marked: true };
+  const inside = bracketed.at(reader.tokens, after, reader.tokens.length);
+  const between = inside?.kept['n'];
+  const place = between === undefined ? -1 : reader.tokens.indexOf(between, after);
+  if (inside !== undefined && between !== undefined && reader.free(place))
+    return { count: between, countIndex: place, marked: true, end: inside.end };
+  // "lapels 40 x $18"
+  const times = timesPrice.at(reader.tokens, after, reader.tokens.length);
+  if (times?.kept['n'] !== undefined && reader.free(times.start)) return { count: times.kept['n'], countIndex: times.start, marked: true };
+  const marked = rightCount.at(reader.tokens, after, reader.tokens.length);
+  const match = marked ?? bareRight.at(reader.tokens, after, reader.tokens.length);
+  if (match === undefined || !reader.free(match.end - 1)) return undefined;
+  const next = reader.tokens[match.end];
+  // A number with "each", a tax word or a decimal is a price; a dash may stand before a price too.
+  if (
+    next !== undefined &&
+    ['each', 'included', 'onTop', 'piece', 'taxName'].some((tag) => next.means[tag] !== undefined && next.text !== 'plus')
+  )
+    return undefined;
+  if (next?.means['all'] !== undefined || next?.text === 'per' || next?.text === '+' || next?.text === '/') return undefined;
+  const count = match.kept['n'];
+  if (count === undefined || (count.number?.max !== undefined && marked === undefined)) return undefined;
+  return { count, countIndex: match.end - 1, marked: marked !== undefined && reader.tokens[after]?.text !== '-' };
+};

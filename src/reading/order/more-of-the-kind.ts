@@ -1,0 +1,36 @@
+// A number that goes on with the kind named before it: "6 bouts at 13, 1 at 18 for the groom", "… 12 for family 150 each", "2 fancy @ 24".
+
+import { pattern } from '../pattern.ts';
+import type { Reader } from '../phrase.ts';
+import type { Token } from '../text/token.ts';
+import type { Mention } from './mention.ts';
+
+const others = pattern('<n:count> (x)? (others|ones|more|extra|other ones|small ones|big ones|plain ones) (@|at|<money>|for|<plain>)');
+const priced = pattern('(,|and|&|+|;|:|plus|then|-)? <n:count> (<d:word>)? (x)? (@|at) (<money>|<plain>)');
+const worn = pattern(
+  '(,|and|&|+|;|plus|then) <n:count> (x)? for (the|his|her|their|my|our)? (<role>|<bench>|family|families|kids|children|everyone else|the rest)',
+);
+const goods = ['piece', 'pack', 'ingredient', 'other', 'month', 'weekday', 'each', 'all', 'taxWord', 'taxName', 'bench', 'upTo'];
+
+/** The further line of the kind before, if this place begins one. `from` is its first token, `index` its number. */
+export const moreOfTheKind = (reader: Reader, index: number): { count: Token; countIndex: number; end: number } | undefined => {
+  const { tokens } = reader;
+  const told = others.at(tokens, index, tokens.length);
+  if (told?.kept['n'] !== undefined) return { count: told.kept['n'], countIndex: index, end: index + 2 };
+  if (!/^(,|and|&|\+|;|:|plus|then|-)$/.test(tokens[index]?.text ?? '')) return undefined;
+  const match = priced.at(tokens, index, tokens.length) ?? worn.at(tokens, index, tokens.length);
+  const count = match?.kept['n'];
+  const word = match?.kept['d'];
+  if (match === undefined || count === undefined || (word !== undefined && goods.some((tag) => word.means[tag] !== undefined)))
+    return undefined;
+  const countIndex = tokens.indexOf(count, index);
+  if (!reader.free(countIndex)) return undefined;
+  return { count, countIndex, end: countIndex + 1 };
+};
+
+/** Whether this can go on: a kind with its own number and, since, a price. */
+export const goesOn = (reader: Reader, before: Mention | undefined, index: number): before is Mention =>
+  before !== undefined &&
+  reader.tokens
+    .slice(before.index + 1, index)
+    .some((token, at) => (token.number?.form === 'money' || token.number?.form === 'plain') && before.countIndex !== before.index + 1 + at);

@@ -1,0 +1,180 @@
+// Reads the words around one number as a price: for each, for all, or neither said; a floor, a ceiling or a budget; and of which piece.
+
+import type { PieceKind } from '../../handbook/pieces.ts';
+import { isA, pattern } from '../pattern.ts';
+import type { Reader } from '../phrase.ts';
+import { isCount, type NumberRead, type Token } from '../text/token.ts';
+
+export interface Price {
+  readonly index: number; // the number
+  readonly start: number;
+  readonly end: number;
+  readonly number: NumberRead;
+  readonly per: 'each' | 'all' | 'unsaid';
+  readonly kind?: 'from' | 'up to' | 'budget';
+  readonly at: boolean; // "@ 25", "at 25"
+  readonly piece?: PieceKind; // "12 per bout", "28 for the corsages", "$12 bouts"
+  readonly pieceIndex?: number;
+  readonly named?: boolean; // beside a kind of piece with no number: "bouts $18"
+  readonly forCount?: boolean; // "1100 for 44 lapels"
+}
+
+const eachAfter = pattern('(,)? (<k:upTo>|<k:budget>|<k:from>)? (\\( )? (<each>|for each) (\\))? (<k:upTo>|<k:from>)?');
+// "25 inc each", "2800 inc gst for everything": the tax stands between.
+const taxBetween = pattern('(plus|+|<included>|<onTop>|w|with)? (<tax>|<included>|<onTop>) (,)?');
+const perPieceAfter = pattern('(/|per|a|an|for a|for an|each) <piece:piece>');
+const eachBefore = ['each', 'ea', 'apiece'];
+const allAfter = pattern(
+  '(,)? (<k:upTo>|<k:budget>)? (\\( )? (<all>|for (all|the) <n:count>|for everyone|the lot|for (the|both) (pair|two|set|trio|lot)|for all of <filler>) (\\))? (<k:upTo>)?',
+);
+const forPieces = pattern('for (the|all|all the|about)? <n:count> (x|of|of the|of them)? <any>{0,3} <piece>');
+const forNamed = pattern('(each)? (for|on) (the|each|all the|every|a)? <any>{0,2} <piece:piece>');
+const kindAfter = pattern('(is|as)? (the|our|her|his|my|their|a)? (<k:upTo>|<k:budget>|<k:from>)');
+const kindBefore = pattern(
+  '(<k:upTo>|<k:budget>|<k:from>) (is|of|about|around|:|at|for|are|around about|=|was|only)? (is)? (about|around|only)?',
+);
+const allBefore = pattern(
+  '(<a:all>|comes to|works out at|it all|the whole lot|whole order|paying|paid|invoice) (is|of|:|=|should be|should have been|will be|was|comes to|price|cost|would be|now|at|for|budget|around|about|to)? (to|of|is|about)?',
+);
+const atBefore = ['@', 'at'];
+
+const kindOf = (token: Token | undefined): Price['kind'] =>
+  token === undefined ? undefined : token.means['budget'] !== undefined ? 'budget' : token.means['upTo'] !== undefined ? 'up to' : 'from';
+// "budget is 300 max": the ceiling says more.
+const stronger = (one: Price['kind'], other: Price['kind']): Price['kind'] => (other === 'up to' ? other : (one ?? other));
+// "price: 8.50", "cost is 12"
+const labelled = pattern(
+  '(price|rate|cost|unit price|unit cost|price each|priced|charge|charging|quoted) (each|per piece)? (:|=|-|is|at|of|@){1,2}',
+);
+
+const endsThere = (tokens: readonly Token[], end: number): boolean => {
+  const next = tokens[end];
+  return (
+    next === undefined ||
+    next.kind !== 'word' ||
+    ['included', 'onTop', 'material', 'taxName', 'taxWord'].some((tag) => next.means[tag] !== undefined) ||
+    (next.text === 'and' && tokens[end + 1]?.number !== undefined)
+  );
+};
+
+const endingAt = (reader: Reader, pat: ReturnType<typeof pattern>, index: number, reach: number) => {
+  for (let start = Math.max(0, index - reach); start < index; start++) {
+    const match = pat.at(reader.tokens, start, index);
+    if (match?.end === index && reader.free(start)) return match;
+  }
+  return undefined;
+};
+
+/** The number at this token as a price, whether or not it is one. */
+export const priceAt = (reader: Reader, index: number): Price | undefined => {
+  const { tokens } = reader;
+  const token = tokens[index];
+  const number = token?.number;
+  if (token === undefined || number === undefined || !reader.free(index) || !(number.form === 'money' || number.form === 'plain'))
+    return undefined;
+  let start = index;
+  let end = index + 1;
+  let per: Price['per'] = 'unsaid';
+  let kind: Price['kind'];
+  let piece: PieceKind | undefined;
+  let pieceIndex: number | undefined;
+  let forCount = false;
+  const before = endingAt(reader, kindBefore, index, 5);
+  if (before !== undefined) {
+    kind = kindOf(before.kept['k']);
+    start = before.start;
+  }
+  const allHead = endingAt(reader, allBefore, start, 4);
+  const labels = endingAt(reader, labelled, start, 4);
+  const label = /^(labour|labor|hourly|wage|exchange|tax|pay|delivery|interest|vat|gst|day|wholesale|stem|last|old)$/.test(
+    tokens[(labels?.start ?? 0) - 1]?.text ?? '',
+  )
+    ? undefined
+    : labels;
+  const each = eachAfter.at(tokens, end, tokens.length);
+  const listed = tokens[end]?.text === '/' && tokens[end]?.glued !== true && /s$/.test(tokens[end + 1]?.text ?? '');
+  const perPiece = listed ? undefined : perPieceAfter.at(tokens, end, tokens.length);
+  const all = allAfter.at(tokens, end, tokens.length);
+  const pieces = forPieces.at(tokens, end, tokens.length);
+  const negated = tokens[end]?.text === 'not';
+  const between = taxBetween.at(tokens, end, tokens.length);
+  const beyond =
+    between === undefined
+      ? undefined
+      : eachAfter.at(tokens, between.end, tokens.length) !== undefined
+        ? ('each' as const)
+        : allAfter.at(tokens, between.end, tokens.length) !== undefined
+          ? ('all' as const)
+          : undefined;
+  if (perPiece !== undefined && !negated) {
+    per = 'each';
+    piece = perPiece.kept['piece']?.means['piece'] as PieceKind;
+    pieceIndex = perPiece.end - 1;
+    end = perPiece.end;
+  } else if (each !== undefined) {
+    per = 'each';
+    end = each.end;
+    kind = stronger(kind, kindOf(each.kept['k']));
+  } else if (all !== undefined) {
+    per = 'all';
+    end = all.end;
+    kind = stronger(kind, kindOf(all.kept['k']));
+  } else if (beyond !== undefined) {
+    per = beyond;
+  } else if (pieces !== undefined) {
+    forCount = true;
+    per = 'unsaid';
+  }
+  if (allHead !== undefined && per === 'unsaid') {
+    per = 'all';
+    start = allHead.start;
+    forCount = false;
+  }
+  if (label !== undefined && per === 'unsaid') {
+    per = 'each';
+    start = label.start;
+  }
+  // "$18 x 20", "20 lapels x $18"
+  const timesAfter = tokens[end]?.text === 'x' && isCount(tokens[end + 1]);
+  const timesBefore =
+    tokens[start - 1]?.text === 'x' && number.form === 'money' && (isCount(tokens[start - 2]) || isA(tokens[start - 2] ?? token, 'piece'));
+  if (per === 'unsaid' && !forCount && number.form === 'money' && (timesAfter || timesBefore)) per = 'each';
+  const previous = tokens[start - 1];
+  const at = previous !== undefined && atBefore.includes(previous.text);
+  if (at) start -= 1;
+  const ahead = tokens[start - 1];
+  if (per === 'unsaid' && ahead !== undefined && eachBefore.includes(ahead.text) && reader.free(start - 1)) {
+    per = 'each';
+    start -= 1;
+  }
+  // "the lot for $450", "35 buttonholes for 500"
+  if (per === 'unsaid' && previous?.text === 'for' && endsThere(tokens, end)) {
+    forCount = true;
+    start -= 1;
+  }
+  const named = forNamed.at(tokens, end, tokens.length);
+  if (named !== undefined && pieces === undefined && per !== 'all') {
+    piece ??= named.kept['piece']?.means['piece'] as PieceKind;
+    pieceIndex ??= named.end - 1;
+  } else if (isA(tokens[end] ?? token, 'piece') && number.form === 'money' && per === 'unsaid' && end === index + 1) {
+    piece = tokens[end]?.means['piece'] as PieceKind;
+    pieceIndex = end;
+  }
+  const after = kindAfter.at(tokens, end, tokens.length);
+  if ((kind === undefined || kind === 'budget') && after !== undefined && !isA(tokens[after.end] ?? token, 'amount')) {
+    kind = kindOf(after.kept['k']);
+    end = after.end;
+  }
+  return {
+    index,
+    start,
+    end,
+    number,
+    per,
+    at,
+    ...(kind === undefined ? {} : { kind }),
+    ...(piece === undefined ? {} : { piece }),
+    ...(pieceIndex === undefined ? {} : { pieceIndex }),
+    ...(forCount ? { forCount: true } : {}),
+  };
+};

@@ -1,0 +1,47 @@
+// Prices given as a row behind the pieces: "6 bouts 2 corsages 3 crowns: 13/38/52 + tax". The same shape can be a date, so the row must have as many
+// numbers as there are kinds, and be no day of the calendar or stand beside words that only a price has.
+
+import { dayOf } from '../../values/day.ts';
+import type { Reader } from '../phrase.ts';
+import type { Mention } from './mention.ts';
+import type { Price } from './price-at.ts';
+
+const priceWords = ['included', 'onTop', 'taxName', 'taxWord', 'each', 'all'];
+
+const noSuchDay = ([a = 0, b = 0, c]: readonly number[]): boolean => {
+  const year = c === undefined ? 2028 : c < 100 ? 2000 + c : c;
+  return [dayOf(year, b, a), dayOf(year, a, b), dayOf(a, b, c ?? 0)].every((day) => day === undefined);
+};
+
+/** Whether the slashed numbers at this token are prices of the kinds named before them. */
+export const isPriceSeries = (reader: Reader, index: number): boolean => {
+  const token = reader.tokens[index];
+  const parts = token?.number?.form === 'slashed' ? token.number.parts : undefined;
+  if (token === undefined || parts === undefined || /[.-]/.test(token.text) || parts.some((part) => part < 4)) return false;
+  const kinds = reader.tokens.slice(0, index).filter((each) => each.means['piece'] !== undefined).length;
+  if (kinds !== parts.length) return false;
+  const next = reader.tokens[index + 1];
+  const after =
+    next?.text === '+' || next?.text === 'plus' || next?.text === 'resp' || priceWords.some((tag) => next?.means[tag] !== undefined);
+  const before = /^([@:$£€]|at|rs)$/.test(reader.tokens[index - 1]?.text ?? '');
+  return after || before || noSuchDay(parts);
+};
+
+/** The prices of such a row, one for each counted kind. */
+export const seriesPrices = (reader: Reader, mentions: readonly Mention[]): Price[] => {
+  const lines = mentions.filter((mention) => mention.countIndex !== undefined);
+  const last = lines.at(-1);
+  const index = reader.tokens.findIndex((_, at) => at >= (last?.end ?? 0) && reader.free(at) && isPriceSeries(reader, at));
+  const parts = reader.tokens[index]?.number?.parts ?? [];
+  if (index < 0 || parts.length !== lines.length) return [];
+  return lines.map((mention, at) => ({
+    index,
+    start: index,
+    end: index + 1,
+    number: { form: 'money', amount: String(parts[at] ?? 0) },
+    per: 'each',
+    at: false,
+    piece: mention.kind,
+    pieceIndex: mention.index,
+  }));
+};
