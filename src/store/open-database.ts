@@ -29,6 +29,7 @@ export const openDatabase = ({ path, busyMilliseconds = 5000, powerSafe = true }
       db.pragma('journal_mode = WAL');
       // FULL, not NORMAL: in WAL mode NORMAL may lose commits at a power cut, and Slack never sends an acknowledged delivery again.
       db.pragma(`synchronous = ${powerSafe ? 'FULL' : 'OFF'}`);
+      db.pragma('cache_size = -4000'); // KiB: the system keeps the file in memory too, and gives it back when others need it
       db.pragma('foreign_keys = ON');
       db.pragma('secure_delete = ON');
       db.pragma('trusted_schema = OFF');

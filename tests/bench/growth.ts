@@ -25,23 +25,34 @@ const opened = (events: number, messagesEach: number) => {
     store.receive(message(keyOf(event), `later ${count}`, text, now), `later ${count}`);
     assistant.work();
   };
-  return { store, settings, clock, say };
+  /** Edits what the thread said first. */
+  const edit = (event: number, text: string): void => {
+    count += 1;
+    const change = { kind: 'edit', id: `${event}.0`, revision: `edit ${count}` } as const;
+    store.receive({ ...message(keyOf(event), '', text, now), ...change }, `edit ${count}`);
+    assistant.work();
+  };
+  return { store, settings, clock, say, edit };
 };
+
+type Kind = readonly [name: string, text: (n: number) => string];
+const kinds: readonly Kind[] = [
+  ['order', (n) => `${20 + n} buttonholes at 22 inc tax`],
+  ['date', (n) => `event ${14 + (n % 3)} March`],
+  ['small talk', () => 'see you then'],
+];
 
 /** Milliseconds for one message of each kind, the median of many. */
 const answered = (events: number, messagesEach: number, goes: number): Readonly<Record<string, number>> => {
-  const { store, say } = opened(events, messagesEach);
-  const kinds: readonly (readonly [string, (n: number) => string])[] = [
-    ['order', (n) => `${20 + n} buttonholes at 22 inc tax`],
-    ['date', (n) => `event ${14 + (n % 3)} March`],
-    ['small talk', () => 'see you then'],
-  ];
+  const { store, say, edit } = opened(events, messagesEach);
   const found = kinds.map(([kind, text]): [string, number] => {
     timed(20, (n) => say(n % events, text(n)));
     return [kind, median(timed(goes, (n) => say(n % events, text(n))).clock)];
   });
+  timed(10, (n) => edit(n % events, `make it ${30 + n}`));
+  const edited = median(timed(goes, (n) => edit(n % events, `make it ${30 + n}`)).clock);
   store.close();
-  return Object.fromEntries(found);
+  return { ...Object.fromEntries(found), edit: edited };
 };
 
 const longThread = (): readonly Row[] => {

@@ -26,10 +26,15 @@ export const keyOf = (event: number): ThreadKey => ({
 const pieces = ['buttonhole', 'corsage', 'flower crown', 'hair flower'] as const;
 const materials = ['dried', 'preserved', 'fresh', 'artificial'] as const;
 
-const openingFacts = (event: number, today: Day): readonly Fact[] => [
+/** Days from today: all ahead of us, or ten years of work of which the last three hundred events are. */
+export type Spread = (event: number) => number;
+export const allOpen: Spread = (event) => 20 + (event % 300);
+export const tenYears: Spread = (event) => (event < 300 ? 20 + event : 20 - Math.ceil(event * 0.75));
+
+const openingFacts = (event: number, today: Day, spread: Spread): readonly Fact[] => [
   { fact: 'pieces', piece: pieces[event % 4] ?? 'buttonhole', count: 5 + (event % 40), words: 'so many' },
   { fact: 'price', amount: '25', per: 'each', words: 'at 25' },
-  { fact: 'date', date: addDays(today, 20 + (event % 300)), words: 'then' },
+  { fact: 'date', date: addDays(today, spread(event)), words: 'then' },
   { fact: 'material', material: materials[event % 4] ?? 'dried', words: 'of that' },
 ];
 
@@ -52,7 +57,7 @@ export const message = (key: ThreadKey, id: string, text: string, sentAt: number
 });
 
 /** Fills the store as that many handled and answered messages would have. */
-export const fill = (store: OpenStore, events: number, messagesEach: number, now: number): void => {
+export const fill = (store: OpenStore, events: number, messagesEach: number, now: number, spread = allOpen): void => {
   const studio = studioOf(events);
   const today = dayAt(now, studio.timeZone);
   const { version } = store.studio(workspace, studio);
@@ -67,7 +72,7 @@ export const fill = (store: OpenStore, events: number, messagesEach: number, now
   for (let event = 0; event < events; event += 1) {
     const key = keyOf(event);
     const entries = Array.from({ length: messagesEach }, (_, n): Entry => {
-      const facts = n === 0 ? openingFacts(event, today) : laterFacts(event, n);
+      const facts = n === 0 ? openingFacts(event, today, spread) : laterFacts(event, n);
       return { scope: 'event', message: `${event}.${n}`, revision: '1', kind: 'stated', author: 'UAILSA', at: now, facts };
     });
     const first = { ...message(key, `${event}.0`, '', now), revision: '1' };
