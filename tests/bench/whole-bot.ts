@@ -1,7 +1,6 @@
 // The whole bot as a process against a bare Bolt app: from a signed delivery to the post, two hundred threads at once, the start, and the memory
 // a large store takes.
 
-import { execFileSync } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -137,7 +136,7 @@ const memories = async (): Promise<readonly Row[]> => [
   ...(await memory('all of them open', allOpen)),
 ];
 
+/** On dist, as it was built. */
 export const wholeBot = async (): Promise<readonly Row[]> => {
-  execFileSync('npx', ['tsc'], { stdio: 'inherit' });
   return [...(await echo()), await crowd(), await start(), ...(await memories())];
 };
