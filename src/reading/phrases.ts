@@ -15,6 +15,7 @@ import { priceList } from './phrases/price-list.ts';
 import { progress } from './phrases/progress.ts';
 import { question } from './phrases/question.ts';
 import { recipe } from './phrases/recipe.ts';
+import { recipeChanged } from './phrases/recipe-change.ts';
 import { taxBasis } from './phrases/tax-basis.ts';
 import { undo } from './phrases/undo.ts';
 import { wearersList } from './phrases/wearers-list.ts';
@@ -23,6 +24,7 @@ export const phrases: readonly Phrase[] = [
   // Whole sentences first: what they are about decides what their numbers mean.
   keeping,
   undo,
+  recipeChanged,
   question,
   ownRule,
   afterwards,

@@ -5,43 +5,7 @@ import type { Reader } from '../phrase.ts';
 import type { Token } from '../text/token.ts';
 import { portionWords } from '../words/trade-words.ts';
 import { itemName, knowsItem } from './item-name.ts';
-
-/** A quantity that begins here: stems, a share of a stem, or a length. */
-export const quantity = (
-  tokens: readonly Token[],
-  index: number,
-): { stems?: number; length?: number; unit?: string; next: number } | undefined => {
-  const token = tokens[index];
-  const number = token?.number;
-  if (token === undefined) return undefined;
-  if (number?.form === 'plain' && number.max === undefined && Number(number.amount) <= 500) {
-    const x = tokens[index + 1]?.text === 'x' ? 1 : 0;
-    return { stems: Number(number.amount), next: index + 1 + x };
-  }
-  if (
-    number?.form === 'slashed' &&
-    number.parts?.length === 2 &&
-    (number.parts[1] ?? 0) > (number.parts[0] ?? 0) &&
-    (number.parts[1] ?? 9) <= 4
-  ) {
-    return { stems: (number.parts[0] ?? 0) / (number.parts[1] ?? 1), next: index + 1 };
-  }
-  if (number?.form === 'length' || number?.form === 'weight')
-    return { length: Number(number.amount), unit: number.unit ?? '', next: index + 1 };
-  if (/^(sprig|stem|head|bloom|floret|stalk)$/.test(token.text) && tokens[index + 1]?.text === 'of') return { stems: 1, next: index + 2 };
-  if (token.text === 'half' || token.text === 'quarter') {
-    const article = /^(a|an|of)$/.test(tokens[index + 1]?.text ?? '') ? 1 : 0;
-    return { stems: token.text === 'half' ? 0.5 : 0.25, next: index + 1 + article };
-  }
-  if (
-    /^(a|an|single)$/.test(token.text) &&
-    tokens[index + 1]?.kind === 'word' &&
-    tokens[index + 1]?.means['pack'] !== 'bunch' &&
-    tokens[index + 1]?.means['piece'] === undefined
-  )
-    return { stems: 1, next: index + 1 };
-  return undefined;
-};
+import { type Quantity, quantity } from './quantity.ts';
 
 /** Whether a token stands between two lines. */
 export const separates = (token: Token | undefined): boolean =>
@@ -61,6 +25,14 @@ export interface Line {
   readonly line: RecipeLineFact;
   readonly known: boolean;
 }
+
+// "3 dried rose buds" are rose buds, unless the price list has them by that name.
+const listed = (named: readonly Token[], items: readonly string[]): boolean => {
+  const name = itemName(named, false);
+  return name !== undefined && items.some((item) => item.toLowerCase() === name);
+};
+const bareStems = (named: readonly Token[]): string | undefined =>
+  named.length > 0 && named.every((token) => /^(stem|stems|of|flowers)$/.test(token.text)) ? 'stem' : undefined;
 
 // The items of a stretch: a quantity and a name each; a known name may go without a number.
 export const linesIn = (reader: Reader, start: number, end: number): Line[] | undefined => {
@@ -89,8 +61,8 @@ export const linesIn = (reader: Reader, start: number, end: number): Line[] | un
       return undefined;
     // "billy buttons x2", "pampas 1": the number behind the name.
     const behind = amount === undefined && named.length > 0 && separatesNext(tokens, to, end) ? numberBehind(tokens, to, end) : undefined;
-    const name = itemName(named, false);
     const known = knowsItem(named, context.items);
+    const name = itemName(named, known && !listed(named, context.items)) ?? (amount === undefined ? undefined : bareStems(named));
     if (name === undefined) {
       if (amount !== undefined) return undefined;
       index = Math.max(to, index + 1);
@@ -100,10 +72,15 @@ export const linesIn = (reader: Reader, start: number, end: number): Line[] | un
       index = Math.max(to, index + 1);
       continue;
     }
-    const { stems, length, unit }: { stems?: number; length?: number; unit?: string } = amount ?? behind ?? {};
+    const { stems, makes, length, unit }: Partial<Quantity> = amount ?? behind ?? {};
     lines.push({
       known,
-      line: { ingredient: name, ...(stems === undefined ? {} : { stems }), ...(length === undefined ? {} : { length, unit: unit ?? '' }) },
+      line: {
+        ingredient: name,
+        ...(stems === undefined ? {} : { stems }),
+        ...(makes === undefined ? {} : { makes }),
+        ...(length === undefined ? {} : { length, unit: unit ?? '' }),
+      },
     });
     index = behind?.next ?? to;
   }

@@ -1,0 +1,82 @@
+// How much of an ingredient: stems, a share of a stem, or a length. A third has no last digit, so it stays one stem for three pieces.
+
+import type { Token } from '../text/token.ts';
+import { portionWords } from '../words/trade-words.ts';
+
+export interface Quantity {
+  readonly stems?: number;
+  readonly makes?: number; // the stems are for this many pieces
+  readonly length?: number;
+  readonly unit?: string;
+  readonly next: number; // first token behind it
+}
+
+const thirdsAndQuarters: Readonly<Record<string, number>> = { third: 3, thirds: 3, quarter: 4, quarters: 4, half: 2, halves: 2 };
+
+const share = (over: number, under: number): { stems: number; makes?: number } =>
+  under === 3 ? { stems: over, makes: 3 } : { stems: over / under };
+
+// "of a stem of": what stands between a share and the name.
+const pastPortion = (tokens: readonly Token[], index: number): number => {
+  let next = index;
+  while (/^(a|an|one|each)$/.test(tokens[next]?.text ?? '') || portionWords.has(tokens[next]?.text ?? '')) next += 1;
+  return next;
+};
+
+const underOf = (token: Token | undefined): number | undefined => {
+  if (token?.number?.form === 'ordinal' && token.number.worded === true && token.number.amount === '3') return 3;
+  return token === undefined || token.number !== undefined ? undefined : thirdsAndQuarters[token.text];
+};
+
+// "a third of a stem of", "two thirds of a stem", "three quarters of a stem", "half a stem", "1/3".
+const fraction = (tokens: readonly Token[], index: number): Quantity | undefined => {
+  const token = tokens[index];
+  const parts = token?.number?.form === 'slashed' ? token.number.parts : undefined;
+  if (parts !== undefined) {
+    const [over = 0, under = 0, more] = parts;
+    return more === undefined && over > 0 && under > over && under <= 4
+      ? { ...share(over, under), next: pastPortion(tokens, index + 1) }
+      : undefined;
+  }
+  if (token?.text === '⅓' || token?.text === '⅔') return { ...share(token.text === '⅓' ? 1 : 2, 3), next: pastPortion(tokens, index + 1) };
+  const article = /^(a|an)$/.test(token?.text ?? '') ? 1 : 0;
+  const alone = underOf(tokens[index + article]);
+  if (
+    alone !== undefined &&
+    Object.hasOwn(thirdsAndQuarters, tokens[index + article]?.text ?? '') === false &&
+    !/^(of|stem|a)$/.test(tokens[index + article + 1]?.text ?? '')
+  )
+    return undefined;
+  if (alone !== undefined) return { ...share(1, alone), next: pastPortion(tokens, index + article + 1) };
+  const over = token?.number?.form === 'plain' ? Number(token.number.amount) : undefined;
+  const under = underOf(tokens[index + 1]);
+  if (over === undefined || under === undefined || over >= under || tokens[index + 1]?.text === 'half') return undefined;
+  return { ...share(over, under), next: pastPortion(tokens, index + 2) };
+};
+
+/** A quantity that begins here. */
+export const quantity = (tokens: readonly Token[], index: number): Quantity | undefined => {
+  const token = tokens[index];
+  const number = token?.number;
+  if (token === undefined) return undefined;
+  const part = fraction(tokens, index);
+  if (part !== undefined) return part;
+  if (number?.form === 'plain' && number.max === undefined && Number(number.amount) <= 500) {
+    // "2 and a half stems"
+    if (tokens[index + 1]?.text === 'and' && tokens[index + 2]?.text === 'a' && tokens[index + 3]?.text === 'half')
+      return { stems: Number(number.amount) + 0.5, next: index + 4 };
+    const x = tokens[index + 1]?.text === 'x' ? 1 : 0;
+    return { stems: Number(number.amount), next: index + 1 + x };
+  }
+  if (number?.form === 'length' || number?.form === 'weight')
+    return { length: Number(number.amount), unit: number.unit ?? '', next: index + 1 };
+  if (/^(sprig|stem|head|bloom|floret|stalk)$/.test(token.text) && tokens[index + 1]?.text === 'of') return { stems: 1, next: index + 2 };
+  if (
+    /^(a|an|single)$/.test(token.text) &&
+    tokens[index + 1]?.kind === 'word' &&
+    tokens[index + 1]?.means['pack'] !== 'bunch' &&
+    tokens[index + 1]?.means['piece'] === undefined
+  )
+    return { stems: 1, next: index + 1 };
+  return undefined;
+};

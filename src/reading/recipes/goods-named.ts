@@ -1,0 +1,38 @@
+// The known flower, foliage or sundry that fills a stretch of words: "the dried bunny tails" is bunny tail, "the van" nothing.
+
+import { itemName, knowsItem } from '../goods/item-name.ts';
+import type { Reader } from '../phrase.ts';
+
+const filler = /^(the|a|an|any|all|some|of|our|those|bit|bits|sprig|sprigs|stem|stems|sprays?)$/;
+
+/** The one item these words name and nothing besides; undefined when they say more. */
+export const goodsNamed = (reader: Reader, start: number, end: number): string | undefined => {
+  const tokens = reader.tokens.slice(start, end);
+  if (tokens.length === 0 || tokens.length > 6 || !knowsItem(tokens, reader.context.items)) return undefined;
+  const plain = tokens.every(
+    (token) =>
+      token.kind === 'word' &&
+      token.number === undefined &&
+      (token.means['ingredient'] !== undefined ||
+        token.means['material'] !== undefined ||
+        filler.test(token.text) ||
+        Object.keys(token.means).length === 0),
+  );
+  return plain ? itemName(tokens, true) : undefined;
+};
+
+/** "statice and the gyp": each named, or undefined when one is not. */
+export const allGoodsNamed = (reader: Reader, start: number, end: number): string[] | undefined => {
+  const names: string[] = [];
+  let from = start;
+  for (let index = start; index <= end; index++) {
+    if (index < end && !/^(and|or|,|&|\+)$/.test(reader.tokens[index]?.text ?? '')) continue;
+    if (index > from) {
+      const name = goodsNamed(reader, from, index);
+      if (name === undefined) return undefined;
+      names.push(name);
+    }
+    from = index + 1;
+  }
+  return names.length === 0 ? undefined : names;
+};

@@ -1,0 +1,196 @@
+// A recipe changed in one thing: something left out, swapped, added or made more of, or all of it scaled.
+
+import type { PieceKind } from '../../handbook/pieces.ts';
+import { linesIn } from '../goods/recipe-lines.ts';
+import { pattern } from '../pattern.ts';
+import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
+import type { Part } from '../text/message.ts';
+import { allGoodsNamed, goodsNamed } from './goods-named.ts';
+import { who } from './recipe-headings.ts';
+
+type Change = Extract<Unworded, { fact: 'recipe' }>;
+interface Stretch {
+  readonly start: number;
+  readonly end: number;
+}
+
+const leadIn =
+  /^(ok|okay|sorry|actually|please|pls|can|could|you|we|so|,|let's|lets|no|just|oh|hi|hey|she|he|they|bride|wants|want|wait|right|now|then|also|but|would|like|to|decided|prefers|-)$/;
+const tail = /^(please|pls|now|then|this|time|thanks|ta|after|all|though|instead|too|,|sorry|today|altogether|completely|in|it|them|ok)$/;
+const target = pattern('(in|on|from|for|to|into) (the|all the|all|each|every|both|our)? <p:piece>');
+const headPiece = pattern('<p:piece> (:|-|,|-)');
+const dropVerb = pattern(
+  "(no more|no|drop|lose|skip|leave out|leave off|take out|take off|remove|cut out|cut|ditch|without|omit|scrap|hold|don't use|dont use|dropping|losing|leaving out) (the|any|all the|all|our)?",
+);
+const dropAround = pattern('(take|leave|cut) (the)? (<a:word>){1,3} (out|off)');
+const swapVerb = pattern('(swap|change|switch|replace|swop|exchange|trade|swapping|changing) (out)? (the|all the|all|our)?');
+const subVerb = pattern('(sub|substitute|use|put|using) (in)?');
+const between = pattern('(for|to|with|by|into) (the|some|a)?');
+const insteadOf = pattern('(instead of|in place of|rather than|not|to replace|replacing) (the|any)?');
+const addVerb = pattern('(add in|add|pop in|put in|throw in|include|plus|and|adding) ');
+const makeVerb = pattern('(make|have|do|go|want) (it|that|the|them|those|all the)?');
+const scaleForms = [
+  pattern('(the|this|that|whole)? (recipe|everything) (times|x|by|\\*) <n:amount>'),
+  pattern('(scale|multiply|times) (up|down)? (the|this|that|everything)? (recipe)? (up|down)? (by|x|times)? <n:amount>'),
+  pattern('<n:amount> (times|x) (the|this|that) recipe'),
+];
+const scaleWords = pattern('(<k:word>) (up)? (the|this|that) (whole)? recipe');
+const scales: Readonly<Record<string, string>> = { double: '2', doubled: '2', halve: '0.5', half: '0.5', triple: '3', treble: '3' };
+const bought =
+  /^(order|orders|list|stock|buying|bunch|bunches|box|boxes|wrap|wraps|market|basket|left|came|arrived|invoice|bag|bags|packs?|price|each at)$/;
+
+const trimmed = (reader: Reader, { start, end }: Stretch): Stretch => {
+  let [from, to] = [start, end];
+  // "no" alone leads in only before a comma: "no, drop the fern".
+  while (
+    from < to &&
+    leadIn.test(reader.tokens[from]?.text ?? '') &&
+    !(reader.tokens[from]?.text === 'no' && reader.tokens[from + 1]?.text !== ',')
+  )
+    from += 1;
+  while (to > from && tail.test(reader.tokens[to - 1]?.text ?? '')) to -= 1;
+  return { start: from, end: to };
+};
+
+export const recipeChange = (reader: Reader, part: Part): Finding | undefined => {
+  const { tokens } = reader;
+  if (part.asked || part.end - part.start > 24) return undefined;
+  const words = tokens.slice(part.start, part.end);
+  if (words.some((token) => token.number?.form === 'money' || bought.test(token.text))) return undefined;
+  let { start, end } = trimmed(reader, part);
+  let piece: PieceKind | undefined;
+  const said = target.in(tokens, start, end);
+  const head = headPiece.at(tokens, start, end);
+  if (said !== undefined && said.end === end) {
+    piece = said.kept['p']?.means['piece'] as PieceKind | undefined;
+    end = said.start;
+  } else if (head !== undefined) {
+    piece = head.kept['p']?.means['piece'] as PieceKind | undefined;
+    start = head.end;
+  }
+  const change = changeIn(reader, { start, end });
+  if (change === undefined) return undefined;
+  return found(reader, part.start, part.end, [{ ...change, ...(piece === undefined || piece === 'unspecified' ? {} : { piece }) }]);
+};
+
+const changeIn = (reader: Reader, stretch: Stretch): Change | undefined =>
+  second(reader, stretch) ??
+  scaled(reader, stretch) ??
+  swapped(reader, stretch) ??
+  dropped(reader, stretch) ??
+  another(reader, stretch) ??
+  added(reader, stretch);
+
+// "groom gets a second focal": two of it for him.
+const secondForm = pattern(
+  '(the|our|each)? (<r:role>|<p:piece>) (gets|get|has|have|needs|wants|takes) (a)? <o:word> (<any>){1,4}',
+);
+const parts = /^(focal|focals|filler|fillers|foliage|line|texture|greenery)$/;
+const second = (reader: Reader, { start, end }: Stretch): Change | undefined => {
+  const match = secondForm.at(reader.tokens, start, end);
+  const order = match?.kept['o'];
+  if (match?.end !== end || order?.text !== 'second') return undefined;
+  const from = reader.tokens.indexOf(order) + 1;
+  const part = end - from === 1 && parts.test(reader.tokens[from]?.text ?? '') ? reader.tokens[from]?.text.replace(/s$/, '') : undefined;
+  const ingredient = part ?? goodsNamed(reader, from, end);
+  const wearer = who(match.kept['r']);
+  const piece = match.kept['p']?.means['piece'] as PieceKind | undefined;
+  if (ingredient === undefined) return undefined;
+  return {
+    fact: 'recipe',
+    lines: [{ ingredient, stems: 2, ...(wearer === undefined ? {} : { wearer }) }],
+    adds: true,
+    ...(piece === undefined || piece === 'unspecified' ? {} : { piece }),
+  };
+};
+
+const scaled = (reader: Reader, { start, end }: Stretch): Change | undefined => {
+  for (const form of scaleForms) {
+    const match = form.at(reader.tokens, start, end);
+    const scale = match?.kept['n']?.number?.amount;
+    const about = reader.tokens.slice(start, end).some((token) => /^(recipe|everything)$/.test(token.text));
+    if (match?.end === end && scale !== undefined && about) return { fact: 'recipe', lines: [], scale };
+  }
+  const match = scaleWords.at(reader.tokens, start, end);
+  const scale = scales[match?.kept['k']?.text ?? ''];
+  return match?.end === end && scale !== undefined ? { fact: 'recipe', lines: [], scale } : undefined;
+};
+
+const dropped = (reader: Reader, { start, end }: Stretch): Change | undefined => {
+  const around = dropAround.at(reader.tokens, start, end);
+  const verb = around?.end === end ? around : dropVerb.at(reader.tokens, start, end);
+  if (verb === undefined) return undefined;
+  const drops = verb === around ? allGoodsNamed(reader, start + 1, end - 1) : allGoodsNamed(reader, verb.end, end);
+  return drops === undefined ? undefined : { fact: 'recipe', lines: [], drops };
+};
+
+// "swap the statice for limonium"; with a number for the new one, the old goes and the new comes in that number.
+const exchange = (reader: Reader, old: Stretch, given: Stretch): Change | undefined => {
+  const ingredient = goodsNamed(reader, afterNumber(reader, old), old.end);
+  const by = goodsNamed(reader, given.start, given.end);
+  if (ingredient === undefined) return undefined;
+  if (by !== undefined) return { fact: 'recipe', lines: [], swaps: [{ ingredient, with: by }] };
+  const [line, more] = linesIn(reader, given.start, given.end) ?? [];
+  if (line?.known !== true || more !== undefined || (line.line.stems === undefined && line.line.length === undefined)) return undefined;
+  if (line.line.ingredient === ingredient) return { fact: 'recipe', lines: [line.line], adds: true };
+  return { fact: 'recipe', lines: [line.line], adds: true, drops: [ingredient] };
+};
+const afterNumber = (reader: Reader, { start }: Stretch): number => (reader.tokens[start]?.number?.form === 'plain' ? start + 1 : start);
+
+const swapped = (reader: Reader, { start, end }: Stretch): Change | undefined => {
+  const instead = insteadOf.in(reader.tokens, start + 1, end);
+  if (instead !== undefined) {
+    const from = subVerb.at(reader.tokens, start, end)?.end ?? makeVerb.at(reader.tokens, start, end)?.end ?? start;
+    const given = { start: from, end: instead.start };
+    const old = { start: instead.end, end };
+    const only = reader.tokens[old.start];
+    // "2 bunny tails instead of 3": the same, in another number.
+    if (old.end - old.start === 1 && only?.number?.form === 'plain') return lineAnew(reader, given);
+    return exchange(reader, old, given);
+  }
+  const verb = swapVerb.at(reader.tokens, start, end);
+  const join = verb === undefined ? undefined : between.in(reader.tokens, verb.end, end);
+  if (verb !== undefined && join !== undefined) return exchange(reader, { start: verb.end, end: join.start }, { start: join.end, end });
+  const sub = /^(sub|substitute)$/.test(reader.tokens[start]?.text ?? '') ? subVerb.at(reader.tokens, start, end) : undefined;
+  const joined = sub === undefined ? undefined : between.in(reader.tokens, sub.end, end);
+  return sub === undefined || joined === undefined
+    ? undefined
+    : exchange(reader, { start: joined.end, end }, { start: sub.end, end: joined.start });
+};
+
+const lineAnew = (reader: Reader, { start, end }: Stretch): Change | undefined => {
+  const [line, more] = linesIn(reader, start, end) ?? [];
+  return line?.known === true && more === undefined && line.line.stems !== undefined && line.line.stems <= 50
+    ? { fact: 'recipe', lines: [line.line], adds: true }
+    : undefined;
+};
+
+// "make the bunny tails 2", "make it 3 bunny tails".
+const another = (reader: Reader, stretch: Stretch): Change | undefined => {
+  const verb = makeVerb.at(reader.tokens, stretch.start, stretch.end);
+  const end = reader.tokens[stretch.end - 1]?.means['each'] === undefined ? stretch.end : stretch.end - 1;
+  if (verb === undefined) return undefined;
+  const number = reader.tokens[end - 1]?.number;
+  const ingredient = goodsNamed(reader, verb.end, end - 1);
+  if (number?.form === 'plain' && number.max === undefined && ingredient !== undefined)
+    return { fact: 'recipe', lines: [{ ingredient, stems: Number(number.amount) }], adds: true };
+  return lineAnew(reader, { start: verb.end, end });
+};
+
+const added = (reader: Reader, { start, end }: Stretch): Change | undefined => {
+  const verb = addVerb.at(reader.tokens, start, end);
+  // "and a fern" adds only where it opens the message.
+  if (verb === undefined || (/^(and|plus)$/.test(reader.tokens[verb.start]?.text ?? '') && verb.start > 0)) return undefined;
+  const to = reader.tokens[end - 1]?.means['each'] === undefined ? end : end - 1;
+  const lines = linesIn(reader, verb.end, to);
+  const whole =
+    lines !== undefined &&
+    lines.length > 0 &&
+    lines.every(({ known, line }) => known && (line.stems ?? 99) <= 30 !== (line.length !== undefined));
+  return whole && goodsOnly(reader, verb.end, to) ? { fact: 'recipe', lines: lines.map(({ line }) => line), adds: true } : undefined;
+};
+
+const goodsOnly = (reader: Reader, start: number, end: number): boolean =>
+  reader.tokens
+    .slice(start, end)
+    .every((token) => token.means['piece'] === undefined && token.means['role'] === undefined && token.means['other'] === undefined);

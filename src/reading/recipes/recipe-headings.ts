@@ -1,0 +1,57 @@
+// What a recipe is headed or closed by: "per buttonhole", "corsage:", "each", "for the 40 bouts", "groom gets".
+
+import { quantity } from '../goods/quantity.ts';
+import { linesIn } from '../goods/recipe-lines.ts';
+import { type Match, pattern } from '../pattern.ts';
+import type { Reader } from '../phrase.ts';
+import type { Token } from '../text/token.ts';
+import { roles } from '../words/people-words.ts';
+
+export const perPiece = pattern(
+  '(<each>|per|for each|for every|in each|each|for a|for an|a|an|in a|in every|into each|every|for one|for 1|to a|/) <p:piece> (has|gets|have|needs|takes|uses|is|contains|:|=|-|,)? ',
+);
+export const perEach = pattern('(<each>|each one|for each)');
+export const heading = pattern(
+  '(<p:piece>|recipe|<r:role>) (recipe|each|for the <event>)? (<p:piece>|<r:role>)? (:|=|-|gets|has|have|is|takes|needs|uses|get|contains|wants|will have|to have|are|recipe:)',
+);
+export const forPiece = pattern('for (the|our)? <p:piece>');
+export const forSome = pattern('for (the|all|all the)? <n:count> (<material>)? <p:piece>');
+export const roleHeading = pattern('(the)? (<r:role>|<r:owner>) (:|=|-|gets|has|have|get|,)? (:)?');
+export const sameAs = pattern('(the)? <r:role> (is|gets|has)? (the)? same as (the)? <s:role>');
+// "buttonhole recipe 1 rose …", "wrist corsage 4 spray rose 2 stems …": the piece stands before its list without a colon.
+const pieceFirst = pattern('(<p:piece>) (recipe)?');
+export const plainHeading = (reader: Reader, start: number, end: number): Match | undefined => {
+  const match = pieceFirst.at(reader.tokens, start, end);
+  if (match === undefined || quantity(reader.tokens, match.end) === undefined) return undefined;
+  const lines = linesIn(reader, match.end, end) ?? [];
+  return lines.filter((line) => line.known).length >= 2 ? match : undefined;
+};
+/** Wearers named before this one and sharing its recipe: "groom and best man 2 roses each". */
+export const namedBefore = (tokens: readonly Token[], start: number, index: number): readonly Token[] => {
+  const named: Token[] = [];
+  for (let at = start; at < index; at++) {
+    const token = tokens[at];
+    if (token?.means['role'] !== undefined || token?.means['owner'] !== undefined) named.push(token);
+    else if (!/^(,|and|&|\+|the|both|n|\/)$/.test(token?.text ?? '')) return [];
+  }
+  return named;
+};
+export const firstWord = (tokens: readonly Token[], start: number, end: number): number => {
+  let first = start;
+  while (
+    first < end &&
+    (/^(the|each|a|an|ok|so|for|my|our|this)$/.test(tokens[first]?.text ?? '') ||
+      (tokens[first]?.means['piece'] !== undefined && tokens[first + 1]?.means['piece'] !== undefined))
+  )
+    first += 1;
+  return first;
+};
+
+// "dads" are the fathers, "the groom's" the groom, and "grooms is 2 thistles" is his.
+const singular = /^(is|has|gets|needs|takes|wants|contains)$/;
+export const who = (token: Token | undefined, after?: Token): string | undefined => {
+  const one = token?.means['role'] ?? token?.means['owner'];
+  const role = roles.find((each) => each.one === one);
+  if (role !== undefined && /^(groom|bride|best man)$/.test(role.one) && singular.test(after?.text ?? '')) return role.one;
+  return role !== undefined && token?.means['owner'] === undefined && /(s|men)$/.test(token?.text ?? '') ? role.many : one;
+};

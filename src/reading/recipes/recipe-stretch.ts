@@ -1,0 +1,125 @@
+// One recipe in a stretch of words: whose it is, for which piece and how many, and its lines.
+
+import type { PieceKind } from '../../handbook/pieces.ts';
+import { quantity } from '../goods/quantity.ts';
+import { type Line, linesIn } from '../goods/recipe-lines.ts';
+import type { Match } from '../pattern.ts';
+import type { Reader, Unworded } from '../phrase.ts';
+import type { Token } from '../text/token.ts';
+import {
+  firstWord,
+  forPiece,
+  forSome,
+  heading,
+  namedBefore,
+  perEach,
+  perPiece,
+  plainHeading,
+  roleHeading,
+  sameAs,
+  who,
+} from './recipe-headings.ts';
+import { kindOf, priced } from './yields.ts';
+
+const nobuying =
+  /^(order|ordered|ordering|buy|bought|buying|need|needs|left|got|get|arrived|came|want|short|received|delivered|delivery|in stock|stock|missing|dead|add|drop|swap|lost|sold|are|need)$/;
+
+export interface Stretch {
+  readonly start: number;
+  readonly end: number;
+}
+
+// Where the last of several wearers who share a recipe is named.
+const ownStart = (reader: Reader, { start, end }: Stretch): number => {
+  for (let at = end - 1; at > start; at--)
+    if (roleHeading.at(reader.tokens, at, end) !== undefined && namedBefore(reader.tokens, start, at).length > 0) return at;
+  return start;
+};
+
+// "per lapel piece" is one word for each.
+const perWord = (each: Match | undefined, tokens: readonly Token[]): { piece?: PieceKind } =>
+  each !== undefined && /lapel/.test(tokens[each.start]?.text ?? '') ? { piece: 'buttonhole' } : {};
+
+export const readStretch = (reader: Reader, { start, end }: Stretch, titled = false): { fact: Unworded; wearer: boolean } | undefined => {
+  const { tokens } = reader;
+  if (priced(reader, start, end)) return undefined;
+
+  const own = ownStart(reader, { start, end });
+  const first = firstWord(tokens, start, end);
+  const head = heading.at(tokens, Math.max(first, own), end) ?? plainHeading(reader, first, end);
+  const bought = tokens.slice(head?.end ?? start, end).some((token) => token.kind === 'word' && nobuying.test(token.text));
+  const per = perPiece.in(tokens, start, end);
+  const each = perEach.in(tokens, start, end);
+  const some = forSome.in(tokens, start, end);
+  const forOne = forPiece.in(tokens, start, end);
+  const role = roleHeading.at(tokens, own, end);
+  const cuts = [
+    per,
+    head?.kept['r'] === undefined ? head : undefined,
+    some,
+    per === undefined && some === undefined ? forOne : undefined,
+    each,
+  ].filter((match) => match !== undefined);
+  const removed = new Set(cuts.flatMap((match) => Array.from({ length: match.end - match.start }, (_, at) => match.start + at)));
+  for (let index = start; index < first; index++) removed.add(index);
+  const roleName =
+    head?.kept['r'] ?? (role !== undefined && role.end < end && quantity(tokens, role.end) !== undefined ? role.kept['r'] : undefined);
+  const from = roleName === undefined ? start : ((head?.kept['r'] === undefined ? role?.end : head.end) ?? start);
+  const parts: Stretch[] = [];
+  let open = from;
+  for (let index = from; index <= end; index++) {
+    if (index === end || removed.has(index)) {
+      if (index > open) parts.push({ start: open, end: index });
+      open = index + 1;
+    }
+  }
+  const lines: Line[] = [];
+  for (const part of parts) {
+    const read = linesIn(reader, part.start, part.end);
+    if (read === undefined) return undefined;
+    lines.push(...read);
+  }
+  // Stems without a name come last.
+  lines.sort((a, b) => Number(a.line.ingredient === 'stem') - Number(b.line.ingredient === 'stem'));
+  const known = lines.filter((line) => line.known);
+  const strong =
+    (per !== undefined ||
+      head !== undefined ||
+      roleName !== undefined ||
+      some !== undefined ||
+      each !== undefined ||
+      forOne !== undefined) &&
+    known.length >= 1;
+  const plain =
+    known.length >= 2 &&
+    known.length === lines.length &&
+    lines.every((line) => (line.line.stems ?? 99) <= 12 || line.line.length !== undefined) &&
+    !bought;
+  const recipeWord = titled || /^recipe$/.test(tokens[start]?.text ?? '');
+  const perUnknown =
+    per !== undefined &&
+    lines.length >= 2 &&
+    !bought &&
+    lines.every((line) => line.line.stems !== undefined || line.line.length !== undefined);
+  if (!(strong && (!bought || per !== undefined || each !== undefined)) && !plain && !recipeWord && !perUnknown) return undefined;
+  if (lines.length === 0) return undefined;
+  const wearer = who(roleName, roleName === undefined ? undefined : tokens[tokens.indexOf(roleName) + 1]);
+  const others = namedBefore(tokens, start, own).flatMap((token) => who(token) ?? []);
+  const twin = sameAs.at(tokens, start, end);
+  const wearers =
+    twin === undefined ? (wearer === undefined ? [] : [...others, wearer]) : [who(twin.kept['r']) ?? '', who(twin.kept['s']) ?? ''];
+  const pieces = some === undefined ? undefined : Number(some.kept['n']?.number?.amount);
+  return {
+    wearer: wearers.length > 0,
+    fact: {
+      fact: 'recipe',
+      lines:
+        wearers.length === 0
+          ? lines.map((line) => line.line)
+          : wearers.flatMap((who) => lines.map((line) => ({ ...line.line, wearer: who }))),
+      ...perWord(each, tokens),
+      ...kindOf(per ?? (head?.kept['p'] === undefined ? undefined : head) ?? some ?? forOne),
+      ...(pieces === undefined ? {} : { pieces }),
+    },
+  };
+};

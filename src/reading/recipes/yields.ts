@@ -1,0 +1,82 @@
+// What stems make: "3 stems makes 2 buttonholes", "1 bunch of 10 does 4 corsages", "10 lapels need 10 roses and 20 wheat", "5 stems per corsage".
+
+import type { PieceKind } from '../../handbook/pieces.ts';
+import { linesIn } from '../goods/recipe-lines.ts';
+import { type Match, pattern } from '../pattern.ts';
+import { type Finding, found, type Reader } from '../phrase.ts';
+import { isCount } from '../text/token.ts';
+
+const yieldForms = [
+  pattern(
+    '(a|one|1|each|per|every)? <pack> (of|x|\\() <n:count> (\\))? (stems|stem)? (of)? (<ingredient>)? (does|do|makes|make|gives|gets|covers|yields|will do|will make|is enough for|is|=|for|did|made) (about|us)? <m:count> (<p:piece>)',
+  ),
+  pattern(
+    '<n:amount> (<any>)? (stem|stems|<ingredient>|bunch|bunches) (of)? (<ingredient>)? (<word>)? (make|makes|made|does|do|will do|will make|is|are|=|gives|give|for|gets|get|covers|cover|yields|yield|enough for|gives us|gets us|per|into|goes into) (about|us)? <m:count> (<p:piece>)',
+  ),
+  pattern('<m:count> (<p:piece>) (from|out of|per|to|off|outta|for) (each|every|a|one|the)? (<n:amount>)? (stem|stems)'),
+  pattern('(a|one|each) stem (makes|does|is|gives|covers|for|do|will do) <m:count> (<p:piece>)?'),
+];
+const stemCount = pattern(
+  '(<n:amount>|half a) (<ingredient>)? (stem|stems) (in|per|each|a|for|to|/|go in|goes in|of flowers)? (each|a|every|per|an)? (<each>|<p:piece>)',
+);
+const stemsIn = pattern('<p:piece> (needs|takes|has|have|get|gets|uses|use|take|need|is) (about|around)? <n:amount> stems (<each>)?');
+// "10 lapels need 10 roses and 20 leucadendron": the whole batch, not an order for ten.
+const batchForms = [
+  pattern(
+    '(for)? (the|all|a|our)? <n:count> (<material>)? <p:piece> (need|needs|take|takes|use|uses|get|want|will need|will take|=|equals) (about)?',
+  ),
+  pattern('for (the|all|a|our)? <n:count> (<material>)? <p:piece> (:|-|,|we need|i need|use|we use|you need)'),
+];
+const batch = (reader: Reader, start: number, end: number): Finding | undefined => {
+  const match = batchForms.map((form) => form.at(reader.tokens, start, end)).find((each) => each !== undefined);
+  const pieces = Number(match?.kept['n']?.number?.amount);
+  if (match === undefined || !(pieces > 1) || reader.tokens.slice(start, end).some((token) => token.means['each'] !== undefined))
+    return undefined;
+  const lines = linesIn(reader, match.end, end);
+  if (lines === undefined || lines.length === 0 || lines.some((line) => !line.known && line.line.ingredient !== 'stem')) return undefined;
+  // Fewer stems than pieces is what goes into each.
+  if (!lines.some(({ line }) => (line.stems ?? 0) >= pieces)) return undefined;
+  return found(reader, start, end, [{ fact: 'recipe', lines: lines.map(({ line }) => line), pieces, ...kindOf(match) }]);
+};
+
+export const priced = (reader: Reader, start: number, end: number): boolean =>
+  reader.tokens.slice(start, end).some((token) => token.number?.form === 'money' || token.means['other'] !== undefined);
+
+export const kindOf = (match: Match | undefined): { piece?: PieceKind } => {
+  const kind = match?.kept['p']?.means['piece'] as PieceKind | undefined;
+  return kind === undefined || kind === 'unspecified' ? {} : { piece: kind };
+};
+
+export const yields = (reader: Reader, start: number, end: number): Finding | undefined => {
+  const all = batch(reader, start, end);
+  if (all !== undefined) return all;
+  for (const form of yieldForms) {
+    const match = form.in(reader.tokens, start, end);
+    if (match === undefined) continue;
+    const item = reader.tokens.slice(match.start, match.end).find((token) => token.means['ingredient'] !== undefined)?.means['ingredient'];
+    const stems = Number(match.kept['n']?.number?.amount ?? '1');
+    const pieces = Number(match.kept['m']?.number?.amount);
+    const line = { ingredient: item ?? 'stem', stems };
+    return found(reader, match.start, match.end, [{ fact: 'recipe', lines: [line], pieces, ...kindOf(match) }]);
+  }
+  const each = stemsIn.in(reader.tokens, start, end) ?? stemCount.in(reader.tokens, start, end);
+  const beside = (from: number, to: number): boolean => linesIn(reader, from, to)?.some((line) => line.known) === true;
+  if (each === undefined || beside(start, each.start) || beside(each.end, end)) return undefined;
+  const counted = reader.tokens.slice(start, end).filter((token) => isCount(token)).length;
+  if (counted > 1) return undefined;
+  return found(reader, each.start, each.end, [
+    {
+      fact: 'recipe',
+      lines: [{ ingredient: 'stem', stems: Number(each.kept['n']?.number?.amount ?? '0.5') }],
+      ...pieceNear(reader, each, start, end),
+    },
+  ]);
+};
+
+const pieceNear = (reader: Reader, match: Match, start: number, end: number): { piece?: PieceKind } => {
+  const own = kindOf(match);
+  if (own.piece !== undefined) return own;
+  const kind = reader.tokens.slice(start, end).find((token) => token.means['piece'] !== undefined && token.means['piece'] !== 'unspecified')
+    ?.means['piece'] as PieceKind | undefined;
+  return kind === undefined ? {} : { piece: kind };
+};
