@@ -1,7 +1,7 @@
 // Usual care, where the work calls for it: once in a thread, two at most in one reply, and again on the sheet where the hazard is.
 
 import type { CautionId } from '../../handbook/caution-row.ts';
-import { type Caution, cautionsFor, notAdviceLine } from '../../handbook/cautions.ts';
+import { type Caution, cautionsFor, cautionWords } from '../../handbook/cautions.ts';
 import { type Hazard, hazards, hazardsIn } from '../../handbook/hazard-words.ts';
 import { cautionsSaid } from '../../handover/work-at-hand.ts';
 import type { Fact } from '../../reading/fact.ts';
@@ -12,8 +12,7 @@ import { text } from '../span.ts';
 
 const most = 2; // in one reply; the others wait for the next
 
-export const cautionLine = (caution: Caution): Line =>
-  text`${[caution.wording, notAdviceLine(caution)].filter((words) => words !== '').join(' ')}`;
+export const cautionLine = (caution: Caution): Line => text`${cautionWords(caution)}`;
 
 export const cautionBlocks = (cautions: readonly Caution[]): readonly Block[] =>
   cautions.map((caution) => ({ block: 'caution', line: cautionLine(caution) }));
