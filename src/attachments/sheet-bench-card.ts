@@ -1,21 +1,26 @@
 // The bench card on paper: recipe beside a frame for a photo, then the numbered steps, then the cautions.
 
-import type { BenchCard } from './bench-card.ts';
+import { cautionWords } from '../handbook/cautions.ts';
+import type { SheetCard } from '../handover/sheets.ts';
+import { duration } from '../reply/words/dates.ts';
 import type { SheetWriter } from './sheet-writer.ts';
 
 const photo = { width: 190, height: 150 };
 
+const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
+
 /** One card, begun on its own page. */
-export const drawBenchCard = (writer: SheetWriter, card: BenchCard, eventLine: string): void => {
-  writer.sheet(card.title, eventLine);
+export const drawBenchCard = (writer: SheetWriter, card: SheetCard, eventLine: string): void => {
+  writer.sheet(capital(card.one), eventLine);
   const top = writer.y();
   const left = writer.width - photo.width - 18;
   writer.box(writer.width - photo.width, top, photo.width, photo.height, 'dashed');
   writer.put('photo of the first one made', writer.width - photo.width + 10, top + photo.height - 20, { size: 9, width: photo.width - 20 });
-  writer.text(card.counts, { size: 12, face: 'bold', width: left });
+  const counts = card.material === undefined ? `${card.count} to make` : `${card.count} to make · ${card.material}`;
+  writer.text(counts, { size: 12, face: 'bold', width: left });
   writer.down(2);
-  if (card.time !== '') writer.text(card.time, { size: 11, width: left });
-  writer.text(`Worn: ${card.worn}`, { size: 11, width: left });
+  writer.text(`${duration(card.minutes)} each · ${duration(card.minutes * card.count)} in all`, { size: 11, width: left });
+  writer.text(`Worn: ${[card.worn.side, card.worn.dissent].filter((words) => words !== '').join('; ')}`, { size: 11, width: left });
   writer.down(8);
   writer.text('Recipe, for one', { size: 12, face: 'bold', width: left });
   writer.down(2);
@@ -37,15 +42,16 @@ export const drawBenchCard = (writer: SheetWriter, card: BenchCard, eventLine: s
     if (note !== '') writer.text(note, noteStyle);
     writer.down(4);
   });
-  if (card.cautions.length === 0) return;
+  const cautions = card.cautions.map(cautionWords);
+  if (cautions.length === 0) return;
 
   const style = { size: 9.5 };
-  writer.ensure(16 + writer.heightOf(card.cautions[0] ?? '', style)); // the heading keeps its first caution
+  writer.ensure(16 + writer.heightOf(cautions[0] ?? '', style)); // the heading keeps its first caution
   writer.down(4);
   writer.rule();
   writer.down(4);
   writer.text('Take care', { size: 11.5, face: 'bold' });
-  for (const caution of card.cautions) {
+  for (const caution of cautions) {
     writer.ensure(writer.heightOf(caution, style));
     writer.text(caution, style);
     writer.down(3);

@@ -1,11 +1,11 @@
 // Board labels on paper: one to cut out for each board, with the names of its wearers.
 
-import type { Board } from './boards.ts';
 import type { SheetsInput } from './sheet-input.ts';
 import { boardName, eventLine } from './sheet-words.ts';
 import type { SheetWriter } from './sheet-writer.ts';
 
-export const drawLabels = (writer: SheetWriter, input: SheetsInput, boards: readonly Board[]): void => {
+export const drawLabels = (writer: SheetWriter, input: SheetsInput): void => {
+  const { boards } = input.laid;
   const height = 158;
   writer.sheet('Board labels', 'Cut along the dashes.');
   for (const board of boards) {

@@ -1,12 +1,12 @@
 // The packing list on paper, with a box to tick for each thing.
 
-import { cautionWords } from './bench-card.ts';
-import type { PackingList } from './packing-list.ts';
+import { cautionWords } from '../handbook/cautions.ts';
 import type { SheetsInput } from './sheet-input.ts';
 import { eventLine } from './sheet-words.ts';
 import type { SheetWriter } from './sheet-writer.ts';
 
-export const drawPacking = (writer: SheetWriter, input: SheetsInput, list: PackingList): void => {
+export const drawPacking = (writer: SheetWriter, input: SheetsInput): void => {
+  const list = input.packing;
   const heading = (words: string): void => {
     writer.ensure(44);
     writer.down(8);

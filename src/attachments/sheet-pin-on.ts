@@ -1,12 +1,11 @@
 // The pin-on sheet on paper: one row for each piece, grouped by board, with a box to tick when it is on.
 
-import { cautionWords } from './bench-card.ts';
-import type { BoardsLaidOut } from './boards.ts';
+import { cautionWords } from '../handbook/cautions.ts';
 import type { SheetsInput } from './sheet-input.ts';
 import { boardName, eventLine, withoutPieceLine } from './sheet-words.ts';
 import type { SheetWriter } from './sheet-writer.ts';
 
-export const drawPinOn = (writer: SheetWriter, input: SheetsInput, laid: BoardsLaidOut): void => {
+export const drawPinOn = (writer: SheetWriter, input: SheetsInput): void => {
   const noteX = 372;
   const heads = () => {
     const y = writer.y();
@@ -23,7 +22,7 @@ export const drawPinOn = (writer: SheetWriter, input: SheetsInput, laid: BoardsL
     writer.down(5);
   };
   writer.sheet('Pin-on sheet', eventLine(input), heads);
-  const trouble = withoutPieceLine(laid);
+  const trouble = withoutPieceLine(input.laid);
   if (trouble !== '') {
     writer.text(trouble, { size: 11, face: 'bold' });
     writer.down(4);
@@ -34,7 +33,7 @@ export const drawPinOn = (writer: SheetWriter, input: SheetsInput, laid: BoardsL
     writer.text(words, { size: 9.5 });
     writer.down(3);
   }
-  for (const board of laid.boards) {
+  for (const board of input.laid.boards) {
     writer.ensure(60); // a board's name never stands alone at the foot of a page
     writer.down(4);
     writer.text(`${boardName(board)}: ${board.pieces}`, { size: 12, face: 'bold' });

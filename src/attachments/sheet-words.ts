@@ -1,7 +1,7 @@
-// The few lines that the printed sheets and their plain text share.
+// The few lines that several of the printed sheets share.
 
+import type { BoardInWords, SheetsAsLaid } from '../handover/sheets-as-laid.ts';
 import { fullDate } from '../reply/words/dates.ts';
-import type { Board, BoardsLaidOut } from './boards.ts';
 import { oneLine } from './plain-text.ts';
 import type { SheetsInput } from './sheet-input.ts';
 
@@ -11,9 +11,9 @@ export const eventLine = (input: SheetsInput): string => {
   return [oneLine(input.event), input.time === undefined ? day : `${day}, ${input.time}`, oneLine(input.studio)].join(' · ');
 };
 
-export const withoutPieceLine = (laid: BoardsLaidOut): string =>
+export const withoutPieceLine = (laid: SheetsAsLaid['laid']): string =>
   laid.withoutPiece.length === 0
     ? ''
     : `More wearers than pieces. Without one: ${laid.withoutPiece.map((one) => `${one.wearer} × ${one.missing}`).join(', ')}.`;
 
-export const boardName = (board: Board): string => `${board.on === 'board' ? 'Board' : 'Box'} ${board.number}`;
+export const boardName = (board: BoardInWords): string => `${board.on === 'board' ? 'Board' : 'Box'} ${board.number}`;

@@ -53,5 +53,6 @@ export const cautionsFor = (work: WorkAtHand): readonly Caution[] => {
     });
 };
 
-/** "Not medical advice." and the like; '' where the wording needs none. */
-export const notAdviceLine = (caution: Caution): string => (caution.notAdvice === undefined ? '' : `Not ${caution.notAdvice} advice.`);
+/** The caution as it is shown everywhere, ending in "Not medical advice." and the like where it needs that. */
+export const cautionWords = ({ wording, notAdvice }: Caution): string =>
+  notAdvice === undefined ? wording : `${wording} Not ${notAdvice} advice.`;

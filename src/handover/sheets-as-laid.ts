@@ -1,5 +1,4 @@
-// Boards and packing list in the words the printed sheets take, so that paper shows what was laid here and lays nothing of its own.
-// The printing is later in the import order: the shape is declared here, and a test keeps the two alike.
+// Boards and packing list in the words that thread and printed sheets show, so that paper lays nothing of its own.
 
 import { keepingDegrees } from '../handbook/packing.ts';
 import type { PieceKind } from '../handbook/pieces.ts';

@@ -94,8 +94,8 @@ describe('sheets as a file', () => {
       event: talking.store.thread(talking.key('t1')).state,
       today: '2027-01-20' as Day,
     };
-    const { input, laid } = sheetsInput(consider(talking.store, talking.key('t1'), event, studio, today), 0);
-    const pdf = readPdf(sheetsPdf(input, { ...laid, compress: false }));
+    const input = sheetsInput(consider(talking.store, talking.key('t1'), event, studio, today), 0);
+    const pdf = readPdf(sheetsPdf(input, { compress: false }));
     const words = pdf.words.map((placed) => placed.words).join('\n');
     // ISO 216 A4: 210 × 297 mm, 595 × 842 points.
     expect(pdf.pages.map(({ width, height }) => [Math.round(width), Math.round(height)])).toContainEqual([595, 842]);

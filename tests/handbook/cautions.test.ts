@@ -2,7 +2,7 @@
 
 import { describe, expect, test } from 'vitest';
 import type { CautionId, WorkAtHand } from '../../src/handbook/caution-row.ts';
-import { cautionsFor, notAdviceLine } from '../../src/handbook/cautions.ts';
+import { cautionsFor, cautionWords } from '../../src/handbook/cautions.ts';
 import { harmfulAmong, harmfulPlants } from '../../src/handbook/cautions-plants.ts';
 import { cautionRows } from '../../src/handbook/cautions-table.ts';
 
@@ -124,9 +124,11 @@ describe('the wording', () => {
   });
 
   test('says what it is not', () => {
-    expect(cautionsFor({ fixings: ['magnet'] }).map(notAdviceLine)).toEqual(['Not medical advice.']);
-    expect(cautionsFor({ circumstances: ['tax'] }).map(notAdviceLine)).toEqual(['Not tax advice.']);
-    expect(cautionsFor({ fixings: ['wire'] }).map(notAdviceLine)).toEqual(['']);
+    const endings = (work: Parameters<typeof cautionsFor>[0]) =>
+      cautionsFor(work).map((one) => /Not \w+ advice\.$/.exec(cautionWords(one))?.[0]);
+    expect(endings({ fixings: ['magnet'] })).toEqual(['Not medical advice.']);
+    expect(endings({ circumstances: ['tax'] })).toEqual(['Not tax advice.']);
+    expect(endings({ fixings: ['wire'] })).toEqual([undefined]);
   });
 });
 
