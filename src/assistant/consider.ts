@@ -95,8 +95,21 @@ const withOwn = (stored: readonly OpenEvent[], key: ThreadKey, event: EventState
   return stored.some(isOwn) ? stored.map((one) => (isOwn(one) ? { key, state: event } : one)) : [...stored, { key, state: event }];
 };
 
-const toPlan = (open: readonly OpenEvent[], studio: StudioState, rules: BenchRules): readonly EventToPlan[] =>
-  open.flatMap((one) => eventToPlan(benchKey(one.key), one.state, studio, rules) ?? []);
+/** Worked out once for a snapshot and a studio: the store hands out the same object while nothing changed. */
+const readied = new WeakMap<StudioState, WeakMap<EventState, EventToPlan | undefined>>();
+
+const toPlan = (open: readonly OpenEvent[], studio: StudioState, rules: BenchRules): readonly EventToPlan[] => {
+  const known = readied.get(studio) ?? new WeakMap<EventState, EventToPlan | undefined>();
+  readied.set(studio, known);
+  return open.flatMap(({ key, state }) => {
+    const name = benchKey(key);
+    const before = known.get(state);
+    if (before?.key === name) return before;
+    const ready = eventToPlan(name, state, studio, rules);
+    known.set(state, ready);
+    return ready ?? [];
+  });
+};
 
 const once = <T>(work: () => T): (() => T) => {
   let done: { readonly value: T } | undefined;

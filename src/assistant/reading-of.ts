@@ -49,5 +49,14 @@ const readingContext = (state: EventState, studio: StudioState, today: Day, open
   open,
   pieces: [...new Set(state.lines.map((line) => line.piece))],
   eventDate: state.date,
-  items: studio.packs.map((pack) => pack.item),
+  items: itemsOf(studio),
 });
+
+const named = new WeakMap<StudioState['packs'], readonly string[]>();
+
+/** The same list while the price list is the same: the words in it are sorted once. */
+const itemsOf = ({ packs }: StudioState): readonly string[] => {
+  const known = named.get(packs) ?? packs.map((pack) => pack.item);
+  named.set(packs, known);
+  return known;
+};

@@ -15,7 +15,14 @@ const keepingSpare = decimal(10); // for stems bought dried, preserved or artifi
 /** Percent of stems bought beyond the recipe where the price list says nothing: the larger one as soon as anything is fresh. */
 export const usualSpare = (events: readonly EventState[]): Decimal => (events.every(keeps) ? keepingSpare : freshSpare);
 
-export const studioPrices = (studio: StudioState): PriceList => priceListOf(studio.packs, { currency: studio.settings.currency });
+const priceLists = new WeakMap<StudioState, PriceList>();
+
+/** Put together once for each state of a studio: a long list is asked for with every message. */
+export const studioPrices = (studio: StudioState): PriceList => {
+  const known = priceLists.get(studio) ?? priceListOf(studio.packs, { currency: studio.settings.currency });
+  priceLists.set(studio, known);
+  return known;
+};
 
 export interface EventWithRecipe {
   readonly id: string;

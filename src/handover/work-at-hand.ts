@@ -32,7 +32,7 @@ export const workAtHand = (event: EventState, studio: StudioState, piece?: Piece
   const lines = event.lines.filter((line) => kinds.includes(line.piece));
   const plants = ingredientsOf(event, piece);
   const keys = new Set(plants.map(ingredientKey));
-  const notes = studio.packs.filter((pack) => keys.has(ingredientKey(pack.item))).map((pack) => pack.note ?? '');
+  const notes = studio.packs.flatMap(({ item, note }) => (note !== undefined && keys.has(ingredientKey(item)) ? [note] : []));
   const wearers = wearersList(event).wearers.filter((wearer) => kinds.includes(wearer.piece.value));
   const told = [...hazardsIn([event.title ?? '', ...plants, ...notes].join('; ')), ...(event.care?.heard ?? [])];
   const magnetSaid = told.includes('magnet') && kinds.some((kind) => usualFixings[kind].includes('pin'));

@@ -74,6 +74,20 @@ const manyEvents = (): readonly Row[] => {
   }));
 };
 
+const priceLists = (): Row => {
+  const sizes = [50, 500, 5_000];
+  const found = sizes.map((size) => {
+    const { store, say } = opened(3, 2);
+    const rows = Array.from({ length: size }, (_, n) => `flower ${n},${1 + (n % 90)}.50,${10 + (n % 5)},stem`);
+    const list = message(keyOf(0), 'list', ['item,price,pack size,unit', ...rows].join('\n'), now);
+    store.receive({ ...list, kind: 'file' }, 'list');
+    const one = timed(40, (n) => say(1 + (n % 2), `${20 + n} buttonholes at 22 inc tax`));
+    store.close();
+    return ms(median(one.clock));
+  });
+  return { what: `order with ${sizes.join(', ')} items on the price list`, measured: found.join(', ') };
+};
+
 const bench = (): readonly Row[] => {
   const { store, settings, clock, say } = opened(2_000, 2);
   const day = dayAt(now, settings.timeZone);
@@ -93,4 +107,4 @@ const bench = (): readonly Row[] => {
   ];
 };
 
-export const growth = (): readonly Row[] => [...longThread(), ...manyEvents(), ...bench()];
+export const growth = (): readonly Row[] => [...longThread(), ...manyEvents(), priceLists(), ...bench()];
