@@ -14,6 +14,7 @@ const counted =
   '(stem|stems|pc|pcs|piece|pieces|pins|pin|count|ct|heads|nos|per|s|pk|pack|units|sheets|rolls|sticks|leaves|sprays|m|blooms|magnets)';
 const forms: readonly (readonly [ReturnType<typeof pattern>, boolean])[] = (
   [
+    ['(a|an|per|each) <k:pack> x <q:count>', true],
     [
       `(a|an|per|the|each|/|for a|in a)? <k:pack> (of|/|x|\\(|with|-|=|:|has|holds)? (about)? <n:count> (x)? (<u:pack>|${counted})? (\\))?`,
       false,
@@ -36,6 +37,10 @@ const forms: readonly (readonly [ReturnType<typeof pattern>, boolean])[] = (
   ] as const
 ).map(([source, quantity]) => [pattern(source), quantity]);
 
+// "per 10 stems": with no bunch or wrap said, the size is in stems.
+const stems = (tokens: readonly Token[], match: Match): boolean =>
+  match.kept['k'] === undefined && tokens.slice(match.start, match.end).some((token) => /^(stem|stems)$/.test(token.text));
+
 const inDozens = (token: Token): boolean => token.number?.inDozens === true;
 
 /** What the stretch says about packs, and the tokens that say it. */
@@ -45,11 +50,13 @@ export const findPack = (tokens: readonly Token[], start: number, end: number): 
   const take = (match: Match): void => {
     for (let index = match.start; index < match.end; index++) used.add(index);
   };
+  const alone = onlyNumber(tokens, start, end);
   for (const [form, isQuantity] of forms) {
     // "10 m spool 18": the length is the size, so a bare number behind is the price.
     const match = measuredBeside(form, tokens, start, end) ? undefined : lastWeight(form, tokens, start, end);
     if (match === undefined || overlaps(match, used)) continue;
     const { k, n, m, q } = match.kept;
+    if (alone && (n !== undefined || q !== undefined)) continue;
     if (isQuantity) {
       const many = Number(q?.number?.amount);
       // "pins 200 box": a box of 200, not 200 boxes.
@@ -76,7 +83,7 @@ export const findPack = (tokens: readonly Token[], start: number, end: number): 
     const measured = m?.number;
     found = {
       ...found,
-      ...(n === undefined ? {} : { size: Number(n.number?.amount) }),
+      ...(n === undefined ? {} : { size: Number(n.number?.amount), ...(stems(tokens, match) ? { unit: 'stem' } : {}) }),
       ...(measured === undefined ? {} : { size: Number(measured.amount), unit: measured.unit ?? '' }),
       ...(k === undefined || found.per !== undefined ? {} : { per: k.means['pack'] ?? '' }),
     };
@@ -91,7 +98,16 @@ export const findPack = (tokens: readonly Token[], start: number, end: number): 
     used.add(dozen);
     if (/^(per|a|the|\/)$/.test(tokens[dozen - 1]?.text ?? '') && dozen - 1 >= start) used.add(dozen - 1);
   }
-  return { ...found, used: [...used] };
+  // A bunch of 10 stems is a bunch of 10.
+  const { unit, ...rest } = found;
+  return { ...rest, ...(unit === undefined || (unit === 'stem' && found.per !== undefined) ? {} : { unit }), used: [...used] };
+};
+
+// "wheat 11 bunch", "ribbon 12/roll": the only number of goods that are not free is their price, not their size.
+const onlyNumber = (tokens: readonly Token[], start: number, end: number): boolean => {
+  const stretch = tokens.slice(start, end);
+  const numbers = stretch.filter((token) => token.number !== undefined && /^(plain|money)$/.test(token.number.form));
+  return numbers.length === 1 && !stretch.some((token) => /^(free|foraged)$/.test(token.text));
 };
 
 // "wire 22g 2.5kg": the first is a gauge, the last is the pack.

@@ -1,5 +1,6 @@
 // The lines of a recipe: a quantity and a name each. "half a stem eucalyptus", "billy buttons x2", "30cm ribbon".
 
+import { hazardsIn } from '../../handbook/hazard-words.ts';
 import type { RecipeLineFact } from '../fact.ts';
 import type { Reader } from '../phrase.ts';
 import type { Token } from '../text/token.ts';
@@ -34,10 +35,15 @@ const listed = (named: readonly Token[], items: readonly string[]): boolean => {
 const bareStems = (named: readonly Token[]): string | undefined =>
   named.length > 0 && named.every((token) => /^(stem|stems|of|flowers)$/.test(token.text)) ? 'stem' : undefined;
 
+// A pacemaker is the wearer's and silica gel the shelf's. Magnets and glue go in where they are counted out; said without a number they only say how.
+const noIngredient = (name: string, counted: boolean): boolean =>
+  hazardsIn(name).some((hazard) => !counted || (hazard !== 'magnet' && hazard !== 'hot glue' && hazard !== 'foraged'));
+
 // The items of a stretch: a quantity and a name each; a known name may go without a number.
 export const linesIn = (reader: Reader, start: number, end: number): Line[] | undefined => {
   const { tokens, context } = reader;
   const lines: Line[] = [];
+  const ofCare = hazardsIn(reader.words(start, end)).some((hazard) => hazard === 'implant' || hazard === 'allergy'); // "pacemaker, use pins"
   let index = start;
   while (index < end) {
     const token = tokens[index];
@@ -68,7 +74,7 @@ export const linesIn = (reader: Reader, start: number, end: number): Line[] | un
       index = Math.max(to, index + 1);
       continue;
     }
-    if (amount === undefined && !known) {
+    if (noIngredient(name, amount !== undefined || behind !== undefined) || (amount === undefined && (!known || ofCare))) {
       index = Math.max(to, index + 1);
       continue;
     }

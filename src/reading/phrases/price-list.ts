@@ -3,6 +3,8 @@
 import type { FactOf } from '../fact.ts';
 import { itemName, knowsItem, namedRun } from '../goods/item-name.ts';
 import { findPack, type PackSize } from '../goods/pack-size.ts';
+import { isPrice } from '../goods/price-at.ts';
+import { type Stretch, stretches } from '../goods/price-stretches.ts';
 import { type Match, pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader } from '../phrase.ts';
 import { isNumber, type Token } from '../text/token.ts';
@@ -10,6 +12,8 @@ import { sundryHeads } from '../words/piece-words.ts';
 import { taxAt } from './tax-basis.ts';
 
 const changeForms = [
+  pattern('(down|up|dropped|gone|went|back|now|risen|cut|come){1,3} to <t:amount> (a|per|/)? (<pack>)? (from|was) <f:amount>'),
+  pattern('<t:amount> (a|per|/|the|an)? <pack> (,|-|\\(|now)? (was|used to be|up from|down from|from|not|instead of|were) <f:amount>'),
   pattern(
     '(gone|went|going|up|down|from|rise|rises|jumped|dropped|was|risen|increased|moved|come|crept) (up|down)? (from|,|:)? <r:amount> (to|now|,) (now)? <t:amount>',
   ),
@@ -26,83 +30,16 @@ const freeForm = pattern('(free|foraged|no cost|nothing)');
 const talk =
   /^(order|orders|short|missing|came|bay|lunch|coffee|coffees|rent|invoice|parking|petrol|diesel|van|wage|wages|bill|insurance|salary|ticket|tickets|fine|deposit|rates|phone|electric|gas|hoover|cake|pizza|sandwiches|milk|loan|tip|biscuits|delivery|courier|freight|fee|callout|fuel|spent|paid|owes|owe|refund|refunded|tea|teas|takeaway|kitty|raffle|float|till|hours|hour|hr|ph|budget)$/;
 
-const isPrice = (reader: Reader, index: number, pack: boolean, known: boolean): boolean => {
-  const token = reader.tokens[index];
-  if (token?.number === undefined || !reader.free(index)) return false;
-  if (token.number.form === 'money') return true;
-  if (token.number.form !== 'plain' || token.number.inDozens === true) return false;
-  const [before, after] = [reader.tokens[index - 1], reader.tokens[index + 1]];
-  const decimals = /^\d+[.,]\d{2}$/.test(token.text);
-  if (decimals && (pack || known)) return true;
-  // Without a currency or pence only "12 a bunch", "now 12" and "12 each" are prices.
-  const perPack =
-    after !== undefined &&
-    ((/^(a|an|per|\/|the)$/.test(after.text) && reader.tokens[index + 2]?.means['pack'] !== undefined) ||
-      (after.means['pack'] !== undefined && after.means['pack'] !== 'stem' && before?.means['ingredient'] !== undefined) ||
-      (after.means['each'] !== undefined && pack));
-  const behindPack =
-    after === undefined && known && before?.means['pack'] !== undefined && reader.tokens[index - 2]?.number?.form === 'length';
-  // "gyp 8, roses 22, euc 9.50 a bunch": a number right behind a name, in a list that has a sure price.
-  const listed =
-    known &&
-    before?.means['ingredient'] !== undefined &&
-    (after === undefined || after.text === ',' || after.kind === 'line') &&
-    sure(reader, index);
-  return (
-    (known || pack) && (listed || behindPack || perPack || /^(at|@|now|to)$/.test(before?.text ?? '') || token.number.max !== undefined)
-  );
-};
-
-const sure = (reader: Reader, index: number): boolean => {
-  const part = reader.message.parts.find((each) => each.start <= index && index < each.end);
-  return reader.tokens
-    .slice(part?.start ?? index, part?.end ?? index)
-    .some((token) => token.number?.form === 'money' || /^\d+[.,]\d{2}$/.test(token.text));
-};
-
+// "rose left at 4.30", "poppy is in at 9": somebody with a plant's name.
+const someone = pattern(
+  "(<ingredient>) (is|was|will|has|'s)? (be)? (left|leaves|starts|arrives|leaving|back|finishes|meeting|starting|finishing|off|in|out|here|coming|comes|due|called|rang|owes) (here|in|back|today)? (at|me|by|around|about|from|on)?",
+);
 const wearable = (reader: Reader, start: number, end: number): boolean =>
   reader.tokens.slice(start, end).some((token, offset) => {
     if (token.means['piece'] === undefined || token.means['piece'] === 'unspecified' || token.means['ingredient'] !== undefined)
       return false;
     return !sundryHeads.has(reader.tokens[start + offset + 1]?.text ?? '');
   });
-
-interface Stretch {
-  readonly start: number;
-  readonly end: number;
-}
-
-// Items are set apart by commas, "and" or lines; a stretch without a price belongs to the one before or after it.
-const stretches = (reader: Reader, start: number, end: number, isPriceAt: (index: number) => boolean): Stretch[] => {
-  const cuts: Stretch[] = [];
-  let from = start;
-  for (let index = start; index <= end; index++) {
-    const token = reader.tokens[index];
-    if (index === end || (token !== undefined && (/^(,|and|&|;)$/.test(token.text) || (token.text === '/' && !token.glued)))) {
-      if (index > from) cuts.push({ start: from, end: index });
-      from = index + 1;
-    }
-  }
-  const hasPrice = (cut: Stretch): boolean => reader.tokens.slice(cut.start, cut.end).some((_, at) => isPriceAt(cut.start + at));
-  const named = (cut: Stretch): boolean =>
-    reader.tokens
-      .slice(cut.start, cut.end)
-      .some(
-        (token) =>
-          token.kind === 'word' &&
-          (token.means['ingredient'] !== undefined || Object.keys(token.means).length === 0) &&
-          !/^(gone|up|down|to|from|a|an|the|was|now|per|of|for|to|dry|x|ph)$/.test(token.text),
-      );
-  const joined: Stretch[] = [];
-  for (const cut of cuts) {
-    const before = joined.at(-1);
-    if (before !== undefined && (!hasPrice(before) || !named(cut))) joined[joined.length - 1] = { start: before.start, end: cut.end };
-    else if (before !== undefined && !hasPrice(cut) && !knowsItem(reader.tokens.slice(cut.start, cut.end), reader.context.items))
-      joined[joined.length - 1] = { start: before.start, end: cut.end };
-    else joined.push(cut);
-  }
-  return joined;
-};
 
 const readItem = (reader: Reader, { start, end }: Stretch, common: PackSize): FactOf<'pack'> | undefined => {
   const { tokens, context } = reader;
@@ -197,9 +134,11 @@ const find = (reader: Reader): Finding[] => {
     )
       continue;
     if (recipeWords.in(reader.tokens, part.start, part.end) !== undefined) continue;
+    if (someone.at(reader.tokens, part.start, part.end) !== undefined && !tokens.some((token) => token.means['pack'] !== undefined))
+      continue;
     const known = knowsItem(tokens, reader.context.items);
     const pack = findPack(reader.tokens, part.start, part.end);
-    const packed = pack.per !== undefined;
+    const packed = pack.per !== undefined || pack.size !== undefined;
     const money = tokens.some((_, at) => isPrice(reader, part.start + at, packed, known));
     if (
       !(

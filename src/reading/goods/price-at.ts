@@ -1,0 +1,56 @@
+// Whether a number is what goods cost. Without a currency or pence only "12 a bunch", "now 12" and "12 each" are prices.
+
+import type { Reader } from '../phrase.ts';
+import type { Token } from '../text/token.ts';
+
+export const isPrice = (reader: Reader, index: number, pack: boolean, known: boolean): boolean => {
+  const token = reader.tokens[index];
+  if (token?.number === undefined || !reader.free(index)) return false;
+  // "-4": no price is below nothing.
+  if (reader.tokens[index - 1]?.text === '-' && token.glued && reader.tokens[index - 1]?.glued === false) return false;
+  if (token.number.form === 'money') return true;
+  if (token.number.form !== 'plain' || token.number.inDozens === true) return false;
+  const [before, after] = [reader.tokens[index - 1], reader.tokens[index + 1]];
+  const decimals = /^\d+[.,]\d{2}$/.test(token.text);
+  if (decimals && (pack || known)) return true;
+  const perPack =
+    after !== undefined &&
+    ((/^(a|an|per|\/|the)$/.test(after.text) && reader.tokens[index + 2]?.means['pack'] !== undefined) ||
+      (after.means['pack'] !== undefined && after.means['pack'] !== 'stem' && before?.means['ingredient'] !== undefined) ||
+      (after.means['each'] !== undefined && pack));
+  const behindPack =
+    after === undefined && known && before?.means['pack'] !== undefined && reader.tokens[index - 2]?.number?.form === 'length';
+  // "gyp 8, roses 22, euc 9.50 a bunch": a number right behind a name, in a list that has a sure price.
+  const listed =
+    known &&
+    before?.means['ingredient'] !== undefined &&
+    (after === undefined || after.text === ',' || after.kind === 'line') &&
+    sure(reader, index);
+  // "statice 9 inc vat a bunch of 10": a number right behind a name, with a pack said after it.
+  const beside = pack && known && before?.means['ingredient'] !== undefined && closesPrice(after) && !restSized(reader, index);
+  return (
+    (known || pack) &&
+    (beside || listed || behindPack || perPack || /^(at|@|now|to)$/.test(before?.text ?? '') || token.number.max !== undefined)
+  );
+};
+
+const closesPrice = (after: Token | undefined): boolean =>
+  after === undefined ||
+  after.means['included'] !== undefined ||
+  after.means['onTop'] !== undefined ||
+  after.means['taxName'] !== undefined ||
+  /^(,|\(|\/|\+|per|a|an|the|inc|ex|for|now)$/.test(after.text);
+// "pins 50 a box £6": another price further on, so this number is the size.
+const restSized = (reader: Reader, index: number): boolean => {
+  const part = reader.message.parts.find((each) => each.start <= index && index < each.end);
+  const rest = reader.tokens.slice(index + 1, part?.end ?? index);
+  const next = rest.findIndex((token) => token.text === ',' || token.text === 'and');
+  return rest.slice(0, next < 0 ? rest.length : next).some((token) => token.number?.form === 'money' || /^\d+[.,]\d{2}$/.test(token.text));
+};
+
+const sure = (reader: Reader, index: number): boolean => {
+  const part = reader.message.parts.find((each) => each.start <= index && index < each.end);
+  return reader.tokens
+    .slice(part?.start ?? index, part?.end ?? index)
+    .some((token) => token.number?.form === 'money' || /^\d+[.,]\d{2}$/.test(token.text));
+};

@@ -1,0 +1,41 @@
+// A price list in one sentence, cut into its items.
+
+import type { Reader } from '../phrase.ts';
+import { knowsItem } from './item-name.ts';
+
+export interface Stretch {
+  readonly start: number;
+  readonly end: number;
+}
+
+// Items are set apart by commas, "and" or lines; a stretch without a price belongs to the one before or after it.
+export const stretches = (reader: Reader, start: number, end: number, isPriceAt: (index: number) => boolean): Stretch[] => {
+  const cuts: Stretch[] = [];
+  let from = start;
+  for (let index = start; index <= end; index++) {
+    const token = reader.tokens[index];
+    if (index === end || (token !== undefined && (/^(,|and|&|;)$/.test(token.text) || (token.text === '/' && !token.glued)))) {
+      if (index > from) cuts.push({ start: from, end: index });
+      from = index + 1;
+    }
+  }
+  const hasPrice = (cut: Stretch): boolean => reader.tokens.slice(cut.start, cut.end).some((_, at) => isPriceAt(cut.start + at));
+  const named = (cut: Stretch): boolean =>
+    reader.tokens
+      .slice(cut.start, cut.end)
+      .some(
+        (token) =>
+          token.kind === 'word' &&
+          (token.means['ingredient'] !== undefined || Object.keys(token.means).length === 0) &&
+          !/^(gone|up|down|to|from|a|an|the|was|now|per|of|for|to|dry|x|ph)$/.test(token.text),
+      );
+  const joined: Stretch[] = [];
+  for (const cut of cuts) {
+    const before = joined.at(-1);
+    if (before !== undefined && (!hasPrice(before) || !named(cut))) joined[joined.length - 1] = { start: before.start, end: cut.end };
+    else if (before !== undefined && !hasPrice(cut) && !knowsItem(reader.tokens.slice(cut.start, cut.end), reader.context.items))
+      joined[joined.length - 1] = { start: before.start, end: cut.end };
+    else joined.push(cut);
+  }
+  return joined;
+};
