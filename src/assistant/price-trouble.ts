@@ -3,7 +3,7 @@
 
 import type { Material } from '../handbook/pieces.ts';
 import { materials } from '../handbook/pieces.ts';
-import type { Ask } from '../reading/reading.ts';
+import type { Ask, Choice } from '../reading/reading.ts';
 import type { Answer } from '../reply/answer.ts';
 import type { Problem, ProblemData } from '../values/problem.ts';
 
@@ -24,12 +24,24 @@ const askMaterial = ({ mixed, rates }: ProblemData['tax-depends-on-material'], w
   about: mixed ? 'tax' : 'material',
   why: mixed ? 'which rate' : 'which material',
   words,
-  choices: rates
-    .filter(({ material }) => isMaterial(material))
-    .map(({ material, rate }) => ({
-      words: mixed ? `${rate} % (as ${material})` : material,
-      facts: [mixed ? { fact: 'tax', rate, words: `${rate} %` } : { fact: 'material', material: material as Material, words: material }],
-    })),
+  choices: mixed ? rateChoices(rates) : materialChoices(rates),
 });
+
+type Rates = ProblemData['tax-depends-on-material']['rates'];
+
+const materialChoices = (rates: Rates): readonly Choice[] =>
+  rates.flatMap(({ material }) =>
+    isMaterial(material) ? [{ words: material, facts: [{ fact: 'material', material, words: material }] }] : [],
+  );
+
+/** Each rate once, however many materials bear it. */
+const rateChoices = (rates: Rates): readonly Choice[] =>
+  [...new Set(rates.map(({ rate }) => rate))].map((rate) => ({
+    words: `${rate} % (as ${rates
+      .filter((one) => one.rate === rate)
+      .map(({ material }) => material)
+      .join(', ')})`,
+    facts: [{ fact: 'tax', rate, words: `${rate} %` }],
+  }));
 
 const isMaterial = (word: string): word is Material => materials.some((material) => material === word);

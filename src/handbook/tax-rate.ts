@@ -16,5 +16,5 @@ export interface TaxRate {
   readonly from: string; // YYYY-MM-DD, the first day it applies
   readonly status: 'law' | 'plan'; // a plan is told, never applied
   readonly source: Source;
-  readonly note?: string; // what the accountant should look at
+  readonly note?: string; // what the accountant should look at: a whole sentence, shown as it stands
 }

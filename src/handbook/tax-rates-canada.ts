@@ -23,7 +23,7 @@ export const ratesOfCanada: readonly TaxRate[] = [
     from: '2008-01-01',
     status: 'law',
     source: revenuQuebec,
-    note: "the studio's province is not set: its own tax is left out",
+    note: 'The province of the studio is not set, so its own tax is left out.',
   },
   province('AB', [gst], '2008-01-01'),
   province('NT', [gst], '2008-01-01'),

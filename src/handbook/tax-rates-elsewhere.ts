@@ -13,6 +13,6 @@ export const ratesElsewhere: readonly TaxRate[] = [
     from: '2017-07-01',
     status: 'law',
     source: fromMemory,
-    note: 'flower work may fall under a lower rate; check its heading',
+    note: 'Flower work may fall under a lower rate: ask your accountant.',
   },
 ];

@@ -19,7 +19,7 @@ export const ratesOfEurope: readonly TaxRate[] = [
     from: '2012-01-01',
     status: 'law',
     source: gardenCentres,
-    note: 'the page says dried and artificial; preserved material is taken as dried',
+    note: 'The rate is published for dried and artificial flowers; preserved ones are taken here as dried.',
   },
 
   {
@@ -29,7 +29,7 @@ export const ratesOfEurope: readonly TaxRate[] = [
     from: '2007-01-01',
     status: 'law',
     source: blumenhandel,
-    note: 'fresh cut flowers and foliage only; a piece whose hard goods weigh more may take 19 %',
+    note: 'The lower rate is for fresh flowers and foliage; a piece whose wire, pins and ribbon outweigh them may take 19 %.',
   },
   {
     regime: 'DE',
@@ -38,7 +38,7 @@ export const ratesOfEurope: readonly TaxRate[] = [
     from: '2007-01-01',
     status: 'law',
     source: blumenhandel,
-    note: 'derived: the lower rate names fresh flowers',
+    note: 'The lower rate names fresh flowers alone, so these are taken at the full rate.',
   },
 
   {
@@ -48,7 +48,7 @@ export const ratesOfEurope: readonly TaxRate[] = [
     from: '2014-01-01',
     status: 'law',
     source: bofipHorticulture,
-    note: 'made-up pieces where the work outweighs the flowers take 20 %',
+    note: 'Made-up pieces whose work outweighs their flowers take 20 %.',
   },
   {
     regime: 'FR',
@@ -57,7 +57,7 @@ export const ratesOfEurope: readonly TaxRate[] = [
     from: '2014-01-01',
     status: 'law',
     source: bofipHorticulture,
-    note: 'derived: the lower rate is for untransformed produce',
+    note: 'The lower rate is for flowers as they were grown, so these are taken at the full rate.',
   },
 
   {
@@ -67,7 +67,7 @@ export const ratesOfEurope: readonly TaxRate[] = [
     from: '2019-01-01',
     status: 'law',
     source: kamervraag,
-    note: 'made-up pieces are generally taxed at 21 %',
+    note: 'Made-up pieces are generally taxed at 21 %.',
   },
   {
     regime: 'NL',
@@ -76,7 +76,7 @@ export const ratesOfEurope: readonly TaxRate[] = [
     from: '2012-10-01',
     status: 'law',
     source: kamervraag,
-    note: 'derived: the lower rate is for cut flowers',
+    note: 'The lower rate is for cut flowers, so these are taken at the full rate.',
   },
   { regime: 'NL', materials: ['fresh'], parts: vat('btw', '21'), from: '2028-01-01', status: 'plan', source: bloemenplan },
 ];

@@ -8,7 +8,7 @@ import type { Answer, Manner } from '../answer.ts';
 import type { Block, Line } from '../reply.ts';
 import { assumedSpan, joined, moneySpan, plainLine, strong, text } from '../span.ts';
 import { counted, pieceName } from '../words/names.ts';
-import { basisWords, pricedLineWords, rateWords } from '../words/order.ts';
+import { basisWords, pricedLineWords, ratesWords } from '../words/order.ts';
 import { labourLine } from './labour.ts';
 import { priceNotes } from './price-notes.ts';
 import { recipeInShort } from './stem-split.ts';
@@ -40,8 +40,14 @@ const answerLine = (priced: PricedOrder, manner: Manner): Line => {
     priced.lines.map((line) => pricedLineWords(line, priced, manner)),
     ', ',
   );
-  const total = priced.sharedBy || priced.lines.length > 1 ? text`, ${moneySpan(manner.money(priced.all.printed.price))} in all` : [];
-  const said = text`${order}${total}, ${basisWords(priced.terms.tax)}`;
+  const basis = basisWords(priced.terms.tax);
+  const several = priced.sharedBy || priced.lines.length > 1;
+  const all = moneySpan(manner.money(priced.all.printed.price));
+  const said = several
+    ? onTop(priced)
+      ? text`${order}, ${basis}, ${all} in all with the tax`
+      : text`${order}, ${all} in all, ${basis}`
+    : text`${order}, ${basis}`;
   if (first && priced.lines.length === 1) return text`${said}: ${left(first.each.printed, manner)}.`;
   return text`${said}: ${strong(manner.money(priced.all.printed.wholesale))} to spend on stems and sundries.`;
 };
@@ -51,23 +57,21 @@ const onePieceLine = (line: PricedLine, priced: PricedOrder, manner: Manner): Li
 
 type Row = readonly [title: string, of: (parts: Parts) => Parts[keyof Parts]];
 
-const rowsOf = (priced: PricedOrder): readonly Row[] => {
-  const taxed = priced.terms.tax.basis.value !== 'none';
-  const withSundries = !priced.all.printed.sundries.isZero();
-  return [
-    ['Client pays', (parts) => parts.price],
-    ...(taxed ? taxRows(priced) : []),
-    ['Labour', (parts) => parts.labour],
-    ['Product', (parts) => parts.product],
-    ['Wholesale', (parts) => parts.wholesale],
-    ...(withSundries ? wholesaleRows : []),
-  ];
-};
-
-const taxRows = (priced: PricedOrder): readonly Row[] => [
-  [rateWords(priced.terms.tax), (parts) => parts.tax],
-  ['Before tax', (parts) => parts.exTax],
+const rowsOf = (priced: PricedOrder): readonly Row[] => [
+  ...paidRows(priced),
+  ['Labour', (parts) => parts.labour],
+  ['Product', (parts) => parts.product],
+  ['Wholesale', (parts) => parts.wholesale],
+  ...(priced.all.printed.sundries.isZero() ? [] : wholesaleRows),
 ];
+
+/** From what was quoted: down to the price before tax, or up to what the client pays. */
+const paidRows = (priced: PricedOrder): readonly Row[] => {
+  const pays: Row = ['Client pays', (parts) => parts.price];
+  const tax: Row = [ratesWords(priced), (parts) => parts.tax];
+  if (priced.terms.tax.basis.value === 'none') return [pays];
+  return onTop(priced) ? [['Before tax (quoted)', (parts) => parts.exTax], tax, pays] : [pays, tax, ['Before tax', (parts) => parts.exTax]];
+};
 
 const wholesaleRows: readonly Row[] = [
   ['· sundries', (parts) => parts.sundries],
@@ -89,21 +93,26 @@ const partsTable = (line: PricedLine, priced: PricedOrder, manner: Manner, onePi
   ]),
 });
 
+const onTop = (priced: PricedOrder): boolean => priced.terms.tax.basis.value === 'on top';
+
+/** Where no sundries are planned the same money has to pay for them too, and the column is called what the parts call it. */
+const bought = (priced: PricedOrder): string => (priced.all.printed.sundries.isZero() ? 'wholesale' : 'stems');
+
 /** A row a line of the order: the price each, and what it leaves for stems each and in all. */
 const linesTable = (priced: PricedOrder, manner: Manner): Block => ({
   block: 'table',
   caption: 'The order line by line',
   columns: [
     { title: '', align: 'left' },
-    { title: 'each', align: 'right' },
-    { title: 'stems', align: 'right' },
+    { title: onTop(priced) ? 'each ex tax' : 'each', align: 'right' },
+    { title: bought(priced), align: 'right' },
     { title: 'labour', align: 'right' },
-    { title: 'all', align: 'right' },
+    { title: onTop(priced) ? 'client pays' : 'all', align: 'right' },
   ],
   rows: [
     ...priced.lines.map((line) => [
       text`${counted(line.count, line.piece, manner.says)}`,
-      [moneySpan(manner.money(line.each.printed.price))],
+      [moneySpan(manner.money(onTop(priced) ? line.each.printed.exTax : line.each.printed.price))],
       [moneySpan(manner.money(line.each.printed.stems))],
       [moneySpan(manner.money(line.each.printed.labour))],
       [moneySpan(manner.money(line.all.printed.price))],
@@ -128,7 +137,18 @@ const headMathsLine = (line: PricedLine, priced: PricedOrder, manner: Manner): L
   return text`${inHead}${piece}: taking percentages off one by one comes out ${manner.money(gap.abs())} ${gap.isPositive() ? 'low' : 'high'}.`;
 };
 
-const termsLine = ({ terms, lines }: PricedOrder): Line => {
+/** The figures nobody said or set. A tax whose rate is not known at all is told of elsewhere. */
+const assumedIn = ({ terms }: PricedOrder): readonly string[] => {
+  const { labour, multiples, tax } = terms;
+  return [
+    ...(labour.share.origin === 'assumed' ? ['labour share'] : []),
+    ...(multiples.stems.origin === 'assumed' || multiples.sundries.origin === 'assumed' ? ['multiple'] : []),
+    ...(tax.rate.origin === 'assumed' && !tax.rateUnset && tax.basis.value !== 'none' ? ['tax rate of your region'] : []),
+  ];
+};
+
+const termsLine = (priced: PricedOrder): Line => {
+  const { terms, lines } = priced;
   const { labour, multiples } = terms;
   const share = printNumber(labour.share.value);
   const ofExTax = lines[0] ? printNumber(lines[0].labourOfExTax, 1) : share;
@@ -139,6 +159,7 @@ const termsLine = ({ terms, lines }: PricedOrder): Line => {
   const stems = printNumber(multiples.stems.value);
   const sundries = printNumber(multiples.sundries.value);
   const times = stems === sundries ? `wholesale ×${stems}` : `stems ×${stems}, sundries ×${sundries}`;
-  const guessed = [labour.share, multiples.stems, terms.tax.rate].some((known) => known.origin === 'assumed');
-  return text`${rule}, ${times}, ${rateWords(terms.tax)}${guessed ? assumedSpan(' (usual figures where you have set none)') : ''}. Tax: check with your accountant.`;
+  const guessed = assumedIn(priced);
+  const usual = guessed.length > 0 ? assumedSpan(` (assumed: ${guessed.join(', ')})`) : '';
+  return text`${rule}, ${times}, ${ratesWords(priced)}${usual}. Tax: check with your accountant.`;
 };

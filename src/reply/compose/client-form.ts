@@ -6,6 +6,7 @@ import { caresInNote } from '../../handbook/wearing.ts';
 import { type ClientMessage, type ClientPiece, type ClientPrice, clientMessage } from '../../handover/client-message.ts';
 import { hasPriceRange } from '../../pricing/order-of-event.ts';
 import type { Decimal } from '../../values/decimal.ts';
+import { printNumber } from '../../values/money.ts';
 import type { Answer, Manner } from '../answer.ts';
 import type { Block, Line, Span } from '../reply.ts';
 import { countSpan, dateSpan, joined, moneySpan, ownWords, strong, text } from '../span.ts';
@@ -43,7 +44,9 @@ const headLine = ({ title, date, time }: ClientMessage, manner: Manner): Line =>
 
 const itemsOf = ({ pieces, price }: ClientMessage, manner: Manner): readonly Line[] => [
   ...pieces.map((piece) => pieceLine(piece, manner)),
-  ...(price?.basis === 'on top' ? price.taxes.map((tax): Line => text`${tax.name}: ${moneySpan(manner.money(tax.amount))}`) : []),
+  ...(price?.basis === 'on top'
+    ? price.taxes.map((tax): Line => text`${taxName(tax, price.taxes)}: ${moneySpan(manner.money(tax.amount))}`)
+    : []),
 ];
 
 const pieceLine = ({ piece, count, material, wearer, price }: ClientPiece, manner: Manner): Line => {
@@ -59,10 +62,14 @@ const priceBlocks = (price: ClientPrice, { money }: Manner): readonly Block[] =>
   ...(price.cashTotal ? [{ block: 'line' as const, line: text`Paid in cash: ${moneySpan(money(price.cashTotal))}.` }] : []),
 ];
 
+/** Two rates of one tax are told apart by their figures. */
+const taxName = ({ name, rate }: ClientPrice['taxes'][number], all: ClientPrice['taxes']): string =>
+  all.filter((tax) => tax.name === name).length > 1 ? `${name} at ${printNumber(rate)} %` : name;
+
 const totalNote = ({ basis, taxes }: ClientPrice, money: (amount: Decimal) => string): string => {
   if (basis === 'none' || taxes.length === 0) return '';
-  if (basis === 'on top') return `, ${taxes.map(({ name }) => name).join(' and ')} included`;
-  return `, including ${taxes.map((tax) => `${money(tax.amount)} ${tax.name}`).join(' and ')}`;
+  if (basis === 'on top') return `, ${[...new Set(taxes.map(({ name }) => name))].join(' and ')} included`;
+  return `, including ${taxes.map((tax) => `${money(tax.amount)} ${taxName(tax, taxes)}`).join(' and ')}`;
 };
 
 /** "Buttonholes for: groom, 5 groomsmen", kind by kind as the order counts them. */

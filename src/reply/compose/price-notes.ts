@@ -12,6 +12,7 @@ import type { Line } from '../reply.ts';
 import { joined, moneySpan, strong, text } from '../span.ts';
 import { fullDate } from '../words/dates.ts';
 import { pieceName } from '../words/names.ts';
+import { rateWords } from '../words/order.ts';
 
 export const priceNotes = (priced: PricedOrder, answer: Answer): readonly Line[] => [
   ...overrideNotes(priced.terms.overrides, answer.manner),
@@ -28,12 +29,22 @@ const overrideNotes = (overrides: readonly Override[], { says }: Manner): readon
   return [text`For this event only: ${joined(parts, ', ')}.`];
 };
 
-const taxNotes = ({ terms }: PricedOrder, { event, manner }: Answer): readonly Line[] => {
-  const { tax } = terms;
-  const notes: Line[] = [];
-  if (tax.decidedBy) notes.push(text`${tax.name} ${printNumber(tax.rate.value)} % because the pieces are ${tax.decidedBy}.`);
-  if (tax.note) notes.push(text`${tax.note}${tax.note.endsWith('.') ? '' : '.'}`);
-  if (tax.rateUnset) notes.push(text`${tax.name} comes on top, and no rate is set: say “tax 8.25%” or set it for the studio.`);
+/** Which material brought which rate, and what the handbook warns of, once for each rate in the order. */
+const materialNotes = ({ lines }: PricedOrder): readonly Line[] => {
+  const taxes = new Map(lines.map(({ tax }) => [tax.decidedBy, tax]));
+  const decided = [...taxes.values()].filter((tax) => tax.decidedBy !== undefined);
+  const why =
+    decided.length > 1
+      ? [text`${decided.map((tax) => `${rateWords(tax)} on the ${tax.decidedBy} pieces`).join(', ')}.`]
+      : decided.map((tax) => text`${rateWords(tax)} because the pieces are ${tax.decidedBy ?? ''}.`);
+  const warned = new Set([...taxes.values()].flatMap(({ note }) => (note === undefined ? [] : [note])));
+  return [...why, ...[...warned].map((note) => text`${note}`)];
+};
+
+const taxNotes = (priced: PricedOrder, { event, manner }: Answer): readonly Line[] => {
+  const { tax } = priced.terms;
+  const notes: Line[] = [...materialNotes(priced)];
+  if (tax.rateUnset) notes.push(text`No rate is set for the ${tax.name} that comes on top: say “tax 8.25%” or set it for the studio.`);
   if (event.tax.name && event.tax.name !== tax.name && tax.basis.value !== 'none')
     notes.push(text`You said ${event.tax.name}; this is worked out with ${tax.name}.`);
   if (tax.notRegistered && event.tax.basis && event.tax.basis !== 'none')
@@ -50,6 +61,9 @@ const taxNotes = ({ terms }: PricedOrder, { event, manner }: Answer): readonly L
   return notes;
 };
 
+/** A minimum is the studio's own figure, held against the price as it is quoted. */
+const minimumBasis = { included: ', both with the tax in', 'on top': ', both before tax', none: '' } as const;
+
 const orderNotes = (priced: PricedOrder, answer: Answer): readonly Line[] => {
   const { event, manner, studio, today } = answer;
   const notes: Line[] = [];
@@ -57,7 +71,7 @@ const orderNotes = (priced: PricedOrder, answer: Answer): readonly Line[] => {
   for (const line of priced.lines) {
     if (line.belowMinimum)
       notes.push(
-        text`That is below your minimum of ${moneySpan(manner.money(line.belowMinimum))} for a ${pieceName(line.piece, manner.says)}.`,
+        text`${moneySpan(manner.money(line.quotedEach))} is below your minimum of ${moneySpan(manner.money(line.belowMinimum))} for a ${pieceName(line.piece, manner.says)}${minimumBasis[line.tax.basis.value]}.`,
       );
   }
   const cash = cashTotal(priced);

@@ -31,7 +31,15 @@ export const basisWords = (tax: TaxTerms): Line => {
   return origin === 'studio' ? text`${words} (your usual)` : text`${words} ${assumedSpan('(assumed)')}`;
 };
 
-export const rateWords = (tax: TaxTerms): string => `${tax.name} ${printNumber(tax.rate.value)} %`;
+/** "VAT 20 %"; a tax that isn't charged, or whose rate nobody has set, has no figure to show. */
+export const rateWords = (tax: TaxTerms): string => {
+  if (tax.basis.value === 'none') return 'no tax';
+  return tax.rateUnset ? `${tax.name}, no rate set` : `${tax.name} ${printNumber(tax.rate.value)} %`;
+};
+
+/** The rates of an order whose lines are taxed apart: "VAT 13.5 %, VAT 23 %". */
+export const ratesWords = ({ lines, terms }: PricedOrder): string =>
+  [...new Set((lines.length > 0 ? lines.map(({ tax }) => tax) : [terms.tax]).map(rateWords))].join(', ');
 
 /** "40 buttonholes at £25.00": what each costs as quoted. */
 export const pricedLineWords = (line: PricedLine, priced: PricedOrder, manner: Manner): Line => {
