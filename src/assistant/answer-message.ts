@@ -2,7 +2,7 @@
 
 import { studioPrices } from '../buying/buy-for-events.ts';
 import { quotedNow } from '../buying/quoted-prices.ts';
-import { hazardsIn } from '../handbook/hazard-words.ts';
+import { type Hazard, hazardsIn } from '../handbook/hazard-words.ts';
 import type { Fact } from '../reading/fact.ts';
 import type { Reading } from '../reading/reading.ts';
 import { type Answer, mannerOf } from '../reply/answer.ts';
@@ -66,8 +66,11 @@ export const answerMessage = (store: Store, at: Standpoint, message: IncomingMes
 };
 
 /** Hazards the words tell of, kept beside what they state. */
+const hazardsOf = (message: IncomingMessage): readonly Hazard[] =>
+  message.kind === 'tap' || message.kind === 'file' || isPriceList(message) ? [] : hazardsIn(message.text);
+
 const heard = (message: IncomingMessage): readonly Fact[] => {
-  const hazards = message.kind === 'tap' || message.kind === 'file' || isPriceList(message) ? [] : hazardsIn(message.text);
+  const hazards = hazardsOf(message);
   return hazards.length > 0 ? [{ fact: 'care', heard: [...hazards], words: '' }] : [];
 };
 
@@ -190,6 +193,7 @@ const answerOf = (scene: Scene, logged: Logged, { how, stated = [], takenBack = 
   takenBack,
   questions,
   unread: scene.reading?.unread ?? [],
+  hazards: hazardsOf(scene.message),
   ask,
   shared: scene.message.shared,
   pricesBefore: () => studioPrices(scene.at.studio.state),

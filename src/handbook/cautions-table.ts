@@ -14,7 +14,7 @@ export const cautionRows: readonly CautionRow[] = [
       'Magnets can disturb pacemakers and other implants; the usual rule is to keep them at least 15 cm away, and a left lapel is nearer than that. Ask each wearer, offer a pin or a wrist piece instead, and let their doctor or device clinic have the last word.',
     sources: [from.magnetsFda, from.magnetsIcd],
     notAdvice: 'medical',
-    shownOn: ['bench card', 'pin-on sheet'],
+    shownOn: ['bench card', 'pin-on sheet', 'packing list'],
   },
   {
     id: 'magnet-child',

@@ -39,15 +39,27 @@ const pinsFor = ({ piece, named }: HandedPiece): number => boardRule(named?.wear
 
 const takesNoPin = ({ named }: HandedPiece): boolean => named?.wearer.cares.some(({ value }) => value === 'child') ?? false;
 
+/** Whatever the others are held on by: no magnet goes near an implant. */
+const takesNoMagnet = ({ named }: HandedPiece): boolean => named?.wearer.cares.some(({ value }) => value === 'implant') ?? false;
+
+/** Whoever packs has to know it too: a loose magnet beside the piece is as near as one on it. */
+const noMagnetRows = (places: readonly HandedPiece[]): KeepingRows['rows'] =>
+  [...new Set(places.filter(takesNoMagnet).flatMap(({ named }) => named?.wearer.role ?? []))].map((role) => ({
+    what: role,
+    how: 'implant: no magnet on or beside this piece',
+    sources: [],
+  }));
+
 export const packingList = (event: EventState, studio: StudioState): PackingList => {
   const { boards } = layBoards(event);
   const places = boards.flatMap((board) => board.places);
-  const onMagnet = places.filter(({ piece }) => fixingsOf(event, piece).includes('magnet'));
+  const onMagnet = places.filter((place) => fixingsOf(event, place.piece).includes('magnet') && !takesNoMagnet(place));
   const pinned = places.filter((place) => !onMagnet.includes(place) && !takesNoPin(place));
   const pins = pinned.reduce((total, place) => total + pinsFor(place), 0);
   const sewn = places.filter((place) => takesNoPin(place) && pinsFor(place) > 0).length;
   const flat = boards.filter(({ on }) => on === 'board').length;
   const chilled = places.some(({ material }) => material === 'fresh' || material === 'mixed');
+  const keeping = keepingOf(event);
   const some = (what: ToTake, count: number) => (count > 0 ? [{ what, count }] : []);
   return {
     pieces: orderCounts(event),
@@ -65,7 +77,7 @@ export const packingList = (event: EventState, studio: StudioState): PackingList
       ...(chilled ? [{ what: 'cool box' as const }] : []),
       { what: 'this list, the pin-on sheet and a pen' },
     ],
-    keeping: keepingOf(event),
+    keeping: { ...keeping, rows: [...keeping.rows, ...noMagnetRows(places)] },
     cautions: cautionsOnSheet('packing list', event, studio),
   };
 };

@@ -93,13 +93,15 @@ const left = z.object({ fact: z.literal('left'), count: z.number(), piece: optio
 /** A correction of one thing: to a new value, or by a difference. */
 const change = z.object({
   fact: z.literal('change'),
-  what: z.enum(['count', 'price', 'tax', 'date', 'material', 'made', 'piece', 'time', 'number']), // 'number': a bare "make that 45", resolved in the thread
+  what: z.enum(['count', 'price', 'tax', 'date', 'material', 'made', 'broke', 'piece', 'time', 'number']), // 'number': a bare "make that 45", resolved in the thread
   to: optional(z.union([z.string(), z.number()])),
   from: optional(z.union([z.string(), z.number()])),
   by: optional(z.union([z.string(), z.number()])), // counts, days, or money as text
+  times: optional(amount), // "double the bouts": the count, by a factor
   piece: optional(piece),
   per: optional(z.enum(['each', 'all'])),
   currency: optional(z.string()),
+  symbol: optional(z.string()), // a bare "$"
   name: optional(z.string()), // of the tax
   ...named,
 });
@@ -250,6 +252,7 @@ const wearers = z.object({
   fact: z.literal('wearers'),
   wearers: z.array(z.object({ wearer: z.string(), count: z.number(), piece: optional(piece), note: optional(z.string()) })),
   total: optional(z.number()),
+  notes: optional(z.literal(true)), // only the notes are said: a wearer of the list keeps its count and its piece
   ...named,
 });
 

@@ -18,6 +18,7 @@ import { recipe } from './phrases/recipe.ts';
 import { recipeChanged } from './phrases/recipe-change.ts';
 import { taxBasis } from './phrases/tax-basis.ts';
 import { undo } from './phrases/undo.ts';
+import { wearerCare } from './phrases/wearer-care.ts';
 import { wearersList } from './phrases/wearers-list.ts';
 
 export const phrases: readonly Phrase[] = [
@@ -41,4 +42,5 @@ export const phrases: readonly Phrase[] = [
   order,
   taxBasis,
   materialSaid,
+  wearerCare,
 ];

@@ -3,6 +3,7 @@
 import type { BuyingList } from '../buying/buying-list.ts';
 import type { FitForEvent } from '../buying/fit-event.ts';
 import type { PriceList } from '../buying/price-list.ts';
+import type { Hazard } from '../handbook/hazard-words.ts';
 import type { PieceKind } from '../handbook/pieces.ts';
 import type { BenchPlan, EventPlan } from '../planning/bench-plan.ts';
 import type { BenchRules } from '../planning/bench-rules.ts';
@@ -33,6 +34,7 @@ export interface Answer {
   readonly shared: boolean; // people of another organisation read along: the client's form only
   readonly questions: readonly FactOf<'question'>[];
   readonly unread: readonly string[];
+  readonly hazards?: readonly Hazard[]; // the words of this message tell of
   readonly ask: Ask | undefined;
   readonly today: Day;
   readonly price: Result<PricedEvent> | undefined;

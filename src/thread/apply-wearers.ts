@@ -29,7 +29,19 @@ const saidTotal = ({ wearers, total }: FactOf<'wearers'>): number | undefined =>
   return total !== undefined && total > 0 && total !== listed ? total : undefined;
 };
 
+/** A care said of a wearer joins what was noted before; who is not on the list yet is put there. */
+const applyNotes = (state: EventState, said: readonly Wearer[]): EventState => {
+  const roles = new Set(state.wearers.map(roleOf));
+  const noted = state.wearers.map((wearer): Wearer => {
+    const notes = said.flatMap((one) => (roleOf(one) === roleOf(wearer) && one.note !== undefined ? [one.note] : []));
+    const all = [...new Set([...(wearer.note === undefined ? [] : [wearer.note]), ...notes])];
+    return all.length === 0 ? wearer : { ...wearer, note: all.join('; ') };
+  });
+  return { ...state, wearers: [...noted, ...said.filter((one) => !roles.has(roleOf(one)))] };
+};
+
 export const applyWearers = (state: EventState, fact: FactOf<'wearers'>): EventState => {
+  if (fact.notes) return applyNotes(state, fact.wearers);
   const now = fact.wearers.map((wearer) => again(wearer, state.wearers));
   const roles = new Set(now.map(roleOf));
   const total = saidTotal(fact);

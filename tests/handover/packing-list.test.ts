@@ -37,6 +37,19 @@ describe('things to take', () => {
     expect(takes(event, 'pins')).toBeUndefined();
   });
 
+  // Magnets 15 cm from an implant: Sudden Cardiac Arrest UK; FDA 2021, as reported.
+  test('the wearer with an implant gets pins where the others have magnets, and the list says so', () => {
+    const event = anEvent({
+      lines: [line(6)],
+      wearers: [wears('groom', 1, { note: 'pacemaker' }), wears('groomsmen', 5)],
+      recipes: { buttonhole: of('rose', 'magnet') },
+    });
+    expect(takes(event, 'magnets')).toBe(5);
+    expect(takes(event, 'pins')).toBe(2);
+    expect(packingList(event, yard).keeping.rows.find(({ what }) => what === 'groom')?.how).toMatch(/no magnet/);
+    expect(packingList(event, yard).cautions.map(({ id }) => id)).toContain('magnet');
+  });
+
   test('a cool box for fresh work only', () => {
     const words = (material: 'fresh' | 'dried') => packingList(anEvent({ lines: [line(1)], material }), yard).take.map(({ what }) => what);
     expect(words('fresh')).toContain('cool box');

@@ -61,7 +61,7 @@ const heardWords: { readonly [hazard in Hazard]: string } = {
 
 /** Words that only told of a hazard get a short answer. */
 const heardBlocks = (answer: Answer): readonly Block[] => {
-  const heard = heardNow(answer).map((hazard) => heardWords[hazard]);
+  const heard = (answer.hazards ?? heardNow(answer)).map((hazard) => heardWords[hazard]);
   return [{ block: 'answer', line: heard.length > 0 ? text`Noted: ${heard.join(', ')}.` : text`Noted.` }];
 };
 
@@ -69,10 +69,11 @@ const heardBlocks = (answer: Answer): readonly Block[] => {
 export const withCautions = (
   answer: Answer,
   before: readonly Block[],
+  clash: readonly Block[] = [],
 ): { readonly blocks: readonly Block[]; readonly cautioned: readonly CautionId[] } => {
   const blocks = before.length === 0 && answer.ask === undefined ? heardBlocks(answer) : before;
   const due = cautionsDue(answer, blocks);
-  return { blocks: [...blocks, ...cautionBlocks(due)], cautioned: due.map(({ id }) => id) };
+  return { blocks: [...blocks, ...clash, ...cautionBlocks(due)], cautioned: due.map(({ id }) => id) };
 };
 
 /** Words nobody used, without those a hazard was heard in; where only hazards were heard, words without a figure are no loss. */

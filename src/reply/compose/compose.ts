@@ -12,6 +12,7 @@ import { type Topic, withButtons } from './buttons.ts';
 import { type CalendarForm, calendarBlocks } from './calendar.ts';
 import { unheard, withCautions } from './cautions.ts';
 import { changeLines } from './changes.ts';
+import { magnetClash } from './magnet-clash.ts';
 import { type NextStep, nextStep } from './next-step.ts';
 import { notedLines } from './noted.ts';
 import { paceOffer } from './pace-offer.ts';
@@ -35,7 +36,7 @@ export const composeAnswer = (answer: Answer): Composed => {
   if (answer.shared) return { reply: { blocks: sharedBlocks(answer) }, asks: undefined, cautioned: [] };
   const asked = answer.questions.flatMap((question) => questionBlocks(question, answer));
   const changed = answer.stated.length > 0 || answer.how !== 'stated' || answer.listRead !== undefined ? statedBlocks(answer) : [];
-  const { blocks, cautioned } = withCautions(answer, firstIsTheAnswer([...changed, ...asked]));
+  const { blocks, cautioned } = withCautions(answer, firstIsTheAnswer([...changed, ...asked]), magnetClash(answer));
   const leftOver = unheard(answer);
   const unread: readonly Block[] =
     leftOver.length > 0

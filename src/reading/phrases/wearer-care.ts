@@ -1,0 +1,76 @@
+// What one wearer needs care with: "groom has a pacemaker", "pacemaker: grandad", "best man is allergic to lilies". Only the care is said, so the wearer
+// keeps the count and the piece the list has. It reads words that others have taken too: "best man (pacemaker), 2 dads" is a list of wearers first.
+
+import { hazardsIn } from '../../handbook/hazard-words.ts';
+import { type Finding, found, type Phrase, type Reader } from '../phrase.ts';
+import { who } from '../recipes/recipe-headings.ts';
+import type { Token } from '../text/token.ts';
+
+const reach = 7; // words between the wearer and the care
+
+const isCare = (token: Token | undefined): boolean =>
+  token?.kind === 'word' && hazardsIn(token.text).some((hazard) => hazard === 'implant' || hazard === 'allergy');
+const isRole = (token: Token | undefined): boolean => token?.means['role'] !== undefined || token?.means['owner'] !== undefined;
+const joins = /^(,|and|&|\+|both|the|his|her|our|n)$/;
+const apart = /^(no|not|never|without|hasn't|doesn't|isn't|none|nobody)$/;
+
+/** Wearers named together up to here: "groom and best man both have pacemakers". */
+const rolesBack = (reader: Reader, last: number, from: number): readonly number[] => {
+  const roles = [last];
+  for (let at = last - 1; at >= from; at--) {
+    if (isRole(reader.tokens[at])) roles.unshift(at);
+    else if (!joins.test(reader.tokens[at]?.text ?? '')) break;
+  }
+  return roles;
+};
+
+const nearest = (reader: Reader, care: number, from: number, end: number): number | undefined => {
+  for (let at = care - 1; at >= Math.max(from, care - reach); at--) if (isRole(reader.tokens[at])) return at;
+  for (let at = care + 1; at < Math.min(end, care + reach); at++) {
+    if (reader.tokens[at]?.text === ',') return undefined;
+    if (isRole(reader.tokens[at])) return at;
+  }
+  return undefined;
+};
+
+// "allergic to lilies" says more than "allergic".
+const careEnd = (reader: Reader, care: number, end: number): number => {
+  if (!/^(allerg|implant)/.test(reader.tokens[care]?.text ?? '') || reader.tokens[care + 1]?.text !== 'to') return care + 1;
+  let at = care + 2;
+  while (at < end && at < care + 6 && reader.tokens[at]?.kind === 'word' && !isRole(reader.tokens[at])) at += 1;
+  return at;
+};
+
+const find = (reader: Reader): Finding[] => {
+  const findings: Finding[] = [];
+  for (const part of reader.message.parts) {
+    for (let care = part.start; care < part.end; care++) {
+      if (!isCare(reader.tokens[care])) continue;
+      const role = nearest(reader, care, part.start, part.end);
+      if (role === undefined) continue;
+      const [low, high] = [Math.min(role, care), Math.max(role, careEnd(reader, care, part.end) - 1)];
+      const between = reader.tokens.slice(low, high).map((token) => token.text);
+      if (between.some((word) => apart.test(word))) continue;
+      const roles = role < care ? rolesBack(reader, role, part.start) : [role];
+      const before = reader.tokens.slice(Math.max(part.start, role - 4), role).map((token) => token.text);
+      const one = /(^| )(one|1|a) of( the| our| his| her)?$/.test(before.join(' '));
+      const words = reader.words(care, careEnd(reader, care, part.end)).replace(/(pacemaker|implant|defibrillator|icd)s$/i, '$1');
+      const note = one ? `one of them: ${words}` : words;
+      const takes = [...roles, ...Array.from({ length: high - low + 1 }, (_, offset) => low + offset)].filter((at) => reader.free(at));
+      const wearers = [...new Set(roles.flatMap((at) => who(reader.tokens[at], reader.tokens[at + 1]) ?? []))];
+      if (wearers.length === 0) continue;
+      findings.push(
+        found(
+          reader,
+          Math.min(low, ...roles),
+          high + 1,
+          [{ fact: 'wearers', wearers: wearers.map((wearer) => ({ wearer, count: 1, note })), notes: true }],
+          [...new Set(takes)].sort((a, b) => a - b),
+        ),
+      );
+    }
+  }
+  return findings;
+};
+
+export const wearerCare: Phrase = { name: 'wearer care', examples: ['groom has a pacemaker', 'best man is allergic to lilies'], find };
