@@ -6,6 +6,7 @@ import type { StudioSettings } from '../studio/settings.ts';
 import type { StudioState } from '../studio/studio.ts';
 import type { Entry } from '../thread/entry.ts';
 import type { Folds } from './folds.ts';
+import { recent } from './recent.ts';
 import { type EntryRow, studioEntryColumns, toEntry } from './stored-entry.ts';
 
 interface Row {
@@ -24,7 +25,7 @@ export const studios = (db: Database, folds: Folds) => {
   const findSettings = db.prepare<[string], { settings: string; chosen: number }>(
     'SELECT settings, chosen FROM studios WHERE workspace = ?',
   );
-  const known = new Map<string, { readonly row: Row; readonly state: StudioState }>(); // as last read, by workspace
+  const known = recent<{ readonly row: Row; readonly state: StudioState }>();
   const findEntries = db.prepare<[string], EntryRow>(
     `SELECT ${studioEntryColumns} FROM entries WHERE workspace = ? AND scope = 'studio' ORDER BY seq`,
   );

@@ -5,6 +5,7 @@ import type { OpenEvent, StoredThread, ThreadKey } from '../assistant/ports.ts';
 import type { Entry } from '../thread/entry.ts';
 import { type EventState, newEvent } from '../thread/event.ts';
 import type { Day } from '../values/day.ts';
+import { recent } from './recent.ts';
 import { type EntryRow, entryColumns, entryFormat, toColumns, toEntry } from './stored-entry.ts';
 
 interface ThreadRow {
@@ -46,7 +47,7 @@ export const threads = (db: Database, fold: number) => {
     'SELECT seq, version FROM threads WHERE workspace = ? AND cancelled = 0 AND event_date IS NULL ORDER BY seq',
   );
   const whole = db.prepare<[number], WholeRow>('SELECT channel, thread, state FROM threads WHERE seq = ?');
-  const known = new Map<string, ReadonlyMap<number, Read>>(); // by workspace
+  const known = recent<ReadonlyMap<number, Read>>();
   const openEvent = (workspace: string, seq: number): OpenEvent => {
     const { channel, thread, state } = whole.get(seq) as WholeRow;
     return { key: { workspace, channel, thread }, state: JSON.parse(state) as EventState };
