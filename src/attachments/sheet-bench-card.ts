@@ -3,11 +3,10 @@
 import { cautionWords } from '../handbook/cautions.ts';
 import type { SheetCard } from '../handover/sheets.ts';
 import { duration } from '../reply/words/dates.ts';
+import { capital } from '../values/capital.ts';
 import type { SheetWriter } from './sheet-writer.ts';
 
 const photo = { width: 190, height: 150 };
-
-const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
 
 /** One card, begun on its own page. */
 export const drawBenchCard = (writer: SheetWriter, card: SheetCard, eventLine: string): void => {

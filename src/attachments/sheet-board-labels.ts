@@ -1,7 +1,8 @@
 // Board labels on paper: one to cut out for each board, with the names of its wearers.
 
+import { boardName } from '../handover/boards.ts';
 import type { SheetsInput } from './sheet-input.ts';
-import { boardName, eventLine } from './sheet-words.ts';
+import { eventLine } from './sheet-words.ts';
 import type { SheetWriter } from './sheet-writer.ts';
 
 export const drawLabels = (writer: SheetWriter, input: SheetsInput): void => {

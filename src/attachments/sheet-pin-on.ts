@@ -1,8 +1,9 @@
 // The pin-on sheet on paper: one row for each piece, grouped by board, with a box to tick when it is on.
 
 import { cautionWords } from '../handbook/cautions.ts';
+import { boardName } from '../handover/boards.ts';
 import type { SheetsInput } from './sheet-input.ts';
-import { boardName, eventLine, withoutPieceLine } from './sheet-words.ts';
+import { eventLine, withoutPieceLine } from './sheet-words.ts';
 import type { SheetWriter } from './sheet-writer.ts';
 
 export const drawPinOn = (writer: SheetWriter, input: SheetsInput): void => {

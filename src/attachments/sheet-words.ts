@@ -1,6 +1,6 @@
 // The few lines that several of the printed sheets share.
 
-import type { BoardInWords, SheetsAsLaid } from '../handover/sheets-as-laid.ts';
+import type { SheetsAsLaid } from '../handover/sheets-as-laid.ts';
 import { fullDate } from '../reply/words/dates.ts';
 import { oneLine } from './plain-text.ts';
 import type { SheetsInput } from './sheet-input.ts';
@@ -15,5 +15,3 @@ export const withoutPieceLine = (laid: SheetsAsLaid['laid']): string =>
   laid.withoutPiece.length === 0
     ? ''
     : `More wearers than pieces. Without one: ${laid.withoutPiece.map((one) => `${one.wearer} × ${one.missing}`).join(', ')}.`;
-
-export const boardName = (board: BoardInWords): string => `${board.on === 'board' ? 'Board' : 'Box'} ${board.number}`;

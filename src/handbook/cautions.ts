@@ -1,6 +1,7 @@
 // Where the work can hurt someone or touch a law: the usual care, shown once and again on the card where the hazard is.
 // Each row says when it applies, in two short sentences, and leaves the last word to local rules and qualified people.
 
+import { capital } from '../values/capital.ts';
 import type { CautionId, CautionRow, CautionTrigger, WorkAtHand } from './caution-row.ts';
 import { type HarmfulPlant, harmfulAmong, type PlantHazard } from './cautions-plants.ts';
 import { cautionRows } from './cautions-table.ts';
@@ -21,8 +22,6 @@ const meets = (wanted: readonly string[] | undefined, have: readonly string[] | 
 
 const listed = (names: readonly string[]): string =>
   names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names[names.length - 1]}`;
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** The cautions this work calls for, in the order of the table; none for work that calls for none. */
 export const cautionsFor = (work: WorkAtHand): readonly Caution[] => {

@@ -56,3 +56,6 @@ export const boardLabel = (board: Board): BoardLabel => {
     unnamed: board.places.filter(({ named }) => named === undefined).length,
   };
 };
+
+/** "Board 1", "Box 2". */
+export const boardName = ({ on, number }: Pick<Board, 'on' | 'number'>): string => `${on === 'board' ? 'Board' : 'Box'} ${number}`;

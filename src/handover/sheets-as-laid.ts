@@ -5,7 +5,7 @@ import type { PieceKind } from '../handbook/pieces.ts';
 import { sourceLine } from '../handbook/sources.ts';
 import type { StudioState } from '../studio/studio.ts';
 import type { EventState } from '../thread/event.ts';
-import { type Board, type BoardLabel, layBoards } from './boards.ts';
+import { type Board, type BoardLabel, boardName, layBoards } from './boards.ts';
 import { type PackingList, packingList, type ToTake } from './packing-list.ts';
 import { type PinOnRow, pinOnList } from './pin-on-list.ts';
 
@@ -96,7 +96,7 @@ export const sheetsAsLaid = (event: EventState, studio: StudioState, names: Piec
       pieces: list.pieces.map(({ piece, count }) => some(count, piece, names)),
       take: list.take.map(takeWords),
       boards: list.boards.map((label) => ({
-        label: `${label.board.on === 'board' ? 'Board' : 'Box'} ${label.board.number}: ${piecesOn(label.board, names)}`,
+        label: `${boardName(label.board)}: ${piecesOn(label.board, names)}`,
         holds: holdsOf(label),
       })),
       keep: list.keeping.rows.map((row) => ({

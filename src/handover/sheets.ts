@@ -1,12 +1,12 @@
 // The order as the printed sheets take it: plain rows in the studio's words, from the same bench cards and cautions as the thread shows.
 
-import type { Amount, RecipeLine } from '../buying/recipe-lines.ts';
+import { amountWords } from '../buying/amount-words.ts';
+import type { RecipeLine } from '../buying/recipe-lines.ts';
 import type { Caution } from '../handbook/cautions.ts';
 import type { Material } from '../handbook/pieces.ts';
 import type { StudioState } from '../studio/studio.ts';
 import type { EventState } from '../thread/event.ts';
 import type { Day } from '../values/day.ts';
-import { printNumber } from '../values/money.ts';
 import { type BenchCard, benchCards } from './bench-card.ts';
 import type { PieceNames } from './sheets-as-laid.ts';
 import { cautionsOnSheet } from './work-at-hand.ts';
@@ -16,7 +16,7 @@ export interface SheetCard extends Pick<BenchCard, 'count' | 'worn' | 'steps' | 
   readonly one: string; // the studio's word for one piece
   readonly material?: Material; // left out where the kind is made of several
   readonly minutes: number; // bench minutes for one
-  readonly recipe: readonly { readonly ingredient: string; readonly amount: string }[]; // for one piece: "2", "30 cm"
+  readonly recipe: readonly { readonly ingredient: string; readonly amount: string }[]; // for one piece: "2", "2/3", "30 cm"
 }
 
 export interface SheetRows {
@@ -25,12 +25,6 @@ export interface SheetRows {
   readonly eventDay?: Day;
   readonly time?: string;
 }
-
-const amountWords = (amount: Amount): string => {
-  if (amount.kind === 'unclear') return amount.words;
-  if (amount.kind === 'cut') return `${printNumber(amount.length)} ${amount.unit}`;
-  return printNumber(amount.stems);
-};
 
 /** One recipe in a row a line; where wearers have their own, each line says whose it is. */
 const recipeRows = ({ batches }: BenchCard): readonly { ingredient: string; amount: string }[] =>

@@ -1,9 +1,8 @@
 // The bench card in the thread: one kind of piece, short enough for a phone on the bench. All of them on paper are a file.
 
-import type { Amount } from '../../buying/recipe-lines.ts';
+import { amountWords } from '../../buying/amount-words.ts';
 import type { PieceKind } from '../../handbook/pieces.ts';
 import { type BenchCard, benchCards } from '../../handover/bench-card.ts';
-import { printNumber } from '../../values/money.ts';
 import type { Answer, Manner } from '../answer.ts';
 import type { Block, Line } from '../reply.ts';
 import { assumedSpan, ownWords, strong, text } from '../span.ts';
@@ -54,11 +53,6 @@ const titleLine = ({ piece, count, materials, minutes, minutesAll }: BenchCard, 
 
 const minutesLine = ({ minutes, piece }: BenchCard, { says }: Manner): Line =>
   text`Minutes are the usual ${minutes.range?.least ?? ''} to ${minutes.range?.most ?? ''} for a ${pieceName(piece, says)}, common practice; say what yours take.`;
-
-const amountWords = (amount: Amount): string => {
-  if (amount.kind === 'unclear') return amount.words;
-  return amount.kind === 'cut' ? `${printNumber(amount.length)} ${amount.unit}` : printNumber(amount.stems);
-};
 
 /** One list a batch: pieces made alike. */
 const recipeBlocks = ({ batches, count }: BenchCard): readonly Block[] => {

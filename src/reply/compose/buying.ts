@@ -5,12 +5,13 @@ import { againstBudget, type BuyGroup, type BuyingList, type BuyRow } from '../.
 import { isSundry } from '../../buying/item.ts';
 import { shownDown, shownUp } from '../../buying/shown-quantity.ts';
 import { recipeOf } from '../../thread/apply-recipe.ts';
+import { capital } from '../../values/capital.ts';
 import { type Decimal, sum } from '../../values/decimal.ts';
 import type { Answer, Manner } from '../answer.ts';
 import type { Block, Line } from '../reply.ts';
 import { dateSpan, joined, moneySpan, ownWords, plainLine, strong, text } from '../span.ts';
 import { shortDate } from '../words/dates.ts';
-import { capital, inUnit, packsWords } from '../words/packs.ts';
+import { inUnit, packsWords } from '../words/packs.ts';
 import { evenCountBlocks } from './even-counts.ts';
 import { missingBlocks } from './missing-prices.ts';
 import { changeWords, movedSinceQuoted } from './since-quoted.ts';

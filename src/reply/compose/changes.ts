@@ -2,6 +2,7 @@
 
 import type { PieceKind } from '../../handbook/pieces.ts';
 import type { EventState, OrderLine } from '../../thread/event.ts';
+import { capital } from '../../values/capital.ts';
 import type { Answer, Manner } from '../answer.ts';
 import type { Line } from '../reply.ts';
 import { dateSpan, moneySpan, pieceSpan, strong, text } from '../span.ts';
@@ -65,5 +66,3 @@ const basisName = (basis: string): string => (basis === 'none' ? 'none' : basis)
 /** Both values, when there was one before, there is one now, and they differ. */
 const changed = <T>(old: T | undefined, now: T | undefined): readonly [T, T] | undefined =>
   old !== undefined && now !== undefined && old !== now ? [old, now] : undefined;
-
-const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);

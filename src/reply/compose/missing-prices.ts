@@ -1,9 +1,9 @@
 // Ingredients that can't be costed yet, each with its reason and the nearest names on the list. The recipe is kept all the while.
 
 import type { MissingPrice } from '../../buying/priced-lines.ts';
+import { capital } from '../../values/capital.ts';
 import type { Block } from '../reply.ts';
 import { joined, ownWords, text } from '../span.ts';
-import { capital } from '../words/packs.ts';
 
 const whyMissing: { readonly [why in MissingPrice['why']]: string } = {
   'no price': 'not on the price list',

@@ -3,12 +3,12 @@
 import type { BuyRow } from '../../buying/buying-list.ts';
 import { matchIngredient } from '../../handbook/ingredient-names.ts';
 import type { FactOf } from '../../reading/fact.ts';
+import { capital } from '../../values/capital.ts';
 import { sum } from '../../values/decimal.ts';
 import type { Answer } from '../answer.ts';
 import type { Line } from '../reply.ts';
 import { dateSpan, moneySpan, ownWords, strong, text } from '../span.ts';
 import { shortDate } from '../words/dates.ts';
-import { capital } from '../words/packs.ts';
 
 type Step = FactOf<'step'>;
 

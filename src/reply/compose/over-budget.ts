@@ -1,5 +1,6 @@
 // A recipe that costs more than its stems money: the single changes that are enough, and the price that would hold it as it is.
 
+import { amountOf } from '../../buying/amount-words.ts';
 import type { Batch } from '../../buying/batches.ts';
 import { type Cure, curesFor } from '../../buying/cures.ts';
 import { priceToHold } from '../../buying/price-to-hold.ts';
@@ -9,7 +10,6 @@ import { type Decimal, zero } from '../../values/decimal.ts';
 import type { Answer, Manner } from '../answer.ts';
 import type { Block, Line } from '../reply.ts';
 import { moneySpan, ownWords, strong, text } from '../span.ts';
-import { amountOf } from '../words/packs.ts';
 
 /** Sundries beyond those planned for the piece have to come out of the stems money. */
 const stolen = (cost: RecipeCost): Decimal => (cost.sundriesOver.gt(0) ? cost.sundriesOver : zero);

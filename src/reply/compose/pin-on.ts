@@ -1,7 +1,9 @@
 // The pin-on sheet in the thread: board by board, a box to tick for each person, with the side and the care each one needs.
 
+import { boardName } from '../../handover/boards.ts';
 import { type PinOnGroup, type PinOnRow, pinOnList } from '../../handover/pin-on-list.ts';
 import { cautionsOnSheet } from '../../handover/work-at-hand.ts';
+import { capital } from '../../values/capital.ts';
 import type { Answer, Manner } from '../answer.ts';
 import type { Block, Line } from '../reply.ts';
 import { joined, ownWords, strong, text } from '../span.ts';
@@ -44,11 +46,6 @@ export const pinOnBlocks = ({ event, studio, manner }: Answer): readonly Block[]
     { block: 'next', line: text`For paper, say “print the sheets”.` },
   ];
 };
-
-const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
-
-export const boardName = ({ on, number }: { readonly on: 'board' | 'box'; readonly number: number }): string =>
-  `${on === 'board' ? 'Board' : 'Box'} ${number}`;
 
 const groupTitle = ({ board, rows }: PinOnGroup, { says }: Manner): Line =>
   text`${strong(boardName(board))}: ${counted(rows.length, board.piece, says)}${board.material === undefined ? '' : `, ${board.material}`}`;

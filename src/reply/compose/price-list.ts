@@ -7,13 +7,14 @@ import { itemsUsed } from '../../buying/quoted-prices.ts';
 import { unitCost, unitCostShown } from '../../buying/unit-cost.ts';
 import { ingredientKey, matchIngredient, slipOf } from '../../handbook/ingredient-names.ts';
 import type { FactOf } from '../../reading/fact.ts';
+import { capital } from '../../values/capital.ts';
 import { minorUnits } from '../../values/currency.ts';
 import { decimal } from '../../values/decimal.ts';
 import { fixedMoney } from '../../values/money.ts';
 import type { Answer } from '../answer.ts';
 import type { Block, Line } from '../reply.ts';
 import { joined, moneySpan, ownWords, plainLine, strong, text } from '../span.ts';
-import { capital, inUnit, perUnit } from '../words/packs.ts';
+import { inUnit, perUnit } from '../words/packs.ts';
 
 type Pack = FactOf<'pack'>;
 

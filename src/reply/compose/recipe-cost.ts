@@ -1,5 +1,6 @@
 // A recipe against the stems money: a row an ingredient, over or under, and what would be enough to bring it back. At the prices the event was quoted.
 
+import { amountWords } from '../../buying/amount-words.ts';
 import type { Batch } from '../../buying/batches.ts';
 import type { CostedLine, RecipeCost } from '../../buying/recipe-cost.ts';
 import type { PricedLine } from '../../pricing/price-order.ts';
@@ -10,7 +11,6 @@ import type { Answer, Manner } from '../answer.ts';
 import type { Block, Line } from '../reply.ts';
 import { assumedSpan, moneySpan, ownWords, plainLine, strong, text } from '../span.ts';
 import { pieceName } from '../words/names.ts';
-import { amountWords } from '../words/packs.ts';
 import { type BatchCost, costBatch, costedBatches } from './cost-batch.ts';
 import { missingBlocks } from './missing-prices.ts';
 import { isOver, overBlocks } from './over-budget.ts';

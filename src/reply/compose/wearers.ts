@@ -3,6 +3,7 @@
 import type { Source } from '../../handbook/sources.ts';
 import { careWords } from '../../handover/wearer-cares.ts';
 import { type KindCount, type Wearer, type WearersAsk, type WearersList, wearersList } from '../../handover/wearers.ts';
+import { capital } from '../../values/capital.ts';
 import type { Answer, Manner } from '../answer.ts';
 import type { Block, Line } from '../reply.ts';
 import { assumedSpan, countSpan, joined, ownWords, pieceSpan, strong, text } from '../span.ts';
@@ -69,15 +70,13 @@ const askedLine = (ask: WearersAsk, { says }: Manner): Line => {
     case 'unknown role':
       return text`I don't know what ${ownWords(ask.role)} usually wears and have put ${a(pieceName(ask.piece, says))}. Is that right?`;
     case 'not the usual piece':
-      return text`${capital(ask.role)}: ${pieceName(ask.piece, says)}, as nothing else is ordered; ${a(pieceName(ask.usual, says))} is more usual. Is that right?`;
+      return text`${ownWords(capital(ask.role))}: ${pieceName(ask.piece, says)}, as nothing else is ordered; ${a(pieceName(ask.usual, says))} is more usual. Is that right?`;
     case 'count is a range':
       return text`${ask.count} to ${ask.countMax} ${plural(ask.piece, says)}: the lists count ${ask.count}. How many is it to be?`;
   }
 };
 
 const a = (name: string): string => (name === 'piece' ? 'a piece' : `a ${name}`);
-
-const capital = (words: string): string => ownWords(words.charAt(0).toUpperCase() + words.slice(1)).text;
 
 const sourceNames = (sources: readonly Source[]): string =>
   [...new Set(sources.map(({ publisher, grade }) => publisher || grade))].join(', ');

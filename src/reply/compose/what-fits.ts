@@ -1,5 +1,6 @@
 // "What fits?": up to three recipes from the price list that use the stems money best in whole packs for this count, and a choice to take one of them.
 
+import { amountWords } from '../../buying/amount-words.ts';
 import type { FitForEvent } from '../../buying/fit-event.ts';
 import type { FittingRecipe } from '../../buying/what-fits.ts';
 import type { FactOf } from '../../reading/fact.ts';
@@ -8,7 +9,6 @@ import type { Answer } from '../answer.ts';
 import type { Block, Line } from '../reply.ts';
 import { joined, moneySpan, ownWords, plainLine, strong, text } from '../span.ts';
 import { counted, pieceName, plural } from '../words/names.ts';
-import { amountWords } from '../words/packs.ts';
 import { problemLine } from '../words/problems.ts';
 
 type Question = FactOf<'question'>;

@@ -1,9 +1,6 @@
-// Packs and what is in them, as people say it: "50 stems", "3 bunches of 50", "1 spool of 8 yd", "2/3 of a stem".
+// Packs and what is in them, as people say it: "50 stems", "3 bunches of 50", "1 spool of 8 yd".
 
 import type { Item } from '../../buying/item.ts';
-import type { Amount } from '../../buying/recipe-lines.ts';
-import { type Decimal, decimal } from '../../values/decimal.ts';
-import { printNumber } from '../../values/money.ts';
 
 const pluralOf = (word: string): string => {
   if (word === 'leaf') return 'leaves';
@@ -24,23 +21,3 @@ export const packsWords = (packs: number, item: Item): string => {
   const size = item.unit.measure === 'count' ? item.size.toFixed() : inUnit(item.size.toFixed(), item);
   return `${packs} ${packs === 1 ? pack : pluralOf(pack)} of ${size}`;
 };
-
-const denominators = [2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12];
-
-/** Plain decimals where two places hold it, else a fraction: 1.5, 0.25, 2/3, 1 2/3. */
-export const amountOf = (count: Decimal): string => {
-  if (count.decimalPlaces() <= 2) return count.toFixed();
-  const below = denominators.find((one) => count.times(one).minus(count.times(one).round()).abs().lessThan(decimal('1e-9')));
-  if (below === undefined) return printNumber(count, 2);
-  const whole = count.floor();
-  const above = count.minus(whole).times(below).round();
-  return whole.isZero() ? `${above.toFixed()}/${below}` : `${whole.toFixed()} ${above.toFixed()}/${below}`;
-};
-
-/** What a recipe line puts in one piece: "3", "2/3", "30 cm". */
-export const amountWords = (amount: Amount): string => {
-  if (amount.kind === 'stems') return amountOf(amount.stems);
-  return amount.kind === 'cut' ? `${printNumber(amount.length, 2)} ${amount.unit}` : amount.words;
-};
-
-export const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);

@@ -1,12 +1,12 @@
 // Recipe lines said back: "3 bunny tails", "2/3 rose", "30 cm velvet ribbon (groom)".
 
+import { amountWords } from '../../buying/amount-words.ts';
 import { recipeLine } from '../../buying/recipe-lines.ts';
 import { matchIngredient } from '../../handbook/ingredient-names.ts';
 import type { FactOf, RecipeLineFact } from '../../reading/fact.ts';
 import type { Line } from '../reply.ts';
 import { joined, ownWords, text } from '../span.ts';
 import { pieceName, plural, type Says } from './names.ts';
-import { amountWords } from './packs.ts';
 
 /** `listed`: names on the price list, which know the plural; without one the ingredient stays as it was said. */
 export const lineWords = (fact: RecipeLineFact, listed: readonly string[]): Line => {
