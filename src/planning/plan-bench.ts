@@ -10,11 +10,12 @@ import { comfortable, dayLimits } from './day-limits.ts';
 import { dayNumber, dayNumbered } from './day-number.ts';
 import { fillEarliest } from './earliest-deadline.ts';
 import type { EventToPlan } from './event-to-plan.ts';
+import { jobsThatFit } from './jobs-that-fit.ts';
 import { fillLatest } from './latest-fill.ts';
 import { latestStarts } from './latest-starts.ts';
 import { planEvent, tidy } from './plan-event.ts';
 import { isInside, tightestStretch } from './stretches.ts';
-import { whatFits } from './what-fits.ts';
+import { wholeDays } from './whole-days.ts';
 import { type PiecesOnDay, wholePieces } from './whole-pieces.ts';
 import { workingDays } from './working-days.ts';
 
@@ -26,9 +27,9 @@ export const planBench = (events: readonly EventToPlan[], rules: BenchRules, tod
   const { planned, notPlanned } = sortOut(events, now);
   const load = benchLoad(planned, rules, days, now);
   const { short, minutesShort } = fillEarliest(load.jobs, load.days);
-  const placed = whatFits(load.jobs, short);
+  const placed = jobsThatFit(load.jobs, short);
   const limits = dayLimits(placed, load.days);
-  const work = wholePieces(placed, fillLatest(placed, limits));
+  const work = wholePieces(placed, wholeDays(placed, limits, fillLatest(placed, limits)));
   const fits = minutesShort <= slightly;
   const tight = fits ? undefined : tightStretch(load, planned, now);
   const dayPlans = plansByDay(work, load, planned, now);

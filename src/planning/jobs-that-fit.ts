@@ -3,7 +3,7 @@
 import { type BenchJob, slightly } from './bench-job.ts';
 
 /** The jobs in the same order, each cut down to the pieces that fit, given the minutes of each that fit nowhere. */
-export const whatFits = (jobs: readonly BenchJob[], short: readonly number[]): readonly BenchJob[] => {
+export const jobsThatFit = (jobs: readonly BenchJob[], short: readonly number[]): readonly BenchJob[] => {
   const lacking = new Map<string, number>(); // bases that fit nowhere, by line
   return jobs.map((job, index) => {
     const line = `${job.event}/${job.line}`;
