@@ -6,7 +6,7 @@ import type { FactOf } from '../reading/fact.ts';
 import { addDays, parseDay } from '../values/day.ts';
 import { decimal } from '../values/decimal.ts';
 import { applyPriceEach, applyTotal } from './apply-order.ts';
-import { setMade } from './apply-progress.ts';
+import { setBroke, setMade } from './apply-progress.ts';
 import type { EventState, OrderLine } from './event.ts';
 
 type Change = FactOf<'change'>;
@@ -27,6 +27,8 @@ export const applyChange = (state: EventState, change: Change): EventState => {
       return changeMaterial(state, change);
     case 'made':
       return typeof change.to === 'number' ? setMade(state, change.piece ?? state.lines[0]?.piece ?? 'unspecified', change.to) : state;
+    case 'broke':
+      return typeof change.to === 'number' ? setBroke(state, change.piece ?? state.lines[0]?.piece ?? 'unspecified', change.to) : state;
     case 'piece':
       return {
         ...state,
@@ -41,9 +43,14 @@ export const applyChange = (state: EventState, change: Change): EventState => {
 export const linesMeant = (state: EventState, piece: PieceKind | undefined): readonly OrderLine[] =>
   piece && piece !== 'unspecified' ? state.lines.filter((line) => line.piece === piece) : state.lines.length === 1 ? state.lines : [];
 
-const changeCount = (state: EventState, { piece, to, by }: Change): EventState => {
+/** A count after its correction: to a value, by a difference, or times a factor. Half a piece is made whole. */
+export const correctedCount = (count: number, { to, by, times }: Change): number =>
+  typeof to === 'number' ? to : times === undefined ? count + Number(by ?? 0) : decimal(times).times(count).ceil().toNumber();
+
+const changeCount = (state: EventState, change: Change): EventState => {
+  const { piece } = change;
   const [line] = linesMeant(state, piece);
-  const count = typeof to === 'number' ? to : (line?.count ?? 0) + Number(by ?? 0);
+  const count = correctedCount(line?.count ?? 0, change);
   if (line) {
     return {
       ...state,

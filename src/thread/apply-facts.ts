@@ -16,13 +16,11 @@ import type { EventState } from './event.ts';
 type Apply<N extends FactName> = (state: EventState, fact: FactOf<N>) => EventState;
 const nothing = (state: EventState): EventState => state;
 
-const others: { readonly [N in Exclude<FactName, 'pieces' | 'price'>]: Apply<N> } = {
+const others: { readonly [N in Exclude<FactName, 'pieces' | 'price' | 'material'>]: Apply<N> } = {
   tax: (state, { basis, name, rate }) => ({
     ...state,
     tax: { ...state.tax, ...(basis ? { basis } : {}), ...(name ? { name } : {}), ...(rate ? { rate } : {}) },
   }),
-  material: (state, { material, piece }) =>
-    piece ? { ...state, lines: state.lines.map((line) => (line.piece === piece ? { ...line, material } : line)) } : { ...state, material },
   date: (state, { date, time, of }) => {
     const day = parseDay(date);
     if (!day || of === 'photos') return state;
@@ -55,13 +53,29 @@ const others: { readonly [N in Exclude<FactName, 'pieces' | 'price'>]: Apply<N> 
 export const applyFacts = (before: EventState, facts: readonly Fact[]): EventState => {
   const pieces = facts.filter((fact): fact is FactOf<'pieces'> => fact.fact === 'pieces');
   const prices = facts.filter((fact): fact is FactOf<'price'> => fact.fact === 'price');
-  const each = prices.find((price) => price.per === 'each');
+  const each = prices.find((price) => price.per === 'each' && price.piece === undefined);
   const total = prices.find((price) => price.per === 'all');
   let state = bindWaitingPrice(applyPieces(before, withPriceBeside(pieces, each)));
   if (each && pieces.length === 0) state = applyPriceEach(state, each);
+  for (const named of prices) {
+    if (named.per === 'each' && state.lines.some((line) => line.piece === named.piece)) state = applyPriceEach(state, named);
+  }
   if (total) state = applyTotal(state, total, new Set(pieces.map((fact): PieceKind => fact.piece)));
   for (const fact of facts) {
-    if (fact.fact !== 'pieces' && fact.fact !== 'price') state = (others[fact.fact] as Apply<FactName>)(state, fact);
+    if (fact.fact === 'material') state = applyMaterial(state, fact, kindsBeside(before, pieces));
+    else if (fact.fact !== 'pieces' && fact.fact !== 'price') state = (others[fact.fact] as Apply<FactName>)(state, fact);
   }
   return state;
+};
+
+/** "10 crowns at 120 fresh" in an order that holds other kinds says what the crowns are made of, and nothing about the others. */
+const kindsBeside = (before: EventState, pieces: readonly FactOf<'pieces'>[]): ReadonlySet<PieceKind> => {
+  const said = new Set(pieces.map((fact): PieceKind => fact.piece));
+  return before.lines.some(({ piece }) => piece !== 'unspecified' && !said.has(piece)) ? said : new Set();
+};
+
+const applyMaterial = (state: EventState, { material, piece }: FactOf<'material'>, beside: ReadonlySet<PieceKind>): EventState => {
+  const kinds = piece ? new Set([piece]) : beside;
+  if (kinds.size === 0) return { ...state, material };
+  return { ...state, lines: state.lines.map((line) => (kinds.has(line.piece) ? { ...line, material } : line)) };
 };

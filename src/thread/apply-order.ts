@@ -67,6 +67,10 @@ export const withPriceBeside = (facts: readonly FactOf<'pieces'>[], each: FactOf
 /** A price each said alone goes to the lines that have none; when all have one, it replaces them. Before any piece, it waits. */
 export const applyPriceEach = (state: EventState, fact: FactOf<'price'>): EventState => {
   if (state.lines.length === 0) return { ...state, price: { ...linePrice(fact), ...(fact.kind ? { kind: fact.kind } : {}) } };
+  // "crowns are 140 each": for this kind alone.
+  if (fact.piece && fact.piece !== 'unspecified' && state.lines.some((line) => line.piece === fact.piece)) {
+    return { ...state, lines: state.lines.map((line) => (line.piece === fact.piece ? { ...line, price: linePrice(fact) } : line)) };
+  }
   const { price: _total, ...rest } = state;
   const unpriced = state.lines.some((line) => !line.price);
   return { ...rest, lines: state.lines.map((line) => (unpriced && line.price ? line : { ...line, price: linePrice(fact) })) };

@@ -36,6 +36,12 @@ const withProgress = (state: EventState, piece: PieceKind, change: Partial<Progr
 export const setMade = (state: EventState, piece: PieceKind, made: number): EventState =>
   withProgress(state, piece, { made: Math.max(0, made) });
 
+/** "only 2 broke not 3": one that never broke is good after all. */
+export const setBroke = (state: EventState, piece: PieceKind, broke: number): EventState => {
+  const before = state.progress[piece] ?? none;
+  return withProgress(state, piece, { broke: Math.max(0, broke), made: Math.max(0, before.made + before.broke - broke) });
+};
+
 const setBases = (state: EventState, piece: PieceKind, bases: number): EventState =>
   withProgress(state, piece, { bases: Math.max(0, bases) });
 

@@ -5,7 +5,7 @@ import type { Fact, FactOf } from '../reading/fact.ts';
 import type { Ask, Choice } from '../reading/reading.ts';
 import type { Problem } from '../values/problem.ts';
 import { problem } from '../values/result.ts';
-import { linesMeant } from './apply-change.ts';
+import { correctedCount, linesMeant } from './apply-change.ts';
 import { kindsMeant } from './apply-progress.ts';
 import type { EventState, OrderLine } from './event.ts';
 import { settleSpent } from './settle-spent.ts';
@@ -30,12 +30,14 @@ export const settleInThread = (state: EventState, fact: Fact, beside: readonly F
 
 const settleChange = (state: EventState, change: FactOf<'change'>): Settled => {
   if (change.what === 'number') return settleBareNumber(state, change);
-  if (change.what !== 'count') return settled(change);
   const kinds = kindsMeant(state, undefined);
+  if ((change.what === 'made' || change.what === 'broke') && !change.piece && kinds.length > 1)
+    return askPiece(change, kinds, (piece) => ({ ...change, piece }));
+  if (change.what !== 'count') return settled(change);
   const meant = linesMeant(state, change.piece);
   if (meant.length === 1) return settled(change);
   if (meant.length > 1) return askWhichLine(meant, change);
-  if (change.piece && change.by !== undefined && kinds.length > 0) {
+  if (change.piece && (change.by !== undefined || change.times !== undefined) && kinds.length > 0) {
     return { kind: 'problem', problem: problem('no-such-piece', { piece: change.piece, known: kinds }) };
   }
   if (!change.piece && kinds.length > 1) return askPiece(change, kinds, (piece) => ({ ...change, piece }));
@@ -87,7 +89,7 @@ const askWhichLine = (lines: readonly OrderLine[], change: FactOf<'change'>): Se
       fact: 'pieces',
       words: change.words,
       ...line,
-      count: line === changed ? corrected(line.count, change) : line.count,
+      count: line === changed ? correctedCount(line.count, change) : line.count,
     }));
   const choices = lines.map((line) => ({
     words: `the ${line.count} ${line.wearer ? `for the ${line.wearer}` : `${line.piece}s`}`,
@@ -96,4 +98,3 @@ const askWhichLine = (lines: readonly OrderLine[], change: FactOf<'change'>): Se
   return { kind: 'ask', ask: { about: 'piece', why: 'which piece', words: change.words, choices } };
 };
 
-const corrected = (count: number, { to, by }: FactOf<'change'>): number => (typeof to === 'number' ? to : count + Number(by ?? 0));

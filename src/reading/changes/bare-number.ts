@@ -2,10 +2,15 @@
 
 import { type Finding, found, type Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
+import type { Token } from '../text/token.ts';
 import { bareWords, markers } from './change-words.ts';
 import { inZones, zonesOf } from './zones.ts';
 
 const star = /^\*$/;
+
+// "make that 45 pieces", "count is 55": only a count can be meant.
+const ofCount = (stretch: readonly Token[]): boolean =>
+  stretch.some((token) => /^(pieces|pcs|pcs|nos|count|qty|quantity|piece|pc|headcount|units)$/.test(token.text));
 
 export const bareNumber = (reader: Reader, part: Part): Finding | undefined => {
   const { tokens } = reader;
@@ -34,6 +39,6 @@ export const bareNumber = (reader: Reader, part: Part): Finding | undefined => {
   const from = range === undefined ? (old === undefined ? undefined : tokens[old]?.number?.amount) : number.amount;
   // "40 to 45" is a change only after "from" or a word of change; that is what the marker said.
   return found(reader, part.start, part.end, [
-    { fact: 'change', what: 'number', to: Number(to), ...(from === undefined ? {} : { from: Number(from) }) },
+    { fact: 'change', what: ofCount(stretch) ? 'count' : 'number', to: Number(to), ...(from === undefined ? {} : { from: Number(from) }) },
   ]);
 };

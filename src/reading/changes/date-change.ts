@@ -75,14 +75,14 @@ export const dateChange = (reader: Reader, part: Part): Finding | undefined => {
   // "20 done now, rest on friday" is no correction of the date.
   const dateWord = about.some((token) =>
     /^(date|date's|event|wedding|event's|moved|move|day|party|ceremony|handover|it's|its|changed|shifted|rescheduled|postponed|pushed|brought|meant|not|sorry|actually|correction|should|make|change|that|no)$/.test(
-      token.text,
+      token.text.replace(/(wedding|party|ceremony|do|handover)'s$/, '$1'),
     ),
   );
   if (!dateWord || about.some((token) => token.means['piece'] !== undefined && token.means['piece'] !== 'unspecified')) return undefined;
   // "nothing made today sorry": a day is not the event's new date unless the words are about a date.
   const about_ = about.some((token) =>
     /^(date|date's|event|wedding|event's|day|moved|move|changed|shifted|rescheduled|postponed|pushed|brought|party|ceremony|handover|preponed)$/.test(
-      token.text,
+      token.text.replace(/(wedding|party|ceremony|do|handover)'s$/, '$1'),
     ),
   );
   const others = about.filter((_, at) => part.start + at < read.start || part.start + at >= read.end);
@@ -107,13 +107,27 @@ const timeIn = (reader: Reader, part: Part, date: DateRead): string | undefined 
   return undefined;
 };
 
+// "4pm not 2": the old hour is of the same half of the day.
+const oldHour = (reader: Reader, index: number, zones: ReturnType<typeof zonesOf>): { end: number; time: string } | undefined => {
+  const hour = Number(reader.tokens[index]?.number?.amount);
+  if (!isNumber(reader.tokens[index], 'plain') || !inZones(zones.old, index) || !Number.isInteger(hour) || hour < 1 || hour > 12)
+    return undefined;
+  return { end: index + 1, time: `${String(hour <= 7 ? hour + 12 : hour).padStart(2, '0')}:00` };
+};
+
 const timeWords = /^(ceremony|event|wedding|time|time's|times|start|starts|starting|handover|pickup|collection|party|its|it's|moved|now)$/;
+// "actually 4pm not 2": nothing but times and words of correction.
+const onlyTimes = (reader: Reader, part: Part): boolean =>
+  reader.tokens
+    .slice(part.start, part.end)
+    .every((token) => token.kind !== 'word' || bareWords.has(token.text) || /^(pm|am|noon|midday|half|past)$/.test(token.text));
 const timeChange = (reader: Reader, part: Part, zones: ReturnType<typeof zonesOf>): Finding | undefined => {
-  if (!reader.tokens.slice(part.start, part.end).some((token) => timeWords.test(token.text.replace(/'s$/, '')))) return undefined;
+  const named = reader.tokens.slice(part.start, part.end).some((token) => timeWords.test(token.text.replace(/'s$/, '')));
+  if (!named && !onlyTimes(reader, part)) return undefined;
   let to: string | undefined;
   let from: string | undefined;
   for (let index = part.start; index < part.end; index++) {
-    const time = timeAt(reader, index, zones.old.length > 0);
+    const time = timeAt(reader, index, zones.old.length > 0) ?? (to === undefined ? undefined : oldHour(reader, index, zones));
     if (time === undefined) continue;
     if (inZones(zones.old, time.end - 1)) from ??= time.time;
     else to ??= time.time;

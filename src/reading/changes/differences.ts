@@ -55,6 +55,29 @@ const forms: readonly (readonly [ReturnType<typeof pattern>, number])[] = (
   ] as const
 ).map(([source, sign]) => [pattern(source), sign]);
 
+// "double the bouts", "twice as many crowns", "half the corsages"
+const factors: readonly (readonly [ReturnType<typeof pattern>, string])[] = (
+  [
+    ['(double|doubling|twice) (up)? (on)? (the|as many|all|all the)? (<p:piece>) (please|pls|now|order|count)?', '2'],
+    ['(double|doubling) (the)? (order|count|number|numbers|quantity|qty) (please|pls|now)?', '2'],
+    ['(double|doubling) (it|that|them) (all)? (please|pls|now)?', '2'],
+    ['(triple|treble) (up)? (on)? (the|all|all the)? (<p:piece>|order|count|number|quantity|qty|it|that|them) (please|pls|now)?', '3'],
+    ['(halve|cut in half) (the|all|all the)? (<p:piece>|order|count|number|quantity|qty|it|that|them) (please|pls|now)?', '0.5'],
+    ['(the|all the)? <p:piece> (doubled|have doubled|has doubled)', '2'],
+    ['(the|all the)? <p:piece> (halved|have halved|has halved)', '0.5'],
+  ] as const
+).map(([source, by]) => [pattern(source), by]);
+
+/** A count times a factor; a whole message, so that "double ribbon" or "double check" is not one. */
+export const countFactor = (tokens: readonly Token[], start: number, end: number): { match: Match; fact: Unworded } | undefined => {
+  for (const [form, times] of factors) {
+    const match = form.at(tokens, start, end);
+    if (match !== undefined && match.end === end)
+      return { match, fact: { fact: 'change', what: 'count', times, ...kindOf(match.kept['p']) } };
+  }
+  return undefined;
+};
+
 const countOf = (match: Match): number => {
   const number = match.kept['n']?.number;
   return number === undefined ? 1 : Number(number.amount);
@@ -66,6 +89,9 @@ export const countDifference = (tokens: readonly Token[], index: number, end: nu
     const match = form.at(tokens, index, end);
     if (match === undefined || match.kept['n']?.number?.max !== undefined) continue;
     const next = tokens[match.end];
+    // "added 2 bridesmaids" counts people, not pieces.
+    if (match.kept['p'] === undefined && ['role', 'bench', 'ingredient', 'other', 'pack'].some((tag) => next?.means[tag] !== undefined))
+      continue;
     if (next?.means['each'] !== undefined || /^(@|to|left|at|remaining|go)$/.test(next?.text ?? '')) return undefined;
     const piece = kindOf(match.kept['p']);
     const change: Change = { fact: 'change', what: 'count', by: sign * countOf(match), ...piece };
@@ -78,7 +104,7 @@ const off = pattern(
   '(knock|take|drop|cut|reduce|lower|bring|shave|minus|less|come down|discount|down|lose|knocked) (it|them|the price|price|that|off)? (down)? (by)? (another)? (<n:money>|<n:plain>|a dollar|a quid|a pound|a euro|a rand|a buck|50p) (off|down)? (of)? (a piece|<each>|each|the price|it|them|all|per piece|from each|off each|on each|the each price|the unit price)?',
 );
 const on = pattern(
-  '(add|put|bump|up|raise|increase|lift|upped|push|stick|whack|plus) (it|them|the price|price|that|on|another)? (up)? (by)? (another)? (<n:money>|<n:plain>|a dollar|a quid|a pound|a euro|a rand|a buck) (on|to|onto|more|up)? (of)? (a piece|<each>|each|the price|it|them|all|per piece|to each|on each|onto each|the each price|to the price|on the price)?',
+  '(add|another|an extra|extra|a further|put|bump|up|raise|increase|lift|upped|push|stick|whack|plus) (it|them|the price|price|that|on|another)? (up)? (by)? (another)? (<n:money>|<n:plain>|a dollar|a quid|a pound|a euro|a rand|a buck) (on|to|onto|more|up)? (of)? (a piece|<each>|each|the price|it|them|all|per piece|to each|on each|onto each|the each price|to the price|on the price)?',
 );
 const moreEach = pattern(
   '(<n:money>|a dollar|a quid|a pound|a buck|a rand|a euro) (more|less|off|dearer|cheaper|extra|up|down) (<each>|each|per piece|a piece)?',
@@ -106,7 +132,9 @@ export const priceDifference = (tokens: readonly Token[], index: number, end: nu
       !words.some((word) => /^(off|more|up|down|by|dearer|cheaper|less|knock)$/.test(word))
     )
       continue;
-    if (tokens[match.end]?.means['piece'] !== undefined) continue;
+    // "add 50p to each buttonhole"
+    const aimed = tokens[match.end]?.means['piece'] === undefined ? undefined : tokens[match.end];
+    if (aimed !== undefined && !/^(each|the)$/.test(words.at(-1) ?? '') && !named) continue;
     const direction = sign === 0 ? (words.some((word) => priceSign.test(word)) ? -1 : 1) : sign;
     const amount = number?.amount ?? '1';
     const all = stretch.some((token) => token.means['all'] !== undefined);
@@ -118,6 +146,8 @@ export const priceDifference = (tokens: readonly Token[], index: number, end: nu
         by: direction < 0 ? `-${amount}` : amount,
         ...(all ? { per: 'all' as const } : named ? { per: 'each' as const } : {}),
         ...(number?.currency === undefined ? {} : { currency: number.currency }),
+        ...(number?.symbol === undefined ? {} : { symbol: number.symbol }),
+        ...kindOf(match.kept['p'] ?? aimed),
       },
     };
   }
@@ -125,8 +155,21 @@ export const priceDifference = (tokens: readonly Token[], index: number, end: nu
 };
 
 const shiftForm = pattern(
-  "(preponed|advanced|moved|move|pushed|push|postponed|postpone|delayed|brought|bring|shifted|shift|rescheduled|slid|slipped|put|back|forward|forwards|moving|changed|is|it's|its|now|event|date|wedding|been) (it|the|date|event|wedding|their|that|date's|is|been|has|everything)? (date|event|wedding|one|back|forward|forwards|out|on|up|preponed|postponed|moved|pushed)? (back|forward|forwards|out|on|up|by|now)? (by|a further|another|about)? (<d:duration>|a week|a day|a fortnight|a month|one week|one day|week|fortnight|day) (later|earlier|forward|forwards|back|sooner|on|out|early|late)?",
+  "(wedding's|event's|party's|do's|everything's|ceremony's|preponed|advanced|moved|move|pushed|push|postponed|postpone|delayed|brought|bring|shifted|shift|rescheduled|slid|slipped|put|back|forward|forwards|moving|changed|is|it's|its|now|event|date|wedding|been) (it|the|date|event|wedding|their|that|date's|is|been|has|everything)? (date|event|wedding|one|back|forward|forwards|out|on|up|preponed|postponed|moved|pushed)? (back|forward|forwards|out|on|up|by|now)? (by|a further|another|about)? (<d:duration>|a week|a day|a fortnight|a month|one week|one day|week|fortnight|day) (later|earlier|forward|forwards|back|sooner|on|out|early|late)?",
 );
+
+// "a week later", and nothing else
+const shiftAlone = pattern(
+  '(<d:duration>|a week|a day|a fortnight|one week|one day) (later|earlier|sooner|forward|back) (now|please|pls|than planned|sorry|then)?',
+);
+const bareShift = (tokens: readonly Token[], index: number, end: number): Match | undefined => {
+  const match = shiftAlone.at(tokens, index, end);
+  const before = tokens[index - 1];
+  return match?.end === end &&
+    (before === undefined || before.kind === 'line' || /^(,|now|its|it's|is|be|event|wedding|actually|sorry)$/.test(before.text))
+    ? match
+    : undefined;
+};
 
 const days = (match: Match, tokens: readonly Token[]): number | undefined => {
   const number = match.kept['d']?.number;
@@ -145,7 +188,7 @@ export const dateShift = (
   index: number,
   end: number,
 ): { match: Match; days: number; direction: -1 | 0 | 1 } | undefined => {
-  const match = shiftForm.at(tokens, index, end);
+  const match = shiftForm.at(tokens, index, end) ?? bareShift(tokens, index, end);
   if (match === undefined) return undefined;
   const by = days(match, tokens);
   const words = tokens.slice(match.start, match.end).map((token) => token.text);

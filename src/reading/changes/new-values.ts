@@ -6,16 +6,13 @@ import { findPrices } from '../order/prices.ts';
 import { countOf } from '../order/read-order.ts';
 import { pattern } from '../pattern.ts';
 import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
-import { isMaterial } from '../phrases/material-said.ts';
-import { taxAt } from '../phrases/tax-basis.ts';
-import { doneWord } from '../progress/done-words.ts';
 import type { Part } from '../text/message.ts';
 import { isCount } from '../text/token.ts';
 import { markers } from './change-words.ts';
+import { materialChange, taxChange } from './tax-and-material.ts';
+import { brokeChange, madeChange } from './work-counts.ts';
 import { inZones, type Zones, zonesOf } from './zones.ts';
 
-const doneAfter = pattern(`<n:count> (of them)? (<p:piece>)? (were|was|are|is)? (${doneWord})`);
-const doneBefore = pattern('(made|did|done|finished|completed) (only|just)? <n:count>');
 const isNow = pattern(
   '(the)? <p:piece> (are|is|count|order|number|should be|to be|now|needs to be|go to|to|up to|down to|<upTo>|changed to|=|:|drop to|from|be|at|should have been|goes to|dropping to|gone to|reduced to|cut to|is now|are now)? (now|to|only|at|<upTo>|up to|<upTo>|down to|meant to be)? <n:count>',
 );
@@ -37,31 +34,10 @@ export const newValues = (reader: Reader, part: Part): Finding[] => {
   const marked = zones.old.length > 0 || markers.some((marker) => marker.in(tokens, part.start, part.end) !== undefined);
   if (!marked || otherPrice.in(tokens, part.start, part.end) !== undefined) return [];
   const own = narrowed(reader, part);
-  const facts: Unworded[] = [...madeChange(reader, part, zones)];
+  const facts: Unworded[] = [...(brokeChange(reader, part, zones) ?? madeChange(reader, part, zones))];
   if (facts.length === 0) facts.push(...countAndPrice(own, part, zones));
   facts.push(...taxChange(reader, part, zones), ...materialChange(reader, part, zones));
   return facts.length === 0 ? [] : [found(reader, part.start, part.end, facts)];
-};
-
-const madeChange = (reader: Reader, part: Part, zones: Zones): Unworded[] => {
-  const match = doneAfter.in(reader.tokens, part.start, part.end) ?? doneBefore.in(reader.tokens, part.start, part.end);
-  if (match?.kept['n'] === undefined) return [];
-  const at = reader.tokens.indexOf(match.kept['n']);
-  const numbers = reader.tokens.slice(part.start, part.end).flatMap((token, offset) => (isCount(token) ? [part.start + offset] : []));
-  const fresh = numbers.find((index) => inZones(zones.fresh, index));
-  const old = numbers.find((index) => inZones(zones.old, index));
-  const to = reader.tokens[fresh ?? at]?.number?.amount;
-  const from = old === undefined ? undefined : reader.tokens[old]?.number?.amount;
-  const piece = match.kept['p']?.means['piece'];
-  return [
-    {
-      fact: 'change',
-      what: 'made',
-      to: Number(to),
-      ...(from === undefined ? {} : { from: Number(from) }),
-      ...(piece === undefined || piece === 'unspecified' ? {} : { piece: piece as 'buttonhole' }),
-    },
-  ];
 };
 
 const countAndPrice = (own: Reader, part: Part, zones: Zones): Unworded[] => {
@@ -87,6 +63,23 @@ const countAndPrice = (own: Reader, part: Part, zones: Zones): Unworded[] => {
       to: was ? Number(range?.max) : count,
       ...(was ? { from: count } : from?.form === 'plain' ? { from: Number(from.amount) } : {}),
       ...(mention.kind === 'unspecified' ? {} : { piece: mention.kind }),
+    });
+  }
+  // "48 not 84 lapels": the kind is named with the old number.
+  const oldMention =
+    mentions.length > 0
+      ? undefined
+      : findMentions(own).find((mention) => mention.count !== undefined && inZones(zones.old, mention.countIndex ?? -1));
+  const lone = tokens.flatMap((token, index) => (within(part, index) && inZones(zones.fresh, index) && isCount(token) ? [index] : []));
+  const [loneAt] = lone;
+  if (oldMention !== undefined && loneAt !== undefined && lone.length === 1 && tokens[loneAt + 1]?.means['each'] === undefined) {
+    used.add(loneAt);
+    facts.push({
+      fact: 'change',
+      what: 'count',
+      to: Number(tokens[loneAt]?.number?.amount),
+      from: countOf(oldMention).count,
+      ...(oldMention.kind === 'unspecified' ? {} : { piece: oldMention.kind }),
     });
   }
   for (let index = part.start; index < part.end; index++) {
@@ -129,10 +122,17 @@ const countAndPrice = (own: Reader, part: Part, zones: Zones): Unworded[] => {
   const prices = findPrices(own, used).filter(
     (price) => inZones(zones.fresh, price.index) && (price.per !== 'unsaid' || price.number.form === 'money' || price.at || named),
   );
+  // "bouts should be $14 each": the only kind named, with no number of its own.
+  const kinds = new Set(
+    mentions.filter((mention) => mention.countIndex === undefined && mention.kind !== 'unspecified').map((mention) => mention.kind),
+  );
+  const [kind, otherKind] = kinds;
+  const of =
+    kind === undefined || otherKind !== undefined || mentions.some((mention) => mention.countIndex !== undefined) ? {} : { piece: kind };
   for (const price of prices)
     facts.push(
       priceChange(
-        price,
+        { ...of, ...price },
         negated,
         from,
         tokens.slice(part.start, part.end).some((token) => token.text === 'from'),
@@ -171,69 +171,7 @@ const priceChange = (
     ...(was === undefined ? {} : { from: was }),
     ...(per === undefined ? {} : { per }),
     ...(price.number.currency === undefined ? {} : { currency: price.number.currency }),
+    ...(price.number.symbol === undefined ? {} : { symbol: price.number.symbol }),
     ...(price.piece === undefined ? {} : { piece: price.piece }),
   };
-};
-
-const taxChange = (reader: Reader, part: Part, zones: Zones): Unworded[] => {
-  for (let index = part.start; index < part.end; index++) {
-    if (!inZones(zones.fresh, index)) continue;
-    const tax = taxAt(reader, index);
-    if (tax === undefined || tax.match.end > part.end) continue;
-    const before = zones.old.some(([from, to]) => tokensSay(reader, from, to, /^(plus|on top|\+|ex|excl|extra|exclusive|excluding)$/))
-      ? 'on top'
-      : zones.old.some(([from, to]) => reader.tokens.slice(from, to).some((token) => token.means['included'] !== undefined))
-        ? 'included'
-        : undefined;
-    return [
-      {
-        fact: 'change',
-        what: 'tax',
-        to: tax.fact.basis,
-        ...(before === undefined || before === tax.fact.basis ? {} : { from: before }),
-        ...(tax.fact.name === undefined ? {} : { name: tax.fact.name }),
-      },
-    ];
-  }
-  // "not inc, plus": only the old basis may carry the tax's name.
-  for (const [start, end] of zones.old) {
-    for (let index = start; index < end; index++) {
-      const tax =
-        taxAt(reader, index) ?? (reader.tokens[index]?.means['included'] !== undefined ? { fact: { basis: 'included' } } : undefined);
-      if (
-        tax === undefined ||
-        !zones.fresh.some(([from, to]) =>
-          reader.tokens.slice(from, to).some((token) => /^(plus|on top|ex|excl|\+|extra)$/.test(token.text)),
-        )
-      )
-        continue;
-      if (tax.fact.basis === 'included') return [{ fact: 'change', what: 'tax', to: 'on top', from: 'included' }];
-    }
-  }
-  return [];
-};
-
-const tokensSay = (reader: Reader, from: number, to: number, words: RegExp): boolean =>
-  reader.tokens.slice(from, to).some((token) => words.test(token.text));
-
-const materialChange = (reader: Reader, part: Part, zones: Zones): Unworded[] => {
-  const at = (zone: Zones['fresh']): number =>
-    reader.tokens.findIndex((_, index) => within(part, index) && inZones(zone, index) && isMaterial(reader, index));
-  const fresh = at(zones.fresh);
-  if (fresh < 0) return [];
-  const to = reader.tokens[fresh]?.means['material'] ?? '';
-  const old = at(zones.old);
-  const from = old < 0 ? undefined : reader.tokens[old]?.means['material'];
-  const piece = reader.tokens
-    .slice(part.start, part.end)
-    .find((token) => token.means['piece'] !== undefined && token.means['piece'] !== 'unspecified')?.means['piece'];
-  return [
-    {
-      fact: 'change',
-      what: 'material',
-      to,
-      ...(from === undefined ? {} : { from }),
-      ...(piece === undefined ? {} : { piece: piece as 'buttonhole' }),
-    },
-  ];
 };

@@ -10,16 +10,22 @@ export interface Zones {
 }
 
 const notNow = pattern(
-  "(not|instead of|rather than|isn't|isnt|wasn't|wasnt|aren't|arent|never|no longer|as opposed to|and not|was|were|used to be|down from|up from|in place of|ain't)",
+  "(not|instead of|rather than|isn't|isnt|wasn't|wasnt|aren't|arent|never|no longer|as opposed to|and not|was|were|used to be|down from|up from|in place of|ain't|earlier (i|we) (said|told|wrote|put|quoted|gave)|before (i|we) (said|told)|previously|(i|we) (told|said|quoted) (earlier|before)|earlier it was|was told)",
 );
-const saidMeant = pattern('(said|put|typed|wrote) <any> <any>{0,3} (meant|mean|should) <any>');
+const saidMeant = pattern(
+  "(said|put|typed|wrote|told) <any> <any>{0,3} ((meant|mean|should)|(but|,|-) (its|it's|it|actually|only|really|make|really) (is|was|only|actually|should|be|it)?) <any>",
+);
 const fromTo = pattern('(from) <a:any> <any>{0,3} to');
 // "tax not included" takes nothing back.
 const taxNegated = (tokens: readonly Token[], index: number): boolean => {
   const [before, next, after] = [tokens[index - 1], tokens[index + 1], tokens[index + 2]];
   const isTax = (token: Token | undefined): boolean =>
     token?.means['taxName'] !== undefined || token?.means['taxWord'] !== undefined || token?.text === 'is';
-  return next?.means['included'] !== undefined && (isTax(before) || isTax(after));
+  // "plus gst not incl" says both.
+  const said = tokens
+    .slice(Math.max(0, index - 3), index)
+    .some((token) => token.means['onTop'] !== undefined || /^(plus|\+|ex|top|extra|added)$/.test(token.text));
+  return !said && next?.means['included'] !== undefined && (isTax(before) || isTax(after));
 };
 
 const tags = wordList(`
@@ -52,9 +58,15 @@ export const zonesOf = (tokens: readonly Token[], start: number, end: number): Z
       ],
     };
   }
+  const arrow = tokens.findIndex(
+    (token, index) => index > start && index < end - 1 && token.text === '>' && tokens.slice(start, index).some(comparable),
+  );
+  if (arrow > 0 && tokens.slice(arrow, end).some(comparable)) return { old: [[start, arrow]], fresh: [[arrow + 1, end]] };
   const said = saidMeant.in(tokens, start, end);
   if (said !== undefined) {
-    const meant = tokens.findIndex((token, index) => index > said.start && index < said.end && /^(meant|mean|should)$/.test(token.text));
+    const meant = tokens.findIndex(
+      (token, index) => index > said.start + 1 && index < said.end && /^(meant|mean|should|but|,|-)$/.test(token.text),
+    );
     return {
       old: [[said.start + 1, meant]],
       fresh: [

@@ -13,7 +13,9 @@ const took = [
   pattern(
     '(took|spent|taken|it took|that took) (us|me|about|a total of|just|nearly|roughly|over){0,2} <d:duration> (in total|all up|total|altogether)? (for|on|to make|to do|making|doing|to finish) (the|all|about|all the)? (<n:count>)? (of them)? (<p:piece>)?',
   ),
-  pattern('<n:count> (<p:piece>)? (took|taken|in|done in|made in) (us|me|about|just|only)? <d:duration>'),
+  pattern(
+    '<n:count> (<p:piece>)? (took|taken|in|done in|made in|finished in|boxed in|all done in|done and dusted in) (us|me|about|just|only)? <d:duration>',
+  ),
   pattern('(took) (us|me|about|a total of){0,2} <d:duration> (in total|all up|total|altogether|all in)?'),
 ];
 const unused = pattern(
@@ -24,11 +26,13 @@ const steps: readonly (readonly [ReturnType<typeof pattern>, FactOf<'step'>['ste
     pattern("(have|i've|ive|we've|weve|just|i|we)? (ordered|placed the order for|order placed for|bought) (all)? (the|our|more|all the)? "),
     'ordered',
   ],
+  [pattern("(have|i've|ive|we've|weve|just|i|we)? (hung|hung up|hanging) (up)? (all)? (the|our|some)? "), 'hung'],
   [pattern('(order placed|orders in|order is in|order sent|all ordered)'), 'ordered'],
 ];
 const arrivedAfter = pattern(
   "(is|are|has|have|'s|all)? (in|here|arrived|landed|turned up|come|came in|came|delivered|been delivered|received|come in)",
 );
+const hungAfter = pattern("(is|are|has|have|'s|all|been|now){0,3} (hung|hanging|hung up|up drying) (to dry|up|now)?");
 const arrivedVerb = pattern('(received|got|picked up|collected) (the|our|all the)?');
 const wholes: readonly (readonly [ReturnType<typeof pattern>, FactOf<'step'>['step']])[] = [
   [
@@ -49,7 +53,7 @@ const wholes: readonly (readonly [ReturnType<typeof pattern>, FactOf<'step'>['st
     ),
     'cancelled',
   ],
-  [pattern('(all|the|everything|statice|bunches)? (is|are)? (hung|hanging|hung up)'), 'hung'],
+  [pattern('(all|the|everything|bunches|flowers|stems|lot)? (is|are|been)? (now|all)? (hung|hanging|hung up|up drying)'), 'hung'],
   [pattern('(checked the drying|drying checked|drying is fine|checked the drying racks|all dry now|drying is done)'), 'drying checked'],
 ];
 
@@ -75,6 +79,10 @@ const find = (reader: Reader): Finding[] =>
         if (!findings.some((other) => other.start < match.end && match.start < other.end))
           findings.push(found(reader, match.start, match.end, [fact]));
       };
+      const addBoth = (match: Match, facts: readonly Unworded[]): void => {
+        if (!findings.some((other) => other.start < match.end && match.start < other.end))
+          findings.push(found(reader, match.start, match.end, facts));
+      };
       const money = spent.in(tokens, part.start, part.end);
       if (money?.kept['n']?.number !== undefined) add(money, { fact: 'actual', what: 'spent', amount: money.kept['n'].number.amount });
       for (const form of took) {
@@ -84,13 +92,17 @@ const find = (reader: Reader): Finding[] =>
         if (/^(does|do|makes|make|can|about)$/.test(tokens[match.start - 1]?.text ?? '')) continue; // a habit, not this job
         const count = match.kept['n']?.number?.amount;
         if (count === undefined && match.kept['p'] === undefined && part.end - match.end > 1) continue;
-        add(match, {
+        const spent: Unworded = {
           fact: 'actual',
           what: 'minutes',
           minutes: time,
           ...(count === undefined ? {} : { count: Number(count) }),
           ...kindOf(match),
-        });
+        };
+        // "12 done in 90 min" says both what is made and how long it took.
+        const finished = tokens.slice(match.start, match.end).some((token) => /^(done|made|finished|boxed)$/.test(token.text));
+        if (finished && count !== undefined) addBoth(match, [{ fact: 'made', count: Number(count), ...kindOf(match) }, spent]);
+        else add(match, spent);
       }
       const spare = unused.in(tokens, part.start, part.end);
       if (spare !== undefined && !/^(left over|over)$/.test('')) {
@@ -132,7 +144,10 @@ const find = (reader: Reader): Finding[] =>
           index + (tokens[index + 1]?.text === "'" || tokens[index + 1]?.text === 's' ? 2 : 1),
           part.end,
         );
-        if (match !== undefined && match.end >= part.end - 1)
+        const hung = hungAfter.at(tokens, index + 1, part.end);
+        if (hung !== undefined && hung.end >= part.end - 1)
+          add({ ...hung, start: index }, { fact: 'step', step: 'hung', item: token.means['ingredient'] });
+        else if (match !== undefined && match.end >= part.end - 1)
           add({ ...match, start: index }, { fact: 'step', step: 'received', item: token.means['ingredient'] });
       }
       const got = arrivedVerb.at(tokens, part.start, part.end);

@@ -3,7 +3,7 @@
 import { bareNumber } from '../changes/bare-number.ts';
 import { strongMarkers } from '../changes/change-words.ts';
 import { dateChange } from '../changes/date-change.ts';
-import { countDifference, priceDifference } from '../changes/differences.ts';
+import { countDifference, countFactor, priceDifference } from '../changes/differences.ts';
 import { newValues } from '../changes/new-values.ts';
 import { swapped } from '../changes/swap.ts';
 import { pattern } from '../pattern.ts';
@@ -21,6 +21,11 @@ const readPart = (reader: Reader, part: Part): Finding[] => {
   if (stretch.some((token) => (token.kind === 'word' && notForStudio.test(token.text)) || token.number?.form === 'temperature')) return [];
   const swap = swapped(reader, part);
   if (swap !== undefined) return [swap];
+  const opening = /^(ok|actually|sorry|can|you|we|please|pls|oh|they|want|to|now|,|lets|let's)$/;
+  let from = part.start;
+  while (from < part.end && opening.test(tokens[from]?.text ?? '')) from += 1;
+  const factor = countFactor(tokens, from, part.end);
+  if (factor !== undefined) return [found(reader, part.start, part.end, [factor.fact])];
   const moved = dateChange(reader, part);
   if (moved !== undefined) return [moved];
   const doneAt = doneForm.in(tokens, part.start, part.end);

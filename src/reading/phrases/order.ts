@@ -41,6 +41,14 @@ const refined = (mentions: readonly Mention[]): Mention[] => {
 // "we quoted 18 each last year" is another job's price.
 const lastTime = pattern('(last|previous) (year|time|season|month|week|wedding|event|one|job)');
 
+const workTold = pattern(
+  "(we|i|just|ok|we've|i've|ive|weve|have|and|all|so|jo|finally){0,3} (finished|did|done|completed|boxed|knocked|wired|taped|packed|broke|lost|binned|dropped|remade|redid)",
+);
+
+const didSome = pattern('(made|did|finished|completed|boxed) (about|around|only|just)? <count>');
+const tellsWork = (reader: Reader): boolean =>
+  workTold.at(reader.tokens, 0, reader.tokens.length) !== undefined || didSome.in(reader.tokens, 0, reader.tokens.length) !== undefined;
+
 const wanted = new Set([
   'need',
   'want',
@@ -95,6 +103,8 @@ const find = (reader: Reader): Finding[] => {
     series.length > 0 ? series : withListed(reader, all, counts, [...findPrices(reader, counts, ends), ...pairPrices(reader, all)]);
   const prices = namedBefore(all, said);
   const mentions = needed(reader, pricedOnly(certain(reader, all, prices), prices), prices);
+  // "finished the last 6 crowns" orders nothing, whatever else it says.
+  if (prices.every((price) => price.number.form === 'plain' && !price.at) && tellsWork(reader)) return [];
   const ordered = mentions.filter((mention) => mention.countIndex !== undefined);
   if (ordered.length === 0 && prices.length === 0) return [];
   if (ordered.length === 0 && lastTime.in(reader.tokens, 0, reader.tokens.length) !== undefined) return [];

@@ -6,6 +6,7 @@ import { type Finding, found, type Phrase, type Reader, type Unworded } from '..
 import { followers, intent } from '../progress/done-words.ts';
 import {
   allBut,
+  allButFirst,
   amountOf,
   type Build,
   countedForms,
@@ -18,6 +19,8 @@ import {
 } from '../progress/finished-forms.ts';
 import { listAfter, listBeforeDone } from '../progress/lists.ts';
 import { leftForms, lossForms, madeGood, saysLeft, spareForm, stageForms, stageIn } from '../progress/losses.ts';
+import { bareShare, halfAlone } from '../progress/shares.ts';
+import { plainCount, sameKind, summed, totalOnly, wholeSoFar } from '../progress/sums.ts';
 import type { Part } from '../text/message.ts';
 import type { Token } from '../text/token.ts';
 
@@ -84,7 +87,7 @@ const findPart = (reader: Reader, part: Part): Finding[] => {
       { fact: 'made', count: amountOf(pair.kept['n']), ...pieceIn(pair) },
       { fact: 'left', count: amountOf(pair.kept['m']) },
     ]);
-  const but = allBut.in(tokens, part.start, part.end);
+  const but = allBut.in(tokens, part.start, part.end) ?? allButFirst.in(tokens, part.start, part.end);
   if (but !== undefined) take(but, [{ fact: 'left', count: amountOf(but.kept['n']), ...pieceIn(but) }]);
   const whole = cumulative.in(tokens, part.start, part.end) !== undefined;
   const list = listBeforeDone(reader, part, open);
@@ -116,10 +119,22 @@ const findPart = (reader: Reader, part: Part): Finding[] => {
   const last = findings
     .filter((finding) => finding.facts?.some((fact) => fact.fact === 'made' && fact.count !== undefined && fact.all !== true))
     .at(-1);
-  if (last !== undefined) for (const each of listAfter(reader, last.end, part.end)) take(each.match, each.facts);
+  if (last !== undefined)
+    for (const each of listAfter(reader, last.end, part.end))
+      take(
+        each.match,
+        each.facts.map((fact) => sameKind(fact, last)),
+      );
+  // "made 12 today, total 30 of 45": the share says the whole.
+  const shares = findings.flatMap((finding) => finding.facts ?? []).some((fact) => fact.fact === 'made' && fact.of !== undefined);
+  if (shares)
+    for (const finding of findings.filter((each) => plainCount(each) !== undefined || totalOnly(each)))
+      findings[findings.indexOf(finding)] = { start: finding.start, end: finding.end };
   const made = findings.some((finding) => finding.facts?.some((fact) => fact.fact === 'made'));
   if (spares !== undefined && spare !== undefined && !made)
-    findings.push(found(reader, spares.start, spares.end, [{ fact: 'made', spares: spare, ...pieceIn(spares) }]));
+    findings.push(found(reader, spares.start, spares.end, [{ fact: 'made', count: spare, spares: spare, ...pieceIn(spares) }]));
+  const settled = wholeSoFar(reader, part, findings, open);
+  if (settled !== undefined) return settled;
   const ending = made ? thatIsAll.in(tokens, part.start, part.end) : undefined;
   if (ending !== undefined && open(ending.start)) take(ending, [{ fact: 'made', all: true }]);
   for (const form of stageForms)
@@ -149,18 +164,13 @@ const makeGood = (
     take(again, [{ fact: 'made', count: lost.count, remade: true, ...(lost.piece === undefined ? {} : { piece: lost.piece }) }]);
 };
 
-// "25/60" alone: no day of the calendar, so it is how many of how many.
-const bareShare = (reader: Reader): Finding[] => {
-  const [only, second] = reader.tokens;
-  const [count = 0, of = 0, third] = only?.number?.parts ?? [];
-  if (second !== undefined || only?.number?.form !== 'slashed' || third !== undefined || of <= 12 || count > of) return [];
-  if (of <= 31 && count <= 12) return [];
-  return [found(reader, 0, 1, [{ fact: 'made', count, of, total: true, ...(count === of ? { all: true } : {}) }])];
-};
-
 const find = (reader: Reader): Finding[] => [
   ...bareShare(reader),
-  ...reader.message.parts.slice(0, 60).flatMap((part) => findPart(reader, part)),
+  ...halfAlone(reader),
+  ...summed(
+    reader,
+    reader.message.parts.slice(0, 60).flatMap((part) => findPart(reader, part)),
+  ),
 ];
 
 export const progress: Phrase = {

@@ -65,7 +65,7 @@ const endsThere = (reader: Reader, index: number): boolean => {
   if (next === undefined || next.kind === 'line' || next.kind === 'sign') return true;
   return (
     next.means['material'] !== undefined ||
-    /^(and|pls|please|plse|thanks|ta|cheers|for|dried|all|x|now|sorry|then|ok|thx)$/.test(next.text) ||
+    /^(and|pls|please|plse|thanks|ta|cheers|for|dried|all|x|now|sorry|then|ok|thx|not|each|ea)$/.test(next.text) ||
     next.means['all'] !== undefined
   );
 };
@@ -84,7 +84,7 @@ const alone = (reader: Reader, index: number): Basis | undefined => {
       before.means['each'] !== undefined ||
       before.means['all'] !== undefined ||
       before.means['piece'] !== undefined ||
-      /^(,|\(|-|no|now|is|are|was|all|not)$/.test(before.text));
+      /^(,|\(|-|no|now|is|are|was|all|not|actually|meant|mean|its|it's|be|it|that|sorry|price|prices|\/)$/.test(before.text));
   if (!afterPrice) return undefined;
   if (before.text === 'not') return undefined;
   if (aloneIncluded.at(reader.tokens, index, index + 1) !== undefined) return 'included';
@@ -114,10 +114,18 @@ const allFree = (reader: Reader, match: Match): boolean => {
   return true;
 };
 
+const noneOnTop = pattern('no <tax:tax> (on top|extra|to add)');
+
 const find = (reader: Reader): Finding[] => {
   const findings: Finding[] = [];
   let basis: string | undefined;
   for (let index = 0; index < reader.tokens.length; index++) {
+    // "no vat on top" may mean "no, vat on top": neither is read.
+    const doubtful = noneOnTop.at(reader.tokens, index, reader.tokens.length);
+    if (doubtful !== undefined) {
+      index = doubtful.end - 1;
+      continue;
+    }
     const read = taxAt(reader, index);
     if (read === undefined) continue;
     // Said twice the same way is said once: "45ea inc & 18ea inc".

@@ -15,10 +15,10 @@ export const followers = new Set(
   so, today, now, this, last, yesterday, already, more, of, out, and, but, then, with, incl, including, inc, done, by, before, after,
   since, in, on, while, ok, tonight, left, lost, broke, spare, spares, to, for, not, though, tho, only, up, plus, too, just, all, am,
   between, grand, yay, woo, lads, guys, girls, folks, altogether, total, overall, at, is, are, was, the, will, still, stopping,
-  stopped, packing, going, home, knackered, yet, cos, because, coz, as, if, one, extra, good, nice, lovely, team, boss, each, off,
+  stopped, packing, going, home, knackered, yet, cos, because, coz, as, if, one, extra, good, nice, lovely, team, boss, off,
   rest, from, during, or, over, till, until, completed, finished, ready, boxed, morning, arvo, afternoon, see, need, needs, gone,
   hands, feet, sore, looking, rough, pls, please, thanks, ta, cheers, x, broken, snapped, pending, remaining, balance, both, myself,
-  me, sofar, we, i, they, sir, madam, ji, bhai, ee, eh, like
+  me, sofar, overnight, tonite, petals, stem, stems, heads, head, wire, dodgy, wonky, will, remake, redo, remaking, redoing, cold, heat, drying, dropped, fell, til, here, there, straight, again, whilst, ta, moving, onto, onwards, next, now, we, i, they, sir, madam, ji, bhai, ee, eh, like
 `),
 );
 

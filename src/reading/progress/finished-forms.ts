@@ -32,7 +32,7 @@ const again: Build = (match) => ({ fact: 'made', count: amountOf(match.kept['n']
 
 const outOf: Build = (match) => {
   const [count = 0, of = 0] = match.kept['s']?.number?.parts ?? [amountOf(match.kept['n']), amountOf(match.kept['m'])];
-  if (of < count) return undefined;
+  if (of < count || (of <= 4 && match.kept['s'] !== undefined && match.kept['p'] === undefined)) return undefined; // "2/3 done" may be two thirds
   return { fact: 'made', count, of, total: true, ...(count === of ? { all: true } : {}), ...pieceIn(match) };
 };
 
@@ -41,10 +41,29 @@ const share =
   (fraction: string): Build =>
   (match) =>
     match.end - match.start < 2 ? undefined : { fact: 'made', fraction, ...pieceIn(match) };
+// "60% there"
+const percentDone: Build = (match) => {
+  const part = match.kept['f']?.number;
+  const hundredth = Number(part?.amount) / 100;
+  return part?.max !== undefined || !(hundredth > 0 && hundredth < 1)
+    ? undefined
+    : { fact: 'made', fraction: String(hundredth), ...pieceIn(match) };
+};
 const shareOf =
   '(of)? (the|them)? (way|of)? (<p:piece>)? (through|done|finished|made|there|thru|complete|of them done|them done|are done|is done|are made) (the|with)? (<p:piece>)?';
 
+// The dried half of a mixed piece: its fresh half follows later.
+const bases: Build = (match) => ({ fact: 'made', count: amountOf(match.kept['n']), stage: 'base', ...pieceIn(match) });
+
 const forms: readonly (readonly [string, Build])[] = [
+  [`(${did}|wired|glued) (the|about|all|another|first|up){0,2} <n:count> (of the|more|of)? (<material>)? (<p:piece>)? (base|bases)`, bases],
+  [`<n:count> (of the|more|of|x)? (<material>)? (<p:piece>)? (base|bases) (are|is|now|all|just|been){0,2} ${done}`, bases],
+  [`(base|bases) (for|of|on) (the|all)? <n:count> (of)? (the)? (<material>)? (<p:piece>)? (are|is|now|all|just|been){0,2} ${done}`, bases],
+  [`(base|bases) ${done} (for|on|of) (the|all)? <n:count> (<p:piece>)?`, bases],
+  [
+    `(the|all|all the)? (<p:piece>)? bases (are|is|now|all|have been){0,2} ${done}`,
+    (match) => ({ fact: 'made', all: true, stage: 'base', ...pieceIn(match) }),
+  ],
   [`(ok|so)? <s:slashed> (of)? (the)? (<p:piece>)? ${be}{0,2} ${done}`, outOf],
   [`${done} <s:slashed> (of)? (the)? (<p:piece>)?`, outOf],
   [`${did} <s:slashed> (of)? (the)? (<p:piece>)?`, outOf],
@@ -54,10 +73,15 @@ const forms: readonly (readonly [string, Build])[] = [
     outOf,
   ],
   [
-    '(remade|redid|redone|re-made|remaking|replaced|remake|rebuilt|rewired) (the|all)? <n:count> (<p:piece>)? (that|which)? (broke|snapped|broken|fell|were broken|got broken|apart|got squashed|were damaged|duds)?',
+    '(remade|redid|redone|re-made|remaking|replaced|remake|rebuilt|rewired|re-wired|reworked|refixed) (the|all|those|both|them|these)? <n:count> (<word>)? (<p:piece>|ones|duds)? (that|which)? (broke|snapped|broken|fell|were broken|got broken|apart|got squashed|were damaged|duds)?',
     again,
   ],
   ['(re|re-) - (did|made) (the)? <n:count> (<p:piece>)?', again],
+  [
+    `<n:count> (x|nos|pcs|more|of the)? (<p:piece>)? (<piece>)? ${be}{0,2} ${done} (out of|of|from|outta) (the|our|all|a total of)? <m:count>`,
+    outOf,
+  ],
+  [`${did} <n:count> (<p:piece>)? (out of|of|from) (the|our|all)? <m:count>`, outOf],
   ['<n:count> (of)? (the|them)? (<p:piece>)? (remade|redone|replaced|rebuilt)', again],
   [
     `(none|nothing|zero|nil|zilch|no (<p:piece>)) (of them|of the (<p:piece>)?|of the <piece>|is|are|at all|have been|been|got|is getting|getting)? ${done} (yet|today|so far|at all)?`,
@@ -89,12 +113,21 @@ const forms: readonly (readonly [string, Build])[] = [
     (match) => ({ ...(counts(match) as object), all: true }) as Unworded,
   ],
   [
+    "(that's|thats|that is|we're|were) (us|me|we) (on|at|up to|now on|now at|sitting at) <n:count> (<p:piece>)? (now|so far|done|made)?",
+    sofar,
+  ],
+  [
     "(that's|thats|that makes|that is|makes that) (now|it)? <n:count> (<p:piece>)? (now|so far|in total|altogether|done|made|all told)",
     sofar,
   ],
-  ['<n:count> (<p:piece>)? (made|done)? (so far|up to now|up till now|to date)', sofar],
+  [
+    '<n:count> (<p:piece>)? (made|done|completed|finished|complete|ready|in the box|boxed)? (so far|up to now|up till now|to date|till now|til now|until now|as of now|upto now|at this point|sofar|thus far|as yet)',
+    sofar,
+  ],
   ["(<upTo>|up to|now at|now on|we're at|were at|we're on|were on) <n:count> (<p:piece>)? (now|done|made|so far)", sofar],
   [`(half|halfway|half way) ${shareOf}`, share('0.5')],
+  [`<f:percent> (of (the|them|our)?)? (<p:piece>)? (is|are|way)? (through|there|thru|${doneWord})`, percentDone],
+  [`(${didWord}) <f:percent> (of)? (the|them)? (<p:piece>)?`, percentDone],
   [`(a third|third|one third) ${shareOf}`, share('0.333')],
   [`(two thirds) ${shareOf}`, share('0.667')],
   [`(a quarter|quarter) ${shareOf}`, share('0.25')],
@@ -110,7 +143,7 @@ export const countedForms: readonly Pattern[] = [
   `(that's|thats|that makes|makes|now at|up to|<upTo>|now on|at|total|were at|we're at|on) (it|now|about)? ${counted} ${be}{0,2} (${done}|so far|now|in total|altogether) (so far|now|in total|altogether|overall|total)?`,
   `(got|have|had|we've|i've|ive|weve|with|another|and|so|ok|just) (another|about|the first|first)? ${counted} ${be}{0,2} ${done}`,
   `${counted} ${be}{0,2} ${done}`,
-  `${did} (about|all|the|our|first|another|just|a total of|up|out|my|off){0,2} ${counted}`,
+  `${did} (about|all|the|our|first|last|final|these|those|remaining|next|them|another|just|a total of|up|out|my|off|with){0,3} ${counted}`,
   `${done} (:|-|another|is|=)? ${counted}`,
 ].map((source) => pattern(source));
 
@@ -118,9 +151,18 @@ export const countedForms: readonly Pattern[] = [
 export const downAndLeft = pattern(
   '<n:count> (<p:piece>)? down (,|and|-)? (only|just)? <m:count> (<piece>)? (to go|left|more|remaining|more to go)',
 );
+/** "completed 15 today total 45": the whole so far stands beside the latest handful. */
+export const wholeBeside = pattern(
+  "(<w:all>|totals|makes it|that makes|tally|running total|overall|now at|total now|that's|thats|brings it to|brings us to|so we're at|now) (is|now|so far|:|=|of|to|at|it|done|makes)? <n:count> (<p:piece>)? (now|so far|done|made|total|in total|altogether|all up)?",
+);
+export const wholeAfter = pattern('<n:count> (<p:piece>)? (done|made)? (<all>|now)');
 /** "all done except 2 corsages": what is left. */
 export const allBut = pattern(
   `(all|everything|the lot|all of them)? (is|are)? ${done} (except|bar|but|apart from|other than|excluding|minus|save) (for)? (the)? (last)? <n:count> (of)? (the)? (<p:piece>)?`,
+);
+/** "all bar 3 done" */
+export const allButFirst = pattern(
+  `(all|everything|the lot|all of them|every one) (except|bar|but|apart from|other than|excluding|minus|save) (for)? (the)? (last)? <n:count> (of)? (the|them)? (<p:piece>)? (is|are|now)? ${done}`,
 );
 export const doneAnywhere = pattern(done);
 export const listEnd = pattern(`${be}{0,3} ${done}`);

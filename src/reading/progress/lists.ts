@@ -9,6 +9,10 @@ const item = pattern('(and|+|&|,|n|all|the|plus|both|our)? (all|the)? <n:count> 
 const bothItem = pattern('(and|+|&|,|n|plus)? both (the)? <p:piece>');
 const further = pattern('(and|+|&|,|n|plus) (the|all)? (<n:count>|both|a|all) (<material>|the)? <p:piece>');
 
+const later = pattern(
+  '(and|+|&|,|n|plus|then) (another|then)? <n:count> (more)? (this|after|in the|yesterday|today|before|since|last|tonight|now|over|on)',
+);
+
 export interface DoneList {
   readonly match: Match;
   readonly facts: readonly Unworded[];
@@ -38,7 +42,8 @@ export const listBeforeDone = (reader: Reader, part: Part, free: (index: number)
 export const listAfter = (reader: Reader, from: number, end: number): DoneList[] => {
   const lists: DoneList[] = [];
   for (let index = from; index < end; ) {
-    const match = further.at(reader.tokens, index, end);
+    const match =
+      further.at(reader.tokens, index, end) ?? (lists.length === 0 ? later.in(reader.tokens, index, Math.min(end, index + 6)) : undefined);
     const next = reader.tokens[match?.end ?? end]?.text;
     if (match === undefined || next === 'left' || next === 'to') break;
     const words = reader.tokens.slice(match.start, match.end).map((token) => token.text);

@@ -5,7 +5,7 @@ import type { Token } from '../text/token.ts';
 import { stageWord } from './done-words.ts';
 
 const losses =
-  '(broke|broken|snapped|dropped|ruined|duds|dud|damaged|crushed|squashed|binned|wrecked|no good|fell apart|scrapped|shattered|died|wilted|busted|bust|unusable|cracked|came apart|bent|squished|got squashed|got crushed|got broken|got damaged|broke off|collapsed|failed|rejects|reject|rejected|got wet|in the bin|to bin|smashed|are broken|were broken|got binned|have broken|has broken|munted|stuffed|knackered|banjaxed|mangled|went soft|browned|went brown|turned|spoiled|spoilt|goosed|fell on the floor|falling apart|came undone|lost their heads|fell off|crumbled|shed|went mouldy|rotted|dying|dead|crook|trashed|sat on|stood on)';
+  '(broke|broken|snapped|dropped|ruined|duds|dud|damaged|crushed|squashed|binned|wrecked|no good|fell apart|scrapped|shattered|died|wilted|busted|bust|unusable|cracked|came apart|bent|squished|got squashed|got crushed|got broken|got damaged|broke off|collapsed|failed|rejects|reject|rejected|got wet|in the bin|to bin|smashed|are broken|were broken|got binned|have broken|has broken|munted|stuffed|knackered|banjaxed|mangled|went soft|browned|went brown|turned|spoiled|spoilt|goosed|fell on the floor|falling apart|came undone|lost their heads|fell off|crumbled|shed|went mouldy|rotted|dying|dead|crook|trashed|sat on|stood on|dodgy|wonky|iffy|manky|ropey|kaput|flopped|drooped|bruised|past it|for the bin|not usable|no use|not good|came loose|unravelled|snapping|fell to bits|in bits|shattering|failed qc)';
 export const lossForms: readonly Pattern[] = [
   pattern(`<n:count> (of)? (the|them|those)? (<material>)? (<p:piece>)? (are|is|were|was|have|has|had|that)? (got)? (just)? ${losses}`),
   pattern(
@@ -15,7 +15,7 @@ export const lossForms: readonly Pattern[] = [
 ];
 /** After a loss: "rebuilt it" makes as many good again. */
 export const madeGood = pattern(
-  '(rebuilt|remade|redid|replaced|fixed|redone|rewired|remaking) (it|them|those|that|that one|already|since)',
+  '((rebuilt|remade|redid|replaced|fixed|redone|rewired|remaking|sorted) (it|them|those|that|that one|already|since|both)|(made|did|done) (another|a new|a fresh|a replacement|replacements|a spare|new ones|two more|another one|a new one|it again|them again) (one|pair|set|for it|to replace it|since|already)?)',
 );
 
 export const leftForms: readonly Pattern[] = [

@@ -1,0 +1,72 @@
+// The tax basis and the material a correction names: "no, ex tax", "not inc, plus", "dried not fresh".
+
+import type { Reader, Unworded } from '../phrase.ts';
+import { isMaterial } from '../phrases/material-said.ts';
+import { taxAt } from '../phrases/tax-basis.ts';
+import type { Part } from '../text/message.ts';
+import { inZones, type Zones } from './zones.ts';
+
+const within = (part: Part, index: number): boolean => index >= part.start && index < part.end;
+
+export const taxChange = (reader: Reader, part: Part, zones: Zones): Unworded[] => {
+  for (let index = part.start; index < part.end; index++) {
+    if (!inZones(zones.fresh, index)) continue;
+    const tax = taxAt(reader, index);
+    if (tax === undefined || tax.match.end > part.end) continue;
+    const before = zones.old.some(([from, to]) => tokensSay(reader, from, to, /^(plus|on top|\+|ex|excl|extra|exclusive|excluding)$/))
+      ? 'on top'
+      : zones.old.some(([from, to]) => reader.tokens.slice(from, to).some((token) => token.means['included'] !== undefined))
+        ? 'included'
+        : undefined;
+    return [
+      {
+        fact: 'change',
+        what: 'tax',
+        to: tax.fact.basis,
+        ...(before === undefined || before === tax.fact.basis ? {} : { from: before }),
+        ...(tax.fact.name === undefined ? {} : { name: tax.fact.name }),
+      },
+    ];
+  }
+  // "not inc, plus": only the old basis may carry the tax's name.
+  for (const [start, end] of zones.old) {
+    for (let index = start; index < end; index++) {
+      const tax =
+        taxAt(reader, index) ?? (reader.tokens[index]?.means['included'] !== undefined ? { fact: { basis: 'included' } } : undefined);
+      if (
+        tax === undefined ||
+        !zones.fresh.some(([from, to]) =>
+          reader.tokens.slice(from, to).some((token) => /^(plus|on top|ex|excl|\+|extra)$/.test(token.text)),
+        )
+      )
+        continue;
+      if (tax.fact.basis === 'included') return [{ fact: 'change', what: 'tax', to: 'on top', from: 'included' }];
+    }
+  }
+  return [];
+};
+
+const tokensSay = (reader: Reader, from: number, to: number, words: RegExp): boolean =>
+  reader.tokens.slice(from, to).some((token) => words.test(token.text));
+
+export const materialChange = (reader: Reader, part: Part, zones: Zones): Unworded[] => {
+  const at = (zone: Zones['fresh']): number =>
+    reader.tokens.findIndex((_, index) => within(part, index) && inZones(zone, index) && isMaterial(reader, index));
+  const fresh = at(zones.fresh);
+  if (fresh < 0) return [];
+  const to = reader.tokens[fresh]?.means['material'] ?? '';
+  const old = at(zones.old);
+  const from = old < 0 ? undefined : reader.tokens[old]?.means['material'];
+  const piece = reader.tokens
+    .slice(part.start, part.end)
+    .find((token) => token.means['piece'] !== undefined && token.means['piece'] !== 'unspecified')?.means['piece'];
+  return [
+    {
+      fact: 'change',
+      what: 'material',
+      to,
+      ...(from === undefined ? {} : { from }),
+      ...(piece === undefined ? {} : { piece: piece as 'buttonhole' }),
+    },
+  ];
+};

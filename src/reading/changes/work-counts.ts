@@ -1,0 +1,53 @@
+// Corrections of what is made or broke: "I said 15 finished but it's 13", "only 2 broke not 3".
+
+import { pattern } from '../pattern.ts';
+import type { Reader, Unworded } from '../phrase.ts';
+import { doneWord } from '../progress/done-words.ts';
+import type { Part } from '../text/message.ts';
+import { isCount } from '../text/token.ts';
+import { inZones, type Zones } from './zones.ts';
+
+const doneAfter = pattern(`<n:count> (of them)? (<p:piece>)? (were|was|are|is)? (${doneWord})`);
+const doneBefore = pattern('(made|did|done|finished|completed) (only|just)? <n:count>');
+
+const lossWord = /^(broke|broken|snapped|dud|duds|lost|binned|damaged|dropped|ruined|crushed|squashed)$/;
+// "only 2 broke not 3"
+export const brokeChange = (reader: Reader, part: Part, zones: Zones): Unworded[] | undefined => {
+  const stretch = reader.tokens.slice(part.start, part.end);
+  const numbers = stretch.flatMap((token, offset) => (isCount(token) ? [part.start + offset] : []));
+  const [fresh, second] = numbers.filter((index) => inZones(zones.fresh, index));
+  const old = numbers.find((index) => inZones(zones.old, index));
+  if (!stretch.some((token) => lossWord.test(token.text)) || fresh === undefined || second !== undefined || old === undefined)
+    return undefined;
+  const piece = stretch.find((token) => token.means['piece'] !== undefined)?.means['piece'];
+  return [
+    {
+      fact: 'change',
+      what: 'broke',
+      to: Number(reader.tokens[fresh]?.number?.amount),
+      from: Number(reader.tokens[old]?.number?.amount),
+      ...(piece === undefined || piece === 'unspecified' ? {} : { piece: piece as 'buttonhole' }),
+    },
+  ];
+};
+
+export const madeChange = (reader: Reader, part: Part, zones: Zones): Unworded[] => {
+  const match = doneAfter.in(reader.tokens, part.start, part.end) ?? doneBefore.in(reader.tokens, part.start, part.end);
+  if (match?.kept['n'] === undefined) return [];
+  const at = reader.tokens.indexOf(match.kept['n']);
+  const numbers = reader.tokens.slice(part.start, part.end).flatMap((token, offset) => (isCount(token) ? [part.start + offset] : []));
+  const fresh = numbers.find((index) => inZones(zones.fresh, index));
+  const old = numbers.find((index) => inZones(zones.old, index));
+  const to = reader.tokens[fresh ?? at]?.number?.amount;
+  const from = old === undefined ? undefined : reader.tokens[old]?.number?.amount;
+  const piece = match.kept['p']?.means['piece'];
+  return [
+    {
+      fact: 'change',
+      what: 'made',
+      to: Number(to),
+      ...(from === undefined ? {} : { from: Number(from) }),
+      ...(piece === undefined || piece === 'unspecified' ? {} : { piece: piece as 'buttonhole' }),
+    },
+  ];
+};

@@ -1,0 +1,24 @@
+// A share of the work and nothing else: "halfway", "25/60".
+
+import { pattern } from '../pattern.ts';
+import { type Finding, found, type Reader } from '../phrase.ts';
+
+// "half of them", "halfway": nothing else said, so it tells how far the work is.
+const bareHalf = pattern(
+  "(about|we're|were|around|ok|so|now|just|only|bout){0,2} (halfway|half way|half of them|half of the lot|half done|half of those|half of it) (now|done|there|pls)?",
+);
+export const halfAlone = (reader: Reader): Finding[] => {
+  const match = bareHalf.at(reader.tokens, 0, reader.tokens.length);
+  if (match === undefined || match.end !== reader.tokens.length) return [];
+  if (reader.tokens.some((token) => token.text === 'of') && reader.context.pieces.length === 0) return [];
+  return [found(reader, match.start, match.end, [{ fact: 'made', fraction: '0.5' }])];
+};
+
+// "25/60" alone: no day of the calendar, so it is how many of how many.
+export const bareShare = (reader: Reader): Finding[] => {
+  const [only, second] = reader.tokens;
+  const [count = 0, of = 0, third] = only?.number?.parts ?? [];
+  if (second !== undefined || only?.number?.form !== 'slashed' || third !== undefined || of <= 12 || count > of) return [];
+  if (of <= 31 && count <= 12) return [];
+  return [found(reader, 0, 1, [{ fact: 'made', count, of, total: true, ...(count === of ? { all: true } : {}) }])];
+};

@@ -1,0 +1,70 @@
+// Several counts of work in one message: what adds up, and what is the whole already.
+
+import type { FactOf } from '../fact.ts';
+import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
+import type { Part } from '../text/message.ts';
+import { amountOf, pieceIn, wholeAfter, wholeBeside } from './finished-forms.ts';
+
+// "10 bouts this morning and 5 this arvo": bouts still.
+export const sameKind = (fact: Unworded, before: Finding): Unworded => {
+  const piece = before.facts?.flatMap((each) => (each.fact === 'made' ? (each.piece ?? []) : []))[0];
+  return fact.fact === 'made' && fact.piece === undefined && piece !== undefined ? { ...fact, piece } : fact;
+};
+
+// "completed 15 today total 45": the whole is what counts; adding the 15 as well would count them twice.
+export const wholeSoFar = (
+  reader: Reader,
+  part: Part,
+  findings: readonly Finding[],
+  open: (index: number) => boolean,
+): Finding[] | undefined => {
+  const [latest, second] = findings.flatMap((finding) => finding.facts ?? []);
+  if (
+    latest?.fact !== 'made' ||
+    latest.count === undefined ||
+    latest.stage !== undefined ||
+    latest.of !== undefined ||
+    second !== undefined
+  )
+    return undefined;
+  for (let index = part.start; index < part.end; index++) {
+    const match = wholeBeside.at(reader.tokens, index, part.end) ?? wholeAfter.at(reader.tokens, index, part.end);
+    const number = match?.kept['n'];
+    if (match === undefined || number === undefined || !open(reader.tokens.indexOf(number, index)) || latest.count === 0) continue;
+    if (/^(for|all$|every|both)/.test(match.kept['w']?.text ?? '')) continue; // "cut for all 40"
+    if (/^(left|to|more|broke|broken|each|at|@)$/.test(reader.tokens[match.end]?.text ?? '') || amountOf(number) < latest.count) continue;
+    const start = Math.min(match.start, findings[0]?.start ?? match.start);
+    const piece = latest.piece ?? pieceIn(match).piece;
+    return [
+      found(reader, start, Math.max(match.end, findings[0]?.end ?? 0), [
+        { fact: 'made', count: amountOf(number), total: true, ...(piece === undefined ? {} : { piece }) },
+      ]),
+    ];
+  }
+  return undefined;
+};
+
+// "Mags did 8, I did 7": one more handful of the same kind, so one sum.
+export const plainCount = (finding: Finding): FactOf<'made'> | undefined => {
+  const [fact, second] = finding.facts ?? [];
+  return fact?.fact === 'made' &&
+    second === undefined &&
+    fact.count !== undefined &&
+    Object.keys(fact).every((key) => /^(fact|count|piece|words)$/.test(key))
+    ? fact
+    : undefined;
+};
+export const totalOnly = (finding: Finding): boolean =>
+  finding.facts?.every((fact) => fact.fact === 'made' && fact.total === true && fact.of === undefined && fact.stage === undefined) === true;
+export const summed = (reader: Reader, findings: readonly Finding[]): Finding[] => {
+  const plain = findings.filter((finding) => plainCount(finding) !== undefined).sort((a, b) => a.start - b.start);
+  const facts = plain.flatMap((finding) => plainCount(finding) ?? []);
+  const [first, second] = facts;
+  if (first === undefined || second === undefined || facts.some((fact) => fact.piece !== first.piece)) return [...findings];
+  const start = plain[0]?.start ?? 0;
+  const end = plain.at(-1)?.end ?? start;
+  const takes = plain.flatMap((finding) => Array.from({ length: finding.end - finding.start }, (_, at) => finding.start + at));
+  const count = facts.reduce((sum, fact) => sum + (fact.count ?? 0), 0);
+  const { words: _, ...fact } = first;
+  return [...findings.filter((finding) => !plain.includes(finding)), found(reader, start, end, [{ ...fact, count }], takes)];
+};
