@@ -56,15 +56,15 @@ const same = (a: unknown, b: unknown): boolean => {
 
 const choiceFacts = (reading: Reading): Fact[] => reading.asks.flatMap((ask) => ask.choices.flatMap((choice) => choice.facts));
 
-const sumByType = (lines: readonly { type: string; count: number }[]): Map<string, number> => {
+const sumByType = (lines: readonly { type: string; count: number | null }[]): Map<string, number> => {
   const sums = new Map<string, number>();
-  for (const line of lines) sums.set(line.type, (sums.get(line.type) ?? 0) + line.count);
+  for (const line of lines) sums.set(line.type, (sums.get(line.type) ?? 0) + (line.count ?? 0));
   return sums;
 };
 
 interface PieceLine {
   readonly type: string;
-  readonly count: number;
+  readonly count: number | null;
   readonly countMax?: number;
   readonly approx?: boolean;
   readonly unitPrice?: number;
@@ -91,9 +91,15 @@ const pieceLines = (facts: readonly Fact[]): PieceLine[] => [
     .map((fact) => ({ type: fact.piece ?? 'unspecified', count: Number(fact.to) })),
 ];
 
+// "bouts should be $14 each": a kind's new price, with no claim about how many.
+const priceOf = (facts: readonly Fact[], type: string): number | undefined => {
+  const changed = of(facts, 'change').find((fact) => fact.what === 'price' && fact.piece === type && fact.to !== undefined);
+  return number(changed?.to ?? of(facts, 'price').find((fact) => fact.piece === type)?.amount);
+};
+
 const comparePieces = (expected: readonly PieceLine[], reading: Reading): FieldVerdict[] => {
   const got = pieceLines(reading.facts);
-  const want = sumByType(expected);
+  const want = sumByType(expected.filter((line) => typeof line.count === 'number'));
   const have = sumByType(got);
   const asked = reading.asks.some((ask) => ask.about === 'count' || ask.about === 'piece');
   const verdicts: FieldVerdict[] = [];
@@ -114,6 +120,8 @@ const comparePieces = (expected: readonly PieceLine[], reading: Reading): FieldV
     for (const field of ['unitPrice', 'unitPriceMax', 'linePrice', 'countMax', 'approx'] as const) {
       if (line[field] === undefined) continue;
       const values = mine.map((each) => each[field]).filter((value) => value !== undefined);
+      const own = field === 'unitPrice' ? priceOf(reading.facts, line.type) : undefined;
+      if (values.length === 0 && own !== undefined) values.push(own);
       if (values.length === 0 && field === 'unitPrice' && common !== undefined) values.push(Number(common.amount));
       const verdict = values.some((value) => same(value, line[field]))
         ? 'right'
@@ -137,6 +145,8 @@ const fields = (facts: readonly Fact[]): Record<string, unknown> => {
   const changes = of(facts, 'change');
   const change = (what: FactOf<'change'>['what']) => changes.find((fact) => fact.what === what);
   const priceTo = changes.find((fact) => fact.what === 'price' && fact.to !== undefined);
+  const priceBy = changes.find((fact) => fact.what === 'price' && fact.by !== undefined);
+  const recount = changes.find((fact) => fact.what === 'count' && fact.to !== undefined && fact.piece === undefined);
   const tax = of(facts, 'tax')[0];
   const packs = of(facts, 'pack');
   const basis = tax?.basis ?? packs[0]?.basis ?? (change('tax')?.to as string | undefined);
@@ -167,8 +177,15 @@ const fields = (facts: readonly Fact[]): Record<string, unknown> => {
       (line.length === 1 && line[0]?.price?.per === 'line' ? Number(line[0].price.amount) : undefined),
     totalPriceMax: number(all?.amountMax),
     priceIs: (each ?? all)?.kind === 'up to' ? 'max' : (each ?? all)?.kind,
-    currency: each?.currency ?? all?.currency ?? priceTo?.currency ?? packs[0]?.currency ?? crew?.currency ?? linePrice?.currency,
-    symbol: each?.symbol ?? all?.symbol ?? packs[0]?.symbol ?? linePrice?.symbol,
+    currency:
+      each?.currency ??
+      all?.currency ??
+      priceTo?.currency ??
+      priceBy?.currency ??
+      packs[0]?.currency ??
+      crew?.currency ??
+      linePrice?.currency,
+    symbol: each?.symbol ?? all?.symbol ?? priceTo?.symbol ?? priceBy?.symbol ?? packs[0]?.symbol ?? linePrice?.symbol,
     tax: basis === 'included' ? 'inc' : basis === 'on top' ? 'ex' : basis === 'none' ? 'none' : 'unknown',
     taxName: tax?.name ?? packs[0]?.taxName ?? change('tax')?.name,
     totalCoversOther: all?.coversOther,
@@ -182,7 +199,7 @@ const fields = (facts: readonly Fact[]): Record<string, unknown> => {
     made: number(counted[0]?.count ?? change('made')?.to),
     madeType: counted[0]?.piece ?? change('made')?.piece,
     madePieces: counted.map((fact) => ({ type: fact.piece ?? 'unspecified', count: fact.count })),
-    broken: of(facts, 'broke')[0]?.count,
+    broken: of(facts, 'broke')[0]?.count ?? number(change('broke')?.to),
     target: made.find((fact) => fact.of !== undefined)?.of,
     remaining: of(facts, 'left')[0]?.count,
     allDone: made.some((fact) => fact.all === true) ? (made.find((fact) => fact.all === true)?.piece ?? true) : undefined,
@@ -196,7 +213,7 @@ const fields = (facts: readonly Fact[]): Record<string, unknown> => {
     undo: of(facts, 'undo').length > 0 ? true : undefined,
     shiftDays: number(changes.find((fact) => fact.what === 'date' && fact.by !== undefined)?.by),
     priceDelta: number(changes.find((fact) => fact.what === 'price' && fact.by !== undefined)?.by),
-    newValue: number(change('number')?.to),
+    newValue: number(change('number')?.to ?? recount?.to),
     asks: question?.asks,
     askType: question?.piece,
     askNumber: question?.number ?? number(question?.amount),
@@ -210,7 +227,7 @@ const fields = (facts: readonly Fact[]): Record<string, unknown> => {
     wage: number(crew?.wage),
     piecesPerHour: crew?.piecesPerHour,
     minutesPerPiece: crew?.minutesPerPiece,
-    wearersTotal: wearers?.total,
+    wearersTotal: wearers?.total ?? wearers?.wearers.reduce((sum, each) => sum + each.count, 0), // unsaid, it is the list counted up
     lines,
     packs,
     wearersList: wearers?.wearers ?? [],

@@ -1,0 +1,168 @@
+// The wearers of one sentence, each with a count and what they wear.
+
+import { hazardsIn } from '../../handbook/hazard-words.ts';
+import type { PieceKind } from '../../handbook/pieces.ts';
+import { pattern } from '../pattern.ts';
+import type { Reader } from '../phrase.ts';
+import type { Part } from '../text/message.ts';
+import { roles } from '../words/people-words.ts';
+import { pieceForAll, shareByGroup } from './share-pieces.ts';
+import { andMore, entry, fillers, forHead, partyOf, totalForms } from './wearer-words.ts';
+
+export interface Entry {
+  at: number;
+  wearer: string;
+  count: number;
+  piece?: PieceKind;
+  note?: string;
+}
+
+export const nameOf = (one: string, count: number): string => {
+  const role = roles.find((each) => each.one === one);
+  return role === undefined ? one : count > 1 ? role.many : role.one;
+};
+
+const pairs = new Set(['dads', 'fathers', 'mums', 'moms', 'mothers', 'mams', 'papas']);
+const plural = /(men|s|children)$/;
+
+const countFor = (text: string, said: number | undefined, both: boolean): number | undefined => {
+  if (said !== undefined) return said;
+  if (both || pairs.has(text)) return 2;
+  const role = roles.find((each) => each.said.includes(text));
+  if (role === undefined) return undefined;
+  return text !== role.one &&
+    plural.test(text) &&
+    !/(ss|brides?)$/.test(text) &&
+    role.many !== role.one &&
+    role.said.includes(text) &&
+    text !== 'boss' &&
+    isPlural(text)
+    ? undefined
+    : 1;
+};
+const isPlural = (text: string): boolean =>
+  /(men|s|children|parents|kids)$/.test(text) && !/(ss|bros|moms?)$/.test(text.slice(0, -1)) && !/^(sis|cors|poppy|pops|boss)$/.test(text);
+
+export const readWearers = (
+  reader: Reader,
+  part: Part,
+): { entries: Entry[]; total?: number; clean: boolean; pieceless: boolean; unknown: boolean; heads: number } => {
+  const entries: Entry[] = [];
+  let clean = true;
+  let unknown = false;
+  let heads = 0;
+  let excluded = false;
+  const head = forHead.at(reader.tokens, part.start, part.end);
+  const common = head?.kept['p']?.means['piece'] as PieceKind | undefined;
+  let index = head?.end ?? part.start;
+  while (index < part.end) {
+    const token = reader.tokens[index];
+    if (token === undefined) break;
+    if (/^(bar|except|excluding|without|minus|not|apart|excl)$/.test(token.text)) excluded = true;
+    const match = entry.at(reader.tokens, index, part.end);
+    if (match?.kept['r'] !== undefined) {
+      const role = match.kept['r'];
+      const number = match.kept['n'] ?? match.kept['m'];
+      const both = reader.tokens.slice(match.start, match.end).some((each) => each.text === 'both');
+      const count = countFor(role.text, number === undefined ? undefined : Number(number.number?.amount), both);
+      heads += 1;
+      if (!excluded) {
+        if (count === undefined) unknown = true;
+        else {
+          // "two grooms, 4 ushers each"
+          const couple = entries.find((each) => /^(grooms|brides)$/.test(each.wearer));
+          const times =
+            couple !== undefined && reader.tokens[match.end - 1]?.text === 'each' && match.kept['p'] === undefined ? couple.count : 1;
+          const aside = asideOf(reader, match.start, match.end);
+          const piece = (match.kept['p']?.means['piece'] as PieceKind | undefined) ?? aside.piece ?? common;
+          entries.push({
+            at: match.start,
+            wearer: nameOf(role.means['role'] ?? role.text, count * times),
+            count: count * times,
+            ...(piece === undefined || piece === 'unspecified' ? {} : { piece }),
+            ...(aside.note === undefined ? {} : { note: aside.note }),
+          });
+        }
+      }
+      index = match.end;
+      const remark = remarkAt(reader, index, part.end);
+      const noted = entries.at(-1);
+      if (remark !== undefined && noted !== undefined) {
+        noted.note = remark.words;
+        index = remark.end;
+        continue;
+      }
+      const more = andMore.at(reader.tokens, index, part.end);
+      const moreNext = reader.tokens[more?.end ?? 0];
+      if (
+        more?.kept['n'] !== undefined &&
+        role.means['role'] === 'groom' &&
+        moreNext?.means['role'] === undefined &&
+        moreNext?.means['piece'] === undefined
+      ) {
+        const men = Number(more.kept['n'].number?.amount);
+        entries.push({ at: index, wearer: nameOf('groomsman', men), count: men });
+        index = more.end;
+      }
+      continue;
+    }
+    const total = totalForms.map((form) => form.at(reader.tokens, index, part.end)).find((each) => each !== undefined);
+    if (total !== undefined) {
+      index = total.end;
+      continue;
+    }
+    if (
+      token.kind === 'word' &&
+      token.number === undefined &&
+      !fillers.test(token.text) &&
+      token.means['all'] === undefined &&
+      token.means['material'] === undefined &&
+      token.means['piece'] === undefined
+    )
+      clean = false;
+    if (token.number !== undefined) clean = false;
+    index += 1;
+  }
+  const given = pieceForAll(reader, part, entries);
+  if (given === undefined) shareByGroup(reader, entries);
+  else for (const each of entries) each.piece ??= given;
+  const totals =
+    partyOf.in(reader.tokens, part.start, part.end) ??
+    totalForms.map((form) => form.in(reader.tokens, part.start, part.end)).find((match) => match !== undefined);
+  const total = totals === undefined ? undefined : Number(totals.kept['n']?.number?.amount);
+  return {
+    entries,
+    clean,
+    unknown,
+    heads,
+    pieceless: entries.every((each) => each.piece === undefined),
+    ...(total === undefined || Number.isNaN(total) ? {} : { total }),
+  };
+};
+
+// "(combs)" is what they wear, "(magnet please)" a note; an implant or allergy is read as a care of its own.
+const asideOf = (reader: Reader, start: number, end: number): { piece?: PieceKind; note?: string } => {
+  const open = reader.tokens.findIndex((token, at) => at >= start && at < end && token.text === '(');
+  if (open < 0) return {};
+  const inside = reader.tokens.slice(open + 1, end - 1).filter((token) => token.text !== ')');
+  const piece = inside.find((token) => token.means['piece'] !== undefined)?.means['piece'] as PieceKind | undefined;
+  if (piece !== undefined && piece !== 'unspecified') return { piece };
+  const close = reader.tokens.findIndex((token, at) => at > open && token.text === ')');
+  const note = reader.words(open + 1, close < 0 ? end : close);
+  return inside.length === 0 || inside.some((token) => token.number !== undefined) || cared(note) ? {} : { note };
+};
+const cared = (note: string): boolean => hazardsIn(note).some((hazard) => hazard === 'implant' || hazard === 'allergy');
+
+// "page boy, no pins": what is asked for the one just named.
+const remark = pattern(
+  "(,|-) (no|not|without|can't|cant|prefers|uses|in a|left - handed|left handed|magnet|magnets|pin|pins|tiny|extra small|small one) (<filler>){0,4}",
+);
+const remarkAt = (reader: Reader, index: number, end: number): { words: string; end: number } | undefined => {
+  const match = remark.at(reader.tokens, index, end);
+  if (match === undefined) return undefined;
+  let to = index + 1;
+  while (to < match.end && !/^(,|and|&|\+|;)$/.test(reader.tokens[to]?.text ?? '') && reader.tokens[to]?.means['role'] === undefined)
+    to += 1;
+  const words = reader.words(index + 1, to);
+  return to - index < 3 || cared(words) ? undefined : { words, end: to };
+};

@@ -1,0 +1,53 @@
+// A piece said once for several wearers: "2 mums, 2 nans all corsages", "best man, 4 ushers, 2 dads - BH each", "bride and 3 bridesmaids hair flowers".
+
+import type { PieceKind } from '../../handbook/pieces.ts';
+import { pattern } from '../pattern.ts';
+import type { Reader } from '../phrase.ts';
+import type { Part } from '../text/message.ts';
+import type { Entry } from './read-wearers.ts';
+
+// "MOB and MOG corsages, FOB FOG bouts", "groom, best man, 4 lads bouts": a piece said after several wearers is for those before it
+// whom it suits; back to the comma it is for each of them.
+export const shareByGroup = (reader: Reader, entries: Entry[]): void => {
+  for (let at = entries.length - 1; at > 0; at--) {
+    const [mine, before] = [entries[at], entries[at - 1]];
+    if (mine?.piece === undefined || before === undefined || before.piece !== undefined) continue;
+    const apart = reader.tokens.slice(before.at, mine.at).some((token) => token.text === ',' || token.text === '.');
+    if (!apart || suits(before.wearer, mine.piece)) before.piece = mine.piece;
+  }
+};
+
+const polite = '(please|pls|ta|thanks|too|,){0,2}';
+const forAll = [
+  pattern(
+    `(for|all|both|-|:|=|all get|each get|everyone gets|all in|all having|all wearing|they all get|all to have) (a|an|the)? (<material>)? <p:piece> (each|all|apiece)? ${polite}`,
+  ),
+  pattern(`(<material>)? <p:piece> (each|all|all round|for all|for everyone|for them all|<all>) ${polite}`),
+];
+
+const men =
+  /^(groom|grooms|best m[ae]n|ushers?|groomsm[ae]n|step)?(fathers?|grandfathers?|brothers?|sons?|uncles?|page boys?|ring bearers?|nephews?|godfathers?|m[ae]n|boys?|pallbearers?|flower boys?)?( of the (bride|groom)|-in-law)?$/;
+const elders = /^(step|grand|god)?mothers?|^aunts?$|^m[ou]m/;
+const women = /^(bride|brides|sisters?|daughters?|.*bridesmaids?|maids? of honour|flower girls?|nieces?|wom[ae]n|girls?)$/;
+
+const suits = (wearer: string, piece: PieceKind): boolean => {
+  if (piece === 'buttonhole') return !elders.test(wearer) && !women.test(wearer);
+  if (men.test(wearer)) return false;
+  return piece === 'hair flower' || piece === 'flower crown' ? !elders.test(wearer) : true;
+};
+
+/** The piece that is meant for everybody listed; undefined when some have their own. */
+export const pieceForAll = (reader: Reader, part: Part, entries: readonly Entry[]): PieceKind | undefined => {
+  const said = entries.filter((each) => each.piece !== undefined);
+  const last = entries.at(-1);
+  if (last === undefined || said.length > 1 || (said.length === 1 && last.piece === undefined)) return undefined;
+  for (let index = last.at; index < part.end; index++) {
+    for (const form of forAll) {
+      const match = form.at(reader.tokens, index, part.end);
+      const piece = match?.kept['p']?.means['piece'] as PieceKind | undefined;
+      if (match?.end === part.end && piece !== undefined && piece !== 'unspecified') return piece;
+    }
+  }
+  const { piece } = last;
+  return piece !== undefined && entries.length > 1 && entries.every((each) => suits(each.wearer, piece)) ? piece : undefined;
+};

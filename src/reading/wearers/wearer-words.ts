@@ -1,0 +1,23 @@
+// How people say who wears what: the words of a list of wearers.
+
+import { pattern } from '../pattern.ts';
+
+export const entry = pattern(
+  '(the|our|both|all|a|an|one|his|her|their|my)? (<n:count>)? (x|of|of the|little|small|wee|young|other|more|best)? <r:role> (x <m:count>)? (\\( <any>{1,4} \\))? (to have|in|wearing|get|gets|have|has|with|wear|need|needs|:|-|=|want|wants)? (a|an|the|each|matching)? (<material>)? (<p:piece>)? (each)?',
+);
+export const andMore = pattern('(\\+|plus|and|&) (his|the|her)? <n:count> (\\) )? (men|lads|guys|boys|groomsmen)?');
+export const totalForms = [
+  pattern(
+    "(so|=|makes|that's|thats|total|total of|altogether|makes it|is|comes to|which is|->|all up|in all|in total|makes that) (is|of|:|=|that|about|it)? <n:count> (total|in all|all up|altogether|people|wearers|of them|in total|overall|all told|heads|pieces)?",
+  ),
+  pattern(
+    '<n:count> (<all>|total|in all|altogether|all up|people|wearers|all told|of them|of us|in the party|in the bridal party|in bridal party)',
+  ),
+];
+export const party = pattern('(bridal|wedding|whole|full) (party|parties|crew)');
+export const partyOf = pattern('(party|crew) of <n:count>');
+// "FOB, FOG, 2 grandads: 4 bouts"
+export const tailPieces = pattern('(:|-|=|so|need|total) (<n:count>) <p:piece>');
+export const forHead = pattern('(<n:count>)? (<material>)? <p:piece> (for|to|:|-|on) (the)?');
+export const fillers =
+  /^(and|,|\+|&|plus|the|both|\/|-|:|with|n|then|also|so|is|are|for|need|needs|of|x|\(|\)|all|who|wearing|wearers|list|have|getting|pls|please|his|her|it's|its|=|we|got|"|ok|just|add|doing|on|as|well|too|that's|thats|total|altogether|party|bridal|wedding|bout|each|men|boys|whole|everyone|everybody|gets|get|one|a|an|their|will|be|people|there|wants|want|in|has|wear|wears|to|total|this|time|folks|side|same|guys|only|no|bar|minus|except|not|but|apart|from|excluding|without|excl|including|incl|plus)$/;
