@@ -10,6 +10,9 @@ import { roundTo } from '../../src/values/rounding.ts';
 
 type Actual = FactOf<'actual'>;
 
+/** Settings of a studio that charges no tax, in dollars, to the cent. */
+export const untaxed = { tax: { registered: false }, currency: 'USD', region: 'US', priceStep: '0.01' } as const;
+
 export const spent = (amount: string, item?: string): Actual => ({
   fact: 'actual',
   what: 'spent',

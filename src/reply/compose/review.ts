@@ -5,14 +5,14 @@ import type { Compared } from '../../review/compared.ts';
 import { type Review, reviewEvent } from '../../review/review-event.ts';
 import type { ReviewFigures } from '../../review/review-figures.ts';
 import type { Decimal } from '../../values/decimal.ts';
-import { printNumber } from '../../values/money.ts';
 import type { Problem } from '../../values/problem.ts';
 import type { Answer, Manner } from '../answer.ts';
 import type { Block, Line } from '../reply.ts';
 import { dateSpan, moneySpan, plainLine, strong, text } from '../span.ts';
-import { duration, fullDate } from '../words/dates.ts';
+import { duration, fullDate, paceWords } from '../words/dates.ts';
 import { counted, pieceName, plural } from '../words/names.ts';
 import { basisWords } from '../words/order.ts';
+import { percent } from '../words/percent.ts';
 import { problemLine } from '../words/problems.ts';
 import { toldBlocks } from './review-told.ts';
 import { spentOnOf } from './spent-on.ts';
@@ -46,8 +46,6 @@ const tooSoon = (problem: Problem, answer: Answer): readonly Block[] => {
     ...(event.actuals.length > 0 ? [{ block: 'line' as const, line: text`So far:` }, ...toldBlocks(answer)] : []),
   ];
 };
-
-const percent = (rate: Decimal | undefined): string => (rate === undefined ? '' : `${printNumber(rate, 1).replace('-', '−')} %`);
 
 /** What was left, of the price before tax, and against the plan: after labour where it is known, else after stems and sundries. */
 const answerLine = ({ printed, afterGoods, afterLabour, time }: Review, manner: Manner): Line => {
@@ -93,16 +91,11 @@ const figuresTable = (figures: ReviewFigures, title: string, manner: Manner): Bl
   };
 };
 
-/** "3 h 20", "−45 min"; below an hour to a tenth: "13.5 min". Short, so that the table fits a phone. */
+/** "3 h 20 min", "−45 min"; below an hour to a tenth: "13.5 min". */
 const timeWords = (minutes: Decimal): string => {
   const sign = minutes.isNegative() ? '−' : '';
   const size = minutes.abs();
-  return (
-    sign +
-    (size.lessThan(60) && !size.isInteger()
-      ? `${printNumber(size, 1)} min`
-      : duration(size.toNumber()).replace(/ min$/, size.lessThan(60) ? ' min' : ''))
-  );
+  return `${sign}${paceWords(size.toNumber())}`;
 };
 
 /** What each kind would have to cost next time; silent where the price was enough. */

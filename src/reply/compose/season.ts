@@ -3,11 +3,11 @@
 import { usualSpare } from '../../buying/buy-for-events.ts';
 import { type Season, type SeasonRow, seasonOf } from '../../review/season.ts';
 import type { Decimal } from '../../values/decimal.ts';
-import { printNumber } from '../../values/money.ts';
 import type { Answer, Manner } from '../answer.ts';
 import type { Block, Line } from '../reply.ts';
 import { dateSpan, joined, moneySpan, ownWords, plainLine, strong, text } from '../span.ts';
 import { shortDate } from '../words/dates.ts';
+import { percent } from '../words/percent.ts';
 
 const mostRows = 20;
 const mostLeftOut = 6;
@@ -56,7 +56,10 @@ export const seasonBlocks = (answer: Answer): readonly Block[] => {
   ];
 };
 
-const percent = (rate: Decimal | undefined): string => (rate === undefined ? '–' : `${printNumber(rate, 1).replace('-', '−')} %`);
+const marginOf = ({ afterLabour, afterGoods }: Pick<Season, 'afterLabour' | 'afterGoods'>): Line => {
+  const rate = afterLabour.margin.actual ?? afterGoods.margin.actual;
+  return plainLine(rate === undefined ? '–' : percent(rate));
+};
 
 const answerLine = ({ rows, pieces, wholesale, afterGoods, afterLabour }: Season, manner: Manner): Line => {
   const events = text`${strong(rows.length === 1 ? '1 event' : `${rows.length} events`)}, ${pieces} pieces`;
@@ -91,17 +94,10 @@ const table = (rows: readonly SeasonRow[], season: Season, manner: Manner): Bloc
           : text`${ownWords(title ?? '')}`,
         money(review.printed.all.wholesale.planned),
         money(review.printed.all.wholesale.actual),
-        plainLine(percent(review.afterLabour.margin.actual ?? review.afterGoods.margin.actual)),
+        marginOf(review),
       ]),
       ...(rows.length > 1
-        ? [
-            [
-              text`${strong('all')}`,
-              money(season.wholesale.planned),
-              money(season.wholesale.actual),
-              plainLine(percent(season.afterLabour.margin.actual ?? season.afterGoods.margin.actual)),
-            ],
-          ]
+        ? [[text`${strong('all')}`, money(season.wholesale.planned), money(season.wholesale.actual), marginOf(season)]]
         : []),
     ],
   };
