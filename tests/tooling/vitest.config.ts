@@ -1,3 +1,5 @@
+// Tests run in processes of their own, so that one that is killed takes no other with it.
+
 import { defineConfig } from 'vitest/config';
 
 export default defineConfig({

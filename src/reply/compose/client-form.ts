@@ -5,6 +5,7 @@ import type { PieceKind } from '../../handbook/pieces.ts';
 import { caresInNote } from '../../handbook/wearing.ts';
 import { type ClientMessage, type ClientPiece, type ClientPrice, clientMessage } from '../../handover/client-message.ts';
 import { hasPriceRange } from '../../pricing/order-of-event.ts';
+import { capital } from '../../values/capital.ts';
 import type { Decimal } from '../../values/decimal.ts';
 import { printNumber } from '../../values/money.ts';
 import type { Answer, Manner } from '../answer.ts';
@@ -92,8 +93,6 @@ const wearersBlocks = ({ wearers, differences }: ClientMessage, { says }: Manner
     ...(open.length > 0 ? [{ block: 'line' as const, line: text`Please tell us: ${joined(open, ' ')}` }] : []),
   ];
 };
-
-const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
 
 const places: { readonly [kind in PieceKind]?: string } = {
   buttonhole: 'on the left lapel',

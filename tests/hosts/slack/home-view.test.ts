@@ -1,3 +1,5 @@
+// Home: what is due, the week at the bench and the open events in pages, within Slack's limits.
+
 import { describe, expect, test } from 'vitest';
 import { homeForGuests, homeView } from '../../../src/hosts/slack/home-view.ts';
 import { viewFaults } from '../../support/block-kit-limits.ts';

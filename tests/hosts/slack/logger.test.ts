@@ -1,3 +1,5 @@
+// What Bolt logs is taken over without a secret and without a word that people wrote.
+
 import { expect, test } from 'vitest';
 import { errorName, slackLogger, withoutSecrets } from '../../../src/hosts/slack/logger.ts';
 import { memoryLog } from '../../support/slack-inbox.ts';

@@ -1,3 +1,5 @@
+// Slack's values from the environment: which mode they ask for, and what is wrong with them, no token repeated.
+
 import { describe, expect, test } from 'vitest';
 import { readSlackSettings, type SlackValues } from '../../../src/hosts/slack/read-slack-settings.ts';
 

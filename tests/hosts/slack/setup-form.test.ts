@@ -1,3 +1,5 @@
+// The studio's settings as a form: shown, typed, checked field by field, saved.
+
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { readSetupForm } from '../../../src/hosts/slack/read-setup-form.ts';

@@ -1,3 +1,5 @@
+// Taps on buttons as messages: a tap counts once, and what is not for the bot is passed over.
+
 import { expect, test } from 'vitest';
 import { asTapDelivery } from '../../../src/hosts/slack/delivery.ts';
 import { actionId, stampOf, tapToMessage } from '../../../src/hosts/slack/tap-to-message.ts';
