@@ -5,6 +5,7 @@ import type { Material } from '../handbook/pieces.ts';
 import { materials } from '../handbook/pieces.ts';
 import type { Ask, Choice } from '../reading/reading.ts';
 import type { Answer } from '../reply/answer.ts';
+import { priceBefore } from '../reply/compose/price-before.ts';
 import type { Problem, ProblemData } from '../values/problem.ts';
 
 export type PriceTrouble = { readonly kind: 'refuse'; readonly problem: Problem } | { readonly kind: 'ask'; readonly ask: Ask };
@@ -12,8 +13,12 @@ export type PriceTrouble = { readonly kind: 'refuse'; readonly problem: Problem 
 /** What a studio's own settings cause is shown, but never refuses what a person says. */
 const notTheMessage: ReadonlySet<Problem['code']> = new Set(['tax-rate-unknown', 'currency-unknown', 'price-missing', 'nothing-to-price']);
 
-export const priceTrouble = ({ price, stated }: Answer): PriceTrouble | undefined => {
-  if (!price || price.ok || notTheMessage.has(price.problem.code)) return undefined;
+export const priceTrouble = (answer: Answer): PriceTrouble | undefined => {
+  const { price, stated } = answer;
+  if (!price || price.ok) return undefined;
+  // An order that had its price must not lose it to a tax whose rate nobody has told.
+  if (price.problem.code === 'tax-rate-unknown' && priceBefore(answer)?.ok) return { kind: 'refuse', problem: price.problem };
+  if (notTheMessage.has(price.problem.code)) return undefined;
   if (price.problem.code === 'tax-depends-on-material') {
     return { kind: 'ask', ask: askMaterial(price.problem.data, stated.map((fact) => fact.words).join(', ')) };
   }

@@ -135,6 +135,13 @@ describe('date and material', () => {
     const event = eventAfter([pieces(40, 'buttonhole'), pieces(4, 'corsage')], [material('dried')], [material('fresh', 'corsage')]);
     expect([event.material, ...event.lines.map((line) => line.material)]).toEqual(['dried', undefined, 'fresh']);
   });
+
+  it('takes a material beside further pieces for theirs, and beside the first pieces for the event’s', () => {
+    const first = [pieces(10, 'buttonhole'), material('dried')];
+    const event = eventAfter(first, [pieces(10, 'flower crown'), material('fresh')]);
+    expect([event.material, ...event.lines.map((line) => line.material)]).toEqual(['dried', undefined, 'fresh']);
+    expect(eventAfter(first, [pieces(12, 'buttonhole'), material('fresh')]).material).toBe('fresh');
+  });
 });
 
 describe('progress', () => {

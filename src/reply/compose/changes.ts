@@ -8,13 +8,19 @@ import type { Line } from '../reply.ts';
 import { dateSpan, moneySpan, pieceSpan, strong, text } from '../span.ts';
 import { fullDate } from '../words/dates.ts';
 import { plural } from '../words/names.ts';
+import { materialsWords } from '../words/order.ts';
+import { clientTotalChanges } from './price-before.ts';
 
 /** One line per thing that had a value before and has another now. Empty for a first message. */
-export const changeLines = ({ before, event, manner }: Answer): readonly Line[] => [
-  ...countChanges(before, event, manner),
-  ...priceChanges(before, event, manner),
-  ...plainChanges(before, event, manner),
-];
+export const changeLines = (answer: Answer): readonly Line[] => {
+  const { before, event, manner } = answer;
+  return [
+    ...countChanges(answer),
+    ...priceChanges(before, event, manner),
+    ...clientTotalChanges(answer),
+    ...plainChanges(before, event, manner),
+  ];
+};
 
 const kindsOf = (event: EventState): readonly PieceKind[] => [...new Set(event.lines.map((line) => line.piece))];
 
@@ -22,10 +28,19 @@ const linesOf = (event: EventState, piece: PieceKind): readonly OrderLine[] => e
 
 const countOf = (event: EventState, piece: PieceKind): number => linesOf(event, piece).reduce((total, line) => total + line.count, 0);
 
-const countChanges = (before: EventState, after: EventState, { says }: Manner): readonly Line[] => {
+/** Kinds that were not there before are named where something was corrected or taken back; a plain order names them itself. */
+const kindsGained = ({ how, before, event, stated }: Answer): readonly PieceKind[] => {
+  const corrected = stated.some((fact) => fact.fact === 'change' && (fact.what === 'count' || fact.what === 'piece'));
+  if (before.lines.length === 0 || (how === 'stated' && !corrected)) return [];
+  return kindsOf(event).filter((piece) => !kindsOf(before).includes(piece));
+};
+
+const countChanges = (answer: Answer): readonly Line[] => {
+  const { before, event, manner } = answer;
+  const { says } = manner;
   const renamed = before.lines.length > 0 && kindsOf(before).every((kind) => kind === 'unspecified');
-  return (renamed ? [] : kindsOf(before)).flatMap((piece) => {
-    const [old, now] = [countOf(before, piece), countOf(after, piece)];
+  return (renamed ? [] : [...kindsOf(before), ...kindsGained(answer)]).flatMap((piece) => {
+    const [old, now] = [countOf(before, piece), countOf(event, piece)];
     return old === now ? [] : [text`${pieceSpan(capital(plural(piece, says)))}: ${old} → ${strong(now)}`];
   });
 };
@@ -51,11 +66,13 @@ const priceOf = (event: EventState, piece: PieceKind): string | undefined => {
 const plainChanges = (before: EventState, after: EventState, manner: Manner): readonly Line[] => {
   const date = changed(before.date, after.date);
   const material = changed(before.material, after.material);
+  const materials = changed(materialsWords(before, manner), materialsWords(after, manner));
   const basis = changed(before.tax.basis, after.tax.basis);
   const title = changed(before.title, after.title);
   return [
     ...(date ? [text`Date: ${dateSpan(fullDate(date[0], manner))} → ${strong(fullDate(date[1], manner))}`] : []),
     ...(material ? [text`Material: ${material[0]} → ${strong(material[1])}`] : []),
+    ...(materials?.[1].includes(' ') ? [text`Material: ${materials[1]}`] : []), // several in one order
     ...(basis ? [text`Tax: ${basisName(basis[0])} → ${strong(basisName(basis[1]))}`] : []),
     ...(title ? [text`Name: ${title[0]} → ${strong(title[1])}`] : []),
   ];

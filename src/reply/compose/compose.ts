@@ -5,7 +5,8 @@ import { isStudioFact } from '../../thread/apply-studio-facts.ts';
 import type { Answer } from '../answer.ts';
 import type { Block, Reply } from '../reply.ts';
 import { joined, quoted, text } from '../span.ts';
-import { orderWords } from '../words/order.ts';
+import { materialsWords, orderWords } from '../words/order.ts';
+import { problemLine } from '../words/problems.ts';
 import { askBlocks } from './ask.ts';
 import { budgetBlocks } from './budget.ts';
 import { type Topic, withButtons } from './buttons.ts';
@@ -16,6 +17,7 @@ import { magnetClash } from './magnet-clash.ts';
 import { type NextStep, nextStep } from './next-step.ts';
 import { notedLines } from './noted.ts';
 import { paceOffer } from './pace-offer.ts';
+import { isPriceNews } from './price-before.ts';
 import { isUsedHere, priceListBlocks } from './price-list.ts';
 import { progressBlocks } from './progress.ts';
 import { questionBlocks } from './questions/questions.ts';
@@ -78,6 +80,7 @@ const topicsOf = (answer: Answer): ReadonlySet<Topic> => {
     if (fact.fact === 'recipe' || (fact.fact === 'pack' && answer.listRead === undefined && isUsedHere(fact, answer))) topics.add('recipe');
     if (fact.fact === 'change') topics.add(changeTopic(fact.what));
   }
+  if (isPriceNews(answer)) topics.add('money');
   const { before, event } = answer;
   if (answer.how !== 'stated') {
     if (differ(before.lines, event.lines) || differ(before.price, event.price)) topics.add('money');
@@ -124,14 +127,23 @@ const takenBack = ({ how }: Answer): Block[] => {
 const moneyBlocks = (answer: Answer): readonly Block[] => {
   const { price, event, manner } = answer;
   if (price?.ok && answer.ask?.about !== 'price') return budgetBlocks(price.value, answer);
-  return event.lines.length > 0 ? [{ block: 'answer', line: text`${orderWords(event.lines, manner)}: noted.` }] : [];
+  const noted = text`${orderWords(event.lines, manner)}: noted`;
+  if (price && !price.ok && event.lines.length > 0) {
+    return answer.ask
+      ? [{ block: 'answer', line: text`${noted}. I can price it once the tax rate is known.` }]
+      : [
+          { block: 'answer', line: text`${noted}, not priced.` },
+          { block: 'problem', line: problemLine(price.problem, manner.money) },
+        ];
+  }
+  return event.lines.length > 0 ? [{ block: 'answer', line: text`${noted}.` }] : [];
 };
 
 const dateBlocks = (answer: Answer, form: CalendarForm): readonly Block[] => {
   const plan = answer.plan();
   if (plan) return calendarBlocks(plan, answer, form);
   const { event } = answer;
-  if (event.date || !event.material) return [];
+  if (event.date || !event.material || materialsWords(event, answer.manner) !== event.material) return [];
   return [{ block: 'answer', line: text`Noted: ${event.material}.` }];
 };
 

@@ -7,7 +7,7 @@ import type { Block, Line, Reply } from '../reply.ts';
 import { countSpan, dateSpan, joined, moneySpan, ownWords, strong, text } from '../span.ts';
 import { fullDate } from '../words/dates.ts';
 import { counted } from '../words/names.ts';
-import { orderWords } from '../words/order.ts';
+import { notPricedYet, orderWords } from '../words/order.ts';
 import { startLine } from './calendar.ts';
 
 export type Summarised = Pick<Answer, 'event' | 'manner' | 'price' | 'plan'>;
@@ -20,10 +20,11 @@ export const summaryBlocks = (answer: Summarised): readonly Block[] => {
   const title = event.title ? text`${strong(ownWords(event.title).text)}: ` : [];
   const order = event.lines.length > 0 ? orderWords(event.lines, manner) : text`no pieces yet`;
   const plan = answer.plan();
+  const missing = price?.ok ? notPricedYet(price.value.unpriced, manner) : '';
   const items = [
     ...(price?.ok === true
       ? [
-          text`Price ${moneySpan(manner.money(price.value.priced.all.printed.price))}; to spend ${strong(manner.money(price.value.priced.all.printed.wholesale))}.`,
+          text`Price${missing === '' ? '' : ' so far'} ${moneySpan(manner.money(price.value.priced.all.printed.price))}; to spend ${strong(manner.money(price.value.priced.all.printed.wholesale))}${missing === '' ? '' : `; ${missing}`}.`,
         ]
       : []),
     ...(event.lines.length > 0 ? [madeLine(answer)] : []),

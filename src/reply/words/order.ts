@@ -1,17 +1,19 @@
 // The order said back in one line: "40 buttonholes at £25.00, VAT included". What was assumed in it is marked.
 
+import type { PieceKind } from '../../handbook/pieces.ts';
 import type { PricedLine, PricedOrder } from '../../pricing/price-order.ts';
 import type { TaxTerms } from '../../pricing/tax-terms.ts';
-import type { OrderLine } from '../../thread/event.ts';
+import type { EventState, OrderLine } from '../../thread/event.ts';
 import { printNumber } from '../../values/money.ts';
 import type { Manner } from '../answer.ts';
 import type { Line } from '../reply.ts';
 import { assumedSpan, countSpan, joined, moneySpan, ownWords, pieceSpan, text } from '../span.ts';
+import { grouped } from './counts.ts';
 import { counted, plural } from './names.ts';
 
 /** "40 to 45 buttonholes", "about 20 wrist corsages", "1 buttonhole (groom)". */
 export const lineWords = (line: OrderLine, { says }: Manner): Line => {
-  const count = line.countMax ? `${line.count} to ${line.countMax}` : `${line.count}`;
+  const count = line.countMax ? `${grouped(line.count)} to ${grouped(line.countMax)}` : `${line.count}`;
   const words = line.countMax ? `${count} ${plural(line.piece, says)}` : counted(line.count, line.piece, says);
   const wearer = line.wearer ? text` (${ownWords(line.wearer)})` : [];
   return text`${line.approx ? assumedSpan('about ') : ''}${countSpan(words)}${wearer}`;
@@ -22,6 +24,18 @@ export const orderWords = (lines: readonly OrderLine[], manner: Manner): Line =>
     lines.map((line) => lineWords(line, manner)),
     ', ',
   );
+
+/** "dried"; in an order of several materials "buttonholes dried, flower crowns fresh". */
+export const materialsWords = ({ lines, material }: Pick<EventState, 'lines' | 'material'>, { says }: Manner): string => {
+  const of = new Map(lines.map((line) => [line.piece, line.material ?? material]));
+  const all = new Set(of.size === 0 ? [material] : of.values());
+  if (all.size === 1) return [...all].join('');
+  return [...of].flatMap(([piece, each]) => (each === undefined ? [] : [`${plural(piece, says)} ${each}`])).join(', ');
+};
+
+/** "pin corsages not priced yet", where a total is not the whole. */
+export const notPricedYet = (unpriced: readonly PieceKind[], { says }: Manner): string =>
+  unpriced.length === 0 ? '' : `${[...new Set(unpriced)].map((piece) => plural(piece, says)).join(' and ')} not priced yet`;
 
 /** "VAT included", "plus GST", "no tax"; said, the studio's usual, or assumed. */
 export const basisWords = (tax: TaxTerms): Line => {

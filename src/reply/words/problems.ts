@@ -46,7 +46,7 @@ const sentences: Sentences = {
     text`${moneySpan(money(budget))} does not pay for one piece at ${moneySpan(money(each))}.`,
   'currency-unknown': ({ currency }) => text`${ownWords(currency)} is not a currency code I know. Use three capitals, like GBP.`,
   'tax-rate-unknown': ({ region }) =>
-    text`I don't know the tax rate to take out of that price (${region}). Set your rate in the studio settings, or say “tax 8.25%”; check it with your accountant.`,
+    text`I don't know the tax rate to take out of that price (${region}). Set your rate in the studio settings, or say “inc tax 8.25%”; check it with your accountant.`,
   'tax-depends-on-material': ({ mixed, rates }) =>
     text`The tax rate depends on the material here: ${joined(
       rates.map((rate) => text`${rate.material} ${rate.rate} %`),

@@ -7,7 +7,7 @@ import type { Answer } from '../../answer.ts';
 import type { Block, Line } from '../../reply.ts';
 import { moneySpan, plainLine, strong, text } from '../../span.ts';
 import { plural } from '../../words/names.ts';
-import { basisWords, rateWords } from '../../words/order.ts';
+import { basisWords, notPricedYet, rateWords } from '../../words/order.ts';
 import { partName } from '../../words/parts.ts';
 import { problemLine } from '../../words/problems.ts';
 import { budgetBlocks } from '../budget.ts';
@@ -42,23 +42,40 @@ const stemBudget = withPrice(({ priced }, answer) => {
   return [...(first ? answerLine(first) : []), ...rest.map((line): Block => ({ block: 'line', line })), ...costs];
 });
 
-const spend = withPrice(({ priced }, { manner }) => {
+const soFar = ({ unpriced }: PricedEvent, { manner }: Answer): { readonly mark: string; readonly rest: string } => {
+  const missing = notPricedYet(unpriced, manner);
+  return missing === '' ? { mark: '', rest: '' } : { mark: ' so far', rest: `; ${missing}` };
+};
+
+const spend = withPrice((event, answer) => {
+  const { priced } = event;
+  const { manner } = answer;
+  const { mark, rest } = soFar(event, answer);
   const { wholesale, stems, sundries } = priced.all.printed;
   const split = sundries.isZero() ? [] : text`: ${moneySpan(manner.money(stems))} stems, ${moneySpan(manner.money(sundries))} sundries`;
-  return answerLine(text`${strong(manner.money(wholesale))} to spend for the whole order${split}.`);
+  return answerLine(
+    text`${strong(manner.money(wholesale))} to spend for the ${mark === '' ? 'whole order' : `order${mark}`}${split}${rest}.`,
+  );
 });
 
-const total = withPrice(({ priced }, { manner }) => {
+const total = withPrice((event, answer) => {
+  const { priced } = event;
+  const { manner } = answer;
+  const { mark, rest } = soFar(event, answer);
   const { price, tax } = priced.all.printed;
   const taxed = tax.isZero() ? [] : text`, of which ${moneySpan(manner.money(tax))} ${priced.terms.tax.name}`;
-  return answerLine(text`${strong(manner.money(price))} in all${taxed}.`);
+  return answerLine(text`${strong(manner.money(price))} in all${mark}${taxed}${rest}.`);
 });
 
-const labour = withPrice(({ priced }, answer) => {
+const labour = withPrice((event, answer) => {
+  const { priced } = event;
   const { manner } = answer;
+  const { mark, rest } = soFar(event, answer);
   const share = priced.lines[0] ? printNumber(priced.lines[0].labourOfExTax, 1) : '0';
   return [
-    ...answerLine(text`${strong(manner.money(priced.all.printed.labour))} labour in all, ${share} % of the price before tax.`),
+    ...answerLine(
+      text`${strong(manner.money(priced.all.printed.labour))} labour in all${mark}, ${share} % of the price before tax${rest}.`,
+    ),
     { block: 'line', line: labourLine(priced, answer) },
   ];
 });
