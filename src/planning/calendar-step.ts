@@ -54,6 +54,6 @@ export interface CalendarStep {
   readonly minutes?: number; // of a bench day
   readonly pieces?: { readonly [piece in PieceKind]?: number };
   readonly bases?: { readonly [piece in PieceKind]?: number };
-  readonly waitsFor?: StepName; // late only because this earlier step is: the remedies stand there
+  readonly waitsFor?: StepName; // late, or without a date that can be kept, only because this earlier step is late: the remedies stand there
   readonly canStill: readonly Remedy[]; // empty unless late and waiting for nothing
 }

@@ -1,10 +1,11 @@
 // When each supply must be ordered, hung or put in water, and checked, so that it is ready for its first bench day. Counted back in working days from there.
 
 import { conditioningHours } from '../handbook/conditioning.ts';
+import type { DaysRange } from '../handbook/days-range.ts';
 import { bestGrade, commonPractice, type Source } from '../handbook/sources.ts';
-import type { CalendarStep, Remedy, StepGrade } from './calendar-step.ts';
-import { dayNumbered } from './day-number.ts';
-import { canStillBeReady } from './still-possible.ts';
+import type { CalendarStep, StepGrade } from './calendar-step.ts';
+import { dayNumber, dayNumbered } from './day-number.ts';
+import { arrivalOf, canStillBeReady } from './still-possible.ts';
 import { hasBeen, leadDays, slowestDrying } from './supply.ts';
 import type { SupplyNeed } from './supply-need.ts';
 
@@ -50,7 +51,7 @@ const freshSteps = (need: SupplyNeed): readonly CalendarStep[] => {
       assumed: lead.assumed,
     }),
   ];
-  return withRemedies(steps, (step) => canStillBeReady(need, step, undefined));
+  return withRemedies(need, steps, undefined);
 };
 
 const keptSteps = (need: SupplyNeed): readonly CalendarStep[] => {
@@ -85,17 +86,31 @@ const keptSteps = (need: SupplyNeed): readonly CalendarStep[] => {
       assumed: lead.assumed,
     }),
   );
-  return withRemedies(steps, (step) => canStillBeReady(need, step, drying));
+  return withRemedies(need, steps, drying);
 };
 
-// Steps come last to first. Of a supply that is late, the earliest step not done carries what can still be done; the others wait for it.
-const withRemedies = (
-  steps: readonly CalendarStep[],
-  remedies: (step: CalendarStep['step']) => readonly Remedy[],
-): readonly CalendarStep[] => {
+// Steps come last to first. Of a supply that is late, the earliest step not done carries what can still be done; the others wait for it, and those still ahead
+// get the dates that the stems can keep, so that no step asks for what has not arrived.
+const withRemedies = (need: SupplyNeed, steps: readonly CalendarStep[], drying: DaysRange | undefined): readonly CalendarStep[] => {
   const first = steps.findLast((step) => !step.done);
+  if (!first?.late) return steps.map((step) => (step.late && first ? { ...step, waitsFor: first.step } : step));
   return steps.map((step) => {
-    if (!step.late || !first) return step;
-    return step === first ? { ...step, canStill: remedies(step.step) } : { ...step, waitsFor: first.step };
+    if (step === first) return { ...step, canStill: canStillBeReady(need, step.step, drying) };
+    if (step.late) return { ...step, waitsFor: first.step };
+    return step.done ? step : datedAgain(need, step, first, drying);
   });
+};
+
+/** From the day the stems can be here; a step that would come too late for the bench has no date of its own. */
+const datedAgain = (need: SupplyNeed, step: CalendarStep, first: CalendarStep, drying: DaysRange | undefined): CalendarStep => {
+  const { days, lastStart } = need;
+  const here = arrivalOf(need);
+  const dry = step.step === 'check the drying' || step.step === 'material ready' ? (drying?.least ?? 0) : 0;
+  const earliest = days.onOrAfter(here + dry);
+  if (dayNumber(step.date) >= earliest) return step;
+  if (earliest > lastStart) return { ...step, waitsFor: first.step };
+  const { movedFrom: _, ...still } = step;
+  const between =
+    step.between && drying ? { between: { from: dayNumbered(here + drying.least), to: dayNumbered(here + drying.most) } } : {};
+  return { ...still, date: dayNumbered(earliest), ...between };
 };

@@ -7,9 +7,13 @@ import { dayNumber, dayNumbered } from './day-number.ts';
 import { hasBeen, leadDays } from './supply.ts';
 import type { SupplyNeed } from './supply-need.ts';
 
+/** The day the stems can be here, ordered today if they are not. */
+export const arrivalOf = ({ event, rules, days, now }: SupplyNeed): number =>
+  hasBeen(event, 'received') ? now : days.after(now, leadDays(event, rules).days);
+
 export const canStillBeReady = (need: SupplyNeed, step: StepName, drying: DaysRange | undefined): readonly Remedy[] => {
-  const { event, supply, lastStart, rules, days, now } = need;
-  const arrives = hasBeen(event, 'received') ? now : days.after(now, leadDays(event, rules).days);
+  const { event, supply, lastStart, days, now } = need;
+  const arrives = arrivalOf(need);
   const soonEnough = (day: number): InTime => (day <= lastStart ? 'yes' : 'no');
   const range = (least: number, most: number): InTime => (most <= lastStart ? 'yes' : least <= lastStart ? 'only if it dries fast' : 'no');
   if (supply !== 'dried' || !drying) {

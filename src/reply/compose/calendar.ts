@@ -8,7 +8,7 @@ import type { Block, Line } from '../reply.ts';
 import { assumedSpan, dateSpan, joined, strong, text } from '../span.ts';
 import { duration, fullDate, shortDate } from '../words/dates.ts';
 import { orderWords } from '../words/order.ts';
-import { stepDetail, stepTitle } from '../words/steps.ts';
+import { lateName, stepDetail, stepTitle } from '../words/steps.ts';
 import { lateBlocks } from './late.ts';
 import { overloadBlocks } from './overload.ts';
 
@@ -69,8 +69,8 @@ export const stepsTable = (plan: EventPlan, manner: Manner): Block => ({
   ],
   rows: openSteps(plan).map((step) => [
     text`${stepTitle(step, plan.calendar)}`,
-    text`${dateSpan(shortDate(step.date, manner))}${step.movedFrom ? assumedSpan('*') : ''}`,
-    text`${step.late ? 'late' : stepDetail(step, manner)}`,
+    step.waitsFor && !step.late ? [] : text`${dateSpan(shortDate(step.date, manner))}${step.movedFrom ? assumedSpan('*') : ''}`,
+    text`${step.late ? 'late' : step.waitsFor ? `waits for ${lateName(step.waitsFor)}` : stepDetail(step, manner)}`,
   ]),
 });
 
@@ -92,7 +92,7 @@ const whose = (step: CalendarStep, plan: EventPlan): string => {
 /** "Order by Tue 9 February, hang by Fri 12 February, board by Thu 11 March." Late steps are told apart. */
 const keyDates = (plan: EventPlan, manner: Manner): Block => {
   const dates = openSteps(plan)
-    .filter((step) => !step.late && keySteps[step.step] !== undefined)
+    .filter((step) => !step.late && !step.waitsFor && keySteps[step.step] !== undefined)
     .map((step) => text`${keySteps[step.step] ?? ''}${whose(step, plan)} ${dateSpan(shortDate(step.date, manner))}`);
   const line =
     dates.length > 0 ? text`Next: ${joined(dates.slice(0, 5), ', ')}.` : text`Hand over ${dateSpan(shortDate(plan.handOver, manner))}.`;
