@@ -7,6 +7,7 @@ import { printNumber } from '../../values/money.ts';
 import type { Answer, Manner } from '../answer.ts';
 import type { Block, Line } from '../reply.ts';
 import { assumedSpan, joined, moneySpan, plainLine, strong, text } from '../span.ts';
+import { grouped } from '../words/counts.ts';
 import { counted, pieceName } from '../words/names.ts';
 import { basisWords, pricedLineWords, ratesWords } from '../words/order.ts';
 import { labourLine } from './labour.ts';
@@ -84,7 +85,7 @@ const partsTable = (line: PricedLine, priced: PricedOrder, manner: Manner, onePi
   columns: [
     { title: '', align: 'left' },
     { title: 'each', align: 'right' },
-    ...(onePiece ? [] : [{ title: `all ${line.count}`, align: 'right' as const }]),
+    ...(onePiece ? [] : [{ title: `all ${grouped(line.count)}`, align: 'right' as const }]),
   ],
   rows: rowsOf(priced).map(([title, of]) => [
     plainLine(title),
@@ -118,7 +119,7 @@ const linesTable = (priced: PricedOrder, manner: Manner): Block => ({
       [moneySpan(manner.money(line.all.printed.price))],
     ]),
     [
-      text`${strong(`all ${piecesIn(priced)}`)}`,
+      text`${strong(`all ${grouped(piecesIn(priced))}`)}`,
       [],
       [moneySpan(manner.money(priced.all.printed.stems))],
       [moneySpan(manner.money(priced.all.printed.labour))],

@@ -36,10 +36,13 @@ export const labourLine = (priced: PricedOrder, answer: Answer): Line => {
   const [first] = check.lines;
   const paid =
     first && check.lines.length === 1
-      ? text`Labour pays for ${strong(`${first.paidEach} min`)} each; you plan ${first.plannedEach}${usual}.`
+      ? text`Labour pays for ${strong(duration(first.paidEach))} each; you plan ${plannedWords(first.plannedEach)}${usual}.`
       : text`Labour pays for ${strong(duration(check.paid))}; you plan ${duration(check.planned)}${usual}.`;
   return check.short > 0 ? text`${paid} ${shortLine(check, priced, manner)}` : paid;
 };
+
+/** The unit was just said, unless it takes hours too. */
+const plannedWords = (minutes: number): string => (minutes < 60 ? String(minutes) : duration(minutes));
 
 const shortLine = (check: LabourCheck, priced: PricedOrder, manner: Manner): Line => {
   const cure = check.atSameShare?.[0];

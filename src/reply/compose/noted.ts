@@ -6,7 +6,7 @@ import { printNumber } from '../../values/money.ts';
 import type { Answer, Manner } from '../answer.ts';
 import type { Line } from '../reply.ts';
 import { dateSpan, moneySpan, ownWords, strong, text } from '../span.ts';
-import { duration, shortDate } from '../words/dates.ts';
+import { paceWords, shortDate } from '../words/dates.ts';
 import { pieceName } from '../words/names.ts';
 import { recipeWords } from '../words/recipes.ts';
 import { isBuyingMark, markedLine } from './ordered.ts';
@@ -56,7 +56,7 @@ const crewLine = (fact: FactOf<'crew'>, manner: Manner): Line => {
   const wage = fact.wage ? text`, ${moneySpan(manner.money(fact.wage))} an hour` : [];
   if (fact.away) return text`Noted: ${fact.people ?? 1} away${when}.`;
   if (pace !== undefined)
-    return text`Bench time: ${strong(pace < 60 ? `${printNumber(decimal(pace), 1)} min` : duration(pace))} a ${pieceName(fact.piece ?? 'buttonhole', manner.says)} from now on.`;
+    return text`Bench time: ${strong(paceWords(pace))} a ${pieceName(fact.piece ?? 'buttonhole', manner.says)} from now on.`;
   if (fact.wage && fact.people === undefined && fact.hours === undefined)
     return text`Wage${when}: ${strong(manner.money(fact.wage))} an hour.`;
   const hours = fact.hours !== undefined ? ` for ${printNumber(decimal(fact.hours))} h each` : '';

@@ -8,6 +8,7 @@ import { decimal } from '../../values/decimal.ts';
 import { printNumber } from '../../values/money.ts';
 import { roundTo } from '../../values/rounding.ts';
 import type { Answer } from '../answer.ts';
+import { paceWords } from '../words/dates.ts';
 import { pieceName } from '../words/names.ts';
 
 const longest = 600; // minutes; beyond ten hours a piece somebody mistyped
@@ -23,7 +24,7 @@ export const paceOffer = (answer: Answer): Ask | undefined => {
   const choices = kindsOf(timed, answer).flatMap((piece): Choice[] => {
     const now = minutesEach(piece, rules);
     if (now.own && now.minutes === each) return [];
-    const words = `${printNumber(decimal(each))} min a ${pieceName(piece, answer.manner.says)}`;
+    const words = `${paceWords(each)} a ${pieceName(piece, answer.manner.says)}`;
     return [{ words, facts: [{ fact: 'crew', piece, minutesPerPiece: each, words: timed.words }] }];
   });
   const [first] = choices;

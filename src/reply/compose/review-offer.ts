@@ -2,8 +2,8 @@
 
 import type { Fact } from '../../reading/fact.ts';
 import type { Ask, Choice } from '../../reading/reading.ts';
-import { printNumber } from '../../values/money.ts';
 import type { Answer } from '../answer.ts';
+import { paceWords } from '../words/dates.ts';
 import { pieceName } from '../words/names.ts';
 import { reviewOf } from './review.ts';
 
@@ -13,7 +13,7 @@ export const reviewOffer = (answer: Answer): Ask | undefined => {
   const review = reviewOf(answer);
   if (!review.ok || answer.event.lines.length === 0) return undefined;
   const minutes = review.value.minutesLearned.flatMap(({ piece, minutes: each, offer }): readonly Choice[] =>
-    offer ? [{ words: `${printNumber(each, 1)} min a ${pieceName(piece, answer.manner.says)}`, facts: [offer] }] : [],
+    offer ? [{ words: `${paceWords(each.toNumber())} a ${pieceName(piece, answer.manner.says)}`, facts: [offer] }] : [],
   );
   const spares = review.value.sparesLearned.flatMap(({ item, percent, offer }): readonly Choice[] =>
     offer ? [{ words: `${percent.toString()} % spare ${item}`, facts: [offer] }] : [],

@@ -11,7 +11,7 @@ import { printNumber } from '../../values/money.ts';
 import type { Answer, Manner } from '../answer.ts';
 import type { Block, Line } from '../reply.ts';
 import { moneySpan, ownWords, strong, text } from '../span.ts';
-import { duration } from '../words/dates.ts';
+import { duration, paceWords } from '../words/dates.ts';
 import { counted } from '../words/names.ts';
 import { spentOnOf } from './spent-on.ts';
 
@@ -66,7 +66,7 @@ const timeLine = ({ event, studio }: Answer): Line => {
     const piece = first.piece ?? (another === undefined ? only?.piece : undefined);
     const each = decimal(taken).dividedBy(first.count);
     const plan = piece === undefined ? '' : `; planned ${plannedMinutes(event, studio, piece).each.value}`;
-    return text`Took ${duration(taken)} for ${first.count}: ${strong(`${printNumber(each, 1)} min`)} each${plan}.`;
+    return text`Took ${duration(taken)} for ${first.count}: ${strong(paceWords(each.toNumber()))} each${plan}.`;
   }
   const said = text`Took ${duration(taken)}${timed.length > 1 ? ' in all' : ''}`;
   if (!only) return text`${said}, noted.`;

@@ -5,7 +5,7 @@ import { parseDay } from '../../values/day.ts';
 import type { Manner } from '../answer.ts';
 import type { Line } from '../reply.ts';
 import { text } from '../span.ts';
-import { duration, fullDate } from './dates.ts';
+import { duration, fullDate, paceWords } from './dates.ts';
 import { counted, pieceName } from './names.ts';
 
 export const factWords = (fact: Fact, manner: Manner): Line => {
@@ -35,7 +35,7 @@ export const factWords = (fact: Fact, manner: Manner): Line => {
       return text`recipe: ${fact.lines.map((line) => `${line.stems ?? line.length ?? ''} ${line.unit ?? ''}${line.ingredient}`.trim()).join(', ')}`;
     case 'crew':
       if (fact.minutesPerPiece !== undefined)
-        return text`bench: ${fact.minutesPerPiece} min a ${pieceName(fact.piece ?? 'buttonhole', manner.says)}`;
+        return text`bench: ${paceWords(fact.minutesPerPiece)} a ${pieceName(fact.piece ?? 'buttonhole', manner.says)}`;
       return text`bench: ${fact.people ?? ''} people${fact.hours ? `, ${fact.hours} h each` : ''}${fact.date ? `, ${fact.date}` : ''}`;
     case 'wearers':
       return text`wearers: ${fact.wearers.map((one) => `${one.count} ${one.wearer}`).join(', ')}`;

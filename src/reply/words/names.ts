@@ -1,6 +1,7 @@
 // How pieces are named on screen: the studio's word for a buttonhole, singular or plural.
 
 import type { PieceKind } from '../../handbook/pieces.ts';
+import { grouped } from './counts.ts';
 
 export type Says = 'buttonhole' | 'boutonniere';
 
@@ -20,4 +21,4 @@ export const plural = (kind: PieceKind, says: Says): string => `${pieceName(kind
 
 /** "1 buttonhole", "40 buttonholes". */
 export const counted = (count: number | string, kind: PieceKind, says: Says): string =>
-  `${count} ${String(count) === '1' ? pieceName(kind, says) : plural(kind, says)}`;
+  `${grouped(count)} ${String(count) === '1' ? pieceName(kind, says) : plural(kind, says)}`;

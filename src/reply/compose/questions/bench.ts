@@ -3,7 +3,7 @@
 import { benchRules, minutesEach } from '../../../planning/bench-rules.ts';
 import type { Block } from '../../reply.ts';
 import { dateSpan, strong, text } from '../../span.ts';
-import { duration, shortDate } from '../../words/dates.ts';
+import { duration, paceWords, shortDate } from '../../words/dates.ts';
 import { counted } from '../../words/names.ts';
 import { calendarBlocks, startLine } from '../calendar.ts';
 import { dueBlocks, dueDays } from '../due.ts';
@@ -43,7 +43,7 @@ const labourTime: Respond = (question, answer) => {
   const minutes = timed.reduce((total, { line, each }) => total + line.count * each.minutes, 0);
   const usual = timed.every(({ each }) => each.own) ? '' : ' (usual minutes, not yours yet)';
   const pieces = lines.map((line) => counted(line.count, line.piece, manner.says)).join(', ');
-  const pace = timed[0] && timed.length === 1 ? `, ${timed[0].each.minutes} min each` : '';
+  const pace = timed[0] && timed.length === 1 ? `, ${paceWords(timed[0].each.minutes)} each` : '';
   return answerLine(text`${pieces}: ${strong(duration(minutes))} at the bench${pace}${usual}.`);
 };
 
