@@ -241,6 +241,7 @@ const crew = z.object({
   date: optional(day),
   wage: optional(amount), // per hour
   currency: optional(z.string()),
+  symbol: optional(z.string()), // a bare "$"
   minutesPerPiece: optional(z.number()),
   piecesPerHour: optional(z.number()),
   piece: optional(piece),
@@ -269,6 +270,7 @@ const rule = z.object({
     'stems multiple',
     'sundries multiple',
     'sundries',
+    'minimum price',
     'price step',
     'minutes',
     'tax rate',

@@ -3,6 +3,8 @@
 import { pattern } from '../pattern.ts';
 
 export const peopleForms = [
+  pattern('<n:count> (of us|people|staff)? (on|at) (the)? (bench|benches)'),
+  pattern('<n:count> (x|\\*) <duration>'),
   pattern('<n:count> (extra|more|other|good|new|of the|part time|casual|bench)? (<bench>)'),
   pattern('<n:count> (extra|more)? (<role>) (in|on|at|helping|working|coming|free)'),
 ];
@@ -53,6 +55,9 @@ export const paceIn = pattern(
 );
 export const hourlyPiece = pattern('(an hour|1 hour|one hour) (per|a|each|for each|for a|/) (<p:piece>)?');
 export const totalHours = [
+  pattern(
+    '<d:duration> (of)? (bench|work|making|labour|labor)? (time|work|hours)? (between|among|amongst|shared between|split between|shared by|across) (the|all)? (<count>|us|them|both|everyone)',
+  ),
   pattern('<d:duration> (<all>|all together|between us|between them|total|in all|of labour|combined|altogether|overall)'),
   pattern('(total|altogether|combined|all up|<all>) (of|:|is)? <d:duration>'),
 ];
@@ -63,3 +68,20 @@ export const perDay = pattern('(per|a|/) day');
 export const talk =
   /^(drive|drives|away|flight|delay|wait|queue|parking|meeting|course|van|train|bus|dentist|late|battery|charge|ferry|nap|break|kettle|oven|ago|cake|film|invoice|rent|traffic|electrician|plumber|courier|delivery|stuck|walk|football|match|soak|rehydrate|condition|conditioning|cooler|class|workshop)$/;
 export const hand = /^(in|on|at|bench|working|free|available|making|helping|coming|wiring|can|here|us|rostered|making)$/;
+// "16 bench hours on friday"
+export const benchHours = pattern('<n:count> (bench|labour|labor|making|staff|man|person|people|crew|team) (hours|hrs|hour)');
+// "no one in on sunday"
+export const nobody = pattern(
+  "(there's|theres|there is|we've got|we have|got)? (no one|noone|nobody|no - one|no staff|no hands|none of us) (is|are|will be|'s)? (in|on|working|available|free|here|at the bench|on the bench|making)",
+);
+// "helper at $18/hr for 5 hours": one, by the word alone.
+export const oneHand = pattern(
+  '(our|my|the|extra|new)? (helper|freelancer|casual|florist|junior|student|apprentice|assistant|temp|trainee|designer|volunteer|part timer|maker)',
+);
+// Words that name hands at the bench and nothing else.
+export const strongHand =
+  /^(pairs of hands|pair of hands|extra hands|hands|sets of hands|freelancers?|helpers?|casuals?|florists?|juniors?|apprentices?|assistants?|temps?|trainees?|designers?|volunteers?|makers?|of us)$/;
+// "me and jo on saturday": nothing but people, a day and a place.
+export const meAndOne = pattern(
+  "(just|only|it's|its|so)? (me and <word>|<word> and me|me & <word>|me \\+ <word>) (in|on|at|for|working|are|is|the|bench|making){0,4}",
+);

@@ -1,6 +1,7 @@
 // A message ready for the phrases: its tokens, the parts it falls into, and what earlier phrases have already taken.
 
 import { type CleanText, cleanText, ownWords } from './clean-text.ts';
+import { joinHourWords } from './hour-words.ts';
 import { lex } from './lex.ts';
 import { nameWords } from './name-words.ts';
 import { joinRanges } from './number-ranges.ts';
@@ -86,7 +87,7 @@ const partsOf = (tokens: readonly Token[]): Part[] => {
 };
 
 export const readTokens = (clean: CleanText): Token[] =>
-  nameWords(joinRanges(joinUnits(joinNumberWords(withoutListMarks(withoutEmphasis(lex(clean.text)))))));
+  nameWords(joinRanges(joinUnits(joinHourWords(joinNumberWords(withoutListMarks(withoutEmphasis(lex(clean.text))))))));
 
 export const openMessage = (text: string): Message => {
   const clean = cleanText(text);

@@ -185,7 +185,7 @@ const fields = (facts: readonly Fact[]): Record<string, unknown> => {
       packs[0]?.currency ??
       crew?.currency ??
       linePrice?.currency,
-    symbol: each?.symbol ?? all?.symbol ?? priceTo?.symbol ?? priceBy?.symbol ?? packs[0]?.symbol ?? linePrice?.symbol,
+    symbol: each?.symbol ?? all?.symbol ?? priceTo?.symbol ?? priceBy?.symbol ?? packs[0]?.symbol ?? crew?.symbol ?? linePrice?.symbol,
     tax: basis === 'included' ? 'inc' : basis === 'on top' ? 'ex' : basis === 'none' ? 'none' : 'unknown',
     taxName: tax?.name ?? packs[0]?.taxName ?? change('tax')?.name,
     totalCoversOther: all?.coversOther,

@@ -1,0 +1,71 @@
+// How many are at the bench, by the clock or by the hour, and who is away.
+
+import { dateOutcome } from '../dates/date-facts.ts';
+import { dateAt } from '../dates/date-forms.ts';
+import type { DateRead } from '../dates/date-read.ts';
+import { pattern } from '../pattern.ts';
+import type { Finding, Reader } from '../phrase.ts';
+import type { Part } from '../text/message.ts';
+import type { Token } from '../text/token.ts';
+import { awayWord, clock, meAnd, nobody, pairForms, peopleForms } from './crew-forms.ts';
+
+export const peopleIn = (reader: Reader, part: Part): number | undefined => {
+  for (const form of peopleForms) {
+    const match = form.in(reader.tokens, part.start, part.end);
+    if (match !== undefined && match.kept['n']?.number?.max === undefined) return Number(match.kept['n']?.number?.amount);
+  }
+  const others = meAnd.in(reader.tokens, part.start, part.end);
+  if (others !== undefined) return 1 + Number(others.kept['n']?.number?.amount);
+  if (nobody.at(reader.tokens, part.start, part.end) !== undefined) return 0;
+  for (const [form, people] of pairForms) {
+    const match = form.in(reader.tokens, part.start, part.end);
+    if (match !== undefined) return people;
+  }
+  return undefined;
+};
+
+export const hoursByClock = (reader: Reader, part: Part): number | undefined => {
+  const match = clock.in(reader.tokens, part.start, part.end);
+  if (match === undefined) return undefined;
+  const at = (time: Token | undefined, bare: Token | undefined): number =>
+    time?.number?.parts === undefined ? Number(bare?.number?.amount) : (time.number.parts[0] ?? 0) + (time.number.parts[1] ?? 0) / 60;
+  const from = at(match.kept['a'], match.kept['c']);
+  const to = at(match.kept['b'], match.kept['e']);
+  if (!(from <= 24 && to <= 24)) return undefined;
+  const hours = to > from ? to - from : to + 12 - from;
+  return hours > 0 && hours <= 14 ? hours : undefined;
+};
+
+export const dateIn = (reader: Reader, part: Part): DateRead | undefined => {
+  for (let index = part.start; index < part.end; index++) {
+    const read = dateAt(reader.tokens, index, reader.context);
+    if (read !== undefined && read.end <= part.end && read.days.length > 0) return read;
+  }
+  return undefined;
+};
+
+// "jo is off friday"
+const offForm = pattern(
+  "<who:word> (is|'s|will be|are|s)? (not|away|off|out|sick|on) (in|work|holiday|leave|sick)? (this|on|next|all)? (<weekday>|tomorrow|today)",
+);
+const notPeople =
+  /^(the|power|water|heating|van|market|shop|everything|it|that|wedding|event|party|phones|internet|wifi|fridge|cooler|is|are|moved|what|date|due|rent|ceremony|bench|lights|road|train|trains|bus|buses|school|bins|studio|we're|were|we|closed|day|all|heat|gas|that's|thats|its|it's|delivery|sale|stems|ribbon|one|us|who|someone)$/;
+
+export const away = (reader: Reader, part: Part): Finding | undefined => {
+  const match = offForm.in(reader.tokens, part.start, part.end);
+  const name = match?.kept['who'];
+  const words = reader.tokens.slice(match?.start ?? 0, match?.end ?? 0).map((token) => token.text);
+  if (
+    match === undefined ||
+    name === undefined ||
+    notPeople.test(name.text.replace(/'s$/, '')) ||
+    awayWord.test(name.text) ||
+    !words.some((word) => awayWord.test(word) || word === 'not')
+  )
+    return undefined;
+  if (Object.keys(name.means).length > 0 || /^(the|our|my)$/.test(reader.tokens[match.start - 1]?.text ?? '') || part.end - part.start > 9)
+    return undefined;
+  const date = dateIn(reader, part);
+  if (date === undefined) return undefined;
+  return dateOutcome(reader, date, (day) => ({ fact: 'crew', people: 1, date: day, away: true }), part.start, part.end);
+};

@@ -1,0 +1,93 @@
+// How fast and at what wage: "7 mins per buttonhole", "8 an hour", "casuals are 28 an hour".
+
+import type { PieceKind } from '../../handbook/pieces.ts';
+import { decimal } from '../../values/decimal.ts';
+import type { Reader, Unworded } from '../phrase.ts';
+import type { Part } from '../text/message.ts';
+import type { Token } from '../text/token.ts';
+import { hourlyPiece, paceForms, paceIn, rateForms, wageForms } from './crew-forms.ts';
+
+export const hoursOf = (token: Token | undefined): number | undefined => {
+  const number = token?.number;
+  if (number?.form !== 'duration' || number.max !== undefined) return undefined;
+  if (number.unit === 'hour') return Number(number.amount);
+  return number.unit === 'min' ? Number(decimal(number.amount).dividedBy(60).toFixed()) : undefined;
+};
+const minutesOf = (token: Token | undefined): number | undefined => {
+  const hours = hoursOf(token);
+  return hours === undefined ? undefined : token?.number?.unit === 'min' ? Number(token.number.amount) : hours * 60;
+};
+const kindOf = (token: Token | undefined): { piece?: PieceKind } => {
+  const kind = token?.means['piece'] as PieceKind | undefined;
+  return kind === undefined || kind === 'unspecified' ? {} : { piece: kind };
+};
+
+// "7 mins per buttonhole", "8 an hour".
+export const pace = (reader: Reader, part: Part): Unworded | undefined => {
+  for (const form of paceForms) {
+    const match = form.in(reader.tokens, part.start, part.end);
+    const minutes = minutesOf(match?.kept['d']);
+    if (match === undefined || minutes === undefined || minutes > 600) continue;
+    const each = match.kept['p'] === undefined;
+    const long = match.kept['d']?.number?.unit === 'hour';
+    if (
+      each &&
+      (long ||
+        reader.tokens
+          .slice(part.start, part.end)
+          .some((token) => token.means['bench'] !== undefined && token.number === undefined && !/^(us|of us|me)$/.test(token.text)))
+    )
+      continue;
+    const known = kindOf(
+      match.kept['p'] ??
+        reader.tokens
+          .slice(part.start, part.end)
+          .find((token) => token.means['piece'] !== undefined && token.means['piece'] !== 'unspecified'),
+    );
+    return { fact: 'crew', minutesPerPiece: minutes, ...known };
+  }
+  const habit = paceIn.in(reader.tokens, part.start, part.end);
+  const spent = habit?.kept['d'] === undefined ? 1 : hoursOf(habit.kept['d']);
+  if (habit !== undefined && spent !== undefined && !/day/.test(reader.tokens[habit.end - 1]?.text ?? '')) {
+    const each = decimal(habit.kept['n']?.number?.amount ?? '0').dividedBy(String(spent));
+    return { fact: 'crew', piecesPerHour: Number(each.toDecimalPlaces(2)), ...kindOf(habit.kept['p']) };
+  }
+  const hourly = hourlyPiece.in(reader.tokens, part.start, part.end);
+  if (hourly?.kept['p'] !== undefined) return { fact: 'crew', minutesPerPiece: 60, ...kindOf(hourly.kept['p']) };
+  for (const form of rateForms) {
+    const match = form.in(reader.tokens, part.start, part.end);
+    if (match === undefined || match.kept['n']?.number?.max !== undefined) continue;
+    return {
+      fact: 'crew',
+      piecesPerHour: Number(match.kept['n']?.number?.amount),
+      ...kindOf(match.kept['p'] ?? reader.tokens.slice(part.start, part.end).find((token) => token.means['piece'] !== undefined)),
+    };
+  }
+  return undefined;
+};
+
+const paid = /^(is|are|at|on|pay|paying|get|gets|@|rate|wage|costs|cost)$/;
+export const wageIn = (reader: Reader, part: Part): { wage: string; currency?: string; symbol?: string } | undefined => {
+  for (const form of wageForms) {
+    const match = form.in(reader.tokens, part.start, part.end);
+    const number = match?.kept['w']?.number;
+    const last = reader.tokens[(match?.end ?? 1) - 1];
+    if (
+      match === undefined ||
+      number === undefined ||
+      number.max !== undefined ||
+      (number.form === 'plain' &&
+        !/[.]/.test(match.kept['w']?.text ?? '') &&
+        match.start === part.start + reader.tokens.slice(part.start, match.end).indexOf(match.kept['w'] as Token) &&
+        !paid.test(reader.tokens[match.start - 1]?.text ?? '')) ||
+      (last !== undefined && /^(per|an|a|\/|p)$/.test(last.text))
+    )
+      continue;
+    return {
+      wage: number.amount,
+      ...(number.currency === undefined ? {} : { currency: number.currency }),
+      ...(number.symbol === undefined ? {} : { symbol: number.symbol }),
+    };
+  }
+  return undefined;
+};
