@@ -40,5 +40,5 @@ export const figuresOf = (event: Considered, key: string): Figures => {
 
 const minutesPlanned = ({ event, studio }: Considered): number => {
   const rules = benchRules(studio);
-  return event.lines.reduce((total, line) => total + line.count * minutesEach(line.piece, rules).minutes, 0);
+  return event.lines.reduce((total, line) => total + line.count * minutesEach(line.piece, rules, event.rules).minutes, 0);
 };

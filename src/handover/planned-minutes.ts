@@ -1,9 +1,8 @@
-// Bench minutes one piece of a kind is planned with in this event: the event's own rule, else the studio's figure, else the handbook's.
+// Bench minutes one piece of a kind is planned with in this event, as the bench plan has them, and where the figure comes from.
 
 import { benchMinutes } from '../handbook/bench-minutes.ts';
 import type { PieceKind } from '../handbook/pieces.ts';
 import { benchRules, minutesEach } from '../planning/bench-rules.ts';
-import { ruleFor } from '../pricing/event-rules.ts';
 import type { StudioState } from '../studio/studio.ts';
 import type { EventState } from '../thread/event.ts';
 import { assumed, fromStudio, type Known, said } from '../values/known.ts';
@@ -14,10 +13,9 @@ export interface PlannedMinutes {
 }
 
 export const plannedMinutes = (event: EventState, studio: StudioState, piece: PieceKind): PlannedMinutes => {
-  const rule = Number(ruleFor(event.rules, 'minutes', piece)?.to ?? Number.NaN);
-  if (rule > 0 && Number.isFinite(rule)) return { each: said(rule) };
-  const usual = minutesEach(piece, benchRules(studio));
-  if (usual.own) return { each: fromStudio(usual.minutes) };
+  const { minutes, by } = minutesEach(piece, benchRules(studio), event.rules);
+  if (by === 'this event') return { each: said(minutes) };
+  if (by === 'the studio') return { each: fromStudio(minutes) };
   const { least, most } = benchMinutes[piece];
-  return { each: assumed(usual.minutes), range: { least, most } };
+  return { each: assumed(minutes), range: { least, most } };
 };

@@ -7,6 +7,7 @@ import type { PieceKind } from '../handbook/pieces.ts';
 import { plantNamed } from '../handbook/plants.ts';
 import type { FactOf } from '../reading/fact.ts';
 import type { StudioState } from '../studio/studio.ts';
+import { type EventRule, ruleFor } from '../thread/rule-for.ts';
 import { type Day, weekdays } from '../values/day.ts';
 import { dayNumber } from './day-number.ts';
 
@@ -77,10 +78,19 @@ const ownDrying = (studio: StudioState): { readonly [plant: string]: DaysRange }
 
 const plantKey = (name: string): string => plantNamed(name) ?? ingredientKey(name);
 
-/** Bench minutes for one piece, and whether the studio said so or the handbook did. */
-export const minutesEach = (piece: PieceKind, rules: BenchRules): { readonly minutes: number; readonly own: boolean } => {
+export interface MinutesEach {
+  readonly minutes: number;
+  readonly by: 'this event' | 'the studio' | 'the handbook';
+  readonly own: boolean; // not the handbook's
+}
+
+/** Bench minutes for one piece: by the event's own rule, else the studio's figure, else the handbook's usual. */
+export const minutesEach = (piece: PieceKind, rules: BenchRules, eventRules: readonly EventRule[] = []): MinutesEach => {
+  const rule = Number(ruleFor(eventRules, 'minutes', piece)?.to ?? Number.NaN);
+  if (rule > 0 && Number.isFinite(rule)) return { minutes: rule, by: 'this event', own: true };
   const own = rules.minutes[piece] ?? (piece === 'unspecified' ? rules.minutes.buttonhole : undefined) ?? corsageLike(piece, rules);
-  return own === undefined ? { minutes: benchMinutes[piece].usual, own: false } : { minutes: own, own: true };
+  if (own !== undefined) return { minutes: own, by: 'the studio', own: true };
+  return { minutes: benchMinutes[piece].usual, by: 'the handbook', own: false };
 };
 
 // A studio that timed its corsages has timed the wrist and the pin ones too, unless it says otherwise.

@@ -61,8 +61,7 @@ export const eventToPlan = (
     lines: event.lines.map((line, index) => {
       const material = line.material ?? event.material;
       const ordered = Math.max(line.count, line.countMax ?? 0);
-      const own = ownMinutes(line.piece, event);
-      const usual = minutesEach(line.piece, rules);
+      const each = minutesEach(line.piece, rules, event.rules);
       return {
         piece: line.piece,
         material: material ?? 'fresh',
@@ -71,8 +70,8 @@ export const eventToPlan = (
         left: Math.max(0, ordered - (made[index] ?? 0)),
         ...basesLeft(material, ordered, made[index] ?? 0, bases[index] ?? 0),
         ...(event.progress[line.piece]?.resumes === undefined ? {} : { notBefore: event.progress[line.piece]?.resumes as Day }),
-        minutesEach: own ?? usual.minutes,
-        minutesBy: own !== undefined ? 'this event' : usual.own ? 'the studio' : 'the handbook',
+        minutesEach: each.minutes,
+        minutesBy: each.by,
         ...(line.wearer === undefined ? {} : { wearer: line.wearer }),
       };
     }),
@@ -80,12 +79,6 @@ export const eventToPlan = (
     recipeDecided: Object.keys(event.recipes).length > 0,
     steps: event.steps.map(({ step, item }) => ({ step, ...(item === undefined ? {} : { item }) })),
   };
-};
-
-const ownMinutes = (piece: PieceKind, event: EventState): number | undefined => {
-  const rule = event.rules.findLast((one) => one.what === 'minutes' && (one.piece === undefined || one.piece === piece));
-  const minutes = rule ? Number(rule.to) : Number.NaN;
-  return minutes > 0 && Number.isFinite(minutes) ? minutes : undefined;
 };
 
 // Progress is told by kind of piece. Where two lines share a kind, work that may be made early is taken as made first: fresh pieces cannot have been.

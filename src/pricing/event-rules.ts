@@ -1,20 +1,12 @@
-// An event's own rules ("this one at 3.5 and 25 % labour"): which one holds for a kind of piece, and whether all can be used.
+// Whether an event's own rules can all be used.
 
-import type { PieceKind } from '../handbook/pieces.ts';
-import type { FactOf } from '../reading/fact.ts';
+import type { EventRule } from '../thread/rule-for.ts';
 import { decimal } from '../values/decimal.ts';
 import type { Problem } from '../values/problem.ts';
 import { problem } from '../values/result.ts';
 import { type LabourRule, labourRules } from './labour-share.ts';
 
-export type EventRule = FactOf<'rule'>;
-
 export const isLabourRule = (name: string): name is LabourRule => labourRules.some((rule) => rule === name);
-
-/** The newest rule of this sort for the piece, else for every piece. */
-export const ruleFor = (rules: readonly EventRule[], what: EventRule['what'], piece: PieceKind | undefined): EventRule | undefined =>
-  rules.findLast((rule) => rule.what === what && rule.piece !== undefined && rule.piece === piece) ??
-  rules.findLast((rule) => rule.what === what && rule.piece === undefined);
 
 const isPlainNumber = (text: string): boolean => /^-?\d{1,12}(\.\d{1,12})?$/.test(text);
 
@@ -34,6 +26,7 @@ const outOfRange = (rule: EventRule): Problem | undefined => {
     case 'minutes':
       return to.greaterThan(0) ? undefined : problem('rule-not-understood', { what: rule.what, to: rule.to });
     case 'sundries':
+    case 'minimum price':
       return to.isNegative() ? problem('price-not-positive', { amount: rule.to }) : undefined;
     case 'labour rule':
       return undefined;

@@ -1,15 +1,24 @@
 // What an event's own rules replace, so that a reply can say "labour 25 % here, usually 30 %".
 
 import { benchMinutes } from '../handbook/bench-minutes.ts';
+import type { PieceKind } from '../handbook/pieces.ts';
 import type { StudioSettings } from '../studio/settings.ts';
+import type { EventRule } from '../thread/rule-for.ts';
 import type { Decimal } from '../values/decimal.ts';
-import type { EventRule } from './event-rules.ts';
 import { defaultStep, pieceTerms } from './piece-terms.ts';
 import type { Override } from './price-terms.ts';
 
-/** What each rule replaces: the studio's setting or our default. */
-export const overridesOf = (settings: StudioSettings, rules: readonly EventRule[], taxRate: Decimal): readonly Override[] => {
+/** What each rule replaces: the studio's setting or our default. `kinds`: those of the order. */
+export const overridesOf = (
+  settings: StudioSettings,
+  rules: readonly EventRule[],
+  taxRate: Decimal,
+  kinds: readonly PieceKind[],
+): readonly Override[] => {
   const usual = pieceTerms(settings, []);
+  /** A rule for every piece replaces a figure of each kind in the order. */
+  const each = (rule: EventRule, of: (piece: PieceKind) => string): string =>
+    [...new Set((rule.piece ? [rule.piece] : kinds.length > 0 ? kinds : (['unspecified'] as const)).map(of))].filter(Boolean).join(' / ');
   const from = (rule: EventRule): string => {
     switch (rule.what) {
       case 'labour share':
@@ -25,11 +34,13 @@ export const overridesOf = (settings: StudioSettings, rules: readonly EventRule[
       case 'sundries multiple':
         return usual.multiples.sundries.value.toString();
       case 'sundries':
-        return (rule.piece && settings.sundriesEach?.[rule.piece]) ?? '0';
+        return each(rule, (piece) => settings.sundriesEach?.[piece] ?? '0');
+      case 'minimum price':
+        return each(rule, (piece) => settings.minimumPrice?.[piece] ?? '');
       case 'price step':
         return settings.priceStep ?? defaultStep(settings.currency).toString();
       case 'minutes':
-        return (settings.minutes?.[rule.piece ?? 'unspecified'] ?? benchMinutes[rule.piece ?? 'unspecified'].usual).toString();
+        return each(rule, (piece) => (settings.minutes?.[piece] ?? benchMinutes[piece].usual).toString());
       case 'tax rate':
         return taxRate.toString();
     }

@@ -3,10 +3,11 @@
 
 import type { PieceKind } from '../handbook/pieces.ts';
 import type { StudioSettings } from '../studio/settings.ts';
+import { type EventRule, ruleFor } from '../thread/rule-for.ts';
 import { minorUnits } from '../values/currency.ts';
 import { type Decimal, decimal } from '../values/decimal.ts';
 import { assumed, fromStudio, type Known, said } from '../values/known.ts';
-import { type EventRule, isLabourRule, ruleFor } from './event-rules.ts';
+import { isLabourRule } from './event-rules.ts';
 import type { LabourRule } from './labour-share.ts';
 import type { PieceTerms } from './price-terms.ts';
 

@@ -1,9 +1,9 @@
 // What an order is priced with besides its own prices, each figure with how it came to be known.
 
 import type { Material, PieceKind } from '../handbook/pieces.ts';
+import type { EventRule } from '../thread/rule-for.ts';
 import type { Decimal } from '../values/decimal.ts';
 import type { Known } from '../values/known.ts';
-import type { EventRule } from './event-rules.ts';
 import type { LabourRule } from './labour-share.ts';
 import type { TaxTerms } from './tax-terms.ts';
 import type { WageCost } from './wage-cost.ts';
@@ -34,5 +34,5 @@ export interface Override {
   readonly what: EventRule['what'];
   readonly piece?: PieceKind;
   readonly to: string;
-  readonly from: string;
+  readonly from: string; // "0.75 / 1.60" where it differs by kind; empty where there was none
 }

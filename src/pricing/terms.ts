@@ -4,12 +4,13 @@ import { benchMinutes } from '../handbook/bench-minutes.ts';
 import type { Material } from '../handbook/pieces.ts';
 import type { StudioSettings } from '../studio/settings.ts';
 import type { EventState } from '../thread/event.ts';
+import { ruleFor } from '../thread/rule-for.ts';
 import { minorUnits } from '../values/currency.ts';
 import type { Day } from '../values/day.ts';
 import { decimal, zero } from '../values/decimal.ts';
-import { fromStudio } from '../values/known.ts';
+import { fromStudio, said } from '../values/known.ts';
 import { failed, ok, type Result } from '../values/result.ts';
-import { ruleFor, rulesProblem } from './event-rules.ts';
+import { rulesProblem } from './event-rules.ts';
 import { overridesOf } from './overrides.ts';
 import { defaultStep, numberFor, pieceTerms } from './piece-terms.ts';
 import type { PriceTerms } from './price-terms.ts';
@@ -51,6 +52,8 @@ export const termsOf = (settings: StudioSettings, event: EventState, today: Day)
     forPiece: (piece) => pieceTerms(settings, event.rules, piece),
     sundriesEach: (piece) => numberFor(ruleFor(event.rules, 'sundries', piece), settings.sundriesEach?.[piece], zero),
     minimumPrice: (piece) => {
+      const own = ruleFor(event.rules, 'minimum price', piece);
+      if (own) return said(decimal(own.to));
       const minimum = settings.minimumPrice?.[piece];
       return minimum === undefined ? undefined : fromStudio(decimal(minimum));
     },
@@ -61,6 +64,11 @@ export const termsOf = (settings: StudioSettings, event: EventState, today: Day)
     priceStep: numberFor(ruleFor(event.rules, 'price step', undefined), settings.priceStep, defaultStep(settings.currency)),
     ...(settings.tax?.cashStep ? { cashStep: decimal(settings.tax.cashStep) } : {}),
     ...(wage ? { wage } : {}),
-    overrides: overridesOf(settings, event.rules, (usualTax.ok ? usualTax.value : taxes.value.tax).rate.value),
+    overrides: overridesOf(
+      settings,
+      event.rules,
+      (usualTax.ok ? usualTax.value : taxes.value.tax).rate.value,
+      event.lines.map((line) => line.piece),
+    ),
   });
 };

@@ -1,12 +1,12 @@
 // The terms of an event: what was said for it alone, else the studio's settings, else our defaults; and what a rule replaces.
 
 import { describe, expect, it } from 'vitest';
-import type { EventRule } from '../../src/pricing/event-rules.ts';
 import { priceOrder } from '../../src/pricing/price-order.ts';
 import type { PriceTerms } from '../../src/pricing/price-terms.ts';
 import { termsOf } from '../../src/pricing/terms.ts';
 import type { StudioSettings } from '../../src/studio/settings.ts';
 import { type EventState, newEvent } from '../../src/thread/event.ts';
+import type { EventRule } from '../../src/thread/rule-for.ts';
 import { type Day, parseDay } from '../../src/values/day.ts';
 import { decimal } from '../../src/values/decimal.ts';
 
