@@ -28,7 +28,7 @@ const columns = `id, workspace, channel, thread, purpose, about, reply, attempts
     ORDER BY earlier.seq DESC LIMIT 1
   ) END AS replaces`;
 
-const mostPerChannel = 20;
+const mostPerChannel = 3;
 
 const toQueued = (row: Row): QueuedReply => ({
   id: row.id,

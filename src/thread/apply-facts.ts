@@ -65,7 +65,8 @@ export const applyFacts = (before: EventState, facts: readonly Fact[]): EventSta
     if (fact.fact === 'material') state = applyMaterial(state, fact, kindsBeside(before, pieces));
     else if (fact.fact !== 'pieces' && fact.fact !== 'price') state = (others[fact.fact] as Apply<FactName>)(state, fact);
   }
-  return state;
+  // A correction may have brought the first line: left waiting, the price would go to it with the next facts, whatever they are.
+  return bindWaitingPrice(state);
 };
 
 /** "10 crowns at 120 fresh" in an order that holds other kinds says what the crowns are made of, and nothing about the others. */

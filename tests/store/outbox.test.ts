@@ -185,12 +185,12 @@ describe('the outbox', () => {
     ]);
   });
 
-  it('gives twenty of a channel at a time, so that a long queue in one hides no other', () => {
+  it('gives three of a channel at a time, so that a long queue in one hides no other', () => {
     for (let n = 0; n < 30; n += 1) tell(store, message(`m${n}`, { thread: `t${n}` }), [], [reply(`m${n}`)]);
     tell(store, message('p1', { channel: 'parties' }), [], [reply('p1')]);
-    expect(store.unsent(now).map((out) => out.about)).toEqual([...Array.from({ length: 20 }, (_, n) => `m${n}`), 'p1']);
-    for (let n = 0; n < 20; n += 1) post(`h${n}`);
-    expect(store.unsent(now)).toHaveLength(11);
+    expect(store.unsent(now).map((out) => out.about)).toEqual([...Array.from({ length: 3 }, (_, n) => `m${n}`), 'p1']);
+    for (let n = 0; n < 3; n += 1) post(`h${n}`);
+    expect(store.unsent(now).map((out) => out.about)).toEqual(['m3', 'm4', 'm5', 'p1']);
   });
 
   it('takes a thousand waiting replies of one thread without looking at each for each', () => {

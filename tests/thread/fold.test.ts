@@ -30,6 +30,14 @@ describe('the event a log tells', () => {
     expect(foldEvent([order, later, edited]).lines).toEqual([{ piece: 'buttonhole', count: 50, price: { amount: '22', per: 'each' } }]);
   });
 
+  it('is the same whether the facts of a message come at once or one after the other, where a correction brings the first line', () => {
+    const waiting = applyFacts(newEvent, [each('30')]);
+    const first: Fact = { fact: 'change', what: 'count', piece: 'buttonhole', to: 22, words: 'make it 22 buttonholes' };
+    const dried: Fact = { fact: 'material', material: 'dried', words: 'dried' };
+    expect(applyFacts(applyFacts(waiting, [first]), [dried])).toEqual(applyFacts(waiting, [first, dried]));
+    expect(applyFacts(waiting, [first]).lines).toEqual([{ piece: 'buttonhole', count: 22, price: { amount: '30', per: 'each' } }]);
+  });
+
   it('forgets a deleted message and keeps the others', () => {
     const event = foldEvent([order, date, entry('deleted', 'm1')]);
     expect([event.lines, event.date]).toEqual([[], '2027-03-14']);
