@@ -44,3 +44,13 @@ export const printMoney = (amount: Decimal, currency: string): string => {
 
 /** A percentage or a multiple without needless zeros: "20", "8.25". */
 export const printNumber = (number: Decimal, most = 6): string => roundTo(number, most, 'half up').toString();
+
+/** Finer than a coin, for what one of many costs: "£0.392". Cut off, never rounded, after `most` decimals; trailing zeros beyond the coin are left out. */
+export const printFine = (amount: Decimal, currency: string, most: number): string => {
+  const places = placesOf(currency);
+  const cut = roundTo(amount, most, 'down').toFixed(most);
+  const [, fraction = ''] = cut.split('.');
+  const beyond = fraction.slice(places).replace(/0+$/, '');
+  const coins = printMoney(roundTo(amount, places, 'down'), currency);
+  return beyond === '' ? coins : places === 0 ? `${coins}.${beyond}` : `${coins}${beyond}`;
+};

@@ -1,9 +1,10 @@
 // The buying list: whole packs by supplier and order day, what is left over, and whether the packs stay inside the money there is.
 
-import { nothingToBuy } from '../../buying/buy-for-events.ts';
+import { nothingToBuy, usualSpare } from '../../buying/buy-for-events.ts';
 import { againstBudget, type BuyGroup, type BuyingList, type BuyRow } from '../../buying/buying-list.ts';
 import { isSundry } from '../../buying/item.ts';
 import { shownDown, shownUp } from '../../buying/shown-quantity.ts';
+import { spares } from '../../handbook/spares.ts';
 import { recipeOf } from '../../thread/apply-recipe.ts';
 import { capital } from '../../values/capital.ts';
 import { type Decimal, sum } from '../../values/decimal.ts';
@@ -34,6 +35,7 @@ export const buyingBlocks = (list: BuyingList, answer: Answer, all: boolean): re
       ? [{ block: 'line' as const, line: text`Buying for all of them together saves ${strong(manner.money(list.saving))}.` }]
       : []),
     ...(all ? [forLine(list, answer)] : [...evenCountBlocks(list, answer), ...sinceQuoted(answer)]),
+    ...spareBlocks(list, answer, all),
     ...(list.piecesWithoutRecipe > 0 ? [withoutRecipe(list.piecesWithoutRecipe)] : []),
   ];
 };
@@ -115,6 +117,23 @@ const sinceQuoted = (answer: Answer): readonly Block[] => {
     ', ',
   );
   return [{ block: 'line', line: text`At today's prices. Since it was quoted: ${words}.` }];
+};
+
+/** Whose figure it is: only the spare on fresh stems has been published. */
+const spareBy = (usual: Decimal): string => {
+  const published = spares.find(({ of, percent }) => of === 'fresh stems' && percent !== undefined && usual.eq(percent));
+  return published?.source.publisher || 'common practice';
+};
+
+/** How much is bought beyond the recipes: the usual, and what the price list has of its own. */
+const spareBlocks = (list: BuyingList, { event, openEvents }: Answer, all: boolean): readonly Block[] => {
+  const events = new Set(list.rows.flatMap((row) => row.events));
+  const states = all ? openEvents().flatMap(({ key, state }) => (events.has(key) ? [state] : [])) : [event];
+  const usual = usualSpare(states);
+  const byUsual = list.rows.some((row) => row.item.spare === undefined && !isSundry(row.item));
+  const own = list.rows.flatMap(({ item }) => (item.spare === undefined ? [] : [text`${ownWords(item.name)} ${item.spare.toString()} %`]));
+  const words = [...(byUsual ? [text`${usual.toString()} % on stems (${spareBy(usual)})`] : []), ...own];
+  return words.length > 0 ? [{ block: 'assumed', line: text`Spare: ${joined(words, ', ')}.` }] : [];
 };
 
 const withoutRecipe = (pieces: number): Block => ({

@@ -13,6 +13,11 @@ const order = ['40 buttonholes at 25 inc', 'dried, event 14 March'];
 const recipe = 'each buttonhole: 3 bunny tails, 1 statice';
 
 describe('the buying list of one event', () => {
+  it('says how much is spare: 20 % of fresh stems, and what an item has of its own', async () => {
+    // 20 % on fresh stems: the source of handbook/spares.ts.
+    expect(await lastReply('40 buttonholes at 25 inc', 'fresh, event 14 March', recipe, 'buying list')).toMatch(/Spare: 20 % on stems \([A-Z]/);
+  });
+
   it('has whole packs by supplier and order day, against the stems money, with what is left over', async () => {
     expect(await lastReply(...order, recipe, 'buying list')).toContain(
       [
@@ -25,6 +30,7 @@ describe('the buying list of one event', () => {
         'Bunny tails                          132  3 × 50  £43.50    30',
         '',
         '41 take the same packs as 40; up to 49 for £7.50 more.',
+        'Spare: 10 % on stems (common practice).',
       ].join('\n'),
     );
   });

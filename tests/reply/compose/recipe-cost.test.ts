@@ -1,6 +1,7 @@
 // Recipes in a thread against their stems money: rows and shares, over and under, cures that really are enough, wearers, yields, missing prices.
 // Stems money of the demo studio at 25 with 20 % inside, 30 % on product, times 4, sundries 0.75: 3.2564 (tests/pricing check the chain by its sources).
 import { describe, expect, it } from 'vitest';
+import { demoStudio, talk } from '../../support/converse.ts';
 import { lastReply, replies } from '../../support/thread-talk.ts';
 
 const order = '40 buttonholes at 25 inc';
@@ -47,6 +48,24 @@ describe('a recipe', () => {
     expect(reply).toContain('Sundries from the list come to £1.60: £0.85 over the £0.75 planned.');
     expect(reply).toContain('- Bunny tails: 2 instead of 4 (£0.58 of stems)');
     expect(reply).toContain('- Keep it and charge £17.50 each'); // 4 × (1.16 + 1.60) × 1.3 × 1.2 = 17.2224, up to the half pound
+  });
+
+  it('takes known sundries from the same money where none is set aside for them', async () => {
+    const { sundriesEach: _, ...plain } = demoStudio;
+    const shown = await talk(
+      [order, 'strawflower 9.75 bunch of 10, velvet ribbon 11.28 spool of 8 yd', '2 strawflowers, 30cm velvet ribbon each'],
+      { studio: plain },
+    );
+    // 16.025641 / 4 = 4.0064 of wholesale; 2 × 0.975 = 1.95; a spool of 8 yd (7.3152 m) has 24 cuts of 30 cm: 11.28 / 24 = 0.47.
+    expect(shown).toContain('takes £1.95 of stems and £0.47 of sundries: £1.59 under the £4.01 there is.');
+  });
+
+  it('shows what one costs so that it multiplies to the cost, or says that it is rounded', async () => {
+    const exact = await talk([order, 'strawflower 9.80 bunch of 25', '2 strawflowers each']);
+    expect(exact).toMatch(/strawflower +2 +£0\.392 +£0\.78/i);
+    const endless = await talk([order, 'strawflower 4.80 bunch of 55', '3 strawflowers each']);
+    expect(endless).toMatch(/strawflower +3 +£0\.09 +£0\.26/i);
+    expect(endless).toContain('What one costs is rounded up; the cost is exact.');
   });
 
   it("tells a wearer's own in a line of its own", async () => {
