@@ -136,7 +136,7 @@ export interface Store {
 
   /**
    * Replies due to be posted, oldest first: of each thread the oldest not yet ended, and none while that one is being posted or must still wait.
-   * At most twenty of one channel; the others follow as these are posted.
+   * At most three of one channel; the others follow as these are posted.
    */
   unsent(now: number): readonly QueuedReply[];
   /** Marks a post as begun, before the network is touched, and returns what to post: an edit may have changed it. undefined: nothing to post any more. */
