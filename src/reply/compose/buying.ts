@@ -131,7 +131,11 @@ const spareBlocks = (list: BuyingList, { event, openEvents }: Answer, all: boole
   const states = all ? openEvents().flatMap(({ key, state }) => (events.has(key) ? [state] : [])) : [event];
   const usual = usualSpare(states);
   const byUsual = list.rows.some((row) => row.item.spare === undefined && !isSundry(row.item));
-  const own = list.rows.flatMap(({ item }) => (item.spare === undefined ? [] : [text`${ownWords(item.name)} ${item.spare.toString()} %`]));
+  const percents = [...new Set(list.rows.flatMap(({ item }) => item.spare?.toString() ?? []))];
+  const own = percents.map((percent) => {
+    const names = list.rows.flatMap(({ item }) => (item.spare?.toString() === percent ? [[ownWords(item.name)]] : []));
+    return text`${percent} % on ${names.length > 3 ? `${names.length} items` : joined(names, ', ')} (the price list)`;
+  });
   const words = [...(byUsual ? [text`${usual.toString()} % on stems (${spareBy(usual)})`] : []), ...own];
   return words.length > 0 ? [{ block: 'assumed', line: text`Spare: ${joined(words, ', ')}.` }] : [];
 };
