@@ -3,8 +3,9 @@
 import { type Day, dayOf, monthOf, yearOf } from '../../values/day.ts';
 import { timeAt } from '../dates/clock-time.ts';
 import { dateOutcome } from '../dates/date-facts.ts';
-import { dateAt, dayAlone } from '../dates/date-forms.ts';
+import { dateAt } from '../dates/date-forms.ts';
 import type { DateRead } from '../dates/date-read.ts';
+import { dayAlone } from '../dates/part-dates.ts';
 import type { Fact } from '../fact.ts';
 import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
 import type { Ask } from '../reading.ts';

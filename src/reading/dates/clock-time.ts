@@ -51,6 +51,16 @@ export const timeAt = (reader: Reader, index: number, besideDate: boolean): Time
     return { start: index, end: half.end, time: `${pad(of24(hour))}:30` };
   }
   if (!besideDate) return undefined;
+  // "ceremony 1.30"
+  const dotted = /^(\d{1,2})[.]([0-5]\d)$/.exec(tokens[index]?.text ?? '');
+  if (
+    dotted !== null &&
+    tokens[index]?.number?.form === 'plain' &&
+    /^(at|@|ceremony|from|starts|starting|start|kickoff|kick-off)$/.test(tokens[index - 1]?.text ?? '')
+  ) {
+    const hour = Number(dotted[1]);
+    if (hour >= 1 && hour <= 12) return { start: index, end: index + 1, time: `${pad(of24(hour))}:${dotted[2] ?? '00'}` };
+  }
   const bare = bareHour.at(tokens, index, tokens.length);
   const number = Number(bare?.kept['h']?.number?.amount);
   const priced = tokens[bare?.end ?? 0]?.means['each'] !== undefined;

@@ -30,6 +30,6 @@ export const dateOutcome = (reader: Reader, read: DateRead, withDay: WithDay, st
   const [day] = read.days;
   if (day === undefined) return { start, end, problems: [problem('date-does-not-exist', { words }) satisfies Problem] };
   if (read.days.length > 1 || read.why !== undefined) return { start, end, asks: [askDay(reader, read, withDay, start, end)] };
-  if (read.past === true) return { start, end, problems: [problem('date-is-past', { date: day })] };
+  if (read.past === true) return { start, end, problems: [problem('date-is-past', { date: day, words })] };
   return { start, end, facts: [{ ...withDay(day), words: reader.words(start, end) } as Fact] };
 };

@@ -15,8 +15,10 @@ const nth =
   (month: number, weekday: number, count: number): DayIn =>
   (year) => [nthWeekday(year, month, weekday, count)];
 
-const motheringSunday: DayIn = (year, region) =>
-  region === 'GB' || region === 'IE' ? [addDays(easterSunday(year), -21)] : [nthWeekday(year, 5, 7, 2)];
+// Mothering Sunday in Britain and Ireland, the second Sunday of May elsewhere. "Mother's day" is said of either, so there it is asked.
+const motheringSunday: DayIn = (year) => [addDays(easterSunday(year), -21)];
+const mothersDay: DayIn = (year, region) =>
+  region === 'GB' || region === 'IE' ? [addDays(easterSunday(year), -21), nthWeekday(year, 5, 7, 2)] : [nthWeekday(year, 5, 7, 2)];
 const fathersDay: DayIn = (year, region) =>
   region === 'AU' || region === 'NZ' ? [nthWeekday(year, 9, 7, 1)] : [nthWeekday(year, 6, 7, 3)];
 const thanksgiving: DayIn = (year, region) => (region === 'CA' ? [nthWeekday(year, 10, 1, 2)] : [nthWeekday(year, 11, 4, 4)]);
@@ -98,9 +100,11 @@ export const namedDays: readonly (readonly [string, DayIn])[] = [
   ["women's day", (year, region) => [region === 'ZA' ? dayOf(year, 8, 9) : dayOf(year, 3, 8)]],
   ['womens day', (year, region) => [region === 'ZA' ? dayOf(year, 8, 9) : dayOf(year, 3, 8)]],
   ['thanksgiving', thanksgiving],
-  ["mother's day", motheringSunday],
-  ['mothers day', motheringSunday],
+  ["mother's day", mothersDay],
+  ['mothers day', mothersDay],
   ['mothering sunday', motheringSunday],
+  ['uk mothers day', motheringSunday],
+  ["uk mother's day", motheringSunday],
   ["father's day", fathersDay],
   ['fathers day', fathersDay],
   ['may day', fixed(5, 1)],

@@ -10,8 +10,13 @@ import type { DateRead } from './date-read.ts';
 const relativeWeekday = pattern('(this|next|coming|this coming|the)? <w:weekday> (week|fortnight|next week|coming|next)?');
 const weeksOn = pattern('(a week|week|a fortnight|fortnight|<n:duration>) (on|from|this|after|next) (this|next|coming)? <w:weekday>');
 const inWeeks = pattern(
-  '(in (a|about|exactly)? (<n:duration>|fortnight|week) (time)?|(<n:duration>|a fortnight|a week) (today|from today|from now|time))',
+  '(in (a|about|exactly)? (<n:duration>|fortnight|week) (time)?|(<n:duration>|a fortnight|a week|fortnight|week) (today|from today|from now|time))',
 );
+
+// "tomorrow fortnight", "a week tomorrow", "three weeks saturday"
+const tomorrowOn = pattern('(tomorrow|today|tmrw|tomoz) (<n:duration>|week|fortnight)');
+const weeksTomorrow = pattern('(<n:duration>|a week|week|a fortnight|fortnight) (from)? (tomorrow|tmrw|tomoz)');
+const weeksWeekday = pattern('<n:duration> (this|next)? <w:weekday>');
 
 const weekShift = (token: Token | undefined, word: string): number => {
   if (token?.number?.form === 'duration')
@@ -28,6 +33,18 @@ export const relativeForms = (tokens: readonly Token[], index: number, context: 
   if (after?.kept['w'] !== undefined) {
     const days = weekShift(after.kept['n'], text + (tokens[index + 1]?.text ?? ''));
     if (Number.isInteger(days)) return one(addDays(comingWeekday(today, Number(after.kept['w'].means['weekday'])), days), after.end);
+  }
+  const tomorrow = tomorrowOn.at(tokens, index, tokens.length) ?? weeksTomorrow.at(tokens, index, tokens.length);
+  if (tomorrow !== undefined) {
+    const words = tokens.slice(index, tomorrow.end).map((token) => token.text);
+    const days = weekShift(tomorrow.kept['n'], words.join(' '));
+    const whole = tomorrow.kept['n'] === undefined || tomorrow.kept['n']?.number?.unit === 'week';
+    if (whole && Number.isInteger(days)) return one(addDays(today, days + (words.includes('today') ? 0 : 1)), tomorrow.end);
+  }
+  const weeks = weeksWeekday.at(tokens, index, tokens.length);
+  if (weeks?.kept['w'] !== undefined && weeks.kept['n']?.number?.unit === 'week' && weeks.kept['n'].number.max === undefined) {
+    const days = weekShift(weeks.kept['n'], '');
+    if (Number.isInteger(days)) return one(addDays(comingWeekday(today, Number(weeks.kept['w'].means['weekday'])), days), weeks.end);
   }
   const ahead = inWeeks.at(tokens, index, tokens.length);
   if (ahead !== undefined) {

@@ -3,9 +3,11 @@
 import type { Day } from '../../values/day.ts';
 import { type TimeRead, timeAt } from '../dates/clock-time.ts';
 import { dateOutcome } from '../dates/date-facts.ts';
-import { dateAt, dayAlone } from '../dates/date-forms.ts';
+import { dateAt } from '../dates/date-forms.ts';
 import type { DateRead } from '../dates/date-read.ts';
 import { fillers, leads, vetoes } from '../dates/date-words.ts';
+import { otherDateForms } from '../dates/other-date-forms.ts';
+import { dayAlone } from '../dates/part-dates.ts';
 import type { FactOf } from '../fact.ts';
 import { isPriceSeries } from '../order/price-series.ts';
 import type { Finding, Phrase, Reader, Unworded } from '../phrase.ts';
@@ -49,6 +51,8 @@ const ofWhat = (reader: Reader, read: DateRead): FactOf<'date'>['of'] => {
     if (/^(photos|shoot|photo)$/.test(text)) return 'photos';
     if (
       /^(handover|pickup|collection|collect|collected|collecting|delivery|deliver)$/.test(text) ||
+      (text === 'up' && reader.tokens[index - 1]?.text === 'pick') ||
+      (text === 'off' && reader.tokens[index - 1]?.text === 'drop') ||
       (text === 'over' && reader.tokens[index - 1]?.text === 'hand')
     )
       return 'hand over';
@@ -90,7 +94,7 @@ const dateReads = (reader: Reader): DateRead[] => {
     reads.push(read);
     index = read.end - 1;
   }
-  return reads;
+  return reads.length > 0 ? reads : otherDateForms(reader).slice(0, most);
 };
 
 const find = (reader: Reader): Finding[] => {

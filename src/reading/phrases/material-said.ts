@@ -53,7 +53,27 @@ const trade = (reader: Reader): boolean =>
       ),
   );
 
+// "preserved + fresh", "fresh with a bit of dried": two of them in one piece of work.
+const together = pattern(
+  '(mix of|mixture of|mostly|mainly|half|part|some|bit of)? <a:material> (flowers|stuff|stems)? (and|+|&|n|with|plus|/|,|w) (half|part|some|a bit of|bits of|a few|a little|a touch of|touch of|few|some of the|also)? <b:material> (flowers|stuff|stems|bits|mix|mixed)?',
+);
+const mixedOf = (reader: Reader): Finding | undefined => {
+  const match = together.in(reader.tokens, 0, reader.tokens.length);
+  const [a, b] = [match?.kept['a']?.means['material'], match?.kept['b']?.means['material']];
+  if (match === undefined || a === b || (a !== 'fresh' && b !== 'fresh')) return undefined;
+  // With a kind on either side each material is that kind's own.
+  const near = reader.tokens.slice(Math.max(0, match.start - 2), match.end + 1);
+  if (near.some((token) => token.means['piece'] !== undefined) || /^(or|not|no)$/.test(reader.tokens[match.start - 1]?.text ?? ''))
+    return undefined;
+  const strong = [match.kept['a'], match.kept['b']].some((token) => token?.means['material'] !== 'fresh' && !weak.has(token?.text ?? ''));
+  if (!strong && !trade(reader)) return undefined;
+  for (let index = match.start; index < match.end; index++) if (!reader.free(index)) return undefined;
+  return found(reader, match.start, match.end, [{ fact: 'material', material: 'mixed' }]);
+};
+
 const find = (reader: Reader): Finding[] => {
+  const mixed = mixedOf(reader);
+  if (mixed !== undefined) return [mixed];
   const places: number[] = [];
   for (let index = 0; index < reader.tokens.length; index++) if (isMaterial(reader, index)) places.push(index);
   if (places.length === 0) return [];

@@ -18,7 +18,10 @@ const forms: readonly (readonly [ReturnType<typeof pattern>, (match: Match) => U
     pattern('(labour|labor) (share|rate|percent)? (at|is|of|to|=|:|on|up to|down to)? (this one)? (<n:percent>)'),
     (match) => rule('labour share', amount(match)),
   ],
-  [pattern('(labour|labor) (comes)? (out of|off|from) the price'), () => rule('labour rule', 'out of the price')],
+  [
+    pattern('(labour|labor) (<n:percent>)? (comes|is|taken|goes)? (out of|off|from|of) the price'),
+    () => rule('labour rule', 'out of the price'),
+  ],
   [pattern('(labour|labor) on (the)? product'), () => rule('labour rule', 'on product')],
   [
     pattern('(stems|stem) (at|x|times|by|multiple|markup) (of|is|at|to|x)? <n:plain> (x|times)?'),
@@ -33,7 +36,32 @@ const forms: readonly (readonly [ReturnType<typeof pattern>, (match: Match) => U
     (match) => rule('sundries', amount(match)),
   ],
   [
-    pattern('(multiple|markup|mark up|mark-up|multiplier) (of|is|at|to|=|:|x) (x)? <n:plain>'),
+    pattern('(sundries|sundry) (are|is|cost|costs|at|=|:)? (about)? <n:amount> (each|a piece|per piece|apiece|ea)'),
+    (match) => rule('sundries', amount(match)),
+  ],
+  [
+    pattern('(minimum|min) (price|charge) (is|of|at|to|=|:)? <n:amount> (each|a piece|per piece|apiece|ea)?'),
+    (match) => rule('minimum price', amount(match)),
+  ],
+  [
+    pattern('<n:plain> (x|times) (on|for) (the|our)? (stems|stem|flowers)'),
+    (match) => (small(match) ? rule('stems multiple', amount(match)) : undefined),
+  ],
+  [
+    pattern('x <n:plain> (on|for) (the|our)? (stems|stem|flowers)'),
+    (match) => (small(match) ? rule('stems multiple', amount(match)) : undefined),
+  ],
+  [pattern('(stems|stem) <n:plain> (x|times)'), (match) => (small(match) ? rule('stems multiple', amount(match)) : undefined)],
+  [
+    pattern('<n:plain> (x|times) (on|for) (the|our)? (sundries|sundry|hard goods|ribbon)'),
+    (match) => (small(match) ? rule('sundries multiple', amount(match)) : undefined),
+  ],
+  [
+    pattern('(sundries|sundry|hard goods) <n:plain> (x|times)'),
+    (match) => (small(match) ? rule('sundries multiple', amount(match)) : undefined),
+  ],
+  [
+    pattern('(multiple|markup|mark up|mark-up|multiplier) (of|is|at|to|=|:|x|now|on this|for this|here)? (x)? <n:plain> (x|times)?'),
     (match) => (small(match) ? rule('multiple', amount(match)) : undefined),
   ],
   [
@@ -43,8 +71,17 @@ const forms: readonly (readonly [ReturnType<typeof pattern>, (match: Match) => U
   [pattern('(tax|vat|gst|hst) (rate|at|is|rate is|of) (is|at|to|now)? <n:percent>'), (match) => rule('tax rate', amount(match))],
   [pattern('round (up)? (to|the price to) (the)? (next|nearest)? <n:amount>'), (match) => rule('price step', amount(match))],
 ];
+// "Minimum 30" with nothing else is a price not to go below; "minimum 30 buttonholes" or "minimum order 30" is not.
+const floor = pattern('(our|my|the)? minimum (is|of|at|to|=|:)? <n:amount> (each|a piece|per piece|apiece|ea)?');
+// "Tax 8.25%" alone sets the rate; behind "inc" or "plus" it says more, and is read with that.
+const bareRate = pattern('(sales)? (tax|vat|gst|hst) (:|=)? <n:percent>');
+const wholePart: readonly (readonly [ReturnType<typeof pattern>, FactOf<'rule'>['what']])[] = [
+  [floor, 'minimum price'],
+  [bareRate, 'tax rate'],
+];
 const small = (match: Match): boolean =>
-  !/[.]\d{2}$/.test(match.kept['n']?.text ?? '') && Number(amount(match)) >= 1 && Number(amount(match)) <= 10;
+  !/[.]\d{2}$/.test(match.kept['n']?.text ?? '') && Number(amount(match)) >= 0 && Number(amount(match)) <= 10;
+const shareOf = pattern('((comes|is|taken)? (out of|off|from|of) (the)? price|on (the|our)? (product|goods|materials|stems))');
 const leadMultiple = pattern('at <n:plain>');
 const dryForms = [
   pattern('(we|i) (dry|hang|press) (the|our)? <i:ingredient> (for|about|in)? <d:duration>'),
@@ -73,12 +110,26 @@ const find = (reader: Reader): Finding[] => {
     for (const [form, build] of forms) {
       const match = form.in(reader.tokens, part.start, part.end);
       const fact = match === undefined ? undefined : build(match);
+      // "labour 30% out of the price": the share, and what it is a share of.
+      const base =
+        match !== undefined && fact?.fact === 'rule' && fact.what === 'labour share'
+          ? shareOf.at(reader.tokens, match.end, part.end)
+          : undefined;
       if (
         match !== undefined &&
         fact !== undefined &&
         !found_.some((other) => other.match.start < match.end && match.start < other.match.end)
       )
         found_.push({ match, fact });
+      if (base !== undefined) {
+        const price = reader.tokens.slice(base.start, base.end).some((token) => token.text === 'price');
+        found_.push({ match: base, fact: { fact: 'rule', what: 'labour rule', to: price ? 'out of the price' : 'on product' } });
+      }
+    }
+    for (const [form, what] of wholePart) {
+      const match = form.at(reader.tokens, part.start, part.end);
+      const fact = match?.end === part.end ? rule(what, amount(match)) : undefined;
+      if (match !== undefined && fact !== undefined && found_.length === 0) found_.push({ match, fact });
     }
     const begun = lead.at(reader.tokens, part.start, part.end);
     const multiple = leadMultiple.in(reader.tokens, part.start, part.end);

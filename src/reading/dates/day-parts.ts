@@ -1,0 +1,45 @@
+// A day, a month and a year as tokens, put together into a date: which numbers can be a day or a year, which year is meant, and whether the weekday agrees.
+
+import { addDays, type Day, dayOf, monthOf, yearOf } from '../../values/day.ts';
+import type { ReadingContext } from '../reading.ts';
+import type { Token } from '../text/token.ts';
+import { comingWeekday, weekdayNumber } from './calendar-sums.ts';
+import type { DateRead } from './date-read.ts';
+
+export const monthOfToken = (token: Token | undefined): number => Number(token?.means['month']);
+// "27" is a year only where nothing else could be counted by it: not before a piece, not behind a comma.
+export const yearFrom = (token: Token | undefined, tokens: readonly Token[] = []): number | undefined => {
+  const text = token?.number?.amount ?? '';
+  if (/^20\d{2}$/.test(text)) return Number(text);
+  if (!/^[2-9]\d$/.test(text) || token?.text.length !== 2 || token.number?.max !== undefined) return undefined;
+  const at = token === undefined ? -1 : tokens.indexOf(token);
+  const [before, after] = [tokens[at - 1], tokens[at + 1]];
+  const counts =
+    before?.text === ',' ||
+    (after !== undefined && after.kind === 'word' && after.means['material'] === undefined) ||
+    after?.number !== undefined;
+  return counts ? undefined : 2000 + Number(text);
+};
+
+export const build = (context: ReadingContext, month: number, day: number, year: number | undefined): Day | undefined => {
+  if (year !== undefined) return dayOf(year, month, day);
+  const { today } = context;
+  const passed = month < monthOf(today) || (month === monthOf(today) && day < Number(today.slice(8)));
+  return dayOf(yearOf(today) + (passed ? 1 : 0), month, day);
+};
+
+export const withWeekday = (read: DateRead, weekday: Token | undefined, context: ReadingContext): DateRead => {
+  const [day] = read.days;
+  if (weekday === undefined || day === undefined || read.days.length !== 1) return read;
+  const said = Number(weekday.means['weekday']);
+  if (weekdayNumber(day) === said) return read;
+  const near = [addDays(day, -1), addDays(day, 1)].find((other) => weekdayNumber(other) === said);
+  const other = near ?? comingWeekday(addDays(day, -4), said, true);
+  return { ...read, days: [other < context.today ? addDays(other, 7) : other, day], why: 'which day' };
+};
+
+// A bare number before or after a month may be a year's tail or a price; only 1 to 31 is a day.
+export const asDay = (token: Token | undefined): number | undefined => {
+  const text = token?.number?.amount ?? '';
+  return /^\d{1,2}$/.test(text) && Number(text) >= 1 && Number(text) <= 99 && token?.number?.max === undefined ? Number(text) : undefined;
+};

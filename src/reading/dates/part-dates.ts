@@ -1,0 +1,72 @@
+// Only a part of a date: a month ("wedding in march"), a day of the month ("on the 27th"), a weekday with its day ("saturday 13th").
+
+import { addDays, type Day, dayOf, monthOf, yearOf } from '../../values/day.ts';
+import { isA, pattern } from '../pattern.ts';
+import type { ReadingContext } from '../reading.ts';
+import type { Token } from '../text/token.ts';
+import { weekdayNumber, weekdaysOfMonth } from './calendar-sums.ts';
+import type { DateRead } from './date-read.ts';
+import { asDay, monthOfToken } from './day-parts.ts';
+import { several } from './named-dates.ts';
+
+const vagueMonth = pattern('(in|early|mid|late|end of|start of|beginning of|middle of|sometime in|around|this|next) (-|the)? <m:month>');
+const monthWedding = pattern('(a|an|our|this) <m:month> (wedding|event|party|do|dance|gala)');
+const dayOnly = pattern("(on|to|for|it's|its|is|the|by|until) (the)? <d:ordinal>");
+const ofNextMonth = pattern('(the)? <d:ordinal> (of)? (next|this) month');
+
+export const vague = (tokens: readonly Token[], index: number, context: ReadingContext): DateRead | undefined => {
+  const month = vagueMonth.at(tokens, index, tokens.length) ?? monthWedding.at(tokens, index, tokens.length);
+  if (month !== undefined && !isA(tokens[month.end] ?? (tokens[index] as Token), 'ordinal')) {
+    const read = several(index, month.end, context, (year) => weekdaysOfMonth(year, monthOfToken(month.kept['m']), 6));
+    return read === undefined ? undefined : { ...read, relative: true };
+  }
+  const ahead = ofNextMonth.at(tokens, index, tokens.length);
+  if (ahead !== undefined) {
+    const next = tokens.slice(index, ahead.end).some((token) => token.text === 'next') ? 1 : 0;
+    const month = ((monthOf(context.today) - 1 + next) % 12) + 1;
+    const date = dayOf(yearOf(context.today) + (next === 1 && month === 1 ? 1 : 0), month, asDay(ahead.kept['d']) ?? 0);
+    return { start: index, end: ahead.end, days: date === undefined ? [] : [date] };
+  }
+  const day = dayOnly.at(tokens, index, tokens.length);
+  const number = asDay(day?.kept['d']);
+  // "it's the 13th of march": the month follows, so the day is not alone.
+  const after = tokens[day?.end ?? 0]?.text === 'of' ? tokens[(day?.end ?? 0) + 1] : tokens[day?.end ?? 0];
+  if (day === undefined || number === undefined || after?.means['month'] !== undefined || after?.text === 'next') return undefined;
+  return dayAlone(index, day.end, number, context);
+};
+
+// "saturday 13th": the next month in which the two agree; asked where another follows soon.
+const weekdayAndDay = pattern('<w:weekday> (,)? (the)? <d:ordinal>');
+const agreeing = (start: number, end: number, number: number, weekday: number, context: ReadingContext): DateRead | undefined => {
+  const days: Day[] = [];
+  for (let ahead = 0, year = yearOf(context.today), month = monthOf(context.today); ahead < 12 && days.length < 2; ahead++) {
+    const day = dayOf(year, month, number);
+    if (day !== undefined && day >= context.today && weekdayNumber(day) === weekday) days.push(day);
+    month = month === 12 ? 1 : month + 1;
+    if (month === 1) year += 1;
+  }
+  const [first, second] = days;
+  if (first === undefined) return undefined;
+  const soon = second !== undefined && second <= addDays(first, 62);
+  return { start, end, days: soon ? days : [first], relative: true, ...(soon ? { why: 'which month' as const } : {}) };
+};
+
+/** "the 27th": the next two months that have one. With an event date known, its own month is meant. */
+export const dayAlone = (start: number, end: number, number: number, context: ReadingContext): DateRead => {
+  const days: Day[] = [];
+  for (let ahead = 0, year = yearOf(context.today), month = monthOf(context.today); ahead < 6 && days.length < 3; ahead++) {
+    const day = dayOf(year, month, number);
+    if (day !== undefined && day >= context.today) days.push(day);
+    month = month === 12 ? 1 : month + 1;
+    if (month === 1) year += 1;
+  }
+  return { start, end, days, why: 'which month', relative: true, dayOnly: number };
+};
+
+/** "saturday 13th" */
+export const weekdayWithDay = (tokens: readonly Token[], index: number, context: ReadingContext): DateRead | undefined => {
+  const placed = weekdayAndDay.at(tokens, index, tokens.length);
+  const next = tokens[placed?.end ?? 0];
+  if (placed === undefined || next?.means['month'] !== undefined || next?.text === 'of') return undefined;
+  return agreeing(index, placed.end, asDay(placed.kept['d']) ?? 0, Number(placed.kept['w']?.means['weekday']), context);
+};

@@ -1,0 +1,36 @@
+// Dates in figures alone: "3/4", "14.3.27", "2027-03-14", "sat 6/3". The studio's order decides; what cannot be in it is read the other way round.
+
+import type { Day } from '../../values/day.ts';
+import { dayOf } from '../../values/day.ts';
+import type { ReadingContext } from '../reading.ts';
+import type { Token } from '../text/token.ts';
+import type { DateRead } from './date-read.ts';
+import { build, withWeekday } from './day-parts.ts';
+
+export const slashForms = (tokens: readonly Token[], index: number, context: ReadingContext): DateRead | undefined => {
+  const weekday = tokens[index]?.means['weekday'] === undefined ? undefined : tokens[index];
+  const at = weekday === undefined ? index : tokens[index + 1]?.text === ',' ? index + 2 : index + 1;
+  const token = tokens[at];
+  const parts = token?.number?.form === 'slashed' ? token.number.parts : undefined;
+  if (token === undefined || parts === undefined) return undefined;
+  const [a = 0, b = 0, c] = parts;
+  // "3/4" without a year is a date only beside words that want one: "10/10 would recommend".
+  const short = c === undefined && weekday === undefined ? { relative: true as const } : {};
+  const read = (days: readonly Day[], more: Partial<DateRead> = {}): DateRead =>
+    withWeekday({ start: index, end: at + 1, days, ...short, ...more }, weekday, context);
+  if (c !== undefined && a > 31) {
+    const day = dayOf(a, b, c);
+    return read(day === undefined ? [] : [day], day !== undefined && day < context.today ? { past: true } : {});
+  }
+  if (a > 31 || b > 31 || a === 0 || b === 0 || (c === undefined && token.text.includes('-'))) return undefined;
+  const year = c === undefined ? undefined : c < 100 ? 2000 + c : c;
+  const [day, month] = context.dayFirst ? [a, b] : [b, a];
+  const assumed = {
+    ...(a <= 12 && b <= 12 && a !== b ? { orderAssumed: true as const } : {}),
+    ...(year === undefined ? { yearAssumed: true as const } : {}),
+  };
+  const said = month <= 12 ? build(context, month, day, year) : undefined;
+  if (said !== undefined) return read([said], { ...assumed, ...(said < context.today ? { past: true } : {}) });
+  const other = month > 12 && day <= 12 ? build(context, day, month, year) : undefined;
+  return read(other === undefined ? [] : [other], { ...assumed, orderAssumed: true });
+};
