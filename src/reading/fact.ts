@@ -133,6 +133,7 @@ export const asked = [
   'orderBy',
   'drying',
   'buying', // the buying list
+  'prices', // the studio's price list
   'recipe',
   'taxStatus', // is tax in there
   'summary',

@@ -3,6 +3,7 @@
 import { problem } from '../../values/result.ts';
 import type { Fact } from '../fact.ts';
 import { namedBefore, needed, pairPrices, pricedOnly, withListed } from '../order/apart-counts.ts';
+import { countOrPrice, impossiblePrice } from '../order/doubtful-prices.ts';
 import { matchPrices } from '../order/match-prices.ts';
 import type { Mention } from '../order/mention.ts';
 import { findMentions } from '../order/mentions.ts';
@@ -95,6 +96,8 @@ const takes = (mentions: readonly Mention[], prices: readonly Price[]): number[]
 };
 
 const find = (reader: Reader): Finding[] => {
+  const doubtful = impossiblePrice(reader) ?? countOrPrice(reader);
+  if (doubtful !== undefined) return [doubtful];
   const all = refined(findMentions(reader));
   const counts = new Set(all.flatMap((mention) => (mention.countIndex === undefined ? [] : [mention.countIndex])));
   const ends = new Set(all.filter((mention) => mention.countIndex !== undefined).flatMap((mention) => [mention.last, mention.end - 1]));

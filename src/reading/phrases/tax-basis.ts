@@ -42,6 +42,7 @@ const forms: readonly [Basis, ReturnType<typeof pattern>][] = (
     ['on top', `(add|and) <tax:tax> (on top|to that|to it|after)`],
     ['on top', `<rate:percent> <tax:tax> (on top|extra|additional|to add|to be added|is extra)`],
     ['on top', `<tax:tax> <rate:percent> (on top|extra|additional|to add|to be added)`],
+    ['included', `(<included>|with) (the)? <tax:tax> (@|at|of)? <rate:percent>`],
     ['included', `(<included>|with|after) (.)? (of|the|all)? (the)? ${rate} <tax:tax>`],
     [
       'included',

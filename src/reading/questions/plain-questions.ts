@@ -8,7 +8,13 @@ const finished =
 const client = '(they|she|he|client|customer|bride|groom|couple|family|mum|mob|planner)';
 
 export const plainQuestions: Forms = [
-  ['other', ['(price list|pricelist|prices list) <any>{0,3}', 'what prices <any>{0,4}']],
+  [
+    'prices',
+    [
+      '(show|see|give|list|view|send|whats|what is|where is)? (me|us)? (on|in)? (the|our|my|your|full|whole)? (price list|pricelist|prices list) (:)? <any>{0,3}',
+      'what prices <any>{0,4}',
+    ],
+  ],
   ['pinOn', ['<sheet>']],
   ['latestStart', ['(latest|last) <any>{0,4} (start|begin|starting)', '(start|begin) <any>{0,3} at (the)? latest']],
   [
@@ -17,6 +23,11 @@ export const plainQuestions: Forms = [
       "(if|with|say) <any>{0,2} (one|1|two|2|both|three|all|only|<bench>|i|i'm|im|she|he|me|someone|somebody|<word>) <any>{0,4} (away|sick|ill|missing|on leave|not in|can't come|cant come|on holiday|poorly|off|out)",
     ],
     /(<?\d|£|\$|knock|take|took|price|percent|money).{0,12}\boff\b|sold out|run out|ran out|runs out|turn.{0,8}out/,
+  ],
+  [
+    'drying',
+    ['(when|by when|what day|what date|which day) <any>{0,5} (start|starting|begin|beginning|to)? (dry|drying|hang|hanging)'],
+    /cut|forag|harvest/,
   ],
   [
     'start',
@@ -42,7 +53,7 @@ export const plainQuestions: Forms = [
     [
       `how many (<piece>|pieces|of them|of each)? (was it|is it|were there|did|do|have|does|has) (the|our)? ${client} <any>{0,3}`,
       `how many (<piece>|pieces)? (did we say|have we said|did i say|did you say|was it|is it|are we making|are we doing|all up|in all|again)`,
-      `(did|was|were|is|are|do) (it|we|they|she|he|i|you|that|this|the client){0,2} (say|said|doing|making|want|wanting|order|ordered|need|after|it|having|quote for)? (the)? <count:range> (<piece>)? (now|then|in the end|again)?`,
+      `((did|do|are) (it|we|they|she|he|i|you|that|this|the client){1,2}|(was|were|is) (it|we|they|she|he|i|you|that|this|the client){0,2}) (say|said|doing|making|want|wanting|order|ordered|need|after|it|having|quote for)? (the)? <count:range> (<piece>)? (now|then|in the end|again)?`,
     ],
     /left|each|\bea\b|charg|price|[£$€]/,
   ],
@@ -58,7 +69,7 @@ export const plainQuestions: Forms = [
   [
     'price',
     [
-      `(did|was|were|is|are|do) (it|we|they|she|he|i|you|that|this|those){0,2} (say|said|charge|charging|quote|quoted|doing|at|them)? (the)? (<money>|<amount> <each>) <any>{0,6}`,
+      `((did|do|are) (it|we|they|she|he|i|you|that|this|those){1,2}|(was|were|is) (it|we|they|she|he|i|you|that|this|those){0,2}) (say|said|charge|charging|quote|quoted|doing|at|them)? (the)? (<money>|<amount> <each>) <any>{0,6}`,
     ],
     /enough|ok\b|okay|too|would|work\b|cover|\bif\b|stems/,
   ],

@@ -32,15 +32,16 @@ export const details = (reader: Reader, start: number, end: number) => {
       continue;
     }
     if (token.number?.form === 'plain') {
-      if (number === undefined && /^\d+$/.test(token.number.amount)) {
-        number = Number(token.number.amount);
-        if (token.number.max !== undefined && /^\d+$/.test(token.number.max)) numberMax = Number(token.number.max);
-      }
       const priced =
         tokens[index - 1]?.text === 'at' ||
         tokens[index - 1]?.text === '@' ||
         tokens[index + 1]?.means['each'] !== undefined ||
         !/^\d+$/.test(token.number.amount);
+      const isEach = tokens[index + 1]?.means['each'] !== undefined; // "stems of 300 each" counts nothing
+      if (number === undefined && !isEach && /^\d+$/.test(token.number.amount)) {
+        number = Number(token.number.amount);
+        if (token.number.max !== undefined && /^\d+$/.test(token.number.max)) numberMax = Number(token.number.max);
+      }
       if (priced) amount ??= token.number.amount;
       else if (token.number.max !== undefined) {
         amount ??= token.number.amount;

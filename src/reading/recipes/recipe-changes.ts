@@ -82,9 +82,7 @@ const changeIn = (reader: Reader, stretch: Stretch): Change | undefined =>
   added(reader, stretch);
 
 // "groom gets a second focal": two of it for him.
-const secondForm = pattern(
-  '(the|our|each)? (<r:role>|<p:piece>) (gets|get|has|have|needs|wants|takes) (a)? <o:word> (<any>){1,4}',
-);
+const secondForm = pattern('(the|our|each)? (<r:role>|<p:piece>) (gets|get|has|have|needs|wants|takes) (a)? <o:word> (<any>){1,4}');
 const parts = /^(focal|focals|filler|fillers|foliage|line|texture|greenery)$/;
 const second = (reader: Reader, { start, end }: Stretch): Change | undefined => {
   const match = secondForm.at(reader.tokens, start, end);
