@@ -39,7 +39,7 @@ const labourTime: Respond = (question, answer) => {
       ? event.lines
       : [{ piece: question.piece ?? event.lines[0]?.piece ?? ('unspecified' as const), count: question.number }];
   if (lines.length === 0) return answerLine(text`How many pieces? Say “how long will 40 buttonholes take”.`);
-  const timed = lines.map((line) => ({ line, each: minutesEach(line.piece, rules) }));
+  const timed = lines.map((line) => ({ line, each: minutesEach(line.piece, rules, event.rules) }));
   const minutes = timed.reduce((total, { line, each }) => total + line.count * each.minutes, 0);
   const usual = timed.every(({ each }) => each.own) ? '' : ' (usual minutes, not yours yet)';
   const pieces = lines.map((line) => counted(line.count, line.piece, manner.says)).join(', ');

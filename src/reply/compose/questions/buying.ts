@@ -9,6 +9,7 @@ import { joined, ownWords, text } from '../../span.ts';
 import { pieceName } from '../../words/names.ts';
 import { lineWords } from '../../words/recipes.ts';
 import { buyingBlocks, itemLine } from '../buying.ts';
+import { pricesHeldBlocks } from '../prices-held.ts';
 import { recipeCostBlocks } from '../recipe-cost.ts';
 import { fitBlocks } from '../what-fits.ts';
 import { answerLine, type Question, type Respond } from './respond.ts';
@@ -64,4 +65,10 @@ const stemOrder: Respond = (question, answer) => {
   return buyingBlocks(list, answer, false);
 };
 
-export const buyingQuestions = { recipe, buying, stemOrder, whatFits: fitBlocks } satisfies Readonly<Record<string, Respond>>;
+export const buyingQuestions = {
+  recipe,
+  prices: (_question, answer) => pricesHeldBlocks(answer),
+  buying,
+  stemOrder,
+  whatFits: fitBlocks,
+} satisfies Readonly<Record<string, Respond>>;
