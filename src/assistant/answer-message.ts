@@ -109,12 +109,12 @@ const unread = (scene: Scene): Answered => {
 };
 
 const refused = (scene: Scene, problems: readonly Problem[]): Answered => {
-  const { money } = mannerOf(scene.at.studio.state);
+  const manner = mannerOf(scene.at.studio.state);
   const kept = scene.message.kind === 'edit' ? earlierStands : nothingKept;
   const said = scene.message.text.trim() !== '';
   return ended(scene, 'refused', {
     blocks: [
-      ...problems.slice(0, 1).map((one) => ({ block: 'problem' as const, line: problemLine(one, money) })),
+      ...problems.slice(0, 1).map((one) => ({ block: 'problem' as const, line: problemLine(one, manner.money, manner) })),
       ...(said ? [{ block: 'assumed' as const, line: kept }] : []),
     ],
   });

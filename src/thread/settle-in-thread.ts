@@ -97,4 +97,3 @@ const askWhichLine = (lines: readonly OrderLine[], change: FactOf<'change'>): Se
   }));
   return { kind: 'ask', ask: { about: 'piece', why: 'which piece', words: change.words, choices } };
 };
-

@@ -5,7 +5,7 @@ export interface ProblemData {
   'message-empty': Record<string, never>;
   'message-too-long': { characters: number; most: number };
   'date-does-not-exist': { words: string };
-  'date-is-past': { date: string };
+  'date-is-past': { date: string; words?: string }; // words: as somebody said it
   'count-not-positive': { words: string };
   'count-too-large': { count: string; most: number };
   'other-currency': { said: string; studio: string };

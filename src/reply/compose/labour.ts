@@ -1,6 +1,6 @@
 // The labour check in one line: the minutes the labour money pays for against the minutes planned at the bench, and what would close a gap.
 
-import { benchMinutes } from '../../handbook/bench-minutes.ts';
+import { benchRules, type MinutesEach, minutesEach } from '../../planning/bench-rules.ts';
 import { checkLabour, type LabourCheck } from '../../pricing/labour-check.ts';
 import type { PricedLine, PricedOrder } from '../../pricing/price-order.ts';
 import type { Answer, Manner } from '../answer.ts';
@@ -9,30 +9,18 @@ import { assumedSpan, moneySpan, strong, text } from '../span.ts';
 import { duration } from '../words/dates.ts';
 import { pieceName } from '../words/names.ts';
 
-/** Bench minutes for one piece of this line: the event's or the studio's own, else the handbook's usual. */
-export const plannedMinutes = (
-  line: PricedLine,
-  priced: PricedOrder,
-  answer: Answer,
-): { readonly minutes: number; readonly own: boolean } => {
-  const planned = answer.plan()?.event.lines.find((one) => one.piece === line.piece);
-  if (planned) return { minutes: planned.minutesEach, own: planned.minutesBy !== 'the handbook' };
-  const own = priced.terms.minutesEach(line.piece);
-  return own === undefined ? { minutes: benchMinutes[line.piece].usual, own: false } : { minutes: own, own: true };
-};
+const planned = (line: PricedLine, { studio, event }: Answer): MinutesEach => minutesEach(line.piece, benchRules(studio), event.rules);
 
 export const labourCheckOf = (priced: PricedOrder, answer: Answer): LabourCheck | undefined => {
   const { wage } = priced.terms;
-  return wage ? checkLabour(priced, wage.cost, (line) => plannedMinutes(line, priced, answer).minutes) : undefined;
+  return wage ? checkLabour(priced, wage.cost, (line) => planned(line, answer).minutes) : undefined;
 };
 
 export const labourLine = (priced: PricedOrder, answer: Answer): Line => {
   const { manner } = answer;
   const check = labourCheckOf(priced, answer);
   if (!check) return text`Labour ${moneySpan(manner.money(priced.all.printed.labour))} in all. Set a wage to see the minutes it pays for.`;
-  const usual = priced.lines.every((line) => plannedMinutes(line, priced, answer).own)
-    ? ''
-    : assumedSpan(' (usual minutes, not yours yet)');
+  const usual = priced.lines.every((line) => planned(line, answer).own) ? '' : assumedSpan(' (usual minutes, not yours yet)');
   const [first] = check.lines;
   const paid =
     first && check.lines.length === 1

@@ -20,12 +20,14 @@ export const priceNotes = (priced: PricedOrder, answer: Answer): readonly Line[]
   ...orderNotes(priced, answer),
 ];
 
-const overrideNotes = (overrides: readonly Override[], { says }: Manner): readonly Line[] => {
+const inMoney: ReadonlySet<Override['what']> = new Set(['sundries', 'minimum price', 'price step']);
+
+const overrideNotes = (overrides: readonly Override[], { says, money }: Manner): readonly Line[] => {
   if (overrides.length === 0) return [];
-  const parts = overrides.map(
-    ({ what, to, from, piece }) =>
-      text`${what}${piece ? ` of a ${pieceName(piece, says)}` : ''} ${strong(to)}${from ? ` instead of ${from}` : ''}`,
-  );
+  const parts = overrides.map(({ what, to, from, piece }) => {
+    const shown = (figures: string): string => (inMoney.has(what) ? figures.split(' / ').map(money).join(' / ') : figures);
+    return text`${what}${piece ? ` of a ${pieceName(piece, says)}` : ''} ${strong(shown(to))}${from ? ` instead of ${shown(from)}` : ''}`;
+  });
   return [text`For this event only: ${joined(parts, ', ')}.`];
 };
 

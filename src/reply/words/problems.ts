@@ -1,17 +1,24 @@
 // One clear sentence for each problem: what is wrong, what stays as it was, what to do. A code without a sentence does not compile.
 
+import { parseDay } from '../../values/day.ts';
 import type { Problem, ProblemCode, ProblemData } from '../../values/problem.ts';
 import type { Line } from '../reply.ts';
 import { joined, moneySpan, ownWords, plainLine, quoted, strong, text } from '../span.ts';
+import { type DateStyle, fullDate } from './dates.ts';
 import { rowFaultWords } from './row-faults.ts';
 
-type Sentences = { readonly [C in ProblemCode]: (data: ProblemData[C], money: (amount: string) => string) => Line };
+type Sentences = { readonly [C in ProblemCode]: (data: ProblemData[C], money: (amount: string) => string, style: DateStyle) => Line };
 
 const list = (words: readonly string[]): Line =>
   joined(
     words.map((word) => [ownWords(word)]),
     ', ',
   );
+
+const shownDay = (date: string, style: DateStyle): string => {
+  const day = parseDay(date);
+  return day ? fullDate(day, style) : date;
+};
 
 const unreadableFile = {
   'too large': 'That file is too large for a price list: I read up to 1 MB.',
@@ -24,7 +31,10 @@ const sentences: Sentences = {
   'message-too-long': ({ characters, most }) =>
     text`That message is ${characters} characters long; I read up to ${most}. Send a long price list as a CSV file instead.`,
   'date-does-not-exist': ({ words }) => text`There is no ${quoted(words)}. Which day do you mean?`,
-  'date-is-past': ({ date }) => text`${quoted(date)} is past. Which date is the event?`,
+  'date-is-past': ({ date, words }, _money, style) =>
+    words === undefined
+      ? text`${shownDay(date, style)} is past. Which date is the event?`
+      : text`${quoted(words)} is ${shownDay(date, style)}, which is past. Which date is the event?`,
   'count-not-positive': ({ words }) => text`${quoted(words)}: a number of pieces has to be 1 or more.`,
   'count-too-large': ({ count, most }) => text`${count} pieces is more than I plan for (${most} at most). Is that the right number?`,
   'other-currency': ({ said, studio }) =>
@@ -86,12 +96,13 @@ const sentences: Sentences = {
     text`Only full members of the studio can change its prices, its crew, its drying days and its saved recipes, or have an event forgotten or handed out. If you are one, send it again in a minute.`,
   'nothing-to-undo': () => text`There is nothing to take back in this thread.`,
   'no-such-piece': ({ piece, known }) => text`There is no ${piece} in this order. It has: ${list(known)}.`,
-  'review-before-event': ({ date }) => text`The event is on ${date}; look back once it is over.`,
+  'review-before-event': ({ date }, _money, style) => text`The event is on ${shownDay(date, style)}; look back once it is over.`,
   'nothing-recorded': () => text`Nothing real is recorded yet. Say “spent 182.40”, “took 9 hours” or “3 unused”, and I can compare.`,
 };
 
-export const problemLine = (problem: Problem, money: (amount: string) => string): Line =>
-  (sentences[problem.code] as (data: unknown, money: (amount: string) => string) => Line)(problem.data, money);
+/** `style`: how the studio writes dates, where the sentence may hold one. */
+export const problemLine = (problem: Problem, money: (amount: string) => string, style: DateStyle = { dayFirst: true }): Line =>
+  (sentences[problem.code] as (data: unknown, money: (amount: string) => string, style: DateStyle) => Line)(problem.data, money, style);
 
 /** Said after a refusal, so that nobody wonders what was kept. */
 export const nothingKept = plainLine('Nothing of that message is kept; edit it or send it again.');
