@@ -3,9 +3,11 @@
 import { growth } from './growth.ts';
 import { type Row, table } from './measure.ts';
 import { oneMessage } from './one-message.ts';
+import { reading } from './reading.ts';
 import { wholeBot } from './whole-bot.ts';
 
 const parts: readonly (readonly [string, () => readonly Row[] | Promise<readonly Row[]>])[] = [
+  ['reading', reading],
   ['one message', oneMessage],
   ['growth', growth],
   ['the whole bot', wholeBot],
