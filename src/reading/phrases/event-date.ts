@@ -19,7 +19,12 @@ const working = (reader: Reader): boolean => reader.facts.some((fact) => work.ha
 const lead = (reader: Reader): boolean => reader.tokens.some((token) => token.kind === 'word' && leads.has(token.text.replace(/'s$/, '')));
 const namedEvent = (reader: Reader): boolean =>
   reader.tokens.some((token) => /^(event|wedding|event's|wedding's|party|gala|ceremony|handover|date|date's)$/.test(token.text));
+// "40 bouts for friday": the order around it makes it the event's day.
+const tradeWords = (reader: Reader): boolean =>
+  reader.tokens.some((token, index) => reader.free(index) && token.means['piece'] !== undefined);
+
 const vetoed = (reader: Reader, read: DateRead): boolean => {
+  if (tradeWords(reader) || namedEvent(reader)) return false; // "40 bouts at 25 inc tax, 14 march"
   const part = reader.message.parts.find((each) => each.start <= read.start && read.start < each.end);
   if (part === undefined) return false;
   for (let index = part.start; index < part.end; index++) {
@@ -28,10 +33,6 @@ const vetoed = (reader: Reader, read: DateRead): boolean => {
   }
   return false;
 };
-
-// "40 bouts for friday": the order around it makes it the event's day.
-const tradeWords = (reader: Reader): boolean =>
-  reader.tokens.some((token, index) => reader.free(index) && token.means['piece'] !== undefined);
 
 const bareDate = (reader: Reader, reads: readonly DateRead[]): boolean =>
   reader.tokens.every((token, index) => {
