@@ -1,7 +1,7 @@
 // Reads a date written at one place: "14 March", "Feb 27 2027", "3/4", "sun 14 march", "Saturday fortnight", "first saturday in june".
 // A form gives one day, several possible days, or a day that does not exist; it never picks between two.
 
-import { isA, pattern } from '../pattern.ts';
+import { isA, type Match, pattern } from '../pattern.ts';
 import type { ReadingContext } from '../reading.ts';
 import type { Token } from '../text/token.ts';
 import { forward, nthWeekday, weekdaysOfMonth } from './calendar-sums.ts';
@@ -32,6 +32,7 @@ const monthForms = (tokens: readonly Token[], index: number, context: ReadingCon
     if (match === undefined) continue;
     const { d, m, y, w } = match.kept;
     const day = asDay(d);
+    if (form === dayAndMonth && isPriceBeforeDay(tokens, index, match)) continue;
     if (day === undefined || (w === undefined && m !== undefined && m.text === 'sun')) continue;
     if (
       m?.text === 'may' &&
@@ -55,6 +56,15 @@ const monthForms = (tokens: readonly Token[], index: number, context: ReadingCon
   return undefined;
 };
 
+const isPrice = (tokens: readonly Token[], index: number): boolean => /^(at|@)$/.test(tokens[index - 1]?.text ?? '');
+
+// "at 25, March 14th": the day is behind the month, and the price before it.
+const isPriceBeforeDay = (tokens: readonly Token[], index: number, { kept }: Match): boolean =>
+  kept['w'] === undefined &&
+  kept['d']?.number?.form === 'plain' &&
+  isPrice(tokens, index) &&
+  monthAndDay.at(tokens, tokens.indexOf(kept['m'] as Token), tokens.length) !== undefined;
+
 const trailingWeekday = (tokens: readonly Token[], end: number): Token | undefined => {
   const at = tokens[end]?.text === '(' || tokens[end]?.text === ',' ? end + 1 : end;
   const token = tokens[at];
@@ -71,7 +81,8 @@ const ordinals: Readonly<Record<string, number>> = { first: 1, second: 2, third:
 
 const monthPlaces = (tokens: readonly Token[], index: number, context: ReadingContext): DateRead | undefined => {
   const both = twoDays.at(tokens, index, tokens.length);
-  if (both !== undefined) {
+  const priced = both?.kept['d']?.number?.form === 'plain' && isPrice(tokens, index);
+  if (both !== undefined && !priced) {
     const { d, e, m, y } = both.kept;
     const days = [d, e].flatMap((token) => build(context, monthOfToken(m), asDay(token) ?? 0, yearFrom(y)) ?? []);
     if (days.length === 2)

@@ -63,17 +63,19 @@ const mayStandAlone = /^(inc|incl|inclusive|inlc|included|icl|inkl|gross|ex|excl
 
 const endsThere = (reader: Reader, index: number): boolean => {
   const next = reader.tokens[index];
-  if (next === undefined || next.kind === 'line' || next.kind === 'sign') return true;
+  if (next === undefined || next.kind === 'line' || next.kind === 'sign' || !reader.free(index)) return true;
   return (
     next.means['material'] !== undefined ||
-    /^(and|pls|please|plse|thanks|ta|cheers|for|dried|all|x|now|sorry|then|ok|thx|not|each|ea)$/.test(next.text) ||
+    /^(and|pls|please|plse|thanks|ta|cheers|for|dried|all|x|now|sorry|then|ok|thx|not|each|ea|event|wedding|party|gala|date)$/.test(
+      next.text,
+    ) ||
     next.means['all'] !== undefined
   );
 };
 
 const alone = (reader: Reader, index: number): Basis | undefined => {
   const token = reader.tokens[index];
-  if (token === undefined || !mayStandAlone.test(token.guessed ?? token.text)) return undefined;
+  if (token === undefined || !mayStandAlone.test((token.guessed ?? token.text).replace(/ \.$/, ''))) return undefined;
   const dot = reader.tokens[index + 1]?.text === '.' ? 1 : 0;
   if (!endsThere(reader, index + 1 + dot)) return undefined;
   const before = reader.tokens[index - 1];
