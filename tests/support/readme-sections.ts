@@ -15,9 +15,14 @@ const conversation = (file: string): string => {
   return `\`\`\`\n${lines.join('\n').trim()}\n\`\`\``;
 };
 
+// As a consult goes; the list itself is in the order of reading.
+const asSaid = ['order', 'tax basis', 'material', 'event date', 'event title', 'question', 'correction', 'undo'];
+const place = ({ name }: Phrase): number => (asSaid.includes(name) ? asSaid.indexOf(name) : asSaid.length);
+
 const phraseTable = (phrases: readonly Phrase[]): string => {
   const rows = phrases
     .filter((phrase) => phrase.examples.length > 0)
+    .toSorted((a, b) => place(a) - place(b))
     .map((phrase) => `| ${phrase.name} | ${phrase.examples.map((example) => `“${example}”`).join('; ')} |`);
   return ['| about | for example |', '|---|---|', ...rows].join('\n');
 };

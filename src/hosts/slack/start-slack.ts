@@ -88,7 +88,7 @@ const startHttp = async (start: SlackStart, transport: HttpTransport): Promise<L
     ...installing(start),
     customRoutes: [
       {
-        path: '/health',
+        path: '/healthz',
         method: 'GET',
         handler: (_request, response) => {
           response.writeHead(listening ? 200 : 503, { 'content-type': 'text/plain' }).end(listening ? 'well' : 'stopping');

@@ -12,7 +12,7 @@ const start = async (): Promise<Running> => {
 };
 test('says that it is well', async () => {
   const { port } = (await start()).host;
-  const answer = await fetch(`http://127.0.0.1:${port}/health`);
+  const answer = await fetch(`http://127.0.0.1:${port}/healthz`);
   expect([answer.status, await answer.text()]).toEqual([200, 'well']);
 });
 
