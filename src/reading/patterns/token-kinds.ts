@@ -1,0 +1,54 @@
+// Kinds of tokens that patterns and phrases ask for by name: number forms, 'count', 'number', 'word', 'any', or a tag of the vocabulary.
+
+import { isCount, type NumberForm, type Token } from '../text/token.ts';
+
+const numberForms: Readonly<Record<string, readonly NumberForm[]>> = {
+  money: ['money'],
+  amount: ['plain', 'money'],
+  percent: ['percent'],
+  duration: ['duration'],
+  length: ['length'],
+  weight: ['weight'],
+  time: ['time'],
+  ordinal: ['ordinal'],
+  slashed: ['slashed'],
+  code: ['code'],
+  plain: ['plain'],
+  quantity: ['plain', 'length', 'weight'],
+};
+
+export type Test = (token: Token) => boolean;
+
+const special: Readonly<Record<string, Test>> = {
+  any: (token) => token.kind !== 'line',
+  word: (token) => token.kind === 'word',
+  count: isCount,
+  number: (token) => token.number !== undefined,
+  range: (token) => token.number?.max !== undefined || (token.number?.or?.length ?? 0) > 1,
+  filler: (token) => token.kind === 'word' && token.number === undefined && token.means['piece'] === undefined,
+  tax: (token) => token.means['taxName'] !== undefined || token.means['taxWord'] !== undefined,
+};
+
+const testFor = (tag: string): Test => {
+  const forms = numberForms[tag];
+  if (forms !== undefined) return (token) => token.number !== undefined && forms.includes(token.number.form);
+  return special[tag] ?? ((token) => token.means[tag] !== undefined);
+};
+const tests = new Map<string, Test>();
+
+/** The test for a kind; each kind has one, so that a message need be looked through once. */
+export const testOf = (tag: string): Test => {
+  const known = tests.get(tag) ?? testFor(tag);
+  tests.set(tag, known);
+  return known;
+};
+
+/** Whether a token is of a kind: a number form, 'count', 'number', 'word', 'any', or a tag of the vocabulary. */
+export const isA = (token: Token, tag: string): boolean => testOf(tag)(token);
+
+/** The tests that pass for one token or more. */
+export const kindsAmong = (tokens: readonly Token[]): ReadonlySet<Test> => {
+  const kinds = new Set<Test>();
+  for (const test of tests.values()) if (tokens.some(test)) kinds.add(test);
+  return kinds;
+};
