@@ -1,0 +1,12 @@
+// Who wears the pieces.
+
+import { z } from 'zod';
+import { named, optional, piece } from './shapes.ts';
+
+export const wearers = z.object({
+  fact: z.literal('wearers'),
+  wearers: z.array(z.object({ wearer: z.string(), count: z.number(), piece: optional(piece), note: optional(z.string()) })),
+  total: optional(z.number()),
+  notes: optional(z.literal(true)), // only the notes are said: a wearer of the list keeps its count and its piece
+  ...named,
+});
