@@ -74,6 +74,12 @@ const heard = (message: IncomingMessage): readonly Fact[] => {
   return hazards.length > 0 ? [{ fact: 'care', heard: [...hazards], words: '' }] : [];
 };
 
+/** A few words at most: enough for "why?". Of a price list its own answer tells. */
+const leftUnread = ({ message, reading }: Scene): readonly Fact[] =>
+  reading === undefined || reading.unread.length === 0 || message.kind === 'tap' || message.kind === 'file' || isPriceList(message)
+    ? []
+    : [{ fact: 'unread', parts: reading.unread.slice(0, 10).map((part) => part.slice(0, 60)), words: '' }];
+
 const kept = (scene: Scene, keeping: KeepingAsked): Answered => {
   if (scene.message.guest) return refused(scene, [problem('members-only', {})]);
   const { reply } = keeping;
@@ -131,7 +137,7 @@ const settled = (scene: Scene, decision: Settled): Answered => {
   const stated = [...event, ...studio];
   const plain = log(event);
   const quoted = isPriceList(message) || stated.length === 0 ? undefined : quotedNow(plain.event, studioPrices(plain.studio), stated);
-  const beside = [...(quoted ? [quoted] : []), ...heard(message)];
+  const beside = [...(quoted ? [quoted] : []), ...heard(message), ...(stated.length > 0 ? leftUnread(scene) : [])];
   const logged = beside.length > 0 ? log([...event, ...beside]) : plain;
   const answer = answerOf(scene, logged, {
     how: message.kind === 'edit' ? 'edited' : 'stated',

@@ -3,7 +3,7 @@
 
 import { z } from 'zod';
 import { pack, quoted, recipe } from './facts/goods-facts.ts';
-import { calendar, care } from './facts/kept-facts.ts';
+import { calendar, care, unread } from './facts/kept-facts.ts';
 import { change, date, materialFact, pieces, price, rule, tax, title, undo } from './facts/order-facts.ts';
 import { type asked, question } from './facts/question-fact.ts';
 import { wearers } from './facts/wearer-facts.ts';
@@ -35,6 +35,7 @@ export const factSchema = z.discriminatedUnion('fact', [
   drying,
   care,
   calendar,
+  unread,
 ]);
 export type Fact = z.infer<typeof factSchema>;
 export type FactName = Fact['fact'];

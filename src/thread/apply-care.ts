@@ -1,6 +1,6 @@
 // Cautions shown in the thread, and the hazards its messages told of. Kept in the message's own entry, so that an edit or a deletion takes them back with it.
 
-import type { FactOf } from '../reading/fact.ts';
+import type { FactName, FactOf } from '../reading/fact.ts';
 import type { EventState } from './event.ts';
 
 const together = <T extends string>(before: readonly T[] = [], more: readonly T[] = []): readonly T[] =>
@@ -11,5 +11,7 @@ export const applyCare = (state: EventState, { heard, shown }: FactOf<'care'>): 
   care: { heard: together(state.care?.heard, heard), shown: together(state.care?.shown, shown) },
 });
 
+const beside: ReadonlySet<string> = new Set<FactName>(['care', 'calendar', 'quoted', 'unread']);
+
 /** What a person said, and not what the bot keeps beside it for itself. */
-export const isSaid = ({ fact }: { readonly fact: string }): boolean => fact !== 'care' && fact !== 'calendar' && fact !== 'quoted';
+export const isSaid = ({ fact }: { readonly fact: string }): boolean => !beside.has(fact);

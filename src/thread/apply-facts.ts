@@ -48,6 +48,7 @@ const others: { readonly [N in Exclude<FactName, 'pieces' | 'price' | 'material'
   step: (state, fact) => (fact.step === 'cancelled' ? { ...state, cancelled: true } : { ...state, steps: [...state.steps, fact] }),
   care: applyCare,
   calendar: applyCalendar,
+  unread: nothing,
 };
 
 export const applyFacts = (before: EventState, facts: readonly Fact[]): EventState => {

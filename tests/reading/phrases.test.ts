@@ -1,7 +1,7 @@
 // Every phrase reads its own examples; the help and the README show them, so they must be true.
 
 import { describe, expect, it } from 'vitest';
-import { explain } from '../../src/reading/explain.ts';
+import { explain } from './support/explain.ts';
 import { phrases } from '../../src/reading/phrases.ts';
 import { context } from './support/context.ts';
 

@@ -49,6 +49,3 @@ export const bareWords = new Set(
   again, last, message, reckons, typed, figure, went, gone, goes, wrong, meaning, as
 `),
 );
-
-export const moveWords =
-  /^(moved|move|moving|pushed|push|pushing|postponed|postpone|delayed|delay|brought|bring|bringing|shifted|shift|shifting|rescheduled|reschedule|slid|slipped|forward|forwards|back|later|earlier|changed|put|sooner|delaying)$/;

@@ -1,4 +1,4 @@
-// Kept beside what a message states, never read from it: cautions shown and calendars given out.
+// Kept beside what a message states, never read from it: cautions shown, calendars given out, words left unread.
 
 import { z } from 'zod';
 import { hazards } from '../../handbook/hazard-words.ts';
@@ -19,3 +19,6 @@ export const calendar = z.object({
   steps: optional(z.array(z.object({ id: z.string(), title: z.string(), date: day }))),
   ...named,
 });
+
+/** Kept beside what a message states, for "why?": the words of it that were read as nothing. */
+export const unread = z.object({ fact: z.literal('unread'), parts: z.array(z.string()), ...named });

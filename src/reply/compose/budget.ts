@@ -10,6 +10,7 @@ import { assumedSpan, joined, moneySpan, plainLine, strong, text } from '../span
 import { grouped } from '../words/counts.ts';
 import { counted, pieceName } from '../words/names.ts';
 import { basisWords, pricedLineWords, ratesWords } from '../words/order.ts';
+import { assumedIn } from './assumed.ts';
 import { labourLine } from './labour.ts';
 import { priceNotes } from './price-notes.ts';
 import { recipeInShort } from './stem-split.ts';
@@ -136,16 +137,6 @@ const headMathsLine = (line: PricedLine, priced: PricedOrder, manner: Manner): L
   if (manner.money(gap.abs()) === manner.money('0')) return text`${inHead}: the same.`;
   const piece = priced.lines.length > 1 ? text` (${pieceName(line.piece, manner.says)})` : [];
   return text`${inHead}${piece}: taking percentages off one by one comes out ${manner.money(gap.abs())} ${gap.isPositive() ? 'low' : 'high'}.`;
-};
-
-/** The figures nobody said or set. A tax whose rate is not known at all is told of elsewhere. */
-const assumedIn = ({ terms }: PricedOrder): readonly string[] => {
-  const { labour, multiples, tax } = terms;
-  return [
-    ...(labour.share.origin === 'assumed' ? ['labour share'] : []),
-    ...(multiples.stems.origin === 'assumed' || multiples.sundries.origin === 'assumed' ? ['multiple'] : []),
-    ...(tax.rate.origin === 'assumed' && !tax.rateUnset && tax.basis.value !== 'none' ? ['tax rate of your region'] : []),
-  ];
 };
 
 const termsLine = (priced: PricedOrder): Line => {

@@ -27,6 +27,7 @@ const intentOf: Readonly<Record<Fact['fact'], readonly string[]>> = {
   quoted: ['event'],
   care: ['event'],
   calendar: ['event'],
+  unread: ['event'],
   price: ['quote'],
   tax: ['quote'],
   material: ['event', 'quote'],

@@ -1,15 +1,12 @@
-// Questions about the event itself: when it is, what is in it, what is open, and why the bot understood what it did.
+// Questions about the event itself: when it is, what is in it and what is open.
 
-import { isSaid } from '../../../thread/apply-care.ts';
 import type { Block, Span } from '../../reply.ts';
-import { dateSpan, ownWords, quoted, strong, text } from '../../span.ts';
+import { dateSpan, ownWords, strong, text } from '../../span.ts';
 import { fullDate, shortDate } from '../../words/dates.ts';
-import { factWords } from '../../words/facts.ts';
 import { orderWords } from '../../words/order.ts';
 import { summaryBlocks } from '../summary.ts';
-import { whyDates } from '../why-dates.ts';
-import { noPlan } from './no-plan.ts';
 import { answerLine, type Respond } from './respond.ts';
+import { why } from './why.ts';
 
 const eventDate: Respond = (_question, { event, manner }) => {
   if (!event.date) return answerLine(text`Nobody has said when the event is.`);
@@ -48,20 +45,6 @@ const events: Respond = (_question, answer) => {
     },
     ...(open.length > 20 ? [{ block: 'line' as const, line: text`And ${open.length - 20} more.` }] : []),
   ];
-};
-
-/** "Why these dates?", "why so early?": about the calendar, not about what was read. */
-const aboutDates = /\b(dates?|days?|early|late|soon|start|calendar|dry(ing)?|hang|order|board(ed)?)\b/i;
-
-/** Which words gave which fact, newest message last; assumed things are marked where they are shown. */
-const why: Respond = (question, answer) => {
-  if (aboutDates.test(question.words)) return whyDates(answer) ?? noPlan(answer);
-  const messages = answer.standing().slice(-6);
-  if (messages.length === 0) return answerLine(text`I have read nothing in this thread yet.`);
-  const items = messages.flatMap((message) =>
-    message.facts.filter(isSaid).map((fact) => text`${quoted(fact.words)}: ${factWords(fact, answer.manner)}`),
-  );
-  return [...answerLine(text`What I read, and from which words:`), { block: 'list', items: items.slice(-15) }];
 };
 
 const unable: Respond = () => answerLine(text`I can't answer that one. Say “help” for what I can do.`);

@@ -1,8 +1,8 @@
-// Which words gave which fact, what was asked and what was left unread: for "why?" and for whoever adds a phrase.
+// Which words gave which fact, what was asked and what was left unread, for whoever adds a phrase.
 
-import type { Fact } from './fact.ts';
-import { readPhrases } from './read-message.ts';
-import type { Ask, ReadingContext } from './reading.ts';
+import type { Fact } from '../../../src/reading/fact.ts';
+import { readPhrases } from '../../../src/reading/read-message.ts';
+import type { Ask, ReadingContext } from '../../../src/reading/reading.ts';
 
 export interface Explained {
   readonly words: string; // the person's own
