@@ -98,9 +98,11 @@ export const countRight = (
   const match = marked ?? bareRight.at(reader.tokens, after, reader.tokens.length);
   if (match === undefined || !reader.free(match.end - 1)) return undefined;
   const next = reader.tokens[match.end];
-  // A number with "each", a tax word or a decimal is a price; a dash may stand before a price too.
+  // A number with "each", a tax word or a decimal is a price; a dash may stand before a price too. "bouts x12 corsages x4" goes by its marks.
+  const certain = marked !== undefined && reader.tokens[after]?.text !== '-' && next?.means['piece'] !== undefined;
   if (
     next !== undefined &&
+    !certain &&
     ['each', 'included', 'onTop', 'piece', 'taxName'].some((tag) => next.means[tag] !== undefined && next.text !== 'plus')
   )
     return undefined;

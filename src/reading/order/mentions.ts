@@ -52,6 +52,13 @@ const forOne = (reader: Reader, index: number, end: number): boolean => {
   );
 };
 
+// "corsages x4 at 35 bouts x12 at 18": the number before these is the price of those before.
+const belongsBefore = (reader: Reader, before: Mention | undefined, number: number, last: number): boolean => {
+  if (before?.countIndex === undefined || before.countIndex >= number) return false;
+  if (/^(@|at)$/.test(reader.tokens[number - 1]?.text ?? '')) return true;
+  return before.countIndex > before.index && countRight(reader, last + 1)?.marked === true;
+};
+
 /** Every piece mention in the message, in order. */
 export const findMentions = (reader: Reader): Mention[] => {
   const mentions: Mention[] = [];
@@ -86,7 +93,7 @@ export const findMentions = (reader: Reader): Mention[] => {
     const after = reader.tokens[index + 1];
     const last = after?.means['piece'] === 'unspecified' && reader.free(index + 1) && after.number === undefined ? index + 1 : index;
     const left = pairs.has(index) ? { start: index } : countLeft(reader, index);
-    const leftUsed = left.countIndex !== undefined && left.countIndex < usedTo;
+    const leftUsed = left.countIndex !== undefined && (left.countIndex < usedTo || belongsBefore(reader, before, left.countIndex, last));
     const right = left.countIndex === undefined || leftUsed ? countRight(reader, last + 1) : undefined;
     const base = leftUsed ? { start: index } : left;
     const bracket =

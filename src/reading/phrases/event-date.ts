@@ -128,6 +128,8 @@ const find = (reader: Reader): Finding[] => {
       };
     };
   const events = day.filter((read) => ofWhat(reader, read) === undefined);
+  const impossible = events.find((read) => read.days.length === 0);
+  if (impossible !== undefined) return [dateOutcome(reader, impossible, fact(impossible))];
   const [first, second] = events;
   if (first !== undefined && second !== undefined && first.days[0] !== second.days[0]) {
     const both: DateRead = { start: first.start, end: second.end, days: [...first.days, ...second.days], why: 'which date' };

@@ -34,6 +34,8 @@ const talk =
 const someone = pattern(
   "(<ingredient>) (is|was|will|has|'s)? (be)? (left|leaves|starts|arrives|leaving|back|finishes|meeting|starting|finishing|off|in|out|here|coming|comes|due|called|rang|owes) (here|in|back|today)? (at|me|by|around|about|from|on)?",
 );
+// "22 pieces, 14.50 each": an order whose kinds nobody has named yet.
+const someOrder = pattern('<count> (pieces|pcs|of them|items) (,|-|@|at)? (<amount> <each>|<each> <amount>)');
 const wearable = (reader: Reader, start: number, end: number): boolean =>
   reader.tokens.slice(start, end).some((token, offset) => {
     if (token.means['piece'] === undefined || token.means['piece'] === 'unspecified' || token.means['ingredient'] !== undefined)
@@ -137,6 +139,7 @@ const find = (reader: Reader): Finding[] => {
     if (someone.at(reader.tokens, part.start, part.end) !== undefined && !tokens.some((token) => token.means['pack'] !== undefined))
       continue;
     const known = knowsItem(tokens, reader.context.items);
+    if (!known && someOrder.at(reader.tokens, part.start, part.end) !== undefined) continue;
     const pack = findPack(reader.tokens, part.start, part.end);
     const packed = pack.per !== undefined || pack.size !== undefined;
     const money = tokens.some((_, at) => isPrice(reader, part.start + at, packed, known));
