@@ -58,3 +58,13 @@ it('in any sequence', () => {
     { numRuns: 1000 },
   );
 });
+
+it('and asked with a question mark, states nothing', () => {
+  fc.assert(
+    fc.property(parts, fc.constantFrom(', ', ' '), fc.nat(4), (said, between, which) => {
+      const text = `${sequences(said)[which]?.join(between) ?? ''}?`;
+      expect(readMessage(text, context).facts.filter(({ fact }) => fact !== 'question')).toEqual([]);
+    }),
+    { numRuns: 500 },
+  );
+});

@@ -1,17 +1,45 @@
 // Questions: "when do we start?", "what's left to make", "try 20 to 30". The whole sentence is taken, so that no number in it is ever stored.
 
+import type { Asked } from '../fact.ts';
 import { type Finding, found, type Phrase, type Reader, type Unworded } from '../phrase.ts';
-import { looksAsked } from '../questions/looks-asked.ts';
+import { isOpened, looksAsked } from '../questions/looks-asked.ts';
 import { details } from '../questions/question-details.ts';
 import { questionForms } from '../questions/question-forms.ts';
 import { shaped } from '../questions/shape.ts';
 import { smallTalk, speaksOfTrade } from '../questions/small-talk.ts';
+import { topicOf } from '../questions/topics.ts';
 import type { Part } from '../text/message.ts';
 import { taxAt } from './tax-basis.ts';
 
 const defined = (fields: object): object => Object.fromEntries(Object.entries(fields).filter(([, value]) => value !== undefined));
 
 const longest = 40;
+
+// Forms that hold for many a question give way to what its words tell of.
+const givesWay: Readonly<Partial<Record<Asked, readonly Asked[]>>> = {
+  eventDate: ['taxStatus', 'labourTime'],
+  whatIf: ['stemOrder', 'labourTime', 'margin', 'stemBudget'],
+  count: ['stemOrder', 'labourTime'],
+  remaining: ['stemOrder'],
+  total: ['margin'],
+};
+const unopened = /\b(if|how much|how many)\b/;
+
+const pricesSomething = (reader: Reader, start: number, end: number): boolean =>
+  reader.tokens.slice(start, end).some((token) => token.number?.form === 'money' || token.means['each'] !== undefined);
+
+// The words with the kinds of things that topics go by in place of their names.
+const inKinds = (reader: Reader, start: number, end: number): string =>
+  reader.tokens
+    .slice(start, end)
+    .map(({ means, text, number }) => {
+      if (means['taxName'] !== undefined || means['taxWord'] !== undefined) return '<tax>';
+      if (means['piece'] !== undefined) return '<piece>';
+      if (means['ingredient'] !== undefined) return '<ingredient>';
+      if (means['weekday'] !== undefined) return '<weekday>';
+      return number?.form === 'plain' || number?.form === 'money' ? '<number>' : text;
+    })
+    .join(' ');
 
 const readQuestion = (reader: Reader, part: Part): Finding => {
   const from = Math.max(part.start, part.end - longest);
@@ -22,10 +50,17 @@ const readQuestion = (reader: Reader, part: Part): Finding => {
   const form = questionForms.find(
     (each) => each.pattern.in(reader.tokens, from, part.end) !== undefined && each.unless?.test(said) !== true,
   );
-  const trade = speaksOfTrade(reader, from, part.end);
-  if (!trade && (form === undefined || (form.asks !== 'events' && smallTalk(reader, from, part.end))))
+  const trade = speaksOfTrade(reader, from, part.end) || (form?.asks === 'whatIf' && pricesSomething(reader, from, part.end));
+  const opened = isOpened(reader, part);
+  if (
+    !trade &&
+    (form === undefined ||
+      (form.asks !== 'events' && smallTalk(reader, from, part.end)) ||
+      (form.asks === 'whatIf' && !opened && !unopened.test(said)))
+  )
     return { start: part.start, end: part.end };
-  const asks = form?.asks ?? 'other';
+  const topic = topicOf(inKinds(reader, from, part.end));
+  const asks = form === undefined || (topic !== undefined && givesWay[form.asks]?.includes(topic)) ? (topic ?? 'other') : form.asks;
   const basis = asks === 'taxStatus' ? undefined : basisIn(reader, from, part.end);
   const fields = shaped(reader, from, part.end, asks, details(reader, from, part.end));
   return found(reader, part.start, part.end, [{ fact: 'question', asks, ...defined({ ...fields, basis }) } as Unworded]);

@@ -92,11 +92,15 @@ const leadIns = new Set([
   'bhai',
   'ji',
   'forgot',
+  'n',
+  '&',
 ]);
 // Requests that look like questions: "can you make it 45".
 const request = pattern(
   '(can|could|would|will) (you|u|ya|someone|we please) (please|pls|plz|just|also)? (make|change|update|add|put|bump|set|log|note|swap|drop|move|record|mark|take|knock|correct|fix|switch|remove|order|bring|get|grab|pass|check|price|quote|cost)',
 );
+
+const anyDue = pattern('(any|anything) <any>{0,2} (due|left|to make|to do|to go|on the bench|outstanding|still)');
 
 const openAt = (reader: Reader, part: Part): number => {
   let index = part.start;
@@ -140,12 +144,36 @@ const ifAt = (reader: Reader, part: Part, start: number): boolean =>
   (part.asked || /^(and|what|so|but)$/.test(reader.tokens[start - 1]?.text ?? '')) &&
   reader.tokens.slice(start, part.end).some((token) => token.number !== undefined);
 
+// "for 70 bouts how many hours reqd", "gst in or out of that price": the question comes after what it is about.
+const inside = [
+  '(how many|how much|how long|how far|what time|what date|which day|hw many|how may)',
+  '<tax> (is|are)? (in|included|inc|incl|on|extra|added|charged|to add) or <any>',
+  '(inc|incl|ex|plus) or (inc|ex|plus|not|excl) <tax>',
+  '<any> or (not|no) (\\?)?',
+  'should be how',
+].map((source) => pattern(source));
+
+// "make it 45?" asks politely and still corrects.
+const orders =
+  /^(make|change|swap|add|drop|update|bump|set|cut|take|knock|remove|move|push|scrap|undo|delete|cancel|sorry|no|not|actually|oops|log|note|put|order)$/;
+
+/** Whether its first telling word asks: what, when, can we… */
+export const isOpened = (reader: Reader, part: Part): boolean =>
+  isOpener(reader, openAt(reader, part), part) || ifAt(reader, part, openAt(reader, part));
+
 /** Requests ("can you make it 45") are not questions. */
 export const looksAsked = (reader: Reader, part: Part): boolean => {
   if (request.in(reader.tokens, part.start, Math.min(part.end, part.start + 6)) !== undefined) return false;
   const start = openAt(reader, part);
-  if (isOpener(reader, start, part)) return !/^(any|anything|may)$/.test(reader.tokens[start]?.text ?? '') || part.asked;
+  if (isOpener(reader, start, part))
+    return (
+      !/^(any|anything|may)$/.test(reader.tokens[start]?.text ?? '') ||
+      part.asked ||
+      anyDue.at(reader.tokens, start, part.end) !== undefined
+    );
   if (ifAt(reader, part, start)) return true;
+  if (inside.some((form) => form.in(reader.tokens, part.start, part.end) !== undefined)) return true;
+  if (part.asked && !orders.test(reader.tokens[part.start]?.text ?? '')) return true;
   const whole = (from: number): boolean =>
     commands.some((command) => {
       const match = command.at(reader.tokens, from, part.end);

@@ -2,7 +2,11 @@
 
 import type { PieceKind } from '../../handbook/pieces.ts';
 import { dateAt } from '../dates/date-forms.ts';
+import { pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
+
+// "can 3 of us get 60 bouts done": the number of the pieces is the one asked about.
+const counted = pattern('<plain> (x|nos|no)? (<material>|dried|more|extra)? <piece>');
 
 export const details = (reader: Reader, start: number, end: number) => {
   const { tokens } = reader;
@@ -13,6 +17,7 @@ export const details = (reader: Reader, start: number, end: number) => {
   let amount: string | undefined;
   let amountMax: string | undefined;
   let date: string | undefined;
+  let numberOfPieces = false;
   for (let index = start; index < end; index++) {
     const token = tokens[index];
     if (token === undefined) continue;
@@ -38,7 +43,9 @@ export const details = (reader: Reader, start: number, end: number) => {
         tokens[index + 1]?.means['each'] !== undefined ||
         !/^\d+$/.test(token.number.amount);
       const isEach = tokens[index + 1]?.means['each'] !== undefined; // "stems of 300 each" counts nothing
-      if (number === undefined && !isEach && /^\d+$/.test(token.number.amount)) {
+      const ofPieces = counted.at(tokens, index, end) !== undefined;
+      if ((number === undefined || (ofPieces && !numberOfPieces)) && !isEach && /^\d+$/.test(token.number.amount)) {
+        numberOfPieces = ofPieces;
         number = Number(token.number.amount);
         if (token.number.max !== undefined && /^\d+$/.test(token.number.max)) numberMax = Number(token.number.max);
       }
