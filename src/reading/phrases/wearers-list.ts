@@ -5,7 +5,7 @@ import { pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader, type Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import { type Entry, nameOf, readWearers } from '../wearers/read-wearers.ts';
-import { forHead, party, tailPieces } from '../wearers/wearer-words.ts';
+import { bothSides, forHead, party, tailPieces } from '../wearers/wearer-words.ts';
 
 const wearersFact = (entries: readonly Entry[], total?: number): Unworded => ({
   fact: 'wearers',
@@ -21,7 +21,22 @@ const headCount = pattern(
 const fewer = pattern(
   "(was|were|had|used to be) <m:count> <r:role> (,|-|but|now)? (<any>){0,6} (so|now|makes it|makes|down to|that's|leaves|is) <n:count> (now)?",
 );
+// "11 guys total counting the groom", "11 wearing, groom incl"
+const withHim = pattern(
+  "(so|that's|thats|about)? <n:count> (people|folk|guests|men|guys|lads|wearers|wearing|of them|of us|heads){0,2} (<all>|total|in all|all up|wearing|in total)? (,|-|\\()? (counting|including|incl|inc|with|plus|and|<role> <included>|<role> included) (the)? (<role>)? (\\))?",
+);
 const othersAlone = (reader: Reader, part: Part): Finding | undefined => {
+  const sides = bothSides.at(reader.tokens, part.start, part.end);
+  if (sides?.end === part.end) {
+    const total = Number(sides.kept['n']?.number?.amount) + Number(sides.kept['m']?.number?.amount);
+    return found(reader, part.start, part.end, [{ fact: 'wearers', wearers: [], total }]);
+  }
+  const him = withHim.at(reader.tokens, part.start, part.end);
+  if (
+    him?.end === part.end &&
+    reader.tokens.slice(him.start, him.end).some((token) => /^(wearing|total|wearers|men|guys|lads|people)$/.test(token.text))
+  )
+    return found(reader, part.start, part.end, [{ fact: 'wearers', wearers: [], total: Number(him.kept['n']?.number?.amount) }]);
   const count = headCount.at(reader.tokens, part.start, part.end);
   if (count?.end === part.end)
     return found(reader, part.start, part.end, [{ fact: 'wearers', wearers: [], total: Number(count.kept['n']?.number?.amount) }]);
@@ -48,10 +63,25 @@ const wornBy = (reader: Reader, part: Part, entries: readonly Entry[]): Finding 
   return found(reader, part.start, part.end, [{ fact: 'pieces', piece, count }]);
 };
 
+// "Groom. Best man. 3 ushers": a list whose names stand in sentences or lines of their own.
+const together = (reader: Reader, parts: readonly Part[]): Part[] => {
+  const lists: Part[] = [];
+  let open = false;
+  for (const part of parts) {
+    const before = lists.at(-1);
+    const names = parts.length > 1 && part.end - part.start <= 12 ? readWearers(reader, part) : undefined;
+    const plain = names?.clean === true && names.entries.length > 0 && names.total === undefined && names.pieceless;
+    if (plain && open && before !== undefined && part.start - before.end <= 2) lists[lists.length - 1] = { ...before, end: part.end };
+    else lists.push(part);
+    open = plain;
+  }
+  return lists;
+};
+
 const find = (reader: Reader): Finding[] => {
   const findings: Finding[] = [];
   let list: { readonly at: number; readonly entries: readonly Entry[] } | undefined;
-  for (const part of reader.untouched().slice(0, 40)) {
+  for (const part of together(reader, reader.untouched().slice(0, 40))) {
     if (part.end - part.start > 80) continue;
     const others = othersAlone(reader, part);
     if (others !== undefined) {
@@ -100,7 +130,11 @@ const find = (reader: Reader): Finding[] => {
     )
       continue;
     const lineCounts = tokens.filter(
-      (token, at) => token.means['piece'] !== undefined && tokens[at - 1]?.number?.form === 'plain' && tokens[at - 2]?.text !== 'x',
+      (token, at) =>
+        token.means['piece'] !== undefined &&
+        tokens[at - 1]?.number?.form === 'plain' &&
+        tokens[at - 2]?.text !== 'x' &&
+        tokens[at - 2]?.means['role'] === undefined,
     ).length;
     const tail = tailPieces.in(reader.tokens, part.start, part.end);
     if (lineCounts > 1 || (lineCounts === 1 && tail === undefined && forHead.at(reader.tokens, part.start, part.end) === undefined))

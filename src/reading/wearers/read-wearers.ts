@@ -2,12 +2,12 @@
 
 import { hazardsIn } from '../../handbook/hazard-words.ts';
 import type { PieceKind } from '../../handbook/pieces.ts';
-import { pattern } from '../pattern.ts';
+import { type Match, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import { roles } from '../words/people-words.ts';
 import { pieceForAll, shareByGroup } from './share-pieces.ts';
-import { andMore, entry, fillers, forHead, partyOf, totalForms } from './wearer-words.ts';
+import { andMore, countedBehind, entry, fillers, forHead, partyOf, totalForms } from './wearer-words.ts';
 
 export interface Entry {
   at: number;
@@ -43,6 +43,13 @@ const countFor = (text: string, said: number | undefined, both: boolean): number
 const isPlural = (text: string): boolean =>
   /(men|s|children|parents|kids)$/.test(text) && !/(ss|bros|moms?)$/.test(text.slice(0, -1)) && !/^(sis|cors|poppy|pops|boss)$/.test(text);
 
+const behind = (reader: Reader, index: number, end: number): Match | undefined => {
+  const match = countedBehind.at(reader.tokens, index, end);
+  const text = match?.kept['r']?.text ?? '';
+  const next = reader.tokens[match?.end ?? end];
+  return match !== undefined && (isPlural(text) || pairs.has(text)) && next?.means['role'] === undefined ? match : undefined;
+};
+
 export const readWearers = (
   reader: Reader,
   part: Part,
@@ -52,21 +59,25 @@ export const readWearers = (
   let unknown = false;
   let heads = 0;
   let excluded = false;
+  let negated = false; // "no best man"
+  let leftOut = 0;
   const head = forHead.at(reader.tokens, part.start, part.end);
   const common = head?.kept['p']?.means['piece'] as PieceKind | undefined;
   let index = head?.end ?? part.start;
   while (index < part.end) {
     const token = reader.tokens[index];
     if (token === undefined) break;
-    if (/^(bar|except|excluding|without|minus|not|apart|excl)$/.test(token.text)) excluded = true;
-    const match = entry.at(reader.tokens, index, part.end);
+    if (/^(bar|except|excluding|without|minus|not|apart|excl|leave|leaving|less)$/.test(token.text)) excluded = true;
+    if (token.text === 'no') negated = true;
+    const match = behind(reader, index, part.end) ?? entry.at(reader.tokens, index, part.end);
     if (match?.kept['r'] !== undefined) {
       const role = match.kept['r'];
       const number = match.kept['n'] ?? match.kept['m'];
       const both = reader.tokens.slice(match.start, match.end).some((each) => each.text === 'both');
       const count = countFor(role.text, number === undefined ? undefined : Number(number.number?.amount), both);
-      heads += 1;
-      if (!excluded) {
+      if (!negated) heads += 1;
+      if (excluded) leftOut += count ?? 0;
+      if (!excluded && !negated) {
         if (count === undefined) unknown = true;
         else {
           // "two grooms, 4 ushers each"
@@ -85,6 +96,7 @@ export const readWearers = (
         }
       }
       index = match.end;
+      negated = false;
       const remark = remarkAt(reader, index, part.end);
       const noted = entries.at(-1);
       if (remark !== undefined && noted !== undefined) {
@@ -126,10 +138,12 @@ export const readWearers = (
   const given = pieceForAll(reader, part, entries);
   if (given === undefined) shareByGroup(reader, entries);
   else for (const each of entries) each.piece ??= given;
-  const totals =
-    partyOf.in(reader.tokens, part.start, part.end) ??
-    totalForms.map((form) => form.in(reader.tokens, part.start, part.end)).find((match) => match !== undefined);
-  const total = totals === undefined ? undefined : Number(totals.kept['n']?.number?.amount);
+  const party = partyOf.in(reader.tokens, part.start, part.end);
+  const totals = totalForms.map((form) => form.in(reader.tokens, part.start, part.end)).find((match) => match !== undefined);
+  const said = party ?? totals;
+  // "party of 14, leave out the 2 babies": a total said by itself has left them out already.
+  const total =
+    said === undefined ? undefined : Number(said.kept['n']?.number?.amount) - (said === party && totals === undefined ? leftOut : 0);
   return {
     entries,
     clean,

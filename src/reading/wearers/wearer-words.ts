@@ -3,8 +3,16 @@
 import { pattern } from '../pattern.ts';
 
 export const entry = pattern(
-  '(the|our|both|all|a|an|one|his|her|their|my)? (<n:count>)? (x|of|of the|little|small|wee|young|other|more|best)? <r:role> (x <m:count>)? (\\( <any>{1,4} \\))? (to have|in|wearing|get|gets|have|has|with|wear|need|needs|:|-|=|want|wants)? (a|an|the|each|matching)? (<material>)? (<p:piece>)? (each)?',
+  '(the|our|both|all|a|an|one|his|her|their|my)? (<n:count>)? (x|of|of the|little|small|wee|young|other|more|best)? <r:role> (x <m:count>)? (\\( <any>{1,4} \\))? (to have|in|wearing|get|gets|have|has|with|w|w /|wear|wears|need|needs|:|-|=|want|wants)? (a|an|the|each|matching)? (<material>)? (<p:piece>)? (each)?',
 );
+// "ushers four", "best men 2", "groomsmen 4 bouts": the number behind those who are more than one.
+export const countedBehind = pattern(
+  '(the|our)? <r:role> (:|-|=|x)? <n:count> (in|with|w|wearing|get|have|:|-)? (<material>)? (<p:piece>)?',
+);
+// "groom side 12 men, bride side 9": how many on each side.
+const side =
+  "(the)? (<word>|<role>) ('s)? (side|family|lot) (:|-|=|has|have|is)? <n:count> (men|wearing|people|of them|guys|guests|ladies|boys|family members)?";
+export const bothSides = pattern(`${side} (,|and|&|-|n|plus){0,2} ${side.replace('<n:', '<m:')}`);
 export const andMore = pattern('(\\+|plus|and|&) (his|the|her)? <n:count> (\\) )? (men|lads|guys|boys|groomsmen)?');
 export const totalForms = [
   pattern(
