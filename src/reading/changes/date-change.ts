@@ -10,7 +10,7 @@ import type { Fact } from '../fact.ts';
 import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
 import type { Ask } from '../reading.ts';
 import type { Part } from '../text/message.ts';
-import { isNumber } from '../text/token.ts';
+import { isNumber, type Token } from '../text/token.ts';
 import { bareWords, markers } from './change-words.ts';
 import { dateShift } from './differences.ts';
 import { inZones, zonesOf } from './zones.ts';
@@ -59,6 +59,12 @@ const shifted = (reader: Reader, part: Part): Finding | undefined => {
   return undefined;
 };
 
+const ofADay = (token: Token): boolean =>
+  token.number !== undefined ||
+  token.means['weekday'] !== undefined ||
+  token.means['month'] !== undefined ||
+  /^(today|tomorrow|day|date)$/.test(token.text);
+
 export const dateChange = (reader: Reader, part: Part): Finding | undefined => {
   const moved = shifted(reader, part);
   if (moved !== undefined) return moved;
@@ -70,6 +76,9 @@ export const dateChange = (reader: Reader, part: Part): Finding | undefined => {
   const old = reads.find((read) => inZones(zones.old, read.start));
   const [read] = fresh;
   if (read === undefined) return timeChange(reader, part, zones);
+  // "Valentine's day, real flowers not silk": what is taken back is no day.
+  const saidOtherwise = markers.some((marker) => marker.in(reader.tokens, part.start, part.end) !== undefined);
+  if (!saidOtherwise && !zones.old.some(([from, to]) => reader.tokens.slice(from, to).some(ofADay))) return undefined;
   if (reader.tokens.slice(part.start, part.end).some((token) => token.means['bench'] !== undefined && token.text !== 'us'))
     return undefined;
   const about = reader.tokens.slice(part.start, part.end);

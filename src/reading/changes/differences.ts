@@ -160,7 +160,7 @@ const shiftForm = pattern(
 
 // "a week later", and nothing else
 const shiftAlone = pattern(
-  '(<d:duration>|a week|a day|a fortnight|one week|one day) (later|earlier|sooner|forward|back) (now|please|pls|than planned|sorry|then)?',
+  "(they've|they have|it's|its|she's|he's|client has|we've)? (gone|moved|going|now)? (<d:duration>|a week|a day|a fortnight|one week|one day) (later|earlier|sooner|forward|back) (now|please|pls|than planned|sorry|then)?",
 );
 const bareShift = (tokens: readonly Token[], index: number, end: number): Match | undefined => {
   const match = shiftAlone.at(tokens, index, end);

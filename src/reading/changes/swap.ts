@@ -38,7 +38,24 @@ const counted = (reader: Reader, match: Match): number | undefined => {
   return reader.tokens.slice(match.start, match.end).some((token) => token.text === 'both') ? 2 : undefined;
 };
 
+// "change 4 of the bouts to pin corsages": so many of one kind become the other.
+const someOf = pattern(
+  '(swap|change|switch|replace|make|turn|convert) <n:count> (of|x) (the|those|our|her|my)? <a:piece> (to|for|into|with|over to) (a|some)? <b:piece>',
+);
+const someSwapped = (reader: Reader, part: Part): Finding | undefined => {
+  const match = someOf.in(reader.tokens, part.start, part.end);
+  const [from, to] = [kind(match?.kept['a']), kind(match?.kept['b'])];
+  const count = numberOf(match?.kept['n']);
+  if (match === undefined || count === undefined || from === to || from === 'unspecified' || to === 'unspecified') return undefined;
+  return found(reader, match.start, match.end, [
+    { fact: 'change', what: 'count', by: -count, piece: from },
+    { fact: 'change', what: 'count', by: count, piece: to },
+  ]);
+};
+
 export const swapped = (reader: Reader, part: Part): Finding | undefined => {
+  const some = someSwapped(reader, part);
+  if (some !== undefined) return some;
   for (const [form] of forms) {
     const match = form.in(reader.tokens, part.start, part.end);
     if (match === undefined) continue;

@@ -38,9 +38,14 @@ const wasSupposed = pattern('(was|were) (supposed|meant|to be|already)');
 
 // "wedding 14 march, no make that 21 march": within one sentence the later words win.
 const turning = pattern("(no (,|make|wait|sorry|its|it's|that's|thats)|sorry|actually|wait|correction|oops|scratch that|i mean|make that)");
+// "preserved actually, not dried": what follows is what was said before.
+const negatedNext = (tokens: readonly Token[], index: number): boolean =>
+  tokens[index]?.text === 'not' || (tokens[index]?.text === ',' && tokens[index + 1]?.text === 'not');
+
 const turnsAt = (tokens: readonly Token[], start: number, end: number): number | undefined => {
   for (let index = start + 1; index < end; index++) {
-    if (turning.at(tokens, index, end) === undefined || tokens[index - 1]?.text === 'or') continue;
+    const turned = turning.at(tokens, index, end);
+    if (turned === undefined || tokens[index - 1]?.text === 'or' || negatedNext(tokens, turned.end)) continue;
     if (tokens.slice(start, index).some(comparable) && tokens.slice(index, end).some(comparable)) return index;
   }
   return undefined;

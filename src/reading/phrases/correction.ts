@@ -56,7 +56,9 @@ const differencesIn = (reader: Reader, part: Part): Finding[] => {
     // "20 bouts and 3 corsages" is a list; only what opens the message or follows a word of change adds to the order.
     const first = reader.tokens[index]?.text ?? '';
     const joining = /^(and|\+|plus|also|&|with|less|minus)$/.test(first);
-    if (joining && (index > part.start || part.start > 0)) continue;
+    const marked =
+      first === '+' && reader.tokens[index + 1]?.glued === true && /^(so|that's|thats|,|-)$/.test(reader.tokens[index - 1]?.text ?? '');
+    if (joining && !marked && (index > part.start || part.start > 0)) continue;
     if (findings.length === 0 && ordersBefore(reader, part.start, index)) continue;
     findings.push(found(reader, index, read.match.end, [read.fact]));
     index = read.match.end - 1;

@@ -4,10 +4,10 @@ import { pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader } from '../phrase.ts';
 
 const wholeUndo = pattern(
-  "(sorry|oops|no|ok|pls|please|actually|ah|wait|,|-|no wait|whoops){0,3} (undo|scrap|scratch|ignore|forget|disregard|delete|cancel|strike|bin|drop|remove|take back|never|nevermind|nvm|revert|reverse|take|retract) (that last one|that last bit|that last message|that last thing|that last line|the last one|the last message|the last bit|that|this|it|last|the last|the last one|the last message|my last|my last message|last one|last message|last bit|that last one|that last bit|all that|what i said|what i just said|that one|the last bit|that back|mind|previous|last entry|the last entry|last thing|the last thing|i said that|me)? (back)? (please|pls|sorry|one|last|msg|message|bit|lot|,|entry|update|post|plz|ta|thanks|i said that|wrong|thread|wrong thread|number|was|wedding|event|job|chat|channel|that's|thats|for|meant|different|another|it|the|a){0,8}",
+  "(sorry|oops|no|ok|pls|please|actually|ah|wait|,|-|no wait|whoops|eish|argh|ugh|can you){0,3} (undo|scrap|scratch|ignore|forget|disregard|delete|cancel|strike|bin|drop|remove|take back|never|nevermind|nvm|revert|reverse|take|retract) (that last one|that last bit|that last message|that last thing|that last line|the last one|the last message|the last bit|that|this|it|last|the last|the last one|the last message|my last|my last message|last one|last message|last bit|that last one|that last bit|all that|what i said|what i just said|that one|the last bit|that back|mind|previous|last entry|the last entry|last thing|the last thing|i said that|me|what i just (put|sent|wrote|typed) (in)?|what i (put|sent|wrote|typed) (in)?|(that|the)? last (one|message|thing|bit) i (sent|put|wrote|typed) (in)?)? (back)? (please|pls|sorry|one|last|msg|message|bit|lot|,|entry|update|post|plz|ta|thanks|i said that|wrong|thread|wrong thread|number|was|wedding|event|job|chat|channel|that's|thats|for|meant|different|another|it|the|a|i|sent|put|in|typed|wrote|just){0,8}",
 );
 const wrongThread = pattern(
-  '(sorry|oops|,|ignore|that was|whoops|ah|this is|posted in){0,3} (wrong|the wrong) (thread|event|wedding|chat|channel|job|one) (sorry|,|ignore|that|please){0,4}',
+  '(sorry|oops|,|ignore|that was|whoops|ah|this is|posted in){0,3} (wrong|the wrong) (thread|event|wedding|chat|channel|job|one) (sorry|,|ignore|that|please|delete|scrap|undo|remove|bin|it){0,4}',
 );
 const wholeHelp = pattern('(help|commands|options|menu) (me|please|pls)?');
 const afterGreeting = pattern('(what can you do|what can i say|what can i ask|how do you work|how does this work|how do i use (you|this))');
@@ -29,7 +29,7 @@ const find = (reader: Reader): Finding[] => {
         words.join(' ') === 'take it'
       )
         continue;
-      if (/^(cancel|delete|bin|drop|remove)$/.test(words[0] ?? '') && !words.some((word) => /^(that|last|previous)$/.test(word))) continue;
+      if (/^(cancel|delete|bin|drop|remove)$/.test(words[0] ?? '') && !words.some((word) => /^(that|last|previous|what)$/.test(word))) continue;
       if (words[0] === 'take' && !words.includes('back')) continue;
       if (words[0] === 'never' && words[1] !== 'mind') continue;
       findings.push(found(reader, part.start, part.end, [{ fact: 'undo' }]));

@@ -7,6 +7,7 @@ import { nameWords } from './name-words.ts';
 import { joinRanges } from './number-ranges.ts';
 import { joinUnits } from './number-units.ts';
 import { joinNumberWords } from './number-words.ts';
+import { writtenOut } from './shorthand.ts';
 import type { Token } from './token.ts';
 
 /** A sentence or a line: tokens from `start` up to `end`. */
@@ -87,7 +88,7 @@ const partsOf = (tokens: readonly Token[]): Part[] => {
 };
 
 export const readTokens = (clean: CleanText): Token[] =>
-  nameWords(joinRanges(joinUnits(joinHourWords(joinNumberWords(withoutListMarks(withoutEmphasis(lex(clean.text))))))));
+  nameWords(joinRanges(joinUnits(joinHourWords(joinNumberWords(writtenOut(withoutListMarks(withoutEmphasis(lex(clean.text)))))))));
 
 export const openMessage = (text: string): Message => {
   const clean = cleanText(text);

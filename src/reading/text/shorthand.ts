@@ -1,0 +1,35 @@
+// Words as thumbs write them: "shd", "nt", "wk". Each becomes the word it stands for, so that no phrase needs to know the short form.
+
+import type { Token } from './token.ts';
+
+const full: Readonly<Record<string, string>> = {
+  shd: 'should',
+  shud: 'should',
+  shld: 'should',
+  nt: 'not',
+  wk: 'week',
+  wks: 'weeks',
+  hv: 'have',
+  nowt: 'nothing',
+  naught: 'nothing',
+  reqd: 'required',
+  wud: 'would',
+  cud: 'could',
+  pcd: 'priced',
+  dn: 'done',
+};
+
+// "bouts r done": an r that belongs to no amount of rand.
+const isAre = (tokens: readonly Token[], index: number): boolean => {
+  const [before, token, next] = [tokens[index - 1], tokens[index], tokens[index + 1]];
+  return token?.text === 'r' && before?.kind === 'word' && next?.kind === 'word' && next.glued !== true;
+};
+
+export const writtenOut = (tokens: readonly Token[]): readonly Token[] => {
+  if (!tokens.some(({ text }) => Object.hasOwn(full, text) || text === 'r')) return tokens;
+  return tokens.map((token, index) => {
+    if (token.kind !== 'word') return token;
+    if (isAre(tokens, index)) return { ...token, text: 'are' };
+    return Object.hasOwn(full, token.text) ? { ...token, text: full[token.text] ?? token.text } : token;
+  });
+};
