@@ -2,7 +2,7 @@
 
 import { pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
-import type { Token } from '../text/token.ts';
+import { isCount, type Token } from '../text/token.ts';
 import type { Mention } from './mention.ts';
 import type { Price } from './price-at.ts';
 
@@ -26,12 +26,21 @@ export const pairPrices = (reader: Reader, mentions: readonly Mention[]): Price[
   });
 
 // "5 bouts, 1 corsage 28, bouts 12": a kind named again right before a price names what it is for.
-export const namedBefore = (mentions: readonly Mention[], prices: readonly Price[]): Price[] =>
-  prices.map((price) => {
+export const namedBefore = (mentions: readonly Mention[], prices: readonly Price[]): Price[] => {
+  // "bout $14 corsage $30": each price goes with the name before it, not the one behind.
+  const owners = prices.map((price) => mentions.find((mention) => mention.last === price.start - 1));
+  if (prices.length >= 2 && prices.length === mentions.length && owners.every((own) => own !== undefined && own.countIndex === undefined))
+    return prices.map((price, at) => ({
+      ...price,
+      piece: owners[at]?.kind ?? 'unspecified',
+      pieceIndex: owners[at]?.index ?? price.index,
+    }));
+  return prices.map((price) => {
     const own = mentions.find((mention) => mention.countIndex === undefined && mention.last === price.start - 1);
     const known = own !== undefined && mentions.some((mention) => mention.kind === own.kind && mention.countIndex !== undefined);
     return known && price.piece === undefined ? { ...price, piece: own.kind, pieceIndex: own.index } : price;
   });
+};
 
 // "50 boutonniere + 20 corsage, 250 and 450 resp.": as many plain numbers behind the pieces as there are pieces.
 export const withListed = (
@@ -68,16 +77,49 @@ const needs = pattern(
 export const needed = (reader: Reader, mentions: readonly Mention[], prices: readonly Price[]): Mention[] => {
   const priced = new Set(prices.flatMap((price) => Array.from({ length: price.end - price.start }, (_, at) => price.start + at)));
   const used = new Set(mentions.flatMap((mention) => mention.countIndex ?? []));
+  const row = neededRow(reader, mentions, prices);
+  if (row !== undefined) return row;
   return mentions.map((mention, at) => {
     if (mention.countIndex !== undefined) return mention;
     const from = mentions.length === 1 ? 0 : mention.end;
     const to = mentions.length === 1 ? reader.tokens.length : (mentions[at + 1]?.start ?? reader.tokens.length);
     const number = neededNumber(reader, from, to, (index) => !priced.has(index) && !used.has(index), prices);
-    return number === undefined ? mention : { ...mention, count: reader.tokens[number] as Token, countIndex: number, apart: true };
+    const place = number ?? (mentions.length === 1 ? bareBehind(reader, mention, prices) : undefined);
+    return place === undefined ? mention : { ...mention, count: reader.tokens[place] as Token, countIndex: place, apart: true };
   });
 };
 
-const ofThem = pattern('<n:count> (of them|of those|of these|in all|off|no|nos|pax|guests|people|persons|of ,)');
+// "bouts 24, $11 a pop": a number right behind the only kind, when another is the price of one.
+const bareBehind = (reader: Reader, mention: Mention, prices: readonly Price[]): number | undefined => {
+  const at = mention.last + 1;
+  const [price, second] = prices;
+  const told = price !== undefined && second === undefined && price.index > at && (price.per === 'each' || price.at);
+  return told && isCount(reader.tokens[at]) && reader.free(at) && /^(,|\.|-)?$/.test(reader.tokens[at + 1]?.text ?? '') ? at : undefined;
+};
+
+// "corsages 95 each, bouts 60 each, need 8 and 22": as many numbers in a row as there are kinds with a price.
+const wanting = /^(need|want|needs|wants|qty|order|ordering|doing|making|quantities|numbers|nos)$/;
+const neededRow = (reader: Reader, mentions: readonly Mention[], prices: readonly Price[]): Mention[] | undefined => {
+  if (mentions.length < 2 || mentions.some((mention) => mention.countIndex !== undefined) || prices.length !== mentions.length)
+    return undefined;
+  const start = reader.tokens.findIndex((token, index) => index > (mentions.at(-1)?.last ?? 0) && wanting.test(token.text));
+  if (start < 0) return undefined;
+  const places: number[] = [];
+  for (let index = start + 1; index < reader.tokens.length; index++) {
+    const token = reader.tokens[index];
+    if (isCount(token) && reader.free(index)) places.push(index);
+    else if (!/^(and|n|&|,|\+|\/|:|of|then)$/.test(token?.text ?? '')) break;
+  }
+  if (places.length !== mentions.length) return undefined;
+  return mentions.map((mention, at) => ({
+    ...mention,
+    count: reader.tokens[places[at] ?? 0] as Token,
+    countIndex: places[at] ?? 0,
+    apart: true as const,
+  }));
+};
+
+const ofThem = pattern('<n:count> (of them|of those|of these|of em|in all|off|no|nos|pax|guests|people|persons|of ,)');
 const neededNumber = (
   reader: Reader,
   from: number,

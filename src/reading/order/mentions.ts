@@ -34,7 +34,7 @@ const isPiece = (reader: Reader, index: number): boolean => {
   return !(
     before?.text === 'per' ||
     (before?.text === '/' && (before.glued || !/s$/.test(token.text))) ||
-    (before?.means['each'] !== undefined && before.text !== 'each' && before.text !== 'ea')
+    (before?.means['each'] !== undefined && !/^(\/ ?)?(each|ea|apiece)$|^a pop$/.test(before.text))
   );
 };
 
