@@ -11,6 +11,7 @@ import { readPriceList } from '../../src/buying/read-price-list.ts';
 import { type FittingRecipe, whatFits } from '../../src/buying/what-fits.ts';
 import { type PlantRole, plantRoles } from '../../src/handbook/roles.ts';
 import { decimal } from '../../src/values/decimal.ts';
+import { inGoodTime } from '../support/in-good-time.ts';
 import { asLinearProgram, loadHighs } from './highs-mix.ts';
 import { bunch } from './price-rows.ts';
 
@@ -102,7 +103,7 @@ describe('sixty items in under 200 ms', () => {
       expect(fit.ok && fit.value.recipes.length).toBe(3);
       return performance.now() - before;
     });
-    expect(timed.sort((a, b) => a - b)[2]).toBeLessThan(200); // the middle one of five: a busy machine may stall one
+    inGoodTime(timed.sort((a, b) => a - b)[2] ?? 0, 200); // the middle one of five
   });
 });
 

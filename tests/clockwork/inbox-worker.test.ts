@@ -10,6 +10,7 @@ import { replyToText } from '../../src/reply/reply-to-text.ts';
 import { openStore } from '../../src/store/sqlite-store.ts';
 import { isOutage, StoreTrouble } from '../../src/store/store-trouble.ts';
 import { message, says, yard } from '../store/builders.ts';
+import { inGoodTime } from '../support/in-good-time.ts';
 
 const lines: LogLine[] = [];
 const log = { info: (line: LogLine) => void lines.push(line), warn: () => undefined, error: (line: LogLine) => void lines.push(line) };
@@ -45,7 +46,7 @@ describe('an inbox of many messages', () => {
       turns += 1;
     }, 0);
     worker.wake();
-    await vi.waitFor(() => expect(done).toHaveLength(100), 5_000);
+    await vi.waitFor(() => expect(done).toHaveLength(100), 60_000);
     clearInterval(between);
     expect(turns).toBeGreaterThan(10);
     expect(done).toEqual(Array.from({ length: 100 }, (_, n) => `m${n}`));
@@ -55,10 +56,11 @@ describe('an inbox of many messages', () => {
     const { next, done } = slowInbox(200, 2);
     const wakes: number[] = [];
     const worker = startInboxWorker({ next, onReplies: () => wakes.push(1), log, slice: 5 });
+    const start = performance.now();
     worker.wake();
-    await vi.waitFor(() => expect(done).toHaveLength(200), 5_000);
+    await vi.waitFor(() => expect(done).toHaveLength(200), 60_000);
     expect(wakes.length).toBeGreaterThanOrEqual(2);
-    expect(wakes.length).toBeLessThan(20);
+    expect(wakes.length).toBeLessThanOrEqual(2 + (performance.now() - start) / 250);
   });
 
   it('is settled for a bounded time', () => {
@@ -66,13 +68,13 @@ describe('an inbox of many messages', () => {
     const worker = startInboxWorker({ next, onReplies: () => undefined, log });
     const start = performance.now();
     expect(worker.settle(50)).toBe(false);
-    expect(performance.now() - start).toBeLessThan(500);
-    expect(left.length).toBeGreaterThan(900);
+    inGoodTime(performance.now() - start, 500);
+    expect(left.length).toBeGreaterThan(900); // each takes 5 ms at least, so few fit in
   });
 
   it('is drained by a stop that has the time, and cut short by one that has not', async () => {
     const few = slowInbox(5, 1);
-    expect(await startInboxWorker({ next: few.next, onReplies: () => undefined, log }).stop(2_000)).toBe('drained');
+    expect(await startInboxWorker({ next: few.next, onReplies: () => undefined, log }).stop(60_000)).toBe('drained');
     const many = slowInbox(1_000, 5);
     expect(await startInboxWorker({ next: many.next, onReplies: () => undefined, log }).stop(60)).toBe('cut short');
     const at = many.left.length;
@@ -100,11 +102,11 @@ it('on a full disk the messages wait, nothing is half stored, and each thread is
   }
   lines.length = 0;
   worker.wake();
-  await vi.waitFor(() => expect(lines).toMatchObject([{ what: 'inbox', outcome: 'waiting', reason: 'disk-full' }]));
+  await vi.waitFor(() => expect(lines).toMatchObject([{ what: 'inbox', outcome: 'waiting', reason: 'disk-full' }]), 60_000);
   expect(store.waiting()).toHaveLength(3);
   expect(store.unsent(clock.now())).toEqual([]);
   full = false;
-  await vi.waitFor(() => expect(store.waiting()).toEqual([]), 5_000);
+  await vi.waitFor(() => expect(store.waiting()).toEqual([]), 60_000);
   expect(failures).toEqual([]);
   await worker.stop(100);
   const replies = store.database.prepare<[], { thread: string; reply: string }>('SELECT thread, reply FROM outbox ORDER BY seq').all();

@@ -14,13 +14,14 @@ import { readSettings } from '../../src/settings.ts';
 import { checkStore } from '../../src/store/check-store.ts';
 import { openStore } from '../../src/store/sqlite-store.ts';
 import { studioSettings } from '../../src/studio/settings.ts';
+import { timesCount } from '../support/in-good-time.ts';
 import { goodDelivery, goodEnvironment, goodLines, goodMessage, goodPrices, goodStudio } from './good-input.ts';
 import { type Random, seeded } from './random.ts';
 import { oddNames, spoiltJson, spoiltText } from './spoilt.ts';
 
 const total = Number(process.env['BENCHBELL_FUZZ'] ?? 1_000);
 const seed = Number(process.env['BENCHBELL_SEED'] ?? 1);
-const longest = 100; // milliseconds of work for one input
+const longest = timesCount || total >= 100_000 ? 100 : 5_000; // milliseconds of work for one input; in the usual run only a hang counts
 const patience = { timeout: 60_000 + total * 30 };
 const share = (percent: number): number => Math.ceil((total * percent) / 100);
 

@@ -69,8 +69,8 @@ export const deliver = (port: number, body: object): Promise<number | undefined>
     () => undefined,
   );
 
-/** Waits until the check holds; fails after ten seconds, or the milliseconds given. */
-export const until = async (check: () => boolean, what: string, within = 10_000): Promise<void> => {
+/** Waits until the check holds; fails after a minute, or the milliseconds given. */
+export const until = async (check: () => boolean, what: string, within = 60_000): Promise<void> => {
   const end = Date.now() + within;
   while (!check()) {
     if (Date.now() > end) throw new Error(`waited too long for ${what}`);

@@ -11,7 +11,7 @@ import { startStandIn } from './slack-stand-in.ts';
 export const botToken = 'xoxb-test-1';
 export type Mode = 'socket' | 'http';
 
-export const until = async (what: () => boolean, within = 4_000): Promise<void> => {
+export const until = async (what: () => boolean, within = 30_000): Promise<void> => {
   const end = Date.now() + within;
   while (!what()) {
     if (Date.now() > end) throw new Error('it did not happen in time');

@@ -36,6 +36,7 @@ if (what === 'lock') {
   db.exec('BEGIN IMMEDIATE');
   writeFileSync(1, 'locked\n');
   pause(Number(third));
+  writeFileSync(1, `${Date.now()}\n`);
   db.exec('COMMIT');
 } else if (what === 'open-as-nobody') {
   if (process.getuid?.() === 0) process.setuid?.(65_534);

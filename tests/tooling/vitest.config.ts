@@ -6,7 +6,7 @@ export default defineConfig({
   test: {
     root: new URL('../..', import.meta.url).pathname,
     include: ['tests/**/*.test.ts'],
-    testTimeout: 20_000,
+    testTimeout: 120_000,
     pool: 'forks',
   },
 });

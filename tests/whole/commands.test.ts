@@ -29,7 +29,7 @@ const answered = async (place: Place): Promise<Bot> => {
   return bot;
 };
 
-describe('the commands', { timeout: 60_000 }, () => {
+describe('the commands', { timeout: 180_000 }, () => {
   it('back up, check and export beside the bot; restore and forget without it', async () => {
     const place = await newPlace();
     const bot = await answered(place);

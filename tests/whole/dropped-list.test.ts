@@ -29,7 +29,7 @@ const start = async (): Promise<Bot> => {
 const path = '/files/prices.csv';
 const said = (): readonly string[] => slack.messages.filter(({ channel }) => channel === 'D1').map(({ text }) => text.split('\n')[0] ?? '');
 
-it('is fetched after a kill, and once', { timeout: 60_000 }, async () => {
+it('is fetched after a kill, and once', { timeout: 180_000 }, async () => {
   const body = 'item,price,size\nstatice,4.50,10\nbunny tails,14.50,50\n';
   slack.files.set(path, { body, headers: { 'content-type': 'text/csv' } });
   slack.heldFiles.add(path);

@@ -20,6 +20,7 @@ it(`killed ${kills} times while ${messages} messages arrive, it stores and answe
   const { slack, store: path, start } = await newPlace();
   let bot: Bot | undefined = await start();
   let killed = 0;
+  let taken = 0;
 
   /** Its own moment each time: while a post is carried out, right after it, or at some time or other. */
   const killOnce = async (): Promise<void> => {
@@ -54,6 +55,7 @@ it(`killed ${kills} times while ${messages} messages arrive, it stores and answe
       for (let n = first; n < messages; n += lanes) {
         const body = mention(`<@UBOT> ${1 + (n % 90)} corsages at 30 inc`, { ts: threadOf(n), channel: `C${n % channels}` });
         await sendUntilTaken(() => bot, body);
+        taken += 1;
         if (n > killed * 50 + 60) await new Promise((resolve) => setTimeout(resolve, 20)); // do not run ahead of the kills
       }
     };
@@ -61,7 +63,11 @@ it(`killed ${kills} times while ${messages} messages arrive, it stores and answe
   };
 
   const kill = async (): Promise<void> => {
-    while (killed < kills) await killOnce();
+    while (killed < kills) {
+      // Nor may the kills run ahead of the messages: each finds some arriving.
+      while (taken < killed * 50) await new Promise((resolve) => setTimeout(resolve, 5));
+      await killOnce();
+    }
   };
   await Promise.all([send(), kill()]);
 

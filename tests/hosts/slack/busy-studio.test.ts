@@ -4,6 +4,7 @@ import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { actionId } from '../../../src/hosts/slack/tap-to-message.ts';
 import { tickValue } from '../../../src/reply/tick.ts';
 import { viewFaults } from '../../support/block-kit-limits.ts';
+import { inGoodTime } from '../../support/in-good-time.ts';
 import { type AtWork, root, startAtWork } from '../../support/slack-at-work.ts';
 import { homeOpened, mention, message, tap } from '../../support/slack-deliveries.ts';
 import { until } from '../../support/slack-running.ts';
@@ -17,7 +18,7 @@ afterEach(async () => {
   await at.stop();
 });
 
-test('200 messages in a burst: Slack is told in time, all are answered once, in order in each thread', { timeout: 60_000 }, async () => {
+test('200 messages in a burst: Slack is told in time, all are answered once, in order in each thread', { timeout: 180_000 }, async () => {
   const threads = Array.from({ length: 10 }, (_each, place) => `18000100${place + 10}.000100`);
   const began = Date.now();
   const sent = Array.from({ length: 200 }, (_each, place) => {
@@ -25,8 +26,8 @@ test('200 messages in a burst: Slack is told in time, all are answered once, in 
     const ts = `1800020${String(place).padStart(3, '0')}.000100`;
     return at.slack.send('events_api', message(`<@UBOT> ${place + 1} bouts at 25 inc tax`, { ts, thread_ts: thread }));
   });
-  await until(() => sent.every((id) => at.slack.acks.some(({ envelope_id }) => envelope_id === id)), 6_000);
-  expect(Date.now() - began).toBeLessThan(3_000);
+  await until(() => sent.every((id) => at.slack.acks.some(({ envelope_id }) => envelope_id === id)));
+  inGoodTime(Date.now() - began, 3_000);
   await until(() => at.slack.messages.length >= 200, 40_000);
   await at.settled();
   for (const [place, thread] of threads.entries()) {
@@ -37,7 +38,7 @@ test('200 messages in a burst: Slack is told in time, all are answered once, in 
   }
 });
 
-test('Home with eighty open events', { timeout: 60_000 }, async () => {
+test('Home with eighty open events', { timeout: 180_000 }, async () => {
   for (let place = 0; place < 80; place += 1) {
     const day = `${(place % 28) + 1} March`;
     const said = mention(`<@UBOT> ${place + 2} lapel pieces at 25 inc tax`, { ts: `1800030${String(place).padStart(3, '0')}.000100` });

@@ -103,7 +103,7 @@ describe('removed', () => {
     expect(at.lines.join('\n')).toContain('removed from a workspace');
     expect(at.store.unsent(Date.now() + 10 ** 12)).toHaveLength(1);
     await install('T1');
-    await until(() => slack.messages.length === 1, 8_000);
+    await until(() => slack.messages.length === 1);
   });
   test('a person’s token only: nothing goes', async () => {
     await install('T1');

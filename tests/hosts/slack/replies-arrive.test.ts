@@ -58,7 +58,7 @@ afterEach(async () => {
 
 const replies = (): StandInMessage[] => slack.messages.filter(({ thread_ts }) => thread_ts === root);
 const firstLines = (): (string | undefined)[] => replies().map(({ text }) => text.split('\n')[0]);
-const answered = (count: number): Promise<void> => until(() => replies().length >= count, 8_000);
+const answered = (count: number): Promise<void> => until(() => replies().length >= count);
 /** Long enough for a second post to show, were there one. */
 const aMoment = (): Promise<void> => new Promise((resolve) => setTimeout(resolve, 400));
 const order = (text = '<@UBOT> 40 lapel pieces at 25 inc tax') => mention(text, { ts: root });
@@ -82,7 +82,7 @@ describe('on the way to Slack', () => {
     slack.failNext('chat.postMessage', fault);
     slack.send('events_api', order());
     await answered(1);
-    await until(() => store.unsent(clock.now() + 60_000).length === 0, 8_000);
+    await until(() => store.unsent(clock.now() + 60_000).length === 0);
     await aMoment();
     expect(firstLines()).toEqual([expect.stringMatching(said40)]);
   });
@@ -120,7 +120,7 @@ test('an edit to other numbers changes the reply in place', async () => {
   await until(() => store.unsent(clock.now() + 60_000).length === 0);
   const { ts } = replies()[0] ?? { ts: '' };
   slack.send('events_api', changed('<@UBOT> 40 lapel pieces at 25 inc tax', '<@UBOT> 12 lapel pieces at 25 inc tax', {}, { ts: root }));
-  await until(() => /12 buttonholes/.test(replies()[0]?.text ?? ''), 8_000);
+  await until(() => /12 buttonholes/.test(replies()[0]?.text ?? ''));
   expect(replies().map((one) => one.ts)).toEqual([ts]);
   expect(replies().flatMap(messageFaults)).toEqual([]);
 });

@@ -56,7 +56,7 @@ test('a lost answer makes no second one', async () => {
   await order();
   at.slack.failNext('chat.postMessage', { error: 'internal_error' }, { lost: 'answer' });
   await say('dried, event 14 March');
-  await expect.poll(() => at.summaries().length, { timeout: 15_000 }).toBe(1);
+  await expect.poll(() => at.summaries().length, { timeout: 180_000 }).toBe(1);
   await at.settled();
   await say('made 12');
   expect(at.summaries()).toHaveLength(1);
