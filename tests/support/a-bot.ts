@@ -3,7 +3,7 @@
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { onTestFinished } from 'vitest';
+import { expect, onTestFinished } from 'vitest';
 import { type Bot, deliver, startBot } from './bot-process.ts';
 import { type StandIn, startStandIn } from './slack-stand-in.ts';
 
@@ -38,6 +38,17 @@ export const newPlace = async (mode: 'http' | 'socket' = 'http'): Promise<Place>
     },
     answers: (thread) => slack.messages.filter((one) => one.thread_ts === thread).map((one) => one.text),
   };
+};
+
+/** What a start that was refused has said, in one line and without a stack trace. */
+export const refusedStart = async (place: Place, env: Readonly<Record<string, string>> = {}): Promise<string> => {
+  const said = await place.start(env).then(
+    () => 'it started',
+    (error: unknown) => (error instanceof Error ? error.message : ''),
+  );
+  expect(said).toMatch(/^the bot ended with 2: /);
+  expect(said).not.toMatch(/ {4}at |node_modules/);
+  return said;
 };
 
 /** Sends as Slack does: again, with the same event id, until somebody says 200. */
