@@ -19,9 +19,12 @@ export interface Price {
   readonly forCount?: boolean; // "1100 for 44 lapels"
 }
 
-const eachAfter = pattern('(,)? (<k:upTo>|<k:budget>|<k:from>)? (\\( )? (<each>|for each) (\\))? (<k:upTo>|<k:from>)?');
+const eachAfter = pattern('(,|.)? (only|just)? (<k:upTo>|<k:budget>|<k:from>)? (\\( )? (<each>|for each) (\\))? (<k:upTo>|<k:from>)?');
 // "25 inc each", "2800 inc gst for everything": the tax stands between.
 const taxBetween = pattern('(plus|+|<included>|<onTop>|w|with)? (<tax>|<included>|<onTop>) (,)?');
+const taxScope = pattern('(each)? (n|and|&|is|are)? (<included>|<onTop>|plus|\\+|<tax>)');
+// "$275 covers the bouquet and 5 bouts"
+const covers = pattern('(covers|cover|covering|gets|buys) <any>');
 const perPieceAfter = pattern('(/|per|a|an|for a|for an|each) <piece:piece>');
 const eachBefore = ['each', 'ea', 'apiece'];
 const allAfter = pattern(
@@ -44,7 +47,7 @@ const kindOf = (token: Token | undefined): Price['kind'] =>
 const stronger = (one: Price['kind'], other: Price['kind']): Price['kind'] => (other === 'up to' ? other : (one ?? other));
 // "price: 8.50", "cost is 12"
 const labelled = pattern(
-  '(price|rate|cost|unit price|unit cost|price each|priced|charge|charging|quoted) (each|per piece)? (:|=|-|is|at|of|@){1,2}',
+  '((price|rate|cost|unit price|unit cost|unit rate|price each|priced|charge|charging|quoted) (each|per piece)? (:|=|-|is|at|of|@){1,2}|<piece> rate|, unit|unit (price|cost|rate)|rate per unit)',
 );
 
 const endsThere = (tokens: readonly Token[], end: number): boolean => {
@@ -94,7 +97,10 @@ export const priceAt = (reader: Reader, index: number): Price | undefined => {
   const each = eachAfter.at(tokens, end, tokens.length);
   const listed = tokens[end]?.text === '/' && tokens[end]?.glued !== true && /s$/.test(tokens[end + 1]?.text ?? '');
   const perPiece = listed ? undefined : perPieceAfter.at(tokens, end, tokens.length);
-  const all = allAfter.at(tokens, end, tokens.length);
+  const said = allAfter.at(tokens, end, tokens.length);
+  // "bouts 10 at 16, everything plus GST": what is all in or out of tax is no total.
+  const all =
+    said !== undefined && tokens[end]?.text === ',' && taxScope.at(tokens, said.end, tokens.length) !== undefined ? undefined : said;
   const pieces = forPieces.at(tokens, end, tokens.length);
   const negated = tokens[end]?.text === 'not';
   const between = taxBetween.at(tokens, end, tokens.length);
@@ -115,6 +121,8 @@ export const priceAt = (reader: Reader, index: number): Price | undefined => {
     per = 'each';
     end = each.end;
     kind = stronger(kind, kindOf(each.kept['k']));
+  } else if (number.form === 'money' && covers.at(tokens, end, tokens.length) !== undefined) {
+    per = 'all';
   } else if (all !== undefined) {
     per = 'all';
     end = all.end;

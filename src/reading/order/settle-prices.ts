@@ -10,12 +10,13 @@ import type { Price } from './price-at.ts';
 import { countOf, priceFact } from './read-order.ts';
 
 // "$12.50 each x 40 = $500": what follows the equals sign beside a price each is the total.
-export const equalsTotal = (reader: Reader, prices: readonly Price[]): Price[] =>
-  prices.map((price) =>
-    price.per === 'unsaid' && reader.tokens[price.start - 1]?.text === '=' && prices.some((other) => other.per === 'each')
-      ? { ...price, per: 'all' }
-      : price,
-  );
+// "bouts x 11 = $165, crowns x 3 = $150" gives each line its own.
+export const equalsTotal = (reader: Reader, prices: readonly Price[], counts: ReadonlySet<number>): Price[] =>
+  prices.map((price) => {
+    if (price.per !== 'unsaid' || reader.tokens[price.start - 1]?.text !== '=') return price;
+    const behindCount = counts.has(price.start - 2);
+    return behindCount || prices.some((other) => other.per === 'each') ? { ...price, per: 'all' } : price;
+  });
 
 // A price each beside a total: one when they agree, a question when they do not.
 export const settleTotals = (reader: Reader, matched: Matched, pieces: number): Matched & { ask?: Ask } => {

@@ -117,7 +117,7 @@ const find = (reader: Reader): Finding[] => {
   const pieces = ordered.reduce((sum, mention) => sum + countOf(mention).count, 0);
   const ambiguous = nameFirstAsk(reader, mentions, prices);
   if (ambiguous !== undefined) return [ambiguous];
-  const matched = settleTotals(reader, matchPrices(mentions, equalsTotal(reader, prices)), pieces);
+  const matched = settleTotals(reader, matchPrices(mentions, equalsTotal(reader, prices, counts)), pieces);
   const coversOther = reader.tokens.some((token) => token.means['other'] !== undefined);
   const facts: Fact[] = lineFacts(reader, matched);
   const asks: Ask[] = matched.ask === undefined ? [] : [matched.ask];

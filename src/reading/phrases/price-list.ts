@@ -35,7 +35,7 @@ const someone = pattern(
   "(<ingredient>) (is|was|will|has|'s)? (be)? (left|leaves|starts|arrives|leaving|back|finishes|meeting|starting|finishing|off|in|out|here|coming|comes|due|called|rang|owes) (here|in|back|today)? (at|me|by|around|about|from|on)?",
 );
 // "22 pieces, 14.50 each": an order whose kinds nobody has named yet.
-const someOrder = pattern('<count> (pieces|pcs|of them|items) (,|-|@|at)? (<amount> <each>|<each> <amount>)');
+const someOrder = pattern('<count> (pieces|pcs|of them|items) (<material>)? (,|-|@|at)? (<amount> <each>|<each> <amount>)');
 const wearable = (reader: Reader, start: number, end: number): boolean =>
   reader.tokens.slice(start, end).some((token, offset) => {
     if (token.means['piece'] === undefined || token.means['piece'] === 'unspecified' || token.means['ingredient'] !== undefined)

@@ -29,7 +29,8 @@ const find = (reader: Reader): Finding[] => {
         words.join(' ') === 'take it'
       )
         continue;
-      if (/^(cancel|delete|bin|drop|remove)$/.test(words[0] ?? '') && !words.some((word) => /^(that|last|previous|what)$/.test(word))) continue;
+      if (/^(cancel|delete|bin|drop|remove)$/.test(words[0] ?? '') && !words.some((word) => /^(that|last|previous|what)$/.test(word)))
+        continue;
       if (words[0] === 'take' && !words.includes('back')) continue;
       if (words[0] === 'never' && words[1] !== 'mind') continue;
       findings.push(found(reader, part.start, part.end, [{ fact: 'undo' }]));

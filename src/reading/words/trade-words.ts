@@ -100,5 +100,7 @@ export const otherWork = wordList(`
   confetti, top table, table, milk churn, moon gate, flower arch, church flowers, bqt, bq, bouq, maids bouquet, bm bouquet, flower
   ball, pomander, hand tied, hand-tied, handtied, sweetheart table, low arrangement, ceremony arrangement, car ribbon, car decoration,
   varmala, jaimala, flower wall panel, standing spray, compote, compotes, candle ring, wand, flower wand, topiary, signage flowers,
-  welcome sign, pew bow, ladder, pillar, pillars, garlands
+  welcome sign, pew bow, ladder, pillar, pillars, garlands, ceremony flowers, reception flowers, table flowers, venue flowers, altar flowers,
+  pulpit flowers, window sill, window sills, funeral spray, coffin spray, low bowl, low bowls, tall bowl, table bowl, table bowls, planter,
+  planters, jug, jugs, centre bowl, mantel, mantelpiece, staircase, doorway
 `);
