@@ -4,12 +4,14 @@ import { growth } from './growth.ts';
 import { type Row, table } from './measure.ts';
 import { oneMessage } from './one-message.ts';
 import { reading } from './reading.ts';
+import { scale } from './scale.ts';
 import { wholeBot } from './whole-bot.ts';
 
 const parts: readonly (readonly [string, () => readonly Row[] | Promise<readonly Row[]>])[] = [
   ['reading', reading],
   ['one message', oneMessage],
   ['growth', growth],
+  ['scale', scale],
   ['the whole bot', wholeBot],
 ];
 const wanted = process.argv.slice(2);

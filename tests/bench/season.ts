@@ -57,10 +57,10 @@ export const message = (key: ThreadKey, id: string, text: string, sentAt: number
 });
 
 /** Fills the store as that many handled and answered messages would have. */
-export const fill = (store: OpenStore, events: number, messagesEach: number, now: number, spread = allOpen): void => {
+export const fill = (store: OpenStore, events: number, messagesEach: number, now: number, spread = allOpen, space = workspace): void => {
   const studio = studioOf(events);
   const today = dayAt(now, studio.timeZone);
-  const { version } = store.studio(workspace, studio);
+  const { version } = store.studio(space, studio);
   const handled = store.database.prepare(`
     INSERT INTO inbox (workspace, channel, thread, message, revision, delivery, author, kind, text, addressed, shared, sent_at, handled)
     VALUES (?, ?, ?, ?, '1', ?, 'UAILSA', 'new', '', 0, 0, ?, 1)`);
@@ -70,7 +70,7 @@ export const fill = (store: OpenStore, events: number, messagesEach: number, now
   const beforehand = store.database.pragma('synchronous', { simple: true });
   store.database.pragma('synchronous = OFF');
   for (let event = 0; event < events; event += 1) {
-    const key = keyOf(event);
+    const key = { ...keyOf(event), workspace: space };
     const entries = Array.from({ length: messagesEach }, (_, n): Entry => {
       const facts = n === 0 ? openingFacts(event, today, spread) : laterFacts(event, n);
       return { scope: 'event', message: `${event}.${n}`, revision: '1', kind: 'stated', author: 'UAILSA', at: now, facts };
@@ -82,7 +82,7 @@ export const fill = (store: OpenStore, events: number, messagesEach: number, now
     store.database.transaction(() => {
       for (const { message: id } of entries) {
         if (id !== first.id) handled.run(key.workspace, key.channel, key.thread, id, `d${id}`, now);
-        posted.run(`r${id}`, key.workspace, key.channel, key.thread, id, now, `h${id}`);
+        posted.run(`r${space} ${id}`, key.workspace, key.channel, key.thread, id, now, `h${id}`);
       }
     })();
   }

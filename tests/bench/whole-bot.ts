@@ -69,17 +69,25 @@ const echo = (): Promise<readonly Row[]> =>
     ];
   });
 
-const crowd = (): Promise<Row> =>
+const crowd = (): Promise<readonly Row[]> =>
   inFolder(async (store, slack) => {
     const bot = await ours(slack, store);
     const took: number[] = [];
+    let whole = 0;
     for (let round = 0; round < 4; round += 1) {
+      const begun = performance.now();
       const all = await Promise.all(Array.from({ length: 200 }, () => roundTrip(slack, bot, order)));
-      if (round > 0) took.push(...all);
+      if (round === 0) continue; // warm
+      whole += performance.now() - begun;
+      took.push(...all);
     }
     await bot.kill();
     const shown = [0.5, 0.95, 0.99].map((of) => ms(quantile(took, of))).join(', ');
-    return { what: '200 threads at once, delivery to post: p50, p95, p99', measured: shown };
+    const rate = Math.round((1000 * took.length) / whole);
+    return [
+      { what: '200 threads at once, delivery to post: p50, p95, p99', measured: shown },
+      { what: 'messages taken, answered and posted meanwhile', measured: `${rate} a second` },
+    ];
   });
 
 const start = (): Promise<Row> =>
@@ -138,5 +146,5 @@ const memories = async (): Promise<readonly Row[]> => [
 
 /** On dist, as it was built. */
 export const wholeBot = async (): Promise<readonly Row[]> => {
-  return [...(await echo()), await crowd(), await start(), ...(await memories())];
+  return [...(await echo()), ...(await crowd()), await start(), ...(await memories())];
 };
