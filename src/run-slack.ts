@@ -16,6 +16,7 @@ import { startSlack } from './hosts/slack/start-slack.ts';
 import { described, endOnUncaught } from './last-words.ts';
 import { openLog } from './log.ts';
 import { readStudioFile } from './read-studio-file.ts';
+import { remindEveryStudio } from './remind-every-studio.ts';
 import type { Settings } from './settings.ts';
 import { slackDesk } from './slack-desk.ts';
 import { startReminders } from './start-reminders.ts';
@@ -87,9 +88,10 @@ const serve = async (settings: Settings, slack: SlackSettings, studio: StudioSet
     store.close();
     throw error;
   });
-  const reminders = host.teams.map((workspace) =>
-    startReminders({ store, clock, settings: studio, workspace, log: lines(log, heart), onQueued: pump.wake }),
-  );
+  const reminders = remindEveryStudio({
+    teams: workspaces.teams,
+    start: (workspace) => startReminders({ store, clock, settings: studio, workspace, log: lines(log, heart), onQueued: pump.wake }),
+  });
   worker.wake(); // what a run before this one kept and did not get to
   log.info({ what: 'start', outcome: 'listening', mode: slack.transport.mode, port: host.port, studio: studio.name });
 
@@ -97,7 +99,7 @@ const serve = async (settings: Settings, slack: SlackSettings, studio: StudioSet
   const started = clock.now();
   const left = (): number => Math.max(300, stopWithin - (clock.now() - started));
   heart.stop();
-  await Promise.all(reminders.map((one) => one.stop()));
+  await reminders.stop();
   await host.stop();
   const inbox = await worker.stop(code === 0 ? left() / 2 : 0);
   const outbox = await pump.stop(code === 0 ? left() : 0);

@@ -29,8 +29,6 @@ export interface SlackHost {
   healthy(): boolean;
   /** Where HTTP deliveries are taken; undefined in Socket Mode. */
   readonly port: number | undefined;
-  /** The workspaces served when it started. */
-  readonly teams: readonly string[];
 }
 
 export interface SlackStart {
@@ -47,12 +45,11 @@ export interface SlackStart {
 /** Throws SlackStartError, whose message is for the operator. */
 export const startSlack = async (start: SlackStart): Promise<SlackHost> => {
   const { transport } = start.settings;
-  const teams = await start.workspaces.teams();
+  await start.workspaces.teams(); // a token that is no good is found before anything listens
   const host = await (transport.mode === 'socket' ? startSocket(start, transport.appToken) : startHttp(start, transport));
   let stopped: Promise<void> | undefined;
   return {
     ...host,
-    teams,
     stop: () => {
       stopped ??= host.stop();
       return stopped;
@@ -60,9 +57,7 @@ export const startSlack = async (start: SlackStart): Promise<SlackHost> => {
   };
 };
 
-type Listener = Omit<SlackHost, 'teams'>;
-
-const startSocket = async (start: SlackStart, appToken: string): Promise<Listener> => {
+const startSocket = async (start: SlackStart, appToken: string): Promise<SlackHost> => {
   const receiver = new SocketModeReceiver({
     appToken,
     logger: slackLogger(start.log),
@@ -80,7 +75,7 @@ const startSocket = async (start: SlackStart, appToken: string): Promise<Listene
   return { stop, healthy: socket.connected, port: undefined };
 };
 
-const startHttp = async (start: SlackStart, transport: HttpTransport): Promise<Listener> => {
+const startHttp = async (start: SlackStart, transport: HttpTransport): Promise<SlackHost> => {
   let listening = false;
   const receiver = new HTTPReceiver({
     signingSecret: transport.signingSecret,
