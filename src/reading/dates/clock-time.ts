@@ -1,7 +1,9 @@
-// A time of day beside a date: "4:30 pm", "at 2", "noon". Times said without am or pm are taken as a florist's events run: 1 to 7 are afternoon.
+// A time of day beside a date: "4:30 pm", "at 2", "noon", "2 to 6pm". Times said without am or pm are taken as a florist's events run: 1 to 7 are
+// afternoon, unless the morning is named.
 
-import { pattern } from '../pattern.ts';
+import { type Match, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
+import type { Token } from '../text/token.ts';
 
 export interface TimeRead {
   readonly start: number;
@@ -9,62 +11,120 @@ export interface TimeRead {
   readonly time: string; // HH:MM
 }
 
-const pad = (value: number): string => String(value).padStart(2, '0');
-const forms = pattern('(at|from|@|,)? (<t:time>|noon|midday|midnight)');
-const bareHour = pattern('(at|@) <h:count>');
-const halfPast = pattern('(at|@|,)? (half|quarter) (past|to)? <h:count>');
-const noonWords: Readonly<Record<string, string>> = { noon: '12:00', midday: '12:00', midnight: '00:00' };
+const forms = pattern('(at|from|@|,)? (<t:time>|noon|midday|midnight|noonish|middayish)');
+const between = pattern('(at|from|@|,)? <h:count> (to|-|til|till|until) <t:time>');
+const spoken = pattern("(at|@|from|,)? <h:count> (o clock|o ' clock|<m:count> (am|pm))");
+const bareHour = pattern('(at|@|from|starts|starting) (about|around)? <h:count>');
+const halfPast = pattern('(at|@|,)? (half|quarter) (past|to)? (<h:count>|<t:time>)');
+const noonWords: Readonly<Record<string, string>> = {
+  noon: '12:00',
+  midday: '12:00',
+  noonish: '12:00',
+  middayish: '12:00',
+  midnight: '00:00',
+};
 
-const of24 = (hour: number): number => (hour >= 1 && hour <= 7 ? hour + 12 : hour);
+type Half = 'am' | 'pm' | undefined;
+const near = 3; // words between a time and the part of the day
+const halfNear = (tokens: readonly Token[], from: number, end: number): Half => {
+  for (const token of tokens.slice(Math.max(0, from - near), end + near)) {
+    if (/^(morning|am|mornings|brunch|breakfast)$/.test(token.text)) return 'am';
+    if (/^(afternoon|arvo|evening|eve|night|pm|tea|tonight|twilight)$/.test(token.text)) return 'pm';
+  }
+  return undefined;
+};
+
+const of24 = (hour: number, half: Half = undefined): number => {
+  if (half === undefined) return hour >= 1 && hour <= 7 ? hour + 12 : hour;
+  return (hour % 12) + (half === 'pm' ? 12 : 0);
+};
+const pad = (value: number): string => String(value).padStart(2, '0');
+const at = (hour: number, minute: number): string => `${pad(hour % 24)}:${pad(minute)}`;
+
+const hourOf = (token: Token | undefined): number | undefined => {
+  const hour = Number(token?.number?.amount);
+  return hour >= 1 && hour <= 12 && token?.number?.max === undefined ? hour : undefined;
+};
+const textsOf = (tokens: readonly Token[], match: Match): readonly string[] =>
+  tokens.slice(match.start, match.end).map((token) => token.text);
+
+const clockParts = (token: Token | undefined, half: Half): readonly [number, number] | undefined => {
+  const [hour, minute] = token?.number?.parts ?? [];
+  if (hour === undefined || minute === undefined) return undefined;
+  return [token?.number?.vague === undefined ? hour : of24(hour, half), minute];
+};
+
+// "half two", "half past 2", "half 2 pm", "quarter to 3"
+const halfHour = (tokens: readonly Token[], match: Match, besideDate: boolean): string | undefined => {
+  const words = textsOf(tokens, match);
+  const turned = words.includes('past') || words.includes('to');
+  const half = halfNear(tokens, match.start, match.end);
+  const bare = hourOf(match.kept['h']);
+  const said = clockParts(match.kept['t'], half);
+  const hour = bare === undefined ? (said?.[1] === 0 ? said[0] : undefined) : of24(bare, half);
+  if (hour === undefined || !(besideDate || turned)) return undefined;
+  if (words.includes('half')) return words.includes('to') ? undefined : at(hour, 30);
+  return words.includes('to') ? at(hour + 23, 45) : at(hour, 15);
+};
+
+// "2 to 6pm" begins at two; "11 to 3pm" before noon.
+const opening = (match: Match): string | undefined => {
+  const hour = hourOf(match.kept['h']);
+  const last = match.kept['t']?.number?.parts?.[0];
+  if (hour === undefined || last === undefined) return undefined;
+  return at(hour % 12 === 0 ? 12 : hour + 12 <= last ? hour + 12 : hour, 0);
+};
+
+// What may not follow a bare hour: it would be a count or a price.
+const counted = ['each', 'piece', 'included', 'onTop', 'taxName', 'taxWord', 'pack', 'ingredient', 'bench', 'role'];
+const standsAlone = (tokens: readonly Token[], end: number): boolean => {
+  const next = tokens[end];
+  return next === undefined || (next.number === undefined && !counted.some((tag) => next.means[tag] !== undefined));
+};
+
+// Only beside a date: "ceremony 1.30", "3ish", "at 2", "1500hrs".
+const besideOnly = (reader: Reader, index: number): TimeRead | undefined => {
+  const { tokens } = reader;
+  const token = tokens[index];
+  const half = halfNear(tokens, index, index + 1);
+  const one = (time: string, end = index + 1): TimeRead => ({ start: index, end, time });
+  const pieces = tokens.some((each) => each.means['piece'] !== undefined);
+  const dotted = token?.number?.form === 'plain' ? /^(\d{1,2})[.]([0-5]\d)$/.exec(token.text) : null;
+  if (token !== undefined && dotted !== null && standsAlone(tokens, index + 1)) {
+    const hour = Number(dotted[1]);
+    const led = /^(at|@|ceremony|from|starts|starting|start|kickoff|kick-off|time)$/.test(tokens[index - 1]?.text ?? '');
+    if (hour >= 1 && hour <= 12 && (led || half !== undefined || !pieces)) return one(at(of24(hour, half), Number(dotted[2])));
+  }
+  if (token?.number?.form === 'duration' && token.number.unit === 'hour' && /^([01]\d|2[0-3])[0-5]\d$/.test(token.number.amount))
+    return one(at(Number(token.number.amount.slice(0, 2)), Number(token.number.amount.slice(2))));
+  const ish = token?.number?.approx === true && !pieces ? hourOf(token) : undefined;
+  if (ish !== undefined && standsAlone(tokens, index + 1)) return one(at(of24(ish, half), 0));
+  const bare = bareHour.at(tokens, index, tokens.length);
+  const hour = hourOf(bare?.kept['h']);
+  return bare !== undefined && hour !== undefined && standsAlone(tokens, bare.end)
+    ? one(at(of24(hour, halfNear(tokens, index, bare.end)), 0), bare.end)
+    : undefined;
+};
 
 /** The time that begins at this token. A bare "at 2" is a time only when `besideDate`. */
 export const timeAt = (reader: Reader, index: number, besideDate: boolean): TimeRead | undefined => {
   const { tokens } = reader;
+  const span = between.at(tokens, index, tokens.length);
+  const first = span === undefined || !besideDate ? undefined : opening(span);
+  if (span !== undefined && first !== undefined) return { start: index, end: span.end, time: first };
   const match = forms.at(tokens, index, tokens.length);
   if (match !== undefined) {
-    const token = match.kept['t'];
     const word = noonWords[tokens[match.end - 1]?.text ?? ''];
-    if (word !== undefined) return { start: index, end: match.end, time: word };
-    const [hour = 0, minute = 0] = token?.number?.parts ?? [];
-    const said = token?.number?.vague === undefined ? hour : of24(hour);
-    return { start: index, end: match.end, time: `${pad(said % 24)}:${pad(minute)}` };
+    const [hour = 0, minute = 0] = clockParts(match.kept['t'], halfNear(tokens, index, match.end)) ?? [];
+    return { start: index, end: match.end, time: word ?? at(hour, minute) };
   }
+  const told = spoken.at(tokens, index, tokens.length);
+  const hour = hourOf(told?.kept['h']);
+  const minute = Number(told?.kept['m']?.number?.amount ?? 0);
+  if (told !== undefined && hour !== undefined && minute < 60)
+    return { start: index, end: told.end, time: at(of24(hour, halfNear(tokens, index, told.end)), minute) };
   const half = halfPast.at(tokens, index, tokens.length);
-  const hour = Number(half?.kept['h']?.number?.amount);
-  if (
-    half !== undefined &&
-    hour >= 1 &&
-    hour <= 12 &&
-    (besideDate ||
-      /past|to/.test(
-        tokens
-          .slice(index, half.end)
-          .map((token) => token.text)
-          .join(' '),
-      ))
-  ) {
-    const words = tokens.slice(index, half.end).map((token) => token.text);
-    if (words.includes('quarter')) {
-      const to = words.includes('to');
-      return { start: index, end: half.end, time: to ? `${pad(of24(hour) - 1)}:45` : `${pad(of24(hour))}:15` };
-    }
-    return { start: index, end: half.end, time: `${pad(of24(hour))}:30` };
-  }
-  if (!besideDate) return undefined;
-  // "ceremony 1.30"
-  const dotted = /^(\d{1,2})[.]([0-5]\d)$/.exec(tokens[index]?.text ?? '');
-  if (
-    dotted !== null &&
-    tokens[index]?.number?.form === 'plain' &&
-    /^(at|@|ceremony|from|starts|starting|start|kickoff|kick-off)$/.test(tokens[index - 1]?.text ?? '')
-  ) {
-    const hour = Number(dotted[1]);
-    if (hour >= 1 && hour <= 12) return { start: index, end: index + 1, time: `${pad(of24(hour))}:${dotted[2] ?? '00'}` };
-  }
-  const bare = bareHour.at(tokens, index, tokens.length);
-  const number = Number(bare?.kept['h']?.number?.amount);
-  const priced = tokens[bare?.end ?? 0]?.means['each'] !== undefined;
-  return bare !== undefined && number >= 1 && number <= 12 && !priced
-    ? { start: index, end: bare.end, time: `${pad(of24(number))}:00` }
-    : undefined;
+  const shared = half === undefined ? undefined : halfHour(tokens, half, besideDate);
+  if (half !== undefined && shared !== undefined) return { start: index, end: half.end, time: shared };
+  return besideDate ? besideOnly(reader, index) : undefined;
 };

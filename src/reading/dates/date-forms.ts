@@ -12,6 +12,7 @@ import { bankHolidayMondays } from './named-days.ts';
 import { vague, weekdayWithDay } from './part-dates.ts';
 import { relativeForms } from './relative-days.ts';
 import { slashForms } from './slash-dates.ts';
+import { narrowed } from './weekends.ts';
 
 const dayAndMonth = pattern(
   "(<w:weekday>)? (,)? (the)? (<d:ordinal>|<d:plain>) (-|/|of|day of|,)? (-)? <m:month> (.)? (,|-|/|of)? (')? (<y:plain>)?",
@@ -127,6 +128,8 @@ export const dateAt = (tokens: readonly Token[], index: number, context: Reading
   const token = tokens[index];
   if (token === undefined || token.kind === 'line' || (token.kind === 'sign' && token.text !== "'")) return undefined;
   const weekday = token.means['weekday'] !== undefined;
+  const few = narrowed(tokens, index, context);
+  if (few !== undefined) return few;
   if (
     token.number !== undefined ||
     weekday ||

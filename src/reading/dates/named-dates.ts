@@ -7,6 +7,7 @@ import type { Token } from '../text/token.ts';
 import type { DateRead } from './date-read.ts';
 import { yearFrom } from './day-parts.ts';
 import { namedDays } from './named-days.ts';
+import { weekendAround, weekendWord } from './weekends.ts';
 
 export const several = (
   start: number,
@@ -42,6 +43,11 @@ export const named = (tokens: readonly Token[], index: number, context: ReadingC
       end - index === 1
     )
       return undefined;
+    if (weekendWord.test(next)) {
+      const around = several(index, end + 1, context, (in_) => name.days(in_, context.region).flatMap((day) => day ?? []));
+      const [day, second] = around?.days ?? [];
+      if (day !== undefined && second === undefined) return { start: index, end: end + 1, days: weekendAround(day), why: 'which day' };
+    }
     if (year !== undefined) return { start: index, end, days: name.days(year, context.region).flatMap((day) => day ?? []) };
     const read = several(index, end, context, (in_) => name.days(in_, context.region).flatMap((day) => day ?? []));
     return read === undefined ? { start: index, end, days: [] } : { ...read, yearAssumed: true };

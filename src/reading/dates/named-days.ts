@@ -23,6 +23,14 @@ const fathersDay: DayIn = (year, region) =>
   region === 'AU' || region === 'NZ' ? [nthWeekday(year, 9, 7, 1)] : [nthWeekday(year, 6, 7, 3)];
 const thanksgiving: DayIn = (year, region) => (region === 'CA' ? [nthWeekday(year, 10, 1, 2)] : [nthWeekday(year, 11, 4, 4)]);
 
+// The first Monday of September in North America, the fourth of October in New Zealand. Australia's states differ, so there every one is asked.
+const labourDay: DayIn = (year, region) =>
+  region === 'NZ'
+    ? [nthWeekday(year, 10, 1, 4)]
+    : region === 'AU'
+      ? [nthWeekday(year, 3, 1, 1), nthWeekday(year, 3, 1, 2), nthWeekday(year, 5, 1, 1), nthWeekday(year, 10, 1, 1)]
+      : [nthWeekday(year, 9, 1, 1)];
+
 /** Monday bank holidays outside Easter, by month: two in one month must be asked about. */
 export const bankHolidayMondays = (year: number, month: number, region: string): readonly Day[] => {
   const mondays = weekdaysOfMonth(year, month, 1);
@@ -99,7 +107,32 @@ export const namedDays: readonly (readonly [string, DayIn])[] = [
   ['youth day', fixed(6, 16)],
   ["women's day", (year, region) => [region === 'ZA' ? dayOf(year, 8, 9) : dayOf(year, 3, 8)]],
   ['womens day', (year, region) => [region === 'ZA' ? dayOf(year, 8, 9) : dayOf(year, 3, 8)]],
+  ['thanksgiving monday', nth(10, 1, 2)],
+  ['thanksgiving thursday', nth(11, 4, 4)],
   ['thanksgiving', thanksgiving],
+  ['victoria day', (year) => [weekdaysOfMonth(year, 5, 1).findLast((day) => day < (dayOf(year, 5, 25) ?? day))]],
+  ['labour day', labourDay],
+  ['family day', nth(2, 1, 3)],
+  ['remembrance day', fixed(11, 11)],
+  ['veterans day', fixed(11, 11)],
+  ["veterans' day", fixed(11, 11)],
+  ['juneteenth', fixed(6, 19)],
+  ['columbus day', nth(10, 1, 2)],
+  ['mlk day', nth(1, 1, 3)],
+  ['day of reconciliation', fixed(12, 16)],
+  ['day of goodwill', fixed(12, 26)],
+  ['human rights day', fixed(3, 21)],
+  ["workers' day", fixed(5, 1)],
+  ['workers day', fixed(5, 1)],
+  ['whit sunday', easter(49)],
+  ['pentecost', easter(49)],
+  ['ascension day', easter(39)],
+  ['mardi gras', easter(-47)],
+  ['st john the baptist day', fixed(6, 24)],
+  ["st brigid's day", fixed(2, 1)],
+  ["galentine's day", fixed(2, 13)],
+  ["galentine's", fixed(2, 13)],
+  ['galentines', fixed(2, 13)],
   ["mother's day", mothersDay],
   ['mothers day', mothersDay],
   ['mothering sunday', motheringSunday],

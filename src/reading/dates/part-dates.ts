@@ -9,14 +9,21 @@ import type { DateRead } from './date-read.ts';
 import { asDay, monthOfToken } from './day-parts.ts';
 import { several } from './named-dates.ts';
 
-const vagueMonth = pattern('(in|early|mid|late|end of|start of|beginning of|middle of|sometime in|around|this|next) (-|the)? <m:month>');
+const vagueMonth = pattern(
+  "(in|early|mid|late|end of|start of|beginning of|middle of|sometime in|sometime|around|this|next|is|its|it's|be|maybe|probably) (-|the|in|sometime)? <m:month>",
+);
 const monthWedding = pattern('(a|an|our|this) <m:month> (wedding|event|party|do|dance|gala)');
+const eventMonth = pattern("(wedding|event|party|gala|ceremony|wedding's|event's) (is|in|will be|is in|sometime)? <m:month>");
 const dayOnly = pattern("(on|to|for|it's|its|is|the|by|until) (the)? <d:ordinal>");
 const ofNextMonth = pattern('(the)? <d:ordinal> (of)? (next|this) month');
 
 export const vague = (tokens: readonly Token[], index: number, context: ReadingContext): DateRead | undefined => {
-  const month = vagueMonth.at(tokens, index, tokens.length) ?? monthWedding.at(tokens, index, tokens.length);
-  if (month !== undefined && !isA(tokens[month.end] ?? (tokens[index] as Token), 'ordinal')) {
+  const month =
+    vagueMonth.at(tokens, index, tokens.length) ??
+    monthWedding.at(tokens, index, tokens.length) ??
+    eventMonth.at(tokens, index, tokens.length);
+  const next = tokens[month?.end ?? 0] ?? (tokens[index] as Token);
+  if (month !== undefined && !isA(next, 'number') && !/^(be|the|\.)$/.test(next.text)) {
     const read = several(index, month.end, context, (year) => weekdaysOfMonth(year, monthOfToken(month.kept['m']), 6));
     return read === undefined ? undefined : { ...read, relative: true };
   }

@@ -10,13 +10,20 @@ import { otherDateForms } from '../dates/other-date-forms.ts';
 import { dayAlone } from '../dates/part-dates.ts';
 import type { FactOf } from '../fact.ts';
 import { isPriceSeries } from '../order/price-series.ts';
+import { pattern } from '../pattern.ts';
 import type { Finding, Phrase, Reader, Unworded } from '../phrase.ts';
 
 // "bouts are done, corsages tomorrow": a day beside work is a working day.
 const work = new Set<string>(['made', 'left', 'broke', 'crew', 'question', 'actual', 'step', 'pack', 'recipe', 'change']);
 const working = (reader: Reader): boolean => reader.facts.some((fact) => work.has(fact.fact));
 
-const lead = (reader: Reader): boolean => reader.tokens.some((token) => token.kind === 'word' && leads.has(token.text.replace(/'s$/, '')));
+// "client says the 6th": whoever gives the day of an event.
+const givesDay = pattern(
+  '(client|bride|groom|couple|customer|planner|family|they|she|he) (says|said|confirmed|has confirmed|have confirmed|wants)',
+);
+const lead = (reader: Reader): boolean =>
+  givesDay.in(reader.tokens, 0, reader.tokens.length) !== undefined ||
+  reader.tokens.some((token) => token.kind === 'word' && leads.has(token.text.replace(/'s$/, '')));
 const namedEvent = (reader: Reader): boolean =>
   reader.tokens.some((token) => /^(event|wedding|event's|wedding's|party|gala|ceremony|handover|date|date's)$/.test(token.text));
 // "40 bouts for friday": the order around it makes it the event's day.
@@ -34,9 +41,11 @@ const vetoed = (reader: Reader, read: DateRead): boolean => {
   return false;
 };
 
-const bareDate = (reader: Reader, reads: readonly DateRead[]): boolean =>
-  reader.tokens.every((token, index) => {
-    if (token.kind === 'line' || !reader.free(index) || reads.some((read) => read.start <= index && index < read.end)) return true;
+const bareDate = (reader: Reader, reads: readonly DateRead[]): boolean => {
+  const time = timeNear(reader, reads, true);
+  const spoken = [...reads, ...(time === undefined ? [] : [time])];
+  return reader.tokens.every((token, index) => {
+    if (token.kind === 'line' || !reader.free(index) || spoken.some((read) => read.start <= index && index < read.end)) return true;
     return (
       fillers.has(token.text) ||
       token.text === "'" ||
@@ -45,6 +54,7 @@ const bareDate = (reader: Reader, reads: readonly DateRead[]): boolean =>
       token.number?.form === 'time'
     );
   });
+};
 
 const ofWhat = (reader: Reader, read: DateRead): FactOf<'date'>['of'] => {
   for (let index = read.start - 1, steps = 0; index >= 0 && steps < 3; index--, steps++) {
@@ -65,7 +75,7 @@ const ofWhat = (reader: Reader, read: DateRead): FactOf<'date'>['of'] => {
 const timeNear = (reader: Reader, reads: readonly DateRead[], confident: boolean): TimeRead | undefined => {
   for (let index = 0; index < reader.tokens.length; index++) {
     if (!reader.free(index) || reads.some((read) => read.start <= index && index < read.end)) continue;
-    const beside = confident && reads.some((read) => index - read.end >= 0 && index - read.end <= 3);
+    const beside = confident && reads.some((read) => index - read.end >= 0 && index - read.end <= 5);
     const time = timeAt(reader, index, beside);
     if (time !== undefined) return time;
   }

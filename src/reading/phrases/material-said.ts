@@ -55,7 +55,7 @@ const trade = (reader: Reader): boolean =>
 
 // "preserved + fresh", "fresh with a bit of dried": two of them in one piece of work.
 const together = pattern(
-  '(mix of|mixture of|mostly|mainly|half|part|some|bit of)? <a:material> (flowers|stuff|stems)? (and|+|&|n|with|plus|/|,|w) (half|part|some|a bit of|bits of|a few|a little|a touch of|touch of|few|some of the|also)? <b:material> (flowers|stuff|stems|bits|mix|mixed)?',
+  '(mix of|mixture of|mostly|mainly|half|part|some|bit of)? <a:material> (flowers|stuff|stems|mixed|mixed in|combined)? (and|+|&|n|with|plus|/|,|w|mixed with|mixed w|mixed in with) (half|part|some|a bit of|bits of|a few|a little|a touch of|touch of|few|some of the|also)? <b:material> (flowers|stuff|stems|bits|mix|mixed)?',
 );
 const mixedOf = (reader: Reader): Finding | undefined => {
   const match = together.in(reader.tokens, 0, reader.tokens.length);
