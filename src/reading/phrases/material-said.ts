@@ -42,6 +42,7 @@ const trade = (reader: Reader): boolean =>
     (token) =>
       token.means['piece'] !== undefined ||
       token.means['month'] !== undefined ||
+      token.number?.form === 'ordinal' ||
       /^(event|wedding|party|flowers|everything|gala|handover|ceremony|function)$/.test(token.text),
   ) ||
   reader.tokens.every(
