@@ -67,9 +67,9 @@ it('messages', patience, () => {
       author: random.chance(0.05) ? random.pick(oddNames) : 'U1',
       kind: isEdit ? 'edit' : 'new',
     } as const;
-    const send = (delivery: string, revision: string = rest.revision): void => {
+    const send = (delivery: string, revision: string = rest.revision, kind: 'new' | 'edit' = rest.kind): void => {
       store.receive(
-        { ...key, ...rest, revision, text, addressed: random.chance(0.7), shared: random.chance(0.1), sentAt: clock.now() + n },
+        { ...key, ...rest, revision, kind, text, addressed: random.chance(0.7), shared: random.chance(0.1), sentAt: clock.now() + n },
         delivery,
       );
     };
@@ -77,7 +77,7 @@ it('messages', patience, () => {
     let tries = 0;
     const again = () => {
       tries += 1;
-      send(`d${n} ${tries}`, `${n} ${tries}`);
+      send(`d${n} ${tries}`, `${n} ${tries}`, 'edit'); // the same message in another revision is an edit of it
       return assistant.work();
     };
     const handled = inTime(text, () => assistant.work(), again);
