@@ -90,7 +90,7 @@ export const swapped = (reader: Reader, part: Part): Finding | undefined => {
   const first = reader.tokens[none.start]?.text ?? '';
   if (
     /^(done|made|left|finished)$/.test(reader.tokens[none.end]?.text ?? '') ||
-    (first === 'no' && reader.tokens[none.end]?.text === 'done')
+    (first === 'no' && /^(done|made|yet|so)$/.test(reader.tokens[none.end]?.text ?? ''))
   )
     return undefined;
   if (reader.tokens.slice(none.end, part.end).some((token) => token.number !== undefined)) return undefined;

@@ -19,7 +19,7 @@ import {
 } from '../progress/finished-forms.ts';
 import { listAfter, listBeforeDone } from '../progress/lists.ts';
 import { leftForms, lossForms, madeGood, saysLeft, spareForm, stageForms, stageIn } from '../progress/losses.ts';
-import { bareShare, halfAlone } from '../progress/shares.ts';
+import { bareShare, halfAlone, sharesByKind } from '../progress/shares.ts';
 import { plainCount, sameKind, summed, totalOnly, wholeSoFar } from '../progress/sums.ts';
 import type { Part } from '../text/message.ts';
 import type { Token } from '../text/token.ts';
@@ -29,6 +29,9 @@ const otherJob = pattern('(last|previous) (year|time|week|month|season|wedding|o
 
 const acceptsAfter = (reader: Reader, match: Match): boolean => {
   if ([match.end, match.end - 1].some((index) => otherJob.at(reader.tokens, index, reader.tokens.length) !== undefined)) return false;
+  // "8 corsages done 7 bouts done": the second number counts the kind behind it.
+  const numbered = reader.tokens[match.end - 1]?.number !== undefined && reader.tokens[match.end]?.means['piece'] !== undefined;
+  if (numbered && match.kept['p'] !== undefined && match.kept['n'] === reader.tokens[match.end - 1]) return false;
   // "30 done 10 to go": the second number is what is left.
   if (
     /^(to|left|more)$/.test(reader.tokens[match.end]?.text ?? '') &&
@@ -88,7 +91,8 @@ const findPart = (reader: Reader, part: Part): Finding[] => {
       { fact: 'left', count: amountOf(pair.kept['m']) },
     ]);
   const but = allBut.in(tokens, part.start, part.end) ?? allButFirst.in(tokens, part.start, part.end);
-  if (but !== undefined) take(but, [{ fact: 'left', count: amountOf(but.kept['n']), ...pieceIn(but) }]);
+  const counted = but !== undefined && reader.tokens[but.start - 1]?.number !== undefined; // "30 done but 2 need redoing"
+  if (but !== undefined && !counted) take(but, [{ fact: 'left', count: amountOf(but.kept['n']), ...pieceIn(but) }]);
   const whole = cumulative.in(tokens, part.start, part.end) !== undefined;
   const list = listBeforeDone(reader, part, open);
   const total = whole ? { total: true as const } : {};
@@ -144,8 +148,8 @@ const findPart = (reader: Reader, part: Part): Finding[] => {
     sweep(
       form,
       (match) =>
-        at === 1 && !saysLeft(tokens, match, anything) ? undefined : { fact: 'left', count: amountOf(match.kept['n']), ...pieceIn(match) },
-      at === 2,
+        at === 2 && !saysLeft(tokens, match, anything) ? undefined : { fact: 'left', count: amountOf(match.kept['n']), ...pieceIn(match) },
+      at === 3,
     );
   }
   return findings;
@@ -164,14 +168,23 @@ const makeGood = (
     take(again, [{ fact: 'made', count: lost.count, remade: true, ...(lost.piece === undefined ? {} : { piece: lost.piece }) }]);
 };
 
-const find = (reader: Reader): Finding[] => [
-  ...bareShare(reader),
-  ...halfAlone(reader),
-  ...summed(
-    reader,
-    reader.message.parts.slice(0, 60).flatMap((part) => findPart(reader, part)),
-  ),
-];
+// "bouts not started, 5 corsages ready": what is made comes first.
+const isNone = (finding: Finding): boolean => finding.facts?.some((fact) => fact.fact === 'made' && fact.count === 0) === true;
+const isMade = (finding: Finding): boolean =>
+  finding.facts?.some((fact) => fact.fact === 'made' && fact.count !== 0 && fact.stage === undefined) === true;
+const noneLast = (findings: Finding[]): Finding[] =>
+  findings.some(isMade) ? [...findings.filter((finding) => !isNone(finding)), ...findings.filter(isNone)] : findings;
+
+const find = (reader: Reader): Finding[] =>
+  noneLast([
+    ...bareShare(reader),
+    ...sharesByKind(reader),
+    ...halfAlone(reader),
+    ...summed(
+      reader,
+      reader.message.parts.slice(0, 60).flatMap((part) => findPart(reader, part)),
+    ),
+  ]);
 
 export const progress: Phrase = {
   name: 'progress',

@@ -5,6 +5,7 @@ import { quantity } from '../goods/quantity.ts';
 import { separates } from '../goods/recipe-lines.ts';
 import { pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader, type Unworded } from '../phrase.ts';
+import { stepDone } from '../progress/losses.ts';
 import { namedBefore, roleHeading, who } from '../recipes/recipe-headings.ts';
 import { readStretch, type Stretch } from '../recipes/recipe-stretch.ts';
 import { priced, yields } from '../recipes/yields.ts';
@@ -35,7 +36,7 @@ const find = (reader: Reader): Finding[] => {
   const findings: Finding[] = [];
   const wearers: { finding: Finding; fact: Extract<Unworded, { fact: 'recipe' }> }[] = [];
   for (const part of reader.untouched().slice(0, 60)) {
-    if (part.end - part.start > 60) continue;
+    if (part.end - part.start > 60 || stepDone.in(reader.tokens, part.start, part.end) !== undefined) continue;
     const titled = titleAt(reader, part);
     if (titled !== undefined) {
       const read = readStretch(reader, { start: titled.end, end: part.end }, true);

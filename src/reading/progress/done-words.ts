@@ -3,17 +3,35 @@
 import { wordList } from '../words/word-list.ts';
 
 export const doneWord =
-  'done|made|finished|completed|complete|ready|boxed|packed|sorted|in the box|in the fridge|in the cooler|in the chiller|boxed up|finito|in the bag|all done|boarded|on the board|packed up|bagged|good to go|ticked off|wrapped up|off the bench|over and done|in boxes|done and dusted|knocked over|dusted|in box|dun|finsihed|finshed|fin|finised|compleated|completd|pinned to the board|on boards|up on the board|d0ne|donee';
+  'done|made|finished|completed|complete|ready|boxed|packed|sorted|in the box|in the fridge|in the cooler|in the chiller|boxed up|finito|in the bag|all done|boarded|on the board|packed up|bagged|good to go|ticked off|wrapped up|off the bench|over and done|in boxes|done and dusted|knocked over|dusted|in box|off my bench|off our bench|off bench|on the rack|in trays|on trays|in the coolroom|in coolroom|in the cool room|in the walk-in|in chiller|in cooler|in fridge|klaar|ho gaya|ho gaye|ho gayi|hogaya|hogaye|dun|finsihed|finshed|fin|finised|compleated|completd|pinned to the board|on boards|up on the board|d0ne|donee';
 export const didWord =
   'made|did|finished|completed|done|knocked out|smashed out|smashed|banged out|churned out|got through|got thru|boxed|pumped out|turned out|cranked out|knocked up|whipped up|got done|ive made|made up|knocked off|nailed|have made|polished off|rattled through|rattled off|ploughed through|powered through|put together|managed|bashed out|hammered out|have done|packed|flew through|blitzed|assembled|maid|mde|built|whizzed through|whacked out|raced through|got up to|finishd|finsihed|finshed|wrapped up';
 export const stageWord =
   'wired|taped|cut|prepped|glued|started|conditioned|stripped|begun|half made|on the go|in progress|half done|sprayed|hung|ribboned|backed|mossed|drying|laid out|part made|part done|partly done|underway|mocked up|stemmed|trimmed|dethorned|bound|hydrated|hydrating';
 
+const works: Readonly<Record<string, string>> = {
+  taping: 'taped',
+  wiring: 'wired',
+  cutting: 'cut',
+  prepping: 'prepped',
+  prep: 'prepped',
+  gluing: 'glued',
+  glueing: 'glued',
+  conditioning: 'conditioned',
+  stripping: 'stripped',
+  spraying: 'sprayed',
+  ribboning: 'ribboned',
+  backing: 'backed',
+};
+/** The work itself for the step that it is: "taping done for 40". */
+export const stageWork = Object.keys(works).join('|');
+export const stageOf = (word: string): string => works[word] ?? word;
+
 /** After a bare number these words may follow; any other noun is something else that was counted ("made 3 calls"). */
 export const followers = new Set(
   wordList(`
   so, today, now, this, last, yesterday, already, more, of, out, and, but, then, with, incl, including, inc, done, by, before, after,
-  since, in, on, while, ok, tonight, left, lost, broke, spare, spares, to, for, not, though, tho, only, up, plus, too, just, all, am,
+  since, no, none, without, still, havent, haven't, hasnt, hasn't, in, on, while, ok, tonight, left, lost, broke, spare, spares, to, for, not, though, tho, only, up, plus, too, just, all, am,
   between, grand, yay, woo, lads, guys, girls, folks, altogether, total, overall, at, is, are, was, the, will, still, stopping,
   stopped, packing, going, home, knackered, yet, cos, because, coz, as, if, one, extra, good, nice, lovely, team, boss, off,
   rest, from, during, or, over, till, until, completed, finished, ready, boxed, morning, arvo, afternoon, see, need, needs, gone,

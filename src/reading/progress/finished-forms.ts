@@ -36,6 +36,12 @@ const outOf: Build = (match) => {
   return { fact: 'made', count, of, total: true, ...(count === of ? { all: true } : {}), ...pieceIn(match) };
 };
 
+// "we're on 33/50": what could be a day of the calendar is left to the dates.
+const atShare: Build = (match) => {
+  const [count = 0, of = 0] = match.kept['s']?.number?.parts ?? [];
+  return count > 31 || of > 31 || (count > 12 && of > 12) ? outOf(match) : undefined;
+};
+
 const sofar: Build = (match) => ({ fact: 'made', count: amountOf(match.kept['n']), total: true, ...pieceIn(match) });
 const share =
   (fraction: string): Build =>
@@ -68,6 +74,7 @@ const forms: readonly (readonly [string, Build])[] = [
   [`${done} <s:slashed> (of)? (the)? (<p:piece>)?`, outOf],
   [`${did} <s:slashed> (of)? (the)? (<p:piece>)?`, outOf],
   ['<s:slashed> (<p:piece>)? (so far|now|complete)', outOf],
+  ["(we're|were|we are|i'm|im|now|currently|sitting|up) (at|on|to) <s:slashed> (of the)? (<p:piece>)? (now|so far)?", atShare],
   [
     `(${did})? <n:count> (<piece>)? (out of|of|outta|outa|from) (the|our|all)? <m:count> (<material>)? (<p:piece>)? ${be}{0,2} (${done})?`,
     outOf,
@@ -88,11 +95,16 @@ const forms: readonly (readonly [string, Build])[] = [
     none,
   ],
   [
+    "<p:piece> (are|is|have|has|were)? (not|haven't|havent|hasn't|hasnt|still not|yet to be|aren't|arent) (been|yet)? (even)? (started|begun|touched|done yet|made yet)",
+    none,
+  ],
+  [
     "(havent|haven't|not|didnt|didn't|have not|did not|hasnt|hasn't) (made|done|started|get|finished|got|do|make|finish|even started|begun) (any|one|a single one|anything|a thing)? (of)? (the|them)? (<p:piece>)? (done)? (yet|today|at all)?",
     (match) => (match.end - match.start >= 3 || match.kept['p'] !== undefined ? none(match) : undefined),
   ],
   ["(havent|haven't|have not|not|hasnt|hasn't) (even)? (started|begun)", none],
   ['(nothing|none|zero|nil|no progress) (done)? (made)? (today|yet|yesterday|this morning|so far)', none],
+  ['(none of the|no|zero|nil) <p:piece> (done|made)? (yet|so far|as yet|at all)', none],
   [`(the|all)? (of)? (the|those|my|our)? <p:piece> (are|is|have|has|now|were|'s)? (all|now|been|fully){0,3} ${done}`, allOf],
   ['<p:piece> (-|:|,)? (all)? (done|finished|complete|completed|ready)', allOf],
   [
@@ -107,7 +119,7 @@ const forms: readonly (readonly [string, Build])[] = [
     "(<all>|everything|all|all of them|the lot|them all|whole lot|whole order|whole thing|every last one|every one|all of it|all the pieces|everythings|everything's|full order|entire order) (is|are|now|has been|have been|been|'s)? (all)? (done|finished|made|boxed|complete|completed|packed)",
     allOf,
   ],
-  ['(done|finished|made|completed|boxed) (<all>|the lot|them all|all of them|everything|for the lot|all|all of it)', allOf],
+  ['(done|finished|made|completed|boxed) (with)? (<all>|the lot|them all|all of them|everything|for the lot|all|all of it)', allOf],
   [
     `(all|the whole) <n:count> (of)? (the|them)? (<material>)? (<p:piece>)? ${be}{0,2} ${done}`,
     (match) => ({ ...(counts(match) as object), all: true }) as Unworded,
@@ -133,7 +145,7 @@ const forms: readonly (readonly [string, Build])[] = [
   [`(a quarter|quarter) ${shareOf}`, share('0.25')],
   [`(three quarters) ${shareOf}`, share('0.75')],
   ['(did|made|done|finished|got) half (of)? (the|them) (<p:piece>)? (done)?', share('0.5')],
-  [`(<p:piece>) (:|-|=|,)? (now)? <n:count> (are|is|now)? ${done}`, counts],
+  [`(<p:piece>) (:|-|=|,|x)? (now)? <n:count> (are|is|now)? ${done}`, counts],
   [`(<p:piece>) (:|-|=)? ${did} <n:count>`, counts],
 ];
 export const finishedForms: readonly Form[] = forms.map(([source, build]) => ({ form: pattern(source), build }));
@@ -158,7 +170,7 @@ export const wholeBeside = pattern(
 export const wholeAfter = pattern('<n:count> (<p:piece>)? (done|made)? (<all>|now)');
 /** "all done except 2 corsages": what is left. */
 export const allBut = pattern(
-  `(all|everything|the lot|all of them)? (is|are)? ${done} (except|bar|but|apart from|other than|excluding|minus|save) (for)? (the)? (last)? <n:count> (of)? (the)? (<p:piece>)?`,
+  `(all|everything|the lot|all of them)? (the)? (<p:piece>)? (is|are)? ${done} (except|bar|but|apart from|other than|excluding|minus|save) (for)? (the)? (last)? <n:count> (of)? (the)? (<p:piece>)?`,
 );
 /** "all bar 3 done" */
 export const allButFirst = pattern(

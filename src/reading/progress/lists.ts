@@ -10,8 +10,12 @@ const bothItem = pattern('(and|+|&|,|n|plus)? both (the)? <p:piece>');
 const further = pattern('(and|+|&|,|n|plus) (the|all)? (<n:count>|both|a|all) (<material>|the)? <p:piece>');
 
 const later = pattern(
-  '(and|+|&|,|n|plus|then) (another|then)? <n:count> (more)? (this|after|in the|yesterday|today|before|since|last|tonight|now|over|on)',
+  '(and|+|&|,|n|plus|then) (another|then)? <n:count> (more)? (this|after|in the|yesterday|today|before|since|last|tonight|now|over|on|by)',
 );
+
+// "completed 7 crowns 9 corsages today": nothing joins them, so only what closes a list may follow.
+const unjoined = pattern('<n:count> (<material>)? <p:piece>');
+const closes = /^(done|today|now|so|this|and|&|\+|n|ready|boxed|made|finished|tonight|yesterday)$/;
 
 export interface DoneList {
   readonly match: Match;
@@ -42,8 +46,13 @@ export const listBeforeDone = (reader: Reader, part: Part, free: (index: number)
 export const listAfter = (reader: Reader, from: number, end: number): DoneList[] => {
   const lists: DoneList[] = [];
   for (let index = from; index < end; ) {
+    const beside = unjoined.at(reader.tokens, index, end);
+    const behind = reader.tokens[beside?.end ?? end];
+    const plain = beside !== undefined && (beside.end === end || behind?.kind !== 'word' || closes.test(behind.text));
     const match =
-      further.at(reader.tokens, index, end) ?? (lists.length === 0 ? later.in(reader.tokens, index, Math.min(end, index + 6)) : undefined);
+      further.at(reader.tokens, index, end) ??
+      (plain && reader.tokens[index - 1]?.means['piece'] !== undefined ? beside : undefined) ??
+      (lists.length === 0 ? later.in(reader.tokens, index, Math.min(end, index + 6)) : undefined);
     const next = reader.tokens[match?.end ?? end]?.text;
     if (match === undefined || next === 'left' || next === 'to') break;
     const words = reader.tokens.slice(match.start, match.end).map((token) => token.text);

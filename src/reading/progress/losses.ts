@@ -2,10 +2,10 @@
 
 import { type Match, type Pattern, pattern } from '../pattern.ts';
 import type { Token } from '../text/token.ts';
-import { stageWord } from './done-words.ts';
+import { stageOf, stageWord, stageWork } from './done-words.ts';
 
 const losses =
-  '(broke|broken|snapped|dropped|ruined|duds|dud|damaged|crushed|squashed|binned|wrecked|no good|fell apart|scrapped|shattered|died|wilted|busted|bust|unusable|cracked|came apart|bent|squished|got squashed|got crushed|got broken|got damaged|broke off|collapsed|failed|rejects|reject|rejected|got wet|in the bin|to bin|smashed|are broken|were broken|got binned|have broken|has broken|munted|stuffed|knackered|banjaxed|mangled|went soft|browned|went brown|turned|spoiled|spoilt|goosed|fell on the floor|falling apart|came undone|lost their heads|fell off|crumbled|shed|went mouldy|rotted|dying|dead|crook|trashed|sat on|stood on|dodgy|wonky|iffy|manky|ropey|kaput|flopped|drooped|bruised|past it|for the bin|not usable|no use|not good|came loose|unravelled|snapping|fell to bits|in bits|shattering|failed qc)';
+  '(broke|broken|snapped|dropped|ruined|duds|dud|damaged|crushed|squashed|binned|wrecked|no good|fell apart|scrapped|shattered|died|wilted|busted|bust|unusable|cracked|came apart|bent|squished|got squashed|got crushed|got broken|got damaged|broke off|collapsed|failed|rejects|reject|rejected|got wet|in the bin|to bin|smashed|are broken|were broken|got binned|have broken|has broken|munted|stuffed|knackered|banjaxed|mangled|went soft|browned|went brown|turned|spoiled|spoilt|goosed|fell on the floor|falling apart|came undone|lost their heads|fell off|crumbled|shed|went mouldy|rotted|dying|dead|crook|trashed|sat on|stood on|dodgy|wonky|iffy|manky|ropey|kaput|flopped|drooped|bruised|past it|for the bin|not usable|no use|not good|came loose|unravelled|need redoing|needs redoing|need remaking|to redo|to remake|snapping|fell to bits|in bits|shattering|failed qc)';
 export const lossForms: readonly Pattern[] = [
   pattern(`<n:count> (of)? (the|them|those)? (<material>)? (<p:piece>)? (are|is|were|was|have|has|had|that)? (got)? (just)? ${losses}`),
   pattern(
@@ -20,15 +20,18 @@ export const madeGood = pattern(
 
 export const leftForms: readonly Pattern[] = [
   pattern(
-    '<n:count> (more|of them|of the|of)? (<material>)? (<p:piece>)? (still|are|is|more)? (left|to go|remaining|remain|pending|to do|outstanding|to make|to be made|short|not done|need doing|need making|needing made|balance|to finish|remains|still left|undone|unfinished|yet to make|still to go|still to make|still to do|not made|more to go|more to do|more to make|yet to do|yet to be made|to be done|waiting|baki) (now|only|to make|to do)?',
+    '<p:piece> (:|-|,)? (only|just|still)? <n:count> (still to go|more to go|to go|left|to do|remaining|to make|pending|outstanding)',
   ),
   pattern(
-    '(still|only|just|have|got|leaves|leaving|with|and|balance|remaining|left|pending|another|outstanding) (need|needs|needing|have|got|is|:|of|to do|to make|just|only)? <n:count> (more|of them|<material>)? (<p:piece>)? (to go|left|to do|to make|remaining|more to go|to finish|more|still to go|outstanding)?',
+    '<n:count> (more|of them|of the|of)? (<material>)? (<p:piece>)? (still|are|is|more)? (left|to go|remaining|remain|pending|to do|outstanding|to make|to be made|short|not done|need doing|need making|needing made|balance|to finish|remains|still left|undone|unfinished|yet to make|still to go|still to make|still to do|not made|more to go|more to do|more to make|yet to do|yet to be made|to be done|waiting|baki|to wire|to tape|to glue|to assemble|to build|to wrap|to box|to pack|to finish off) (now|only|to make|to do)?',
+  ),
+  pattern(
+    '(still|only|just|have|got|leaves|leaving|with|and|balance|remaining|left|pending|another|outstanding) (need|needs|needing|have|got|is|:|of|to do|to make|just|only)? <n:count> (more|of them|<material>)? (<p:piece>)? (to go|left|to do|to make|remaining|more to go|to finish|more|still to go|outstanding|to wire|to tape|to glue|to assemble|to build|to wrap|to box|to pack)?',
   ),
   pattern('(need|needs) (to do|to make|another|to finish)? <n:count> more (<p:piece>)? (to finish|to go|to hit|to get)'),
 ];
 const remainder = /^(left|go|remaining|outstanding|pending|balance|still|finish)$/;
-const todo = /^(left|go|do|make|remaining|outstanding|pending|balance|finish)$/;
+const todo = /^(left|go|do|make|wire|tape|glue|assemble|build|wrap|box|pack|remaining|outstanding|pending|balance|finish)$/;
 /** Whether a loose form truly speaks of what is left. */
 export const saysLeft = (tokens: readonly Token[], match: Match, besideWork: boolean): boolean => {
   const stretch = tokens.slice(match.start, match.end);
@@ -45,7 +48,13 @@ export const stageForms: readonly Pattern[] = [
     `<n:count> (more|of the|of)? (of)? (<material>)? (<p:piece>)? (<piece>)? (are|is|now|all|just|been|have been|only|got)? (${stageWord})`,
   ),
   pattern(`(${stageWord}) (up)? (the|about)? <n:count> (<p:piece>)?`),
+  pattern(`(${stageWord}) (for|on) (the|all|all the|about)? <n:count> (of the)? (<p:piece>)?`),
+  pattern(
+    `(${stageWork}) (is|all|now)? (done|complete|completed|finished|over) (for|on|of) (the|all|all the|about)? <n:count> (of the)? (<p:piece>)?`,
+  ),
 ];
-const stage = new RegExp(`^(${stageWord})$`);
+/** "taping done for 40 nos, pins pending" is work, whatever goods it names. */
+export const stepDone = pattern(`(${stageWork}) (is|all|now)? (done|complete|completed|finished|over)`);
+const stage = new RegExp(`^(${stageWord}|${stageWork})$`);
 export const stageIn = (tokens: readonly Token[], match: Match): string =>
-  tokens.slice(match.start, match.end).find((token) => stage.test(token.text))?.text ?? 'begun';
+  stageOf(tokens.slice(match.start, match.end).find((token) => stage.test(token.text))?.text ?? 'begun');

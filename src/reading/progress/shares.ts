@@ -1,7 +1,8 @@
 // A share of the work and nothing else: "halfway", "25/60".
 
-import { pattern } from '../pattern.ts';
+import { type Match, pattern } from '../pattern.ts';
 import { type Finding, found, type Reader } from '../phrase.ts';
+import { pieceIn } from './finished-forms.ts';
 
 // "half of them", "halfway": nothing else said, so it tells how far the work is.
 const bareHalf = pattern(
@@ -22,3 +23,24 @@ export const bareShare = (reader: Reader): Finding[] => {
   if (of <= 31 && count <= 12) return [];
   return [found(reader, 0, 1, [{ fact: 'made', count, of, total: true, ...(count === of ? { all: true } : {}) }])];
 };
+
+// "bouts: 20/45 corsages: 3/8": where one pair can be no day of the calendar, the others beside it are shares too.
+const kindShare = pattern('<p:piece> (:|-|=|at|are|,)? <s:slashed>');
+export const sharesByKind = (reader: Reader): Finding[] => {
+  const matches: Match[] = [];
+  for (let index = 0; index < reader.tokens.length; index++) {
+    const match = kindShare.at(reader.tokens, index, reader.tokens.length);
+    if (match !== undefined && reader.free(index) && reader.free(match.end - 1)) matches.push(match);
+  }
+  const parts = matches.map((match) => match.kept['s']?.number?.parts ?? []);
+  const shares = parts.every(([count = 1, of = 0, third]) => third === undefined && count <= of);
+  const noDay = parts.some(([count = 0, of = 0]) => of > 31 || (count > 12 && of > 12));
+  if (!shares || !noDay || reader.tokens.some((token) => priced.some((tag) => token.means[tag] !== undefined))) return [];
+  return matches.map((match, at) => {
+    const [count = 0, of = 0] = parts[at] ?? [];
+    return found(reader, match.start, match.end, [
+      { fact: 'made', count, of, total: true, ...(count === of ? { all: true as const } : {}), ...pieceIn(match) },
+    ]);
+  });
+};
+const priced = ['each', 'all', 'included', 'onTop', 'taxName', 'taxWord'];
