@@ -23,7 +23,7 @@ import type { HandledAs } from './handled.ts';
 import { isPriceList } from './import-prices.ts';
 import { keepBeside } from './keep-beside.ts';
 import { type KeepingAsked, keepingAsked } from './keeping.ts';
-import { type Logged, logRewritten, logStated, logUndone, type Standpoint, withCautioned, withQuestion } from './log-entries.ts';
+import { type Logged, logDrop, logRewritten, logStated, logUndone, type Standpoint, withCautioned, withQuestion } from './log-entries.ts';
 import type { IncomingMessage, Store } from './ports.ts';
 import { priceTrouble } from './price-trouble.ts';
 import { progressContext } from './progress-context.ts';
@@ -154,6 +154,8 @@ const undone = (scene: Scene): Answered => {
   const { store, at, message } = scene;
   // A button takes back the message it stands under, however old; words take back the last one.
   const about = message.kind === 'tap' && message.tap?.value ? message.tap.value : undefined;
+  const dropped = about ? undefined : logDrop(store, at, message);
+  if (dropped) return spoken(scene, dropped, answerOf(scene, dropped, { how: 'undone' }));
   const last = standing(store.entries(at.thread.key)).findLast(
     (one) => one.facts.some(isSaid) && (about ? one.message === about : one.message !== message.id),
   );

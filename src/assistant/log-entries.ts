@@ -72,6 +72,15 @@ export const logUndone = (store: Store, at: Standpoint, message: IncomingMessage
   );
 };
 
+/** Takes back a choice that still waits, when its message stored nothing else; otherwise there is none to take back alone. */
+export const logDrop = (store: Store, at: Standpoint, message: IncomingMessage): Logged | undefined => {
+  if (at.thread.state.open?.kind !== 'choice') return undefined;
+  const entries = store.entries(at.thread.key);
+  const asked = entries.findLast((entry) => entry.kind === 'asked')?.message;
+  if (asked === undefined || entries.some((entry) => entry.message === asked && entry.facts.some(isSaid))) return undefined;
+  return refold(store, at, [entryFor(message, 'event', 'undone', [], asked)]);
+};
+
 /** Keeps with the message which cautions its reply shows, so that an edit or a deletion takes that back too. */
 export const withCautioned = (logged: Logged, message: IncomingMessage, shown: readonly string[]): Logged => {
   if (shown.length === 0) return logged;

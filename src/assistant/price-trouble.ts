@@ -3,6 +3,9 @@
 
 import type { Material } from '../handbook/pieces.ts';
 import { materials } from '../handbook/pieces.ts';
+import { labourProblem } from '../pricing/check-order.ts';
+import { rulesProblem } from '../pricing/event-rules.ts';
+import { pieceTerms } from '../pricing/piece-terms.ts';
 import type { Ask, Choice } from '../reading/reading.ts';
 import type { Answer } from '../reply/answer.ts';
 import { priceBefore } from '../reply/compose/price-before.ts';
@@ -15,7 +18,11 @@ const notTheMessage: ReadonlySet<Problem['code']> = new Set(['tax-rate-unknown',
 
 export const priceTrouble = (answer: Answer): PriceTrouble | undefined => {
   const { price, stated } = answer;
-  if (!price || price.ok) return undefined;
+  if (!price) {
+    const wrong = termsTrouble(answer);
+    return wrong ? { kind: 'refuse', problem: wrong } : undefined;
+  }
+  if (price.ok) return undefined;
   // An order that had its price must not lose it to a tax whose rate nobody has told.
   if (price.problem.code === 'tax-rate-unknown' && priceBefore(answer)?.ok) return { kind: 'refuse', problem: price.problem };
   if (notTheMessage.has(price.problem.code)) return undefined;
@@ -23,6 +30,13 @@ export const priceTrouble = (answer: Answer): PriceTrouble | undefined => {
     return { kind: 'ask', ask: askMaterial(price.problem.data, stated.map((fact) => fact.words).join(', ')) };
   }
   return { kind: 'refuse', problem: price.problem };
+};
+
+/** An own rule that can't be used is refused when it is said, though nothing has a price yet. */
+const termsTrouble = ({ event: { rules }, studio }: Answer): Problem | undefined => {
+  if (rules.length === 0) return undefined;
+  const { rule, share } = pieceTerms(studio.settings, rules).labour;
+  return rulesProblem(rules) ?? labourProblem({ rule: rule.value, share: share.value });
 };
 
 const askMaterial = ({ mixed, rates }: ProblemData['tax-depends-on-material'], words: string): Ask => ({

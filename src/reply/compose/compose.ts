@@ -118,8 +118,11 @@ const statedBlocks = (answer: Answer): readonly Block[] => {
 };
 
 /** A deletion and an undo have no figures of their own to begin with. */
-const takenBack = ({ how }: Answer): Block[] => {
+const takenBack = ({ how, takenBack: facts, before }: Answer): Block[] => {
   if (how === 'withdrawn') return [{ block: 'line', line: text`Message deleted: what it said is taken back.` }];
+  if (how === 'undone' && facts.length === 0 && before.open?.kind === 'choice') {
+    return [{ block: 'line', line: text`Taken back: “${before.open.ask.words}”, which I had only asked about. Nothing else has changed.` }];
+  }
   if (how === 'undone') return [{ block: 'line', line: text`Taken back.` }];
   return [];
 };
