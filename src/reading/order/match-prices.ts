@@ -106,5 +106,8 @@ export const matchPrices = (mentions: readonly Mention[], prices: readonly Price
     if (before !== undefined && !placed.has(before)) placed.set(before, price);
     else spare.push(price);
   }
+  // Prices left over beside unnamed ones: none of them is sure, so only those that name their kind stay.
+  if (spare.length > 0 && lines.length > 1)
+    for (const [line, price] of placed) if (price.piece === undefined && rest.includes(price)) placed.delete(line);
   return { lines: bare(placed), ...(total === undefined ? {} : { common: total }), spare };
 };

@@ -7,7 +7,7 @@ import { isCount, isNumber, type Token } from '../text/token.ts';
 import { sundryHeads } from '../words/piece-words.ts';
 import type { Mention } from './mention.ts';
 import { countLeft, countRight } from './mention-count.ts';
-import { goesOn, moreOfTheKind } from './more-of-the-kind.ts';
+import { goesOn, moreOfTheKind, otherMaterial } from './more-of-the-kind.ts';
 import { nameFirstPairs } from './name-first.ts';
 
 const inBrackets = pattern('\\( (the|for)? <role> \\)?');
@@ -22,6 +22,7 @@ const isPiece = (reader: Reader, index: number): boolean => {
   if (token?.means['piece'] === undefined || !reader.free(index)) return false;
   const next = reader.tokens[index + 1];
   if (next !== undefined && next.kind === 'word' && sundryHeads.has(next.text)) return false;
+  if (token.text === 'bouts' && next?.text === 'of') return false; // of sneezing
   if (token.text === 'hair' && !isCount(reader.tokens[index - 1])) return false; // "hair appointment"
   if (token.means['piece'] === 'unspecified') {
     if (next?.text === 'of') return false;
@@ -86,6 +87,23 @@ export const findMentions = (reader: Reader): Mention[] => {
       });
       usedTo = more.end;
       index = more.end - 1;
+      continue;
+    }
+    const split = otherMaterial(reader, before, index);
+    if (split !== undefined && before !== undefined && reader.free(split.countIndex)) {
+      mentions[mentions.length - 1] = { ...before, end: index, material: split.first };
+      mentions.push({
+        index: split.countIndex,
+        last: split.end - 1,
+        start: split.countIndex,
+        end: split.end,
+        kind: before.kind,
+        count: split.count,
+        countIndex: split.countIndex,
+        material: split.material,
+      });
+      usedTo = split.end;
+      index = split.end - 1;
       continue;
     }
     if (!isPiece(reader, index)) continue;
@@ -153,11 +171,13 @@ export const findMentions = (reader: Reader): Mention[] => {
 
 // "BH 12, corsage 4, crown 1": a list with its numbers after the names, when no number stands before any name.
 const withBareCounts = (reader: Reader, mentions: readonly Mention[]): Mention[] => {
-  if (mentions.length < 2 || mentions.some((mention) => mention.countIndex !== undefined)) return [...mentions];
-  const counts = mentions.map((mention) => countRight(reader, mention.last + 1));
+  const goesOnWith = (mention: Mention): boolean => mention.count !== undefined && mention.countIndex === mention.index;
+  const named = mentions.filter((mention) => !goesOnWith(mention));
+  if (named.length < 2 || named.some((mention) => mention.countIndex !== undefined)) return [...mentions];
+  const counts = named.map((mention) => countRight(reader, mention.last + 1));
   if (counts.some((count) => count === undefined)) return [...mentions];
-  return mentions.map((mention, at) => {
-    const right = counts[at];
+  return mentions.map((mention) => {
+    const right = goesOnWith(mention) ? undefined : counts[named.indexOf(mention)];
     return right === undefined ? mention : { ...mention, count: right.count, countIndex: right.countIndex, end: right.countIndex + 1 };
   });
 };

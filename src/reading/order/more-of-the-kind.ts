@@ -10,6 +10,7 @@ const priced = pattern('(,|and|&|+|;|:|plus|then|-)? <n:count> (<d:word>)? (x)? 
 const worn = pattern(
   '(,|and|&|+|;|plus|then) <n:count> (x)? for (the|his|her|their|my|our)? (<role>|<bench>|family|families|kids|children|everyone else|the rest)',
 );
+const owned = pattern('(,|and|&|+|;|plus|then)? (the|for|for the)? (<owner>|<role>) <n:count> (x)? (@|at) (<money>|<plain>)');
 const goods = ['piece', 'pack', 'ingredient', 'other', 'month', 'weekday', 'each', 'all', 'taxWord', 'taxName', 'bench', 'upTo'];
 
 /** The further line of the kind before, if this place begins one. `from` is its first token, `index` its number. */
@@ -18,7 +19,7 @@ export const moreOfTheKind = (reader: Reader, index: number): { count: Token; co
   const told = others.at(tokens, index, tokens.length);
   if (told?.kept['n'] !== undefined) return { count: told.kept['n'], countIndex: index, end: index + 2 };
   if (!/^(,|and|&|\+|;|:|plus|then|-)$/.test(tokens[index]?.text ?? '')) return undefined;
-  const match = priced.at(tokens, index, tokens.length) ?? worn.at(tokens, index, tokens.length);
+  const match = owned.at(tokens, index, tokens.length) ?? priced.at(tokens, index, tokens.length) ?? worn.at(tokens, index, tokens.length);
   const count = match?.kept['n'];
   const word = match?.kept['d'];
   if (match === undefined || count === undefined || (word !== undefined && goods.some((tag) => word.means[tag] !== undefined)))
@@ -34,3 +35,21 @@ export const goesOn = (reader: Reader, before: Mention | undefined, index: numbe
   reader.tokens
     .slice(before.index + 1, index)
     .some((token, at) => (token.number?.form === 'money' || token.number?.form === 'plain') && before.countIndex !== before.index + 1 + at);
+
+// "buttonholes: 12 dried 4 fresh": each number is of its own material.
+const ofMaterial = pattern('(,|and|&|+|n|plus)? <n:count> <m:material>');
+
+/** The further line of the same kind in another material, and the material of the first. */
+export const otherMaterial = (
+  reader: Reader,
+  before: Mention | undefined,
+  index: number,
+): { count: Token; countIndex: number; end: number; material: string; first: string } | undefined => {
+  const first = reader.tokens[index - 1]?.means['material'];
+  const match =
+    before?.countIndex === index - 2 && before.count !== undefined ? ofMaterial.at(reader.tokens, index, reader.tokens.length) : undefined;
+  const [count, material] = [match?.kept['n'], match?.kept['m']?.means['material']];
+  if (match === undefined || count === undefined || material === undefined || first === undefined || material === first) return undefined;
+  if (reader.tokens[match.end]?.means['piece'] !== undefined) return undefined;
+  return { count, countIndex: match.end - 2, end: match.end, material, first };
+};

@@ -19,7 +19,9 @@ export interface Price {
   readonly forCount?: boolean; // "1100 for 44 lapels"
 }
 
-const eachAfter = pattern('(,|.)? (only|just)? (<k:upTo>|<k:budget>|<k:from>)? (\\( )? (<each>|for each) (\\))? (<k:upTo>|<k:from>)?');
+const eachAfter = pattern(
+  '(,|.)? (only|just)? (<k:upTo>|<k:budget>|<k:from>)? (\\( )? (<each>|for each|for one) (\\))? (<k:upTo>|<k:from>)?',
+);
 // "25 inc each", "2800 inc gst for everything": the tax stands between.
 const taxBetween = pattern('(plus|+|<included>|<onTop>|w|with)? (<tax>|<included>|<onTop>) (,)?');
 const taxScope = pattern('(each)? (n|and|&|is|are)? (<included>|<onTop>|plus|\\+|<tax>)');
@@ -49,6 +51,12 @@ const stronger = (one: Price['kind'], other: Price['kind']): Price['kind'] => (o
 const labelled = pattern(
   '((price|rate|cost|unit price|unit cost|unit rate|price each|priced|charge|charging|quoted) (each|per piece)? (:|=|-|is|at|of|@){1,2}|<piece> rate|, unit|unit (price|cost|rate)|rate per unit)',
 );
+
+// "R2 400 all. 40 lapels": the word ends what it says.
+const loneAll = (tokens: readonly Token[], end: number): boolean => {
+  const next = tokens[end + 1];
+  return tokens[end]?.text === 'all' && (next === undefined || /^[.;)]$/.test(next.text) || next.kind === 'line');
+};
 
 const endsThere = (tokens: readonly Token[], end: number): boolean => {
   const next = tokens[end];
@@ -127,6 +135,9 @@ export const priceAt = (reader: Reader, index: number): Price | undefined => {
     per = 'all';
     end = all.end;
     kind = stronger(kind, kindOf(all.kept['k']));
+  } else if (loneAll(tokens, end) && (number.form === 'money' || Number(number.amount) >= 100)) {
+    per = 'all';
+    end += 1;
   } else if (beyond !== undefined) {
     per = beyond;
   } else if (pieces !== undefined) {

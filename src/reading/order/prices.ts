@@ -25,6 +25,8 @@ const isPrice = (reader: Reader, price: Price): boolean => {
 // "600 per day" and "25 an hour" price time, not pieces.
 const perTime = pattern('(per|a|an|/|p) (/)? (day|hour|hr|h|week|wk|month|year|km|mile|night|shift|kg|m|metre|bunch|box|roll|stem|wrap)');
 
+const sharedOut = pattern('<count> <material> (,|and|&|+|n)? <count> <material>');
+
 // "100 lapels, 8.50": a number right behind a counted piece can only be its price.
 const behindPiece = (reader: Reader, index: number, pieceEnds: ReadonlySet<number>): boolean => {
   let at = index - 1;
@@ -37,7 +39,10 @@ const behindPiece = (reader: Reader, index: number, pieceEnds: ReadonlySet<numbe
   )
     at -= 1;
   const next = reader.tokens[index + 1];
+  // "20 bouts, 12 dried 8 fresh" shares them out.
+  const shared = next?.means['material'] !== undefined && sharedOut.at(reader.tokens, index, reader.tokens.length) !== undefined;
   return (
+    !shared &&
     pieceEnds.has(at) &&
     (next === undefined ||
       next.kind !== 'word' ||
@@ -54,7 +59,9 @@ export const findPrices = (reader: Reader, counts: ReadonlySet<number>, pieceEnd
     const price = priceAt(reader, index);
     if (price === undefined || ofElse(reader, price.start) || perTime.at(reader.tokens, index + 1, reader.tokens.length) !== undefined)
       continue;
-    if (isPrice(reader, price) || behindPiece(reader, index, pieceEnds)) prices.push(price);
+    if (!(isPrice(reader, price) || behindPiece(reader, index, pieceEnds))) continue;
+    prices.push(price);
+    index = Math.max(index, price.end - 1); // "45 for one": the one is no price of its own
   }
   return prices;
 };

@@ -37,6 +37,9 @@ export const priceFact = (price: Price, per: 'each' | 'all', coversOther: boolea
   ...(coversOther && per === 'all' ? { coversOther: true } : {}),
 });
 
+// A total this small for one piece is no total: "34 lapels. R58".
+const leastEach: Readonly<Record<string, number>> = { ZAR: 8, INR: 10 };
+
 /** Each or all, where the words leave it open but one of the two is out of all proportion. */
 export const likelyPer = (price: Price, pieces: number): 'each' | 'all' | 'unsaid' => {
   if (price.per !== 'unsaid') return price.per;
@@ -49,7 +52,7 @@ export const likelyPer = (price: Price, pieces: number): 'each' | 'all' | 'unsai
   if (price.forCount === true) return share >= 2.5 ? 'all' : 'unsaid';
   if (price.kind === 'from') return 'each';
   if (price.kind !== undefined && share >= 3 && Number(price.number.amount) >= 150) return 'all';
-  return pieces >= 3 && share < 0.9 ? 'each' : 'unsaid';
+  return pieces >= 3 && share < (leastEach[price.number.currency ?? ''] ?? 0.9) ? 'each' : 'unsaid';
 };
 
 const lineFact = (line: Line, single: boolean): Unworded => {

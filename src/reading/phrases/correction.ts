@@ -15,10 +15,14 @@ const doneForm = pattern(`(${doneWord}|${didWord}|to go|left|broke|broken|snappe
 const notForStudio =
   /^(cooler|fridge|van|meeting|lunch|invoice|room|bay|code|rent|flight|phone|dentist|bins|bin|alarm|heating|delivery|parking|market|coffee|train|landlord|address|wifi)$/;
 
+// "put me down for 24 buttonholes" orders them.
+const notedDown = pattern('(put|note|jot|write|mark|pop) (me|us|them|her|him)? down (for|as)? (about)? <count> (<word>)? <piece>');
+
 const readPart = (reader: Reader, part: Part): Finding[] => {
   const { tokens } = reader;
   const stretch = tokens.slice(part.start, part.end);
   if (stretch.some((token) => (token.kind === 'word' && notForStudio.test(token.text)) || token.number?.form === 'temperature')) return [];
+  if (notedDown.in(tokens, part.start, part.end) !== undefined) return [];
   const swap = swapped(reader, part);
   if (swap !== undefined) return [swap];
   const opening = /^(ok|actually|sorry|can|you|we|please|pls|oh|they|want|to|now|,|lets|let's)$/;

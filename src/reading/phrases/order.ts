@@ -95,6 +95,19 @@ const takes = (mentions: readonly Mention[], prices: readonly Price[]): number[]
   return [...tokens].sort((a, b) => a - b);
 };
 
+// "she's good with 24 n 55 each": which kinds the two belong to is not said here.
+const secondOfTwo = (reader: Reader, prices: readonly Price[]): boolean => {
+  const [price, second] = prices;
+  const at = (price?.start ?? 0) - 1;
+  return (
+    price !== undefined &&
+    second === undefined &&
+    /^(and|n|&|\/)$/.test(reader.tokens[at]?.text ?? '') &&
+    reader.tokens[at - 1]?.number?.form === 'plain' &&
+    reader.free(at - 1)
+  );
+};
+
 const find = (reader: Reader): Finding[] => {
   const doubtful = impossiblePrice(reader) ?? countOrPrice(reader);
   if (doubtful !== undefined) return [doubtful];
@@ -110,6 +123,7 @@ const find = (reader: Reader): Finding[] => {
   if (prices.every((price) => price.number.form === 'plain' && !price.at) && tellsWork(reader)) return [];
   const ordered = mentions.filter((mention) => mention.countIndex !== undefined);
   if (ordered.length === 0 && prices.length === 0) return [];
+  if (ordered.length === 0 && secondOfTwo(reader, prices)) return [];
   if (ordered.length === 0 && lastTime.in(reader.tokens, 0, reader.tokens.length) !== undefined) return [];
   const none = ordered.find((mention) => countOf(mention).count === 0);
   if (none !== undefined)

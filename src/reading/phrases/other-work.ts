@@ -20,6 +20,8 @@ const find = (reader: Reader): Finding[] => {
       if (match === undefined) continue;
       // "prom order: 3 bouts" counts bouts.
       const next = reader.tokens[match.end];
+      // "75 bouts, unit 7.80 eur" prices a unit; "unit 4" is a place.
+      if (reader.tokens[index]?.text === 'unit' && reader.tokens[index + 1]?.number?.form === 'money') continue;
       const counted = reader.tokens[match.end - 1]?.number?.form === 'plain';
       if (counted && next !== undefined && (next.means['piece'] !== undefined || next.means['material'] !== undefined)) continue;
       findings.push({ start: index, end: match.end });

@@ -23,6 +23,7 @@ const changeForms = [
   pattern('<r:amount> (up|down|gone up|now) to <t:amount>'),
 ];
 const changeWord = /^(gone|went|going|up|down|from|jumped|dropped|rise|rises|risen|increased|was|moved|crept|come)$/;
+const seller = /^(wholesaler|wholesalers|supplier|market|auction|they|has|have|got|doing|sells|selling|selling at|charging)$/;
 const dryingForm = pattern('(,)? (takes)? <d:duration> (to dry|drying|dry|drying time)');
 const least = pattern('(,)? (min|minimum|min order|moq|minimum order) (of|order|qty|is)? (of)? <n:count> (<pack>)?');
 const recipeWords = pattern('(each one|each piece|per <piece>|recipe|each <piece>)');
@@ -96,13 +97,15 @@ const readItem = (reader: Reader, { start, end }: Stretch, common: PackSize): Fa
     !used.has(start + at) &&
     token.kind === 'word' &&
     !changeWord.test(token.text) &&
+    !seller.test(token.text) &&
     !(free !== undefined && token.text === 'free') &&
     token.number === undefined
       ? [{ ...token, at: start + at }]
       : [],
   );
   const name = itemName(namedRun(nameTokens, context.items), true);
-  if (name === undefined || !(known || packed)) return undefined;
+  const isEach = (token: Token): boolean => token.means['each'] !== undefined || token.means['all'] !== undefined;
+  if (name === undefined || !(known || packed) || nameTokens.every(isEach)) return undefined;
   const number = price?.number;
   return {
     fact: 'pack',

@@ -87,7 +87,7 @@ const alone = (reader: Reader, index: number): Basis | undefined => {
       before.means['each'] !== undefined ||
       before.means['all'] !== undefined ||
       before.means['piece'] !== undefined ||
-      /^(,|\(|-|no|now|is|are|was|all|n|and|&|not|actually|meant|mean|its|it's|be|it|that|sorry|price|prices|\/)$/.test(before.text));
+      /^(,|\.|\(|-|no|now|is|are|was|all|n|and|&|not|actually|meant|mean|its|it's|be|it|that|sorry|price|prices|\/)$/.test(before.text));
   if (!afterPrice) return undefined;
   if (before.text === 'not') return undefined;
   if (aloneIncluded.at(reader.tokens, index, index + 1) !== undefined) return 'included';

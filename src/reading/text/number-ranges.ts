@@ -92,6 +92,12 @@ const roughAfter = (tokens: readonly Token[], index: number): number => {
   return index;
 };
 
+// "bout 30 buttonholes": before a number and the name of a kind it is "about", not a boutonniere.
+const aboutClipped = (before: Token, token: Token, next: Token | undefined): boolean =>
+  before.text === 'bout' &&
+  token.number?.form === 'plain' &&
+  /^(button|lapel|bouts|boutonn|cors|crown|wrist|comb|pieces|bhs)/.test(next?.text ?? '');
+
 /** The tokens with ranges and choices joined and rough numbers marked. */
 export const joinRanges = (tokens: readonly Token[]): Token[] => {
   const joined: Token[] = [];
@@ -102,7 +108,7 @@ export const joinRanges = (tokens: readonly Token[]): Token[] => {
     if (token.number !== undefined && (token.number.form === 'plain' || token.number.form === 'money')) {
       const after = roughAfter(tokens, index);
       const before = joined.at(-1);
-      const rough = before !== undefined && roughBefore.has(before.text);
+      const rough = before !== undefined && (roughBefore.has(before.text) || aboutClipped(before, token, tokens[index]));
       if (after > index || rough) {
         const end = (tokens[after - 1] ?? token).end;
         token = { ...token, end: Math.max(end, token.end), number: { ...token.number, approx: true } };
