@@ -5,6 +5,8 @@ import { pattern } from '../pattern.ts';
 export const peopleForms = [
   pattern('<n:count> (of us|people|staff)? (on|at) (the)? (bench|benches)'),
   pattern('<n:count> (x|\\*) <duration>'),
+  pattern('(crew|team|gang|group) of <n:count>'),
+  pattern('<bench> (:|-|x)? <n:count> (nos|no|pax)'),
   pattern('<n:count> (extra|more|other|good|new|of the|part time|casual|bench)? (<bench>)'),
   pattern('<n:count> (extra|more)? (<role>) (in|on|at|helping|working|coming|free)'),
 ];
@@ -12,7 +14,7 @@ export const pairForms: readonly (readonly [ReturnType<typeof pattern>, number])
   [pattern('both (of us)'), 2],
   [pattern('both <bench>'), 2],
   [pattern('(just|only) (me|myself|i|one of us)'), 1],
-  [pattern('(me|myself) (and|&|\\+|n) <word>'), 2],
+  [pattern('(me|myself) (and|&|\\+|n) (the|our|a|my)? (new|young|other)? <word>'), 2],
   [pattern('<word> (and|&|\\+|n) (me|i|myself)'), 2],
   [pattern('(on my own|by myself|solo|on my tod|myself|just me|only me|me)'), 1],
   [pattern('(a|one|an|another|extra) (extra)? <bench>'), 1],
@@ -43,6 +45,21 @@ export const paceForms: readonly ReturnType<typeof pattern>[] = [
     '(a|an|each|one|1|every|per) <p:piece> (is|takes|=|:|needs|at|-|about|in|takes about|takes me|takes us) (me|us|about|around)? <d:duration>',
   ),
 ];
+// "15 corsages takes me 3 hrs", "half an hour for 6 bouts i take": what so many take in all.
+export const paceOfSome = [
+  pattern(
+    '<n:count> (<material>)? <p:piece> (take|takes|taking|need|needs|took) (me|us|her|him|you)? (about|around|roughly)? <d:duration>',
+  ),
+  pattern(
+    '<d:duration> (for|to do|to make) <n:count> (<material>)? <p:piece> (i take|it takes|takes me|it takes me|is what i take|usually)',
+  ),
+  pattern('(takes|take) (me|us|her|him)? (about|around|roughly)? <d:duration> (for|to do|to make) <n:count> (<material>)? <p:piece>'),
+];
+// "me 3 hrs, apprentice 5 hrs"
+export const handWithHours = pattern(
+  '(,|and|&|\\+|plus){0,2} (the|our|my)? (me|i|<bench>|<word>) (:|-|for|does|doing|has|can do|is|is in|in)? <d:duration>',
+);
+export const thisWeek = pattern('(this|next|all|for the) (week|weekend)');
 export const rateForms = [
   pattern('<n:count> (<p:piece>) (an|per|/|a|every|in an|p) (hour|hr|h)'),
   pattern(
@@ -55,6 +72,7 @@ export const paceIn = pattern(
 );
 export const hourlyPiece = pattern('(an hour|1 hour|one hour) (per|a|each|for each|for a|/) (<p:piece>)?');
 export const totalHours = [
+  pattern('<d:duration> (of)? (labour|labor|bench time|making time|bench work)'),
   pattern(
     '<d:duration> (of)? (bench|work|making|labour|labor)? (time|work|hours)? (between|among|amongst|shared between|split between|shared by|across) (the|all)? (<count>|us|them|both|everyone)',
   ),

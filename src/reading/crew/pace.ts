@@ -5,7 +5,7 @@ import { decimal } from '../../values/decimal.ts';
 import type { Reader, Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import type { Token } from '../text/token.ts';
-import { hourlyPiece, paceForms, paceIn, rateForms, wageForms } from './crew-forms.ts';
+import { hourlyPiece, paceForms, paceIn, paceOfSome, rateForms, wageForms } from './crew-forms.ts';
 
 export const hoursOf = (token: Token | undefined): number | undefined => {
   const number = token?.number;
@@ -22,8 +22,30 @@ const kindOf = (token: Token | undefined): { piece?: PieceKind } => {
   return kind === undefined || kind === 'unspecified' ? {} : { piece: kind };
 };
 
+const someTake = (reader: Reader, part: Part): Unworded | undefined => {
+  for (const form of paceOfSome) {
+    const match = form.in(reader.tokens, part.start, part.end);
+    const [pieces, minutes] = [Number(match?.kept['n']?.number?.amount), minutesOf(match?.kept['d'])];
+    if (match === undefined || minutes === undefined || !(pieces > 1) || match.kept['n']?.number?.max !== undefined) continue;
+    return match.kept['d']?.number?.unit === 'hour'
+      ? {
+          fact: 'crew',
+          piecesPerHour: Number(decimal(pieces).times(60).dividedBy(String(minutes)).toDecimalPlaces(2)),
+          ...kindOf(match.kept['p']),
+        }
+      : {
+          fact: 'crew',
+          minutesPerPiece: Number(decimal(String(minutes)).dividedBy(pieces).toDecimalPlaces(2)),
+          ...kindOf(match.kept['p']),
+        };
+  }
+  return undefined;
+};
+
 // "7 mins per buttonhole", "8 an hour".
 export const pace = (reader: Reader, part: Part): Unworded | undefined => {
+  const some = someTake(reader, part);
+  if (some !== undefined) return some;
   for (const form of paceForms) {
     const match = form.in(reader.tokens, part.start, part.end);
     const minutes = minutesOf(match?.kept['d']);

@@ -28,6 +28,7 @@ const forms: readonly (readonly [ReturnType<typeof pattern>, boolean])[] = (
     ['(/|per|a|the|an) <k:pack>', false],
     ['for <n:count>', false],
     ['<n:count> for', false],
+    ['<n:count> /', false],
     [`(of|x|\\(|/|pk|per|-) <n:count> (<u:pack>|${counted})? (\\))?`, false],
     [`<n:count> (stem|stems|pc|pcs|pieces|heads|count|ct|pk|stm|pins)`, false],
     ['<q:count> (x)? <k:pack> (of)?', true],

@@ -54,17 +54,40 @@ const fraction = (tokens: readonly Token[], index: number): Quantity | undefined
   return { ...share(over, under), next: pastPortion(tokens, index + 2) };
 };
 
+// "half a metre of ribbon"
+const measures: Readonly<Record<string, string>> = {
+  metre: 'm',
+  meter: 'm',
+  m: 'm',
+  yard: 'yd',
+  yd: 'yd',
+  foot: 'ft',
+  ft: 'ft',
+  inch: 'in',
+};
+const measured = (tokens: readonly Token[], share: Quantity): Quantity | undefined => {
+  const word = tokens[share.next]?.text ?? '';
+  if (share.stems === undefined || share.makes !== undefined || !Object.hasOwn(measures, word)) return undefined;
+  const next = share.next + (tokens[share.next + 1]?.text === 'of' ? 2 : 1);
+  return { length: share.stems, unit: measures[word] ?? '', next };
+};
+
 /** A quantity that begins here. */
 export const quantity = (tokens: readonly Token[], index: number): Quantity | undefined => {
   const token = tokens[index];
   const number = token?.number;
   if (token === undefined) return undefined;
   const part = fraction(tokens, index);
-  if (part !== undefined) return part;
+  if (part !== undefined) return measured(tokens, part) ?? part;
   if (number?.form === 'plain' && number.max === undefined && Number(number.amount) <= 500) {
     // "2 and a half stems"
     if (tokens[index + 1]?.text === 'and' && tokens[index + 2]?.text === 'a' && tokens[index + 3]?.text === 'half')
       return { stems: Number(number.amount) + 0.5, next: index + 4 };
+    // "1 bunch of gyp" is no single stem: kept in bunches, to be asked about where it has to be costed.
+    if (/^(bunch|bunches)$/.test(tokens[index + 1]?.text ?? '')) {
+      const of = tokens[index + 2]?.text === 'of' && tokens[index + 3]?.number === undefined ? 1 : 0;
+      return { length: Number(number.amount), unit: 'bunch', next: index + 2 + of };
+    }
     const x = tokens[index + 1]?.text === 'x' ? 1 : 0;
     return { stems: Number(number.amount), next: index + 1 + x };
   }

@@ -6,12 +6,14 @@ import {
   benchHours,
   eachHours,
   hand,
+  handWithHours,
   meAndOne,
   nobody,
   oneHand,
   perDay,
   strongHand,
   talk,
+  thisWeek,
   totalHours,
 } from '../crew/crew-forms.ts';
 import { away, dateIn, hoursByClock, peopleIn } from '../crew/hands.ts';
@@ -43,9 +45,36 @@ const plainPair = (reader: Reader, part: Part): boolean => {
   return day !== undefined && day.start <= match.end && day.end >= part.end - 1;
 };
 
+// "me 3 hrs, apprentice 5 hrs": different hours, so only the sum is sure.
+const hoursApart = (reader: Reader, part: Part): Finding | undefined => {
+  let index = part.start;
+  let total = decimal(0);
+  let people = 0;
+  while (index < part.end) {
+    const match = handWithHours.at(reader.tokens, index, part.end);
+    const hours = hoursOf(match?.kept['d']);
+    if (match === undefined || hours === undefined) break;
+    total = total.plus(hours);
+    people += 1;
+    index = match.end;
+  }
+  if (people < 2) return undefined;
+  const day = index === part.end ? undefined : dateIn(reader, { ...part, start: index });
+  if (index < part.end && (day === undefined || day.start > index + 1 || day.end < part.end)) return undefined;
+  const fact = (date?: string): Unworded => ({
+    fact: 'crew',
+    people,
+    totalHours: total.toNumber(),
+    ...(date === undefined ? {} : { date }),
+  });
+  return day === undefined ? found(reader, part.start, part.end, [fact()]) : dateOutcome(reader, day, fact, part.start, part.end);
+};
+
 const read = (reader: Reader, part: Part): Finding | undefined => {
   const { tokens } = reader;
   const words = tokens.slice(part.start, part.end);
+  const apart = hoursApart(reader, part);
+  if (apart !== undefined) return apart;
   const speed = pace(reader, part);
   const wage = wageIn(reader, part);
   const wagedPeople = wage === undefined ? undefined : gotSome.in(tokens, part.start, part.end)?.kept['n']?.number?.amount;
@@ -104,6 +133,7 @@ const read = (reader: Reader, part: Part): Finding | undefined => {
             ((hours !== undefined && (total !== undefined || !words.some((token) => talk.test(token.text)))) ||
               total !== undefined ||
               perDay.in(tokens, part.start, part.end) !== undefined ||
+              (atBench && thisWeek.in(tokens, part.start, part.end) !== undefined) ||
               (date !== undefined &&
                 ((atBench && words.some((token) => token.means['bench'] !== undefined || token.text === 'bench')) ||
                   strong ||

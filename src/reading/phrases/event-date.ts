@@ -28,10 +28,11 @@ const namedEvent = (reader: Reader): boolean =>
   reader.tokens.some((token) => /^(event|wedding|event's|wedding's|party|gala|ceremony|handover|date|date's)$/.test(token.text));
 // "40 bouts for friday": the order around it makes it the event's day.
 const tradeWords = (reader: Reader): boolean =>
-  reader.tokens.some((token, index) => reader.free(index) && token.means['piece'] !== undefined);
+  reader.tokens.some((token, index) => reader.free(index) && token.means['piece'] !== undefined && reader.tokens[index + 1]?.text !== 'of');
 
 const vetoed = (reader: Reader, read: DateRead): boolean => {
   if (tradeWords(reader) || namedEvent(reader)) return false; // "40 bouts at 25 inc tax, 14 march"
+  if (reader.tokens.some((token) => token.means['other'] !== undefined)) return true; // "table centres for thursday"
   const part = reader.message.parts.find((each) => each.start <= read.start && read.start < each.end);
   if (part === undefined) return false;
   for (let index = part.start; index < part.end; index++) {

@@ -16,7 +16,7 @@ export const heading = pattern(
 );
 export const forPiece = pattern('for (the|our)? <p:piece>');
 export const forSome = pattern('for (the|all|all the)? <n:count> (<material>)? <p:piece>');
-export const roleHeading = pattern('(the)? (<r:role>|<r:owner>) (:|=|-|gets|has|have|get|,)? (:)?');
+export const roleHeading = pattern('(for)? (the)? (<r:role>|<r:owner>) (:|=|-|gets|has|have|get|,)? (:)?');
 export const sameAs = pattern('(the)? <r:role> (is|gets|has)? (the)? same as (the)? <s:role>');
 // "buttonhole recipe 1 rose …", "wrist corsage 4 spray rose 2 stems …": the piece stands before its list without a colon.
 const pieceFirst = pattern('(<p:piece>) (recipe)?');

@@ -6,12 +6,13 @@ import { type Match, pattern } from '../pattern.ts';
 import { type Finding, found, type Reader } from '../phrase.ts';
 import { isCount } from '../text/token.ts';
 
+const sizedForm = pattern(
+  '(a|one|1|each|per|every)? <pack> (of|x|\\() <n:count> (\\))? (stems|stem)? (of)? (<ingredient>)? (does|do|makes|make|gives|gets|covers|yields|will do|will make|is enough for|is|=|for|did|made) (about|us)? <m:count> (<p:piece>)',
+);
 const yieldForms = [
+  sizedForm,
   pattern(
-    '(a|one|1|each|per|every)? <pack> (of|x|\\() <n:count> (\\))? (stems|stem)? (of)? (<ingredient>)? (does|do|makes|make|gives|gets|covers|yields|will do|will make|is enough for|is|=|for|did|made) (about|us)? <m:count> (<p:piece>)',
-  ),
-  pattern(
-    '<n:amount> (<any>)? (stem|stems|<ingredient>|bunch|bunches) (of)? (<ingredient>)? (<word>)? (make|makes|made|does|do|will do|will make|is|are|=|gives|give|for|gets|get|covers|cover|yields|yield|enough for|gives us|gets us|per|into|goes into) (about|us)? <m:count> (<p:piece>)',
+    '<n:amount> (<any>)? (stem|stems|<ingredient>|bunch|bunches) (of)? (<ingredient>)? (<word>)? (make|makes|made|does|do|will do|will make|is|are|=|gives|give|for|for every|to every|gets|get|covers|cover|yields|yield|enough for|gives us|gets us|per|into|goes into) (about|us)? <m:count> (<p:piece>)',
   ),
   pattern('<m:count> (<p:piece>) (from|out of|per|to|off|outta|for) (each|every|a|one|the)? (<n:amount>)? (stem|stems)'),
   pattern('(a|one|each) stem (makes|does|is|gives|covers|for|do|will do) <m:count> (<p:piece>)?'),
@@ -56,7 +57,8 @@ export const yields = (reader: Reader, start: number, end: number): Finding | un
     const item = reader.tokens.slice(match.start, match.end).find((token) => token.means['ingredient'] !== undefined)?.means['ingredient'];
     const stems = Number(match.kept['n']?.number?.amount ?? '1');
     const pieces = Number(match.kept['m']?.number?.amount);
-    const line = { ingredient: item ?? 'stem', stems };
+    const bunches = reader.tokens.slice(match.start, match.end).some((token) => /^(bunch|bunches)$/.test(token.text));
+    const line = { ingredient: item ?? 'stem', ...(bunches && form !== sizedForm ? { length: stems, unit: 'bunch' } : { stems }) };
     return found(reader, match.start, match.end, [{ fact: 'recipe', lines: [line], pieces, ...kindOf(match) }]);
   }
   const each = stemsIn.in(reader.tokens, start, end) ?? stemCount.in(reader.tokens, start, end);

@@ -8,6 +8,7 @@ const shapes = new RegExp(
   [
     '(?<line>\\n+)',
     '(?<space>[ \\u2009]+)',
+    '(?<dots>[.]{2,})',
     '(?<iso>\\d{4}(?<sep>[-/.])\\d{1,2}\\k<sep>\\d{1,2}(?![\\d-]))',
     '(?<code>#\\d{1,12}|\\d{1,12}#|\\+\\d[\\d]{6,14}|0\\d{3,15}(?![\\d:.])|\\d{6,40}(?!\\d))',
     '(?<date>\\d{1,2}(?<mark>[/.])\\d{1,2}\\k<mark>\\d{2,4}(?![\\d])|\\d{1,2}-\\d{1,2}-\\d{2,4}(?![\\d-])|\\d{1,4}/\\d{1,4}(?![\\d/]))',
@@ -53,10 +54,18 @@ export const lex = (text: string): Token[] => {
       glued = groups['space'] === thinSpace && glued;
       continue;
     }
-    const shape = found[0];
+    const shape = groups['dots'] === undefined ? found[0] : ','; // "30 lapels.. R48 each" pauses
     const number = numberOf(groups, shape);
     const kind = number !== undefined ? 'number' : groups['line'] !== undefined ? 'line' : groups['word'] !== undefined ? 'word' : 'sign';
-    tokens.push({ kind, text: shape, start, end: start + shape.length, glued, means: none, ...(number === undefined ? {} : { number }) });
+    tokens.push({
+      kind,
+      text: shape,
+      start,
+      end: start + found[0].length,
+      glued,
+      means: none,
+      ...(number === undefined ? {} : { number }),
+    });
     glued = kind !== 'line';
   }
   return tokens;

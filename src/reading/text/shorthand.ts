@@ -26,10 +26,11 @@ const isAre = (tokens: readonly Token[], index: number): boolean => {
 };
 
 export const writtenOut = (tokens: readonly Token[]): readonly Token[] => {
-  if (!tokens.some(({ text }) => Object.hasOwn(full, text) || text === 'r')) return tokens;
+  if (!tokens.some(({ text }) => Object.hasOwn(full, text) || text === 'r' || text === 'n')) return tokens;
   return tokens.map((token, index) => {
     if (token.kind !== 'word') return token;
     if (isAre(tokens, index)) return { ...token, text: 'are' };
+    if (token.text === 'n' && tokens[index + 1]?.text === 'a' && tokens[index + 2]?.text === 'half') return { ...token, text: 'and' };
     return Object.hasOwn(full, token.text) ? { ...token, text: full[token.text] ?? token.text } : token;
   });
 };
