@@ -1,5 +1,6 @@
 // The new values a correction names: counts, prices, tax, material, work done. Each becomes one change; nothing else is touched.
 
+import { dateAt } from '../dates/date-forms.ts';
 import { findMentions } from '../order/mentions.ts';
 import type { Price } from '../order/price-at.ts';
 import { findPrices } from '../order/prices.ts';
@@ -31,19 +32,32 @@ const perOf = (price: Price, negated: { each: boolean; all: boolean }): 'each' |
 export const newValues = (reader: Reader, part: Part): Finding[] => {
   const { tokens } = reader;
   const zones = zonesOf(tokens, part.start, part.end);
-  const marked = zones.old.length > 0 || markers.some((marker) => marker.in(tokens, part.start, part.end) !== undefined);
+  const saysChange = markers.some((marker) => marker.in(tokens, part.start, part.end) !== undefined);
+  const marked = zones.old.length > 0 || saysChange;
   if (!marked || otherPrice.in(tokens, part.start, part.end) !== undefined) return [];
   const own = narrowed(reader, part);
   const facts: Unworded[] = [...(brokeChange(reader, part, zones) ?? madeChange(reader, part, zones))];
   if (facts.length === 0) facts.push(...countAndPrice(own, part, zones));
   facts.push(...taxChange(reader, part, zones), ...materialChange(reader, part, zones));
+  // "valentine's day, real flowers not silk": beside a day, what the flowers are is said for the first time.
+  if (facts.every((fact) => fact.fact === 'change' && fact.what === 'material') && !saysChange && dayIn(own, part)) return [];
   return facts.length === 0 ? [] : [found(reader, part.start, part.end, facts)];
+};
+
+const dayIn = (reader: Reader, part: Part): boolean => {
+  for (let index = part.start; index < part.end; index++) if (dateAt(reader.tokens, index, reader.context) !== undefined) return true;
+  return false;
 };
 
 const countAndPrice = (own: Reader, part: Part, zones: Zones): Unworded[] => {
   const { tokens } = own;
   const facts: Unworded[] = [];
   const mentions = findMentions(own).filter((mention) => inZones(zones.fresh, mention.index));
+  // "boutonniere qty revised to 45 nos": the number's own word names no kind, another one does.
+  const uncounted = new Set(
+    mentions.filter((mention) => mention.countIndex === undefined && mention.kind !== 'unspecified').map((mention) => mention.kind),
+  );
+  const [onlyKind] = uncounted.size === 1 && mentions.length === 2 ? uncounted : [];
   const used = new Set<number>();
   const oldNumber = tokens.findIndex(
     (token, index) =>
@@ -62,7 +76,7 @@ const countAndPrice = (own: Reader, part: Part, zones: Zones): Unworded[] => {
       what: 'count',
       to: was ? Number(range?.max) : count,
       ...(was ? { from: count } : from?.form === 'plain' ? { from: Number(from.amount) } : {}),
-      ...(mention.kind === 'unspecified' ? {} : { piece: mention.kind }),
+      ...(mention.kind !== 'unspecified' ? { piece: mention.kind } : onlyKind === undefined ? {} : { piece: onlyKind }),
     });
   }
   // "48 not 84 lapels": the kind is named with the old number.

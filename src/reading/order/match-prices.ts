@@ -97,6 +97,12 @@ export const matchPrices = (mentions: readonly Mention[], prices: readonly Price
     });
     return { lines: bare(placed), ...(total === undefined ? {} : { common: total }), spare: [] };
   }
+  // "£15 x 12 bouts, £30 x 2 corsages": each price stands before its own line.
+  const ahead = rest.every((price, at) => price.index < (open[at]?.index ?? -1) && price.index > (open[at - 1]?.index ?? -1));
+  if (open.length > 1 && rest.length === open.length && ahead) {
+    for (const [at, line] of open.entries()) placed.set(line, rest[at] as Price);
+    return { lines: bare(placed), ...(total === undefined ? {} : { common: total }), spare: [] };
+  }
   // Two bare prices for one piece: neither is sure.
   if (onlyLine !== undefined && secondLine === undefined && rest.length > 1 && rest.every((price) => price.per === 'unsaid' && !price.at))
     return { lines: bare(placed), spare: rest };

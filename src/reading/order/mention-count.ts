@@ -64,7 +64,7 @@ export const countLeft = (
     const owner =
       token.means['owner'] !== undefined ||
       (token.means['role'] !== undefined && steps === 0 && !/s$/.test(reader.tokens[index]?.text ?? 's') && token.text !== 'rest');
-    if (owner && isCount(reader.tokens[at - 1])) continue;
+    if (owner && (isCount(reader.tokens[at - 1]) || (reader.tokens[at - 1]?.text === 'x' && isCount(reader.tokens[at - 2])))) continue;
     if (owner) return { ...found, start: at, exact: 1, countIndex: at };
     // "$22 a bout" prices one, it orders none.
     if ((token.text === 'a' || token.text === 'an') && reader.tokens[at - 1]?.number !== undefined) return { start: index };

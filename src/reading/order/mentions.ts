@@ -13,7 +13,7 @@ import { nameFirstPairs } from './name-first.ts';
 const inBrackets = pattern('\\( (the|for)? <role> \\)?');
 const forRole = pattern('for (the|our|my)? <role>');
 // "lapels for 22 men": as many as there are people to wear them.
-const forSome = pattern('for <n:count> (,|-|:) (<money>|<plain> <each>|@|at)');
+const forSome = pattern('for <n:count> ((,|-|:) (<money>|<plain> <each>|@|at)|(@|at) (<money>|<plain> <each>))');
 const forPeople = pattern(
   'for (the|our|all|all the)? <n:count> (<material>)? (<role>|<bench>|blokes|fellas|fellows|chaps|gents|men|kids|children|couples|family|mates|aunties|uncles|gals|dudes|heads|males|females)',
 );

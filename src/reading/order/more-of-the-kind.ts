@@ -6,7 +6,7 @@ import type { Token } from '../text/token.ts';
 import type { Mention } from './mention.ts';
 
 const others = pattern('<n:count> (x)? (others|ones|more|extra|other ones|small ones|big ones|plain ones) (@|at|<money>|for|<plain>)');
-const priced = pattern('(,|and|&|+|;|:|plus|then|-)? <n:count> (<d:word>)? (x)? (@|at) (<money>|<plain>)');
+const priced = pattern('(,|and|&|+|;|:|plus|then|-)? <n:count> (<d:word>)? (ones|one|versions)? (x)? (@|at) (<money>|<plain>)');
 const worn = pattern(
   '(,|and|&|+|;|plus|then) <n:count> (x)? for (the|his|her|their|my|our)? (<role>|<bench>|family|families|kids|children|everyone else|the rest)',
 );
