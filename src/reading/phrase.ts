@@ -22,6 +22,8 @@ export interface Reader {
   readonly context: ReadingContext;
   /** Facts read so far by earlier phrases. */
   readonly facts: readonly Fact[];
+  /** What earlier phrases ask about. */
+  readonly asks: readonly Ask[];
   /** Whether no earlier phrase has taken this token. */
   free(index: number): boolean;
   /** Parts with no token taken yet. */

@@ -24,11 +24,18 @@ export interface TracedReading extends Reading {
   readonly trace: readonly Trace[];
 }
 
-const readerOf = (message: Message, context: ReadingContext, taken: readonly (string | undefined)[], facts: readonly Fact[]): Reader => ({
+const readerOf = (
+  message: Message,
+  context: ReadingContext,
+  taken: readonly (string | undefined)[],
+  facts: readonly Fact[],
+  asks: readonly Ask[],
+): Reader => ({
   message,
   tokens: message.tokens,
   context,
   facts,
+  asks,
   free: (index) => taken[index] === undefined && message.tokens[index] !== undefined,
   untouched: () =>
     message.parts.filter((part) => {
@@ -50,7 +57,7 @@ export const readPhrases = (text: string, context: ReadingContext, list: readonl
   const asks: Ask[] = [];
   const problems: Problem[] = [];
   const trace: Trace[] = [];
-  const reader = readerOf(message, context, taken, facts);
+  const reader = readerOf(message, context, taken, facts, asks);
   for (const phrase of list) {
     for (const finding of phrase.find(reader)) {
       const tokens = takenBy(finding);

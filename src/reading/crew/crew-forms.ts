@@ -11,6 +11,7 @@ export const peopleForms = [
   pattern('<n:count> (extra|more)? (<role>) (in|on|at|helping|working|coming|free)'),
 ];
 export const pairForms: readonly (readonly [ReturnType<typeof pattern>, number])[] = [
+  [pattern('(me|myself) (and|&|\\+|n|plus) (one|another|someone|1) (other|more|helper|else)?'), 2],
   [pattern('both (of us)'), 2],
   [pattern('both <bench>'), 2],
   [pattern('(just|only) (me|myself|i|one of us)'), 1],

@@ -9,7 +9,23 @@ import type { Part } from '../text/message.ts';
 import type { Token } from '../text/token.ts';
 import { awayWord, clock, meAnd, nobody, pairForms, peopleForms } from './crew-forms.ts';
 
+// "2 seniors 1 junior": all the hands that are named.
+const named = pattern('<n:count> (extra|more|other|good|new)? <bench>');
+const summedHands = (reader: Reader, part: Part): number | undefined => {
+  let [sum, times] = [0, 0];
+  for (let index = part.start; index < part.end; index++) {
+    const match = named.at(reader.tokens, index, part.end);
+    if (match?.kept['n']?.number === undefined || match.kept['n'].number.max !== undefined) continue;
+    sum += Number(match.kept['n'].number.amount);
+    times += 1;
+    index = match.end - 1;
+  }
+  return times > 1 ? sum : undefined;
+};
+
 export const peopleIn = (reader: Reader, part: Part): number | undefined => {
+  const hands = summedHands(reader, part);
+  if (hands !== undefined) return hands;
   for (const form of peopleForms) {
     const match = form.in(reader.tokens, part.start, part.end);
     if (match !== undefined && match.kept['n']?.number?.max === undefined) return Number(match.kept['n']?.number?.amount);

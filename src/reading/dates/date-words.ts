@@ -97,6 +97,7 @@ export const fillers = new Set([
   'with',
   'mix',
   'ones',
+  'it',
   'know',
   'i',
   'only',

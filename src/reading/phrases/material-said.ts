@@ -38,6 +38,7 @@ export const isMaterial = (reader: Reader, index: number): boolean => {
 
 const trade = (reader: Reader): boolean =>
   reader.facts.some((fact) => ['pieces', 'price', 'date', 'tax', 'title', 'wearers'].includes(fact.fact)) ||
+  reader.asks.some((ask) => ask.about === 'date' || ask.about === 'price' || ask.about === 'count') ||
   reader.tokens.some(
     (token) =>
       token.means['piece'] !== undefined ||

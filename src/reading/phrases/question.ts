@@ -52,6 +52,8 @@ const readQuestion = (reader: Reader, part: Part): Finding => {
   );
   const trade = speaksOfTrade(reader, from, part.end) || (form?.asks === 'whatIf' && pricesSomething(reader, from, part.end));
   const opened = isOpened(reader, part);
+  // "who has the crown st keys"
+  if (smallTalk(reader, from, part.end) && !/\d/.test(said)) return { start: part.start, end: part.end };
   if (
     !trade &&
     (form === undefined ||

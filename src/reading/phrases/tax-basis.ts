@@ -87,6 +87,7 @@ const alone = (reader: Reader, index: number): Basis | undefined => {
       before.means['each'] !== undefined ||
       before.means['all'] !== undefined ||
       before.means['piece'] !== undefined ||
+      before.means['pack'] !== undefined ||
       /^(,|\.|\(|-|no|now|is|are|was|all|n|and|&|not|actually|meant|mean|its|it's|be|it|that|sorry|price|prices|\/)$/.test(before.text));
   if (!afterPrice) return undefined;
   if (before.text === 'not') return undefined;

@@ -45,6 +45,7 @@ export const goodsQuestions: Forms = [
       `(is|are|will|has|have) ${anything} dry (yet|by|in time|enough|now)?`,
       `(do|should|when) (we|i) ${anything} (hang|dry|check) ${anything}`,
     ],
+    /\bwhen\b.*\b(order|event|wedding|job|one)\b(?!.*\bdry\b)/,
   ],
   [
     'orderBy',

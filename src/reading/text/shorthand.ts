@@ -17,6 +17,14 @@ const full: Readonly<Record<string, string>> = {
   cud: 'could',
   pcd: 'priced',
   dn: 'done',
+  wots: "what's",
+  wats: "what's",
+  wot: 'what',
+  wat: 'what',
+  hw: 'how',
+  wen: 'when',
+  wens: "when's",
+  whn: 'when',
 };
 
 // "bouts r done": an r that belongs to no amount of rand.

@@ -8,7 +8,7 @@ export const pieceWords: Readonly<Record<PieceKind, readonly string[]>> = {
   buttonhole, button hole, button-hole, buttonhole piece, buttonhole flower, boutonniere, boutonnière, boutineer, boutonier,
   boutonnier, boutonnaire, boutineere, bout, boutt, bh, bh's, b/h, b/hole, bout piece, lapel, lapel piece, lapel flower, lapel pin flower,
   lapel pc, lapel spray, lapel bloom, lapel posy, lapel bit, coat flower, jacket flower, jacket piece, boutonniere piece, pocket
-  flower, pocket boutonniere, pocket square flower, pocket piece, pocket square, b-hole, bhole, btnhole, btn hole, b hole
+  flower, pocket boutonniere, pocket square flower, pocket piece, pocket square, b-hole, bhole, btnhole, btn hole, b hole, b'hole
 `),
   'wrist corsage': wordList(`
   wrist corsage, wristlet, wc, wrist, wrist piece, wrist flower, wrist cors, wristlet corsage, bracelet corsage, corsage bracelet
