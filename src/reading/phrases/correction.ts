@@ -12,6 +12,8 @@ import { didWord, doneWord } from '../progress/done-words.ts';
 import type { Part } from '../text/message.ts';
 
 const doneForm = pattern(`(${doneWord}|${didWord}|to go|left|broke|broken|snapped|pending|remaining|dropped)`);
+// "another dozen bouts wired up" is work, not more of the order.
+const stepAfter = pattern('<count> (more)? (<piece>)? (are|is|now|all)? (wired|taped|glued|prepped|conditioned|stripped|sprayed|ribboned)');
 const notForStudio =
   /^(cooler|fridge|van|meeting|lunch|invoice|room|bay|code|rent|flight|phone|dentist|bins|bin|alarm|heating|delivery|parking|market|coffee|train|landlord|address|wifi)$/;
 
@@ -32,6 +34,7 @@ const readPart = (reader: Reader, part: Part): Finding[] => {
   if (factor !== undefined) return [found(reader, part.start, part.end, [factor.fact])];
   const moved = dateChange(reader, part);
   if (moved !== undefined) return [moved];
+  if (stepAfter.in(tokens, part.start, part.end) !== undefined) return [];
   const doneAt = doneForm.in(tokens, part.start, part.end);
   const strong = strongMarkers.some((marker) => marker.in(tokens, part.start, part.end) !== undefined);
   const old = stretch.some((token) => token.text === 'not');

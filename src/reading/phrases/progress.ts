@@ -27,7 +27,14 @@ import type { Token } from '../text/token.ts';
 // "we did 200 last year" is another job.
 const otherJob = pattern('(last|previous) (year|time|week|month|season|wedding|one|event|summer|spring|winter|autumn|christmas|job)');
 
+// "box 3 packed", "crown no 2 done": a number that names one thing.
+const labels =
+  /^(no|number|box|table|tray|crate|batch|round|week|day|order|job|bay|van|page|step|stage|phase|part|event|wedding|room|shelf|bucket)$/;
+const named = ({ tokens }: Reader, match: Match): boolean =>
+  tokens[match.start]?.number !== undefined && labels.test(tokens[match.start - 1]?.text ?? '');
+
 const acceptsAfter = (reader: Reader, match: Match): boolean => {
+  if (named(reader, match) || reader.tokens[match.end]?.text === 'each') return false;
   if ([match.end, match.end - 1].some((index) => otherJob.at(reader.tokens, index, reader.tokens.length) !== undefined)) return false;
   // "8 corsages done 7 bouts done": the second number counts the kind behind it.
   const numbered = reader.tokens[match.end - 1]?.number !== undefined && reader.tokens[match.end]?.means['piece'] !== undefined;
@@ -51,7 +58,22 @@ const future = (reader: Reader, part: Part, before: number): boolean =>
 // "six buttonholes done" is six, not all of them.
 const describing = /^(of|more|x|dried|fresh|other)$/;
 const someOf = /^(both|of|more|last|another|a|some|most|few|couple|half|third|quarter|quarters|thirds|not|hardly|nearly|almost|no|none)$/;
+const exceptions = /^(bar|except|apart|excluding|minus|save|barring)$/;
+const leavesOut = (tokens: readonly Token[], at: number): boolean => {
+  const [word, next] = [tokens[at]?.text ?? '', tokens[at + 1]];
+  return next?.number === undefined && (exceptions.test(word) || (word === 'but' && /^(the|a|for|not|my|our)$/.test(next?.text ?? '')));
+};
 const partial = (tokens: readonly Token[], match: Match, fact: Unworded): boolean => {
+  const before = tokens[match.start - 1];
+  // "5 corsages half made" says how far five of them are; "all done bar the crown" is not all.
+  if (
+    fact.fact === 'made' &&
+    fact.fraction !== undefined &&
+    before?.means['piece'] !== undefined &&
+    tokens[match.start - 2]?.number !== undefined
+  )
+    return true;
+  if (fact.fact === 'made' && fact.all === true && leavesOut(tokens, match.end)) return true;
   if (fact.fact !== 'made' || fact.all !== true || fact.of !== undefined || fact.count !== undefined) return false;
   const [near, far] = [tokens[match.start - 1], tokens[match.start - 2]];
   return (
@@ -61,6 +83,9 @@ const partial = (tokens: readonly Token[], match: Match, fact: Unworded): boolea
     (/^(the|of|those|these|our|my)$/.test(near?.text ?? '') && someOf.test(far?.text ?? ''))
   );
 };
+
+// "32 made in total": told together, so it is the whole.
+const saysWhole = (token: Token): boolean => /^(in total|in all|all told|all up)$/.test(token.text);
 
 const findPart = (reader: Reader, part: Part): Finding[] => {
   const { tokens } = reader;
@@ -93,7 +118,7 @@ const findPart = (reader: Reader, part: Part): Finding[] => {
   const but = allBut.in(tokens, part.start, part.end) ?? allButFirst.in(tokens, part.start, part.end);
   const counted = but !== undefined && reader.tokens[but.start - 1]?.number !== undefined; // "30 done but 2 need redoing"
   if (but !== undefined && !counted) take(but, [{ fact: 'left', count: amountOf(but.kept['n']), ...pieceIn(but) }]);
-  const whole = cumulative.in(tokens, part.start, part.end) !== undefined;
+  const whole = cumulative.in(tokens, part.start, part.end) !== undefined || tokens.slice(part.start, part.end).some(saysWhole);
   const list = listBeforeDone(reader, part, open);
   const total = whole ? { total: true as const } : {};
   if (list !== undefined && !future(reader, part, list.match.start))

@@ -35,7 +35,9 @@ export const sharesByKind = (reader: Reader): Finding[] => {
   const parts = matches.map((match) => match.kept['s']?.number?.parts ?? []);
   const shares = parts.every(([count = 1, of = 0, third]) => third === undefined && count <= of);
   const noDay = parts.some(([count = 0, of = 0]) => of > 31 || (count > 12 && of > 12));
-  if (!shares || !noDay || reader.tokens.some((token) => priced.some((tag) => token.means[tag] !== undefined))) return [];
+  // "corsages 6/6" and nothing else: all six.
+  const complete = parts.length > 0 && parts.every(([count, of]) => count === of) && reader.tokens.length <= 3 * parts.length;
+  if (!shares || !(noDay || complete) || reader.tokens.some((token) => priced.some((tag) => token.means[tag] !== undefined))) return [];
   return matches.map((match, at) => {
     const [count = 0, of = 0] = parts[at] ?? [];
     return found(reader, match.start, match.end, [
