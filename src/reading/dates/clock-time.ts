@@ -75,6 +75,17 @@ const opening = (match: Match): string | undefined => {
   return at(hour % 12 === 0 ? 12 : hour + 12 <= last ? hour + 12 : hour, 0);
 };
 
+// "from 12 to 4", "from 2 to 6": hours, when no kind of piece is named.
+const hours = pattern('from (<h:count> (to|till|til|until|-) <count>|<r:range>)');
+const fromHours = (tokens: readonly Token[], index: number): TimeRead | undefined => {
+  const match = hours.at(tokens, index, tokens.length);
+  const range = match?.kept['r']?.number;
+  const small = range?.form === 'plain' && Number(range.max) <= 12;
+  const hour = small ? Number(range.amount) : hourOf(match?.kept['h']);
+  if (match === undefined || hour === undefined || hour < 1 || tokens.some((token) => token.means['piece'] !== undefined)) return undefined;
+  return { start: index, end: match.end, time: at(of24(hour), 0) };
+};
+
 // What may not follow a bare hour: it would be a count or a price.
 const counted = ['each', 'piece', 'included', 'onTop', 'taxName', 'taxWord', 'pack', 'ingredient', 'bench', 'role'];
 const standsAlone = (tokens: readonly Token[], end: number): boolean => {
@@ -112,6 +123,8 @@ export const timeAt = (reader: Reader, index: number, besideDate: boolean): Time
   const span = between.at(tokens, index, tokens.length);
   const first = span === undefined || !besideDate ? undefined : opening(span);
   if (span !== undefined && first !== undefined) return { start: index, end: span.end, time: first };
+  const opened = besideDate ? fromHours(tokens, index) : undefined;
+  if (opened !== undefined) return opened;
   const match = forms.at(tokens, index, tokens.length);
   if (match !== undefined) {
     const word = noonWords[tokens[match.end - 1]?.text ?? ''];

@@ -20,6 +20,9 @@ export const weekendAround = (day: Day): readonly Day[] => {
 };
 
 const weekendOf = pattern('(the)? (weekend|wkend|wknd) (of|around|near|nearest)? (the)? (<d:ordinal>|<d:plain>) (of)? <m:month>');
+const weekOf = pattern(
+  '(the)? (week|wk|w / c|w / e) (of|commencing|beginning|starting|ending)? (the)? (<d:ordinal>|<d:plain>) (of)? <m:month>',
+);
 const comingWeekend = pattern('(this|next|this coming|coming) (weekend|wkend|wknd)');
 const weekOfMonth = pattern('(the)? (<ordinal>|first|second|third|last) (week|wk|weekend|wkend) (of|in) (the)? <m:month>');
 const nextMonth = pattern('(next month|month after next)');
@@ -35,6 +38,15 @@ export const narrowed = (tokens: readonly Token[], index: number, context: Readi
   if (around !== undefined) {
     const day = build(context, monthOfToken(around.kept['m']), asDay(around.kept['d']) ?? 0, undefined);
     return day === undefined ? { start: index, end: around.end, days: [] } : asked(around.end, weekendAround(day));
+  }
+  const inWeek = weekOf.at(tokens, index, tokens.length);
+  const said = inWeek === undefined ? undefined : build(context, monthOfToken(inWeek.kept['m']), asDay(inWeek.kept['d']) ?? 0, undefined);
+  if (inWeek !== undefined && said !== undefined) {
+    const monday = addDays(said, 1 - weekdayNumber(said));
+    return asked(
+      inWeek.end,
+      [5, 6, 7].map((weekday) => addDays(monday, weekday - 1)),
+    );
   }
   const coming = comingWeekend.at(tokens, index, tokens.length);
   if (coming !== undefined) {

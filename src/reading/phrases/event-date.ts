@@ -76,7 +76,10 @@ const ofWhat = (reader: Reader, read: DateRead): FactOf<'date'>['of'] => {
 const timeNear = (reader: Reader, reads: readonly DateRead[], confident: boolean): TimeRead | undefined => {
   for (let index = 0; index < reader.tokens.length; index++) {
     if (!reader.free(index) || reads.some((read) => read.start <= index && index < read.end)) continue;
-    const beside = confident && reads.some((read) => index - read.end >= 0 && index - read.end <= 5);
+    const ahead = reader.tokens[index]?.text === 'from' ? 7 : 0;
+    const beside =
+      confident &&
+      reads.some((read) => (index >= read.end && index - read.end <= 5) || (index < read.start && read.start - index <= ahead));
     const time = timeAt(reader, index, beside);
     if (time !== undefined) return time;
   }

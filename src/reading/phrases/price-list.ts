@@ -142,6 +142,11 @@ const find = (reader: Reader): Finding[] => {
     if (someone.at(reader.tokens, part.start, part.end) !== undefined && !tokens.some((token) => token.means['pack'] !== undefined))
       continue;
     const known = knowsItem(tokens, reader.context.items);
+    if (
+      !known &&
+      tokens.some((token) => token.means['month'] !== undefined || /^(event|wedding|ceremony|party|reception)$/.test(token.text))
+    )
+      continue;
     if (!known && someOrder.at(reader.tokens, part.start, part.end) !== undefined) continue;
     const pack = findPack(reader.tokens, part.start, part.end);
     const packed = pack.per !== undefined || pack.size !== undefined;
