@@ -11,6 +11,7 @@ export interface WorkingLine {
   readonly formula: string; // "25 × 100 ÷ 120"
   readonly exact: string; // cut at six decimals, "…" where digits are left out
   readonly printed: string; // with the currency's decimals; parts add up to their totals
+  readonly shared?: true; // a coin more or less than rounding alone would give, so that the parts add up
 }
 
 const shownDecimals = 6;
@@ -77,6 +78,7 @@ export const workingOf = (line: PricedLine, currency: string): readonly WorkingL
       formula: formulas[part],
       exact: exactly(exact[part]),
       printed: fixedMoney(printed[part], currency),
+      ...(fixedMoney(exact[part], currency) === fixedMoney(printed[part], currency) ? {} : { shared: true as const }),
     })),
     { part: 'head maths', formula: headFormula(quoted, line.rules), exact: exactly(head), printed: fixedMoney(head, currency) },
   ];

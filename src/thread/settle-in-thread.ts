@@ -8,6 +8,7 @@ import { problem } from '../values/result.ts';
 import { correctedCount, linesMeant } from './apply-change.ts';
 import { kindsMeant } from './apply-progress.ts';
 import type { EventState, OrderLine } from './event.ts';
+import { isMissing, kindInOrder } from './kind-in-order.ts';
 import { settleSpent } from './settle-spent.ts';
 
 type Settled =
@@ -18,7 +19,10 @@ type Settled =
 const settled = (fact: Fact): Settled => ({ kind: 'fact', fact });
 
 /** `beside`: all facts of the message, since "40 buttonholes, made 12" settles its own question. */
-export const settleInThread = (state: EventState, fact: Fact, beside: readonly Fact[]): Settled => {
+export const settleInThread = (state: EventState, said: Fact, beside: readonly Fact[]): Settled => {
+  const fact = ofKindHeld(state, said);
+  if (fact.fact === 'material' && fact.piece && isMissing(state.lines, fact.piece) && !beside.some((other) => names(other, fact.piece)))
+    return noSuchPiece(state, fact.piece);
   if (fact.fact === 'change') return settleChange(state, fact);
   if (fact.fact === 'made' || fact.fact === 'broke' || fact.fact === 'left') return settleProgress(state, fact, beside);
   if (fact.fact === 'actual') {
@@ -28,17 +32,34 @@ export const settleInThread = (state: EventState, fact: Fact, beside: readonly F
   return settled(fact);
 };
 
+const names = (fact: Fact, piece: PieceKind | undefined): boolean => fact.fact === 'pieces' && fact.piece === piece;
+
+const noSuchPiece = (state: EventState, piece: PieceKind): Settled => ({
+  kind: 'problem',
+  problem: problem('no-such-piece', { piece, known: kindsMeant(state, undefined) }),
+});
+
+/** "Corsages" said of an order of wrist corsages mean those. */
+const ofKindHeld = (state: EventState, fact: Fact): Fact => {
+  if (!('piece' in fact) || fact.piece === undefined || fact.fact === 'pieces') return fact;
+  const piece = kindInOrder(state.lines, fact.piece);
+  if (piece === fact.piece) return fact;
+  return fact.fact === 'change' && fact.what === 'piece' ? { ...fact, piece, from: piece } : { ...fact, piece };
+};
+
 const settleChange = (state: EventState, change: FactOf<'change'>): Settled => {
   if (change.what === 'number') return settleBareNumber(state, change);
   const kinds = kindsMeant(state, undefined);
   if ((change.what === 'made' || change.what === 'broke') && !change.piece && kinds.length > 1)
     return askPiece(change, kinds, (piece) => ({ ...change, piece }));
+  if ((change.what === 'piece' || change.what === 'material') && change.piece && isMissing(state.lines, change.piece))
+    return noSuchPiece(state, change.piece);
   if (change.what !== 'count') return settled(change);
   const meant = linesMeant(state, change.piece);
   if (meant.length === 1) return settled(change);
   if (meant.length > 1) return askWhichLine(meant, change);
   if (change.piece && (change.by !== undefined || change.times !== undefined) && kinds.length > 0) {
-    return { kind: 'problem', problem: problem('no-such-piece', { piece: change.piece, known: kinds }) };
+    return noSuchPiece(state, change.piece);
   }
   if (!change.piece && kinds.length > 1) return askPiece(change, kinds, (piece) => ({ ...change, piece }));
   return settled(change.piece ? change : { ...change, piece: kinds[0] ?? 'unspecified' });

@@ -7,7 +7,7 @@ import { type Price, priceAt } from './price-at.ts';
 
 // "labour 8 each", "delivery $20", "deposit 200": the price of something else.
 const notOfPieces =
-  /^(labour|labor|wage|wages|delivery|postage|setup|sundries|sundry|deposit|wholesale|courier|petrol|parking|bunch|tip|shipping|install|travel|fuel|rent)$/;
+  /^(stems?|flowers|ribbon|ribbons|pins|labour|labor|wage|wages|delivery|postage|setup|sundries|sundry|deposit|wholesale|courier|petrol|parking|bunch|tip|shipping|install|travel|fuel|rent)$/;
 const ofElse = (reader: Reader, start: number): boolean => {
   const near = reader.tokens[start - 1];
   const at = near !== undefined && /^(is|are|at|:|of|-|=|was)$/.test(near.text) ? start - 2 : start - 1;

@@ -27,6 +27,7 @@ export const commands = [
   'pin-on sheet',
   'try <number> (to|and|-) <number>',
   'try <number>',
+  'try (the|our|my|all the)? <piece> (at|for|from|between)? <number> <any>{0,6}',
   'try <number> <any>{0,6}',
   'price ladder',
   'ladder <any>{0,5}',

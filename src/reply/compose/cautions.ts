@@ -5,10 +5,11 @@ import { type Caution, cautionsFor, cautionWords } from '../../handbook/cautions
 import { type Hazard, hazards, hazardsIn } from '../../handbook/hazard-words.ts';
 import { cautionsSaid } from '../../handover/work-at-hand.ts';
 import type { Fact } from '../../reading/fact.ts';
-import type { Answer } from '../answer.ts';
+import type { Answer, Manner } from '../answer.ts';
 import type { Block, Line } from '../reply.ts';
 import { lineToText } from '../reply-to-text.ts';
-import { text } from '../span.ts';
+import { joined, text } from '../span.ts';
+import { factWords } from '../words/facts.ts';
 
 const most = 2; // in one reply; the others wait for the next
 
@@ -62,7 +63,16 @@ const heardWords: { readonly [hazard in Hazard]: string } = {
 /** Words that only told of a hazard get a short answer. */
 const heardBlocks = (answer: Answer): readonly Block[] => {
   const heard = (answer.hazards ?? heardNow(answer)).map((hazard) => heardWords[hazard]);
-  return [{ block: 'answer', line: heard.length > 0 ? text`Noted: ${heard.join(', ')}.` : text`Noted.` }];
+  if (heard.length > 0) return [{ block: 'answer', line: text`Noted: ${heard.join(', ')}.` }];
+  const said = answer.stated.flatMap((fact) => saidWords(fact, answer.manner));
+  return [{ block: 'answer', line: said.length > 0 ? text`Noted: ${joined(said, ', ')}.` : text`Noted.` }];
+};
+
+const saidWords = (fact: Fact, manner: Manner): readonly Line[] => {
+  if (fact.fact === 'tax' || fact.fact === 'price' || fact.fact === 'material') return [factWords(fact, manner)];
+  return fact.fact === 'change' && typeof fact.to === 'string' && (fact.what === 'tax' || fact.what === 'material')
+    ? [text`${fact.what} ${fact.to}`]
+    : [];
 };
 
 /** The reply so far with the cautions it has to carry, and their ids. */

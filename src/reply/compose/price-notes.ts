@@ -1,5 +1,5 @@
 // What stands behind a price and must not stay hidden: rules of this event alone, what the material or a coming change does to the tax, a total's shares,
-// a minimum not reached, the cash total, the other end of a range.
+// a minimum not reached, the cash total, the other end of a range, a number said roughly.
 
 import { cashTotal } from '../../pricing/cash-total.ts';
 import { hasPriceRange } from '../../pricing/order-of-event.ts';
@@ -10,8 +10,9 @@ import { printNumber } from '../../values/money.ts';
 import type { Answer, Manner } from '../answer.ts';
 import type { Line } from '../reply.ts';
 import { joined, moneySpan, strong, text } from '../span.ts';
+import { grouped } from '../words/counts.ts';
 import { fullDate } from '../words/dates.ts';
-import { pieceName } from '../words/names.ts';
+import { counted, pieceName } from '../words/names.ts';
 import { rateWords } from '../words/order.ts';
 
 export const priceNotes = (priced: PricedOrder, answer: Answer): readonly Line[] => [
@@ -63,6 +64,16 @@ const taxNotes = (priced: PricedOrder, { event, manner }: Answer): readonly Line
   return notes;
 };
 
+/** A range or a rough number was said; the figures are for one. */
+const countNotes = ({ lines }: Answer['event'], { says }: Manner): readonly Line[] =>
+  lines.flatMap((line) => {
+    if (line.countMax !== undefined)
+      return [
+        text`Worked out for ${counted(line.count, line.piece, says)}, the fewest of ${grouped(line.count)} to ${grouped(line.countMax)}.`,
+      ];
+    return line.approx ? [text`Worked out for exactly ${counted(line.count, line.piece, says)}, as about that many was said.`] : [];
+  });
+
 /** A minimum is the studio's own figure, held against the price as it is quoted. */
 const minimumBasis = { included: ', both with the tax in', 'on top': ', both before tax', none: '' } as const;
 
@@ -76,6 +87,7 @@ const orderNotes = (priced: PricedOrder, answer: Answer): readonly Line[] => {
         text`${moneySpan(manner.money(line.quotedEach))} is below your minimum of ${moneySpan(manner.money(line.belowMinimum))} for a ${pieceName(line.piece, manner.says)}${minimumBasis[line.tax.basis.value]}.`,
       );
   }
+  notes.push(...countNotes(event, manner));
   const cash = cashTotal(priced);
   if (cash) notes.push(text`Paid in cash: ${moneySpan(manner.money(cash))}.`);
   if (hasPriceRange(event)) {

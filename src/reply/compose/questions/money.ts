@@ -105,7 +105,9 @@ const count: Respond = (_question, { event, manner }) => {
 const working = withPrice(({ priced }, { manner }) =>
   priced.lines.flatMap((line, index): Block[] => {
     const title = text`Working for one of the ${line.count} ${plural(line.piece, manner.says)}, rounded once at the end`;
-    const rows = workingOf(line, priced.currency).map((row) => [
+    const chain = workingOf(line, priced.currency);
+    const shared = chain.filter((row) => row.shared).map((row) => partName(row.part));
+    const rows = chain.map((row) => [
       plainLine(partName(row.part)),
       plainLine(row.formula),
       plainLine(row.exact),
@@ -124,6 +126,9 @@ const working = withPrice(({ priced }, { manner }) =>
         ],
         rows,
       },
+      ...(shared.length === 0
+        ? []
+        : [{ block: 'assumed' as const, line: text`The last coin is placed so that the parts add up: ${shared.join(', ')}.` }]),
     ];
   }),
 );

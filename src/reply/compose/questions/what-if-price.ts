@@ -16,7 +16,7 @@ import type { Problem } from '../../../values/problem.ts';
 import type { Answer } from '../../answer.ts';
 import type { Block, Line } from '../../reply.ts';
 import { moneySpan, plainLine, strong, text } from '../../span.ts';
-import { counted, pieceName } from '../../words/names.ts';
+import { counted, pieceName, plural } from '../../words/names.ts';
 import { basisWords } from '../../words/order.ts';
 import { problemLine } from '../../words/problems.ts';
 import { budgetBlocks } from '../budget.ts';
@@ -83,8 +83,13 @@ export const ladderBlocks: Respond = (question, answer) => {
   if (!rows.ok) return problemBlocks(rows.problem, answer);
   const timed = rows.value.some((row) => row.minutesPaid !== undefined);
   const pieces = event.lines.reduce((count, line) => count + line.count, 0);
+  const moved = question.piece ?? event.lines[0]?.piece ?? 'unspecified';
+  const several = event.lines.length > 1;
   return [
     { block: 'answer', line: text`${ladderName(event, manner.says)}, ${basisWords(terms.value.tax)}: what each price leaves.` },
+    ...(several
+      ? [{ block: 'line' as const, line: text`Only the ${plural(moved, manner.says)} change price; the rest stay as they are.` }]
+      : []),
     {
       block: 'table',
       caption: 'What each price leaves',
@@ -93,12 +98,15 @@ export const ladderBlocks: Respond = (question, answer) => {
         { title: 'stems', align: 'right' },
         ...(timed ? [{ title: 'min paid', align: 'right' as const }] : []),
         { title: `to spend, ${pieces}`, align: 'right' },
+        ...(several ? [{ title: 'client pays', align: 'right' as const }] : []),
       ],
-      rows: rows.value.map((row) => ladderRow(row, timed, answer)),
+      rows: rows.value.map((row) => [...ladderRow(row, timed, answer), ...(several ? [totalOf(row, answer)] : [])]),
     },
     storedNothing,
   ];
 };
+
+const totalOf = ({ priced }: LadderRow, { manner }: Answer): Line => (priced ? [moneySpan(manner.money(priced.all.printed.price))] : []);
 
 const ladderName = (event: EventState, says: Answer['manner']['says']): Line =>
   text`${event.lines.map((line) => counted(line.count, line.piece, says)).join(', ')}`;
