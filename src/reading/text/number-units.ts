@@ -3,6 +3,7 @@
 import { decimal } from '../../values/decimal.ts';
 import { beforeDollar, codesAfter, codesBefore, dollarWords, notes, signs } from '../words/currency-words.ts';
 import { durations, lengths, onlyGlued, weights } from '../words/measure-words.ts';
+import { clockTime } from './clock-words.ts';
 import { tidyAmount } from './numeral.ts';
 import { type NumberRead, none, type Token } from './token.ts';
 
@@ -20,30 +21,6 @@ const money = (number: NumberRead, currency: string | undefined, symbol?: string
 };
 
 const hundredth = (number: NumberRead): NumberRead => ({ ...number, amount: decimal(number.amount).dividedBy(100).toFixed() });
-
-// "4.30pm", "4 pm", "16:30", "2 o'clock"
-const clockTime = (tokens: readonly Token[], index: number): Unit | undefined => {
-  const token = tokens[index];
-  const number = token?.number;
-  if (token === undefined || number === undefined || (number.form !== 'plain' && number.form !== 'time')) return undefined;
-  const shape = /^(\d{1,2})(?:[:.](\d{2}))?$/.exec(token.text);
-  if (shape === null && number.worded !== true) return undefined;
-  const hour = Number(shape?.[1] ?? number.amount);
-  const minute = Number(shape?.[2] ?? 0);
-  if (hour > 12 || hour === 0 || minute > 59) return undefined;
-  let next = index + 1;
-  if (tokens[next]?.text === "o'clock" || tokens[next]?.text === 'oclock') {
-    next += 1;
-    if (!/^(am|pm)$/.test(tokens[next]?.text ?? ''))
-      return { number: { form: 'time', amount: '', parts: [hour, minute], vague: 'time of day' }, next };
-  }
-  const half = tokens[next]?.text ?? '';
-  const dotted = (half === 'a' || half === 'p') && tokens[next + 1]?.text === '.' && tokens[next + 2]?.text === 'm';
-  if (!/^(am|pm)$/.test(half) && !dotted) return undefined;
-  const afternoon = half.startsWith('p');
-  const of24 = (hour % 12) + (afternoon ? 12 : 0);
-  return { number: { form: 'time', amount: '', parts: [of24, minute] }, next: next + (dotted ? 3 : 1) };
-};
 
 const ordinal = (tokens: readonly Token[], index: number): Unit | undefined => {
   const [token, suffix] = [tokens[index], tokens[index + 1]];

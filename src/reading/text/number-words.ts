@@ -2,101 +2,9 @@
 // "one" standing for a thing ("this one") and "a" alone stay words.
 
 import { type Decimal, decimal } from '../../values/decimal.ts';
+import { ordinalWords } from './ordinal-words.ts';
 import { type NumberRead, none, type Token } from './token.ts';
-
-const small: Readonly<Record<string, number>> = {
-  zero: 0,
-  one: 1,
-  two: 2,
-  three: 3,
-  four: 4,
-  five: 5,
-  six: 6,
-  seven: 7,
-  eight: 8,
-  nine: 9,
-  ten: 10,
-  eleven: 11,
-  twelve: 12,
-  thirteen: 13,
-  fourteen: 14,
-  fourty: 40,
-  fifteen: 15,
-  sixteen: 16,
-  seventeen: 17,
-  eighteen: 18,
-  nineteen: 19,
-  twenty: 20,
-  thirty: 30,
-  forty: 40,
-  fifty: 50,
-  sixty: 60,
-  seventy: 70,
-  eighty: 80,
-  ninety: 90,
-};
-const dozens = new Set(['dozen', 'dozens', 'doz', 'dz', 'dzn']);
-const scales: Readonly<Record<string, number>> = {
-  hundred: 100,
-  hundreds: 100,
-  thousand: 1000,
-  grand: 1000,
-  gross: 144,
-  score: 20,
-  k: 1000,
-};
-const articles = new Set(['a', 'an']);
-// After these "one" is a thing, not a number.
-const beforeThing = new Set([
-  'this',
-  'that',
-  'the',
-  'which',
-  'every',
-  'each',
-  'another',
-  'no',
-  'any',
-  'other',
-  'first',
-  'last',
-  'next',
-  'wrist',
-  'pin',
-  'big',
-  'bigger',
-  'small',
-  'smaller',
-  'march',
-  'april',
-  'june',
-  'july',
-  'august',
-  'september',
-  'october',
-  'november',
-  'december',
-  'january',
-  'february',
-  'may',
-  'saturday',
-  'friday',
-  'sunday',
-  'same',
-  'right',
-  'good',
-  'new',
-  'old',
-  'second',
-]);
-
-const value = (token: Token | undefined): number | undefined => {
-  if (token === undefined) return undefined;
-  if (token.kind === 'word') return Object.hasOwn(small, token.text) ? small[token.text] : undefined;
-  return undefined;
-};
-const scaleOf = (token: Token | undefined): number | undefined =>
-  token?.kind === 'word' && Object.hasOwn(scales, token.text) ? scales[token.text] : undefined;
+import { articles, beforeThing, isDozen, scaleOf, tensAndUnits, value } from './worded-numbers.ts';
 
 interface Joined {
   readonly amount: Decimal;
@@ -104,22 +12,6 @@ interface Joined {
   readonly dozen: boolean;
   readonly approx: boolean;
 }
-
-const skipHyphen = (tokens: readonly Token[], index: number): number => {
-  const token = tokens[index];
-  return token?.text === '-' && token.glued && tokens[index + 1]?.glued === true ? index + 1 : index;
-};
-
-// "twenty five", "ninety-nine": a ten and a unit.
-const tensAndUnits = (tokens: readonly Token[], start: number): { amount: number; next: number } | undefined => {
-  const first = value(tokens[start]);
-  if (first === undefined) return undefined;
-  const after = skipHyphen(tokens, start + 1);
-  const second = value(tokens[after]);
-  if (first >= 20 && first % 10 === 0 && second !== undefined && second > 0 && second < 10)
-    return { amount: first + second, next: after + 1 };
-  return { amount: first, next: start + 1 };
-};
 
 const andHalf = (tokens: readonly Token[], index: number): number => {
   if (tokens[index]?.text !== 'and' && tokens[index]?.text !== '&') return 0;
@@ -141,8 +33,6 @@ const dozenFrom = (tokens: readonly Token[], index: number, amount: Decimal, app
   }
   return { amount: dozen, length: index, dozen: true, approx };
 };
-
-const isDozen = (token: Token | undefined): boolean => token?.kind === 'word' && dozens.has(token.text);
 
 // A leading numeral, number word, "a", "half" or "a couple", before dozen or a scale.
 const head = (tokens: readonly Token[], start: number): { amount: Decimal; next: number; worded: boolean; approx: boolean } | undefined => {
@@ -203,46 +93,6 @@ const join = (tokens: readonly Token[], start: number): (Joined & { worded: bool
   }
   if (!first.worded) return undefined;
   return { amount: first.amount, length: next, dozen: false, approx: first.approx, worded: true };
-};
-
-const ordinalUnits: Readonly<Record<string, number>> = {
-  first: 1,
-  second: 2,
-  third: 3,
-  fourth: 4,
-  fifth: 5,
-  sixth: 6,
-  seventh: 7,
-  eighth: 8,
-  ninth: 9,
-};
-const ordinalTens: Readonly<Record<string, number>> = {
-  tenth: 10,
-  eleventh: 11,
-  twelfth: 12,
-  thirteenth: 13,
-  fourteenth: 14,
-  fifteenth: 15,
-  sixteenth: 16,
-  seventeenth: 17,
-  eighteenth: 18,
-  nineteenth: 19,
-  twentieth: 20,
-  thirtieth: 30,
-};
-
-// "twenty-second of may", "the tenth": a day of the month in words. "first" and "second" alone mean too much else.
-const ordinalWords = (tokens: readonly Token[], start: number): { day: number; next: number } | undefined => {
-  const text = tokens[start]?.text ?? '';
-  if (text === 'twenty' || text === 'thirty') {
-    const at = skipHyphen(tokens, start + 1);
-    const unit = ordinalUnits[tokens[at]?.text ?? ''];
-    return unit === undefined ? undefined : { day: (text === 'twenty' ? 20 : 30) + unit, next: at + 1 };
-  }
-  const day =
-    ordinalTens[text] ??
-    (tokens[start + 1]?.text === 'of' && !/^(the|all|them)$/.test(tokens[start + 2]?.text ?? '') ? ordinalUnits[text] : undefined);
-  return day === undefined ? undefined : { day, next: start + 1 };
 };
 
 /** The tokens with every number in words joined into one number token. */

@@ -1,0 +1,44 @@
+// A day of the month in words: "the tenth", "twenty-second of may".
+
+import type { Token } from './token.ts';
+import { skipHyphen } from './worded-numbers.ts';
+
+const ordinalUnits: Readonly<Record<string, number>> = {
+  first: 1,
+  second: 2,
+  third: 3,
+  fourth: 4,
+  fifth: 5,
+  sixth: 6,
+  seventh: 7,
+  eighth: 8,
+  ninth: 9,
+};
+const ordinalTens: Readonly<Record<string, number>> = {
+  tenth: 10,
+  eleventh: 11,
+  twelfth: 12,
+  thirteenth: 13,
+  fourteenth: 14,
+  fifteenth: 15,
+  sixteenth: 16,
+  seventeenth: 17,
+  eighteenth: 18,
+  nineteenth: 19,
+  twentieth: 20,
+  thirtieth: 30,
+};
+
+// "twenty-second of may", "the tenth": a day of the month in words. "first" and "second" alone mean too much else.
+export const ordinalWords = (tokens: readonly Token[], start: number): { day: number; next: number } | undefined => {
+  const text = tokens[start]?.text ?? '';
+  if (text === 'twenty' || text === 'thirty') {
+    const at = skipHyphen(tokens, start + 1);
+    const unit = ordinalUnits[tokens[at]?.text ?? ''];
+    return unit === undefined ? undefined : { day: (text === 'twenty' ? 20 : 30) + unit, next: at + 1 };
+  }
+  const day =
+    ordinalTens[text] ??
+    (tokens[start + 1]?.text === 'of' && !/^(the|all|them)$/.test(tokens[start + 2]?.text ?? '') ? ordinalUnits[text] : undefined);
+  return day === undefined ? undefined : { day, next: start + 1 };
+};
