@@ -1,6 +1,6 @@
 // The steps of the make-ahead calendar as a florist would read them out.
 
-import type { PieceKind } from '../../handbook/pieces.ts';
+import type { Material, PieceKind } from '../../handbook/pieces.ts';
 import type { CalendarStep, StepName } from '../../planning/calendar-step.ts';
 import type { Manner } from '../answer.ts';
 import type { Line } from '../reply.ts';
@@ -67,6 +67,15 @@ export const countsWords = (counts: Counts, says: Says): Line =>
     ', ',
   );
 
+/** How boarded pieces wait, in the fewest words; the packing list says it in full with its sources. */
+const kept: Readonly<Record<Material, string>> = {
+  dried: 'cool, dark, dry',
+  preserved: 'cool, dark, dry',
+  artificial: 'clean, dry',
+  fresh: 'boxed, chilled',
+  mixed: 'cool, dry',
+};
+
 /** What the step's day holds or allows: pieces, drying days, conditioning hours, the hour of the event. */
 export const stepDetail = (step: CalendarStep, manner: Manner): Line => {
   const { says } = manner;
@@ -79,7 +88,7 @@ export const stepDetail = (step: CalendarStep, manner: Manner): Line => {
   if (step.plant) parts.push(text`${step.plant}`);
   if (step.time) parts.push(step.assumed ? text`${assumedSpan(`${step.time}, assumed`)}` : text`${step.time}`);
   if (step.step === 'decide the material') parts.push(text`last day to choose dried`);
-  if (step.step === 'boarded') parts.push(text`cool, dark, dry`);
+  if (step.step === 'boarded') parts.push(text`${step.material === undefined ? 'cool' : kept[step.material]}`);
   return joined(
     parts.filter((part) => part.length > 0),
     ', ',
