@@ -1,9 +1,9 @@
 // Every phrase reads its own examples; the help and the README show them, so they must be true.
 
 import { describe, expect, it } from 'vitest';
-import { explain } from './support/explain.ts';
 import { phrases } from '../../src/reading/phrases.ts';
 import { context } from './support/context.ts';
+import { explain } from './support/explain.ts';
 
 describe.each(phrases.filter((phrase) => phrase.examples.length > 0))('$name', (phrase) => {
   it.each(phrase.examples)('reads "%s"', (example) => {
