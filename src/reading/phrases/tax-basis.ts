@@ -120,6 +120,9 @@ const allFree = (reader: Reader, match: Match): boolean => {
 
 const noneOnTop = pattern('no <tax:tax> (on top|extra|to add)');
 
+// "25 each inc, tax 8.25%": the rate stands apart from where it goes.
+const rateAlone = pattern('<tax:tax> (rate)? (is|at|@|of|:|=)? <rate:percent>');
+
 const find = (reader: Reader): Finding[] => {
   const findings: Finding[] = [];
   let basis: string | undefined;
@@ -131,7 +134,14 @@ const find = (reader: Reader): Finding[] => {
       continue;
     }
     const read = taxAt(reader, index);
-    if (read === undefined) continue;
+    if (read === undefined) {
+      const alone = rateAlone.at(reader.tokens, index, reader.tokens.length);
+      if (alone === undefined || !allFree(reader, alone)) continue;
+      const rate = alone.kept['rate']?.number?.amount;
+      if (rate !== undefined) findings.push(found(reader, index, alone.end, [{ fact: 'tax', rate }]));
+      index = alone.end - 1;
+      continue;
+    }
     // Said twice the same way is said once: "45ea inc & 18ea inc".
     if (basis === read.fact.basis) findings.push({ start: index, end: read.match.end, facts: [] });
     else if (basis === undefined) findings.push(found(reader, index, read.match.end, [read.fact]));

@@ -26,8 +26,8 @@ const withHim = pattern(
   "(so|that's|thats|about)? <n:count> (people|folk|guests|men|guys|lads|wearers|wearing|of them|of us|heads){0,2} (<all>|total|in all|all up|wearing|in total)? (,|-|\\()? (counting|including|incl|inc|with|plus|and|<role> <included>|<role> included) (the)? (<role>)? (\\))?",
 );
 const othersAlone = (reader: Reader, part: Part): Finding | undefined => {
-  const sides = bothSides.at(reader.tokens, part.start, part.end);
-  if (sides?.end === part.end) {
+  const sides = bothSides.map((form) => form.at(reader.tokens, part.start, part.end)).find((match) => match?.end === part.end);
+  if (sides !== undefined) {
     const total = Number(sides.kept['n']?.number?.amount) + Number(sides.kept['m']?.number?.amount);
     return found(reader, part.start, part.end, [{ fact: 'wearers', wearers: [], total }]);
   }
@@ -100,11 +100,12 @@ const find = (reader: Reader): Finding[] => {
     const tokens = reader.tokens.slice(part.start, part.end);
     if (
       tokens.some(
-        (token) =>
+        (token, index) =>
           token.number?.form === 'money' ||
           (token.means['each'] !== undefined && token.text !== 'each' && token.text !== 'a piece') ||
           token.means['budget'] !== undefined ||
           token.means['other'] !== undefined ||
+          (/^(at|@)$/.test(token.text) && tokens[index + 1]?.number?.form === 'plain') ||
           token.number?.form === 'duration',
       )
     )

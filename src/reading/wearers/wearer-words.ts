@@ -12,7 +12,9 @@ export const countedBehind = pattern(
 // "groom side 12 men, bride side 9": how many on each side.
 const side =
   "(the)? (<word>|<role>) ('s)? (side|family|lot) (:|-|=|has|have|is)? <n:count> (men|wearing|people|of them|guys|guests|ladies|boys|family members)?";
-export const bothSides = pattern(`${side} (,|and|&|-|n|plus){0,2} ${side.replace('<n:', '<m:')}`);
+const sideBehind =
+  "<n:count> (men|people|guys|gents|guests|ladies|boys|wearing|of them)? (on|for|from)? (the)? (<word>|<role>|<owner>) ('s)? (side|family|lot)";
+export const bothSides = [side, sideBehind].map((one) => pattern(`${one} (,|and|&|-|n|plus){0,2} ${one.replace('<n:', '<m:')}`));
 export const andMore = pattern('(\\+|plus|and|&) (his|the|her)? <n:count> (\\) )? (men|lads|guys|boys|groomsmen)?');
 export const totalForms = [
   pattern(
