@@ -11,6 +11,8 @@ export interface Finding {
   readonly end: number; // one past the last
   /** The tokens it reads, when they do not lie together; else all from start to end. */
   readonly takes?: readonly number[];
+  /** Kept from every later phrase, and still named as unread. */
+  readonly held?: boolean;
   readonly facts?: readonly Fact[];
   readonly asks?: readonly Ask[];
   readonly problems?: readonly Problem[];

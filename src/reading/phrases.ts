@@ -6,6 +6,7 @@ import { correction } from './phrases/correction.ts';
 import { crew } from './phrases/crew.ts';
 import { eventDate } from './phrases/event-date.ts';
 import { eventTitle } from './phrases/event-title.ts';
+import { heldBack } from './phrases/held-back.ts';
 import { keeping } from './phrases/keeping.ts';
 import { materialSaid } from './phrases/material-said.ts';
 import { order } from './phrases/order.ts';
@@ -32,6 +33,8 @@ export const phrases: readonly Phrase[] = [
   priceList,
   recipe,
   crew,
+  // What is not meant for this order goes before what would be stored.
+  heldBack,
   correction,
   wearersList,
   progress,

@@ -53,6 +53,7 @@ const takenBy = (finding: Finding): readonly number[] => {
 export const readPhrases = (text: string, context: ReadingContext, list: readonly Phrase[] = phrases): TracedReading => {
   const message = openMessage(text);
   const taken: (string | undefined)[] = [];
+  const held = new Set<number>();
   const facts: Fact[] = [];
   const asks: Ask[] = [];
   const problems: Problem[] = [];
@@ -62,7 +63,10 @@ export const readPhrases = (text: string, context: ReadingContext, list: readonl
     for (const finding of phrase.find(reader)) {
       const tokens = takenBy(finding);
       if (tokens.some((index) => taken[index] !== undefined)) continue;
-      for (const index of tokens) taken[index] = phrase.name;
+      for (const index of tokens) {
+        taken[index] = phrase.name;
+        if (finding.held === true) held.add(index);
+      }
       facts.push(...(finding.facts ?? []));
       asks.push(...(finding.asks ?? []));
       problems.push(...(finding.problems ?? []));
@@ -76,7 +80,7 @@ export const readPhrases = (text: string, context: ReadingContext, list: readonl
   }
   return {
     facts,
-    unread: unreadWords(message, (index) => taken[index] === undefined),
+    unread: unreadWords(message, (index) => taken[index] === undefined || held.has(index)),
     asks,
     problems,
     trace,

@@ -1,0 +1,56 @@
+// Words that say a number is not this order's: another studio's, another time's, a wish's, a shelf's.
+
+import { pattern } from '../pattern.ts';
+
+const many = (sources: readonly string[]) => sources.map((source) => pattern(source));
+
+/** Another studio, or another time: what follows goes on with it. */
+export const elsewhere = many([
+  '(other|another|different|previous|old|rival|local|first|last|next|their|her|his|that) (florist|florists|flower shop|studio)',
+  '(florist|florists) (in town|down|up|round|next|across|nearby|said|says|quoted|quotes|charges|charged|wants|wanted|does|who)',
+  '(other|another|different|rival) (shop|place|vendor|company|seller)',
+  '(elsewhere|competitor|competitors|competition|someone else|somebody else|market stall|going rate|industry average)',
+  '(saw|seen|found|spotted|sells|selling) <any>{0,8} (online|on the web|on the internet|in a shop|in a magazine)',
+  "(<role>|sister|sisters|brother|cousin|friend|friends|mate|neighbour|colleague|sister's|friend's|cousin's) (had|paid|got|did) (about|around|only|like)? <number>",
+  "(last|previous) (year|year's|time|time's|season|season's|wedding|job|event|summer|spring|autumn|winter|client|bride|couple|one)",
+  '(usually|normally|generally|typically|ordinarily|mostly|used to|tend to|tends to|years ago|ages ago|months ago|back then|back in)',
+  'always (do|does|charge|charges|sell|quote|order|orders|get|gets|had)',
+  '(remember|recall) (when|that|the)',
+]);
+
+/** Only wished, feared or thought: the clause itself. */
+export const unreal = many([
+  '(imagine|imagining|hypothetically|in theory|theoretically|pretend|dreading|dreamt|dreamed)',
+  '(i|we|they|she|he) (thought|assumed|figured|guessed) <any>{0,4} <number>',
+  '(wish|wished|wishing|if only) <any>{0,3} <number>',
+  'would (be|have been) (nice|great|good|lovely|amazing|ideal|better|perfect|fab|brilliant|mad|crazy|hell|handy|too)',
+  '(would|will|could|gonna|might) (kill|break|finish|destroy) (me|us|him|her|them|everyone)',
+  '(wonder|wondering|unsure|dunno|no idea|not sure) (if|about|whether|that)? (it|its|the|they|we)? <number>',
+  "(never|no way|wouldn't|wouldnt|refuse) (to|we|i|they|do|go|sell|less|under|below|more|for|quote|take|are|can|that|<upTo>)",
+  "(dont|don't|do not) (do|sell|go|quote|charge|take) <any>{0,3} (under|below|less|for)",
+  '(work|worked|working|week) (done)? on (the|all|about)? <count> (of)? (the)? <piece>',
+  'been worked on',
+  '(<piece>|<number>) (minus|less) <count>',
+]);
+
+/** What a shelf, a van or a box holds. */
+export const holder = pattern(
+  '(cooler|fridge|chiller|van|box|tray|rack|shelf|cupboard|coolroom|storeroom|crate|car|trolley|bucket|cool room|cold room|freezer|bench|board) (<number>)? (only|still|currently|now)? (has|have|holds|hold|takes|fits|contains|had|carries) (got|about|only|just|room for|space for)? <number>',
+);
+
+/** From here to the end of the sentence: a case that may not come. */
+export const supposing = pattern('(if|unless|in case|provided|assuming|suppose|supposing) <any>{0,8} <plain>');
+export const politeIf = pattern(
+  "if (possible|poss|ok|okay|any|needed|(u|you|we|i) (can|could|may)|(that's|thats|its|it's|that is|it is) (ok|okay|possible|alright|fine))",
+);
+
+/** The whole sentence tells of money asked for or paid, not of an order. */
+export const billed = pattern('(invoice|inv|receipt|statement|refund|refunded) (for|of|on|sent)? (the)? <any>{0,2} <number>');
+export const billDone = /^(sent|paid|overdue|raised|settled|cleared|went|refunded|refund)$/;
+/** Said with no other number: "not 12 bouts, they changed their mind". */
+export const onlyNot = pattern('not <count> (<material>)? <piece>');
+export const butNot = pattern('(but|just|and)? not (the|those|for the)? <count> (for|that|who|from)');
+
+/** "same as last time": said of this order after all. */
+export const likeness = /^(same|as|like|than|from|since|unlike|what)$/;
+export const workDone = /^(done|made|finished|ready|complete|completed|boxed|packed)$/;

@@ -1,0 +1,61 @@
+// Numbers that are said and not meant for this order: another studio's, last year's, a wish, a case that may not come. Nobody reads them; they are named as unread.
+
+import { calledOff } from '../held/called-off.ts';
+import { clausesOf, reachOf, type Stretch } from '../held/clauses.ts';
+import { billDone, billed, butNot, elsewhere, holder, likeness, onlyNot, politeIf, supposing, unreal, workDone } from '../held/signs.ts';
+import type { Pattern } from '../pattern.ts';
+import type { Finding, Phrase, Reader } from '../phrase.ts';
+import type { Part } from '../text/message.ts';
+
+const placesOf = (reader: Reader, part: Part, forms: readonly Pattern[]): number[] =>
+  forms.flatMap((form) => {
+    if (!form.might(reader.tokens)) return [];
+    for (let index = part.start; index < part.end; index++) {
+      if (form.at(reader.tokens, index, part.end) === undefined) continue;
+      if (likeness.test(reader.tokens[index - 1]?.text ?? '')) return [];
+      return [index];
+    }
+    return [];
+  });
+
+const stretchesOf = (reader: Reader, part: Part): Stretch[] => {
+  const { tokens } = reader;
+  const words = tokens.slice(part.start, part.end);
+  if (!words.some((token) => token.number !== undefined)) return [];
+  if (calledOff(reader, part)) return [part];
+  if (billed.in(tokens, part.start, part.end) !== undefined && words.some((token) => billDone.test(token.text))) return [part];
+  const clauses = clausesOf(reader, part);
+  const held = [
+    ...placesOf(reader, part, elsewhere).map((at) => reachOf(reader, clauses, at, false)),
+    ...placesOf(reader, part, unreal).map((at) => reachOf(reader, clauses, at, true)),
+  ].filter((stretch) => stretch !== undefined);
+  const kept = holder.in(tokens, part.start, part.end);
+  const holding = kept === undefined ? undefined : reachOf(reader, clauses, kept.start, true);
+  if (holding !== undefined && !tokens.slice(holding.start, holding.end).some((token) => workDone.test(token.text))) held.push(holding);
+  const single = words.filter((token) => token.number !== undefined).length === 1;
+  if (butNot.in(tokens, part.start, part.end) !== undefined) held.push(part);
+  if (single && onlyNot.in(tokens, part.start, part.end) !== undefined) held.push(part);
+  const supposed = supposing.in(tokens, part.start, part.end);
+  if (supposed !== undefined && politeIf.at(tokens, supposed.start, part.end) === undefined)
+    held.push({ start: supposed.start, end: part.end });
+  return held;
+};
+
+const merged = (stretches: readonly Stretch[]): Stretch[] => {
+  const whole: Stretch[] = [];
+  for (const { start, end } of [...stretches].sort((a, b) => a.start - b.start)) {
+    const before = whole.at(-1);
+    if (before !== undefined && start <= before.end) whole[whole.length - 1] = { start: before.start, end: Math.max(before.end, end) };
+    else whole.push({ start, end });
+  }
+  return whole;
+};
+
+const find = (reader: Reader): Finding[] =>
+  reader
+    .untouched()
+    .slice(0, 40)
+    .flatMap((part) => merged(stretchesOf(reader, part)))
+    .map(({ start, end }) => ({ start, end, held: true }));
+
+export const heldBack: Phrase = { name: 'held back', examples: [], find };
