@@ -2,7 +2,8 @@
 
 import type { PieceKind } from '../handbook/pieces.ts';
 import type { StudioSettings } from '../studio/settings.ts';
-import type { EventState } from '../thread/event.ts';
+import { onlyTold } from '../thread/apply-order.ts';
+import type { EventState, OrderLine } from '../thread/event.ts';
 import type { Day } from '../values/day.ts';
 import { ok, type Result } from '../values/result.ts';
 import { orderOf, type RangeEnd } from './order-of-event.ts';
@@ -15,6 +16,14 @@ export interface PricedEvent {
   readonly onePiece: boolean; // nobody said how many: the figures are for one piece
 }
 
+type Told = NonNullable<EventState['told']>[PieceKind];
+
+const oneOf = (kind: PieceKind | undefined, told: Told): OrderLine => ({
+  piece: kind ?? 'unspecified',
+  count: 1,
+  ...(told ? { price: { ...told, per: 'each' } } : {}),
+});
+
 /** Undefined while nothing has a price. Of a range of prices ("20 to 25") the `end` asked for. */
 export const priceEvent = (
   settings: StudioSettings,
@@ -23,8 +32,10 @@ export const priceEvent = (
   end: RangeEnd = 'least',
 ): Result<PricedEvent> | undefined => {
   const onePiece = event.lines.length === 0;
-  if (onePiece && event.price?.per !== 'each') return undefined;
-  const lines = onePiece ? [{ piece: 'unspecified' as const, count: 1 }] : event.lines;
+  const kind = onlyTold(event);
+  const told = kind === undefined ? undefined : event.told?.[kind];
+  if (onePiece && event.price?.per !== 'each' && !told) return undefined;
+  const lines = onePiece ? [oneOf(kind, told)] : event.lines;
   const priced = lines.filter((line) => line.price || event.price);
   if (priced.length === 0) return undefined;
   const terms = termsOf(settings, event, today);

@@ -6,7 +6,7 @@ import { parseDay } from '../values/day.ts';
 import { applyCalendar } from './apply-calendar.ts';
 import { applyCare } from './apply-care.ts';
 import { applyChange } from './apply-change.ts';
-import { applyPieces, applyPriceEach, applyTotal, bindWaitingPrice, withPriceBeside } from './apply-order.ts';
+import { applyKindPrice, applyPieces, applyPriceEach, applyTotal, bindTold, bindWaitingPrice, withPriceBeside } from './apply-order.ts';
 import { applyBroke, applyLeft, applyMade } from './apply-progress.ts';
 import { applyQuoted } from './apply-quoted.ts';
 import { applyRecipe } from './apply-recipe.ts';
@@ -56,10 +56,10 @@ export const applyFacts = (before: EventState, facts: readonly Fact[]): EventSta
   const prices = facts.filter((fact): fact is FactOf<'price'> => fact.fact === 'price');
   const each = prices.find((price) => price.per === 'each' && price.piece === undefined);
   const total = prices.find((price) => price.per === 'all');
-  let state = bindWaitingPrice(applyPieces(before, withPriceBeside(pieces, each)));
+  let state = bindWaitingPrice(bindTold(applyPieces(before, withPriceBeside(pieces, each))));
   if (each && pieces.length === 0) state = applyPriceEach(state, each);
   for (const named of prices) {
-    if (named.per === 'each' && state.lines.some((line) => line.piece === named.piece)) state = applyPriceEach(state, named);
+    if (named.per === 'each' && named.piece && named.piece !== 'unspecified') state = applyKindPrice(state, named.piece, named);
   }
   if (total) state = applyTotal(state, total, new Set(pieces.map((fact): PieceKind => fact.piece)));
   for (const fact of facts) {
@@ -67,7 +67,7 @@ export const applyFacts = (before: EventState, facts: readonly Fact[]): EventSta
     else if (fact.fact !== 'pieces' && fact.fact !== 'price') state = (others[fact.fact] as Apply<FactName>)(state, fact);
   }
   // A correction may have brought the first line: left waiting, the price would go to it with the next facts, whatever they are.
-  return bindWaitingPrice(state);
+  return bindWaitingPrice(bindTold(state));
 };
 
 /** "10 crowns at 120 fresh" in an order that holds other kinds says what the crowns are made of, and nothing about the others. */

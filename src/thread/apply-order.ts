@@ -19,8 +19,10 @@ const takesPlaceOf = (kind: PieceKind, lines: readonly OrderLine[]): ((line: Ord
 };
 
 export const applyPieces = (state: EventState, facts: readonly FactOf<'pieces'>[]): EventState => {
-  const added = facts.filter((fact) => fact.adds).map(asLine);
-  const stated = facts.filter((fact) => !fact.adds).map(asLine);
+  const kind = state.lines.length === 0 ? onlyTold(state) : undefined;
+  const named = facts.map((fact) => (kind !== undefined && fact.piece === 'unspecified' ? { ...fact, piece: kind } : fact));
+  const added = named.filter((fact) => fact.adds).map(asLine);
+  const stated = named.filter((fact) => !fact.adds).map(asLine);
   let lines = state.lines;
   for (const kind of new Set(stated.map((line) => line.piece))) {
     const replaced = lines.filter(takesPlaceOf(kind, lines));
@@ -74,6 +76,32 @@ export const applyPriceEach = (state: EventState, fact: FactOf<'price'>): EventS
   const { price: _total, ...rest } = state;
   const unpriced = state.lines.some((line) => !line.price);
   return { ...rest, lines: state.lines.map((line) => (unpriced && line.price ? line : { ...line, price: linePrice(fact) })) };
+};
+
+/** The one kind whose price was told before anybody counted anything. */
+export const onlyTold = ({ told = {} }: EventState): PieceKind | undefined => {
+  const [kind, second] = Object.keys(told) as PieceKind[];
+  return second === undefined ? kind : undefined;
+};
+
+/** "Crowns are 140 each": for that kind alone. Where none is ordered yet it waits for them. */
+export const applyKindPrice = (state: EventState, piece: PieceKind, fact: FactOf<'price'>): EventState => {
+  if (state.lines.some((line) => line.piece === piece)) return applyPriceEach(state, fact);
+  const { per: _, ...amounts } = linePrice(fact);
+  return { ...state, told: { ...state.told, [piece]: amounts } };
+};
+
+/** Prices told before go to the lines of their kind once there are any. */
+export const bindTold = (state: EventState): EventState => {
+  const { told, ...rest } = state;
+  if (!told) return state;
+  const ordered = new Set(state.lines.map((line) => line.piece));
+  const waiting = Object.fromEntries(Object.entries(told).filter(([piece]) => !ordered.has(piece as PieceKind)));
+  const lines = state.lines.map((line) => {
+    const price = told[line.piece];
+    return price && !line.price ? { ...line, price: { ...price, per: 'each' as const } } : line;
+  });
+  return { ...rest, lines, ...(Object.keys(waiting).length > 0 ? { told: waiting } : {}) };
 };
 
 /** A total is for the whole order. The kinds said beside it, or else every line, lose their own price and share what the others leave of it. */

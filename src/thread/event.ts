@@ -56,6 +56,7 @@ export interface EventState {
   readonly title?: string;
   readonly lines: readonly OrderLine[];
   readonly price?: OrderPrice;
+  readonly told?: { readonly [piece in PieceKind]?: { readonly amount: string; readonly amountMax?: string } }; // prices each of kinds nobody has counted yet
   readonly tax: { readonly basis?: 'included' | 'on top' | 'none'; readonly rate?: string; readonly name?: string };
   readonly material?: Material;
   readonly date?: Day;

@@ -5,6 +5,7 @@ import { problem } from '../../values/result.ts';
 import type { Fact } from '../fact.ts';
 import { pattern } from '../pattern.ts';
 import type { Finding, Reader } from '../phrase.ts';
+import { doubtfulCount } from './doubtful-counts.ts';
 
 const belowZero = pattern('(at|@) - <n:amount>');
 const powerOfTen = pattern('(at|@) <number> e <number>');
@@ -32,7 +33,9 @@ const either = pattern('<a:plain> (at|@) <b:plain> <p:piece>');
 const isWhole = (amount: string | undefined): amount is string => amount !== undefined && /^[1-9]\d{0,4}$/.test(amount);
 
 /** "40 at 25 bouts": forty at 25 each, or 25 of them at 40. */
-export const countOrPrice = (reader: Reader): Finding | undefined => {
+export const countOrPrice = (reader: Reader): Finding | undefined => doubtfulCount(reader) ?? eitherWay(reader);
+
+const eitherWay = (reader: Reader): Finding | undefined => {
   const { tokens } = reader;
   const match = either.in(tokens, 0, tokens.length);
   const piece = match?.kept['p']?.means['piece'] as PieceKind | undefined;

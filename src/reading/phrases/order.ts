@@ -9,6 +9,7 @@ import type { Mention } from '../order/mention.ts';
 import { findMentions } from '../order/mentions.ts';
 import type { Price } from '../order/price-at.ts';
 import { seriesPrices } from '../order/price-series.ts';
+import { type PricedKind, pricedKinds } from '../order/priced-kinds.ts';
 import { findPrices } from '../order/prices.ts';
 import { askEachOrAll, countOf, likelyPer, lineFacts, priceFact } from '../order/read-order.ts';
 import { equalsTotal, nameFirstAsk, settleTotals } from '../order/settle-prices.ts';
@@ -108,6 +109,24 @@ const secondOfTwo = (reader: Reader, prices: readonly Price[]): boolean => {
   );
 };
 
+const ofKinds = (reader: Reader, kinds: readonly PricedKind[]): Finding => {
+  const facts = kinds.map(({ price, piece, from, to }) => ({
+    ...priceFact(price, 'each', false),
+    piece,
+    words: reader.words(Math.min(from, price.start), Math.max(to, price.end)),
+  })) as Fact[];
+  const tokens = new Set(
+    takes(
+      [],
+      kinds.map(({ price }) => price),
+    ),
+  );
+  for (const { from, to } of kinds) for (let index = from; index < to; index++) tokens.add(index);
+  const sorted = [...tokens].sort((a, b) => a - b);
+  const [first = 0] = sorted;
+  return { start: first, end: (sorted.at(-1) ?? first) + 1, takes: sorted, facts };
+};
+
 const find = (reader: Reader): Finding[] => {
   const doubtful = impossiblePrice(reader) ?? countOrPrice(reader);
   if (doubtful !== undefined) return [doubtful];
@@ -131,6 +150,8 @@ const find = (reader: Reader): Finding[] => {
   const pieces = ordered.reduce((sum, mention) => sum + countOf(mention).count, 0);
   const ambiguous = nameFirstAsk(reader, mentions, prices);
   if (ambiguous !== undefined) return [ambiguous];
+  const kinds = pricedKinds(mentions, prices);
+  if (kinds !== undefined) return [ofKinds(reader, kinds)];
   const matched = settleTotals(reader, matchPrices(mentions, equalsTotal(reader, prices, counts)), pieces);
   const coversOther = reader.tokens.some((token) => token.means['other'] !== undefined);
   const facts: Fact[] = lineFacts(reader, matched);

@@ -1,6 +1,7 @@
 // At most one next step: the one thing this event lacks most. What is asked here also opens the question for a bare answer ("45").
 
 import type { OpenQuestion } from '../../reading/reading.ts';
+import { onlyTold } from '../../thread/apply-order.ts';
 import type { Answer } from '../answer.ts';
 import { plural } from '../words/names.ts';
 
@@ -16,7 +17,9 @@ const missing = (about: Extract<OpenQuestion, { kind: 'missing' }>['about'], wor
 
 export const nextStep = ({ event, price, manner }: Answer): NextStep | undefined => {
   const [first] = event.lines;
-  if (!first && event.price) return missing('count', 'How many pieces?');
+  const told = onlyTold(event);
+  if (!first && told) return missing('count', `How many ${plural(told, manner.says)}?`);
+  if (!first && (event.price || event.told)) return missing('count', 'How many pieces?');
   if (!first) return event.date ? missing('count', 'How many pieces, and at what price each?') : undefined;
   if (!price) return missing('price', 'At what price each, tax included or not?');
   if (price.ok && price.value.unpriced.length > 0) {

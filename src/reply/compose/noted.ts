@@ -18,8 +18,15 @@ export const notedLines = (answer: Answer): readonly Line[] =>
     .filter((fact) => fact.fact !== 'pack' || answer.listRead === undefined)
     .flatMap((fact) => {
       if (fact.fact === 'step' && isBuyingMark(fact)) return [markedLine(fact, answer)];
+      if (fact.fact === 'price') return toldLine(fact, answer);
       return fact.fact === 'recipe' ? [saidRecipe(fact, answer)] : notedLine(fact, answer.manner);
     });
+
+/** A price of a kind that is not in the order: it waits. One kind alone is priced below, for one piece. */
+const toldLine = ({ piece, amount }: FactOf<'price'>, { event, manner }: Answer): readonly Line[] =>
+  piece && event.told?.[piece] && (event.lines.length > 0 || Object.keys(event.told).length > 1)
+    ? [text`Noted: ${strong(manner.money(amount))} for a ${pieceName(piece, manner.says)}, once any are ordered.`]
+    : [];
 
 const saidRecipe = (fact: FactOf<'recipe'>, { event, manner, prices }: Answer): Line => {
   const kinds = [...new Set(event.lines.map((line) => line.piece))];

@@ -1,0 +1,77 @@
+// Counts that cannot stand alone: two offers with "or" between them, and "up to 33 BH", which may be an order or work so far.
+
+import type { PieceKind } from '../../handbook/pieces.ts';
+import type { Fact } from '../fact.ts';
+import { pattern } from '../pattern.ts';
+import type { Finding, Reader } from '../phrase.ts';
+import type { Choice } from '../reading.ts';
+import type { NumberRead, Token } from '../text/token.ts';
+
+const link = '(at|@|for|=|-|:)?';
+const offers = [
+  // "30 bouts at 12 or 40 at 11": the middle two stand together as one number.
+  pattern(`<n:count> (<material>)? <p:piece> ${link} <r:range> (<q:piece>)? ${link} <b:amount>`),
+  pattern(
+    `<n:count> (<material>)? <p:piece> ${link} (<a:amount>)? (<e:each>)? (,)? (or|otherwise) <m:count> (<material>)? (<q:piece>)? ${link} (<b:amount>)?`,
+  ),
+];
+
+const kindOf = (token: Token | undefined): PieceKind | undefined => token?.means['piece'] as PieceKind | undefined;
+const each = (number: NumberRead, amount: string): 'each' | 'all' => (number.form === 'money' && Number(amount) >= 100 ? 'all' : 'each');
+
+const offer = (piece: PieceKind, count: string, price: NumberRead | undefined, amount: string | undefined, words: string): Choice => {
+  const facts: Fact[] = [{ fact: 'pieces', piece, count: Number(count), words }];
+  if (price !== undefined && amount !== undefined)
+    facts.push({
+      fact: 'price',
+      amount,
+      per: each(price, amount),
+      ...(price.currency === undefined ? {} : { currency: price.currency }),
+      ...(price.symbol === undefined ? {} : { symbol: price.symbol }),
+      words,
+    });
+  const [, priced] = facts;
+  const told = priced === undefined ? '' : ` at ${amount}${priced.fact === 'price' && priced.per === 'all' ? ' for all' : ' each'}`;
+  return { words: `${count} ${piece}${count === '1' ? '' : 's'}${told}`, facts };
+};
+
+/** "30 bouts $12 or 40 for $11", "20 bouts or 22 corsages": which of the two is not said. */
+const twoOffers = (reader: Reader): Finding | undefined => {
+  const { tokens } = reader;
+  for (const form of offers) {
+    const match = form.in(tokens, 0, tokens.length);
+    if (match === undefined || !reader.free(match.start)) continue;
+    const { n, p, r, q, m, a, b } = match.kept;
+    const [first, second] = [kindOf(p), kindOf(q) ?? kindOf(p)];
+    const [low, high] = r === undefined ? [a?.number?.amount, m?.number?.amount] : (r.number?.or ?? []);
+    if (n?.number === undefined || first === undefined || second === undefined || high === undefined) continue;
+    if (r === undefined && b === undefined && first === second) continue;
+    if (!/^\d{1,4}$/.test(high)) continue;
+    const words = reader.words(match.start, match.end);
+    const choices = [
+      offer(first, n.number.amount, (r ?? a)?.number, low, words),
+      offer(second, high, b?.number ?? a?.number, b?.number?.amount ?? low, words),
+    ];
+    return { start: match.start, end: match.end, asks: [{ about: 'count', why: 'which number', words, choices }] };
+  }
+  return undefined;
+};
+
+const upTo = pattern('(ok|so)? (<u:upTo>) <n:count> (<material>)? <p:piece>');
+
+/** "up to 33 BH" and nothing else. */
+const orderOrWork = (reader: Reader): Finding | undefined => {
+  const { tokens } = reader;
+  const match = upTo.at(tokens, 0, tokens.length);
+  const [piece, count] = [kindOf(match?.kept['p']), Number(match?.kept['n']?.number?.amount)];
+  if (match === undefined || piece === undefined || match.end < tokens.length || !reader.free(match.start)) return undefined;
+  if (!/^up ?to$/.test(match.kept['u']?.text ?? '')) return undefined;
+  const words = reader.words(match.start, match.end);
+  const choices: Choice[] = [
+    { words: `an order of up to ${count}`, facts: [{ fact: 'pieces', piece, count, approx: true, words }] },
+    { words: `${count} made so far`, facts: [{ fact: 'made', count, total: true, ...(piece === 'unspecified' ? {} : { piece }), words }] },
+  ];
+  return { start: match.start, end: match.end, asks: [{ about: 'count', why: 'which number', words, choices }] };
+};
+
+export const doubtfulCount = (reader: Reader): Finding | undefined => twoOffers(reader) ?? orderOrWork(reader);
