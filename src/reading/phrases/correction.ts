@@ -5,6 +5,7 @@ import { strongMarkers } from '../changes/change-words.ts';
 import { dateChange } from '../changes/date-change.ts';
 import { countDifference, countFactor, priceDifference } from '../changes/differences.ts';
 import { newValues } from '../changes/new-values.ts';
+import { nowCountOrPrice } from '../changes/now-count-or-price.ts';
 import { swapped } from '../changes/swap.ts';
 import { pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader } from '../phrase.ts';
@@ -25,6 +26,8 @@ const readPart = (reader: Reader, part: Part): Finding[] => {
   const stretch = tokens.slice(part.start, part.end);
   if (stretch.some((token) => (token.kind === 'word' && notForStudio.test(token.text)) || token.number?.form === 'temperature')) return [];
   if (notedDown.in(tokens, part.start, part.end) !== undefined) return [];
+  const either = nowCountOrPrice(reader, part);
+  if (either !== undefined) return [either];
   const swap = swapped(reader, part);
   if (swap !== undefined) return [swap];
   const opening = /^(ok|actually|sorry|can|you|we|please|pls|oh|they|want|to|now|,|lets|let's)$/;

@@ -137,6 +137,8 @@ const forms: readonly (readonly [string, Build])[] = [
     sofar,
   ],
   ["(<upTo>|up to|now at|now on|we're at|were at|we're on|were on) <n:count> (<p:piece>)? (now|done|made|so far)", sofar],
+  [`${did} <upTo> <n:count> (<p:piece>)?`, sofar],
+  ["(we're|we are|i'm|im|now) <upTo> <n:count> (<p:piece>)?", sofar],
   [`(half|halfway|half way) ${shareOf}`, share('0.5')],
   [`<f:percent> (of (the|them|our)?)? (<p:piece>)? (is|are|way)? (through|there|thru|${doneWord})`, percentDone],
   [`(${didWord}) <f:percent> (of)? (the|them)? (<p:piece>)?`, percentDone],

@@ -7,6 +7,7 @@ import { nameWords } from './name-words.ts';
 import { joinRanges } from './number-ranges.ts';
 import { joinUnits } from './number-units.ts';
 import { joinNumberWords } from './number-words.ts';
+import { joinSecondCounts } from './second-counts.ts';
 import { writtenOut } from './shorthand.ts';
 import type { Token } from './token.ts';
 
@@ -88,7 +89,9 @@ const partsOf = (tokens: readonly Token[]): Part[] => {
 };
 
 export const readTokens = (clean: CleanText): Token[] =>
-  nameWords(joinRanges(joinUnits(joinHourWords(joinNumberWords(writtenOut(withoutListMarks(withoutEmphasis(lex(clean.text)))))))));
+  joinSecondCounts(
+    nameWords(joinRanges(joinUnits(joinHourWords(joinNumberWords(writtenOut(withoutListMarks(withoutEmphasis(lex(clean.text))))))))),
+  );
 
 export const openMessage = (text: string): Message => {
   const clean = cleanText(text);

@@ -1,0 +1,51 @@
+// "crowns are 60 now": sixty of them, or sixty each? Asked where the number could be a price of that kind; "crowns are 4 now" could not.
+
+import type { PieceKind } from '../../handbook/pieces.ts';
+import type { Fact } from '../fact.ts';
+import { pattern } from '../pattern.ts';
+import type { Finding, Reader } from '../phrase.ts';
+import type { Part } from '../text/message.ts';
+
+// Common practice, no source: outside these a number is hardly what one piece costs.
+const pricesOf: Readonly<Partial<Record<PieceKind, readonly [number, number]>>> = {
+  buttonhole: [10, 30],
+  corsage: [18, 75],
+  'wrist corsage': [18, 75],
+  'pin corsage': [18, 75],
+  'flower crown': [30, 250],
+  'hair flower': [10, 60],
+};
+
+const forms = [
+  '(<p:piece>) (are|is|have gone|has gone|went|gone|going) (now|up|down|<upTo>|to|up to|down to){0,2} <n:count> now',
+  '(<p:piece>) (are|is)? now (up|down|<upTo>|to){0,2} <n:count>',
+  '(<p:piece>) (went|gone|have gone|has gone|going|go|gone up|went up|gone down|went down) (to|<upTo>|up to|down to) <n:count>',
+  '(<p:piece>) (<upTo>|down to|up) <n:count> now',
+].map((source) => pattern(source));
+const before = /^(the|our|and|ok|so|sorry|actually|no|,|-|those)$/;
+const after = /^(please|pls|thanks|ta|,|-|sorry|\.|now|ok|lads|guys|team)$/;
+
+export const nowCountOrPrice = (reader: Reader, part: Part): Finding | undefined => {
+  const { tokens } = reader;
+  let from = part.start;
+  while (from < part.end && before.test(tokens[from]?.text ?? '')) from += 1;
+  for (const form of forms) {
+    const match = form.at(tokens, from, part.end);
+    const piece = match?.kept['p']?.means['piece'] as PieceKind | undefined;
+    const number = match?.kept['n']?.number;
+    if (match === undefined || piece === undefined || number === undefined || number.max !== undefined) continue;
+    const [least, most] = pricesOf[piece] ?? [1, 0];
+    const said = Number(number.amount);
+    const alone = tokens.slice(match.end, part.end).every((token) => after.test(token.text));
+    if (!alone || said < least || said > most) return undefined;
+    const words = reader.words(match.start, match.end);
+    const asCount: Fact = { fact: 'change', what: 'count', to: said, piece, words };
+    const asPrice: Fact = { fact: 'change', what: 'price', to: number.amount, per: 'each', piece, words };
+    const choices = [
+      { words: `${number.amount} pieces`, facts: [asCount] },
+      { words: `${number.amount} each`, facts: [asPrice] },
+    ];
+    return { start: part.start, end: part.end, asks: [{ about: 'count', why: 'which number', words, choices }] };
+  }
+  return undefined;
+};

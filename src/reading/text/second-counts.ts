@@ -1,0 +1,102 @@
+// A second number for one count: "15 bouts maybe 16 at 12", "min 40 lapels max 50", "20 bouts, could be 22". The two become a range;
+// a count with one bound ("up to 33 BH", "33 bouts max") becomes a rough one.
+
+import { type Match, pattern } from '../pattern.ts';
+import type { Token } from './token.ts';
+
+const least = '(min|minimum|<from>)';
+const most = '<upTo>';
+const perhaps =
+  '(maybe|poss|possibly|perhaps|might be|could be|may be|or|or maybe|or possibly|or poss|maybe even|might go to|could go to|possibly even|might be more like|could go up to|might end up)';
+
+const bounded = [
+  pattern(`${least} (of)? <n:count> (<material>)? (<p:piece>) (,|and|but|-|/)? ${most} (of)? <m:count>`),
+  pattern(`<n:count> (<material>)? (<p:piece>) ${least} (,|and|but|-|/)? (${most} (of)? <m:count>|<m:count> ${most})`),
+];
+const boundedBefore = pattern(`${least} (of)? <n:count> (,|and|but|-|/)? ${most} (of)? <m:count> (<material>)? <p:piece>`);
+const second = pattern(`<n:count> (<material>)? <p:piece> (,|-|\\()? (${perhaps})? <m:count> (,|\\))?`);
+const secondBefore = pattern(`<n:count> (,)? (${perhaps})? <m:count> (<material>)? <p:piece>`);
+const boundBefore = pattern(`(${most}|${least}) (of)? <n:count> (<material>)? <p:piece>`);
+const boundAfter = pattern(`<n:count> (<material>)? <p:piece> (,)? (at)? (the)? (<upTo>|min|minimum|<l:from>)`);
+const signs = /^(maybe|poss|possibly|perhaps|might|could|may|or)$/;
+// "from 40" may open a change or a price.
+const opensElse = /^(from|start|under|less than|below|within|limit|cap)/;
+const priceAhead = pattern('(,)? (at|@|<money>|for <money>|for <plain> <each>|<plain> <each>)');
+
+const of = (match: Match, name: string): number => Number(match.kept[name]?.number?.amount);
+const plain = (token: Token | undefined): boolean => token?.number?.max === undefined;
+
+// A number behind these is a price or counts another thing.
+const another = (tokens: readonly Token[], end: number): boolean => {
+  const next = tokens[end];
+  if (next === undefined || tokens[end - 1]?.text === ',') return false;
+  return (
+    ['piece', 'each', 'month', 'other', 'pack', 'ingredient', 'role', 'bench'].some((tag) => next.means[tag] !== undefined) ||
+    (next.number !== undefined && next.number.form !== 'money') ||
+    /^(of|for|stem|stems|st)$/.test(next.text)
+  );
+};
+
+const likelySecond = (tokens: readonly Token[], match: Match): boolean => {
+  const told = tokens.slice(match.start, match.end).some((token) => signs.test(token.text));
+  if (!told && match.kept['m']?.number?.approx !== true) return false; // "maybe 16" is one rough number
+  const [n, m] = [of(match, 'n'), of(match, 'm')];
+  const near = m >= n * 0.7 && m <= n * 1.4;
+  return near || (m > n && m <= n * 2 && priceAhead.at(tokens, match.end, tokens.length) !== undefined);
+};
+
+const ranged = (tokens: readonly Token[], match: Match): Token[] | undefined => {
+  const [first, other] = [match.kept['n'], match.kept['m']];
+  const [n, m] = [of(match, 'n'), of(match, 'm')];
+  const last = tokens[match.end - 1];
+  if (first?.number === undefined || other === undefined || last === undefined || !plain(first) || !plain(other) || n === m)
+    return undefined;
+  const { approx: _, ...number } = first.number;
+  const count: Token = { ...first, number: { ...number, amount: String(Math.min(n, m)), max: String(Math.max(n, m)) } };
+  const kept = tokens
+    .slice(match.start, match.end)
+    .filter((token) => token.means['material'] !== undefined || token.means['piece'] !== undefined);
+  // The piece's word ends where the second number does, so that the words say both.
+  return [count, ...kept.map((token) => (token.means['piece'] === undefined ? token : { ...token, end: Math.max(token.end, last.end) }))];
+};
+
+const mayBound = ({ text, means, number }: Token): boolean =>
+  signs.test(text) || means['upTo'] !== undefined || means['from'] !== undefined || (number?.approx === true && number.form === 'plain');
+
+/** The tokens with second numbers joined to their counts and bounds marked as rough. */
+export const joinSecondCounts = (tokens: readonly Token[]): Token[] => {
+  if (!tokens.some(mayBound)) return [...tokens];
+  const joined: Token[] = [];
+  for (let index = 0; index < tokens.length; ) {
+    const bound = [...bounded, boundedBefore].map((form) => form.at(tokens, index, tokens.length)).find((match) => match !== undefined);
+    const behind = second.at(tokens, index, tokens.length);
+    const maybe = behind ?? secondBefore.at(tokens, index, tokens.length);
+    const match =
+      bound !== undefined && (bound.kept['p'] === tokens[bound.end - 1] || !another(tokens, bound.end))
+        ? bound
+        : maybe !== undefined && (maybe !== behind || !another(tokens, maybe.end)) && likelySecond(tokens, maybe)
+          ? maybe
+          : undefined;
+    const range = match === undefined ? undefined : ranged(tokens, match);
+    if (match !== undefined && range !== undefined) {
+      joined.push(...range);
+      index = match.end;
+      continue;
+    }
+    joined.push(tokens[index] as Token);
+    index += 1;
+  }
+  return joined.map((token, index) =>
+    rough(joined, index) ? { ...token, number: { ...token.number, approx: true } as NonNullable<Token['number']> } : token,
+  );
+};
+
+const rough = (tokens: readonly Token[], index: number): boolean => {
+  const token = tokens[index];
+  if (token?.number?.form !== 'plain' || token.number.max !== undefined) return false;
+  for (const start of [index - 1, index - 2])
+    if (start >= 0 && !opensElse.test(tokens[start]?.text ?? '') && boundBefore.at(tokens, start, tokens.length)?.kept['n'] === token)
+      return true;
+  const after = boundAfter.at(tokens, index, tokens.length);
+  return after !== undefined && tokens[after.end]?.number === undefined && !/^from/.test(tokens[after.end - 1]?.text ?? '');
+};
