@@ -4,7 +4,7 @@ import type { PieceKind } from '../../handbook/pieces.ts';
 import { pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader, type Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
-import { type Entry, nameOf, readWearers } from '../wearers/read-wearers.ts';
+import { countFor, type Entry, nameOf, readWearers } from '../wearers/read-wearers.ts';
 import { bothSides, forHead, party, tailPieces } from '../wearers/wearer-words.ts';
 
 const wearersFact = (entries: readonly Entry[], total?: number): Unworded => ({
@@ -57,10 +57,14 @@ const wornBy = (reader: Reader, part: Part, entries: readonly Entry[]): Finding 
   const role = match?.kept['r']?.means['role'];
   if (match?.end !== part.end || piece === undefined || piece === 'unspecified' || role === undefined) return undefined;
   const meant = entries.filter((each) => each.piece === undefined && (each.wearer === nameOf(role, 1) || each.wearer === nameOf(role, 2)));
+  // "mums have wrist corsages": two of them, though no list names them; the order's own count is left as it is.
+  const count = meant.length === 0 ? countFor(match.kept['r']?.text ?? '', undefined, false) : undefined;
+  if (count !== undefined)
+    return found(reader, part.start, part.end, [{ fact: 'wearers', wearers: [{ wearer: nameOf(role, count), count, piece }] }]);
   if (meant.length === 0) return undefined;
   for (const each of meant) each.piece = piece;
-  const count = meant.reduce((sum, each) => sum + each.count, 0);
-  return found(reader, part.start, part.end, [{ fact: 'pieces', piece, count }]);
+  const all = meant.reduce((sum, each) => sum + each.count, 0);
+  return found(reader, part.start, part.end, [{ fact: 'pieces', piece, count: all }]);
 };
 
 // "Groom. Best man. 3 ushers": a list whose names stand in sentences or lines of their own.
@@ -88,7 +92,18 @@ const find = (reader: Reader): Finding[] => {
       findings.push(others);
       continue;
     }
-    const later = list === undefined ? undefined : wornBy(reader, part, list.entries);
+    const later = wornBy(reader, part, list?.entries ?? []);
+    const more = later?.facts?.[0];
+    if (later !== undefined && more?.fact === 'wearers') {
+      const open = list === undefined ? undefined : findings[list.at];
+      const held = open?.facts?.[0];
+      if (list === undefined || open === undefined || held?.fact !== 'wearers') findings.push(later);
+      else {
+        findings[list.at] = { ...open, facts: [{ ...held, wearers: [...held.wearers, ...more.wearers] }, ...(open.facts ?? []).slice(1)] };
+        findings.push({ start: later.start, end: later.end });
+      }
+      continue;
+    }
     const before = list === undefined ? undefined : findings[list.at];
     if (later !== undefined && list !== undefined && before !== undefined) {
       // The list already given is told what they wear.

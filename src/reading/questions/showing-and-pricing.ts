@@ -18,7 +18,8 @@ export const pricingQuestions: Forms = [
     'client',
     [
       '(for|to send) (to)? (the|my|our)? (client|customer|couple|bride)',
-      '(client|customer) (version|copy|quote|message|email)',
+      '(client|customer|couple) (version|copy|quote|message|email|note|wording)',
+      '(message|email) (for|to) (the|our)? (client|customer|couple)',
       'quote for the (client|bride|couple)',
     ],
   ],

@@ -25,7 +25,8 @@ export const nameOf = (one: string, count: number): string => {
 const pairs = new Set(['dads', 'fathers', 'mums', 'moms', 'mothers', 'mams', 'papas']);
 const plural = /(men|s|children)$/;
 
-const countFor = (text: string, said: number | undefined, both: boolean): number | undefined => {
+/** How many a role stands for by itself: one groom, two mums; unknown for several. */
+export const countFor = (text: string, said: number | undefined, both: boolean): number | undefined => {
   if (said !== undefined) return said;
   if (both || pairs.has(text)) return 2;
   const role = roles.find((each) => each.said.includes(text));
