@@ -74,7 +74,9 @@ export const dateChange = (reader: Reader, part: Part): Finding | undefined => {
   const reads = [...zones.fresh, ...zones.old].flatMap(([start, end]) => datesIn(reader, { start, end }));
   const fresh = reads.filter((read) => inZones(zones.fresh, read.start));
   const old = reads.find((read) => inZones(zones.old, read.start));
-  const [read] = fresh;
+  const [read, second] = fresh;
+  // "fri 12 feb set up, sat 13 wedding": two days and nothing taken back.
+  if (second !== undefined && old === undefined) return undefined;
   if (read === undefined) return timeChange(reader, part, zones);
   // "Valentine's day, real flowers not silk": what is taken back is no day.
   const saidOtherwise = markers.some((marker) => marker.in(reader.tokens, part.start, part.end) !== undefined);

@@ -19,6 +19,8 @@ const isNow = pattern(
 );
 const priceWord = /^(price|prices|cost|rate|charge|each|quote|pricing)$/;
 
+// "on the 9th, feb i mean, dried": what is put right is the day.
+const monthMeant = pattern('(<month> (,|-)? (i mean|i meant|sorry)|(sorry|i mean|i meant|no|rather) (,)? <month>)');
 const otherPrice = pattern('(price|cost|rate) of (the|a)? <filler>'); // "price of petrol"
 
 const within = (part: Part, index: number): boolean => index >= part.start && index < part.end;
@@ -40,7 +42,8 @@ export const newValues = (reader: Reader, part: Part): Finding[] => {
   if (facts.length === 0) facts.push(...countAndPrice(own, part, zones));
   facts.push(...taxChange(reader, part, zones), ...materialChange(reader, part, zones));
   // "valentine's day, real flowers not silk": beside a day, what the flowers are is said for the first time.
-  if (facts.every((fact) => fact.fact === 'change' && fact.what === 'material') && !saysChange && dayIn(own, part)) return [];
+  const onDay = facts.every((fact) => fact.fact === 'change' && fact.what === 'material') && dayIn(own, part);
+  if (onDay && (!saysChange || monthMeant.in(tokens, part.start, part.end) !== undefined)) return [];
   return facts.length === 0 ? [] : [found(reader, part.start, part.end, facts)];
 };
 

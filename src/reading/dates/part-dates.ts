@@ -37,7 +37,7 @@ export const vague = (tokens: readonly Token[], index: number, context: ReadingC
   const day = dayOnly.at(tokens, index, tokens.length);
   const number = asDay(day?.kept['d']);
   // "it's the 13th of march": the month follows, so the day is not alone.
-  const after = tokens[day?.end ?? 0]?.text === 'of' ? tokens[(day?.end ?? 0) + 1] : tokens[day?.end ?? 0];
+  const after = /^(of|,|-)$/.test(tokens[day?.end ?? 0]?.text ?? '') ? tokens[(day?.end ?? 0) + 1] : tokens[day?.end ?? 0];
   if (day === undefined || number === undefined || after?.means['month'] !== undefined || after?.text === 'next') return undefined;
   return dayAlone(index, day.end, number, context);
 };

@@ -6,7 +6,9 @@ import { dateOutcome } from '../dates/date-facts.ts';
 import { dateAt } from '../dates/date-forms.ts';
 import type { DateRead } from '../dates/date-read.ts';
 import { fillers, leads, vetoes } from '../dates/date-words.ts';
+import { withMoreDays } from '../dates/more-days.ts';
 import { otherDateForms } from '../dates/other-date-forms.ts';
+import { eventDays } from '../dates/other-days.ts';
 import { dayAlone } from '../dates/part-dates.ts';
 import type { FactOf } from '../fact.ts';
 import { isPriceSeries } from '../order/price-series.ts';
@@ -73,9 +75,14 @@ const ofWhat = (reader: Reader, read: DateRead): FactOf<'date'>['of'] => {
   return undefined;
 };
 
-const timeNear = (reader: Reader, reads: readonly DateRead[], confident: boolean): TimeRead | undefined => {
+const timeNear = (
+  reader: Reader,
+  reads: readonly DateRead[],
+  confident: boolean,
+  ofOther: (index: number) => boolean = () => false,
+): TimeRead | undefined => {
   for (let index = 0; index < reader.tokens.length; index++) {
-    if (!reader.free(index) || reads.some((read) => read.start <= index && index < read.end)) continue;
+    if (!reader.free(index) || ofOther(index) || reads.some((read) => read.start <= index && index < read.end)) continue;
     const ahead = reader.tokens[index]?.text === 'from' ? 7 : 0;
     const beside =
       confident &&
@@ -112,8 +119,22 @@ const dateReads = (reader: Reader): DateRead[] => {
   return reads.length > 0 ? reads : otherDateForms(reader).slice(0, most);
 };
 
+const hasPiece = (reader: Reader, start: number, end: number): boolean =>
+  reader.tokens.slice(start, end).some((token, at) => token.means['piece'] !== undefined && reader.free(start + at));
+
+// "13 march 20 bouts, 20 march 15 bouts": two events' orders, so neither is this one's until the day is known.
+const takenByBoth = (reader: Reader, first: DateRead, second: DateRead): Pick<Finding, 'takes' | 'held'> => {
+  const between = hasPiece(reader, first.end, second.start);
+  const two = [hasPiece(reader, 0, first.start), between, hasPiece(reader, second.end, reader.tokens.length)].filter(Boolean).length > 1;
+  const own = (index: number): boolean => (first.start <= index && index < first.end) || (second.start <= index && index < second.end);
+  const takes = reader.tokens.flatMap((_, index) => (reader.free(index) && (two || own(index)) ? [index] : []));
+  return two ? { takes, held: true } : { takes };
+};
+
 const find = (reader: Reader): Finding[] => {
-  const reads = dateReads(reader).filter((read) => !vetoed(reader, read));
+  const all = withMoreDays(reader, dateReads(reader));
+  const kept = eventDays(reader, all);
+  const reads = kept.filter((read) => !vetoed(reader, read));
   if (reads.length === 0) return [];
   const forDate = reads.some(
     (read) =>
@@ -127,7 +148,12 @@ const find = (reader: Reader): Finding[] => {
     (tradeWords(reader) && !working(reader));
   const usable = reads.filter((read) => strong || read.relative !== true).filter((read) => read.relative !== true || strong);
   const day = usable.some((read) => read.relative !== true) ? usable.filter((read) => read.relative !== true) : usable;
-  const time = timeNear(reader, day, strong || day.some((read) => read.relative !== true));
+  // "meeting 2 feb 10am, wedding 13 march": the hour is that of the day right before it.
+  const ofOther = (index: number): boolean => {
+    const before = all.filter((read) => read.end <= index).at(-1);
+    return before !== undefined && !kept.includes(before);
+  };
+  const time = timeNear(reader, day, strong || day.some((read) => read.relative !== true), ofOther);
   const fact =
     (read: DateRead) =>
     (date: Day): Unworded => {
@@ -147,7 +173,7 @@ const find = (reader: Reader): Finding[] => {
   const [first, second] = events;
   if (first !== undefined && second !== undefined && first.days[0] !== second.days[0]) {
     const both: DateRead = { start: first.start, end: second.end, days: [...first.days, ...second.days], why: 'which date' };
-    return [dateOutcome(reader, both, fact(first))];
+    return [{ ...dateOutcome(reader, both, fact(first)), ...takenByBoth(reader, first, second) }];
   }
   const findings = day.filter((read) => read !== second).map((read) => dateOutcome(reader, read, fact(read)));
   return time === undefined ? findings : [...findings, { start: time.start, end: time.end }];

@@ -1,0 +1,72 @@
+// Days beside the event's: setting up, a rehearsal, a meeting. Which word a day belongs to is told by where the words stand.
+
+import type { Reader } from '../phrase.ts';
+import { wordList } from '../words/word-list.ts';
+import type { DateRead } from './date-read.ts';
+
+// Never the event itself.
+const besides = new Set(
+  wordList(`
+  setup, set-up, bump, bump-in, rehearsal, meeting, meet, consult, consultation, trial, trials, tasting, viewing, walkthrough, walk-through,
+  fitting, install, backup, back-up, mockup, mock-up, deposit, balance, deadline, quote, call, zoom, visit, recce, packdown, reminder, prep, conditioning
+`),
+);
+const pairs =
+  /^(set up|setting up|back up|load in|bump in|bump out|pack down|mock up|rain date|plan b|site visit|final numbers|sample day)$/;
+// An event of its own, unless a wedding is named too.
+const sideEvents = /^(hen|hens|hen's|stag|stags|bucks|buck's|bachelor|bachelorette|shower|engagement|mehndi|sangeet|civil|registry)$/;
+const mainEvents =
+  /^(wedding|event|ceremony|wedding's|event's|party|gala|big day|reception|do|ball|prom|formal|dance|nuptials|marry|married|shaadi)$/;
+const boundary = /^(,|;|\.|\/|and|then|&|-)$/;
+
+type Said = 'event' | 'side' | 'beside' | undefined;
+
+const saidIn = (reader: Reader, start: number, end: number): Said => {
+  let said: Said;
+  for (let index = start; index < end; index++) {
+    const text = reader.tokens[index]?.text ?? '';
+    const both = `${text} ${reader.tokens[index + 1]?.text ?? ''}`;
+    if (text === 'rehearsal' && reader.tokens[index + 1]?.text === 'dinner') said = 'side';
+    else if (besides.has(text) || pairs.test(both) || pairs.test(text)) return 'beside';
+    else if (sideEvents.test(text)) said = 'side';
+    else if (mainEvents.test(text) && said === undefined) said = 'event';
+  }
+  return said;
+};
+
+const stopsBefore = (reader: Reader, reads: readonly DateRead[], read: DateRead): number => {
+  let at = read.start;
+  while (
+    at > 0 &&
+    !boundary.test(reader.tokens[at - 1]?.text ?? '') &&
+    reader.tokens[at - 1]?.kind !== 'line' &&
+    !reads.some((other) => other.end === at)
+  )
+    at -= 1;
+  return at;
+};
+const stopsAfter = (reader: Reader, reads: readonly DateRead[], read: DateRead): number => {
+  let at = read.end;
+  while (
+    at < reader.tokens.length &&
+    !boundary.test(reader.tokens[at]?.text ?? '') &&
+    reader.tokens[at]?.kind !== 'line' &&
+    !reads.some((other) => other.start === at)
+  )
+    at += 1;
+  return at;
+};
+
+/** The days that may be the event's: those of other doings are left out. */
+export const eventDays = (reader: Reader, reads: readonly DateRead[]): readonly DateRead[] => {
+  const [first] = reads;
+  if (first === undefined) return reads;
+  const leading = saidIn(reader, stopsBefore(reader, reads, first), first.start) !== undefined;
+  const said = reads.map((read): Said => {
+    const before = (): Said => saidIn(reader, stopsBefore(reader, reads, read), read.start);
+    const after = (): Said => saidIn(reader, read.end, stopsAfter(reader, reads, read));
+    return leading ? (before() ?? after()) : (after() ?? (read === first ? undefined : before()));
+  });
+  const main = said.includes('event');
+  return reads.filter((_, at) => said[at] !== 'beside' && !(said[at] === 'side' && main));
+};
