@@ -91,7 +91,7 @@ export const hand = /^(in|on|at|bench|working|free|available|making|helping|comi
 export const benchHours = pattern('<n:count> (bench|labour|labor|making|staff|man|person|people|crew|team) (hours|hrs|hour)');
 // "no one in on sunday"
 export const nobody = pattern(
-  "(there's|theres|there is|we've got|we have|got)? (no one|noone|nobody|no - one|no staff|no hands|none of us) (is|are|will be|'s)? (in|on|working|available|free|here|at the bench|on the bench|making)",
+  "((studio|bench|studio's|the studio is|studio is|the bench is|bench is)? (closed|shut) (on|for)?|(there's|theres|there is|we've got|we have|got)? (no one|noone|nobody|no - one|no staff|no hands|none of us) (is|are|will be|'s)? (in|on|working|available|free|here|at the bench|on the bench|making))",
 );
 // "helper at $18/hr for 5 hours": one, by the word alone.
 export const oneHand = pattern(

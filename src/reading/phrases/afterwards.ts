@@ -53,6 +53,7 @@ const wholes: readonly (readonly [ReturnType<typeof pattern>, FactOf<'step'>['st
     ),
     'cancelled',
   ],
+  [pattern('(cancel|call off) (the|this|that|our)? (whole)? (event|wedding|party|job|gala|dance|function)'), 'cancelled'],
   [pattern('(all|the|everything|bunches|flowers|stems|lot)? (is|are|been)? (now|all)? (hung|hanging|hung up|up drying)'), 'hung'],
   [pattern('(checked the drying|drying checked|drying is fine|checked the drying racks|all dry now|drying is done)'), 'drying checked'],
 ];

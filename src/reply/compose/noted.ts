@@ -62,6 +62,7 @@ const crewLine = (fact: FactOf<'crew'>, manner: Manner): Line => {
   const when = fact.date ? text` on ${dateSpan(shortDate(fact.date as Parameters<typeof shortDate>[0], manner))}` : [];
   const wage = fact.wage ? text`, ${moneySpan(manner.money(fact.wage))} an hour` : [];
   if (fact.away) return text`Noted: ${fact.people ?? 1} away${when}.`;
+  if (fact.people === 0) return text`Nobody at the bench${when}.`;
   if (pace !== undefined)
     return text`Bench time: ${strong(paceWords(pace))} a ${pieceName(fact.piece ?? 'buttonhole', manner.says)} from now on.`;
   if (fact.wage && fact.people === undefined && fact.hours === undefined)
