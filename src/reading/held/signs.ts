@@ -33,6 +33,9 @@ export const unreal = many([
   '(<piece>|<number>) (minus|less) <count>',
 ]);
 
+/** Sold, sent or lost: not said, and no order. */
+export const gone = pattern('<count> (<material>)? <piece> (are|is|have|all|just)? gone');
+
 /** What a shelf, a van or a box holds. */
 export const holder = pattern(
   '(cooler|fridge|chiller|van|box|tray|rack|shelf|cupboard|coolroom|storeroom|crate|car|trolley|bucket|cool room|cold room|freezer|bench|board) (<number>)? (only|still|currently|now)? (has|have|holds|hold|takes|fits|contains|had|carries) (got|about|only|just|room for|space for)? <number>',

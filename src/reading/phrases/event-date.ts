@@ -19,13 +19,29 @@ import type { Finding, Phrase, Reader, Unworded } from '../phrase.ts';
 const work = new Set<string>(['made', 'left', 'broke', 'crew', 'question', 'actual', 'step', 'pack', 'recipe', 'change']);
 const working = (reader: Reader): boolean => reader.facts.some((fact) => work.has(fact.fact));
 
+// "made 10 on monday 15 february": the day something was done is no event's day, however exactly it is given.
+const done = new Set<string>(['made', 'left', 'broke', 'step']);
+const dayOfWork = (reader: Reader, read: DateRead): boolean => {
+  if (!reader.facts.some((fact) => done.has(fact.fact)) || lead(reader) || tradeWords(reader)) return false;
+  const part = reader.message.parts.find((each) => each.start <= read.start && read.start < each.end);
+  return reader.tokens.slice(part?.start ?? 0, read.start).some((_, at) => !reader.free((part?.start ?? 0) + at));
+};
+
 // "client says the 6th": whoever gives the day of an event.
 const givesDay = pattern(
   '(client|bride|groom|couple|customer|planner|family|they|she|he) (says|said|confirmed|has confirmed|have confirmed|wants)',
 );
+// "jo could do 10 tomorrow" is no party.
+const doing =
+  /^(can|could|will|would|should|must|might|may|to|we|i|you|they|he|she|ll|we'll|i'll|gonna|gotta|can't|cant|won't|wont|don't|dont|and|or|who|please|just)$/;
 const lead = (reader: Reader): boolean =>
   givesDay.in(reader.tokens, 0, reader.tokens.length) !== undefined ||
-  reader.tokens.some((token) => token.kind === 'word' && leads.has(token.text.replace(/'s$/, '')));
+  reader.tokens.some(
+    (token, index) =>
+      token.kind === 'word' &&
+      leads.has(token.text.replace(/'s$/, '')) &&
+      (token.text !== 'do' || !doing.test(reader.tokens[index - 1]?.text ?? '')),
+  );
 const namedEvent = (reader: Reader): boolean =>
   reader.tokens.some((token) => /^(event|wedding|event's|wedding's|party|gala|ceremony|handover|date|date's)$/.test(token.text));
 // "40 bouts for friday": the order around it makes it the event's day.
@@ -146,7 +162,10 @@ const find = (reader: Reader): Finding[] => {
     ((lead(reader) || forDate) && !(working(reader) && !namedEvent(reader))) ||
     (bareDate(reader, reads) && !working(reader)) ||
     (tradeWords(reader) && !working(reader));
-  const usable = reads.filter((read) => strong || read.relative !== true).filter((read) => read.relative !== true || strong);
+  const usable = reads
+    .filter((read) => !dayOfWork(reader, read))
+    .filter((read) => strong || read.relative !== true)
+    .filter((read) => read.relative !== true || strong);
   const day = usable.some((read) => read.relative !== true) ? usable.filter((read) => read.relative !== true) : usable;
   // "meeting 2 feb 10am, wedding 13 march": the hour is that of the day right before it.
   const ofOther = (index: number): boolean => {

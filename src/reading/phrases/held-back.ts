@@ -2,9 +2,23 @@
 
 import { calledOff } from '../held/called-off.ts';
 import { clausesOf, reachOf, type Stretch } from '../held/clauses.ts';
-import { billDone, billed, butNot, elsewhere, holder, likeness, onlyNot, politeIf, supposing, unreal, workDone } from '../held/signs.ts';
+import {
+  billDone,
+  billed,
+  butNot,
+  elsewhere,
+  gone,
+  holder,
+  likeness,
+  onlyNot,
+  politeIf,
+  supposing,
+  unreal,
+  workDone,
+} from '../held/signs.ts';
 import type { Pattern } from '../pattern.ts';
 import type { Finding, Phrase, Reader } from '../phrase.ts';
+import { mishap } from '../progress/losses.ts';
 import type { Part } from '../text/message.ts';
 
 const placesOf = (reader: Reader, part: Part, forms: readonly Pattern[]): number[] =>
@@ -32,6 +46,8 @@ const stretchesOf = (reader: Reader, part: Part): Stretch[] => {
   const kept = holder.in(tokens, part.start, part.end);
   const holding = kept === undefined ? undefined : reachOf(reader, clauses, kept.start, true);
   if (holding !== undefined && !tokens.slice(holding.start, holding.end).some((token) => workDone.test(token.text))) held.push(holding);
+  const away = tokens.some((token) => mishap.test(token.text)) ? undefined : gone.in(tokens, part.start, part.end);
+  if (away !== undefined) held.push({ start: away.start, end: away.end });
   const single = words.filter((token) => token.number !== undefined).length === 1;
   if (butNot.in(tokens, part.start, part.end) !== undefined) held.push(part);
   if (single && onlyNot.in(tokens, part.start, part.end) !== undefined) held.push(part);

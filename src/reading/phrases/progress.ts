@@ -18,7 +18,8 @@ import {
   thatIsAll,
 } from '../progress/finished-forms.ts';
 import { listAfter, listBeforeDone } from '../progress/lists.ts';
-import { leftForms, lossForms, madeGood, saysLeft, spareForm, stageForms, stageIn } from '../progress/losses.ts';
+import { goneForm, leftForms, lossForms, madeGood, mishap, saysLeft, spareForm, stageForms, stageIn } from '../progress/losses.ts';
+import { nearly, partial, withoutRest } from '../progress/part-done.ts';
 import { bareShare, halfAlone, sharesByKind } from '../progress/shares.ts';
 import { plainCount, sameKind, summed, totalOnly, wholeSoFar } from '../progress/sums.ts';
 import type { Part } from '../text/message.ts';
@@ -48,41 +49,15 @@ const acceptsAfter = (reader: Reader, match: Match): boolean => {
     return false;
   const next = reader.tokens[match.end];
   const last = reader.tokens[match.end - 1];
+  // "bouts done - 3 broke": the number belongs to what follows.
+  const marked = /^(-|:|=|x|,)$/.test(reader.tokens[match.end - 2]?.text ?? '') && last?.number !== undefined;
+  if (marked && match.kept['p'] !== undefined && next?.kind === 'word') return false;
   if (next === undefined || next.kind !== 'word' || match.kept['p'] !== undefined || last?.number === undefined) return true;
   return followers.has(next.text) || isA(next, 'material') || isA(next, 'weekday');
 };
 
 const future = (reader: Reader, part: Part, before: number): boolean =>
   reader.tokens.slice(Math.max(part.start, before - 5), before).some((token) => intent.has(token.text));
-
-// "six buttonholes done" is six, not all of them.
-const describing = /^(of|more|x|dried|fresh|other)$/;
-const someOf = /^(both|of|more|last|another|a|some|most|few|couple|half|third|quarter|quarters|thirds|not|hardly|nearly|almost|no|none)$/;
-const exceptions = /^(bar|except|apart|excluding|minus|save|barring)$/;
-const leavesOut = (tokens: readonly Token[], at: number): boolean => {
-  const [word, next] = [tokens[at]?.text ?? '', tokens[at + 1]];
-  return next?.number === undefined && (exceptions.test(word) || (word === 'but' && /^(the|a|for|not|my|our)$/.test(next?.text ?? '')));
-};
-const partial = (tokens: readonly Token[], match: Match, fact: Unworded): boolean => {
-  const before = tokens[match.start - 1];
-  // "5 corsages half made" says how far five of them are; "all done bar the crown" is not all.
-  if (
-    fact.fact === 'made' &&
-    fact.fraction !== undefined &&
-    before?.means['piece'] !== undefined &&
-    tokens[match.start - 2]?.number !== undefined
-  )
-    return true;
-  if (fact.fact === 'made' && fact.all === true && leavesOut(tokens, match.end)) return true;
-  if (fact.fact !== 'made' || fact.all !== true || fact.of !== undefined || fact.count !== undefined) return false;
-  const [near, far] = [tokens[match.start - 1], tokens[match.start - 2]];
-  return (
-    near?.number !== undefined ||
-    (far?.number !== undefined && describing.test(near?.text ?? '')) ||
-    someOf.test(near?.text ?? '') ||
-    (/^(the|of|those|these|our|my)$/.test(near?.text ?? '') && someOf.test(far?.text ?? ''))
-  );
-};
 
 // "32 made in total": told together, so it is the whole.
 const saysWhole = (token: Token): boolean => /^(in total|in all|all told|all up)$/.test(token.text);
@@ -105,6 +80,10 @@ const findPart = (reader: Reader, part: Part): Finding[] => {
       for (let at = match.start; at < match.end; at++) free &&= open(at);
       const fact = free ? build(match) : undefined;
       if (fact === undefined || partial(tokens, match, fact)) continue;
+      if (nearly(reader, match, fact)) {
+        findings.push({ start: match.start, end: match.end, held: true });
+        continue;
+      }
       take(match, [fact]);
       index = match.end - 1;
     }
@@ -127,7 +106,8 @@ const findPart = (reader: Reader, part: Part): Finding[] => {
       list.facts.map((fact) => ({ ...fact, ...total }) as Unworded),
     );
   for (const { form, build } of finishedForms) sweep(form, build);
-  for (const form of lossForms)
+  const mishaps = tokens.some((token) => mishap.test(token.text));
+  for (const form of mishaps ? [...lossForms, goneForm] : lossForms)
     sweep(form, (match) => ({ fact: 'broke', count: match.kept['n'] === undefined ? 1 : amountOf(match.kept['n']), ...pieceIn(match) }));
   makeGood(reader, part, findings, take);
   const spares = spareForm.in(tokens, part.start, part.end);
@@ -177,7 +157,7 @@ const findPart = (reader: Reader, part: Part): Finding[] => {
       at === 3,
     );
   }
-  return findings;
+  return withoutRest(findings);
 };
 
 // "1 crown fell apart, rebuilt it"

@@ -105,6 +105,9 @@ const forms: readonly (readonly [string, Build])[] = [
   ["(havent|haven't|have not|not|hasnt|hasn't) (even)? (started|begun)", none],
   ['(nothing|none|zero|nil|no progress) (done)? (made)? (today|yet|yesterday|this morning|so far)', none],
   ['(none of the|no|zero|nil) <p:piece> (done|made)? (yet|so far|as yet|at all)', none],
+  [`(half|half of) (the|those|our|of the)? <m:count> (<material>)? (<p:piece>)? ${be}{0,2} ${done}`, share('0.5')],
+  [`<p:piece> (are|is|all|now){0,2} ${done} (-|:|=|x|,)? (x)? <n:count> (nos|no|pcs|pieces|off|in number)`, counts],
+  [`<p:piece> (are|is|all|now){0,2} ${done} (-|:|=|x) <n:count>`, counts],
   [`(the|all)? (of)? (the|those|my|our)? <p:piece> (are|is|have|has|now|were|'s)? (all|now|been|fully){0,3} ${done}`, allOf],
   ['<p:piece> (-|:|,)? (all)? (done|finished|complete|completed|ready)', allOf],
   [

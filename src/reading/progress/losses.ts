@@ -5,7 +5,7 @@ import type { Token } from '../text/token.ts';
 import { stageOf, stageWord, stageWork } from './done-words.ts';
 
 const losses =
-  '(broke|broken|snapped|dropped|ruined|duds|dud|damaged|crushed|squashed|binned|wrecked|no good|fell apart|scrapped|shattered|died|wilted|busted|bust|unusable|cracked|came apart|bent|squished|got squashed|got crushed|got broken|got damaged|broke off|collapsed|failed|rejects|reject|rejected|got wet|in the bin|to bin|smashed|are broken|were broken|got binned|have broken|has broken|munted|stuffed|knackered|banjaxed|mangled|went soft|browned|went brown|turned|spoiled|spoilt|goosed|fell on the floor|falling apart|came undone|lost their heads|fell off|crumbled|shed|went mouldy|rotted|dying|dead|crook|trashed|sat on|stood on|dodgy|wonky|iffy|manky|ropey|kaput|flopped|drooped|bruised|past it|for the bin|not usable|no use|not good|came loose|unravelled|need redoing|needs redoing|need remaking|to redo|to remake|snapping|fell to bits|in bits|shattering|failed qc)';
+  '(broke|broken|snapped|dropped|ruined|duds|dud|damaged|crushed|squashed|binned|wrecked|no good|fell apart|scrapped|shattered|died|wilted|busted|bust|unusable|cracked|came apart|bent|squished|got squashed|got crushed|got broken|got damaged|broke off|collapsed|failed|rejects|reject|rejected|got wet|in the bin|to bin|smashed|are broken|were broken|got binned|have broken|has broken|munted|stuffed|knackered|banjaxed|mangled|went soft|browned|went brown|turned|spoiled|spoilt|goosed|fell on the floor|falling apart|came undone|lost their heads|fell off|crumbled|shed|went mouldy|rotted|dying|dead|crook|trashed|sat on|stood on|dodgy|wonky|iffy|manky|ropey|kaput|flopped|drooped|bruised|past it|for the bin|not usable|no use|not good|came loose|unravelled|need redoing|needs redoing|need remaking|to redo|to remake|snapping|fell to bits|in bits|shattering|failed qc|rubbish|useless|unsellable|gone bad|gone off|gone brown|gone soft|gone limp|gone mouldy|went limp|not up to scratch|went missing|gone missing|got dropped)';
 export const lossForms: readonly Pattern[] = [
   pattern(`<n:count> (of)? (the|them|those)? (<material>)? (<p:piece>)? (are|is|were|was|have|has|had|that)? (got)? (just)? ${losses}`),
   pattern(
@@ -13,6 +13,11 @@ export const lossForms: readonly Pattern[] = [
   ),
   pattern('(a|an|another) (<p:piece>) (<filler>)? (broke|snapped|fell apart|got crushed|got squashed|died|is broken|has broken)'),
 ];
+/** "dropped a tray, 5 buttonholes gone": gone for good only beside what happened to them. */
+export const goneForm = pattern('<n:count> (of)? (the|them|those)? (<material>)? (<p:piece>)? (are|is|have|all|just)? gone');
+export const mishap =
+  /^(dropped|fell|fallen|cat|dog|toddler|smashed|knocked|spilt|spilled|heat|froze|frozen|frost|tripped|crashed|leak|leaked|flood|flooded|mice|mouse|stolen|nicked|stood|sat|melted|soaked|squashed|broke|disaster|crushed|trod|drop)$/;
+
 /** After a loss: "rebuilt it" makes as many good again. */
 export const madeGood = pattern(
   '((rebuilt|remade|redid|replaced|fixed|redone|rewired|remaking|sorted) (it|them|those|that|that one|already|since|both)|(made|did|done) (another|a new|a fresh|a replacement|replacements|a spare|new ones|two more|another one|a new one|it again|them again) (one|pair|set|for it|to replace it|since|already)?)',

@@ -1,0 +1,59 @@
+// Work that is said to be finished and is not, or not all of it: "six buttonholes done", "all done bar the crown", "12 crowns nearly done".
+
+import type { Match } from '../pattern.ts';
+import type { Finding, Reader, Unworded } from '../phrase.ts';
+import type { Token } from '../text/token.ts';
+
+// "six buttonholes done" is six, not all of them.
+const describing = /^(of|more|x|dried|fresh|other)$/;
+const someOf = /^(both|of|more|last|another|a|some|most|few|couple|half|third|quarter|quarters|thirds|not|hardly|nearly|almost|no|none)$/;
+const exceptions = /^(bar|except|apart|excluding|minus|save|barring)$/;
+const leavesOut = (tokens: readonly Token[], at: number): boolean => {
+  const [word, next] = [tokens[at]?.text ?? '', tokens[at + 1]];
+  return next?.number === undefined && (exceptions.test(word) || (word === 'but' && /^(the|a|for|not|my|our)$/.test(next?.text ?? '')));
+};
+// "12 crowns nearly done" is none of them done; "most of the 12 done" is not twelve.
+const notQuite = /^(nearly|almost|practically|virtually)\b/i;
+export const nearly = (reader: Reader, match: Match, fact: Unworded): boolean => {
+  if (fact.fact !== 'made' || fact.stage !== undefined || fact.fraction !== undefined) return false;
+  const stretch = reader.tokens.slice(match.start, match.end);
+  if (stretch.some((token, at) => notQuite.test(token.text) || notQuite.test(reader.words(match.start + at, match.start + at + 1))))
+    return true;
+  const before = reader.tokens.slice(Math.max(0, match.start - 3), match.start).map((token) => token.text);
+  return /(^| )(half|third|quarter|most|some|part|few|fraction)( of)?( the| those| our| my)?$/.test(before.join(' '));
+};
+export const partial = (tokens: readonly Token[], match: Match, fact: Unworded): boolean => {
+  const before = tokens[match.start - 1];
+  // "5 corsages half made" says how far five of them are; "all done bar the crown" is not all.
+  if (
+    fact.fact === 'made' &&
+    fact.fraction !== undefined &&
+    before?.means['piece'] !== undefined &&
+    tokens[match.start - 2]?.number !== undefined
+  )
+    return true;
+  if (fact.fact === 'made' && fact.all === true && leavesOut(tokens, match.end)) return true;
+  if (fact.fact !== 'made' || fact.all !== true || fact.of !== undefined || fact.count !== undefined) return false;
+  const [near, far] = [tokens[match.start - 1], tokens[match.start - 2]];
+  return (
+    near?.number !== undefined ||
+    (far?.number !== undefined && describing.test(near?.text ?? '')) ||
+    someOf.test(near?.text ?? '') ||
+    (near?.text === 'all' && someOf.test(far?.text ?? '')) ||
+    (/^(the|of|those|these|our|my)$/.test(near?.text ?? '') && someOf.test(far?.text ?? ''))
+  );
+};
+
+/** "bouts done - 5 to go": with some of the kind left, not all of it is done. */
+export const withoutRest = (findings: readonly Finding[]): Finding[] => {
+  const left = findings.flatMap((finding) => finding.facts ?? []).filter((fact) => fact.fact === 'left' && fact.count > 0);
+  if (left.length === 0) return [...findings];
+  return findings.map((finding) => {
+    const [fact] = finding.facts ?? [];
+    const whole = fact?.fact === 'made' && fact.all === true && fact.count === undefined && fact.stage === undefined;
+    const rest = left.some(
+      (other) => 'piece' in other === false || (fact !== undefined && 'piece' in fact && 'piece' in other && other.piece === fact.piece),
+    );
+    return whole && rest ? { start: finding.start, end: finding.end } : finding;
+  });
+};
