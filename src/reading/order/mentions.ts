@@ -9,6 +9,7 @@ import type { Mention } from './mention.ts';
 import { countLeft, countRight } from './mention-count.ts';
 import { goesOn, moreOfTheKind, otherMaterial } from './more-of-the-kind.ts';
 import { nameFirstPairs } from './name-first.ts';
+import { ownPiece } from './own-piece.ts';
 
 const inBrackets = pattern('\\( (the|for)? <role> \\)?');
 const forRole = pattern('for (the|our|my)? <role>');
@@ -87,6 +88,13 @@ export const findMentions = (reader: Reader): Mention[] => {
       });
       usedTo = more.end;
       index = more.end - 1;
+      continue;
+    }
+    const own = index < usedTo ? undefined : ownPiece(reader, before, index);
+    if (own !== undefined) {
+      mentions.push(own.mention);
+      usedTo = own.end + 1;
+      index = own.end;
       continue;
     }
     const split = otherMaterial(reader, before, index);
