@@ -28,7 +28,7 @@ export const bareNumber = (reader: Reader, part: Part): Finding | undefined => {
   // "we're on 33 now" tells how far the work is.
   if (
     /^(we're|were|i'm|im|am|are)$/.test(stretch.find((token) => token.text !== 'we' && token.text !== 'i')?.text ?? '') &&
-    stretch.some((token) => token.text === 'on')
+    stretch.some((token) => token.text === 'on' || token.text === 'at')
   )
     return undefined;
   const zones = zonesOf(tokens, part.start, part.end);

@@ -21,6 +21,9 @@ const notForStudio =
 // "put me down for 24 buttonholes" orders them.
 const notedDown = pattern('(put|note|jot|write|mark|pop) (me|us|them|her|him)? down (for|as)? (about)? <count> (<word>)? <piece>');
 
+// "we're at 27 now" tells how far the work is, and takes nothing back.
+const farAlong = pattern("(so|ok|and)? (we're|were|we are|i'm|im|i am) (now)? (on|at|up to) <n:plain> (<piece>)? (now|so far|done|made)?");
+
 const readPart = (reader: Reader, part: Part): Finding[] => {
   const { tokens } = reader;
   const stretch = tokens.slice(part.start, part.end);
@@ -28,6 +31,7 @@ const readPart = (reader: Reader, part: Part): Finding[] => {
   if (notedDown.in(tokens, part.start, part.end) !== undefined) return [];
   const either = nowCountOrPrice(reader, part);
   if (either !== undefined) return [either];
+  if (farAlong.at(tokens, part.start, part.end)?.end === part.end) return [];
   const swap = swapped(reader, part);
   if (swap !== undefined) return [swap];
   const opening = /^(ok|actually|sorry|can|you|we|please|pls|oh|they|want|to|now|,|lets|let's)$/;

@@ -9,7 +9,7 @@ import type { Mention } from '../order/mention.ts';
 import { findMentions } from '../order/mentions.ts';
 import type { Price } from '../order/price-at.ts';
 import { seriesPrices } from '../order/price-series.ts';
-import { type PricedKind, pricedKinds } from '../order/priced-kinds.ts';
+import { ofKinds, pricedKinds } from '../order/priced-kinds.ts';
 import { findPrices } from '../order/prices.ts';
 import { askEachOrAll, countOf, likelyPer, lineFacts, priceFact } from '../order/read-order.ts';
 import { equalsTotal, nameFirstAsk, settleTotals } from '../order/settle-prices.ts';
@@ -107,24 +107,6 @@ const secondOfTwo = (reader: Reader, prices: readonly Price[]): boolean => {
     reader.tokens[at - 1]?.number?.form === 'plain' &&
     reader.free(at - 1)
   );
-};
-
-const ofKinds = (reader: Reader, kinds: readonly PricedKind[]): Finding => {
-  const facts = kinds.map(({ price, piece, from, to }) => ({
-    ...priceFact(price, 'each', false),
-    piece,
-    words: reader.words(Math.min(from, price.start), Math.max(to, price.end)),
-  })) as Fact[];
-  const tokens = new Set(
-    takes(
-      [],
-      kinds.map(({ price }) => price),
-    ),
-  );
-  for (const { from, to } of kinds) for (let index = from; index < to; index++) tokens.add(index);
-  const sorted = [...tokens].sort((a, b) => a - b);
-  const [first = 0] = sorted;
-  return { start: first, end: (sorted.at(-1) ?? first) + 1, takes: sorted, facts };
 };
 
 const find = (reader: Reader): Finding[] => {

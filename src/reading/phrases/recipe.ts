@@ -78,7 +78,8 @@ const alike = (
   const wearer = who(role?.kept['r']);
   const amount = role === undefined ? undefined : quantity(reader.tokens, role.end);
   const [line, second] = before ?? [];
-  if (wearer === undefined || amount?.stems === undefined || amount.next < end || line === undefined || second !== undefined)
+  const behind = reader.tokens[amount?.next ?? end]?.means['each'] === undefined ? 0 : 1; // "groomsmen 1 each"
+  if (wearer === undefined || amount?.stems === undefined || amount.next + behind < end || line === undefined || second !== undefined)
     return undefined;
   return { wearer: true, fact: { fact: 'recipe', lines: [{ ingredient: line.ingredient, stems: amount.stems, wearer }] } };
 };

@@ -147,7 +147,7 @@ const ifAt = (reader: Reader, part: Part, start: number): boolean =>
 // "for 70 bouts how many hours reqd", "gst in or out of that price": the question comes after what it is about.
 const inside = [
   '(how many|how much|how long|how far|what time|what date|which day|how may)',
-  "(whats|what's|what is) (left|my|our|it) <any>",
+  "(whats|what's|what is) (left|my|our|it|the) <any>",
   '<tax> (is|are)? (in|included|inc|incl|on|extra|added|charged|to add) or <any>',
   '(inc|incl|ex|plus) or (inc|ex|plus|not|excl) <tax>',
   '<any> or (not|no) (\\?)?',

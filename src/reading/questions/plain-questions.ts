@@ -16,6 +16,11 @@ export const plainQuestions: Forms = [
     ],
   ],
   ['pinOn', ['<sheet>']],
+  [
+    'eventDate',
+    ["(when's|when is|whens|when) (is)? (the|our|this|that) <any>{0,3} (order|job|one|wedding|event) (for|on|again)?"],
+    /\b(start|begin|dry|drying|hang|due|latest|last|order by|ordered|cut|made|make)\b/,
+  ],
   ['latestStart', ['(latest|last) <any>{0,4} (start|begin|starting)', '(start|begin) <any>{0,3} at (the)? latest']],
   [
     'away',

@@ -140,7 +140,9 @@ const isCode = (tokens: readonly Token[], index: number): boolean => {
 };
 
 // "nine pounds fifty", "9 pounds 50": the pence said after the pounds.
-// "eleven fifty each": a price in words. Two bare numbers side by side are a price only before "each".
+// "eleven fifty each", "at eight fifty plus vat": a price in words. Two bare numbers side by side are a price only beside the words for one.
+const priceAhead = /^(at|@|price|priced|quoted|charge|charging)$/;
+const priceBehind = /^(plus|\+|inc|incl|ex|excl|each|,|\.|vat|gst|tax|incl\.|inc\.)$/;
 const wordedPrice = (tokens: readonly Token[], index: number): Unit | undefined => {
   const [whole, cents, after] = [tokens[index]?.number, tokens[index + 1]?.number, tokens[index + 2]];
   if (
@@ -152,7 +154,9 @@ const wordedPrice = (tokens: readonly Token[], index: number): Unit | undefined 
     !/^\d{1,2}$/.test(whole.amount)
   )
     return undefined;
-  return after !== undefined && /^(each|ea|apiece|per|a|\/)$/.test(after.text)
+  const behind = after !== undefined && /^(each|ea|apiece|per|a|\/)$/.test(after.text);
+  const between = priceAhead.test(tokens[index - 1]?.text ?? '') && (after === undefined || priceBehind.test(after.text));
+  return behind || between
     ? { number: { form: 'money', amount: tidyAmount(`${whole.amount}.${cents.amount}`) }, next: index + 2 }
     : undefined;
 };
