@@ -2,12 +2,12 @@
 
 import { studioPrices } from '../buying/buy-for-events.ts';
 import { quotedNow } from '../buying/quoted-prices.ts';
-import { type Hazard, hazardsIn } from '../handbook/hazard-words.ts';
 import type { Fact } from '../reading/fact.ts';
 import type { Reading } from '../reading/reading.ts';
 import { type Answer, mannerOf } from '../reply/answer.ts';
 import { withCalendarKept } from '../reply/compose/calendar-given.ts';
 import { composeAnswer } from '../reply/compose/compose.ts';
+import { hazardAskedBlocks } from '../reply/compose/hazard-asked.ts';
 import { notUnderstoodBlocks } from '../reply/compose/help.ts';
 import type { Place, Reply } from '../reply/reply.ts';
 import { earlierStands, nothingKept, problemLine } from '../reply/words/problems.ts';
@@ -20,6 +20,7 @@ import { problem } from '../values/result.ts';
 import { benchKey, consider } from './consider.ts';
 import { type Figures, figuresOf } from './figures.ts';
 import type { HandledAs } from './handled.ts';
+import { hazardsOf, heardFacts, isHazardAsked, withoutFixings } from './hazards-said.ts';
 import { isPriceList } from './import-prices.ts';
 import { keepBeside } from './keep-beside.ts';
 import { type KeepingAsked, keepingAsked } from './keeping.ts';
@@ -55,7 +56,8 @@ type Settled = Extract<Decision, { kind: 'settled' }>;
 export const answerMessage = (store: Store, at: Standpoint, message: IncomingMessage, now: number): Answered => {
   const today = dayAt(now, at.studio.state.settings.timeZone);
   if (message.kind === 'delete') return withdrawn({ store, at, message, today, reading: undefined });
-  const reading = stageProgress(readingOf(message, at.thread.state, at.studio.state, today, now), progressContext(store, at, today));
+  const read = withoutFixings(readingOf(message, at.thread.state, at.studio.state, today, now), at.thread.state);
+  const reading = stageProgress(read, progressContext(store, at, today));
   const scene: Scene = { store, at, message, today, reading };
   const decision = decide(at.thread.state, reading, at.studio.state.settings.currency);
   if (decision.kind === 'nothing') return message.kind === 'edit' ? withdrawn(scene) : unread(scene);
@@ -63,15 +65,6 @@ export const answerMessage = (store: Store, at: Standpoint, message: IncomingMes
   const keeping = keepingAsked(decision.questions, at.thread.key, at.thread.version > 0, mannerOf(at.studio.state));
   if (keeping) return kept(scene, keeping);
   return decision.undo ? undone(scene) : settled(scene, decision);
-};
-
-/** Hazards the words tell of, kept beside what they state. */
-const hazardsOf = (message: IncomingMessage): readonly Hazard[] =>
-  message.kind === 'tap' || message.kind === 'file' || isPriceList(message) ? [] : hazardsIn(message.text);
-
-const heard = (message: IncomingMessage): readonly Fact[] => {
-  const hazards = hazardsOf(message);
-  return hazards.length > 0 ? [{ fact: 'care', heard: [...hazards], words: '' }] : [];
 };
 
 /** A few words at most: enough for "why?". Of a price list its own answer tells. */
@@ -105,7 +98,10 @@ const ended = (scene: Scene, as: HandledAs, reply: Reply | undefined, logged: Lo
 /** Small talk is left alone unless it was said to the bot. */
 const unread = (scene: Scene): Answered => {
   if (!scene.message.addressed || scene.message.kind === 'tap') return ended(scene, 'silent', undefined);
-  const told = heard(scene.message);
+  if (isHazardAsked(scene.message)) {
+    return ended(scene, 'answered', { blocks: hazardAskedBlocks(answerOf(scene, unchanged(scene), { how: 'stated' })) });
+  }
+  const told = heardFacts(scene.message);
   if (told.length > 0) {
     const logged = logStated(scene.at, scene.message, told, []);
     return spoken(scene, logged, answerOf(scene, logged, { how: 'stated' }));
@@ -137,7 +133,7 @@ const settled = (scene: Scene, decision: Settled): Answered => {
   const stated = [...event, ...studio];
   const plain = log(event);
   const quoted = isPriceList(message) || stated.length === 0 ? undefined : quotedNow(plain.event, studioPrices(plain.studio), stated);
-  const beside = [...(quoted ? [quoted] : []), ...heard(message), ...(stated.length > 0 ? leftUnread(scene) : [])];
+  const beside = [...(quoted ? [quoted] : []), ...heardFacts(message), ...(stated.length > 0 ? leftUnread(scene) : [])];
   const logged = beside.length > 0 ? log([...event, ...beside]) : plain;
   const answer = answerOf(scene, logged, {
     how: message.kind === 'edit' ? 'edited' : 'stated',

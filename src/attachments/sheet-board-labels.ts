@@ -18,7 +18,7 @@ export const drawLabels = (writer: SheetWriter, input: SheetsInput): void => {
     writer.put(eventLine(input), 12, top + 44, { size: 11, width: writer.width - 24 });
     const column = (writer.width - 24) / 3;
     board.places.forEach((place, index) => {
-      writer.put(place.wearer, 12 + column * Math.floor(index / 4), top + 68 + 18 * (index % 4), { size: 11, width: column - 8 });
+      writer.put(place.label, 12 + column * Math.floor(index / 4), top + 68 + 18 * (index % 4), { size: 11, width: column - 8 });
     });
     writer.down(height);
   }

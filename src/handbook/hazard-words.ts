@@ -6,7 +6,8 @@ export type Hazard = (typeof hazards)[number];
 
 const words: Readonly<Record<Hazard, RegExp>> = {
   magnet: /\bmagnet(s|ic)?\b/g,
-  implant: /\b(pacemakers?|(cochlear|heart) implants?|icd|defibrillators?)\b/g,
+  implant:
+    /\b(pacemakers?|(cochlear|heart|ear|brain|nerve) implants?|icds?|defibrillators?|insulin pumps?|neuro-?stimulators?|nerve stimulators?|loop recorders?|heart (monitors?|devices?)|brain shunts?|vp shunts?)\b/g,
   allergy: /\b(allerg(y|ies|ic)|hay ?fever|asthma(tic)?)\b/g,
   'silica gel': /\bsilica\b/g,
   borax: /\bborax\b/g,
@@ -16,17 +17,27 @@ const words: Readonly<Record<Hazard, RegExp>> = {
   border: /\b(customs|abroad|overseas|export(s|ed|ing)?|phytosanitary|(across|over|cross(es|ing)?) (a|the) ([a-z]+ )?border)\b/g,
 };
 
-const denied = /\b(no|not|non|never|without|instead of|led|battery|fake|un)[ -]*(any |the |real |[a-z]+ing )?$/;
+const denied =
+  /\b(no|not|non|never|without|instead of|rather than|drop|skip|lose|ditch|scrap|forget|swap|led|battery|fake|un)[ -]*(any |the |real |[a-z]+ing )?$/;
 
 /** The hazards these words tell of, in the order of the list. A word that is denied ("no candles", "LED candles") tells of none; a health word always counts. */
 export const hazardsIn = (text: string): readonly Hazard[] => {
   const plain = text.toLowerCase();
-  const told = (hazard: Hazard): boolean =>
-    [...plain.matchAll(words[hazard])].some(
-      (match) => isHealth(hazard) || !denied.test(plain.slice(Math.max(0, match.index - 24), match.index)),
-    );
-  return hazards.filter(told);
+  return hazards.filter((hazard) => [...plain.matchAll(words[hazard])].some((match) => isHealth(hazard) || !isDenied(plain, match.index)));
 };
+
+/** Hazards these words take back: "no magnets after all". What is denied for one wearer ("no magnet for grandad") stands for the others. */
+export const hazardsDenied = (text: string): readonly Hazard[] => {
+  const plain = text.toLowerCase();
+  return hazards.filter((hazard) => {
+    const matches = isHealth(hazard) ? [] : [...plain.matchAll(words[hazard])];
+    const forOne = (match: RegExpExecArray): boolean =>
+      /^\s+(for|on|near|with|to)\b(?! (us|all|any|everyone))/.test(plain.slice(match.index + match[0].length));
+    return matches.length > 0 && matches.every((match) => isDenied(plain, match.index) && !forOne(match));
+  });
+};
+
+const isDenied = (plain: string, at: number): boolean => denied.test(plain.slice(Math.max(0, at - 24), at));
 
 /** "Not allergic to anything" is rare, and missing the other is worse. */
 const isHealth = (hazard: Hazard): boolean => hazard === 'implant' || hazard === 'allergy';

@@ -1,5 +1,6 @@
 // Who usually wears what and on which side, and how many spares are worth making. Custom, not law: sources that disagree are both shown.
 
+import { hazardsIn } from './hazard-words.ts';
 import type { PieceKind } from './pieces.ts';
 import { commonPractice, type Source } from './sources.ts';
 import { wearingSources as from } from './sources-wearing.ts';
@@ -78,7 +79,7 @@ export const caresInNote = (note: string): readonly ('child' | 'implant' | 'alle
   const text = note.toLowerCase();
   return [
     ...(/\b(bab(y|ies)|toddler|child|kid|(aged?|is) [0-9]\b|\b[0-9] ?(yrs?|years?)( old)?\b)/.test(text) ? (['child'] as const) : []),
-    ...(/\b(pacemaker|implant|icd|defibrillator)/.test(text) ? (['implant'] as const) : []),
+    ...(/\b(implant)/.test(text) || hazardsIn(text).includes('implant') ? (['implant'] as const) : []),
     ...(/\b(allerg|hay ?fever|asthma)/.test(text) ? (['allergy'] as const) : []),
     ...(/\b(coat|tweed|thick|heavy|wool)/.test(text) ? (['heavy coat'] as const) : []),
   ];

@@ -4,6 +4,7 @@ import { boardRule } from '../handbook/packing.ts';
 import type { Material, PieceKind } from '../handbook/pieces.ts';
 import type { EventState } from '../thread/event.ts';
 import { type HandedPiece, handedPieces, type WithoutPiece } from './handed-pieces.ts';
+import { hasImplant } from './wearer-cares.ts';
 
 export interface Board {
   readonly number: number; // from 1, through all boards and boxes
@@ -42,17 +43,23 @@ export const layBoards = (event: EventState): BoardsLaid => {
 
 export interface BoardLabel {
   readonly board: Board;
-  readonly holds: readonly { readonly role: string; readonly count: number }[]; // in the order on the board
+  readonly holds: readonly { readonly role: string; readonly count: number; readonly noMagnet?: true }[]; // in the order on the board
   readonly unnamed: number;
 }
 
 /** What is written on the board itself: its number, its pieces and who they are for. */
 export const boardLabel = (board: Board): BoardLabel => {
-  const holds = new Map<string, number>();
-  for (const { named } of board.places) if (named) holds.set(named.wearer.role, (holds.get(named.wearer.role) ?? 0) + 1);
+  const holds = new Map<string, { readonly count: number; readonly noMagnet?: true }>();
+  for (const { named } of board.places) {
+    if (!named) continue;
+    const { role } = named.wearer;
+    const before = holds.get(role);
+    const noMagnet = hasImplant(named.wearer) || before?.noMagnet === true;
+    holds.set(role, { count: (before?.count ?? 0) + 1, ...(noMagnet ? { noMagnet: true as const } : {}) });
+  }
   return {
     board,
-    holds: [...holds].map(([role, count]) => ({ role, count })),
+    holds: [...holds].map(([role, held]) => ({ role, ...held })),
     unnamed: board.places.filter(({ named }) => named === undefined).length,
   };
 };

@@ -8,6 +8,7 @@ import { type BoardLabel, boardLabel, layBoards } from './boards.ts';
 import type { HandedPiece } from './handed-pieces.ts';
 import { type KeepingRows, keepingOf } from './keeping.ts';
 import { type OrderCount, orderCounts } from './order-counts.ts';
+import { hasImplant } from './wearer-cares.ts';
 import { cautionsOnSheet, fixingsOf } from './work-at-hand.ts';
 
 /** Things beside the pieces, to tick off. A thing without a count is one of its sort or as much as there is. */
@@ -17,6 +18,7 @@ export type ToTake =
   | 'pins'
   | 'spare pins'
   | 'magnets' // counted out and counted back in
+  | 'magnets if used' // talked of but in no recipe: the pins are packed all the same
   | 'sheets of tissue'
   | 'scissors'
   | 'tape and ribbon ends'
@@ -39,8 +41,7 @@ const pinsFor = ({ piece, named }: HandedPiece): number => boardRule(named?.wear
 
 const takesNoPin = ({ named }: HandedPiece): boolean => named?.wearer.cares.some(({ value }) => value === 'child') ?? false;
 
-/** Whatever the others are held on by: no magnet goes near an implant. */
-const takesNoMagnet = ({ named }: HandedPiece): boolean => named?.wearer.cares.some(({ value }) => value === 'implant') ?? false;
+const takesNoMagnet = ({ named }: HandedPiece): boolean => named !== undefined && hasImplant(named.wearer);
 
 /** Whoever packs has to know it too: a loose magnet beside the piece is as near as one on it. */
 const noMagnetRows = (places: readonly HandedPiece[]): KeepingRows['rows'] =>
@@ -56,6 +57,8 @@ export const packingList = (event: EventState, studio: StudioState): PackingList
   const onMagnet = places.filter((place) => fixingsOf(event, place.piece).includes('magnet') && !takesNoMagnet(place));
   const pinned = places.filter((place) => !onMagnet.includes(place) && !takesNoPin(place));
   const pins = pinned.reduce((total, place) => total + pinsFor(place), 0);
+  const spokenOf = event.care?.heard.includes('magnet') === true;
+  const onMagnetIfUsed = spokenOf ? pinned.filter((place) => pinsFor(place) > 0 && !takesNoMagnet(place)).length : 0;
   const sewn = places.filter((place) => takesNoPin(place) && pinsFor(place) > 0).length;
   const flat = boards.filter(({ on }) => on === 'board').length;
   const chilled = places.some(({ material }) => material === 'fresh' || material === 'mixed');
@@ -70,6 +73,7 @@ export const packingList = (event: EventState, studio: StudioState): PackingList
       ...some('pins', pins),
       ...some('spare pins', sparePins(pins)),
       ...some('magnets', onMagnet.length),
+      ...some('magnets if used', onMagnetIfUsed),
       ...some('sheets of tissue', boards.length * tissueEach),
       ...(sewn > 0 ? [{ what: 'needle and thread' as const }] : []),
       { what: 'scissors' },

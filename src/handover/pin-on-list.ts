@@ -5,7 +5,7 @@ import { wearingSide } from '../handbook/wearing.ts';
 import type { EventState } from '../thread/event.ts';
 import { type Board, layBoards } from './boards.ts';
 import type { HandedPiece, WithoutPiece } from './handed-pieces.ts';
-import { careWords } from './wearer-cares.ts';
+import { careWords, hasImplant } from './wearer-cares.ts';
 
 export interface PinOnRow {
   readonly wearer: { readonly role: string; readonly number: number; readonly of: number } | undefined; // undefined: a spare or a missing name
@@ -13,6 +13,7 @@ export interface PinOnRow {
   readonly wornAs: PieceKind;
   readonly side: string;
   readonly note: string; // the note as written, then the care it calls for; '' for none
+  readonly noMagnet: boolean; // the wearer has an implant
   readonly done: false; // the box to tick by hand
 }
 
@@ -41,6 +42,7 @@ const rowOf = (place: HandedPiece): PinOnRow => {
     wornAs,
     side: wearingSide(wornAs).side,
     note: noteOf(place),
+    noMagnet: place.named !== undefined && hasImplant(place.named.wearer),
     done: false,
   };
 };

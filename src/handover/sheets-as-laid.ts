@@ -17,6 +17,7 @@ export interface PlaceInWords {
   readonly piece: string;
   readonly side: string;
   readonly note: string;
+  readonly label: string; // the wearer as a board label names them: "no magnet: grandfather" where there is an implant, first so that a long name cannot push it off
   readonly is: 'named' | 'unnamed';
 }
 
@@ -50,14 +51,15 @@ const piecesOn = ({ places, piece, material }: Board, names: PieceNames): string
 const placeOf = (row: PinOnRow, names: PieceNames): PlaceInWords => {
   const { wearer, side, note } = row;
   const piece = names(row.wornAs).one;
-  if (wearer === undefined) return { wearer: 'not named yet', piece, side, note, is: 'unnamed' };
+  if (wearer === undefined) return { wearer: 'not named yet', piece, side, note, label: 'not named yet', is: 'unnamed' };
   const { role, number, of } = wearer;
-  return { wearer: of === 1 ? role : `${role}, ${number} of ${of}`, piece, side, note, is: 'named' };
+  const name = of === 1 ? role : `${role}, ${number} of ${of}`;
+  return { wearer: name, piece, side, note, label: row.noMagnet ? `no magnet: ${name}` : name, is: 'named' };
 };
 
 const holdsOf = ({ holds, unnamed }: BoardLabel): string =>
   [
-    ...holds.map(({ role, count }) => (count === 1 ? role : `${role} × ${count}`)),
+    ...holds.map(({ role, count, noMagnet }) => `${noMagnet ? 'no magnet: ' : ''}${role}${count === 1 ? '' : ` × ${count}`}`),
     ...(unnamed > 0 ? [`${unnamed} not named yet`] : []),
   ].join(', ');
 
@@ -67,6 +69,10 @@ const counted: Readonly<Partial<Record<ToTake, readonly [string, string]>>> = {
   pins: ['pin on or with the pieces', 'pins on or with the pieces'],
   'spare pins': ['spare pin', 'spare pins'],
   magnets: ['magnet: count it back in', 'magnets: count them back in'],
+  'magnets if used': [
+    'magnet, if it is to take the pin’s place: count it back in',
+    'magnets, if they are to take the pins’ place: count them back in',
+  ],
   'sheets of tissue': ['sheet of tissue', 'sheets of tissue'],
 };
 const longer: Readonly<Partial<Record<ToTake, string>>> = {

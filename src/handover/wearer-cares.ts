@@ -25,3 +25,7 @@ const words: Readonly<Record<Care, (pinned: boolean) => string>> = {
 export const careWords = (care: Care, piece: PieceKind): string => words[care](isPinned(piece));
 
 export const isPinned = (piece: PieceKind): boolean => usualFixings[piece].includes('pin') || piece === 'unspecified';
+
+/** Whatever the others are held on by: no magnet goes near an implant. */
+export const hasImplant = ({ cares }: { readonly cares: readonly Known<Care>[] }): boolean =>
+  cares.some(({ value }) => value === 'implant');

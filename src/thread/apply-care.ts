@@ -6,9 +6,12 @@ import type { EventState } from './event.ts';
 const together = <T extends string>(before: readonly T[] = [], more: readonly T[] = []): readonly T[] =>
   [...new Set([...before, ...more])].sort();
 
-export const applyCare = (state: EventState, { heard, shown }: FactOf<'care'>): EventState => ({
+export const applyCare = (state: EventState, { heard, denied = [], shown }: FactOf<'care'>): EventState => ({
   ...state,
-  care: { heard: together(state.care?.heard, heard), shown: together(state.care?.shown, shown) },
+  care: {
+    heard: together(state.care?.heard, heard).filter((hazard) => !denied.includes(hazard)),
+    shown: together(state.care?.shown, shown),
+  },
 });
 
 const beside: ReadonlySet<string> = new Set<FactName>(['care', 'calendar', 'quoted', 'unread']);

@@ -40,3 +40,35 @@ test('a list said again keeps the care, and one of several keeps their number', 
     /5 groomsmen: buttonholes \(one of them: pacemaker; implant: no magnet\)/,
   );
 });
+
+test('it stands on the board labels too, before the name', async () => {
+  expect(await last('groom has a pacemaker', 'board labels')).toContain('- no magnet: groom');
+});
+
+// Devices beside pacemakers and defibrillators: common practice, no source; asking once too often costs nothing.
+test.each(['an insulin pump', 'a cochlear implant', 'a heart monitor', 'a neurostimulator'])(
+  'groom has %s: no magnet there',
+  async (device) => {
+    expect(await last(`groom has ${device}`)).toMatch(/- groom: buttonhole \(.+; implant: no magnet\)/);
+  },
+);
+
+test('magnets talked of are packed beside the pins, and not for the implant', async () => {
+  expect(await last('groom has a pacemaker', 'magnets for all', 'packing list')).toMatch(
+    /12 pins on[\s\S]*☐ 5 magnets, if they are to take the pins’ place/,
+  );
+});
+
+test('how pieces are held on is no recipe: nothing is refused, and magnets can be taken back', async () => {
+  expect(await last('magnets not pins')).toContain('Noted: magnets.');
+  const [chosen, back] = [await last('magnets', 'packing list'), await last('magnets', 'no magnets after all, use pins', 'packing list')];
+  expect(chosen).toContain('6 magnets');
+  expect(back).not.toMatch(/magnets/);
+  expect(await last('magnets', 'no magnets after all, use pins')).toContain('Noted: no magnets.');
+});
+
+test('a question chooses no magnets, and is answered with the usual care every time', async () => {
+  expect(await last('can we use magnets?')).toMatch(/^> can we use magnets\?\s+Magnets can disturb/m);
+  expect(await last('magnets', 'should we use magnets?')).toMatch(/Magnets can disturb/);
+  expect(await last('can we use magnets?', 'packing list')).not.toMatch(/magnet/);
+});

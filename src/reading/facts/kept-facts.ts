@@ -8,6 +8,7 @@ import { day, named, optional } from './shapes.ts';
 export const care = z.object({
   fact: z.literal('care'),
   heard: optional(z.array(z.enum(hazards))),
+  denied: optional(z.array(z.enum(hazards))), // said to be used no more
   shown: optional(z.array(z.string())), // ids of the handbook's cautions
   ...named,
 });

@@ -8,8 +8,12 @@ import type { Token } from '../text/token.ts';
 
 const reach = 7; // words between the wearer and the care
 
-const isCare = (token: Token | undefined): boolean =>
-  token?.kind === 'word' && hazardsIn(token.text).some((hazard) => hazard === 'implant' || hazard === 'allergy');
+const isCared = (words: string): boolean => hazardsIn(words).some((hazard) => hazard === 'implant' || hazard === 'allergy');
+const isWord = (token: Token | undefined): token is Token => token?.kind === 'word';
+const isCare = (token: Token | undefined): boolean => isWord(token) && isCared(token.text);
+/** "Insulin pump", "heart monitor": only the two words together say it. */
+const isPair = (first: Token | undefined, second: Token | undefined): boolean =>
+  isWord(first) && isWord(second) && !isCare(first) && !isCare(second) && isCared(`${first.text} ${second.text}`);
 const isRole = (token: Token | undefined): boolean => token?.means['role'] !== undefined || token?.means['owner'] !== undefined;
 const joins = /^(,|and|&|\+|both|the|his|her|our|n)$/;
 const apart = /^(no|not|never|without|hasn't|doesn't|isn't|none|nobody)$/;
@@ -35,6 +39,7 @@ const nearest = (reader: Reader, care: number, from: number, end: number): numbe
 
 // "allergic to lilies" says more than "allergic".
 const careEnd = (reader: Reader, care: number, end: number): number => {
+  if (isPair(reader.tokens[care], reader.tokens[care + 1])) return care + 2;
   if (!/^(allerg|implant)/.test(reader.tokens[care]?.text ?? '') || reader.tokens[care + 1]?.text !== 'to') return care + 1;
   let at = care + 2;
   while (at < end && at < care + 6 && reader.tokens[at]?.kind === 'word' && !isRole(reader.tokens[at])) at += 1;
@@ -45,7 +50,7 @@ const find = (reader: Reader): Finding[] => {
   const findings: Finding[] = [];
   for (const part of reader.message.parts) {
     for (let care = part.start; care < part.end; care++) {
-      if (!isCare(reader.tokens[care])) continue;
+      if (!isCare(reader.tokens[care]) && !isPair(reader.tokens[care], reader.tokens[care + 1])) continue;
       const role = nearest(reader, care, part.start, part.end);
       if (role === undefined) continue;
       const [low, high] = [Math.min(role, care), Math.max(role, careEnd(reader, care, part.end) - 1)];

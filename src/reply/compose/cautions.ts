@@ -64,6 +64,9 @@ const heardWords: { readonly [hazard in Hazard]: string } = {
 const heardBlocks = (answer: Answer): readonly Block[] => {
   const heard = (answer.hazards ?? heardNow(answer)).map((hazard) => heardWords[hazard]);
   if (heard.length > 0) return [{ block: 'answer', line: text`Noted: ${heard.join(', ')}.` }];
+  const denied = hazards.filter((hazard) => answer.before.care?.heard.includes(hazard) && !answer.event.care?.heard.includes(hazard));
+  if (denied.length > 0)
+    return [{ block: 'answer', line: text`Noted: no ${denied.map((hazard) => heardWords[hazard].replace(/^an /, '')).join(', ')}.` }];
   const said = answer.stated.flatMap((fact) => saidWords(fact, answer.manner));
   return [{ block: 'answer', line: said.length > 0 ? text`Noted: ${joined(said, ', ')}.` : text`Noted.` }];
 };

@@ -12,7 +12,11 @@ export const magnetClash = (answer: Answer): readonly Block[] => {
   if (answer.how === 'withdrawn' || answer.how === 'undone') return [];
   const about =
     hazards.includes('magnet') || hazards.includes('implant') || stated.some(({ fact }) => fact === 'recipe' || fact === 'wearers');
-  if (!about || !(workAtHand(event, studio).fixings.includes('magnet') || event.care?.heard.includes('magnet'))) return [];
+  if (
+    !about ||
+    !(workAtHand(event, studio).fixings.includes('magnet') || event.care?.heard.includes('magnet') || hazards.includes('magnet'))
+  )
+    return [];
   const wearers = wearersList(event).wearers.filter(({ cares }) => cares.some(({ value }) => value === 'implant'));
   if (wearers.length === 0) return [];
   const who = joined(
