@@ -25,7 +25,8 @@ const special: Readonly<Record<string, Test>> = {
   count: isCount,
   number: (token) => token.number !== undefined,
   range: (token) => token.number?.max !== undefined || (token.number?.or?.length ?? 0) > 1,
-  filler: (token) => token.kind === 'word' && token.number === undefined && token.means['piece'] === undefined,
+  filler: (token) =>
+    token.kind === 'word' && token.number === undefined && !['piece', 'all', 'each', 'budget'].some((tag) => token.means[tag]),
   tax: (token) => token.means['taxName'] !== undefined || token.means['taxWord'] !== undefined,
 };
 

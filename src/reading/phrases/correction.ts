@@ -23,15 +23,22 @@ const notedDown = pattern('(put|note|jot|write|mark|pop) (me|us|them|her|him)? d
 
 // "we're at 27 now" tells how far the work is, and takes nothing back.
 const farAlong = pattern("(so|ok|and)? (we're|were|we are|i'm|im|i am) (now)? (on|at|up to) <n:plain> (<piece>)? (now|so far|done|made)?");
+const soFar = pattern("(so|ok|and)? (that's|thats|that makes|that is|makes) <n:plain> (<piece>)? (<all>)? (now|so far|done|made)");
+
+// "need to do 8 more corsages" is work left; "8 bouts subject to change" changes nothing.
+const noChange = pattern(
+  '((need|have|got|needs|gotta|still) (to)? (do|make|finish|wire|tape|build) (another)? <count>|(subject to|may|might|could|can|liable to|likely to) change)',
+);
 
 const readPart = (reader: Reader, part: Part): Finding[] => {
   const { tokens } = reader;
   const stretch = tokens.slice(part.start, part.end);
   if (stretch.some((token) => (token.kind === 'word' && notForStudio.test(token.text)) || token.number?.form === 'temperature')) return [];
   if (notedDown.in(tokens, part.start, part.end) !== undefined) return [];
+  if (noChange.in(tokens, part.start, part.end) !== undefined) return [];
   const either = nowCountOrPrice(reader, part);
   if (either !== undefined) return [either];
-  if (farAlong.at(tokens, part.start, part.end)?.end === part.end) return [];
+  if ([farAlong, soFar].some((form) => form.at(tokens, part.start, part.end)?.end === part.end)) return [];
   const swap = swapped(reader, part);
   if (swap !== undefined) return [swap];
   const opening = /^(ok|actually|sorry|can|you|we|please|pls|oh|they|want|to|now|,|lets|let's)$/;

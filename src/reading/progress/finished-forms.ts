@@ -105,6 +105,10 @@ const forms: readonly (readonly [string, Build])[] = [
   ["(havent|haven't|have not|not|hasnt|hasn't) (even)? (started|begun)", none],
   ['(nothing|none|zero|nil|no progress) (done)? (made)? (today|yet|yesterday|this morning|so far)', none],
   ['(none of the|no|zero|nil) <p:piece> (done|made)? (yet|so far|as yet|at all)', none],
+  [
+    '(did|made|done) <n:count> (,|and|&|then)? <word> (did|made|done|has done|has made) <m:count>',
+    (match) => ({ fact: 'made', count: amountOf(match.kept['n']) + amountOf(match.kept['m']) }),
+  ],
   [`(half|half of) (the|those|our|of the)? <m:count> (<material>)? (<p:piece>)? ${be}{0,2} ${done}`, share('0.5')],
   [`<p:piece> (are|is|all|now){0,2} ${done} (-|:|=|x|,)? (x)? <n:count> (nos|no|pcs|pieces|off|in number)`, counts],
   [`<p:piece> (are|is|all|now){0,2} ${done} (-|:|=|x) <n:count>`, counts],
@@ -132,7 +136,7 @@ const forms: readonly (readonly [string, Build])[] = [
     sofar,
   ],
   [
-    "(that's|thats|that makes|that is|makes that) (now|it)? <n:count> (<p:piece>)? (now|so far|in total|altogether|done|made|all told)",
+    "(that's|thats|that makes|that is|makes that) (now|it)? <n:count> (<p:piece>)? (<all>)? (now|so far|in total|altogether|done|made|all told)",
     sofar,
   ],
   [

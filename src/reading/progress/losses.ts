@@ -34,6 +34,13 @@ export const leftForms: readonly Pattern[] = [
     '(still|only|just|have|got|leaves|leaving|with|and|balance|remaining|left|pending|another|outstanding) (need|needs|needing|have|got|is|:|of|to do|to make|just|only)? <n:count> (more|of them|<material>)? (<p:piece>)? (to go|left|to do|to make|remaining|more to go|to finish|more|still to go|outstanding|to wire|to tape|to glue|to assemble|to build|to wrap|to box|to pack)?',
   ),
   pattern('(need|needs) (to do|to make|another|to finish)? <n:count> more (<p:piece>)? (to finish|to go|to hit|to get)'),
+  pattern(
+    'still (need|needs|have|got|gotta)? (to)? (make|do|finish|wire|tape|box|build|assemble) (the|another|about)? <n:count> (more|of the)? (<material>)? (<p:piece>)?',
+  ),
+  pattern('(need|have|got|needs|gotta) (to)? (do|make|finish|wire|tape|build) (another)? <n:count> more (<material>)? (<p:piece>)?'),
+  pattern(
+    "<n:count> more (<material>)? (<p:piece>)? (then|and|till|until|til|and then) (we're|i'm|im|i am|we are|it's|all)? (done|finished|home)",
+  ),
 ];
 const remainder = /^(left|go|remaining|outstanding|pending|balance|still|finish)$/;
 const todo = /^(left|go|do|make|wire|tape|glue|assemble|build|wrap|box|pack|remaining|outstanding|pending|balance|finish)$/;

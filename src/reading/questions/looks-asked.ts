@@ -151,7 +151,7 @@ const inside = [
   '<tax> (is|are)? (in|included|inc|incl|on|extra|added|charged|to add) or <any>',
   '(inc|incl|ex|plus) or (inc|ex|plus|not|excl) <tax>',
   '<any> or (not|no) (\\?)?',
-  'should be how',
+  'if <any>{1,8} (would|will|can|could|do|does) (we|i|it|they|that|u|you) <any>',
 ].map((source) => pattern(source));
 
 // "make it 45?" asks politely and still corrects.

@@ -14,6 +14,7 @@ const full: Readonly<Record<string, string>> = {
   naught: 'nothing',
   reqd: 'required',
   wud: 'would',
+  wd: 'would',
   cud: 'could',
   pcd: 'priced',
   dn: 'done',
