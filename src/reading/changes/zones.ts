@@ -51,6 +51,21 @@ const turnsAt = (tokens: readonly Token[], start: number, end: number): number |
   return undefined;
 };
 
+// "was 18 bouts, now 20": what it was ends where "now" begins.
+const wasAndNow = (tokens: readonly Token[], start: number, end: number): Zones | undefined => {
+  const was = tokens.findIndex((token, index) => index >= start && index < end && /^(was|were)$/.test(token.text));
+  const now = tokens.findIndex((token, index) => index > was && index < end && token.text === 'now');
+  if (was < 0 || now < 0 || wasSupposed.at(tokens, was, end) !== undefined) return undefined;
+  if (!tokens.slice(was, now).some(comparable) || !tokens.slice(now, end).some(comparable)) return undefined;
+  return {
+    old: [[was + 1, now]],
+    fresh: [
+      [start, was],
+      [now, end],
+    ],
+  };
+};
+
 /** The zones of a stretch. Without "not", "from" or "instead of" everything is meant now. */
 export const zonesOf = (tokens: readonly Token[], start: number, end: number): Zones => {
   const change = fromTo.in(tokens, start, end);
@@ -82,6 +97,8 @@ export const zonesOf = (tokens: readonly Token[], start: number, end: number): Z
   }
   const turn = turnsAt(tokens, start, end);
   if (turn !== undefined) return { old: [[start, turn]], fresh: [[turn, end]] };
+  const turned = wasAndNow(tokens, start, end);
+  if (turned !== undefined) return turned;
   for (let index = start; index < end; index++) {
     const match = notNow.at(tokens, index, end);
     if (match === undefined) continue;

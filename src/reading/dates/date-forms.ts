@@ -57,7 +57,9 @@ const monthForms = (tokens: readonly Token[], index: number, context: ReadingCon
   return undefined;
 };
 
-const isPrice = (tokens: readonly Token[], index: number): boolean => /^(at|@)$/.test(tokens[index - 1]?.text ?? '');
+const isPrice = (tokens: readonly Token[], index: number): boolean =>
+  /^(at|@)$/.test(tokens[index - 1]?.text ?? '') ||
+  (tokens[index - 1]?.text === 'of' && /^(party|group|table|team|total)$/.test(tokens[index - 2]?.text ?? '')); // "party of 4 march 14"
 
 // "at 25, March 14th": the day is behind the month, and the price before it.
 const isPriceBeforeDay = (tokens: readonly Token[], index: number, { kept }: Match): boolean =>

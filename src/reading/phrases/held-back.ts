@@ -2,6 +2,7 @@
 
 import { calledOff } from '../held/called-off.ts';
 import { clausesOf, reachOf, type Stretch } from '../held/clauses.ts';
+import { aside, handled, moreIf, perhapsMore } from '../held/more-signs.ts';
 import {
   billDone,
   billed,
@@ -41,11 +42,18 @@ const stretchesOf = (reader: Reader, part: Part): Stretch[] => {
   const clauses = clausesOf(reader, part);
   const held = [
     ...placesOf(reader, part, elsewhere).map((at) => reachOf(reader, clauses, at, false)),
-    ...placesOf(reader, part, unreal).map((at) => reachOf(reader, clauses, at, true)),
+    ...placesOf(reader, part, [...unreal, ...handled]).map((at) => reachOf(reader, clauses, at, true)),
   ].filter((stretch) => stretch !== undefined);
   const kept = holder.in(tokens, part.start, part.end);
   const holding = kept === undefined ? undefined : reachOf(reader, clauses, kept.start, true);
   if (holding !== undefined && !tokens.slice(holding.start, holding.end).some((token) => workDone.test(token.text))) held.push(holding);
+  for (const form of [...aside, moreIf]) {
+    const match = form.in(tokens, part.start, part.end);
+    const from = match?.kept['from'];
+    if (match !== undefined) held.push({ start: from === undefined ? match.start : tokens.indexOf(from, match.start), end: match.end });
+  }
+  const more = perhapsMore.in(tokens, part.start, part.end);
+  if (more?.kept['n']?.number?.approx === true && /^(maybe|say)/i.test(reader.words(more.start, more.end))) held.push(more);
   const away = tokens.some((token) => mishap.test(token.text)) ? undefined : gone.in(tokens, part.start, part.end);
   if (away !== undefined) held.push({ start: away.start, end: away.end });
   const single = words.filter((token) => token.number !== undefined).length === 1;

@@ -1,0 +1,38 @@
+// Pieces that are moved, sold or mended, money paid or earned, prices refused, and additions that may not come: none of it is this order.
+
+import { pattern } from '../pattern.ts';
+
+const many = (sources: readonly string[]) => sources.map((source) => pattern(source));
+const some = '(the|about|another|all|all the|our|those|only|just){0,2} <count> (<material>)? <piece>';
+
+/** The clause is held. */
+export const handled = many([
+  `(delivered|took|taken|loaded|gave|kept|sold|shipped|sent|posted|found|borrowed|returned|dropped off|handed over|picked up|collected|photographed|unpacked|moved) ${some}`,
+  `(put|putting|leave|left|stick|pop) ${some} (in|on|into|by|out|aside|back|under|over)`,
+  `(pick up|collect|grab|fetch|load|carry|bring) ${some} (from|at|out|back|to|in)`,
+  `(photo|photos|pic|pics|picture|pictures|video|shot) of ${some}`,
+  `(redo|refix|re-do|fix|repair|rewire|check|recount|photograph|mist|relabel) ${some}`,
+  '<count> (<material>)? <piece> (need|needs|needing) (fixing|checking|tidying|misting|labelling|a fix|a check|repair|a trim|water)',
+  '(paid|owing|owes|owe) (is|of|was|a|them|us|him|her|about)? <number>',
+  'balance (is|of)? <number> (on|owing|due|to pay|owed)',
+  '(cost us|costs us|costing us|profit|earn|clear|stems come to|stems cost|flowers cost|stem cost|materials come to|wholesale|labour|labor|mark up|markup|we make|we clear|we lose|we pay) (is|of|about|at|only){0,2} <number>',
+  '(rejected|refused|declined|turned down|said no to|balked at|laughed at|knocked back|choked at|not happy with|unhappy with) <any>{0,2} <number>',
+  '(too (much|dear|expensive|pricey|high|steep|cheap|low|little)) (at|for)? (her|him|them|us)? (<number>)?',
+]);
+
+/** Only these words are held; from a kept number on where there is one. */
+export const aside = many([
+  '(there|here|arrive|arriving|start|starting|meet|meeting|open|opens|back|leave|leaving|home|site|venue) (at|by|for) <plain>',
+  '<duration> (at|@) <plain>',
+  'confirmed (,|and|but)? <count> (pending|tbc|unsure|to confirm|waiting)',
+  'to go (,|then|and|and then|plus){0,2} <from:count> (<material>)? <piece>',
+  '(up|down) from <range>',
+  '<ingredient> (or|not|to|and|poss|possibly)? <plain> (per|a|each|/) <piece>',
+  '(take|takes|took) <plain> (,|and)? <piece> (take|takes|took)? <plain>',
+  '(maybe|possibly|perhaps|poss) (a|an|one|another) <piece>',
+  '(might|may|could|possibly|perhaps|poss|maybe) (well)? (need|add|want|have|order|get|take|be|do)? (to add|about|another)? <count> (more|extra|<piece> (too|as well|also|more|extra)) (<piece>)?',
+  '(might|may|could|possibly|probably) (need to|have to)? add (another|about)? <count> (<piece>)?',
+]);
+/** "maybe 2 more": the number is rough, and only may be added. */
+export const perhapsMore = pattern('<n:count> more (<piece>)?');
+export const moreIf = pattern('<count> (more|extra) (<piece>)? if');
