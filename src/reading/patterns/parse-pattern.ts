@@ -7,7 +7,7 @@ export type Node =
   | { readonly is: 'word'; readonly text: string }
   | { readonly is: 'tag'; readonly tag: string; readonly test: Test; readonly name: string }
   | { readonly is: 'choice'; readonly choices: Choices; readonly byWord: ReadonlyMap<string, Choices>; readonly others: Choices }
-  | { readonly is: 'repeat'; readonly node: Node; readonly least: number; readonly most: number };
+  | { readonly is: 'repeat'; readonly only: readonly [Node]; readonly least: number; readonly most: number };
 
 const readQuantifier = (source: string): [number, number] | undefined => {
   if (source === '?') return [0, 1];
@@ -37,7 +37,7 @@ export const parse = (source: string): Node[] => {
       if (quantifier !== undefined) {
         const node = nodes.pop();
         if (node === undefined) throw new Error(`pattern "${source}": nothing to repeat`);
-        nodes.push({ is: 'repeat', node, least: quantifier[0], most: quantifier[1] });
+        nodes.push({ is: 'repeat', only: [node], least: quantifier[0], most: quantifier[1] });
       } else if (atom === '(') {
         const choices: Node[][] = [sequence()];
         while (atoms[at] === '|') {

@@ -20,7 +20,7 @@ export const openingOf = (nodes: readonly Node[]): { words: string[]; tests: Tes
   for (const node of nodes) {
     if (node.is === 'word') return { words: [...words, node.text], tests: found, open: false };
     if (node.is === 'tag') return { words, tests: [...found, node.test], open: false };
-    const inner = node.is === 'choice' ? node.choices.map(openingOf) : [openingOf([node.node])];
+    const inner = node.is === 'choice' ? node.choices.map(openingOf) : [openingOf(node.only)];
     for (const each of inner) merge(each);
     const skips = node.is === 'repeat' ? node.least === 0 || inner.some((each) => each.open) : inner.some((each) => each.open);
     if (!skips) return { words, tests: found, open: false };
@@ -33,7 +33,7 @@ export const needsOf = (nodes: readonly Node[]): Opening[] =>
   nodes.flatMap((node): Opening[] => {
     if (node.is === 'word') return [{ words: new Set([node.text]), tests: [] }];
     if (node.is === 'tag') return node.tag === 'any' || node.tag === 'word' ? [] : [{ words: new Set(), tests: [node.test] }];
-    if (node.is === 'repeat') return node.least === 0 ? [] : needsOf([node.node]);
+    if (node.is === 'repeat') return node.least === 0 ? [] : needsOf(node.only);
     const inner = node.choices.map((choice) => needsOf(choice)[0]);
     if (inner.some((each) => each === undefined)) return [];
     return [{ words: new Set(inner.flatMap((each) => [...(each?.words ?? [])])), tests: inner.flatMap((each) => each?.tests ?? []) }];
