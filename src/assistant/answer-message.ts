@@ -193,6 +193,7 @@ const answerOf = (scene: Scene, logged: Logged, { how, stated = [], takenBack = 
   message: scene.message.id,
   summaryAt: () => summaryPlace(scene),
   before: scene.at.thread.state,
+  planBefore: () => consider(scene.store, scene.at.thread.key, scene.at.thread.state, scene.at.studio.state, scene.today).plan(),
   stated,
   takenBack,
   questions,

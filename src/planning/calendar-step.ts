@@ -32,7 +32,7 @@ export type Remedy =
   | { readonly do: 'buy it ready dried'; readonly arrives: Day; readonly inTime: InTime }
   | { readonly do: 'order today'; readonly arrives: Day; readonly inTime: InTime }
   | { readonly do: 'fetch it from the market'; readonly by: Day }
-  | { readonly do: 'make them fresh'; readonly on: Day }
+  | { readonly do: 'make them fresh'; readonly on: Day; readonly hoursAhead?: number } // given where that is longer than fresh work keeps
   | { readonly do: 'board as they are finished'; readonly by: Day };
 export type InTime = 'yes' | 'only if it dries fast' | 'no';
 

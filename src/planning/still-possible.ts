@@ -2,6 +2,7 @@
 
 import type { DaysRange } from '../handbook/days-range.ts';
 import { dryingTime } from '../handbook/drying.ts';
+import { freshHoursAhead } from '../handbook/make-ahead.ts';
 import type { InTime, Remedy, StepName } from './calendar-step.ts';
 import { dayNumber, dayNumbered } from './day-number.ts';
 import { hasBeen, leadDays } from './supply.ts';
@@ -26,6 +27,8 @@ export const canStillBeReady = (need: SupplyNeed, step: StepName, drying: DaysRa
   if (step === 'check the drying' || step === 'material ready') return [{ do: 'do it today' }];
   const inBox = dryingTime(event.ingredients[0]?.name, 'silica gel');
   const freshDay = Math.max(now, days.before(dayNumber(event.date), 1));
+  const ahead = (dayNumber(event.date) - freshDay) * 24;
+  const longest = Math.min(...event.lines.map(({ piece }) => freshHoursAhead[piece].most));
   return [
     {
       do: 'hang on arrival',
@@ -41,6 +44,6 @@ export const canStillBeReady = (need: SupplyNeed, step: StepName, drying: DaysRa
       inTime: range(arrives + inBox.least, arrives + inBox.most),
     },
     { do: 'buy it ready dried', arrives: dayNumbered(arrives), inTime: soonEnough(arrives) },
-    { do: 'make them fresh', on: dayNumbered(freshDay) },
+    { do: 'make them fresh', on: dayNumbered(freshDay), ...(ahead > longest ? { hoursAhead: ahead } : {}) },
   ];
 };

@@ -40,6 +40,7 @@ export interface Answer {
   readonly price: Result<PricedEvent> | undefined;
   readonly bench: () => BenchPlan;
   readonly plan: () => EventPlan | undefined; // this event's part of the bench plan
+  readonly planBefore?: () => EventPlan | undefined; // as it was before this message
   readonly benchParts: () => { readonly events: readonly EventToPlan[]; readonly rules: BenchRules };
   readonly prices: () => PriceList; // today's
   readonly quotedPrices: () => PriceList; // today's, with the prices this event was quoted at

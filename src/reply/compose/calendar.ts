@@ -9,14 +9,19 @@ import { assumedSpan, dateSpan, joined, strong, text } from '../span.ts';
 import { duration, fullDate, shortDate } from '../words/dates.ts';
 import { orderWords } from '../words/order.ts';
 import { lateName, stepDetail, stepTitle } from '../words/steps.ts';
-import { lateBlocks } from './late.ts';
+import { aheadBlocks, tooFarAhead } from './fresh-ahead.ts';
+import { cannotBeReady, lateBlocks } from './late.ts';
 import { overloadBlocks } from './overload.ts';
 
 export type CalendarForm = 'whole' | 'key dates';
 
 export const calendarBlocks = (plan: EventPlan, answer: Answer, form: CalendarForm = 'whole'): readonly Block[] => {
   const { manner } = answer;
-  const trouble = [...lateBlocks(plan, manner), ...(plan.fits ? [] : overloadBlocks(answer.bench(), answer, plan.key))];
+  const trouble = [
+    ...aheadBlocks(plan, manner),
+    ...lateBlocks(plan, manner),
+    ...(plan.fits ? [] : overloadBlocks(answer.bench(), answer, plan.key)),
+  ];
   const whole = form === 'whole' && trouble.length === 0;
   if (form === 'key dates' && trouble.length > 0) return inBrief(plan, trouble, answer);
   return [
@@ -41,6 +46,10 @@ export const startLine = (plan: EventPlan, manner: Manner): Line => {
   if (plan.minutesLeft === 0) return text`For ${date}: every piece is made.`;
   if (!plan.fits) return text`For ${date}: it does not fit the bench, ${duration(plan.minutesShort)} short.`;
   const { comfortableStart: easy, latestStart: last } = plan;
+  const first = last ?? easy;
+  if (first && cannotBeReady(plan)) {
+    return text`For ${date}: the bench would start by ${strong(shortDate(first, manner))}, and the material cannot be ready by then.`;
+  }
   if (easy && last && easy !== last) {
     return text`For ${date}: start ${strong(shortDate(easy, manner))} to be comfortable, ${strong(shortDate(last, manner))} at the latest.`;
   }
@@ -107,7 +116,8 @@ const eventLine = (plan: EventPlan, answer: Answer): Line => {
   const byHandbook = plan.event.lines.some((line) => line.minutesBy === 'the handbook')
     ? assumedSpan(' (usual minutes, not yours yet)')
     : '';
-  const keeps = plan.hoursAhead ? text` The last bench day is ${plan.hoursAhead} h before: keep the fresh ones cool.` : [];
+  const keeps =
+    plan.hoursAhead && !tooFarAhead(plan) ? text` The last bench day is ${plan.hoursAhead} h before: keep the fresh ones cool.` : [];
   return text`${orderWords(event.lines, manner)}, ${material}, ${bench}${byHandbook}. May be made from ${dateSpan(shortDate(plan.opens, manner))}.${keeps}`;
 };
 

@@ -14,6 +14,7 @@ import { type CalendarForm, calendarBlocks } from './calendar.ts';
 import { unheard, withCautions } from './cautions.ts';
 import { changeLines } from './changes.ts';
 import { magnetClash } from './magnet-clash.ts';
+import { movedDates } from './moved-dates.ts';
 import { type NextStep, nextStep } from './next-step.ts';
 import { notedLines } from './noted.ts';
 import { paceOffer } from './pace-offer.ts';
@@ -112,6 +113,7 @@ const statedBlocks = (answer: Answer): readonly Block[] => {
   if (topics.has('progress')) blocks.push(...progressBlocks(answer));
   if (topics.has('money')) blocks.push(...moneyBlocks(answer));
   if (topics.has('recipe')) blocks.push(...recipeCostBlocks(answer));
+  if (topics.has('recipe') && !topics.has('calendar')) blocks.push(...movedDates(answer));
   if (topics.has('calendar')) blocks.push(...dateBlocks(answer, topics.has('money') ? 'key dates' : 'whole'));
   if (answer.how === 'edited') blocks.push({ block: 'assumed', line: text`From the edited message; the earlier one no longer counts.` });
   return blocks;

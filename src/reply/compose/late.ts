@@ -35,6 +35,13 @@ const lateSteps = (late: readonly CalendarStep[], manner: Manner): readonly Bloc
   ];
 };
 
+/** No way left has the material here for the bench; what could be made fresh instead is another matter. */
+export const cannotBeReady = (plan: EventPlan): boolean => {
+  const ways = plan.calendar.filter((step) => step.late && !step.waitsFor).flatMap((step) => step.canStill);
+  const timed = ways.filter((way) => 'inTime' in way);
+  return timed.length > 0 && timed.every(({ inTime }) => inTime === 'no') && !ways.some((way) => way.do === 'fetch it from the market');
+};
+
 const stillPossible = (late: readonly CalendarStep[]): readonly Remedy[] => {
   const all = late.flatMap((step) => step.canStill).filter((remedy) => remedy.do !== 'do it today');
   const inTime = all.filter((remedy) => !('inTime' in remedy) || remedy.inTime !== 'no');

@@ -67,6 +67,6 @@ const crewLine = (fact: FactOf<'crew'>, manner: Manner): Line => {
     return text`Bench time: ${strong(paceWords(pace))} a ${pieceName(fact.piece ?? 'buttonhole', manner.says)} from now on.`;
   if (fact.wage && fact.people === undefined && fact.hours === undefined)
     return text`Wage${when}: ${strong(manner.money(fact.wage))} an hour.`;
-  const hours = fact.hours !== undefined ? ` for ${printNumber(decimal(fact.hours))} h each` : '';
+  const hours = fact.hours !== undefined ? ` for ${printNumber(decimal(fact.hours))} h${fact.people === 1 ? '' : ' each'}` : '';
   return text`At the bench${when}: ${strong(String(fact.people ?? ''))}${hours}${wage}.`;
 };

@@ -57,7 +57,8 @@ const packLine = (pack: Pack, answer: Answer): Line => {
   const before = listed(answer.pricesBefore(), pack.item);
   const drying = pack.dryingDays === undefined ? '' : `, ${pack.dryingDays} ${pack.dryingDays === 1 ? 'day' : 'days'} to dry`;
   const tax = pack.taxName ?? 'tax';
-  const taxed = pack.basis === 'included' ? `, counted with the ${tax} in it` : pack.basis === 'on top' ? `, counted before the ${tax}` : '';
+  const taxed =
+    pack.basis === 'included' ? `, counted with the ${tax} in it` : pack.basis === 'on top' ? `, counted before the ${tax}` : '';
   if (before) return text`${name}: ${changedPrice(before, now, answer)}${taxed}${drying}.`;
   return text`${name}: ${priceWords(now, answer)}${said(pack, answer)}${taxed}${drying}.${nearNames(pack, answer)}`;
 };

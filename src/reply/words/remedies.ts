@@ -27,7 +27,7 @@ export const remedyWords = (remedy: Remedy, style: DateStyle): Line => {
     case 'fetch it from the market':
       return text`fetch it from the market by ${date(remedy.by)}`;
     case 'make them fresh':
-      return text`make them fresh on ${date(remedy.on)}, if stems can be had`;
+      return text`make them fresh on ${date(remedy.on)}, if stems can be had${remedy.hoursAhead === undefined ? '' : ` and keep: that is ${remedy.hoursAhead} h ahead`}`;
     case 'board as they are finished':
       return text`board them as they are finished, by ${date(remedy.by)}`;
   }

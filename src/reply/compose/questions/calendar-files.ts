@@ -8,6 +8,7 @@ import { strong, text } from '../../span.ts';
 import { fullDate, shortDate } from '../../words/dates.ts';
 import { stepDetail, stepTitle } from '../../words/steps.ts';
 import { startLine, stepsTable } from '../calendar.ts';
+import { aheadBlocks } from '../fresh-ahead.ts';
 import { noPlan } from './no-plan.ts';
 import type { Respond } from './respond.ts';
 
@@ -19,6 +20,7 @@ export const calendarFile: Respond = (_question, answer) => {
   const alt = 'The make-ahead calendar for your own calendar. After a change, import the new one: it updates what is there.';
   return [
     { block: 'answer', line: startLine(plan, answer.manner) },
+    ...aheadBlocks(plan, answer.manner),
     stepsTable(plan, answer.manner),
     { block: 'file', file: { kind: 'calendar', name: icsName, alt } },
   ];
@@ -40,6 +42,7 @@ export const calendarPictureOf: Respond = (_question, answer) => {
   if (!plan) return noPlan(answer);
   return [
     { block: 'answer', line: startLine(plan, answer.manner) },
+    ...aheadBlocks(plan, answer.manner),
     {
       block: 'file',
       file: { kind: 'picture', name: 'make-ahead.png', alt: `The make-ahead calendar as a picture: ${inWords(plan, answer)}.` },
