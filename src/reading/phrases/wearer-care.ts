@@ -3,6 +3,7 @@
 
 import { hazardsIn } from '../../handbook/hazard-words.ts';
 import { type Finding, found, type Phrase, type Reader } from '../phrase.ts';
+import { looksAsked } from '../questions/looks-asked.ts';
 import { who } from '../recipes/recipe-headings.ts';
 import type { Token } from '../text/token.ts';
 
@@ -48,7 +49,9 @@ const careEnd = (reader: Reader, care: number, end: number): number => {
 
 const find = (reader: Reader): Finding[] => {
   const findings: Finding[] = [];
+  if (!isCared(reader.message.clean.text)) return findings; // most messages are done with here
   for (const part of reader.message.parts) {
+    if (looksAsked(reader, part)) continue; // "is the bride allergic to anything?"
     for (let care = part.start; care < part.end; care++) {
       if (!isCare(reader.tokens[care]) && !isPair(reader.tokens[care], reader.tokens[care + 1])) continue;
       const role = nearest(reader, care, part.start, part.end);
