@@ -6,7 +6,7 @@ import { correction } from './phrases/correction.ts';
 import { crew } from './phrases/crew.ts';
 import { eventDate } from './phrases/event-date.ts';
 import { eventTitle } from './phrases/event-title.ts';
-import { heldBack } from './phrases/held-back.ts';
+import { heldBack, heldGoods } from './phrases/held-back.ts';
 import { keeping } from './phrases/keeping.ts';
 import { materialSaid } from './phrases/material-said.ts';
 import { order } from './phrases/order.ts';
@@ -30,6 +30,7 @@ export const phrases: readonly Phrase[] = [
   question,
   ownRule,
   afterwards,
+  heldGoods,
   priceList,
   recipe,
   crew,

@@ -11,12 +11,18 @@ import { asDay, build, monthOfToken } from './day-parts.ts';
 const otherMonth = pattern(
   '(,|-)? (sorry|no|nope|oops|i mean|i meant|rather|actually|wait|er|or rather) (,|-|no|i mean|sorry|make that)? <m:month> (<d:plain>)?',
 );
+const nextYear = pattern('next year');
 const afterwards = pattern('(i mean|i meant|that is|sorry|obviously)');
 
 // "the 9th of feb sorry march": the later month holds.
 const mended = (reader: Reader, read: DateRead): DateRead => {
   const [day] = read.days;
   if (day === undefined || read.days.length > 1) return read;
+  if (nextYear.at(reader.tokens, read.end, reader.tokens.length) !== undefined && read.yearAssumed === true) {
+    const later = dayOf(yearOf(reader.context.today) + 1, monthOf(day), Number(day.slice(8)));
+    const { yearAssumed: _, past: __, ...said } = read;
+    return later === undefined ? read : { ...said, end: read.end + 2, days: [later] };
+  }
   const match = otherMonth.at(reader.tokens, read.end, reader.tokens.length);
   if (match?.kept['m'] === undefined || match.kept['d'] !== undefined) {
     const told = afterwards.at(reader.tokens, read.end, reader.tokens.length);
@@ -27,6 +33,7 @@ const mended = (reader: Reader, read: DateRead): DateRead => {
   return { ...rest, end: match.end, days: date === undefined ? [] : [date], yearAssumed: true };
 };
 
+const orDay = pattern('(or|or maybe|/) (maybe|on)? (the)? <d:ordinal>');
 const follows = /^(-|\/|,|and|&|\+|to|or|n)$/;
 const isDay = (reader: Reader, index: number): number | undefined =>
   reader.free(index) && isNumber(reader.tokens[index], 'plain', 'ordinal') ? asDay(reader.tokens[index]) : undefined;
@@ -43,6 +50,10 @@ const withNextDay = (reader: Reader, read: DateRead): DateRead => {
       ? read
       : { start, end, days: [day, date].sort(), why: 'which date', ...(read.yearAssumed ? { yearAssumed: true } : {}) };
   };
+  const alternative = orDay.at(tokens, read.end, tokens.length);
+  const other = asDay(alternative?.kept['d']);
+  if (alternative !== undefined && other !== undefined && other !== said && reader.free(alternative.end - 1))
+    return both(other, read.start, alternative.end);
   const ahead = follows.test(tokens[read.end]?.text ?? '') ? read.end + 1 : read.end;
   const after = tokens[ahead + 1];
   const counts =

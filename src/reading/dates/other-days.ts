@@ -57,6 +57,17 @@ const stopsAfter = (reader: Reader, reads: readonly DateRead[], read: DateRead):
   return at;
 };
 
+// "a week after 14 feb", "day before valentines", "last 14 feb": a day near the one that is named, or one gone by.
+const besideNamed = (reader: Reader, read: DateRead): boolean => {
+  const at = reader.tokens[read.start - 1]?.text === 'the' ? read.start - 2 : read.start - 1;
+  const [word, span] = [reader.tokens[at], reader.tokens[at - 1]];
+  if (word?.text === 'last' && read.relative !== true) return true;
+  return (
+    /^(before|after)$/.test(word?.text ?? '') &&
+    (/^(day|week|weekend|night|month|fortnight|days|weeks|saturday|sunday)$/.test(span?.text ?? '') || span?.number?.form === 'duration')
+  );
+};
+
 /** The days that may be the event's: those of other doings are left out. */
 export const eventDays = (reader: Reader, reads: readonly DateRead[]): readonly DateRead[] => {
   const [first] = reads;
@@ -68,5 +79,5 @@ export const eventDays = (reader: Reader, reads: readonly DateRead[]): readonly 
     return leading ? (before() ?? after()) : (after() ?? (read === first ? undefined : before()));
   });
   const main = said.includes('event');
-  return reads.filter((_, at) => said[at] !== 'beside' && !(said[at] === 'side' && main));
+  return reads.filter((read, at) => said[at] !== 'beside' && !besideNamed(reader, read) && !(said[at] === 'side' && main));
 };

@@ -17,7 +17,7 @@ import {
   unreal,
   workDone,
 } from '../held/signs.ts';
-import type { Pattern } from '../pattern.ts';
+import { type Pattern, pattern } from '../pattern.ts';
 import type { Finding, Phrase, Reader } from '../phrase.ts';
 import { mishap } from '../progress/losses.ts';
 import type { Part } from '../text/message.ts';
@@ -74,6 +74,26 @@ const merged = (stretches: readonly Stretch[]): Stretch[] => {
   }
   return whole;
 };
+
+// "statice 4.80 last year": what goods cost or took another time is in no list.
+const goodsThen = pattern(
+  '((last|previous) (year|time|season|month|wedding|job|summer|winter)|used to (be|cost|use|do|take)|other (wholesaler|supplier|market)|quoted (at|us|me)|not <number>)',
+);
+const findGoods = (reader: Reader): Finding[] =>
+  reader
+    .untouched()
+    .slice(0, 40)
+    .filter((part) => {
+      const words = reader.tokens.slice(part.start, part.end);
+      if (!words.some((token) => token.means['ingredient'] !== undefined) || !words.some((token) => token.number !== undefined))
+        return false;
+      if (words.some((token) => /^(from|was|now|instead|up|make)$/.test(token.text))) return false;
+      const then = goodsThen.in(reader.tokens, part.start, part.end);
+      return then !== undefined && !likeness.test(reader.tokens[then.start - 1]?.text ?? '');
+    })
+    .map(({ start, end }) => ({ start, end, held: true }));
+
+export const heldGoods: Phrase = { name: 'held goods', examples: [], find: findGoods };
 
 const find = (reader: Reader): Finding[] =>
   reader

@@ -1,6 +1,6 @@
 // Work that is said to be finished and is not, or not all of it: "six buttonholes done", "all done bar the crown", "12 crowns nearly done".
 
-import type { Match } from '../pattern.ts';
+import { type Match, pattern } from '../pattern.ts';
 import type { Finding, Reader, Unworded } from '../phrase.ts';
 import type { Token } from '../text/token.ts';
 
@@ -13,11 +13,19 @@ const leavesOut = (tokens: readonly Token[], at: number): boolean => {
   return next?.number === undefined && (exceptions.test(word) || (word === 'but' && /^(the|a|for|not|my|our)$/.test(next?.text ?? '')));
 };
 // "12 crowns nearly done" is none of them done; "most of the 12 done" is not twelve.
+// "40 bouts done by 5" is when they must be.
+const deadline = pattern('by (<plain>|<time>|<weekday>|tomorrow|tonight|noon)');
+const alreadyBegun = /^(started|start|began|since|already|had|got|have|made|did)$/;
 const notQuite = /^(nearly|almost|practically|virtually)\b/i;
 export const nearly = (reader: Reader, match: Match, fact: Unworded): boolean => {
   if (fact.fact !== 'made' || fact.stage !== undefined || fact.fraction !== undefined) return false;
   const stretch = reader.tokens.slice(match.start, match.end);
   if (stretch.some((token, at) => notQuite.test(token.text) || notQuite.test(reader.words(match.start + at, match.start + at + 1))))
+    return true;
+  if (
+    deadline.at(reader.tokens, match.end, reader.tokens.length) !== undefined &&
+    !reader.tokens.some((token) => alreadyBegun.test(token.text))
+  )
     return true;
   const before = reader.tokens.slice(Math.max(0, match.start - 3), match.start).map((token) => token.text);
   return /(^| )(half|third|quarter|most|some|part|few|fraction)( of)?( the| those| our| my)?$/.test(before.join(' '));
