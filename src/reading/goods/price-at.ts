@@ -19,7 +19,10 @@ export const isPrice = (reader: Reader, index: number, pack: boolean, known: boo
       (after.means['pack'] !== undefined && after.means['pack'] !== 'stem' && before?.means['ingredient'] !== undefined) ||
       (after.means['each'] !== undefined && pack));
   const behindPack =
-    after === undefined && known && before?.means['pack'] !== undefined && reader.tokens[index - 2]?.number?.form === 'length';
+    (closesPrice(after) || after?.text === 'plus') &&
+    known &&
+    before?.means['pack'] !== undefined &&
+    reader.tokens[index - 2]?.number?.form === 'length';
   // "gyp 8, roses 22, euc 9.50 a bunch": a number right behind a name, in a list that has a sure price.
   const listed =
     known &&

@@ -1,6 +1,7 @@
 // What the wholesaler charges: "statice £4.80 wrap of 10 +vat", "strawflowers gone up, 12 to 13.50 a bunch", "pearl head pins box/144 $9.99".
 
 import type { FactOf } from '../fact.ts';
+import { itemExtras } from '../goods/item-extras.ts';
 import { itemName, knowsItem, namedRun } from '../goods/item-name.ts';
 import { findPack, type PackSize } from '../goods/pack-size.ts';
 import { isPrice } from '../goods/price-at.ts';
@@ -44,13 +45,14 @@ const wearable = (reader: Reader, start: number, end: number): boolean =>
     return !sundryHeads.has(reader.tokens[start + offset + 1]?.text ?? '');
   });
 
-const readItem = (reader: Reader, { start, end }: Stretch, common: PackSize): FactOf<'pack'> | undefined => {
+const readItem = (reader: Reader, { start, end }: Stretch, common: PackSize, upTo: number): FactOf<'pack'> | undefined => {
   const { tokens, context } = reader;
   const stretch = tokens.slice(start, end);
   const known = knowsItem(stretch, context.items);
+  const extra = itemExtras(tokens, start, upTo);
   const pack = findPack(tokens, start, end);
   const change = changeForms.map((form) => form.in(tokens, start, end)).find((match) => match !== undefined);
-  const used = new Set(pack.used);
+  const used = new Set([...pack.used, ...extra.used]);
   const mark = (match: Match | undefined): void => {
     for (let index = match?.start ?? 0; index < (match?.end ?? 0); index++) used.add(index);
   };
@@ -124,6 +126,7 @@ const readItem = (reader: Reader, { start, end }: Stretch, common: PackSize): Fa
     ...(drying?.kept['d']?.number?.unit === 'day'
       ? { dryingDays: Number(drying.kept['d'].number.max ?? drying.kept['d'].number.amount) }
       : {}),
+    ...extra.extras,
     words: reader.words(start, end),
   };
 };
@@ -161,7 +164,8 @@ const find = (reader: Reader): Finding[] => {
     const cuts = stretches(reader, part.start, part.end, (index) => isPrice(reader, index, packed, known));
     const last = cuts.at(-1);
     const common = cuts.length > 1 && last !== undefined ? commonPack(reader, cuts) : {};
-    const facts = cuts.flatMap((cut) => readItem(reader, cut, common) ?? []).flatMap(apart);
+    const priced = cuts.filter((cut) => readItem(reader, cut, common, cut.end) !== undefined);
+    const facts = priced.flatMap((cut, at) => readItem(reader, cut, common, priced[at + 1]?.start ?? part.end) ?? []).flatMap(apart);
     if (facts.length === 0) continue;
     const { facts: _, ...rest } = found(reader, part.start, part.end, []);
     findings.push({ ...rest, facts: shareTax(facts) });

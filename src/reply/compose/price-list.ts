@@ -59,9 +59,20 @@ const packLine = (pack: Pack, answer: Answer): Line => {
   const tax = pack.taxName ?? 'tax';
   const taxed =
     pack.basis === 'included' ? `, counted with the ${tax} in it` : pack.basis === 'on top' ? `, counted before the ${tax}` : '';
-  if (before) return text`${name}: ${changedPrice(before, now, answer)}${taxed}${drying}.`;
-  return text`${name}: ${priceWords(now, answer)}${said(pack, answer)}${taxed}${drying}.${nearNames(pack, answer)}`;
+  const more = detailWords(pack);
+  if (before) return text`${name}: ${changedPrice(before, now, answer)}${taxed}${drying}${more}.`;
+  return text`${name}: ${priceWords(now, answer)}${said(pack, answer)}${taxed}${drying}${more}.${nearNames(pack, answer)}`;
 };
+
+/** What stood behind the price: "focal, 12 in stock". The spare has a line of its own. */
+const detailWords = ({ role, stock, leadDays }: Pack): string =>
+  [
+    ...(role === undefined ? [] : [role]),
+    ...(stock === undefined ? [] : [`${stock} in stock`]),
+    ...(leadDays === undefined ? [] : [`${leadDays} ${leadDays === 1 ? 'day' : 'days'} from the order`]),
+  ]
+    .map((words) => `, ${words}`)
+    .join('');
 
 /** A new name that is nearly one on the list may be a slip. */
 const nearNames = (pack: Pack, answer: Answer): Line => {

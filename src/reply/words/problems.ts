@@ -90,7 +90,7 @@ const sentences: Sentences = {
   'nothing-fits': ({ least, budget }, money) =>
     text`Nothing on the price list fits ${moneySpan(money(budget))} a piece.${least ? text` The cheapest recipe needs ${moneySpan(money(least))}.` : []}`,
   'too-few-ingredients': ({ listed, wanted }) =>
-    text`The price list has only ${listed} sold by the stem with a role (focal, line, texture, foliage or filler); a recipe wants ${wanted}.`,
+    text`The price list has ${listed === 0 ? 'none' : `only ${listed}`} sold by the stem with a role (focal, line, texture, foliage or filler); a recipe wants ${wanted}. Say the role behind the price: “bunny tails 14.50 a bunch of 50, focal”.`,
   'file-unreadable': ({ why }) => text`${unreadableFile[why]} Nothing was imported.`,
   'members-only': () =>
     text`Only full members of the studio can change its prices, its crew, its drying days and its saved recipes, or have an event forgotten or handed out. If you are one, send it again in a minute.`,

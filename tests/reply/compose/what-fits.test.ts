@@ -54,7 +54,7 @@ describe('what fits', () => {
       { text: 'what fits?', addressed: true },
     ]);
     expect(last?.reply?.text).toBe(
-      'The price list has only 1 sold by the stem with a role (focal, line, texture, foliage or filler); a recipe wants 5.',
+      'The price list has only 1 sold by the stem with a role (focal, line, texture, foliage or filler); a recipe wants 5. Say the role behind the price: “bunny tails 14.50 a bunch of 50, focal”.',
     );
   });
 
