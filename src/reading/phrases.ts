@@ -8,6 +8,7 @@ import { eventDate } from './phrases/event-date.ts';
 import { eventTitle } from './phrases/event-title.ts';
 import { heldBack, heldGoods } from './phrases/held-back.ts';
 import { keeping } from './phrases/keeping.ts';
+import { kindShares } from './phrases/kind-shares.ts';
 import { materialSaid } from './phrases/material-said.ts';
 import { order } from './phrases/order.ts';
 import { otherWork } from './phrases/other-work.ts';
@@ -43,6 +44,7 @@ export const phrases: readonly Phrase[] = [
   otherWork,
   eventTitle,
   eventDate,
+  kindShares,
   order,
   taxBasis,
   materialSaid,

@@ -1,6 +1,7 @@
 // Counts that cannot stand alone: two offers with "or" between them, and "up to 33 BH", which may be an order or work so far.
 
 import type { PieceKind } from '../../handbook/pieces.ts';
+import { decimal } from '../../values/decimal.ts';
 import type { Fact } from '../fact.ts';
 import { pattern } from '../pattern.ts';
 import type { Finding, Reader } from '../phrase.ts';
@@ -74,4 +75,27 @@ const orderOrWork = (reader: Reader): Finding | undefined => {
   return { start: match.start, end: match.end, asks: [{ about: 'count', why: 'which number', words, choices }] };
 };
 
-export const doubtfulCount = (reader: Reader): Finding | undefined => twoOffers(reader) ?? orderOrWork(reader);
+const reduced = [
+  pattern(
+    '<n:count> (<material>)? <p:piece> (at|@)? <a:amount> (<each>)? (,|-)? (less|minus|with|and)? (a)? <d:percent> (off|discount|disc|less|reduction)',
+  ),
+  pattern('<n:count> (<material>)? <p:piece> (at|@)? <a:amount> (<each>)? (,)? (less|minus) (a)? <d:percent>'),
+  pattern('<d:percent> (off|discount on) (the|for)? <n:count> (<material>)? <p:piece> (at|@)? <a:amount> (<each>)?'),
+];
+
+/** "40 bouts at 20 less 10%": the price before, or the price after. */
+const withDiscount = (reader: Reader): Finding | undefined => {
+  const { tokens } = reader;
+  const match = reduced.map((form) => form.in(tokens, 0, tokens.length)).find((found) => found !== undefined);
+  const { n, p, a, d } = match?.kept ?? {};
+  const piece = kindOf(p);
+  if (match === undefined || piece === undefined || n?.number === undefined || a?.number === undefined || d?.number === undefined)
+    return undefined;
+  if (a.number.max !== undefined || d.number.max !== undefined || !reader.free(match.start)) return undefined;
+  const words = reader.words(match.start, match.end);
+  const after = decimal(a.number.amount).times(decimal(100).minus(d.number.amount)).div(100).toFixed();
+  const choices = [a.number.amount, after].map((amount) => offer(piece, n.number?.amount ?? '', a.number, amount, words));
+  return { start: match.start, end: match.end, asks: [{ about: 'price', why: 'which number', words, choices }] };
+};
+
+export const doubtfulCount = (reader: Reader): Finding | undefined => twoOffers(reader) ?? withDiscount(reader) ?? orderOrWork(reader);
