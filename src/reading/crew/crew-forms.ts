@@ -8,6 +8,7 @@ export const peopleForms = [
   pattern('(crew|team|gang|group) of <n:count>'),
   pattern('<bench> (:|-|x)? <n:count> (nos|no|pax)'),
   pattern('<n:count> (extra|more|other|good|new|of the|part time|casual|bench)? (<bench>)'),
+  pattern('<n:count> (on|in) <weekday> (,|-|for)? <duration> (<each>|a head|per person)'),
   pattern('<n:count> (extra|more)? (<role>) (in|on|at|helping|working|coming|free)'),
 ];
 export const pairForms: readonly (readonly [ReturnType<typeof pattern>, number])[] = [

@@ -30,7 +30,7 @@ const forms: readonly (readonly [ReturnType<typeof pattern>, boolean])[] = (
     ['<n:count> for', false],
     ['<n:count> /', false],
     [`(of|x|\\(|/|pk|per|-) <n:count> (<u:pack>|${counted})? (\\))?`, false],
-    [`<n:count> (stem|stems|pc|pcs|pieces|heads|count|ct|pk|stm|pins)`, false],
+    [`<n:count> (stem|stems|pc|pcs|pieces|heads|count|ct|pk|stm|pins|s)`, false],
     ['<q:count> (x)? <k:pack> (of)?', true],
     ['(per|a|/|/)? <m:weight>', false],
     ['(per|a|/)? <m:length>', false],

@@ -13,7 +13,9 @@ const topics: readonly Topic[] = [
   ['margin', /\b(profit|margin|mark ?up|earn|earning)\b/],
   [
     'labourTime',
-    new RegExp(`\\b(hours?|hrs?|minutes|mins|how long|time)\\b.*${some}|${some}.*\\b(hours?|hrs?|minutes|mins|how long)\\b`),
+    new RegExp(
+      `\\b(hours?|hrs?|minutes|mins|how long|time)\\b.*${some}|${some}.*\\b(hours?|hrs?|minutes|mins|how long|in (a|one) (day|morning|afternoon))\\b`,
+    ),
     /what time|in time|on time|last time|time off/,
   ],
   [

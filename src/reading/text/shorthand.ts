@@ -10,6 +10,7 @@ const full: Readonly<Record<string, string>> = {
   wk: 'week',
   wks: 'weeks',
   hv: 'have',
+  abt: 'about',
   nowt: 'nothing',
   naught: 'nothing',
   reqd: 'required',

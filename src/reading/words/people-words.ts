@@ -11,8 +11,8 @@ export interface Role {
 const role = (one: string, many: string, said: string): Role => ({ one, many, said: wordList(said) });
 
 export const roles: readonly Role[] = [
-  role('groom', 'grooms', 'groom, grooms, himself'),
-  role('bride', 'brides', 'bride, brides, herself'),
+  role('groom', 'grooms', 'groom, grooms, bridegroom, dulha, himself'),
+  role('bride', 'brides', 'bride, brides, dulhan, herself'),
   role('groomsman', 'groomsmen', 'groomsman, groomsmen, grooms man, groomsmans, groomsmens, groomies, gm, gms, grooms men'),
   role('best man', 'best men', 'best man, best men, bestman, bm man, bestmen'),
   role('usher', 'ushers', 'usher, ushers'),
