@@ -24,9 +24,10 @@ export const handled = many([
 export const aside = many([
   '(there|here|arrive|arriving|start|starting|meet|meeting|open|opens|back|leave|leaving|home|site|venue) (at|by|for) <plain>',
   '<duration> (at|@) <plain>',
+  '(set up|setup|setting up|bump in|load in|rehearsal) (at|from|by|is|is at)? <plain>',
   '<plain> (boxes|trays|batches|sets|lots|boards|crates|rows|bags) of <plain> (<material>)? (<piece>)?',
   '(make|put|call) (it|that|them) <range>',
-  '(add|cancel|drop|remove|take) <any>{0,3} <count> (<piece>)? (,)? (if|maybe|perhaps|possibly)',
+  '(add|cancel|drop|remove|take) <any>{0,3} <count> (<piece>)? (,)? (maybe|perhaps|possibly|if (they|she|he|the|bride|client|it|there|mum|more))',
   '<role> <range>',
   'confirmed (,|and|but)? <count> (pending|tbc|unsure|to confirm|waiting)',
   'to go (,|then|and|and then|plus){0,2} <from:count> (<material>)? <piece>',

@@ -27,7 +27,7 @@ const soFar = pattern("(so|ok|and)? (that's|thats|that makes|that is|makes) <n:p
 
 // "need to do 8 more corsages" is work left; "8 bouts subject to change" changes nothing.
 const noChange = pattern(
-  '((need|have|got|needs|gotta|still) (to)? (do|make|finish|wire|tape|build) (another)? <count>|(subject to|may|might|could|can|liable to|likely to) change)',
+  '((need|have|got|needs|gotta|still) (to)? (do|make|finish|wire|tape|build) (another)? <count>|(set|setting) up|(subject to|may|might|could|can|liable to|likely to) change)',
 );
 
 const readPart = (reader: Reader, part: Part): Finding[] => {

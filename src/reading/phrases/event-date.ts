@@ -170,7 +170,8 @@ const find = (reader: Reader): Finding[] => {
   // "meeting 2 feb 10am, wedding 13 march": the hour is that of the day right before it.
   const ofOther = (index: number): boolean => {
     const before = all.filter((read) => read.end <= index).at(-1);
-    return before !== undefined && !kept.includes(before);
+    const near = reader.tokens.slice(Math.max(before?.end ?? 0, index - 3), index);
+    return (before !== undefined && !kept.includes(before)) || near.some((token) => /^(setup|set|bump|rehearsal)$/.test(token.text));
   };
   const time = timeNear(reader, day, strong || day.some((read) => read.relative !== true), ofOther);
   const fact =
