@@ -41,7 +41,8 @@ export const readPriceList = (csv: string, options: { readonly currency: string 
   const delimiter = delimiterOf(text);
   const split = splitRows(text, delimiter);
   if (!split.ok) return split;
-  const [heading, ...rows] = split.value;
+  const [heading, ...under] = split.value;
+  const rows = under.filter(({ cells }) => !isHeadingAgain(cells, heading?.cells ?? []));
   const columns = readColumns(heading?.cells ?? []);
   if (!columns.ok) return columns;
   if (rows.length === 0) return failed('price-list-empty', {});
@@ -72,6 +73,10 @@ export const readPriceList = (csv: string, options: { readonly currency: string 
   if (faults.length > 0) return failed('price-list-rows-wrong', { rows: rows.length, faults });
   return ok({ items, unread: columns.value.unread });
 };
+
+/** A list printed in pages heads each of them. */
+const isHeadingAgain = (cells: readonly string[], heading: readonly string[]): boolean =>
+  cells.length === heading.length && cells.every((cell, at) => cell.trim().toLowerCase() === heading[at]?.trim().toLowerCase());
 
 /** Whether a message is a list pasted in: its first line heads items and prices, and lines follow. */
 export const namesPrices = (text: string): boolean => {

@@ -3,7 +3,7 @@
 
 import { dateAt } from './dates/date-forms.ts';
 import type { Fact } from './fact.ts';
-import type { Choice, OpenQuestion, Reading, ReadingContext } from './reading.ts';
+import type { Ask, Choice, OpenQuestion, Reading, ReadingContext } from './reading.ts';
 import { type Message, openMessage } from './text/message.ts';
 import { isCount, type Token } from './text/token.ts';
 import { wordList } from './words/word-list.ts';
@@ -59,6 +59,23 @@ const chosen = (message: Message, choices: readonly Choice[], context: ReadingCo
   const matching = choices.filter((choice) => saidWords.every((word) => matches(word, choice)));
   const [match, another] = matching;
   return another === undefined ? match : undefined;
+};
+
+// "Plan with this from now on?": yes takes what is offered where it is one thing or all of it, no keeps the figure there is.
+const agrees = /^(yes|yep|yeah|yup|aye|ok|okay|sure|do|please)$/;
+const declines = /^(no|nope|nah|not)$/;
+const besideAnswer =
+  /^(thanks|ta|thank|you|please|pls|do|that|it|now|then|use|go|ahead|on|with|thats|that's|fine|good|great|leave|keep|as|is)$/;
+const accepted = (message: Message, { why, choices }: Ask): Choice | undefined => {
+  const said = words(message.tokens).map((token) => token.text);
+  const [yes, no] = [said.some((word) => agrees.test(word)), said.some((word) => declines.test(word))];
+  if (why !== 'plan with this' || yes === no || !said.every((word) => agrees.test(word) || declines.test(word) || besideAnswer.test(word)))
+    return undefined;
+  const last = choices.at(-1);
+  const keeps = last?.words.startsWith('keep') ?? false;
+  if (no) return keeps ? last : undefined;
+  const offered = keeps ? choices.slice(0, -1) : choices;
+  return offered.length === 1 ? offered[0] : offered.find((choice) => choice.words === 'all of these');
 };
 
 const matches = (word: string, choice: Choice): boolean => {
@@ -152,7 +169,7 @@ export const answerOpenQuestion = (text: string, context: ReadingContext): Readi
   const message = openMessage(text);
   if (message.tokens.length === 0 || message.tokens.length > longestAnswer) return undefined;
   if (open.kind === 'choice') {
-    const choice = chosen(message, open.ask.choices, context);
+    const choice = accepted(message, open.ask) ?? chosen(message, open.ask.choices, context);
     return choice === undefined ? undefined : reading(choice.facts);
   }
   const fact = missing(message, open, context);

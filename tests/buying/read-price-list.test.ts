@@ -24,6 +24,7 @@ describe('one list in many dresses', () => {
     ['the size says it all', 'item,price,size\nbunny tails,14.50,bunch of 50'],
     ['the unit column names the bunch', 'item,price,size,unit\nbunny tails,14.50,50,bunch'],
     ['blank lines and empty rows', '\nitem,price,size,unit,pack\n\nbunny tails,14.50,50,stem,bunch\n,,,,\n'],
+    ['the heading again over the next page', 'item,price,size,unit,pack\nItem,Price,Size,Unit,Pack\nbunny tails,14.50,50,stem,bunch'],
     ['stray spaces in and around a name', 'item,price,size,unit,pack\n bunny  tails ,14.50,50,stem,bunch'],
   ])('%s', (_name, csv) => {
     expect(itemsOf(csv).map(shortly)).toEqual([expected]);

@@ -28,6 +28,12 @@ const steps: readonly (readonly [ReturnType<typeof pattern>, FactOf<'step'>['ste
   ],
   [pattern("(have|i've|ive|we've|weve|just|i|we)? (hung|hung up|hanging) (up)? (all)? (the|our|some)? "), 'hung'],
   [pattern('(order placed|orders in|order is in|order sent|all ordered)'), 'ordered'],
+  [pattern("(have|we've|weve|just|i|we)? (ordered) (everything|it all|all of it|the lot)"), 'ordered'],
+  [pattern("(have|we've|weve|just|i|we)? (received|got) (everything|it all|all of it|the lot)"), 'received'],
+  [
+    pattern("(everything|it all|the lot|everything's|everythings) (is|are|has|have|'s)? (all)? (arrived|here|come|came|turned up)"),
+    'received',
+  ],
 ];
 const arrivedAfter = pattern(
   "(is|are|has|have|'s|all)? (in|here|arrived|landed|turned up|come|came in|came|delivered|been delivered|received|come in)",

@@ -6,6 +6,7 @@ import { capital } from '../../values/capital.ts';
 import type { Answer, Manner } from '../answer.ts';
 import type { Line } from '../reply.ts';
 import { dateSpan, moneySpan, pieceSpan, strong, text } from '../span.ts';
+import { grouped } from '../words/counts.ts';
 import { fullDate } from '../words/dates.ts';
 import { plural } from '../words/names.ts';
 import { materialsWords } from '../words/order.ts';
@@ -41,7 +42,7 @@ const countChanges = (answer: Answer): readonly Line[] => {
   const renamed = before.lines.length > 0 && kindsOf(before).every((kind) => kind === 'unspecified');
   return (renamed ? [] : [...kindsOf(before), ...kindsGained(answer)]).flatMap((piece) => {
     const [old, now] = [countOf(before, piece), countOf(event, piece)];
-    return old === now ? [] : [text`${pieceSpan(capital(plural(piece, says)))}: ${old} → ${strong(now)}`];
+    return old === now ? [] : [text`${pieceSpan(capital(plural(piece, says)))}: ${grouped(old)} → ${strong(grouped(now))}`];
   });
 };
 
@@ -70,6 +71,7 @@ const plainChanges = (before: EventState, after: EventState, manner: Manner): re
   const basis = changed(before.tax.basis, after.tax.basis);
   const title = changed(before.title, after.title);
   return [
+    ...(before.cancelled && !after.cancelled ? [text`The event is on again.`] : []),
     ...(date ? [text`Date: ${dateSpan(fullDate(date[0], manner))} → ${strong(fullDate(date[1], manner))}`] : []),
     ...(material ? [text`Material: ${material[0]} → ${strong(material[1])}`] : []),
     ...(materials?.[1].includes(' ') ? [text`Material: ${materials[1]}`] : []), // several in one order

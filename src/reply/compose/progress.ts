@@ -11,7 +11,7 @@ import { countSpan, dateSpan, joined, strong, text } from '../span.ts';
 import { countedAlready } from '../tick.ts';
 import { grouped } from '../words/counts.ts';
 import { duration, shortDate } from '../words/dates.ts';
-import { counted, plural } from '../words/names.ts';
+import { counted, pieceName, plural } from '../words/names.ts';
 import { countsWords } from '../words/steps.ts';
 import { overloadBlocks } from './overload.ts';
 
@@ -44,11 +44,15 @@ const kindLine = (piece: PieceKind, { event, manner }: Answer): Line => {
     return text`${strong(`${grouped(made)} made`)} of ${countSpan(counted(of, piece, manner.says))}: ${grouped(made - of)} more than ordered. Spares? If not, correct me`;
   }
   const left = of - made;
-  if (left === 0) return text`${strong(`All ${grouped(of)}`)} ${plural(piece, manner.says)} made`;
+  if (left === 0) {
+    return of === 1
+      ? text`${strong(`The ${pieceName(piece, manner.says)}`)} is made`
+      : text`${strong(`All ${grouped(of)}`)} ${plural(piece, manner.says)} made`;
+  }
   const bases = basesOf(event, piece);
   const isMixed = event.lines.some((line) => line.piece === piece && (line.material ?? event.material) === 'mixed');
   if (!isMixed || bases <= made)
-    return text`${strong(`${grouped(made)} of ${grouped(of)}`)} ${plural(piece, manner.says)} made, ${strong(`${grouped(left)} left`)}`;
+    return text`${strong(`${grouped(made)} of ${grouped(of)}`)} ${of === 1 ? pieceName(piece, manner.says) : plural(piece, manner.says)} made, ${strong(`${grouped(left)} left`)}`;
   const waiting = text`${strong(`${grouped(Math.min(bases, of))} of ${grouped(of)}`)} dried bases for ${plural(piece, manner.says)} made`;
   return text`${waiting}, ${made === 0 ? 'none' : strong(made)} finished with ${made === 0 ? 'its' : 'their'} fresh part yet`;
 };

@@ -76,7 +76,7 @@ const sentences: Sentences = {
   'price-list-column-twice': ({ column, headings }) =>
     text`Two headings mean ${column}: ${list(headings)}. Keep one. Nothing was imported.`,
   'price-list-rows-wrong': ({ rows, faults }) =>
-    text`${strong(String(faults.length))} of ${rows} rows can't be read, so nothing was imported. ${joined(faults.slice(0, 10).map(rowFaultWords), '; ')}${faults.length > 10 ? `; and ${faults.length - 10} more` : ''}.`,
+    text`${strong(String(new Set(faults.map(({ line }) => line)).size))} of ${rows} ${rows === 1 ? 'row' : 'rows'} can't be read, so nothing was imported. ${joined(faults.slice(0, 10).map(rowFaultWords), '; ')}${faults.length > 10 ? `; and ${faults.length - 10} more` : ''}.`,
   'recipe-not-known': ({ name, nearest }) =>
     text`I have no recipe called ${quoted(name)}.${nearest.length > 0 ? text` Nearest: ${list(nearest)}.` : []}`,
   'no-recipe-yet': () => text`There is no recipe in this thread yet. Say “3 bunny tails, 1 statice each”.`,
