@@ -32,3 +32,16 @@ test('no start is given for material that no way left can have ready, and fresh 
 test('a day beside work done is no event day', async () => {
   expect(await last('10 buttonholes at 25 inc, fresh, saturday 20 february', 'made 10 on monday 15 february')).not.toContain('→');
 });
+
+test.each([
+  ['can we make them on monday?', /No: Mon 25 January is too early for them/],
+  [
+    'can we make them on tuesday 9 march?',
+    /Yes: on Tue 9 March they may be made; the bench has 8 h that day[\s\S]*material is ready on Tue 16 March/,
+  ],
+  ['can we make them on monday 8 march?', /No: nobody is at the bench on Mon 8 March/],
+  ['can we make them on fri 19 march?', /No: Fri 19 March is too late for them/],
+  ['are we ok for saturday?', /nothing is to be handed over by Sat 23 January/],
+])('%s', async (asked, answer) => {
+  expect(await last('30 buttonholes at 25 inc, dried, sat 20 march', asked)).toMatch(answer);
+});

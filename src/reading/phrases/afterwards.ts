@@ -28,8 +28,8 @@ const steps: readonly (readonly [ReturnType<typeof pattern>, FactOf<'step'>['ste
   ],
   [pattern("(have|i've|ive|we've|weve|just|i|we)? (hung|hung up|hanging) (up)? (all)? (the|our|some)? "), 'hung'],
   [pattern('(order placed|orders in|order is in|order sent|all ordered)'), 'ordered'],
-  [pattern("(have|we've|weve|just|i|we)? (ordered) (everything|it all|all of it|the lot)"), 'ordered'],
-  [pattern("(have|we've|weve|just|i|we)? (received|got) (everything|it all|all of it|the lot)"), 'received'],
+  [pattern("(have|we've|weve|just|i|we){0,3} (ordered) (everything|it all|all of it|the lot)"), 'ordered'],
+  [pattern("(have|we've|weve|just|i|we){0,3} (received|got) (everything|it all|all of it|the lot)"), 'received'],
   [
     pattern("(everything|it all|the lot|everything's|everythings) (is|are|has|have|'s)? (all)? (arrived|here|come|came|turned up)"),
     'received',

@@ -11,6 +11,7 @@ import { counted } from '../../words/names.ts';
 import { lateBlocks } from '../late.ts';
 import { overloadBlocks } from '../overload.ts';
 import { dayNamed } from './day-asked.ts';
+import { asksToMake, makeDayBlocks } from './make-day.ts';
 import { noPlan } from './no-plan.ts';
 import type { Question, Respond } from './respond.ts';
 
@@ -19,6 +20,8 @@ const onlyWorkedOut: Block = { block: 'assumed', line: text`Only worked out: not
 export const fits: Respond = (question, answer) => {
   const date = dayNamed(question, answer) ?? answer.event.date;
   if (!date) return noPlan(answer);
+  const making = asksToMake(question) ? makeDayBlocks(date, answer) : undefined;
+  if (making) return making;
   return question.number === undefined ? readyBy(date, answer) : morePieces(question, question.number, date, answer);
 };
 
