@@ -69,7 +69,7 @@ export const plainQuestions: Forms = [
       'what - if <any>{0,6}',
       'what <amount>', // "what about 18.50": "about" has gone into the number
     ],
-    /\bto (keep|leave|cover)\b|stems (are|cost|were)/,
+    /\bto (keep|leave|cover)\b|stems (are|cost|were)|left for (the )?(stems|flowers)/,
   ],
   [
     'price',

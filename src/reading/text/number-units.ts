@@ -144,20 +144,23 @@ const isCode = (tokens: readonly Token[], index: number): boolean => {
 const priceAhead = /^(at|@|price|priced|quoted|charge|charging)$/;
 const priceBehind = /^(plus|\+|inc|incl|ex|excl|each|,|\.|vat|gst|tax|incl\.|inc\.)$/;
 const wordedPrice = (tokens: readonly Token[], index: number): Unit | undefined => {
-  const [whole, cents, after] = [tokens[index]?.number, tokens[index + 1]?.number, tokens[index + 2]];
+  // "fifteen-fifty each" is a price; "fifteen-twenty each" a range
+  const dash = tokens[index + 1]?.text === '-' && tokens[index + 1]?.glued === true && tokens[index + 2]?.glued === true ? 1 : 0;
+  const [whole, cents, after] = [tokens[index]?.number, tokens[index + 1 + dash]?.number, tokens[index + 2 + dash]];
   if (
     whole?.form !== 'plain' ||
     cents?.form !== 'plain' ||
     whole.worded !== true ||
     cents.worded !== true ||
     !/^\d{2}$/.test(cents.amount) ||
-    !/^\d{1,2}$/.test(whole.amount)
+    !/^\d{1,2}$/.test(whole.amount) ||
+    (dash === 1 && !(/^(25|50|75|95|99)$/.test(cents.amount) && Number(cents.amount) > 2 * Number(whole.amount)))
   )
     return undefined;
   const behind = after !== undefined && /^(each|ea|apiece|per|a|\/)$/.test(after.text);
   const between = priceAhead.test(tokens[index - 1]?.text ?? '') && (after === undefined || priceBehind.test(after.text));
   return behind || between
-    ? { number: { form: 'money', amount: tidyAmount(`${whole.amount}.${cents.amount}`) }, next: index + 2 }
+    ? { number: { form: 'money', amount: tidyAmount(`${whole.amount}.${cents.amount}`) }, next: index + 2 + dash }
     : undefined;
 };
 

@@ -35,7 +35,15 @@ const isAre = (tokens: readonly Token[], index: number): boolean => {
   return token?.text === 'r' && before?.kind === 'word' && next?.kind === 'word' && next.glued !== true;
 };
 
-export const writtenOut = (tokens: readonly Token[]): readonly Token[] => {
+// "$34 b4 tax": a letter and a figure that are one word.
+const isBefore = (tokens: readonly Token[], index: number): boolean =>
+  tokens[index]?.text === 'b' && tokens[index + 1]?.text === '4' && tokens[index + 1]?.glued === true && tokens[index + 2]?.glued !== true;
+
+export const writtenOut = (given: readonly Token[]): readonly Token[] => {
+  const tokens = given.flatMap((token, index): Token[] => {
+    if (isBefore(given, index)) return [{ ...token, text: 'before', end: (given[index + 1] as Token).end }];
+    return isBefore(given, index - 1) ? [] : [token];
+  });
   if (!tokens.some(({ text }) => Object.hasOwn(full, text) || text === 'r' || text === 'n')) return tokens;
   return tokens.map((token, index) => {
     if (token.kind !== 'word') return token;
