@@ -5,7 +5,7 @@ import type { Item } from '../buying/item.ts';
 import { type NamedRecipe, recipesNamed } from '../buying/recipe-book.ts';
 import { matchIngredient } from '../handbook/ingredient-names.ts';
 import type { PieceKind } from '../handbook/pieces.ts';
-import { readRole } from '../handbook/roles.ts';
+import { readRole, soundsLikeSundry } from '../handbook/roles.ts';
 import type { Fact, FactOf, RecipeLineFact } from '../reading/fact.ts';
 import { applyFacts } from '../thread/apply-facts.ts';
 import { recipeOf } from '../thread/apply-recipe.ts';
@@ -41,6 +41,8 @@ export const resolveRecipes = (facts: readonly Fact[], context: RecipeContext): 
     }
     const wrong = isReuse(fact) ? undefined : recipeTrouble(state, fact);
     if (wrong) return { ok: false, problem: wrong };
+    const unclear = isReuse(fact) || fact.saves ? undefined : partUnclear(fact, state, context);
+    if (unclear) return unclear;
     const own = fact.saves ? ok([]) : isReuse(fact) ? reused(fact, state, context.book()) : ok([unnamed(withParts(fact, state, context))]);
     if (!own.ok) return own;
     event.push(...own.value);
@@ -89,10 +91,26 @@ const reused = (fact: Recipe, state: EventState, book: readonly NamedRecipe[]): 
 /** "A second focal" is the recipe's own focal flower, where it has just one. */
 const withParts = (fact: Recipe, state: EventState, { items }: RecipeContext): Recipe => {
   if (!fact.lines.some((line) => readRole(line.ingredient) !== undefined)) return fact;
-  const held = fact.piece === undefined ? Object.values(state.recipes).flatMap((lines) => lines ?? []) : recipeOf(state, fact.piece);
+  const held = recipeOfAny(fact, state);
   const all = [...held, ...fact.lines];
   return { ...fact, lines: fact.lines.map((line) => ({ ...line, ingredient: playing(line, all, items()) })) };
 };
+
+/** "A second focal" of a recipe whose focal flower nobody named: its flowers are, so that one can be said. */
+const partUnclear = (fact: Recipe, state: EventState, context: RecipeContext): Result<never> | undefined => {
+  if (!fact.adds) return undefined;
+  const left = withParts(fact, state, context).lines.find((line) => isPlantPart(line.ingredient));
+  const held = [...new Set(recipeOfAny(fact, state).map((line) => line.ingredient))].filter((name) => !soundsLikeSundry(name));
+  return left === undefined || held.length < 2 ? undefined : failed('not-in-recipe', { ingredient: left.ingredient, known: held });
+};
+
+const isPlantPart = (name: string): boolean => {
+  const role = readRole(name);
+  return role !== undefined && role !== 'sundry';
+};
+
+const recipeOfAny = (fact: Recipe, state: EventState): readonly RecipeLineFact[] =>
+  fact.piece === undefined ? Object.values(state.recipes).flatMap((lines) => lines ?? []) : recipeOf(state, fact.piece);
 
 const playing = (line: RecipeLineFact, among: readonly RecipeLineFact[], items: readonly Item[]): string => {
   const role = readRole(line.ingredient);
@@ -105,5 +123,9 @@ const playing = (line: RecipeLineFact, among: readonly RecipeLineFact[], items: 
     }),
   );
   const [only, another] = [...found];
-  return only !== undefined && another === undefined ? only : line.ingredient;
+  if (only !== undefined && another === undefined) return only;
+  // One flower and nothing else is its own focal.
+  const flowers = new Set(among.map((other) => other.ingredient).filter((name) => name !== line.ingredient && !soundsLikeSundry(name)));
+  const [sole, more] = [...flowers];
+  return role === 'focal' && found.size === 0 && sole !== undefined && more === undefined ? sole : line.ingredient;
 };

@@ -31,3 +31,25 @@ test('everything received leaves nothing to come, and an event called off by mis
   expect(await last(...order, 'received everything')).toContain('All of it is in.');
   expect(await last(...order, 'cancel the event', 'undo')).toContain('The event is on again.');
 });
+
+describe('a second focal', () => {
+  const order = ['12 buttonholes at 25 inc, fresh, sat 23 january, groom and 5 groomsmen', 'spray roses 11 a bunch of 10'];
+  test('of a recipe of one flower is that flower', async () => {
+    expect(await last(...order, '1 spray rose each', 'groom gets a second focal')).toContain('Recipe: 2 spray rose (groom).');
+  });
+  test('of several without roles is asked back, not bought as “focal”', async () => {
+    const reply = await last(...order, '1 spray rose, 1 statice each', 'groom gets a second focal');
+    expect(reply).toContain('Focal is not in the recipe. It has: spray rose, statice.');
+  });
+  test('is the one with the role, once the price list says so', async () => {
+    const told = 'spray roses 11 a bunch of 10, focal';
+    expect(await last(...order, '1 spray rose, 1 statice each', told, 'groom gets a second focal')).toContain(
+      'Recipe: 2 spray rose (groom).',
+    );
+  });
+});
+
+test('a rule said as it stands overrides nothing, and a share is a percentage', async () => {
+  expect(await last('12 buttonholes at 25 inc', 'labour 30%')).not.toContain('instead of');
+  expect(await last('12 buttonholes at 25 inc', 'labour 25%')).toContain('labour share 25 % instead of 30 %');
+});

@@ -44,7 +44,9 @@ const notedLine = (fact: Fact, manner: Manner): readonly Line[] => {
     case 'crew':
       return [crewLine(fact, manner)];
     case 'rule':
-      return [text`For this event only: ${fact.what} ${strong(fact.to)}${fact.piece ? ` (${pieceName(fact.piece, manner.says)})` : ''}.`];
+      return [
+        text`For this event only: ${fact.what} ${strong(fact.what === 'labour share' ? `${fact.to} %` : fact.to)}${fact.piece ? ` (${pieceName(fact.piece, manner.says)})` : ''}.`,
+      ];
     case 'step':
       if (fact.step === 'cancelled') return [text`This event is off: nothing of it is on the bench any more.`];
       return [text`Noted: ${fact.item ? ownWords(fact.item) : 'all'} ${fact.step}.`];

@@ -23,10 +23,15 @@ export const priceNotes = (priced: PricedOrder, answer: Answer): readonly Line[]
 
 const inMoney: ReadonlySet<Override['what']> = new Set(['sundries', 'minimum price', 'price step']);
 
-const overrideNotes = (overrides: readonly Override[], { says, money }: Manner): readonly Line[] => {
+const inPercent: ReadonlySet<Override['what']> = new Set(['labour share']);
+
+/** A rule said again as it stands overrides nothing. */
+const overrideNotes = (all: readonly Override[], { says, money }: Manner): readonly Line[] => {
+  const overrides = all.filter(({ to, from }) => to !== from);
   if (overrides.length === 0) return [];
   const parts = overrides.map(({ what, to, from, piece }) => {
-    const shown = (figures: string): string => (inMoney.has(what) ? figures.split(' / ').map(money).join(' / ') : figures);
+    const one = (figure: string): string => (inMoney.has(what) ? money(figure) : inPercent.has(what) ? `${figure} %` : figure);
+    const shown = (figures: string): string => figures.split(' / ').map(one).join(' / ');
     return text`${what}${piece ? ` of a ${pieceName(piece, says)}` : ''} ${strong(shown(to))}${from ? ` instead of ${shown(from)}` : ''}`;
   });
   return [text`For this event only: ${joined(parts, ', ')}.`];

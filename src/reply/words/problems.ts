@@ -1,5 +1,6 @@
 // One clear sentence for each problem: what is wrong, what stays as it was, what to do. A code without a sentence does not compile.
 
+import { capital } from '../../values/capital.ts';
 import { parseDay } from '../../values/day.ts';
 import type { Problem, ProblemCode, ProblemData } from '../../values/problem.ts';
 import type { Line } from '../reply.ts';
@@ -80,7 +81,7 @@ const sentences: Sentences = {
   'recipe-not-known': ({ name, nearest }) =>
     text`I have no recipe called ${quoted(name)}.${nearest.length > 0 ? text` Nearest: ${list(nearest)}.` : []}`,
   'no-recipe-yet': () => text`There is no recipe in this thread yet. Say “3 bunny tails, 1 statice each”.`,
-  'not-in-recipe': ({ ingredient, known }) => text`${ownWords(ingredient)} is not in the recipe. It has: ${list(known)}.`,
+  'not-in-recipe': ({ ingredient, known }) => text`${ownWords(capital(ingredient))} is not in the recipe. It has: ${list(known)}.`,
   'recipe-scale-not-positive': ({ by }) => text`A recipe times ${by} leaves nothing. Please check the number.`,
   'item-priced-twice': ({ item, prices }, money) =>
     text`There are two prices for ${ownWords(item)}: ${joined(

@@ -44,7 +44,7 @@ describe('the first line is the answer', () => {
 describe('nothing is hidden', () => {
   it('names what an event rule replaces', async () => {
     expect(await reply(['40 buttonholes at 25 inc', 'this one at 3.5 and 25% labour'])).toContain(
-      'labour share 25 instead of 30, multiple 3.5 instead of 4',
+      'labour share 25 % instead of 30 %, multiple 3.5 instead of 4',
     );
   });
 
