@@ -42,10 +42,15 @@ export const pattern = (source: string): Pattern => {
     }
     return possible;
   };
+  const begins = (first: Token): boolean => {
+    if (words.has(first.text)) return true;
+    for (const test of opening.tests) if (test(first)) return true;
+    return false;
+  };
   const at = (tokens: readonly Token[], index: number, end: number): Match | undefined => {
     const first = tokens[index];
     if (first === undefined || index >= end || !may(tokens)) return undefined;
-    if (!words.has(first.text) && !opening.tests.some((test) => test(first))) return undefined;
+    if (!begins(first)) return undefined;
     const kept = new Map<string, Token>();
     let reached = -1;
     const found = run(nodes, 0, index, tokens, end, kept, (last) => {
@@ -61,7 +66,8 @@ export const pattern = (source: string): Pattern => {
     in: (tokens, start, end) => {
       if (!may(tokens)) return undefined;
       for (let index = start; index < end; index++) {
-        const match = at(tokens, index, end);
+        const first = tokens[index];
+        const match = first !== undefined && begins(first) ? at(tokens, index, end) : undefined;
         if (match !== undefined) return match;
       }
       return undefined;
