@@ -6,6 +6,7 @@ export type Hazard = (typeof hazards)[number];
 
 const words: Readonly<Record<Hazard, RegExp>> = {
   magnet: /\bmagnet(s|ic)?\b/g,
+  // Pacemakers and defibrillators: the sources of the caution. The other devices: common practice, no source; asking once too often costs nothing.
   implant:
     /\b(pacemakers?|(cochlear|heart|ear|brain|nerve) implants?|icds?|defibrillators?|insulin pumps?|neuro-?stimulators?|nerve stimulators?|loop recorders?|heart (monitors?|devices?)|brain shunts?|vp shunts?)\b/g,
   allergy: /\b(allerg(y|ies|ic)|hay ?fever|asthma(tic)?)\b/g,

@@ -32,6 +32,14 @@ const titleAt = (reader: Reader, { start, end }: Stretch): { name: string; end: 
   return undefined;
 };
 
+// "also 1 statice each", "1 statice each as well": beside what is in it, not instead.
+const besides = (reader: Reader, { start, end }: Stretch): boolean => {
+  const words = reader.tokens
+    .slice(start, end)
+    .flatMap((token) => (token.kind === 'word' || token.number !== undefined ? [token.text] : []));
+  return /^(also|and also)\b|\b(too|as well|also)$/.test(words.join(' '));
+};
+
 const find = (reader: Reader): Finding[] => {
   const findings: Finding[] = [];
   const wearers: { finding: Finding; fact: Extract<Unworded, { fact: 'recipe' }> }[] = [];
@@ -53,7 +61,8 @@ const find = (reader: Reader): Finding[] => {
     for (const stretch of byWearer(reader, part)) {
       const read = readStretch(reader, stretch) ?? alike(reader, stretch, wearers.at(-1)?.fact.lines);
       if (read === undefined || read.fact.fact !== 'recipe') continue;
-      const finding = found(reader, stretch.start, stretch.end, [read.fact]);
+      const fact = besides(reader, part) && !read.wearer ? { ...read.fact, adds: true as const } : read.fact;
+      const finding = found(reader, stretch.start, stretch.end, [fact]);
       if (read.wearer) wearers.push({ finding, fact: read.fact });
       else findings.push(finding);
     }

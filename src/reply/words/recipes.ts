@@ -9,13 +9,21 @@ import { joined, ownWords, text } from '../span.ts';
 import { pieceName, plural, type Says } from './names.ts';
 
 /** `listed`: names on the price list, which know the plural; without one the ingredient stays as it was said. */
-export const lineWords = (fact: RecipeLineFact, listed: readonly string[]): Line => {
+export const lineWords = (fact: RecipeLineFact, listed: readonly string[], said = ''): Line => {
   const line = recipeLine(fact);
   const amount = line ? amountWords(line.amount) : '0';
-  return text`${amount} ${ownWords(nameFor(fact, listed))}${fact.wearer ? text` (${ownWords(fact.wearer)})` : []}`;
+  return text`${amount} ${ownWords(nameFor(fact, listed, said))}${fact.wearer ? text` (${ownWords(fact.wearer)})` : []}`;
 };
 
-const nameFor = ({ ingredient, stems }: RecipeLineFact, listed: readonly string[]): string => {
+/** "3 bunny tails" as it was said, where the name alone is kept as one. */
+const saidMany = (ingredient: string, said: string): boolean =>
+  ` ${said.toLowerCase()} `
+    .split(/[^\p{L}\p{N}'-]+/u)
+    .join(' ')
+    .includes(` ${ingredient}s `);
+
+const nameFor = ({ ingredient, stems }: RecipeLineFact, listed: readonly string[], said: string): string => {
+  if ((stems ?? 1) > 1 && saidMany(ingredient, said)) return `${ingredient}s`;
   if (ingredient === 'stem' && (stems ?? 1) > 1) return 'stems';
   const found = (stems ?? 1) > 1 ? matchIngredient(ingredient, listed) : undefined;
   return found?.match === 'same' ? found.name.charAt(0).toLowerCase() + found.name.slice(1) : ingredient;
@@ -25,7 +33,7 @@ const nameFor = ({ ingredient, stems }: RecipeLineFact, listed: readonly string[
 export const recipeWords = (fact: FactOf<'recipe'>, says: Says, listed: readonly string[]): Line => {
   const list = (lines: readonly RecipeLineFact[]): Line =>
     joined(
-      lines.map((line) => lineWords(line, listed)),
+      lines.map((line) => lineWords(line, listed, fact.words)),
       ', ',
     );
   if (fact.name !== undefined) return text`Saved as “${ownWords(fact.name).text}”${fact.piece ? ` (${pieceName(fact.piece, says)})` : ''}.`;
