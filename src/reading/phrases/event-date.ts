@@ -55,7 +55,9 @@ const vetoed = (reader: Reader, read: DateRead): boolean => {
   if (part === undefined) return false;
   for (let index = part.start; index < part.end; index++) {
     const token = reader.tokens[index];
-    if (token?.kind === 'word' && (index < read.start || index >= read.end) && vetoes.has(token.text)) return true;
+    if (index >= read.start && index < read.end) continue;
+    if (token?.kind === 'word' && vetoes.has(token.text)) return true;
+    if (token?.number?.form === 'duration' && /^(hour|min)$/.test(token.number.unit ?? '')) return true; // "in on monday 25 january 3 hours"
   }
   return false;
 };
