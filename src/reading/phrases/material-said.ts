@@ -18,11 +18,19 @@ const ofPieces = pattern('(the|for the)? <p:piece> (are|is|will be|to be|all|bei
 const beforePieces = pattern('<material> (for the|for|on the)? <p:piece>');
 const negated = pattern("(not|no|nothing|isn't|isnt|aren't|arent|never|don't|dont|without) (all|just|do|want)? <material>");
 
+// "10 of them fresh": a part of the order has no material of its own yet, and all of them are not meant.
+const someOfThem = ({ tokens }: Reader, index: number): boolean => {
+  let at = index - 1;
+  while (/^(are|is|to be|being|in|as|all|be|should|will)$/.test(tokens[at]?.text ?? '')) at -= 1;
+  return /^(them|those|these)$/.test(tokens[at]?.text ?? '') && tokens[at - 1]?.text === 'of' && tokens[at - 2]?.number?.form === 'plain';
+};
+
 // "preserved roses" for an event are what it is made of; on a price list they are goods.
 const tradeAround = (reader: Reader): boolean => reader.facts.some((fact) => ['pieces', 'price', 'date', 'title'].includes(fact.fact));
 export const isMaterial = (reader: Reader, index: number): boolean => {
   const token = reader.tokens[index];
   if (token?.means['material'] === undefined || !reader.free(index)) return false;
+  if (someOfThem(reader, index)) return false;
   const next = reader.tokens[index + 1];
   if (
     next?.kind === 'word' &&
