@@ -25,12 +25,6 @@ export const bareNumber = (reader: Reader, part: Part): Finding | undefined => {
   }
   // "that's 20 now" counts what is made; "it's 20 now" corrects.
   if (/^(that's|thats|makes|up)$/.test(stretch[0]?.text ?? '') && stretch.at(-1)?.text === 'now') return undefined;
-  // "we're on 33 now" tells how far the work is.
-  if (
-    /^(we're|were|i'm|im|am|are)$/.test(stretch.find((token) => token.text !== 'we' && token.text !== 'i')?.text ?? '') &&
-    stretch.some((token) => token.text === 'on' || token.text === 'at')
-  )
-    return undefined;
   const zones = zonesOf(tokens, part.start, part.end);
   const marked = starred || zones.old.length > 0 || markers.some((marker) => marker.in(tokens, part.start, part.end) !== undefined);
   if (!marked) return undefined;

@@ -35,7 +35,7 @@ export const benchQuestions: Forms = [
   [
     'due',
     [
-      `(what|what's|whats|anything|how many|how much|who|which|wats|wat|what're|whatre|show) ${anything} (due|today|tomorrow|tmrw|tomoz|this week|next week|on the bench|on bench|this morning|this arvo|this afternoon|tonight|for <weekday>|on <weekday>|<weekday>|on today|for today|on the list|first|weekend|this weekend|2day|tmr|tomorow|tommorow) <any>{0,3}`,
+      `(what|what's|whats|anything|how many|how much|who|which|what're|whatre|show) ${anything} (due|today|tomorrow|tmrw|tomoz|this week|next week|on the bench|on bench|this morning|this arvo|this afternoon|tonight|for <weekday>|on <weekday>|<weekday>|on today|for today|on the list|first|weekend|this weekend|2day|tmr|tomorow|tommorow) <any>{0,3}`,
       `(today|tomorrow|tmrw|<weekday>) (what|list|jobs|bench|plan|whats|what's) <any>{0,3}`,
       `(bench|jobs|to do|todo|list) (today|tomorrow|this week|list|for|on) <any>{0,3}`,
       `(what|whats|what's) (due|on|next|up|to make|first|on now|to be made) <any>{0,4}`,
@@ -49,7 +49,7 @@ export const benchQuestions: Forms = [
   [
     'remaining',
     [
-      `(how many|how much|what|what's|whats|how far|hw many|which) ${anything} (left|remaining|remain|to go|outstanding|still|to do|to make|more|short|unfinished|not done|pending|missing|behind|are we at|off|need making|needed|balance) ${anything}`,
+      `(how many|how much|what|what's|whats|how far|which) ${anything} (left|remaining|remain|to go|outstanding|still|to do|to make|more|short|unfinished|not done|pending|missing|behind|are we at|off|need making|needed|balance) ${anything}`,
       `(what|what's|whats) (left|remaining|still|outstanding)`,
       `(where|how) (are|r) (we|u) (at|up to|going|doing|with) ${anything}`,
       `(are|is|have|did|r) (the|all|we|they|you|any|those) ${anything} (done|finished|made|complete|completed|boxed) ${anything}`,

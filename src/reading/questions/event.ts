@@ -6,9 +6,9 @@ export const eventQuestions: Forms = [
   [
     'eventDate',
     [
-      `(when|when's|whens|wen|wens|what date|what day|which day|what's the date|whats the date|which date|date|what time|wots the date) (is|was|are|again|of|for|do|does|did|will|the|this|that|'s|they|we|it|on|event|wedding) ${anything}`,
-      `(when's|whens|wens) ${anything}`,
-      `(what|which|remind|remember|what's|whats|wats) ${anything} (date|day|time) ${anything}`,
+      `(when|when's|whens|what date|what day|which day|what's the date|whats the date|which date|date|what time) (is|was|are|again|of|for|do|does|did|will|the|this|that|'s|they|we|it|on|event|wedding) ${anything}`,
+      `(when's|whens) ${anything}`,
+      `(what|which|remind|remember|what's|whats) ${anything} (date|day|time) ${anything}`,
       `(is|was) ${anything} (on the|<ordinal>|<weekday>|<month>) ${anything}`,
       `how (long|many days|many weeks|soon|far) ${anything} (until|till|til|away|off|to)`,
       `(when|what time) ${anything} (wedding|event|handover|pickup|hand over|due|deliver|delivery|collected|collection|pick up|ceremony|needed|party|function|gala|boarded|one)`,
@@ -35,7 +35,7 @@ export const eventQuestions: Forms = [
   [
     'total',
     [
-      `(what|what's|whats|how much|wats|give me|show) ${anything} (total|<all>|altogether|overall|bill|invoice|come to|comes to|whole thing|whole lot|order worth|grand total|all together|add up to)`,
+      `(what|what's|whats|how much|give me|show) ${anything} (total|<all>|altogether|overall|bill|invoice|come to|comes to|whole thing|whole lot|order worth|grand total|all together|add up to)`,
       `(total|order total|grand total) (price|cost|again|now|for|so far|please|value)`,
       `how much (is|are|does|for|will|do) (it|this|that|they|the order|the lot|everything|the whole|the job|we charging all|all) ${anything}`,
       `(what|how much) (does|do|is|will|would) (it|they|that|this|the order) (all)? (come|add|work|cost|owe|pay|total) ${anything}`,
@@ -46,7 +46,7 @@ export const eventQuestions: Forms = [
   [
     'price',
     [
-      `(what|how much|what's|whats|wat|wats|which) ${anything} (price|charge|charging|charged|quote|quoted|cost|costs|asking|going for|worth|pricing|sell|selling|paying|pay|rate) ${anything}`,
+      `(what|how much|what's|whats|which) ${anything} (price|charge|charging|charged|quote|quoted|cost|costs|asking|going for|worth|pricing|sell|selling|paying|pay|rate) ${anything}`,
       `how much ${anything} (<piece>|each|ea|per|are|is|for|a|did) ${anything}`,
       `(price|cost) (of|for|per|each|again|list|on) <any>{0,4}`,
       `(what's|whats|what is) (a|the|one|each) <piece>`,
@@ -79,7 +79,7 @@ export const eventQuestions: Forms = [
   [
     'whatIf',
     [
-      `(can|could|what if|what about|how about|what happens|if|would|wat if|suppose|and if|say|will|shall) ${anything} <number> ${anything}`,
+      `(can|could|what if|what about|how about|what happens|if|would|suppose|and if|say|will|shall) ${anything} <number> ${anything}`,
       '(what if|what about|how about|suppose|what happens) <any>{0,6}',
       `<any>{0,3} (at|for|with|on) <amount> <any>{0,4}`,
     ],

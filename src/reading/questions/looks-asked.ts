@@ -8,9 +8,9 @@ import { commands } from './commands.ts';
 
 const openers = new Set(
   wordList(`
-  what, what's, wot's, wot, wots, whats, wats, wat, how, how's, hows, when, when's, whens, where, where's, wheres, who, who's, whos,
+  what, what's, wot's, whats, how, how's, hows, when, when's, whens, where, where's, wheres, who, who's, whos,
   which, why, do, does, did, are, is, can, could, should, would, will, shall, have, has, was, were, am, isnt, isn't, arent, aren't,
-  anyone, anybody, any, anything, hw, wen, whatre, didnt, didn't, wouldnt, cant, what're, may
+  anyone, anybody, any, anything, whatre, didnt, didn't, wouldnt, cant, what're, may
 `),
 );
 const leadIns = new Set([
