@@ -4,7 +4,7 @@
 // Repeats are bounded, so matching takes time in proportion to the message.
 
 import { parse } from './patterns/parse-pattern.ts';
-import { contents, needsOf, openingOf, satisfied } from './patterns/quick-look.ts';
+import { allMet, anchors, needsOf, openingOf, reachOf } from './patterns/quick-look.ts';
 import { run } from './patterns/run-pattern.ts';
 import type { Token } from './text/token.ts';
 
@@ -31,26 +31,45 @@ export const pattern = (source: string): Pattern => {
   const opening = openingOf(nodes);
   const words = new Set(opening.words);
   const needs = needsOf(nodes);
-  // The last message looked at, and whether it holds all that a match needs.
-  let seen: readonly Token[] | undefined;
-  let possible = false;
-  const may = (tokens: readonly Token[]): boolean => {
-    if (tokens !== seen) {
-      seen = tokens;
-      const holds = contents(tokens);
-      possible = needs.every((need) => satisfied(need, holds));
-    }
-    return possible;
-  };
+  const reach = reachOf(nodes);
   const begins = (first: Token): boolean => {
     if (words.has(first.text)) return true;
     for (const test of opening.tests) if (test(first)) return true;
     return false;
   };
+  // The last message looked at, and where in it a match could begin: where an opening stands no further before a need than a match reaches.
+  let seen: readonly Token[] | undefined;
+  let possible = false;
+  let looked = false;
+  let spots = new Uint8Array(32);
+  const look = (tokens: readonly Token[]): void => {
+    looked = true;
+    if (spots.length < tokens.length) spots = new Uint8Array(tokens.length);
+    else spots.fill(0);
+    const around = tokens.length <= reach ? undefined : anchors(needs, tokens);
+    if (around === undefined) {
+      for (let index = 0; index < tokens.length; index++) if (begins(tokens[index] as Token)) spots[index] = 1;
+      return;
+    }
+    for (const anchor of around)
+      for (let index = anchor; index >= 0 && index > anchor - reach; index--) {
+        const token = tokens[index] as Token;
+        if (token.kind === 'line') break;
+        if (spots[index] === 0) spots[index] = begins(token) ? 1 : 2;
+      }
+  };
+  const may = (tokens: readonly Token[]): boolean => {
+    if (tokens !== seen) {
+      seen = tokens;
+      looked = false;
+      possible = allMet(needs, tokens);
+    }
+    return possible;
+  };
   const at = (tokens: readonly Token[], index: number, end: number): Match | undefined => {
-    const first = tokens[index];
-    if (first === undefined || index >= end || !may(tokens)) return undefined;
-    if (!begins(first)) return undefined;
+    if (index < 0 || index >= end || index >= tokens.length || !may(tokens)) return undefined;
+    if (!looked) look(tokens);
+    if (spots[index] !== 1) return undefined;
     const kept = new Map<string, Token>();
     let reached = -1;
     const found = run(nodes, 0, index, tokens, end, kept, (last) => {
@@ -65,12 +84,28 @@ export const pattern = (source: string): Pattern => {
     at,
     in: (tokens, start, end) => {
       if (!may(tokens)) return undefined;
+      if (!looked) look(tokens);
       for (let index = start; index < end; index++) {
-        const first = tokens[index];
-        const match = first !== undefined && begins(first) ? at(tokens, index, end) : undefined;
+        const match = spots[index] === 1 ? at(tokens, index, end) : undefined;
         if (match !== undefined) return match;
       }
       return undefined;
     },
   };
 };
+
+const first = (how: 'at' | 'in', forms: readonly Pattern[], tokens: readonly Token[], start: number, end: number): Match | undefined => {
+  for (const form of forms) {
+    const match = form[how](tokens, start, end);
+    if (match !== undefined) return match;
+  }
+  return undefined;
+};
+
+/** The match at `index` of the first form that has one. */
+export const firstAt = (forms: readonly Pattern[], tokens: readonly Token[], index: number, end: number): Match | undefined =>
+  first('at', forms, tokens, index, end);
+
+/** The match in the stretch of the first form that has one. */
+export const firstIn = (forms: readonly Pattern[], tokens: readonly Token[], start: number, end: number): Match | undefined =>
+  first('in', forms, tokens, start, end);

@@ -8,7 +8,7 @@ import { countOf } from '../order/read-order.ts';
 import { pattern } from '../pattern.ts';
 import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
-import { isCount } from '../text/token.ts';
+import { firstWhere, isCount } from '../text/token.ts';
 import { markers } from './change-words.ts';
 import { materialChange, taxChange } from './tax-and-material.ts';
 import { brokeChange, madeChange } from './work-counts.ts';
@@ -62,9 +62,11 @@ const countAndPrice = (own: Reader, part: Part, zones: Zones): Unworded[] => {
   );
   const [onlyKind] = uncounted.size === 1 && mentions.length === 2 ? uncounted : [];
   const used = new Set<number>();
-  const oldNumber = tokens.findIndex(
-    (token, index) =>
-      within(part, index) && inZones(zones.old, index) && (token.number?.form === 'plain' || token.number?.form === 'money'),
+  const oldNumber = firstWhere(
+    tokens,
+    part.start,
+    part.end,
+    (token, index) => inZones(zones.old, index) && (token.number?.form === 'plain' || token.number?.form === 'money'),
   );
   const from = oldNumber < 0 ? undefined : tokens[oldNumber]?.number;
   for (const mention of mentions) {
@@ -87,7 +89,9 @@ const countAndPrice = (own: Reader, part: Part, zones: Zones): Unworded[] => {
     mentions.length > 0
       ? undefined
       : findMentions(own).find((mention) => mention.count !== undefined && inZones(zones.old, mention.countIndex ?? -1));
-  const lone = tokens.flatMap((token, index) => (within(part, index) && inZones(zones.fresh, index) && isCount(token) ? [index] : []));
+  const lone = tokens
+    .slice(part.start, part.end)
+    .flatMap((token, at) => (inZones(zones.fresh, part.start + at) && isCount(token) ? [part.start + at] : []));
   const [loneAt] = lone;
   if (oldMention !== undefined && loneAt !== undefined && lone.length === 1 && tokens[loneAt + 1]?.means['each'] === undefined) {
     used.add(loneAt);
@@ -156,8 +160,11 @@ const countAndPrice = (own: Reader, part: Part, zones: Zones): Unworded[] => {
       ),
     );
   if (prices.length === 0 && named && facts.length === 0) {
-    const at = tokens.findIndex(
-      (token, index) => within(part, index) && inZones(zones.fresh, index) && token.number?.form === 'plain' && !used.has(index),
+    const at = firstWhere(
+      tokens,
+      part.start,
+      part.end,
+      (token, index) => inZones(zones.fresh, index) && token.number?.form === 'plain' && !used.has(index),
     );
     const number = at < 0 ? undefined : tokens[at]?.number;
     if (number !== undefined)

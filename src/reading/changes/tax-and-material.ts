@@ -4,9 +4,8 @@ import type { Reader, Unworded } from '../phrase.ts';
 import { isMaterial } from '../phrases/material-said.ts';
 import { taxAt } from '../phrases/tax-basis.ts';
 import type { Part } from '../text/message.ts';
+import { firstWhere } from '../text/token.ts';
 import { inZones, type Zones } from './zones.ts';
-
-const within = (part: Part, index: number): boolean => index >= part.start && index < part.end;
 
 export const taxChange = (reader: Reader, part: Part, zones: Zones): Unworded[] => {
   for (let index = part.start; index < part.end; index++) {
@@ -51,7 +50,7 @@ const tokensSay = (reader: Reader, from: number, to: number, words: RegExp): boo
 
 export const materialChange = (reader: Reader, part: Part, zones: Zones): Unworded[] => {
   const at = (zone: Zones['fresh']): number =>
-    reader.tokens.findIndex((_, index) => within(part, index) && inZones(zone, index) && isMaterial(reader, index));
+    firstWhere(reader.tokens, part.start, part.end, (_, index) => inZones(zone, index) && isMaterial(reader, index));
   const fresh = at(zones.fresh);
   if (fresh < 0) return [];
   const to = reader.tokens[fresh]?.means['material'] ?? '';

@@ -1,7 +1,7 @@
 // Divides a correction into what is meant now and what was said before: "14 not 40", "from 12 to 15", "not dried, fresh".
 
 import { pattern } from '../pattern.ts';
-import type { Token } from '../text/token.ts';
+import { firstWhere, type Token } from '../text/token.ts';
 import { wordList } from '../words/word-list.ts';
 
 export interface Zones {
@@ -53,9 +53,9 @@ const turnsAt = (tokens: readonly Token[], start: number, end: number): number |
 
 // "was 18 bouts, now 20": what it was ends where "now" begins.
 const wasAndNow = (tokens: readonly Token[], start: number, end: number): Zones | undefined => {
-  const was = tokens.findIndex((token, index) => index >= start && index < end && /^(was|were)$/.test(token.text));
-  const now = tokens.findIndex((token, index) => index > was && index < end && token.text === 'now');
-  if (was < 0 || now < 0 || wasSupposed.at(tokens, was, end) !== undefined) return undefined;
+  const was = firstWhere(tokens, start, end, (token) => /^(was|were)$/.test(token.text));
+  const now = was < 0 ? -1 : firstWhere(tokens, was + 1, end, (token) => token.text === 'now');
+  if (now < 0 || wasSupposed.at(tokens, was, end) !== undefined) return undefined;
   if (!tokens.slice(was, now).some(comparable) || !tokens.slice(now, end).some(comparable)) return undefined;
   return {
     old: [[was + 1, now]],
@@ -78,15 +78,11 @@ export const zonesOf = (tokens: readonly Token[], start: number, end: number): Z
       ],
     };
   }
-  const arrow = tokens.findIndex(
-    (token, index) => index > start && index < end - 1 && token.text === '>' && tokens.slice(start, index).some(comparable),
-  );
+  const arrow = firstWhere(tokens, start + 1, end - 1, (token, index) => token.text === '>' && tokens.slice(start, index).some(comparable));
   if (arrow > 0 && tokens.slice(arrow, end).some(comparable)) return { old: [[start, arrow]], fresh: [[arrow + 1, end]] };
   const said = saidMeant.in(tokens, start, end);
   if (said !== undefined) {
-    const meant = tokens.findIndex(
-      (token, index) => index > said.start + 1 && index < said.end && /^(meant|mean|should|but|,|-)$/.test(token.text),
-    );
+    const meant = firstWhere(tokens, said.start + 2, said.end, (token) => /^(meant|mean|should|but|,|-)$/.test(token.text));
     return {
       old: [[said.start + 1, meant]],
       fresh: [

@@ -3,7 +3,7 @@
 import type { PieceKind } from '../../handbook/pieces.ts';
 import { decimal } from '../../values/decimal.ts';
 import type { Fact } from '../fact.ts';
-import { pattern } from '../pattern.ts';
+import { firstIn, pattern } from '../pattern.ts';
 import type { Finding, Reader } from '../phrase.ts';
 import type { Choice } from '../reading.ts';
 import type { NumberRead, Token } from '../text/token.ts';
@@ -86,7 +86,7 @@ const reduced = [
 /** "40 bouts at 20 less 10%": the price before, or the price after. */
 const withDiscount = (reader: Reader): Finding | undefined => {
   const { tokens } = reader;
-  const match = reduced.map((form) => form.in(tokens, 0, tokens.length)).find((found) => found !== undefined);
+  const match = firstIn(reduced, tokens, 0, tokens.length);
   const { n, p, a, d } = match?.kept ?? {};
   const piece = kindOf(p);
   if (match === undefined || piece === undefined || n?.number === undefined || a?.number === undefined || d?.number === undefined)

@@ -26,6 +26,7 @@ const choiceOf = (choices: Choices): Node => {
 
 export const parse = (source: string): Node[] => {
   const atoms = source.match(/\\\S|<[^>]+>|\{\d+,\d+\}|[()|?]|[^\s<>(){}|?]+/g) ?? [];
+  if (atoms.join('') !== source.replace(/\s+/g, '')) throw new Error(`pattern "${source}": a mark that means nothing`);
   let at = 0;
   const sequence = (): Node[] => {
     const nodes: Node[] = [];

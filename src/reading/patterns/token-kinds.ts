@@ -46,10 +46,3 @@ export const testOf = (tag: string): Test => {
 
 /** Whether a token is of a kind: a number form, 'count', 'number', 'word', 'any', or a tag of the vocabulary. */
 export const isA = (token: Token, tag: string): boolean => testOf(tag)(token);
-
-/** The tests that pass for one token or more. */
-export const kindsAmong = (tokens: readonly Token[]): ReadonlySet<Test> => {
-  const kinds = new Set<Test>();
-  for (const test of tests.values()) if (tokens.some(test)) kinds.add(test);
-  return kinds;
-};

@@ -20,7 +20,7 @@ import { away, dateIn, hoursByClock, peopleIn } from '../crew/hands.ts';
 import { hoursOf, pace, wageIn } from '../crew/pace.ts';
 import { askDay, dateOutcome } from '../dates/date-facts.ts';
 import type { FactOf } from '../fact.ts';
-import { pattern } from '../pattern.ts';
+import { firstIn, pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader, type Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 
@@ -103,7 +103,7 @@ const read = (reader: Reader, part: Part): Finding | undefined => {
     ]);
   }
   const summed = benchHours.in(tokens, part.start, part.end)?.kept['n']?.number?.amount;
-  const totals = totalHours.map((form) => form.in(tokens, part.start, part.end)).find((match) => match !== undefined);
+  const totals = firstIn(totalHours, tokens, part.start, part.end);
   const total = hoursOf(totals?.kept['d']) ?? (summed === undefined ? undefined : Number(summed));
   const shared =
     totals !== undefined &&

@@ -54,8 +54,8 @@ const stretchesOf = (reader: Reader, part: Part): Stretch[] => {
   }
   const more = perhapsMore.in(tokens, part.start, part.end);
   if (more?.kept['n']?.number?.approx === true && /^(maybe|say)/i.test(reader.words(more.start, more.end))) held.push(more);
-  const away = tokens.some((token) => mishap.test(token.text)) ? undefined : gone.in(tokens, part.start, part.end);
-  if (away !== undefined) held.push({ start: away.start, end: away.end });
+  const away = gone.in(tokens, part.start, part.end);
+  if (away !== undefined && !tokens.some((token) => mishap.test(token.text))) held.push({ start: away.start, end: away.end });
   const single = words.filter((token) => token.number !== undefined).length === 1;
   if (butNot.in(tokens, part.start, part.end) !== undefined) held.push(part);
   if (single && onlyNot.in(tokens, part.start, part.end) !== undefined) held.push(part);

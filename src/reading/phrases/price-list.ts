@@ -6,7 +6,7 @@ import { itemName, knowsItem, namedRun } from '../goods/item-name.ts';
 import { findPack, type PackSize } from '../goods/pack-size.ts';
 import { isPrice } from '../goods/price-at.ts';
 import { type Stretch, stretches } from '../goods/price-stretches.ts';
-import { type Match, pattern } from '../pattern.ts';
+import { firstIn, type Match, pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader } from '../phrase.ts';
 import { isNumber, type Token } from '../text/token.ts';
 import { sundryHeads } from '../words/piece-words.ts';
@@ -51,7 +51,7 @@ const readItem = (reader: Reader, { start, end }: Stretch, common: PackSize, upT
   const known = knowsItem(stretch, context.items);
   const extra = itemExtras(tokens, start, upTo);
   const pack = findPack(tokens, start, end);
-  const change = changeForms.map((form) => form.in(tokens, start, end)).find((match) => match !== undefined);
+  const change = firstIn(changeForms, tokens, start, end);
   const used = new Set([...pack.used, ...extra.used]);
   const mark = (match: Match | undefined): void => {
     for (let index = match?.start ?? 0; index < (match?.end ?? 0); index++) used.add(index);

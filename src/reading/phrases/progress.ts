@@ -106,8 +106,8 @@ const findPart = (reader: Reader, part: Part): Finding[] => {
       list.facts.map((fact) => ({ ...fact, ...total }) as Unworded),
     );
   for (const { form, build } of finishedForms) sweep(form, build);
-  const mishaps = tokens.some((token) => mishap.test(token.text));
-  for (const form of mishaps ? [...lossForms, goneForm] : lossForms)
+  const gone = goneForm.in(tokens, part.start, part.end) !== undefined && tokens.some((token) => mishap.test(token.text));
+  for (const form of gone ? [...lossForms, goneForm] : lossForms)
     sweep(form, (match) => ({ fact: 'broke', count: match.kept['n'] === undefined ? 1 : amountOf(match.kept['n']), ...pieceIn(match) }));
   makeGood(reader, part, findings, take);
   const spares = spareForm.in(tokens, part.start, part.end);

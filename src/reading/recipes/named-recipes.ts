@@ -1,7 +1,7 @@
 // Recipes with a name: saved under it, used again by it, or one kind's recipe used for another.
 
 import type { PieceKind } from '../../handbook/pieces.ts';
-import { type Match, pattern } from '../pattern.ts';
+import { firstAt, type Match, pattern } from '../pattern.ts';
 import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import type { Token } from '../text/token.ts';
@@ -77,7 +77,7 @@ export const namedRecipe = (reader: Reader, part: Part): Finding | undefined => 
 };
 
 const savedAt = (reader: Reader, { start, end }: Part): Finding | undefined => {
-  const form = saveForms.map((each) => each.at(reader.tokens, start, end)).find((match) => match !== undefined);
+  const form = firstAt(saveForms, reader.tokens, start, end);
   const before = form === undefined && reader.tokens[end - 1]?.text === 'recipe' ? saveBefore.at(reader.tokens, start, end) : undefined;
   const match = form ?? before;
   const name = match === undefined ? undefined : nameSaid(reader, match.end, end);

@@ -2,7 +2,7 @@
 
 import type { PieceKind } from '../../handbook/pieces.ts';
 import { linesIn } from '../goods/recipe-lines.ts';
-import { type Match, pattern } from '../pattern.ts';
+import { firstAt, type Match, pattern } from '../pattern.ts';
 import { type Finding, found, type Reader } from '../phrase.ts';
 import { isCount } from '../text/token.ts';
 
@@ -29,7 +29,7 @@ const batchForms = [
   pattern('for (the|all|a|our)? <n:count> (<material>)? <p:piece> (:|-|,|we need|i need|use|we use|you need)'),
 ];
 const batch = (reader: Reader, start: number, end: number): Finding | undefined => {
-  const match = batchForms.map((form) => form.at(reader.tokens, start, end)).find((each) => each !== undefined);
+  const match = firstAt(batchForms, reader.tokens, start, end);
   const pieces = Number(match?.kept['n']?.number?.amount);
   if (match === undefined || !(pieces > 1) || reader.tokens.slice(start, end).some((token) => token.means['each'] !== undefined))
     return undefined;

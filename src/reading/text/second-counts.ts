@@ -1,7 +1,7 @@
 // A second number for one count: "15 bouts maybe 16 at 12", "min 40 lapels max 50", "20 bouts, could be 22". The two become a range;
 // a count with one bound ("up to 33 BH", "33 bouts max") becomes a rough one.
 
-import { type Match, pattern } from '../pattern.ts';
+import { firstAt, type Match, pattern } from '../pattern.ts';
 import type { Token } from './token.ts';
 
 const least = '(min|minimum|<from>)';
@@ -12,8 +12,8 @@ const perhaps =
 const bounded = [
   pattern(`${least} (of)? <n:count> (<material>)? (<p:piece>) (,|and|but|-|/)? ${most} (of)? <m:count>`),
   pattern(`<n:count> (<material>)? (<p:piece>) ${least} (,|and|but|-|/)? (${most} (of)? <m:count>|<m:count> ${most})`),
+  pattern(`${least} (of)? <n:count> (,|and|but|-|/)? ${most} (of)? <m:count> (<material>)? <p:piece>`),
 ];
-const boundedBefore = pattern(`${least} (of)? <n:count> (,|and|but|-|/)? ${most} (of)? <m:count> (<material>)? <p:piece>`);
 const second = pattern(`<n:count> (<material>)? <p:piece> (,|-|\\()? (${perhaps})? <m:count> (,|\\))?`);
 const secondBefore = pattern(`<n:count> (,)? (${perhaps})? <m:count> (<material>)? <p:piece>`);
 const boundBefore = pattern(`(${most}|${least}) (of)? <n:count> (<material>)? <p:piece>`);
@@ -68,7 +68,7 @@ export const joinSecondCounts = (tokens: readonly Token[]): Token[] => {
   if (!tokens.some(mayBound)) return [...tokens];
   const joined: Token[] = [];
   for (let index = 0; index < tokens.length; ) {
-    const bound = [...bounded, boundedBefore].map((form) => form.at(tokens, index, tokens.length)).find((match) => match !== undefined);
+    const bound = firstAt(bounded, tokens, index, tokens.length);
     const behind = second.at(tokens, index, tokens.length);
     const maybe = behind ?? secondBefore.at(tokens, index, tokens.length);
     const match =

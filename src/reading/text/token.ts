@@ -50,3 +50,17 @@ export const meaning = (token: Token | undefined, tag: string): string | undefin
 
 /** No meaning yet. */
 export const none: Readonly<Record<string, string>> = Object.freeze({});
+
+/** The first token in a stretch that passes, or -1. A stretch is looked through alone, however long the message. */
+export const firstWhere = (
+  tokens: readonly Token[],
+  start: number,
+  end: number,
+  passes: (token: Token, index: number) => boolean,
+): number => {
+  for (let index = start; index < end; index++) {
+    const token = tokens[index];
+    if (token !== undefined && passes(token, index)) return index;
+  }
+  return -1;
+};

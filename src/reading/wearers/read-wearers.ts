@@ -2,7 +2,7 @@
 
 import { hazardsIn } from '../../handbook/hazard-words.ts';
 import type { PieceKind } from '../../handbook/pieces.ts';
-import { type Match, pattern } from '../pattern.ts';
+import { firstAt, firstIn, type Match, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import { roles } from '../words/people-words.ts';
@@ -119,7 +119,7 @@ export const readWearers = (
       }
       continue;
     }
-    const total = totalForms.map((form) => form.at(reader.tokens, index, part.end)).find((each) => each !== undefined);
+    const total = firstAt(totalForms, reader.tokens, index, part.end);
     if (total !== undefined) {
       index = total.end;
       continue;
@@ -140,7 +140,7 @@ export const readWearers = (
   if (given === undefined) shareByGroup(reader, entries);
   else for (const each of entries) each.piece ??= given;
   const party = partyOf.in(reader.tokens, part.start, part.end);
-  const totals = totalForms.map((form) => form.in(reader.tokens, part.start, part.end)).find((match) => match !== undefined);
+  const totals = firstIn(totalForms, reader.tokens, part.start, part.end);
   const said = party ?? totals;
   // "party of 14, leave out the 2 babies": a total said by itself has left them out already.
   const total =
