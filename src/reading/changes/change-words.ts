@@ -34,7 +34,7 @@ export const strongMarkers = [
   pattern('(correction|typo|meant|supposed|instead|mistyped|miscounted|should be|shld be)'),
   pattern("(should|shld|shoulda|should've|shouldve) (be|have been|read|say|been)"),
   pattern('(was|were|is) (supposed|meant) to (be|say|read)'),
-  pattern('i (meant|said)'),
+  pattern('i (meant|said|put|typed|wrote)'),
 ];
 
 /** The only words that may stand around a bare number that corrects another. */

@@ -10,15 +10,15 @@ import type { Fact } from '../fact.ts';
 import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
 import type { Ask } from '../reading.ts';
 import type { Part } from '../text/message.ts';
-import { isNumber, type Token } from '../text/token.ts';
+import { isCount, isNumber, type Token } from '../text/token.ts';
 import { bareWords, markers } from './change-words.ts';
 import { dateShift } from './differences.ts';
 import { inZones, zonesOf } from './zones.ts';
 
-const datesIn = (reader: Reader, part: { readonly start: number; readonly end: number }): DateRead[] => {
+const datesIn = (reader: Reader, part: { readonly start: number; readonly end: number }, old = false): DateRead[] => {
   const reads: DateRead[] = [];
   for (let index = part.start; index < part.end; index++) {
-    const read = dateAt(reader.tokens, index, reader.context) ?? loneDay(reader, index);
+    const read = dateAt(reader.tokens, index, reader.context) ?? loneDay(reader, index, old);
     if (read === undefined || read.end > part.end) continue;
     reads.push(read);
     index = read.end - 1;
@@ -27,9 +27,13 @@ const datesIn = (reader: Reader, part: { readonly start: number; readonly end: n
 };
 
 // "the 21st not the 14th": with no month said, the thread's own month if it has one.
-const loneDay = (reader: Reader, index: number): DateRead | undefined => {
+// "21 feb, not 20": what is taken back may be a number alone.
+const loneDay = (reader: Reader, index: number, old: boolean): DateRead | undefined => {
   const token = reader.tokens[index];
-  return isNumber(token, 'ordinal') ? dayAlone(index, index + 1, Number(token?.number?.amount), reader.context) : undefined;
+  const day = Number(token?.number?.amount);
+  return isNumber(token, 'ordinal') || (old && isCount(token) && day >= 1 && day <= 31)
+    ? dayAlone(index, index + 1, Number(token?.number?.amount), reader.context)
+    : undefined;
 };
 
 const resolved = (reader: Reader, read: DateRead): DateRead => {
@@ -71,9 +75,8 @@ export const dateChange = (reader: Reader, part: Part): Finding | undefined => {
   const zones = zonesOf(reader.tokens, part.start, part.end);
   const marked = zones.old.length > 0 || markers.some((marker) => marker.in(reader.tokens, part.start, part.end) !== undefined);
   if (!marked) return undefined;
-  const reads = [...zones.fresh, ...zones.old].flatMap(([start, end]) => datesIn(reader, { start, end }));
-  const fresh = reads.filter((read) => inZones(zones.fresh, read.start));
-  const old = reads.find((read) => inZones(zones.old, read.start));
+  const fresh = zones.fresh.flatMap(([start, end]) => datesIn(reader, { start, end }));
+  const [old] = zones.old.flatMap(([start, end]) => datesIn(reader, { start, end }, true));
   const [read, second] = fresh;
   // "fri 12 feb set up, sat 13 wedding": two days and nothing taken back.
   if (second !== undefined && old === undefined) return undefined;

@@ -13,7 +13,7 @@ const notNow = pattern(
   "(not|instead of|rather than|isn't|isnt|wasn't|wasnt|aren't|arent|never|no longer|as opposed to|and not|was|were|used to be|down from|up from|in place of|ain't|earlier (i|we) (said|told|wrote|put|quoted|gave)|before (i|we) (said|told)|previously|(i|we) (told|said|quoted) (earlier|before)|earlier it was|was told)",
 );
 const saidMeant = pattern(
-  "(said|put|typed|wrote|told) <any> <any>{0,3} ((meant|mean|should)|(but|,|-) (its|it's|it|actually|only|really|make|really) (is|was|only|actually|should|be|it)?) <any>",
+  "(said|put|typed|wrote|told) <any> <any>{0,3} ((meant|mean|should)|(but|,|-) (its|it's|it|actually|only|really|make|really|(it)? was (only|just|really|actually|more like)) (is|was|only|actually|should|be|it)?) <any>",
 );
 const fromTo = pattern('(from) <a:any> <any>{0,3} to');
 // "tax not included" takes nothing back.
@@ -21,6 +21,7 @@ const taxNegated = (tokens: readonly Token[], index: number): boolean => {
   const [before, next, after] = [tokens[index - 1], tokens[index + 1], tokens[index + 2]];
   const isTax = (token: Token | undefined): boolean =>
     token?.means['taxName'] !== undefined || token?.means['taxWord'] !== undefined || token?.text === 'is';
+  if (/^(counting|allowing|adding)$/.test(next?.text ?? '')) return tokens.slice(index + 2, index + 5).some(isTax);
   // "plus gst not incl" says both.
   const said = tokens
     .slice(Math.max(0, index - 3), index)
@@ -66,6 +67,20 @@ const wasAndNow = (tokens: readonly Token[], start: number, end: number): Zones 
   };
 };
 
+// "should be £11.50 each sorry, i put 15.10": what one said is told last.
+const iSaid = pattern(
+  "((sorry|,|-|but|not|and)? (i|we|i'd|id|we'd) (only)?|(,|-)) (said|put|typed|wrote|quoted|had) (down|it as|it at|that as)? (<n:amount>|<included>|<onTop>|<material>)",
+);
+const toldBefore = (tokens: readonly Token[], start: number, end: number): Zones | undefined => {
+  const said = iSaid.in(tokens, start + 1, end);
+  if (said === undefined) return undefined;
+  const tags = said.kept['n'] === undefined ? ['included', 'onTop', 'material'] : [];
+  const alike = (token: Token): boolean =>
+    tags.length > 0 ? tags.some((tag) => token.means[tag] !== undefined) : token.number?.form === 'plain' || token.number?.form === 'money';
+  if (!tokens.slice(start, said.start).some(alike) || tokens.slice(said.end, end).some(alike)) return undefined;
+  return { fresh: [[start, said.start]], old: [[said.start, end]] };
+};
+
 /** The zones of a stretch. Without "not", "from" or "instead of" everything is meant now. */
 export const zonesOf = (tokens: readonly Token[], start: number, end: number): Zones => {
   const change = fromTo.in(tokens, start, end);
@@ -91,6 +106,8 @@ export const zonesOf = (tokens: readonly Token[], start: number, end: number): Z
       ],
     };
   }
+  const told = toldBefore(tokens, start, end);
+  if (told !== undefined) return told;
   const turn = turnsAt(tokens, start, end);
   if (turn !== undefined) return { old: [[start, turn]], fresh: [[turn, end]] };
   const turned = wasAndNow(tokens, start, end);
@@ -98,6 +115,7 @@ export const zonesOf = (tokens: readonly Token[], start: number, end: number): Z
   for (let index = start; index < end; index++) {
     const match = notNow.at(tokens, index, end);
     if (match === undefined) continue;
+    if (/^(sure|certain|decided)$/.test(tokens[match.end]?.text ?? '')) continue;
     if (wasSupposed.at(tokens, index, end) !== undefined || taxNegated(tokens, index)) continue;
     const verb = /^(was|were)$/.test(tokens[index]?.text ?? '');
     if (verb && (index <= start + 1 || !/^(,|\(|-|it)$/.test(tokens[index - 1]?.text ?? ''))) continue;

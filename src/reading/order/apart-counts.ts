@@ -42,6 +42,13 @@ export const namedBefore = (mentions: readonly Mention[], prices: readonly Price
   });
 };
 
+// "15 / 26 / 24": nothing but signs between them.
+const inARow = (reader: Reader, numbers: readonly number[]): boolean =>
+  numbers.every((number, at) => {
+    const next = numbers[at + 1];
+    return next === undefined || (next === number + 2 && /^([,/&+-]|and|n)$/.test(reader.tokens[number + 1]?.text ?? ''));
+  });
+
 // "50 boutonniere + 20 corsage, 250 and 450 resp.": as many plain numbers behind the pieces as there are pieces.
 export const withListed = (
   reader: Reader,
@@ -51,7 +58,7 @@ export const withListed = (
 ): Price[] => {
   const lines = mentions.filter((mention) => mention.countIndex !== undefined);
   const last = lines.at(-1);
-  if (lines.length < 2 || last === undefined || prices.length > 1) return [...prices];
+  if (lines.length < 2 || last === undefined) return [...prices];
   const respective = reader.tokens.some(
     (token) =>
       /^(resp|respectively|each)$/.test(token.text) || token.means['taxName'] !== undefined || token.means['taxWord'] !== undefined,
@@ -59,6 +66,7 @@ export const withListed = (
   const numbers = reader.tokens.flatMap((token, index) =>
     index > last.end - 1 && token.number?.form === 'plain' && !counts.has(index) && reader.free(index) ? [index] : [],
   );
+  if (prices.length > 1 && !(inARow(reader, numbers) && prices.every((price) => numbers.includes(price.index)))) return [...prices];
   const plausible = numbers.every((index) => Number(reader.tokens[index]?.number?.amount) >= 5);
   if (numbers.length !== lines.length || !(respective || plausible)) return [...prices];
   return numbers.map((index) => {

@@ -7,6 +7,7 @@ import { firstIn, pattern } from '../pattern.ts';
 import type { Finding, Reader } from '../phrase.ts';
 import type { Choice } from '../reading.ts';
 import type { NumberRead, Token } from '../text/token.ts';
+import { sharesShort } from './shares-by-material.ts';
 
 const link = '(at|@|for|=|-|:)?';
 const offers = [
@@ -98,4 +99,5 @@ const withDiscount = (reader: Reader): Finding | undefined => {
   return { start: match.start, end: match.end, asks: [{ about: 'price', why: 'which number', words, choices }] };
 };
 
-export const doubtfulCount = (reader: Reader): Finding | undefined => twoOffers(reader) ?? withDiscount(reader) ?? orderOrWork(reader);
+export const doubtfulCount = (reader: Reader): Finding | undefined =>
+  twoOffers(reader) ?? sharesShort(reader) ?? withDiscount(reader) ?? orderOrWork(reader);

@@ -10,6 +10,7 @@ import { countLeft, countRight } from './mention-count.ts';
 import { goesOn, moreOfTheKind, otherMaterial } from './more-of-the-kind.ts';
 import { nameFirstPairs } from './name-first.ts';
 import { ownPiece } from './own-piece.ts';
+import { sharesByMaterial } from './shares-by-material.ts';
 
 const inBrackets = pattern('\\( (the|for)? <role> \\)?');
 const forRole = pattern('for (the|our|my)? <role>');
@@ -18,12 +19,16 @@ const forSome = pattern('for <n:count> ((,|-|:) (<money>|<plain> <each>|@|at)|(@
 const forPeople = pattern(
   'for (the|our|all|all the)? <n:count> (<material>)? (<role>|<bench>|blokes|fellas|fellows|chaps|gents|men|kids|children|couples|family|mates|aunties|uncles|gals|dudes|heads|males|females)',
 );
+// "off to the dentist, getting a crown"
+const atDentist = (reader: Reader): boolean =>
+  reader.tokens.some((each) => /^(dentist|dentist's|dental|tooth|teeth|molar|filling)$/.test(each.text));
 const isPiece = (reader: Reader, index: number): boolean => {
   const token = reader.tokens[index];
   if (token?.means['piece'] === undefined || !reader.free(index)) return false;
   const next = reader.tokens[index + 1];
   if (next !== undefined && next.kind === 'word' && sundryHeads.has(next.text)) return false;
   if (token.text === 'bouts' && next?.text === 'of') return false; // of sneezing
+  if (/^crowns?$/.test(token.text) && atDentist(reader)) return false;
   if (token.text === 'hair' && !isCount(reader.tokens[index - 1])) return false; // "hair appointment"
   if (token.means['piece'] === 'unspecified') {
     if (next?.text === 'of') return false;
@@ -152,6 +157,14 @@ export const findMentions = (reader: Reader): Mention[] => {
         ? {}
         : { wearer: reader.words(bracket.end - (reader.tokens[bracket.end - 1]?.text === ')' ? 2 : 1), bracket.end).replace(/\)$/, '') }),
     });
+    const whole = mentions.at(-1);
+    const shared = whole?.countIndex === undefined ? undefined : sharesByMaterial(reader, whole);
+    if (shared !== undefined) {
+      mentions.splice(-1, 1, ...shared.lines);
+      usedTo = shared.end;
+      index = usedTo - 1;
+      continue;
+    }
     const pair = pairs.get(index);
     if (pair !== undefined) {
       // A kind already counted is priced by its second number.

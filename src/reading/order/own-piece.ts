@@ -29,6 +29,7 @@ export const ownPiece = (reader: Reader, before: Mention | undefined, index: num
     price.number.form === 'money' ||
     /^(at|@)$/.test(tokens[priceIndex - 1]?.text ?? '') ||
     tokens[priceIndex + 1]?.means['each'] !== undefined;
-  const mention: Mention = { index: at, last: at, start: at, end: at + 1, kind: before.kind, exact: 1, countIndex: at, wearer };
-  return { mention: told || priceIndex === at + 1 ? mention : { ...mention, priceIndex }, end: priceIndex };
+  const last = tokens[at + 1]?.text === 'one' ? at + 1 : at; // "the groom's one": a number that prices nothing
+  const mention: Mention = { index: at, last, start: at, end: last + 1, kind: before.kind, exact: 1, countIndex: last, wearer };
+  return { mention: told || priceIndex === last + 1 ? mention : { ...mention, priceIndex }, end: priceIndex };
 };

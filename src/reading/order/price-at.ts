@@ -140,7 +140,7 @@ export const priceAt = (reader: Reader, index: number): Price | undefined => {
     end += 1;
   } else if (beyond !== undefined) {
     per = beyond;
-  } else if (pieces !== undefined) {
+  } else if (pieces !== undefined || (between !== undefined && forPieces.at(tokens, between.end, tokens.length) !== undefined)) {
     forCount = true;
     per = 'unsaid';
   }

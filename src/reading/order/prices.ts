@@ -4,6 +4,7 @@ import { pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import { isCount } from '../text/token.ts';
 import { type Price, priceAt } from './price-at.ts';
+import { pricesByMaterial } from './prices-by-material.ts';
 
 // "labour 8 each", "delivery $20", "deposit 200": the price of something else.
 const notOfPieces =
@@ -13,6 +14,16 @@ const ofElse = (reader: Reader, start: number): boolean => {
   const at = near !== undefined && /^(is|are|at|:|of|-|=|was)$/.test(near.text) ? start - 2 : start - 1;
   return notOfPieces.test(reader.tokens[at]?.text ?? '');
 };
+
+/** "bridal bouquet £250": a price right behind other flower work. */
+export const behindOther = (reader: Reader, price: Price): boolean => {
+  const near = reader.tokens[price.start - 1];
+  const at = near !== undefined && /^(is|are|at|:|of|-|=|was|for|,)$/.test(near.text) ? price.start - 2 : price.start - 1;
+  return price.per === 'unsaid' && reader.tokens[at]?.means['other'] !== undefined;
+};
+// "6 bouts and a bouquet £250" may price them all.
+const listed = (reader: Reader, price: Price): boolean =>
+  reader.tokens.slice(Math.max(0, price.start - 3), price.start - 1).some((token) => /^(and|&|\+|n|plus|with)$/.test(token.text));
 
 // A number without a unit is a price only where the words say so: each, all, at, budget, or a tax word right behind it.
 const taxBehind = pattern('(<included>|(plus|+) <tax>|<tax>|(ex|excl|excluding|before|net|exclusive) )');
@@ -58,9 +69,10 @@ export const findPrices = (reader: Reader, counts: ReadonlySet<number>, pieceEnd
   const prices: Price[] = [];
   for (let index = 0; index < reader.tokens.length; index++) {
     if (counts.has(index)) continue;
-    const price = priceAt(reader, index);
+    const price = pricesByMaterial(reader, index) ?? priceAt(reader, index);
     if (price === undefined || ofElse(reader, price.start) || perTime.at(reader.tokens, index + 1, reader.tokens.length) !== undefined)
       continue;
+    if (behindOther(reader, price) && !listed(reader, price)) continue;
     if (!(isPrice(reader, price) || behindPiece(reader, index, pieceEnds))) continue;
     prices.push(price);
     index = Math.max(index, price.end - 1); // "45 for one": the one is no price of its own

@@ -41,7 +41,7 @@ export const priceFact = (price: Price, per: 'each' | 'all', coversOther: boolea
 const leastEach: Readonly<Record<string, number>> = { ZAR: 8, INR: 10 };
 
 /** Each or all, where the words leave it open but one of the two is out of all proportion. */
-export const likelyPer = (price: Price, pieces: number): 'each' | 'all' | 'unsaid' => {
+export const likelyPer = (price: Price, pieces: number, coversOther = false): 'each' | 'all' | 'unsaid' => {
   if (price.per !== 'unsaid') return price.per;
   if (price.piece !== undefined) return 'each';
   if (price.number.max !== undefined && Number(price.number.max) < 120) return 'each';
@@ -51,7 +51,7 @@ export const likelyPer = (price: Price, pieces: number): 'each' | 'all' | 'unsai
   const share = Number(price.number.amount) / pieces;
   if (price.forCount === true) return share >= 2.5 ? 'all' : 'unsaid';
   if (price.kind === 'from') return 'each';
-  if (price.kind !== undefined && share >= 3 && Number(price.number.amount) >= 150) return 'all';
+  if ((price.kind !== undefined || coversOther) && share >= 3 && Number(price.number.amount) >= 150) return 'all';
   return pieces >= 3 && share < (leastEach[price.number.currency ?? ''] ?? 0.9) ? 'each' : 'unsaid';
 };
 

@@ -38,9 +38,10 @@ const lead = (reader: Reader): boolean =>
   givesDay.in(reader.tokens, 0, reader.tokens.length) !== undefined ||
   reader.tokens.some(
     (token, index) =>
-      token.kind === 'word' &&
-      leads.has(token.text.replace(/'s$/, '')) &&
-      (token.text !== 'do' || !doing.test(reader.tokens[index - 1]?.text ?? '')),
+      (token.text === 'day' && reader.tokens[index - 1]?.text === 'big') ||
+      (token.kind === 'word' &&
+        leads.has(token.text.replace(/'s$/, '')) &&
+        (token.text !== 'do' || !doing.test(reader.tokens[index - 1]?.text ?? ''))),
   );
 const namedEvent = (reader: Reader): boolean =>
   reader.tokens.some((token) => /^(event|wedding|event's|wedding's|party|gala|ceremony|handover|date|date's)$/.test(token.text));

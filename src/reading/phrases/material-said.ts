@@ -1,7 +1,8 @@
 // What the flowers are: "dried", "all fresh", "half dried half fresh", "the corsages are fresh though".
 
 import type { Material, PieceKind } from '../../handbook/pieces.ts';
-import { pattern } from '../pattern.ts';
+import type { Fact } from '../fact.ts';
+import { firstIn, pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader } from '../phrase.ts';
 import { wordList } from '../words/word-list.ts';
 
@@ -67,8 +68,9 @@ const trade = (reader: Reader): boolean =>
 const together = pattern(
   '(mix of|mixture of|mostly|mainly|half|part|some|bit of)? <a:material> (flowers|stuff|stems|mixed|mixed in|combined)? (and|+|&|n|with|plus|/|,|w|mixed with|mixed w|mixed in with) (half|part|some|a bit of|bits of|a few|a little|a touch of|touch of|few|some of the|also)? <b:material> (flowers|stuff|stems|bits|mix|mixed)?',
 );
+const bitOfEach = pattern('(a)? (bit|little|touch|some) (of)? <a:material> (,|and|&|+|n)? (a)? (bit|little|touch|some) (of)? <b:material>');
 const mixedOf = (reader: Reader): Finding | undefined => {
-  const match = together.in(reader.tokens, 0, reader.tokens.length);
+  const match = firstIn([together, bitOfEach], reader.tokens, 0, reader.tokens.length);
   const [a, b] = [match?.kept['a']?.means['material'], match?.kept['b']?.means['material']];
   if (match === undefined || a === b || (a !== 'fresh' && b !== 'fresh')) return undefined;
   // With a kind on either side each material is that kind's own.
@@ -79,6 +81,15 @@ const mixedOf = (reader: Reader): Finding | undefined => {
   if (!strong && !trade(reader)) return undefined;
   for (let index = match.start; index < match.end; index++) if (!reader.free(index)) return undefined;
   return found(reader, match.start, match.end, [{ fact: 'material', material: 'mixed' }]);
+};
+
+// "21 each preserved or 14 each fresh": whoever chooses what they are has chosen the price. The two stand in the same order.
+const priceOf = (reader: Reader, place: number, of: number): Fact[] => {
+  const told = reader.facts.find((fact) => fact.fact === 'price' && fact.amounts?.length === of);
+  if (told?.fact !== 'price') return [];
+  const { amounts, ...rest } = told;
+  const amount = amounts?.[place];
+  return amount === undefined ? [] : [{ ...rest, amount }];
 };
 
 const find = (reader: Reader): Finding[] => {
@@ -148,7 +159,14 @@ const find = (reader: Reader): Finding[] => {
       start: first?.start ?? 0,
       end: general.at(-1)?.end ?? 0,
       takes,
-      asks: [{ about: 'material', why: 'which material', words, choices: unique }],
+      asks: [
+        {
+          about: 'material',
+          why: 'which material',
+          words,
+          choices: unique.map((choice, at) => ({ ...choice, facts: [...choice.facts, ...priceOf(reader, at, unique.length)] })),
+        },
+      ],
     },
   ];
 };

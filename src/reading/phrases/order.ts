@@ -10,7 +10,7 @@ import { findMentions } from '../order/mentions.ts';
 import type { Price } from '../order/price-at.ts';
 import { seriesPrices } from '../order/price-series.ts';
 import { ofKinds, pricedKinds } from '../order/priced-kinds.ts';
-import { findPrices } from '../order/prices.ts';
+import { behindOther, findPrices } from '../order/prices.ts';
 import { askEachOrAll, countOf, likelyPer, lineFacts, priceFact } from '../order/read-order.ts';
 import { equalsTotal, nameFirstAsk, settleTotals } from '../order/settle-prices.ts';
 import { pattern } from '../pattern.ts';
@@ -83,14 +83,15 @@ const certain = (reader: Reader, mentions: readonly Mention[], prices: readonly 
   });
 };
 
-const takes = (mentions: readonly Mention[], prices: readonly Price[]): number[] => {
+const takes = (reader: Reader, mentions: readonly Mention[], prices: readonly Price[]): number[] => {
   const tokens = new Set<number>();
   for (const mention of mentions) {
     for (let index = mention.start; index < mention.end; index++) if (index !== mention.materialIndex) tokens.add(index);
     if (mention.apart === true && mention.countIndex !== undefined) tokens.add(mention.countIndex);
   }
   for (const price of prices) {
-    for (let index = price.start; index < price.end; index++) tokens.add(index);
+    // What the flowers are is read by its own phrase.
+    for (let index = price.start; index < price.end; index++) if (reader.tokens[index]?.means['material'] === undefined) tokens.add(index);
     if (price.pieceIndex !== undefined) tokens.add(price.pieceIndex);
   }
   return [...tokens].sort((a, b) => a - b);
@@ -150,7 +151,7 @@ const find = (reader: Reader): Finding[] => {
     mentions.length > 0 ||
     (common !== undefined && (common.per === 'each' || common.kind !== undefined || taxNear(reader)));
   if (common !== undefined && trade) {
-    const per = likelyPer(mentions.length === 1 ? { ...common, named: true } : common, pieces);
+    const per = likelyPer(mentions.length === 1 ? { ...common, named: true } : common, pieces, coversOther && !behindOther(reader, common));
     if (per === 'unsaid' && ordered.length > 0) {
       asks.push(askEachOrAll(reader, common));
       read.push(common);
@@ -168,7 +169,7 @@ const find = (reader: Reader): Finding[] => {
       reader.tokens[mention.start - 1]?.glued !== true,
   );
   const problems = bad === undefined ? [] : [problem('count-not-positive', { words: reader.words(bad.start - 1, bad.end) })];
-  const tokens = takes(ordered, read);
+  const tokens = takes(reader, ordered, read);
   const [first = 0] = tokens;
   return [{ start: first, end: (tokens.at(-1) ?? first) + 1, takes: tokens, facts, asks, problems }];
 };

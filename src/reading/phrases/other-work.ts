@@ -4,7 +4,7 @@ import { pattern } from '../pattern.ts';
 import type { Finding, Phrase, Reader } from '../phrase.ts';
 
 const forms = [
-  '(<count>|a|an|one)? <filler>{0,2} <other>',
+  '(<count>|a|an|one)? <filler>{0,2} <other> ((:|-|x)? <count> (nos|pcs|pc|units))?',
   '(bay|room|rm|table|gate|level|unit|door|code|invoice|inv|order|po|ticket|flight|platform|page|channel|route|junction|lot|locker|booking|ref|reference|account|acct|docket|flat|apt|suite|floor|aisle|shelf|row|line|post code|postcode|pin|passcode|password|wifi|tel|phone|ph|mob|mobile|call|ring|ext|extension|zone|dock|stall|lane|track|size|version|chapter|episode|season) (no|number|num|num.|code|is|was|#|:|.|-){0,3} (<number>)',
   '(no|number) (.)? <plain> (<word>)? (street|st|road|rd|lane|avenue|ave|close|drive)',
   '<plain> <word>{1,2} (street|road|rd|lane|avenue|ave|close|drive|crescent|terrace)',
@@ -22,6 +22,8 @@ const find = (reader: Reader): Finding[] => {
       const next = reader.tokens[match.end];
       // "75 bouts, unit 7.80 eur" prices a unit; "unit 4" is a place.
       if (reader.tokens[index]?.text === 'unit' && reader.tokens[index + 1]?.number?.form === 'money') continue;
+      // "9 crowns, child size 42.50 ea" prices them.
+      if (reader.tokens[match.end - 1]?.number !== undefined && reader.tokens[match.end]?.means['each'] !== undefined) continue;
       const counted = reader.tokens[match.end - 1]?.number?.form === 'plain';
       if (counted && next !== undefined && (next.means['piece'] !== undefined || next.means['material'] !== undefined)) continue;
       findings.push({ start: index, end: match.end });

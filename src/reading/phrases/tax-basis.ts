@@ -17,7 +17,10 @@ const forms: readonly [Basis, ReturnType<typeof pattern>][] = (
     ['none', `(no|zero|nil|without any) <tax:tax> (on this|on it|charged|applies|to pay)?`],
     ['none', `<tax:tax> (-)? (free|exempt)`],
     ['none', `(not|arent|aren't) <tax:tax> registered`],
-    ['on top', `(not|isn't|isnt|without|doesn't|doesnt|does not) (<included>|include) (the|any)? ${rate} <tax:tax>`],
+    [
+      'on top',
+      `(not|isn't|isnt|without|doesn't|doesnt|does not|never) (<included>|include|counting|allowing for|adding) (the|any)? ${rate} <tax:tax>`,
+    ],
     [
       'on top',
       `<tax:tax> (is|are|isn't|isnt)? (not)? (excluded|extra|on top|additional|separate|separately|exclusive|excl|added|to be added|to add|on top of that|to go on|goes on top|as applicable|applicable|not <included>|isn't <included>|excluding)`,

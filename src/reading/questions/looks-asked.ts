@@ -100,6 +100,21 @@ const request = pattern(
   '(can|could|would|will) (you|u|ya|someone|we please) (please|pls|plz|just|also)? (make|change|update|add|put|bump|set|log|note|swap|drop|move|record|mark|take|knock|correct|fix|switch|remove|order|bring|get|grab|pass|check|price|quote|cost)',
 );
 
+// "could you do 11 buttonholes at £7.50 and 3 corsages at £14?": in a thread without an order, that is the order.
+const wanted = pattern(
+  '(can|could|would|will) ((you|u|ya|ye|yous) (please|pls|plz|possibly)? (do|make|manage|supply)|we (please|pls)? (price|quote|cost) (up|out|for)?)',
+);
+const counted = pattern('<count> (x|of)? (<material>)? <piece>');
+const ordersByAsking = ({ tokens, context }: Reader, part: Part): boolean => {
+  const asked = context.pieces.length > 0 ? undefined : wanted.in(tokens, part.start, Math.min(part.end, part.start + 7));
+  const first = asked === undefined ? undefined : counted.in(tokens, asked.end, part.end);
+  if (asked === undefined || first === undefined) return false;
+  if (tokens[asked.start + 1]?.text === 'we' || counted.in(tokens, first.end, part.end) !== undefined) return true;
+  const says = (...tags: string[]): boolean =>
+    tokens.slice(first.end, part.end).some((token) => tags.some((tag) => token.means[tag] !== undefined));
+  return says('taxName', 'taxWord') && tokens.slice(first.end, part.end).some((token) => token.number !== undefined);
+};
+
 const anyDue = pattern('(any|anything) <any>{0,2} (due|left|to make|to do|to go|on the bench|outstanding|still)');
 
 const openAt = (reader: Reader, part: Part): number => {
@@ -165,6 +180,7 @@ export const isOpened = (reader: Reader, part: Part): boolean =>
 /** Requests ("can you make it 45") are not questions. */
 export const looksAsked = (reader: Reader, part: Part): boolean => {
   if (request.in(reader.tokens, part.start, Math.min(part.end, part.start + 6)) !== undefined) return false;
+  if (ordersByAsking(reader, part)) return false;
   const start = openAt(reader, part);
   if (isOpener(reader, start, part))
     return (

@@ -108,7 +108,9 @@ export const joinRanges = (tokens: readonly Token[]): Token[] => {
     if (token.number !== undefined && (token.number.form === 'plain' || token.number.form === 'money')) {
       const after = roughAfter(tokens, index);
       const before = joined.at(-1);
-      const rough = before !== undefined && (roughBefore.has(before.text) || aboutClipped(before, token, tokens[index]));
+      // "it should say 16" is no guess.
+      const told = before?.text === 'say' && /^(should|shld|shd|to|must)$/.test(joined.at(-2)?.text ?? '');
+      const rough = before !== undefined && !told && (roughBefore.has(before.text) || aboutClipped(before, token, tokens[index]));
       if (after > index || rough) {
         const end = (tokens[after - 1] ?? token).end;
         token = { ...token, end: Math.max(end, token.end), number: { ...token.number, approx: true } };
