@@ -4,6 +4,7 @@ import { type Finding, found, type Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import type { Token } from '../text/token.ts';
 import { bareWords, markers } from './change-words.ts';
+import { taxChange } from './tax-and-material.ts';
 import { inZones, zonesOf } from './zones.ts';
 
 const star = /^\*$/;
@@ -11,6 +12,10 @@ const star = /^\*$/;
 // "make that 45 pieces", "count is 55": only a count can be meant.
 const ofCount = (stretch: readonly Token[]): boolean =>
   stretch.some((token) => /^(pieces|pcs|pcs|nos|count|qty|quantity|piece|pc|headcount|units)$/.test(token.text));
+
+// "make it 40 not counting tax" says both.
+const isTax = ({ means, text }: Token): boolean =>
+  ['taxName', 'taxWord', 'included', 'onTop'].some((tag) => means[tag] !== undefined) || /^(counting|adding)$/.test(text);
 
 export const bareNumber = (reader: Reader, part: Part): Finding | undefined => {
   const { tokens } = reader;
@@ -21,7 +26,7 @@ export const bareNumber = (reader: Reader, part: Part): Finding | undefined => {
   for (const token of stretch) {
     if (token.number !== undefined) {
       if (token.number.form !== 'plain') return undefined;
-    } else if (token.kind === 'word' ? !bareWords.has(token.text) : !/^[,.\-*()!":>/]$/.test(token.text)) return undefined;
+    } else if (token.kind === 'word' ? !bareWords.has(token.text) && !isTax(token) : !/^[,.\-*()!":>/]$/.test(token.text)) return undefined;
   }
   // "that's 20 now" counts what is made; "it's 20 now" corrects.
   if (/^(that's|thats|makes|up)$/.test(stretch[0]?.text ?? '') && stretch.at(-1)?.text === 'now') return undefined;
@@ -38,6 +43,10 @@ export const bareNumber = (reader: Reader, part: Part): Finding | undefined => {
   const to = range ?? number.amount;
   const from = range === undefined ? (old === undefined ? undefined : tokens[old]?.number?.amount) : number.amount;
   // "40 to 45" is a change only after "from" or a word of change; that is what the marker said.
+  const tax = taxChange(reader, part, zones);
+  // A number beside a tax word is a price.
+  if (tax.length > 0)
+    return found(reader, part.start, part.end, [{ fact: 'change', what: 'price', to, ...(from === undefined ? {} : { from }) }, ...tax]);
   return found(reader, part.start, part.end, [
     { fact: 'change', what: ofCount(stretch) ? 'count' : 'number', to: Number(to), ...(from === undefined ? {} : { from: Number(from) }) },
   ]);

@@ -44,7 +44,18 @@ export const newValues = (reader: Reader, part: Part): Finding[] => {
   // "valentine's day, real flowers not silk": beside a day, what the flowers are is said for the first time.
   const onDay = facts.every((fact) => fact.fact === 'change' && fact.what === 'material') && dayIn(own, part);
   if (onDay && (!saysChange || monthMeant.in(tokens, part.start, part.end) !== undefined)) return [];
-  return facts.length === 0 ? [] : [found(reader, part.start, part.end, facts)];
+  return facts.length === 0 ? [] : [found(reader, part.start, part.end, onceFrom(facts))];
+};
+
+// "12 corsages at 30, i put 25": one old number cannot be both the count and the price.
+const onceFrom = (facts: readonly Unworded[]): Unworded[] => {
+  const priced = facts.find((fact) => fact.fact === 'change' && fact.what === 'price' && fact.from !== undefined);
+  if (priced?.fact !== 'change') return [...facts];
+  return facts.map((fact) => {
+    if (fact.fact !== 'change' || fact.what !== 'count' || String(fact.from) !== String(priced.from)) return fact;
+    const { from: _, ...rest } = fact;
+    return rest;
+  });
 };
 
 const dayIn = (reader: Reader, part: Part): boolean => {

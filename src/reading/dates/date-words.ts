@@ -13,7 +13,7 @@ export const leads = new Set(
 // Another business's date.
 export const vetoes = new Set(
   wordList(`
-  rent, invoice, dentist, doctor, doctors, gp, holiday, holidays, leave, van, meeting, appointment, lunch, drinks, course, training,
+  rent, invoice, engaged, proposed, dentist, doctor, doctors, gp, holiday, holidays, leave, van, meeting, appointment, lunch, drinks, course, training,
   pay, payday, paid, tax, bas, mot, rego, school, flight, rates, insurance, market, closed, shut, open, electrician, plumber, inspection,
   bins, bin, interview, courier, wholesaler, away, off, vat return, return, expires, expired, ends, renewal, renew, sale, statement,
   overdue, bill, roster, rota, shift, birthday, coffee, football, match, game, parcel, fridge, cooler, vet, physio, haircut, car,

@@ -6,6 +6,7 @@ import type { Token } from '../text/token.ts';
 import type { Mention } from './mention.ts';
 
 const others = pattern('<n:count> (x)? (others|ones|more|extra|other ones|small ones|big ones|plain ones) (@|at|<money>|for|<plain>)');
+const remaining = pattern('(the)? (other|others|remaining) <n:count> (x)? ((at|@)? <money>|(at|@) <plain>|<plain> <each>)');
 const priced = pattern('(,|and|&|+|;|:|plus|then|-)? <n:count> (<d:word>)? (ones|one|versions)? (x)? (@|at) (<money>|<plain>)');
 const worn = pattern(
   '(,|and|&|+|;|plus|then) <n:count> (x)? for (the|his|her|their|my|our)? (<role>|<bench>|family|families|kids|children|everyone else|the rest)',
@@ -18,6 +19,8 @@ export const moreOfTheKind = (reader: Reader, index: number): { count: Token; co
   const { tokens } = reader;
   const told = others.at(tokens, index, tokens.length);
   if (told?.kept['n'] !== undefined) return { count: told.kept['n'], countIndex: index, end: index + 2 };
+  const rest = remaining.at(tokens, index, tokens.length)?.kept['n'];
+  if (rest !== undefined) return { count: rest, countIndex: tokens.indexOf(rest, index), end: tokens.indexOf(rest, index) + 1 };
   if (!/^(,|and|&|\+|;|:|plus|then|-)$/.test(tokens[index]?.text ?? '')) return undefined;
   const match = owned.at(tokens, index, tokens.length) ?? priced.at(tokens, index, tokens.length) ?? worn.at(tokens, index, tokens.length);
   const count = match?.kept['n'];

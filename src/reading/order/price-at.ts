@@ -30,7 +30,7 @@ const covers = pattern('(covers|cover|covering|gets|buys) <any>');
 const perPieceAfter = pattern('(/|per|a|an|for a|for an|each) <piece:piece>');
 const eachBefore = ['each', 'ea', 'apiece'];
 const allAfter = pattern(
-  '(,)? (<k:upTo>|<k:budget>)? (\\( )? (<all>|for (all|the) <n:count>|for everyone|the lot|for (the|both) (pair|two|set|trio|lot)|for all of <filler>) (\\))? (<k:upTo>)?',
+  '(,)? (<k:upTo>|<k:budget>)? (\\( )? (<all>|for (all|the) <n:count>|for everyone|the lot|for (the|both) (pair|two|set|trio|lot)|for all of <filler>|the (two|three|four|five|six)) (\\))? (<k:upTo>)?',
 );
 const forPieces = pattern('for (the|all|all the|about)? <n:count> (x|of|of the|of them)? <any>{0,3} <piece>');
 const forNamed = pattern('(each)? (for|on) (the|each|all the|every|a)? <any>{0,2} <piece:piece>');

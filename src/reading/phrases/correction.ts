@@ -27,8 +27,10 @@ const soFar = pattern("(so|ok|and)? (that's|thats|that makes|that is|makes) <n:p
 
 // "need to do 8 more corsages" is work left; "8 bouts subject to change" changes nothing.
 const noChange = pattern(
-  '((need|have|got|needs|gotta|still) (to)? (do|make|finish|wire|tape|build) (another)? <count>|(set|setting) up|(subject to|may|might|could|can|liable to|likely to) change)',
+  '((need|have|got|needs|gotta|still) (to)? (do|make|finish|wire|tape|build) (another)? <count>|(set|setting) up|(subject to|may|might|could|can|liable to|likely to) change|take it or leave it|take it from there)',
 );
+
+const doubted = pattern('\\? or (maybe|just|even|at)? <amount>');
 
 const readPart = (reader: Reader, part: Part): Finding[] => {
   const { tokens } = reader;
@@ -100,6 +102,8 @@ const find = (reader: Reader): Finding[] => {
   const findings: Finding[] = [];
   for (const part of reader.untouched().slice(0, 40)) {
     if (part.end - part.start > 50) continue;
+    // "make it 45? or 40": neither is said.
+    if (doubted.at(reader.tokens, part.end, reader.tokens.length) !== undefined) continue;
     findings.push(...readPart(reader, part));
   }
   return findings;

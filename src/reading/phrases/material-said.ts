@@ -31,7 +31,7 @@ const tradeAround = (reader: Reader): boolean => reader.facts.some((fact) => ['p
 export const isMaterial = (reader: Reader, index: number): boolean => {
   const token = reader.tokens[index];
   if (token?.means['material'] === undefined || !reader.free(index)) return false;
-  if (someOfThem(reader, index)) return false;
+  if (someOfThem(reader, index) || reader.tokens[index - 1]?.text === 'if') return false;
   const next = reader.tokens[index + 1];
   if (
     next?.kind === 'word' &&

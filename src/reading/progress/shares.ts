@@ -37,7 +37,10 @@ export const sharesByKind = (reader: Reader): Finding[] => {
   const noDay = parts.some(([count = 0, of = 0]) => of > 31 || (count > 12 && of > 12));
   // "corsages 6/6" and nothing else: all six.
   const complete = parts.length > 0 && parts.every(([count, of]) => count === of) && reader.tokens.length <= 3 * parts.length;
-  if (!shares || !(noDay || complete) || reader.tokens.some((token) => priced.some((tag) => token.means[tag] !== undefined))) return [];
+  // "wrist corsages 5/8" and nothing else: a date would say what it is for.
+  const alone = parts.length > 0 && matches.reduce((sum, match) => sum + match.end - match.start, 0) === reader.tokens.length;
+  if (!shares || !(noDay || complete || alone) || reader.tokens.some((token) => priced.some((tag) => token.means[tag] !== undefined)))
+    return [];
   return matches.map((match, at) => {
     const [count = 0, of = 0] = parts[at] ?? [];
     return found(reader, match.start, match.end, [
