@@ -9,8 +9,14 @@ import { inZones, zonesOf } from './zones.ts';
 
 const star = /^\*$/;
 
+// "same price but 50": only the count is new.
+const samePrice = (stretch: readonly Token[], at: number): boolean =>
+  (stretch[at]?.text === 'same' && /^prices?$/.test(stretch[at + 1]?.text ?? '')) ||
+  (/^prices?$/.test(stretch[at]?.text ?? '') && stretch[at - 1]?.text === 'same');
+
 // "make that 45 pieces", "count is 55": only a count can be meant.
 const ofCount = (stretch: readonly Token[]): boolean =>
+  stretch.some((_, at) => samePrice(stretch, at)) ||
   stretch.some((token) => /^(pieces|pcs|pcs|nos|count|qty|quantity|piece|pc|headcount|units)$/.test(token.text));
 
 // "make it 40 not counting tax" says both.
@@ -23,7 +29,8 @@ export const bareNumber = (reader: Reader, part: Part): Finding | undefined => {
   const numbers = stretch.flatMap((token, at) => (token.number === undefined ? [] : [part.start + at]));
   if (numbers.length === 0 || numbers.length > 2) return undefined;
   const starred = star.test(stretch[0]?.text ?? '') || star.test(stretch.at(-1)?.text ?? '');
-  for (const token of stretch) {
+  for (const [at, token] of stretch.entries()) {
+    if (samePrice(stretch, at)) continue;
     if (token.number !== undefined) {
       if (token.number.form !== 'plain') return undefined;
     } else if (token.kind === 'word' ? !bareWords.has(token.text) && !isTax(token) : !/^[,.\-*()!":>/]$/.test(token.text)) return undefined;

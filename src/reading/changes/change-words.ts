@@ -22,7 +22,7 @@ export const markers = [
   '(go|goes|going|gone|went) (up|down) (to|by)',
   "now (is|are|at|it's|its|only|just|wants|want|need|want|going|be|down to|up to|to be|<count>|<money>|<material>)",
   '(down|up|back|changed|dropped|gone|went|cut|bumped|moved|reduced|increased|revised|pushed|switched|shifted|shifting|moving|brought|raised|lowered|amended|trimmed|rescheduled|postponed|delayed|swapped|changing|switching|updated|goes|going|corrected) (up|down|out|back|forward|on|over|from|it|date|them)? (to|from|for)',
-  '(same|as before|same again|same order|same as before|as above) (but|except|only|just|,|again|as)',
+  '(same|as before|same again|same order|same as before|as above|same price|same prices) (but|except|only|just|,|again|as)',
   '(change|swap|switch|amend|alter|update) ',
   '(has|have|had|got|been|date|event|wedding) (changed|moved|shifted|been moved|been changed|pushed|been pushed|rescheduled)',
   '(went|gone|go|goes|bumped|put|moved|up|going|raised|increased|jumped) <upTo>',

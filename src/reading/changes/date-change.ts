@@ -7,6 +7,7 @@ import { dateAt } from '../dates/date-forms.ts';
 import type { DateRead } from '../dates/date-read.ts';
 import { dayAlone } from '../dates/part-dates.ts';
 import type { Fact } from '../fact.ts';
+import { pattern } from '../pattern.ts';
 import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
 import type { Ask } from '../reading.ts';
 import type { Part } from '../text/message.ts';
@@ -15,10 +16,21 @@ import { bareWords, markers } from './change-words.ts';
 import { dateShift } from './differences.ts';
 import { inZones, zonesOf } from './zones.ts';
 
+// "wed 10 mar, sorry thurs 11": a weekday with its number, in the month said before.
+const weekdayNumbered = pattern('<weekday> (the)? <d:plain>');
+const numbered = (reader: Reader, index: number): DateRead | undefined => {
+  const match = weekdayNumbered.at(reader.tokens, index, reader.tokens.length);
+  const day = Number(match?.kept['d']?.number?.amount);
+  const next = reader.tokens[match?.end ?? 0];
+  if (match === undefined || !Number.isInteger(day) || day < 1 || day > 31 || next?.kind === 'word' || next?.number !== undefined)
+    return undefined;
+  return dayAlone(index, match.end, day, reader.context);
+};
+
 const datesIn = (reader: Reader, part: { readonly start: number; readonly end: number }, old = false): DateRead[] => {
   const reads: DateRead[] = [];
   for (let index = part.start; index < part.end; index++) {
-    const read = dateAt(reader.tokens, index, reader.context) ?? loneDay(reader, index, old);
+    const read = numbered(reader, index) ?? dateAt(reader.tokens, index, reader.context) ?? loneDay(reader, index, old);
     if (read === undefined || read.end > part.end) continue;
     reads.push(read);
     index = read.end - 1;
@@ -36,8 +48,8 @@ const loneDay = (reader: Reader, index: number, old: boolean): DateRead | undefi
     : undefined;
 };
 
-const resolved = (reader: Reader, read: DateRead): DateRead => {
-  const { eventDate } = reader.context;
+const resolved = (reader: Reader, read: DateRead, before: Day | undefined): DateRead => {
+  const eventDate = before ?? reader.context.eventDate;
   if (read.dayOnly === undefined || eventDate === undefined) return read;
   const day = dayOf(yearOf(eventDate), monthOf(eventDate), read.dayOnly);
   if (day === undefined || day < reader.context.today) return read;
@@ -108,7 +120,7 @@ export const dateChange = (reader: Reader, part: Part): Finding | undefined => {
   const oldDay = old?.dayOnly === undefined || named === undefined ? undefined : dayOf(yearOf(named), monthOf(named), old.dayOnly);
   const [from] = oldDay !== undefined ? [oldDay] : old?.days.length === 1 ? old.days : [];
   const fact = (date: Day): Unworded => ({ fact: 'change', what: 'date', to: date, ...(from === undefined ? {} : { from }) });
-  const outcome = dateOutcome(reader, resolved(reader, read), fact, part.start, part.end);
+  const outcome = dateOutcome(reader, resolved(reader, read, old?.days.length === 1 ? old.days[0] : undefined), fact, part.start, part.end);
   if (time === undefined || outcome.facts === undefined) return outcome;
   return { ...outcome, facts: [...outcome.facts, { fact: 'change', what: 'time', to: time, words: reader.words(part.start, part.end) }] };
 };

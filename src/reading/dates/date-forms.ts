@@ -57,6 +57,16 @@ const monthForms = (tokens: readonly Token[], index: number, context: ReadingCon
   return undefined;
 };
 
+// "the 5th of the 6th"
+const ofMonthNumber = pattern('(the)? <d:ordinal> (of|day of) (the)? <e:ordinal> (month)?');
+const numberedMonth = (tokens: readonly Token[], index: number, context: ReadingContext): DateRead | undefined => {
+  const match = ofMonthNumber.at(tokens, index, tokens.length);
+  const [day, month] = [asDay(match?.kept['d']), Number(match?.kept['e']?.number?.amount)];
+  if (match === undefined || day === undefined || month > 12) return undefined;
+  const date = build(context, month, day, undefined);
+  return { start: index, end: match.end, days: date === undefined ? [] : [date], yearAssumed: true };
+};
+
 const isPrice = (tokens: readonly Token[], index: number): boolean =>
   /^(at|@)$/.test(tokens[index - 1]?.text ?? '') ||
   (tokens[index - 1]?.text === 'of' && /^(party|group|table|team|total)$/.test(tokens[index - 2]?.text ?? '')); // "party of 4 march 14"
@@ -142,7 +152,11 @@ export const dateAt = (tokens: readonly Token[], index: number, context: Reading
     token.text === 'a' ||
     token.text === 'one'
   ) {
-    const read = monthPlaces(tokens, index, context) ?? monthForms(tokens, index, context) ?? slashForms(tokens, index, context);
+    const read =
+      numberedMonth(tokens, index, context) ??
+      monthPlaces(tokens, index, context) ??
+      monthForms(tokens, index, context) ??
+      slashForms(tokens, index, context);
     if (read !== undefined) return read;
   }
   if (weekday) {

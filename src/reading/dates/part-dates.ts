@@ -39,6 +39,7 @@ export const vague = (tokens: readonly Token[], index: number, context: ReadingC
   // "it's the 13th of march": the month follows, so the day is not alone.
   const after = /^(of|,|-)$/.test(tokens[day?.end ?? 0]?.text ?? '') ? tokens[(day?.end ?? 0) + 1] : tokens[day?.end ?? 0];
   if (day === undefined || number === undefined || after?.means['month'] !== undefined || after?.text === 'next') return undefined;
+  if (tokens[day.end]?.text === 'of' && [1, 2].some((by) => tokens[day.end + by]?.number?.form === 'ordinal')) return undefined;
   return dayAlone(index, day.end, number, context);
 };
 

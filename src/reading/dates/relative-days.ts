@@ -10,7 +10,7 @@ import type { DateRead } from './date-read.ts';
 const relativeWeekday = pattern('(this|next|coming|this coming|the)? <w:weekday> (week|fortnight|next week|coming|next)?');
 const weeksOn = pattern('(a week|week|a fortnight|fortnight|<n:duration>) (on|from|this|after|next) (this|next|coming)? <w:weekday>');
 const inWeeks = pattern(
-  '(in (a|about|exactly)? (<n:duration>|fortnight|week) (time)?|(<n:duration>|a fortnight|a week|fortnight|week) (today|from today|from now|time))',
+  '(in (a|about|exactly)? (<n:duration>|fortnight|week) (time|today|from today|from now)?|(<n:duration>|a fortnight|a week|fortnight|week) (today|from today|from now|time))',
 );
 
 // "tomorrow fortnight", "a week tomorrow", "three weeks saturday"

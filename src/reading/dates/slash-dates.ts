@@ -22,6 +22,13 @@ export const slashForms = (tokens: readonly Token[], index: number, context: Rea
     const day = dayOf(a, b, c);
     return read(day === undefined ? [] : [day], day !== undefined && day < context.today ? { past: true } : {});
   }
+  // "10/10 job everyone": marks out of ten.
+  if (
+    c === undefined &&
+    (b === 10 || b === 5) &&
+    /^(job|work|effort|everyone|team|service|stuff|for|from)$/.test(tokens[at + 1]?.text ?? '')
+  )
+    return undefined;
   if (a > 31 || b > 31 || a === 0 || b === 0 || (c === undefined && token.text.includes('-'))) return undefined;
   const year = c === undefined ? undefined : c < 100 ? 2000 + c : c;
   const [day, month] = context.dayFirst ? [a, b] : [b, a];

@@ -22,6 +22,16 @@ const forPeople = pattern(
 // "off to the dentist, getting a crown"
 const atDentist = (reader: Reader): boolean =>
   reader.tokens.some((each) => /^(dentist|dentist's|dental|tooth|teeth|molar|filling)$/.test(each.text));
+// "6 bouts at 12 and crown at 60": one, named alone and priced in a list of counted kinds.
+const priceBehind = pattern('(for (the|our)? <role>)? ((at|@|:|-)? <money>|(at|@) <plain>|<plain> (<each>|,))');
+const oneInList = (reader: Reader, before: Mention | undefined, index: number, last: number): boolean => {
+  const { tokens } = reader;
+  const name = tokens[last]?.text ?? 's';
+  if (before?.countIndex === undefined || /s$/.test(name) || !/^(,|and|&|\+|n|plus|w|with)$/.test(tokens[index - 1]?.text ?? ''))
+    return false;
+  const price = priceBehind.at(tokens, last + 1, tokens.length);
+  return price !== undefined && goesOn(reader, before, index);
+};
 const isPiece = (reader: Reader, index: number): boolean => {
   const token = reader.tokens[index];
   if (token?.means['piece'] === undefined || !reader.free(index)) return false;
@@ -145,8 +155,7 @@ export const findMentions = (reader: Reader): Mention[] => {
       ...(base.countIndex === undefined &&
       right?.marked !== true &&
       worn === undefined &&
-      bracket !== undefined &&
-      forOne(reader, index, bracket.end)
+      ((bracket !== undefined && forOne(reader, index, bracket.end)) || oneInList(reader, before, index, last))
         ? { exact: 1, countIndex: index }
         : {}),
       index,

@@ -3,6 +3,7 @@
 import { pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import { isCount } from '../text/token.ts';
+import { sundryHeads } from '../words/piece-words.ts';
 import { type Price, priceAt } from './price-at.ts';
 import { pricesByMaterial } from './prices-by-material.ts';
 
@@ -12,7 +13,8 @@ const notOfPieces =
 const ofElse = (reader: Reader, start: number): boolean => {
   const near = reader.tokens[start - 1];
   const at = near !== undefined && /^(is|are|at|:|of|-|=|was)$/.test(near.text) ? start - 2 : start - 1;
-  return notOfPieces.test(reader.tokens[at]?.text ?? '');
+  const text = reader.tokens[at]?.text ?? '';
+  return notOfPieces.test(text) || (/^\S+ \S+$/.test(text) && sundryHeads.has(text.replace(/^.* /, ''))); // "corsage box £4"
 };
 
 /** "bridal bouquet £250": a price right behind other flower work. */

@@ -20,6 +20,7 @@ import {
 import { type Pattern, pattern } from '../pattern.ts';
 import type { Finding, Phrase, Reader } from '../phrase.ts';
 import { mishap } from '../progress/losses.ts';
+import { asksPeople } from '../questions/looks-asked.ts';
 import type { Part } from '../text/message.ts';
 
 const placesOf = (reader: Reader, part: Part, forms: readonly Pattern[]): number[] =>
@@ -36,6 +37,7 @@ const placesOf = (reader: Reader, part: Part, forms: readonly Pattern[]): number
 const stretchesOf = (reader: Reader, part: Part): Stretch[] => {
   const { tokens } = reader;
   const words = tokens.slice(part.start, part.end);
+  if (asksPeople(reader, part)) return [part];
   if (!words.some((token) => token.number !== undefined)) return [];
   if (calledOff(reader, part)) return [part];
   if (billed.in(tokens, part.start, part.end) !== undefined && words.some((token) => billDone.test(token.text))) return [part];

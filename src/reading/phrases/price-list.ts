@@ -32,6 +32,9 @@ const freeForm = pattern('(free|foraged|no cost|nothing)');
 const talk =
   /^(could|would|might|coming|arriving|landing|arrive|arrives|landed|collecting|collect|dropping|order|orders|short|missing|came|bay|lunch|coffee|coffees|rent|invoice|parking|petrol|diesel|van|wage|wages|bill|insurance|salary|ticket|tickets|fine|deposit|rates|phone|electric|gas|hoover|cake|pizza|sandwiches|milk|loan|tip|biscuits|delivery|courier|freight|fee|callout|fuel|spent|paid|owes|owe|refund|refunded|tea|teas|takeaway|kitty|raffle|float|till|hours|hour|hr|ph|budget|stopping|stopped)$/;
 
+// "7 for the lads at 11" prices no goods.
+const forPeople = pattern('for (the|our|my|his|her) (<role>|<owner>|<bench>)');
+
 // "rose left at 4.30", "poppy is in at 9": somebody with a plant's name.
 const someone = pattern(
   "(<ingredient>) (is|was|will|has|'s)? (be)? (left|leaves|starts|arrives|leaving|back|finishes|meeting|starting|finishing|off|in|out|here|coming|comes|due|called|rang|owes) (here|in|back|today)? (at|me|by|around|about|from|on)?",
@@ -106,8 +109,9 @@ const readItem = (reader: Reader, { start, end }: Stretch, common: PackSize, upT
       : [],
   );
   const name = itemName(namedRun(nameTokens, context.items), true);
-  const isEach = (token: Token): boolean => token.means['each'] !== undefined || token.means['all'] !== undefined;
-  if (name === undefined || !(known || packed) || nameTokens.every(isEach)) return undefined;
+  const noGoods = (token: Token): boolean => token.means['each'] !== undefined || token.means['all'] !== undefined;
+  if (!known && forPeople.in(tokens, start, end) !== undefined) return undefined;
+  if (name === undefined || !(known || packed) || nameTokens.every(noGoods)) return undefined;
   const number = price?.number;
   return {
     fact: 'pack',

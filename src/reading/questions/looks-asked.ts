@@ -55,6 +55,10 @@ const leadIns = new Set([
   'can',
   'you',
   'anyone',
+  'someone',
+  'somebody',
+  'anybody',
+  'could',
   'know',
   'do',
   'we',
@@ -115,6 +119,16 @@ const ordersByAsking = ({ tokens, context }: Reader, part: Part): boolean => {
   return says('taxName', 'taxWord') && tokens.slice(first.end, part.end).some((token) => token.number !== undefined);
 };
 
+// "can someone water the 12 buckets": asked of people, not of the bot.
+const ofPeople = pattern(
+  "(can|could|would|will|can't|cant) (someone|anyone|somebody|anybody|one of you|some one|any of you) (please|pls|plz)? <do:word>",
+);
+const tellsMe = /^(tell|remind|show|know|say|check|confirm|work|see|find|remember|explain|send|price|quote)$/;
+export const asksPeople = (reader: Reader, part: Part): boolean => {
+  const people = ofPeople.in(reader.tokens, part.start, Math.min(part.end, part.start + 8));
+  return people !== undefined && !tellsMe.test(people.kept['do']?.text ?? '');
+};
+
 const anyDue = pattern('(any|anything) <any>{0,2} (due|left|to make|to do|to go|on the bench|outstanding|still)');
 
 const openAt = (reader: Reader, part: Part): number => {
@@ -130,7 +144,7 @@ const isOpener = (reader: Reader, index: number, part: Part): boolean => {
   // "can you tell me how many", "do we know when": the real question comes later.
   if (
     /^(do|can|could|would)$/.test(token.text) &&
-    /^(you|u)$/.test(next?.text ?? '') &&
+    /^(you|u|someone|anyone|somebody|anybody)$/.test(next?.text ?? '') &&
     /^(tell|remind|show|know|say|check)$/.test(reader.tokens[index + 2]?.text ?? '')
   )
     return index + 3 >= part.end;
@@ -181,6 +195,7 @@ export const isOpened = (reader: Reader, part: Part): boolean =>
 export const looksAsked = (reader: Reader, part: Part): boolean => {
   if (request.in(reader.tokens, part.start, Math.min(part.end, part.start + 6)) !== undefined) return false;
   if (ordersByAsking(reader, part)) return false;
+  if (asksPeople(reader, part)) return false;
   const start = openAt(reader, part);
   if (isOpener(reader, start, part))
     return (
