@@ -65,7 +65,7 @@ const offForm = pattern(
   "<who:word> (is|'s|will be|are|s)? (not|away|off|out|sick|on) (in|work|holiday|leave|sick)? (this|on|next|all)? (<weekday>|tomorrow|today)",
 );
 const notPeople =
-  /^(the|power|water|heating|van|market|shop|everything|it|that|wedding|event|party|phones|internet|wifi|fridge|cooler|is|are|moved|what|date|due|rent|ceremony|bench|lights|road|train|trains|bus|buses|school|bins|studio|we're|were|we|closed|day|all|heat|gas|that's|thats|its|it's|delivery|sale|stems|ribbon|one|us|who|someone)$/;
+  /^(the|power|water|heating|van|market|shop|everything|it|that|wedding|event|party|phones|internet|wifi|fridge|cooler|is|are|moved|what|date|due|rent|ceremony|bench|lights|road|train|trains|bus|buses|school|bins|studio|we're|were|we|closed|day|all|heat|gas|that's|thats|its|it's|delivery|sale|stems|ribbon|one|us|who|someone|anything|nothing|going|heading|eating|coming|goes|go|boxes|orders|flowers|pieces)$/;
 
 export const away = (reader: Reader, part: Part): Finding | undefined => {
   const match = offForm.in(reader.tokens, part.start, part.end);

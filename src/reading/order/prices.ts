@@ -43,7 +43,7 @@ const perTime = pattern(
 const sharedOut = pattern('<count> <material> (,|and|&|+|n)? (<count> <material>|(the)? (rest|others|remainder|other ones))');
 
 // "100 lapels, 8.50": a number right behind a counted piece can only be its price.
-const behindPiece = (reader: Reader, index: number, pieceEnds: ReadonlySet<number>): boolean => {
+const behindPiece = (reader: Reader, index: number, pieceEnds: ReadonlySet<number>, listed: boolean): boolean => {
   let at = index - 1;
   while (
     at > 0 &&
@@ -62,6 +62,11 @@ const behindPiece = (reader: Reader, index: number, pieceEnds: ReadonlySet<numbe
     (next === undefined ||
       next.kind !== 'word' ||
       (next.text === 'and' && isCount(reader.tokens[index + 2])) ||
+      // "1 corsage 45 and 1 bout 20 for the formal": priced like the kind before it.
+      (next.text === 'for' &&
+        listed &&
+        Number(reader.tokens[index]?.number?.amount) >= 5 &&
+        reader.tokens[index + 2]?.means['role'] === undefined) ||
       Object.keys(next.means).some((tag) => ['material', 'included', 'onTop', 'taxName', 'taxWord', 'all', 'each'].includes(tag)))
   );
 };
@@ -75,7 +80,7 @@ export const findPrices = (reader: Reader, counts: ReadonlySet<number>, pieceEnd
     if (price === undefined || ofElse(reader, price.start) || perTime.at(reader.tokens, index + 1, reader.tokens.length) !== undefined)
       continue;
     if (behindOther(reader, price) && !listed(reader, price)) continue;
-    if (!(isPrice(reader, price) || behindPiece(reader, index, pieceEnds))) continue;
+    if (!(isPrice(reader, price) || behindPiece(reader, index, pieceEnds, prices.length > 0))) continue;
     prices.push(price);
     index = Math.max(index, price.end - 1); // "45 for one": the one is no price of its own
   }

@@ -41,6 +41,7 @@ export const benchQuestions: Forms = [
       `(what|whats|what's) (due|on|next|up|to make|first|on now|to be made) <any>{0,4}`,
       `(what|which|how many) <any>{0,4} (should|do|must|shall|are|am|need|needs|to) <any>{0,3} (make|making|do|doing|made|be made|work on) <any>{0,3} (today|tomorrow|now|tmrw|this week|next|first|on <weekday>|<weekday>)`,
       '(any|anything) <any>{0,3} due <any>{0,4}',
+      "(any|anything|what|what's|whats|which) <any>{0,2} (going out|leaving|being collected|getting collected) <any>{0,4}",
       `what have we (got)? (on|for|in) ${anything}`,
       "(what|what's|whats) on <weekday>",
       'due (today|tomorrow|tmrw|this week|<weekday>)',

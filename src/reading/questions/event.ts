@@ -8,7 +8,7 @@ export const eventQuestions: Forms = [
     [
       `(when|when's|whens|what date|what day|which day|what's the date|whats the date|which date|date|what time) (is|was|are|again|of|for|do|does|did|will|the|this|that|'s|they|we|it|on|event|wedding) ${anything}`,
       `(when's|whens) ${anything}`,
-      `(what|which|remind|remember|what's|whats) ${anything} (date|day|time) ${anything}`,
+      `(what|which|remind|remember|what's|whats) ${anything} (date|day|time|date's|day's|dates|time's) ${anything}`,
       `(is|was) ${anything} (on the|<ordinal>|<weekday>|<month>) ${anything}`,
       `how (long|many days|many weeks|soon|far) ${anything} (until|till|til|away|off|to)`,
       `(when|what time) ${anything} (wedding|event|handover|pickup|hand over|due|deliver|delivery|collected|collection|pick up|ceremony|needed|party|function|gala|boarded|one)`,

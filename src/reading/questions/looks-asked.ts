@@ -9,7 +9,7 @@ import { commands } from './commands.ts';
 const openers = new Set(
   wordList(`
   what, what's, wot's, whats, how, how's, hows, when, when's, whens, where, where's, wheres, who, who's, whos,
-  which, why, do, does, did, are, is, can, could, should, would, will, shall, have, has, was, were, am, isnt, isn't, arent, aren't,
+  what'd, whatd, what'll, how'd, how'll, which, why, do, does, did, are, is, can, could, should, would, will, shall, have, has, was, were, am, isnt, isn't, arent, aren't,
   anyone, anybody, any, anything, whatre, didnt, didn't, wouldnt, cant, what're, may
 `),
 );
@@ -129,7 +129,9 @@ export const asksPeople = (reader: Reader, part: Part): boolean => {
   return people !== undefined && !tellsMe.test(people.kept['do']?.text ?? '');
 };
 
-const anyDue = pattern('(any|anything) <any>{0,2} (due|left|to make|to do|to go|on the bench|outstanding|still)');
+const anyDue = pattern(
+  '(any|anything) <any>{0,2} (due|left|to make|to do|to go|on the bench|outstanding|still|going out|for <weekday>|on <weekday>|leaving)',
+);
 
 const openAt = (reader: Reader, part: Part): number => {
   let index = part.start;
@@ -176,6 +178,8 @@ const ifAt = (reader: Reader, part: Part, start: number): boolean =>
 // "for 70 bouts how many hours reqd", "gst in or out of that price": the question comes after what it is about.
 const inside = [
   '(how many|how much|how long|how far|what time|what date|which day|how may)',
+  '(check|know|tell|confirm|see|ask|sure|wondering) (me|us)? (if|whether) <any>',
+  "if <any>{1,8} (whats|what's|what|how) <any>",
   "(whats|what's|what is) (left|my|our|it|the) <any>",
   '<tax> (is|are)? (in|included|inc|incl|on|extra|added|charged|to add) or <any>',
   '(inc|incl|ex|plus) or (inc|ex|plus|not|excl) <tax>',
@@ -193,7 +197,10 @@ export const isOpened = (reader: Reader, part: Part): boolean =>
 
 /** Requests ("can you make it 45") are not questions. */
 export const looksAsked = (reader: Reader, part: Part): boolean => {
-  if (request.in(reader.tokens, part.start, Math.min(part.end, part.start + 6)) !== undefined) return false;
+  const requested = request.in(reader.tokens, part.start, Math.min(part.end, part.start + 6));
+  // "can you check how many are left" asks all the same.
+  if (requested !== undefined && !/^(how|what|whats|what's|if|when|whether|who|which)$/.test(reader.tokens[requested.end]?.text ?? ''))
+    return false;
   if (ordersByAsking(reader, part)) return false;
   if (asksPeople(reader, part)) return false;
   const start = openAt(reader, part);

@@ -13,9 +13,13 @@ const tradeTags = ['piece', 'taxName', 'material'];
 const own = /^(my|your|her|his|ur)$/;
 const bodily = /^(wrist|wrists|hair|comb|combs|pocket|hairs)$/;
 
-/** Whether the words name a piece, a tax or a material of ours: "my hair" and "halo light" do not. */
+// People of the event: whoever asks about them is owed an answer, if only that this is not kept here.
+const people = /^(client|client's|clients|bride|bride's|groom|couple|customer|customers|planner|venue|hotel|deposit)$/;
+
+/** Whether the words name a piece, a tax or a material of ours, or people of the event: "my hair" and "halo light" do not. */
 export const speaksOfTrade = (reader: Reader, start: number, end: number): boolean =>
   reader.tokens.slice(start, end).some((token, offset) => {
+    if (people.test(token.text) && reader.tokens[start + offset + 1]?.means['piece'] === undefined) return true;
     if (!tradeTags.some((tag) => token.means[tag] !== undefined)) return false;
     const at = start + offset;
     if (token.means['piece'] === undefined) return true;

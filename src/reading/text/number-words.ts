@@ -72,6 +72,15 @@ const head = (tokens: readonly Token[], start: number): { amount: Decimal; next:
   return { amount: decimal(ten.amount), next: ten.next, worded: true, approx: false };
 };
 
+// "eight hundred (and fifty)" or "fifty", behind a thousand or a hundred.
+const below = (tokens: readonly Token[], start: number, scale: number): ReturnType<typeof tensAndUnits> => {
+  const first = tensAndUnits(tokens, start);
+  if (first === undefined || scale < 1000 || !/^hundreds?$/.test(tokens[first.next]?.text ?? '')) return first;
+  const and = tokens[first.next + 1]?.text === 'and' ? 1 : 0;
+  const rest = tensAndUnits(tokens, first.next + 1 + and);
+  return { amount: first.amount * 100 + (rest?.amount ?? 0), next: rest?.next ?? first.next + 1 };
+};
+
 const priceSign = /^[$£€₹¥]$|^(r|rs|zar|inr|eur|gbp|usd|aud|nzd|cad)$/;
 const join = (tokens: readonly Token[], start: number): (Joined & { worded: boolean }) | undefined => {
   const first = head(tokens, start);
@@ -85,7 +94,7 @@ const join = (tokens: readonly Token[], start: number): (Joined & { worded: bool
   const gluedK = tokens[next]?.text !== 'k' || tokens[next]?.glued === true;
   if (scale !== undefined && gluedK && !(tokens[next]?.text === 'score' && !first.worded)) {
     const and = tokens[next + 1]?.text === 'and' ? 1 : 0;
-    const rest = scale >= 100 && first.worded ? tensAndUnits(tokens, next + 1 + and) : undefined;
+    const rest = scale >= 100 && first.worded ? below(tokens, next + 1 + and, scale) : undefined;
     const amount = first.amount.times(scale);
     return rest === undefined
       ? { amount, length: next + 1, dozen: false, approx: first.approx, worded: first.worded }

@@ -18,6 +18,8 @@ const full: Readonly<Record<string, string>> = {
   wd: 'would',
   cud: 'could',
   pcd: 'priced',
+  qtr: 'quarter',
+  qtrs: 'quarters',
   dn: 'done',
   wots: "what's",
   wats: "what's",
