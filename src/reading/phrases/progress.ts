@@ -170,7 +170,14 @@ const makeGood = (
   const lost = findings.flatMap((finding) => finding.facts ?? []).find((fact): fact is FactOf<'broke'> => fact.fact === 'broke');
   const again = lost === undefined ? undefined : madeGood.in(reader.tokens, part.start, part.end);
   if (lost !== undefined && again !== undefined)
-    take(again, [{ fact: 'made', count: lost.count, remade: true, ...(lost.piece === undefined ? {} : { piece: lost.piece }) }]);
+    take(again, [
+      {
+        fact: 'made',
+        count: again.kept['again'] === undefined ? lost.count : amountOf(again.kept['again']),
+        remade: true,
+        ...(lost.piece === undefined ? {} : { piece: lost.piece }),
+      },
+    ]);
 };
 
 // "bouts not started, 5 corsages ready": what is made comes first.

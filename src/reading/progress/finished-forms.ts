@@ -80,9 +80,10 @@ const forms: readonly (readonly [string, Build])[] = [
     outOf,
   ],
   [
-    '(remade|redid|redone|re-made|remaking|replaced|remake|rebuilt|rewired|re-wired|reworked|refixed) (the|all|those|both|them|these)? <n:count> (<word>)? (<p:piece>|ones|duds)? (that|which)? (broke|snapped|broken|fell|were broken|got broken|apart|got squashed|were damaged|duds)?',
+    '(remade|redid|redone|had to (redo|remake|replace|rebuild|rewire)|re-made|remaking|replaced|remake|rebuilt|rewired|re-wired|reworked|refixed) (the|all|those|both|them|these)? <n:count> (<filler>)? (<p:piece>|ones|duds)? (that|which)? (broke|snapped|broken|fell|were broken|got broken|apart|got squashed|were damaged|duds)?',
     again,
   ],
+  ["(thats|that's|that is) the last (of|few)? (the|them|those|of)? (<p:piece>)? (done|made|finished|boxed|off the bench|now)?", allOf],
   ['(re|re-) - (did|made) (the)? <n:count> (<p:piece>)?', again],
   [
     `<n:count> (x|nos|pcs|more|of the)? (<p:piece>)? (<piece>)? ${be}{0,2} ${done} (out of|of|from|outta) (the|our|all|a total of)? <m:count>`,
@@ -139,6 +140,11 @@ const forms: readonly (readonly [string, Build])[] = [
     "(that's|thats|that makes|that is|makes that) (now|it)? <n:count> (<p:piece>)? (<all>)? (now|so far|in total|altogether|done|made|all told)",
     sofar,
   ],
+  ['(so|leaves|leaving|that leaves|which leaves|still|now) (us|me)? (with)? <n:count> (good|usable|sound|perfect) (ones|<p:piece>)', sofar],
+  [
+    '<n:count> more (<p:piece>)? (made|done)? (since|after) (lunch|breakfast|tea|then|yesterday|this morning|noon|midday|smoko|last time|last count|<time>)',
+    counts,
+  ],
   [
     '<n:count> (<p:piece>)? (made|done|completed|finished|complete|ready|in the box|boxed)? (so far|up to now|up till now|to date|till now|til now|until now|as of now|upto now|at this point|sofar|thus far|as yet)',
     sofar,
@@ -170,7 +176,7 @@ export const countedForms: readonly Pattern[] = [
 
 /** "17 down, 23 to go": "down" is finished only beside what is left. */
 export const downAndLeft = pattern(
-  '<n:count> (<p:piece>)? down (,|and|-)? (only|just)? <m:count> (<piece>)? (to go|left|more|remaining|more to go)',
+  '<n:count> (<p:piece>)? down (,|and|-)? (only|just)? <m:count> (<piece>)? (to go|left|more|remaining|more to go) ((on|of|for) (the|our)? <p:piece>)?',
 );
 /** "completed 15 today total 45": the whole so far stands beside the latest handful. */
 export const wholeBeside = pattern(

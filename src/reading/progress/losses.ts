@@ -20,7 +20,7 @@ export const mishap =
 
 /** After a loss: "rebuilt it" makes as many good again. */
 export const madeGood = pattern(
-  '((rebuilt|remade|redid|replaced|fixed|redone|rewired|remaking|sorted) (it|them|those|that|that one|already|since|both)|(made|did|done) (another|a new|a fresh|a replacement|replacements|a spare|new ones|two more|another one|a new one|it again|them again) (one|pair|set|for it|to replace it|since|already)?)',
+  '((rebuilt|remade|redid|replaced|fixed|redone|rewired|remaking|sorted) (it|them|those|that|that one|already|since|both)|(made|did|done) (another|<again:count> (new|fresh|replacement|replacements)|a new|a fresh|a replacement|replacements|a spare|new ones|two more|another one|a new one|it again|them again) (one|ones|pair|set|for it|to replace it|since|already)?)',
 );
 
 export const leftForms: readonly Pattern[] = [
@@ -28,7 +28,7 @@ export const leftForms: readonly Pattern[] = [
     '<p:piece> (:|-|,)? (only|just|still)? <n:count> (still to go|more to go|to go|left|to do|remaining|to make|pending|outstanding)',
   ),
   pattern(
-    '<n:count> (more|of them|of the|of)? (<material>)? (<p:piece>)? (still|are|is|more)? (left|to go|remaining|remain|pending|to do|outstanding|to make|to be made|short|not done|need doing|need making|needing made|balance|to finish|remains|still left|undone|unfinished|yet to make|still to go|still to make|still to do|not made|more to go|more to do|more to make|yet to do|yet to be made|to be done|waiting|baki|to wire|to tape|to glue|to assemble|to build|to wrap|to box|to pack|to finish off) (now|only|to make|to do)?',
+    '<n:count> (more|of them|of the|of)? (<material>)? (<p:piece>)? (still|are|is|more)? (left|to go|remaining|remain|pending|to do|outstanding|to make|to be made|short|not done|need doing|need making|needing made|balance|to finish|remains|still left|undone|unfinished|yet to make|still to go|still to make|still to do|not made|more to go|more to do|more to make|yet to do|yet to be made|to be done|waiting|baki|to wire|to tape|to glue|to assemble|to build|to wrap|to box|to pack|to finish off) (now|only|to make|to do)? ((on|of|for) (the|our)? <p:piece>)?',
   ),
   pattern(
     '(still|only|just|have|got|leaves|leaving|with|and|balance|remaining|left|pending|another|outstanding) (need|needs|needing|have|got|is|:|of|to do|to make|just|only)? <n:count> (more|of them|<material>)? (<p:piece>)? (to go|left|to do|to make|remaining|more to go|to finish|more|still to go|outstanding|to wire|to tape|to glue|to assemble|to build|to wrap|to box|to pack)?',

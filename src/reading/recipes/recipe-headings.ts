@@ -12,7 +12,7 @@ export const perPiece = pattern(
 );
 export const perEach = pattern('(<each>|each one|for each)');
 export const heading = pattern(
-  '(<p:piece>|recipe|<r:role>) (recipe|each|for the <event>)? (<p:piece>|<r:role>)? (:|=|-|gets|has|have|is|takes|needs|uses|get|contains|wants|will have|to have|are|recipe:)',
+  '(<p:piece>|recipe|<r:role>) (recipe|each|for the <event>)? (<p:piece>|<r:role>)? (:|=|-|gets|has|have|is|takes|take|needs|need|uses|use|get|contains|contain|wants|want|will have|to have|are|recipe:)',
 );
 export const forPiece = pattern('for (the|our)? <p:piece>');
 export const forSome = pattern('for (the|all|all the)? <n:count> (<material>)? <p:piece>');

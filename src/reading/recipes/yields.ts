@@ -12,7 +12,7 @@ const sizedForm = pattern(
 const yieldForms = [
   sizedForm,
   pattern(
-    '<n:amount> (<any>)? (stem|stems|<ingredient>|bunch|bunches) (of)? (<ingredient>)? (<word>)? (make|makes|made|does|do|will do|will make|is|are|=|gives|give|for|for every|to every|gets|get|covers|cover|yields|yield|enough for|gives us|gets us|per|into|goes into) (about|us)? <m:count> (<p:piece>)',
+    '<n:amount> (<any>)? (stem|stems|<ingredient>|bunch|bunches) (of)? (<ingredient>)? (<word>)? (make|makes|made|does|do|will do|will make|is|are|=|gives|give|for|for every|to every|gets|get|covers|cover|yields|yield|enough for|gives us|gets us|gets you|gives you|gets ya|makes us|per|into|goes into) (about|us)? <m:count> (<p:piece>)',
   ),
   pattern('<m:count> (<p:piece>) (from|out of|per|to|off|outta|for) (each|every|a|one|the)? (<n:amount>)? (stem|stems)'),
   pattern('(a|one|each) stem (makes|does|is|gives|covers|for|do|will do) <m:count> (<p:piece>)?'),
@@ -40,6 +40,26 @@ const batch = (reader: Reader, start: number, end: number): Finding | undefined 
   return found(reader, start, end, [{ fact: 'recipe', lines: lines.map(({ line }) => line), pieces, ...kindOf(match) }]);
 };
 
+// "used 12 roses and 5 statice to make 10 lapels": several goods, and how many pieces they are for.
+const madeWith = pattern("(we|i|ive|we've|just)? (used|took|needed)");
+const batchBehind = pattern(
+  '(to make|makes|make|made|for every|to every|gets you|gives you|gets|does|yields|will make|for each|per) (about|us)? <n:count> (<p:piece>)',
+);
+const batchAfter = (reader: Reader, start: number, end: number): Finding | undefined => {
+  const match = batchBehind.in(reader.tokens, start, end);
+  const pieces = Number(match?.kept['n']?.number?.amount);
+  if (match === undefined || match.end < end || !(pieces > 1)) return undefined;
+  const from = madeWith.at(reader.tokens, start, match.start)?.end ?? start;
+  const lines = linesIn(reader, from, match.start);
+  if (
+    lines === undefined ||
+    lines.length < 2 ||
+    lines.some(({ known, line }) => !known || (line.stems === undefined && line.length === undefined))
+  )
+    return undefined;
+  return found(reader, start, end, [{ fact: 'recipe', lines: lines.map(({ line }) => line), pieces, ...kindOf(match) }]);
+};
+
 export const priced = (reader: Reader, start: number, end: number): boolean =>
   reader.tokens.slice(start, end).some((token) => token.number?.form === 'money' || token.means['other'] !== undefined);
 
@@ -49,7 +69,7 @@ export const kindOf = (match: Match | undefined): { piece?: PieceKind } => {
 };
 
 export const yields = (reader: Reader, start: number, end: number): Finding | undefined => {
-  const all = batch(reader, start, end);
+  const all = batch(reader, start, end) ?? batchAfter(reader, start, end);
   if (all !== undefined) return all;
   for (const form of yieldForms) {
     const match = form.in(reader.tokens, start, end);
