@@ -14,7 +14,7 @@ export interface TimeRead {
 const forms = pattern('(at|from|@|,)? (<t:time>|noon|midday|midnight|noonish|middayish)');
 const between = pattern('(at|from|@|,)? <h:count> (to|-|til|till|until) <t:time>');
 const spoken = pattern("(at|@|from|,)? <h:count> (o clock|o ' clock|<m:count> (am|pm))");
-const bareHour = pattern('(at|@|from|starts|starting) (about|around)? <h:count>');
+const bareHour = pattern('((at|@|from|starts|starting) (about|around)? <h:count>|<h:count> in the (morning|afternoon|evening|arvo))');
 const halfPast = pattern('(at|@|,)? (half|quarter) (past|to)? (<h:count>|<t:time>)');
 const noonWords: Readonly<Record<string, string>> = {
   noon: '12:00',

@@ -180,7 +180,7 @@ export const priceAt = (reader: Reader, index: number): Price | undefined => {
     pieceIndex = end;
   }
   const after = kindAfter.at(tokens, end, tokens.length);
-  if ((kind === undefined || kind === 'budget') && after !== undefined && !isA(tokens[after.end] ?? token, 'amount')) {
+  if ((kind === undefined || kind === 'budget') && after !== undefined && tokens[after.end]?.number === undefined) {
     kind = kindOf(after.kept['k']);
     end = after.end;
   }

@@ -75,6 +75,7 @@ const forms: readonly (readonly [string, Build])[] = [
   [`${did} <s:slashed> (of)? (the)? (<p:piece>)?`, outOf],
   ['<s:slashed> (<p:piece>)? (so far|now|complete)', outOf],
   ["(we're|were|we are|i'm|im|now|currently|sitting|up) (at|on|to) <s:slashed> (of the)? (<p:piece>)? (now|so far)?", atShare],
+  ['<p:piece> (:|-|at|are|now)? <n:count> (of|out of) (the)? <m:count>', outOf],
   [
     `(${did})? <n:count> (<piece>)? (out of|of|outta|outa|from) (the|our|all)? <m:count> (<material>)? (<p:piece>)? ${be}{0,2} (${done})?`,
     outOf,

@@ -8,6 +8,11 @@ import type { Reader } from '../phrase.ts';
 // "can 3 of us get 60 bouts done": the number of the pieces is the one asked about.
 const counted = pattern('<plain> (x|nos|no)? (<material>|dried|more|extra)? <piece>');
 
+// "can 2 of us finish 45 today": how many hands is not what is asked about.
+const handsOf = pattern(
+  '<plain> (<bench>|people|hands|helpers|girls|lads|of you|of them) (make|do|finish|get|manage|knock|cope|through|done|complete|wire)',
+);
+
 export const details = (reader: Reader, start: number, end: number) => {
   const { tokens } = reader;
   let piece: PieceKind | undefined;
@@ -36,6 +41,7 @@ export const details = (reader: Reader, start: number, end: number) => {
       index = read.end - 1;
       continue;
     }
+    if (handsOf.at(tokens, index, end) !== undefined) continue;
     if (token.number?.form === 'plain') {
       const priced =
         tokens[index - 1]?.text === 'at' ||

@@ -1,5 +1,6 @@
 // Words as thumbs write them: "shd", "nt", "wk". Each becomes the word it stands for, so that no phrase needs to know the short form.
 
+import { inOrder } from './swapped-letters.ts';
 import type { Token } from './token.ts';
 
 const full: Readonly<Record<string, string>> = {
@@ -29,6 +30,7 @@ const full: Readonly<Record<string, string>> = {
   wen: 'when',
   wens: "when's",
   whn: 'when',
+  nxt: 'next',
 };
 
 // "bouts r done": an r that belongs to no amount of rand.
@@ -46,11 +48,12 @@ export const writtenOut = (given: readonly Token[]): readonly Token[] => {
     if (isBefore(given, index)) return [{ ...token, text: 'before', end: (given[index + 1] as Token).end }];
     return isBefore(given, index - 1) ? [] : [token];
   });
-  if (!tokens.some(({ text }) => Object.hasOwn(full, text) || text === 'r' || text === 'n')) return tokens;
+  if (!tokens.some(({ text }) => Object.hasOwn(full, text) || text === 'r' || text === 'n' || inOrder(text) !== undefined)) return tokens;
   return tokens.map((token, index) => {
     if (token.kind !== 'word') return token;
     if (isAre(tokens, index)) return { ...token, text: 'are' };
     if (token.text === 'n' && tokens[index + 1]?.text === 'a' && tokens[index + 2]?.text === 'half') return { ...token, text: 'and' };
-    return Object.hasOwn(full, token.text) ? { ...token, text: full[token.text] ?? token.text } : token;
+    const text = Object.hasOwn(full, token.text) ? full[token.text] : inOrder(token.text);
+    return text === undefined ? token : { ...token, text };
   });
 };
