@@ -4,6 +4,7 @@ import type { PieceKind } from '../../handbook/pieces.ts';
 import { dateAt } from '../dates/date-forms.ts';
 import { pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
+import { firstWhere, isCount } from '../text/token.ts';
 
 // "can 3 of us get 60 bouts done": the number of the pieces is the one asked about.
 const counted = pattern('<plain> (x|nos|no)? (<material>|dried|more|extra)? <piece>');
@@ -41,7 +42,7 @@ export const details = (reader: Reader, start: number, end: number) => {
       index = read.end - 1;
       continue;
     }
-    if (handsOf.at(tokens, index, end) !== undefined) continue;
+    if (handsOf.at(tokens, index, end) !== undefined && firstWhere(tokens, index + 1, end, isCount) > 0) continue;
     if (token.number?.form === 'plain') {
       const priced =
         tokens[index - 1]?.text === 'at' ||
