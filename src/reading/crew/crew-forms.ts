@@ -2,11 +2,14 @@
 
 import { pattern } from '../pattern.ts';
 
+/** "helpers 2 nos" */
+export const handsBehind = pattern('<bench> (:|-|x)? <n:count> (nos|no|pax)');
+
 export const peopleForms = [
   pattern('<n:count> (of us|people|staff)? (on|at) (the)? (bench|benches)'),
   pattern('<n:count> (x|\\*) <duration>'),
   pattern('(crew|team|gang|group) of <n:count>'),
-  pattern('<bench> (:|-|x)? <n:count> (nos|no|pax)'),
+  handsBehind,
   pattern('<n:count> (extra|more|other|good|new|of the|part time|casual|bench)? (<bench>)'),
   pattern('<n:count> (on|in) <weekday> (,|-|for)? <duration> (<each>|a head|per person)'),
   pattern('<n:count> (extra|more)? (<role>) (in|on|at|helping|working|coming|free)'),
@@ -24,6 +27,8 @@ export const pairForms: readonly (readonly [ReturnType<typeof pattern>, number])
 export const meAnd = pattern(
   '(me|myself|i) (and|&|plus|\\+) <n:count> (others|more|helpers|of the girls|of the team|friends|girls|lads|casuals|freelancers)',
 );
+/** "we have 15 hours in total for it": the bench's own. */
+export const weHave = pattern("(we|we've|weve|i|i've|ive) (have|got|have got)? (about|around|only)? <duration>");
 export const wageForms = [
   pattern('<w:money> (per|an|a|/|p|p/h|ph|each per|-) (/)? (hour|hr|h|hrs|hourly)'),
   pattern('<w:money> (ph|p/h|phr|hourly|hr|hour)'),

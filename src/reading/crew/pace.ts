@@ -89,6 +89,16 @@ export const pace = (reader: Reader, part: Part): Unworded | undefined => {
 };
 
 const paid = /^(is|are|at|on|pay|paying|get|gets|@|rate|wage|costs|cost)$/;
+// "2 casuals sat, 6 hours each, 28 an hr": a bare number behind the hours of hands is their wage.
+const besideHours = (reader: Reader, part: Part, at: number): boolean => {
+  const before = reader.tokens.slice(part.start, at);
+  return (
+    reader.tokens[at - 1]?.text === ',' &&
+    before.some((token) => token.means['bench'] !== undefined) &&
+    before.some((token) => token.number?.form === 'duration')
+  );
+};
+
 export const wageIn = (reader: Reader, part: Part): { wage: string; currency?: string; symbol?: string } | undefined => {
   for (const form of wageForms) {
     const match = form.in(reader.tokens, part.start, part.end);
@@ -101,7 +111,8 @@ export const wageIn = (reader: Reader, part: Part): { wage: string; currency?: s
       (number.form === 'plain' &&
         !/[.]/.test(match.kept['w']?.text ?? '') &&
         match.start === part.start + reader.tokens.slice(part.start, match.end).indexOf(match.kept['w'] as Token) &&
-        !paid.test(reader.tokens[match.start - 1]?.text ?? '')) ||
+        !paid.test(reader.tokens[match.start - 1]?.text ?? '') &&
+        !besideHours(reader, part, match.start)) ||
       (last !== undefined && /^(per|an|a|\/|p)$/.test(last.text))
     )
       continue;

@@ -14,6 +14,8 @@ import { countOf, priceFact } from './read-order.ts';
 export const equalsTotal = (reader: Reader, prices: readonly Price[], counts: ReadonlySet<number>): Price[] =>
   prices.map((price) => {
     if (price.per !== 'unsaid' || reader.tokens[price.start - 1]?.text !== '=') return price;
+    // "8 bouts, 4 corsages, 1 halo = $365": behind several kinds, what they come to.
+    if (prices.length === 1 && counts.size > 1 && [...counts].every((count) => count < price.start)) return { ...price, per: 'all' };
     const behindCount = counts.has(price.start - 2);
     return behindCount || prices.some((other) => other.per === 'each') ? { ...price, per: 'all' } : price;
   });

@@ -6,6 +6,7 @@ import {
   benchHours,
   eachHours,
   hand,
+  handsBehind,
   handWithHours,
   meAndOne,
   nobody,
@@ -15,6 +16,7 @@ import {
   talk,
   thisWeek,
   totalHours,
+  weHave,
 } from '../crew/crew-forms.ts';
 import { away, dateIn, hoursByClock, peopleIn } from '../crew/hands.ts';
 import { hoursOf, pace, wageIn } from '../crew/pace.ts';
@@ -105,9 +107,7 @@ const read = (reader: Reader, part: Part): Finding | undefined => {
   const summed = benchHours.in(tokens, part.start, part.end)?.kept['n']?.number?.amount;
   const totals = firstIn(totalHours, tokens, part.start, part.end);
   const total = hoursOf(totals?.kept['d']) ?? (summed === undefined ? undefined : Number(summed));
-  const shared =
-    totals !== undefined &&
-    tokens.slice(totals.start, totals.end).some((token) => /^(between|among|amongst|across|shared|split)$/.test(token.text));
+  const shared = totals !== undefined && words.some((token) => /^(between|among|amongst|across|shared|split)$/.test(token.text));
   const duration = totals === undefined ? eachHours.in(tokens, part.start, part.end) : undefined;
   const bare =
     wage === undefined || people === undefined ? undefined : forHours.in(tokens, part.start, part.end)?.kept['n']?.number?.amount;
@@ -118,12 +118,15 @@ const read = (reader: Reader, part: Part): Finding | undefined => {
     (shared && total !== undefined && people !== undefined && people > 0 ? evenly(total, people) : undefined);
   const date = dateIn(reader, part);
   const atBench = words.some((token) => hand.test(token.text)) || words.some((token) => token.text === 'of us');
-  const ours = total !== undefined && words.some((token) => /^(us|of us|bench|labour|labor)$/.test(token.text));
+  const ours =
+    total !== undefined &&
+    (words.some((token) => /^(us|of us|bench|labour|labor)$/.test(token.text)) || weHave.in(tokens, part.start, part.end) !== undefined);
   const strong = words.some((token) => token.means['bench'] !== undefined && strongHand.test(token.text));
   const none = people === 0 && nobody.at(tokens, part.start, part.end) !== undefined;
   const pair = plainPair(reader, part);
+  const behind = handsBehind.in(tokens, part.start, part.end) !== undefined;
   const enough =
-    ours || summed !== undefined
+    ours || summed !== undefined || behind
       ? true
       : gone
         ? date !== undefined
@@ -142,9 +145,11 @@ const read = (reader: Reader, part: Part): Finding | undefined => {
   if (
     !enough ||
     words.some((token) =>
-      /^(invoice|course|dentist|flight|parking|workshop|going|birthday|drinks|pub|gig|holiday|match|quiz)$/.test(token.text),
+      /^(invoice|course|dentist|flight|parking|parking's|hire|rent|hall|room|charger|workshop|going|birthday|drinks|pub|gig|holiday|match|quiz)$/.test(
+        token.text,
+      ),
     ) ||
-    words.some((token) => token.means['piece'] !== undefined && wage === undefined && hours === undefined)
+    words.some((token) => token.means['piece'] !== undefined && !behind && wage === undefined && hours === undefined)
   )
     return undefined;
   const fact = (day?: string): Unworded =>

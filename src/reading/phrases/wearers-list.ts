@@ -23,7 +23,7 @@ const fewer = pattern(
 );
 // "11 guys total counting the groom", "11 wearing, groom incl"
 const withHim = pattern(
-  "(so|that's|thats|about)? <n:count> (people|folk|guests|men|guys|lads|wearers|wearing|of them|of us|heads){0,2} (<all>|total|in all|all up|wearing|in total)? (,|-|\\()? (counting|including|incl|inc|with|plus|and|<role> <included>|<role> included) (the)? (<role>)? (\\))?",
+  "(so|that's|thats|about)? <n:count> (people|folk|guests|men|guys|lads|wearers|wearing|them|one|of them|of us|heads|in the party|in the bridal party|in the wedding party){0,3} (<all>|total|in all|all up|wearing|in total)? (,|-|\\()? (counting|including|incl|inc|with|plus|and|<role> <included>|<role> included) (the)? (<role>)? (\\))?",
 );
 const othersAlone = (reader: Reader, part: Part): Finding | undefined => {
   const sides = bothSides.map((form) => form.at(reader.tokens, part.start, part.end)).find((match) => match?.end === part.end);
@@ -34,7 +34,11 @@ const othersAlone = (reader: Reader, part: Part): Finding | undefined => {
   const him = withHim.at(reader.tokens, part.start, part.end);
   if (
     him?.end === part.end &&
-    reader.tokens.slice(him.start, him.end).some((token) => /^(wearing|total|wearers|men|guys|lads|people)$/.test(token.text))
+    reader.tokens
+      .slice(him.start, him.end)
+      .some((token) =>
+        /^(wearing|total|wearers|men|guys|lads|people|party|in the party|in the bridal party|in the wedding party)$/.test(token.text),
+      )
   )
     return found(reader, part.start, part.end, [{ fact: 'wearers', wearers: [], total: Number(him.kept['n']?.number?.amount) }]);
   const count = headCount.at(reader.tokens, part.start, part.end);

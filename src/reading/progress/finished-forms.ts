@@ -85,6 +85,10 @@ const forms: readonly (readonly [string, Build])[] = [
     again,
   ],
   ["(thats|that's|that is) the last (of|few)? (the|them|those|of)? (<p:piece>)? (done|made|finished|boxed|off the bench|now)?", allOf],
+  [
+    '(remade|redid|rebuilt|replaced|rewired|redone) (the|that) (one|broken one|snapped one|<p:piece>) (that|with|which) (the|a|was|had|got|is)?',
+    (match) => ({ fact: 'made', count: 1, remade: true, ...pieceIn(match) }),
+  ],
   ['(re|re-) - (did|made) (the)? <n:count> (<p:piece>)?', again],
   [
     `<n:count> (x|nos|pcs|more|of the)? (<p:piece>)? (<piece>)? ${be}{0,2} ${done} (out of|of|from|outta) (the|our|all|a total of)? <m:count>`,

@@ -7,7 +7,7 @@ import type { Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import { roles } from '../words/people-words.ts';
 import { pieceForAll, shareByGroup } from './share-pieces.ts';
-import { andMore, countedBehind, entry, fillers, forHead, partyOf, totalForms } from './wearer-words.ts';
+import { andMore, countedBehind, declines, entry, fillers, forHead, partyOf, totalForms } from './wearer-words.ts';
 
 export interface Entry {
   at: number;
@@ -44,10 +44,17 @@ export const countFor = (text: string, said: number | undefined, both: boolean):
 const isPlural = (text: string): boolean =>
   /(men|s|children|parents|kids)$/.test(text) && !/(ss|bros|moms?)$/.test(text.slice(0, -1)) && !/^(sis|cors|poppy|pops|boss)$/.test(text);
 
-const behind = (reader: Reader, index: number, end: number): Match | undefined => {
+// "groom 1 best man 1 ushers 4": every number stands behind its name.
+const countsBehind = ({ tokens }: Reader, part: Part): boolean => {
+  const told = tokens.slice(part.start, part.end).filter((token) => token.means['role'] !== undefined || token.number?.form === 'plain');
+  return told.length >= 4 && told.length % 2 === 0 && told.every((token, at) => (token.means['role'] !== undefined) === (at % 2 === 0));
+};
+
+const behind = (reader: Reader, index: number, end: number, numbersLast: boolean): Match | undefined => {
   const match = countedBehind.at(reader.tokens, index, end);
   const text = match?.kept['r']?.text ?? '';
   const next = reader.tokens[match?.end ?? end];
+  if (numbersLast) return match;
   return match !== undefined && (isPlural(text) || pairs.has(text)) && next?.means['role'] === undefined ? match : undefined;
 };
 
@@ -63,14 +70,22 @@ export const readWearers = (
   let negated = false; // "no best man"
   let leftOut = 0;
   const head = forHead.at(reader.tokens, part.start, part.end);
-  const common = head?.kept['p']?.means['piece'] as PieceKind | undefined;
+  let common = head?.kept['p']?.means['piece'] as PieceKind | undefined;
+  const numbersLast = countsBehind(reader, part);
   let index = head?.end ?? part.start;
   while (index < part.end) {
     const token = reader.tokens[index];
     if (token === undefined) break;
     if (/^(bar|except|excluding|without|minus|not|apart|excl|leave|leaving|less)$/.test(token.text)) excluded = true;
     if (token.text === 'no') negated = true;
-    const match = behind(reader, index, part.end) ?? entry.at(reader.tokens, index, part.end);
+    // "buttonholes on 5 groomsmen, corsages on 2 mums"
+    const further = head === undefined || index === head.end ? undefined : forHead.at(reader.tokens, index, part.end);
+    if (further !== undefined && further.kept['n'] === undefined) {
+      common = further.kept['p']?.means['piece'] as PieceKind | undefined;
+      index = further.end;
+      continue;
+    }
+    const match = behind(reader, index, part.end, numbersLast) ?? entry.at(reader.tokens, index, part.end);
     if (match?.kept['r'] !== undefined) {
       const role = match.kept['r'];
       const number = match.kept['n'] ?? match.kept['m'];
@@ -98,6 +113,13 @@ export const readWearers = (
       }
       index = match.end;
       negated = false;
+      const declined = declines.at(reader.tokens, index, part.end);
+      if (declined !== undefined && entries.at(-1)?.at === match.start) {
+        entries.pop();
+        heads -= 1;
+        index = declined.end;
+        continue;
+      }
       const remark = remarkAt(reader, index, part.end);
       const noted = entries.at(-1);
       if (remark !== undefined && noted !== undefined) {

@@ -27,6 +27,9 @@ const forAll = [
   ),
 ];
 
+// "both mums and 3 nans, corsages"
+const tail = pattern(`, (<material>)? <p:piece> ${polite}`);
+
 const men =
   /^(groom|grooms|best m[ae]n|ushers?|groomsm[ae]n|step)?(fathers?|grandfathers?|brothers?|sons?|uncles?|page boys?|ring bearers?|nephews?|godfathers?|m[ae]n|boys?|pallbearers?|flower boys?)?( of the (bride|groom)|-in-law)?$/;
 const elders = /^(step|grand|god)?mothers?|^aunts?$|^m[ou]m/;
@@ -50,6 +53,8 @@ export const pieceForAll = (reader: Reader, part: Part, entries: readonly Entry[
       if (match?.end === part.end && piece !== undefined && piece !== 'unspecified') return piece;
     }
   }
-  const { piece } = last;
+  const behind = tail.in(reader.tokens, last.at, part.end);
+  const told = behind?.end === part.end ? (behind.kept['p']?.means['piece'] as PieceKind | undefined) : undefined;
+  const { piece = told } = last;
   return piece !== undefined && entries.length > 1 && entries.every((each) => suits(each.wearer, piece)) ? piece : undefined;
 };

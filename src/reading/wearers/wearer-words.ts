@@ -14,7 +14,13 @@ const side =
   "(the)? (<word>|<role>) ('s)? (side|family|lot) (:|-|=|has|have|is)? <n:count> (men|wearing|people|of them|guys|guests|ladies|boys|family members)?";
 const sideBehind =
   "<n:count> (men|people|guys|gents|guests|ladies|boys|wearing|of them)? (on|for|from)? (the)? (<word>|<role>|<owner>) ('s)? (side|family|lot)";
-export const bothSides = [side, sideBehind].map((one) => pattern(`${one} (,|and|&|-|n|plus){0,2} ${one.replace('<n:', '<m:')}`));
+export const bothSides = [side, sideBehind].map((one) =>
+  pattern(`(wearing (flowers|them|one)? (:|-|,)?)? ${one} (,|and|&|-|n|plus){0,2} ${one.replace('<n:', '<m:')}`),
+);
+/** "priest doesn't want one" */
+export const declines = pattern(
+  "(doesn't|doesnt|does not|isn't|isnt|is not|don't|dont|do not|won't|wont|aren't|arent|not|said no|says no|passed|opted out) (want|wants|wanting|having|have|need|needing|wearing|wear|getting|get|bothering|bother)? (one|any|it|a flower|flowers|<piece>)?",
+);
 export const andMore = pattern('(\\+|plus|and|&) (his|the|her)? <n:count> (\\) )? (men|lads|guys|boys|groomsmen)?');
 export const totalForms = [
   pattern(

@@ -3,8 +3,8 @@
 import { wordList } from './word-list.ts';
 
 export const taxNames: Readonly<Record<string, readonly string[]>> = {
-  GST: ['gst', 'g.s.t', 'igst', 'cgst', 'sgst'],
-  VAT: ['vat', 'v.a.t', 'vatt', 'value added tax'],
+  GST: ['gst', 'gts', 'g.s.t', 'igst', 'cgst', 'sgst'],
+  VAT: ['vat', 'v.a.t', 'vatt', 'vta', 'value added tax'],
   HST: ['hst'],
   PST: ['pst'],
   QST: ['qst', 'tvq'],
