@@ -115,7 +115,7 @@ export const zonesOf = (tokens: readonly Token[], start: number, end: number): Z
   for (let index = start; index < end; index++) {
     const match = notNow.at(tokens, index, end);
     if (match === undefined) continue;
-    if (/^(sure|certain|decided)$/.test(tokens[match.end]?.text ?? '')) continue;
+    if (/^(sure|certain|decided|a|an|any|even|quite|much|many)$/.test(tokens[match.end]?.text ?? '')) continue;
     if (wasSupposed.at(tokens, index, end) !== undefined || taxNegated(tokens, index)) continue;
     const verb = /^(was|were)$/.test(tokens[index]?.text ?? '');
     if (verb && (index <= start + 1 || !/^(,|\(|-|it)$/.test(tokens[index - 1]?.text ?? ''))) continue;

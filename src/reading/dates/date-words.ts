@@ -6,7 +6,7 @@ export const leads = new Set(
   wordList(`
   event, wedding, party, function, ceremony, gala, ball, formal, dance, funeral, prom, christening, handover, pickup, pick-up,
   collection, date, nuptials, bride, needed, wanted, shaadi, reception, engagement, anniversary, communion, baptism, deb, debs,
-  matric, races, graduation, launch, do, show, elopement, weddings, wed, they, wdding, weding, evnt, hand, collect, photos, shoot,
+  matric, races, graduation, launch, do, show, elopement, weddings, wed, they, wdding, weding, evnt, hand, collect, collecting, delivering, photos, shoot,
   sometime, marrying, married, mehndi, sangeet, baraat, bridal, couple, hens, gig, festival, awards, luncheon, job, order, delivery, deliver
 `),
 );

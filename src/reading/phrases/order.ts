@@ -8,7 +8,7 @@ import { matchPrices } from '../order/match-prices.ts';
 import type { Mention } from '../order/mention.ts';
 import { findMentions } from '../order/mentions.ts';
 import type { Price } from '../order/price-at.ts';
-import { seriesPrices } from '../order/price-series.ts';
+import { lineTotals, seriesPrices } from '../order/price-series.ts';
 import { ofKinds, pricedKinds } from '../order/priced-kinds.ts';
 import { behindOther, findPrices } from '../order/prices.ts';
 import { askEachOrAll, countOf, likelyPer, lineFacts, priceFact } from '../order/read-order.ts';
@@ -119,7 +119,7 @@ const find = (reader: Reader): Finding[] => {
   const series = seriesPrices(reader, all);
   const said =
     series.length > 0 ? series : withListed(reader, all, counts, [...findPrices(reader, counts, ends), ...pairPrices(reader, all)]);
-  const prices = namedBefore(all, said);
+  const prices = lineTotals(reader, namedBefore(all, said));
   const mentions = needed(reader, pricedOnly(certain(reader, all, prices), prices), prices);
   // "finished the last 6 crowns" orders nothing, whatever else it says.
   if (prices.every((price) => price.number.form === 'plain' && !price.at) && tellsWork(reader)) return [];

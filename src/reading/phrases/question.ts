@@ -21,6 +21,7 @@ const givesWay: Readonly<Partial<Record<Asked, readonly Asked[]>>> = {
   whatIf: ['stemOrder', 'labourTime', 'margin', 'stemBudget'],
   count: ['stemOrder', 'labourTime'],
   remaining: ['stemOrder'],
+  stemOrder: ['stemBudget'],
   total: ['margin'],
 };
 const unopened = /\b(if|how much|how many)\b/;

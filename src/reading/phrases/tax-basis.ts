@@ -126,8 +126,17 @@ const noneOnTop = pattern('no <tax:tax> (on top|extra|to add)');
 // "25 each inc, tax 8.25%": the rate stands apart from where it goes.
 const rateAlone = pattern('<tax:tax> (rate)? (is|at|@|of|:|=)? <rate:percent>');
 
+// "not sure re gst", "don't know yet if vat's in": which tax is said, and not where it goes.
+const unsure = pattern(
+  "(not sure|unsure|dont know|don't know|no idea|not decided|havent decided|need to check|to check|tbc) (yet)? (if|whether|about|re|on|abt)? (the|it's|its)? <tax:tax> (is|'s|in|inc|incl|included|or not|on|on top|extra|yet)?",
+);
+
 const find = (reader: Reader): Finding[] => {
   const findings: Finding[] = [];
+  const open = unsure.in(reader.tokens, 0, reader.tokens.length);
+  const name = open?.kept['tax']?.means['taxName'];
+  if (open !== undefined && allFree(reader, open))
+    return name === undefined ? [] : [found(reader, open.start, open.end, [{ fact: 'tax', name }])];
   let basis: string | undefined;
   for (let index = 0; index < reader.tokens.length; index++) {
     // "no vat on top" may mean "no, vat on top": neither is read.

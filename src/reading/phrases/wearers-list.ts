@@ -23,7 +23,7 @@ const fewer = pattern(
 );
 // "11 guys total counting the groom", "11 wearing, groom incl"
 const withHim = pattern(
-  "(so|that's|thats|about)? <n:count> (people|folk|guests|men|guys|lads|wearers|wearing|them|one|of them|of us|heads|in the party|in the bridal party|in the wedding party){0,3} (<all>|total|in all|all up|wearing|in total)? (,|-|\\()? (counting|including|incl|inc|with|plus|and|<role> <included>|<role> included) (the)? (<role>)? (\\))?",
+  "(so|that's|thats|about)? <n:count> (people|folk|guests|men|guys|lads|wearers|wearing|them|one|flowers|of them|of us|heads|in the party|in the bridal party|in the wedding party){0,3} (<all>|total|in all|all up|wearing|in total)? (,|-|\\()? (counting|including|incl|inc|with|plus|and|<role> <included>|<role> included) (the)? (<role>)? (\\))?",
 );
 const othersAlone = (reader: Reader, part: Part): Finding | undefined => {
   const sides = bothSides.map((form) => form.at(reader.tokens, part.start, part.end)).find((match) => match?.end === part.end);

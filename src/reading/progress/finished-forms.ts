@@ -104,6 +104,7 @@ const forms: readonly (readonly [string, Build])[] = [
     "<p:piece> (are|is|have|has|were)? (not|haven't|havent|hasn't|hasnt|still not|yet to be|aren't|arent) (been|yet)? (even)? (started|begun|touched|done yet|made yet)",
     none,
   ],
+  [`not (a single|one|a|any|even one) (one|of them|single one)? (is|been|yet)? ${done} (up)? (yet)?`, none],
   [
     "(havent|haven't|not|didnt|didn't|have not|did not|hasnt|hasn't) (made|done|started|get|finished|got|do|make|finish|even started|begun) (any|one|a single one|anything|a thing)? (of)? (the|them)? (<p:piece>)? (done)? (yet|today|at all)?",
     (match) => (match.end - match.start >= 3 || match.kept['p'] !== undefined ? none(match) : undefined),

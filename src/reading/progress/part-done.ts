@@ -5,7 +5,7 @@ import type { Finding, Reader, Unworded } from '../phrase.ts';
 import type { Token } from '../text/token.ts';
 
 // "six buttonholes done" is six, not all of them.
-const describing = /^(of|more|x|dried|fresh|other)$/;
+const describing = /^(of|more|x|dried|fresh|preserved|silk|other|nos|no|pcs|pc|off|small|big|little|white|red|pink)$/;
 const someOf = /^(both|of|more|last|another|a|some|most|few|couple|half|third|quarter|quarters|thirds|not|hardly|nearly|almost|no|none)$/;
 const exceptions = /^(bar|except|apart|excluding|minus|save|barring)$/;
 const leavesOut = (tokens: readonly Token[], at: number): boolean => {

@@ -14,7 +14,7 @@ const topics: readonly Topic[] = [
   [
     'labourTime',
     new RegExp(
-      `\\b(hours?|hrs?|minutes|mins|how long|time)\\b.*${some}|${some}.*\\b(hours?|hrs?|minutes|mins|how long|in (a|one) (day|morning|afternoon))\\b`,
+      `\\b(hours?|hrs?|minutes|mins|how long|time)\\b.*${some}|${some}.*\\b(hours?|hrs?|minutes|mins|how long|in (a|an|one) (day|morning|afternoon))\\b`,
     ),
     /what time|in time|on time|last time|time off/,
   ],

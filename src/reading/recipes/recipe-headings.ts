@@ -15,7 +15,7 @@ export const heading = pattern(
   '(<p:piece>|recipe|<r:role>) (recipe|each|for the <event>)? (<p:piece>|<r:role>)? (:|=|-|gets|has|have|is|takes|take|needs|need|uses|use|get|contains|contain|wants|want|will have|to have|are|recipe:)',
 );
 export const forPiece = pattern('for (the|our)? <p:piece>');
-export const forSome = pattern('for (the|all|all the)? <n:count> (<material>)? <p:piece>');
+export const forSome = pattern('for (the|all|all the|every)? <n:count> (<material>)? <p:piece>');
 export const roleHeading = pattern('(for)? (the)? (<r:role>|<r:owner>) (:|=|-|gets|has|have|get|,)? (:)?');
 export const sameAs = pattern('(the)? <r:role> (is|gets|has)? (the)? same as (the)? <s:role>');
 // "buttonhole recipe 1 rose …", "wrist corsage 4 spray rose 2 stems …": the piece stands before its list without a colon.

@@ -26,7 +26,7 @@ const batchForms = [
   pattern(
     '(for)? (the|all|a|our)? <n:count> (<material>)? <p:piece> (need|needs|take|takes|use|uses|get|want|will need|will take|=|equals) (about)?',
   ),
-  pattern('for (the|all|a|our)? <n:count> (<material>)? <p:piece> (:|-|,|we need|i need|use|we use|you need)'),
+  pattern('for (every|the|all|a|our)? <n:count> (<material>)? <p:piece> (:|-|,|we need|i need|use|we use|you need)'),
 ];
 const batch = (reader: Reader, start: number, end: number): Finding | undefined => {
   const match = firstAt(batchForms, reader.tokens, start, end);
@@ -36,7 +36,8 @@ const batch = (reader: Reader, start: number, end: number): Finding | undefined 
   const lines = linesIn(reader, match.end, end);
   if (lines === undefined || lines.length === 0 || lines.some((line) => !line.known && line.line.ingredient !== 'stem')) return undefined;
   // Fewer stems than pieces is what goes into each.
-  if (!lines.some(({ line }) => (line.stems ?? 0) >= pieces)) return undefined;
+  const every = reader.tokens.slice(match.start, match.end).some((token) => token.text === 'every');
+  if (!every && !lines.some(({ line }) => (line.stems ?? 0) >= pieces)) return undefined;
   return found(reader, start, end, [{ fact: 'recipe', lines: lines.map(({ line }) => line), pieces, ...kindOf(match) }]);
 };
 

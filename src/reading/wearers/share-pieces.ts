@@ -28,7 +28,7 @@ const forAll = [
 ];
 
 // "both mums and 3 nans, corsages"
-const tail = pattern(`, (<material>)? <p:piece> ${polite}`);
+const tail = pattern(`, (<material>)? <p:piece> (for (them|all of them|all|each|both))? ${polite}`);
 
 const men =
   /^(groom|grooms|best m[ae]n|ushers?|groomsm[ae]n|step)?(fathers?|grandfathers?|brothers?|sons?|uncles?|page boys?|ring bearers?|nephews?|godfathers?|m[ae]n|boys?|pallbearers?|flower boys?)?( of the (bride|groom)|-in-law)?$/;

@@ -16,7 +16,7 @@ export const roles: readonly Role[] = [
   role('groomsman', 'groomsmen', 'groomsman, groomsmen, grooms man, groomsmans, groomsmens, groomies, gm, gms, grooms men'),
   role('best man', 'best men', 'best man, best men, bestman, bm man, bestmen'),
   role('usher', 'ushers', 'usher, ushers'),
-  role('father', 'fathers', 'daddy, daddies, dad, dads, father, fathers, papa, papas'),
+  role('father', 'fathers', 'daddy, daddies, dad, dads, da, das, father, fathers, papa, papas'),
   role('stepfather', 'stepfathers', 'stepdad, stepdads, step dad, step dads, step-dad, step-dads, stepfather, stepfathers, step father'),
   role('mother', 'mothers', 'mum, mums, mom, moms, mam, mams, mother, mothers, mummies, mammy, mammies'),
   role('stepmother', 'stepmothers', 'stepmum, stepmums, step mum, stepmom, stepmoms, step mom, step-mum, step-mom, stepmother'),
@@ -48,7 +48,7 @@ export const roles: readonly Role[] = [
   role(
     'grandmother',
     'grandmothers',
-    'nan, nans, nana, nanas, gran, grans, granny, grannies, grandma, grandmas, grandmother, grandmothers, ouma, oumas, nonna, dadi, nani, dadi ji, nani ji, gogo, nanna, nannas, granma, nonnas',
+    'nan, nans, nana, nanas, gran, grans, granny, grannies, grandma, grandmas, grandmother, grandmothers, ouma, oumas, nonna, dadi, nani, dadi ji, nani ji, gogo, gogos, magogo, dadis, nanis, nanna, nannas, granma, nonnas',
   ),
   role('grandparent', 'grandparents', 'grandparent, grandparents'),
   role('parent', 'parents', 'parent, parents'),

@@ -103,5 +103,5 @@ export const otherWork = wordList(`
   varmala, jaimala, flower wall panel, standing spray, compote, compotes, candle ring, wand, flower wand, topiary, signage flowers,
   welcome sign, pew bow, ladder, pillar, pillars, garlands, ceremony flowers, reception flowers, table flowers, venue flowers, altar flowers,
   pulpit flowers, window sill, window sills, funeral spray, coffin spray, low bowl, low bowls, tall bowl, table bowl, table bowls, planter,
-  planters, jug, jugs, centre bowl, mantel, mantelpiece, staircase, doorway
+  planters, jug, jugs, centre bowl, mantel, mantelpiece, staircase, doorway, arbour, arbor, gazebo, pergola, trellis, plinth, plinths
 `);
