@@ -14,6 +14,7 @@ export const markers = [
   '(i|we) (meant|mean|said|typed)',
   'meant (to)? (be|say|type|put)?',
   '(wrong|bad) (entry|number|count|figure|amount)',
+  '(counted|typed|entered|added|wrote) (it|that|them)? (up|in)? wrong',
   "(no|nope|nah) (its|it's|that's|thats|is|we)",
   "(is|are|'s|it's|its|that's|at|only|needs|wants|want) now",
   "(wedding's|event's|date's|party's|do's|ceremony's|handover's|price's|count's|total's|order's) (now|actually|moved|changed)",
@@ -35,7 +36,7 @@ export const strongMarkers = [
   pattern('(correction|typo|meant|supposed|instead|mistyped|miscounted|should be|shld be)'),
   pattern("(should|shld|shoulda|should've|shouldve) (be|have been|read|say|been)"),
   pattern('(was|were|is) (supposed|meant) to (be|say|read)'),
-  pattern('wrong (entry|number|count|figure)'),
+  pattern('(wrong (entry|number|count|figure)|(counted|typed|entered) (it|that|them)? wrong)'),
   pattern('i (meant|said|put|typed|wrote)'),
 ];
 

@@ -89,9 +89,10 @@ export const dateChange = (reader: Reader, part: Part): Finding | undefined => {
   if (!marked) return undefined;
   const fresh = zones.fresh.flatMap(([start, end]) => datesIn(reader, { start, end }));
   const [old] = zones.old.flatMap(([start, end]) => datesIn(reader, { start, end }, true));
-  const [read, second] = fresh;
+  // "its the sunday not the sat, so 28 feb": the day that says most is meant.
+  const [read, second] = fresh.toSorted((a, b) => Number(a.relative === true) - Number(b.relative === true));
   // "fri 12 feb set up, sat 13 wedding": two days and nothing taken back.
-  if (second !== undefined && old === undefined) return undefined;
+  if (second !== undefined && second.relative !== true && old === undefined) return undefined;
   if (read === undefined) return timeChange(reader, part, zones);
   // "Valentine's day, real flowers not silk": what is taken back is no day.
   const saidOtherwise = markers.some((marker) => marker.in(reader.tokens, part.start, part.end) !== undefined);
@@ -118,7 +119,8 @@ export const dateChange = (reader: Reader, part: Part): Finding | undefined => {
   const time = timeIn(reader, part, read);
   const [named] = read.days;
   const oldDay = old?.dayOnly === undefined || named === undefined ? undefined : dayOf(yearOf(named), monthOf(named), old.dayOnly);
-  const [from] = oldDay !== undefined ? [oldDay] : old?.days.length === 1 ? old.days : [];
+  const sameWay = old?.relative !== true || read.relative === true; // "the sunday, not the sat, so 28 feb" says no date for the saturday
+  const [from] = oldDay !== undefined ? [oldDay] : sameWay && old?.days.length === 1 ? old.days : [];
   const fact = (date: Day): Unworded => ({ fact: 'change', what: 'date', to: date, ...(from === undefined ? {} : { from }) });
   const outcome = dateOutcome(reader, resolved(reader, read, old?.days.length === 1 ? old.days[0] : undefined), fact, part.start, part.end);
   if (time === undefined || outcome.facts === undefined) return outcome;

@@ -97,7 +97,9 @@ export const countDifference = (tokens: readonly Token[], index: number, end: nu
     // "added 2 bridesmaids" counts people, not pieces.
     if (match.kept['p'] === undefined && ['role', 'bench', 'ingredient', 'other', 'pack'].some((tag) => next?.means[tag] !== undefined))
       continue;
-    if (next?.means['each'] !== undefined || /^(@|to|left|at|remaining|go|since)$/.test(next?.text ?? '')) return undefined;
+    if (next?.means['each'] !== undefined || /^(@|left|at|remaining|go|since)$/.test(next?.text ?? '')) return undefined;
+    // "add 3 to that one" adds to the order; "3 more to make" does not.
+    if (next?.text === 'to' && !/^(that|the|it|this|my|our|her|his|order|them)$/.test(tokens[match.end + 1]?.text ?? '')) return undefined;
     const piece = kindOf(match.kept['p']);
     const change: Change = { fact: 'change', what: 'count', by: sign * countOf(match), ...piece };
     return { match, fact: change };

@@ -21,6 +21,7 @@ const taxNegated = (tokens: readonly Token[], index: number): boolean => {
   const [before, next, after] = [tokens[index - 1], tokens[index + 1], tokens[index + 2]];
   const isTax = (token: Token | undefined): boolean =>
     token?.means['taxName'] !== undefined || token?.means['taxWord'] !== undefined || token?.text === 'is';
+  if (isTax(next) && /^(registered|charged|applicable)$/.test(after?.text ?? '')) return true; // "we're not vat registered"
   if (/^(counting|allowing|adding)$/.test(next?.text ?? '')) return tokens.slice(index + 2, index + 5).some(isTax);
   // "plus gst not incl" says both.
   const said = tokens

@@ -1,6 +1,7 @@
 // Reads a date written at one place: "14 March", "Feb 27 2027", "3/4", "sun 14 march", "Saturday fortnight", "first saturday in june".
 // A form gives one day, several possible days, or a day that does not exist; it never picks between two.
 
+import { addDays } from '../../values/day.ts';
 import { isA, type Match, pattern } from '../pattern.ts';
 import type { ReadingContext } from '../reading.ts';
 import type { Token } from '../text/token.ts';
@@ -37,6 +38,7 @@ const monthForms = (tokens: readonly Token[], index: number, context: ReadingCon
     if (day === undefined || (w === undefined && m !== undefined && m.text === 'sun')) continue;
     if (
       m?.text === 'may' &&
+      tokens[match.end - 1]?.text !== ',' &&
       /^(need|be|have|not|want|take|break|get|do|as|go|still|just|well|also|even|run|end|come)$/.test(tokens[match.end]?.text ?? '')
     )
       continue;
@@ -135,11 +137,24 @@ const monthPlaces = (tokens: readonly Token[], index: number, context: ReadingCo
   return undefined;
 };
 
+// "the day after valentine's"
+const dayBeside = pattern('(the)? day (after|before) (the)?');
+const besideNamed = (tokens: readonly Token[], index: number, context: ReadingContext): DateRead | undefined => {
+  const match = dayBeside.at(tokens, index, tokens.length);
+  const read = match === undefined ? undefined : named(tokens, match.end, context);
+  const [day, second] = read?.days ?? [];
+  if (match === undefined || read === undefined || day === undefined || second !== undefined) return undefined;
+  const after = tokens.slice(index, match.end).some((token) => token.text === 'after');
+  return { ...read, start: index, days: [addDays(day, after ? 1 : -1)] };
+};
+
 /** The date that begins at this token, if one does. */
 export const dateAt = (tokens: readonly Token[], index: number, context: ReadingContext): DateRead | undefined => {
   const token = tokens[index];
   if (token === undefined || token.kind === 'line' || (token.kind === 'sign' && token.text !== "'")) return undefined;
   const weekday = token.means['weekday'] !== undefined;
+  const beside = token.text === 'the' || token.text === 'day' ? besideNamed(tokens, index, context) : undefined;
+  if (beside !== undefined) return beside;
   const few = narrowed(tokens, index, context);
   if (few !== undefined) return few;
   if (

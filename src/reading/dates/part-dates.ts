@@ -12,6 +12,7 @@ import { several } from './named-dates.ts';
 const vagueMonth = pattern(
   "(in|early|mid|late|end of|start of|beginning of|middle of|sometime in|sometime|around|this|next|is|its|it's|be|maybe|probably) (-|the|in|sometime)? <m:month>",
 );
+const monthFirst = pattern('<m:month> (sometime|some time|time|tbc|tba|ish|somewhere)');
 const monthWedding = pattern('(a|an|our|this) <m:month> (wedding|event|party|do|dance|gala)');
 const eventMonth = pattern("(wedding|event|party|gala|ceremony|wedding's|event's) (is|in|will be|is in|sometime)? <m:month>");
 const dayOnly = pattern("(on|to|for|it's|its|is|the|by|until) (the)? <d:ordinal>");
@@ -20,6 +21,7 @@ const ofNextMonth = pattern('(the)? <d:ordinal> (of)? (next|this) month');
 export const vague = (tokens: readonly Token[], index: number, context: ReadingContext): DateRead | undefined => {
   const month =
     vagueMonth.at(tokens, index, tokens.length) ??
+    monthFirst.at(tokens, index, tokens.length) ??
     monthWedding.at(tokens, index, tokens.length) ??
     eventMonth.at(tokens, index, tokens.length);
   const next = tokens[month?.end ?? 0] ?? (tokens[index] as Token);

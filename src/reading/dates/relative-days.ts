@@ -18,6 +18,8 @@ const tomorrowOn = pattern('(tomorrow|today|tmrw|tomoz) (<n:duration>|week|fortn
 const weeksTomorrow = pattern('(<n:duration>|a week|week|a fortnight|fortnight) (from)? (tomorrow|tmrw|tomoz)');
 const weeksWeekday = pattern('<n:duration> (this|next)? <w:weekday>');
 
+const tomorrowWord = /^(tomorrow|tmrw|tomoz|tmr|tomorow|tommorow|tomorro|2moro|2morrow|tmrow|tommorrow|tomo|tom)$/;
+
 const weekShift = (token: Token | undefined, word: string): number => {
   if (token?.number?.form === 'duration')
     return Number(token.number.amount) * (token.number.unit === 'week' ? 7 : token.number.unit === 'day' ? 1 : Number.NaN);
@@ -56,12 +58,8 @@ export const relativeForms = (tokens: readonly Token[], index: number, context: 
     if (Number.isInteger(days) && days > 0 && !/^(a week|fortnight) time$/.test(words)) return one(addDays(today, days), ahead.end);
   }
   if (/^(today|tonight|tonite|2day)$/.test(text)) return one(today, index + 1);
-  if (
-    /^(tomorrow|tmrw|tomoz|tmr|tomorow|tommorow|tomorro|2moro|2morrow|tmrow|tommorrow|tomo|tom)$/.test(text) &&
-    !(text === 'tom' && tokens[index + 1]?.kind === 'word')
-  )
-    return one(addDays(today, 1), index + 1);
-  if (text === 'day' && tokens[index + 1]?.text === 'after' && tokens[index + 2]?.text === 'tomorrow')
+  if (tomorrowWord.test(text) && !(text === 'tom' && tokens[index + 1]?.kind === 'word')) return one(addDays(today, 1), index + 1);
+  if (text === 'day' && tokens[index + 1]?.text === 'after' && tomorrowWord.test(tokens[index + 2]?.text ?? ''))
     return one(addDays(today, 2), index + 3);
   const weekday = relativeWeekday.at(tokens, index, tokens.length);
   if (weekday === undefined) return undefined;

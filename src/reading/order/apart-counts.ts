@@ -29,7 +29,7 @@ export const pairPrices = (reader: Reader, mentions: readonly Mention[]): Price[
 export const namedBefore = (mentions: readonly Mention[], prices: readonly Price[]): Price[] => {
   // "bout $14 corsage $30": each price goes with the name before it, not the one behind.
   const owners = prices.map((price) => mentions.find((mention) => mention.last === price.start - 1));
-  if (prices.length >= 2 && prices.length === mentions.length && owners.every((own) => own !== undefined && own.countIndex === undefined))
+  if (prices.length >= 2 && owners.every((own) => own !== undefined && own.countIndex === undefined))
     return prices.map((price, at) => ({
       ...price,
       piece: owners[at]?.kind ?? 'unspecified',

@@ -57,6 +57,9 @@ const readPart = (reader: Reader, part: Part): Finding[] => {
   const goods = stretch.some(
     (token) => token.means['ingredient'] !== undefined || token.means['other'] !== undefined || token.number?.form === 'duration',
   );
+  // "add $2 to each, roses went up"
+  const dearer = goods ? priceDifference(tokens, from, part.end) : undefined;
+  if (dearer !== undefined && tokens[dearer.match.end]?.text === ',') return [found(reader, from, dearer.match.end, [dearer.fact])];
   if (goods) return [];
   if (
     doneAt === undefined ||

@@ -23,6 +23,7 @@ const givesWay: Readonly<Partial<Record<Asked, readonly Asked[]>>> = {
   remaining: ['stemOrder'],
   stemOrder: ['stemBudget'],
   total: ['margin'],
+  price: ['total'],
 };
 const unopened = /\b(if|how much|how many)\b/;
 

@@ -15,7 +15,7 @@ const wearersFact = (entries: readonly Entry[], total?: number): Unworded => ({
 
 // "14 wearing them all up": how many, not who.
 const headCount = pattern(
-  "(so|that's|thats|about|it's|its)? <n:count> (people|folk|guests|men|of them|in all|all)? (wearing|to wear|are wearing|will be wearing|wearers|will wear) (them|one|these|it|flowers|a flower|<piece>)? (<all>|all up|altogether|total|in all|in total)?",
+  "(so|that's|thats|about|it's|its)? <n:count> (people|ppl|pax|folk|guests|men|of them|of us|in all|all)? (wearing|to wear|are wearing|will be wearing|wearers|will wear) (them|one|these|it|flowers|a flower|<piece>)? (<all>|all up|altogether|total|in all|in total|all told)?",
 );
 // "was 7 ushers, one's dropped out so 6"
 const fewer = pattern(
@@ -23,7 +23,7 @@ const fewer = pattern(
 );
 // "11 guys total counting the groom", "11 wearing, groom incl"
 const withHim = pattern(
-  "(so|that's|thats|about)? <n:count> (people|folk|guests|men|guys|lads|wearers|wearing|them|one|flowers|of them|of us|heads|in the party|in the bridal party|in the wedding party){0,3} (<all>|total|in all|all up|wearing|in total)? (,|-|\\()? (counting|including|incl|inc|with|plus|and|<role> <included>|<role> included) (the)? (<role>)? (\\))?",
+  "(so|that's|thats|about)? <n:count> (people|ppl|folk|guests|men|guys|lads|<role>|wearers|wearing|them|one|flowers|of them|of us|heads|in the party|in the bridal party|in the wedding party){0,3} (<all>|total|in all|all up|wearing|in total)? (,|-|\\()? (counting|including|incl|inc|with|plus|and|<role> <included>|<role> included) (the)? (<role>)? (\\))?",
 );
 const othersAlone = (reader: Reader, part: Part): Finding | undefined => {
   const sides = bothSides.map((form) => form.at(reader.tokens, part.start, part.end)).find((match) => match?.end === part.end);
@@ -37,7 +37,9 @@ const othersAlone = (reader: Reader, part: Part): Finding | undefined => {
     reader.tokens
       .slice(him.start, him.end)
       .some((token) =>
-        /^(wearing|total|wearers|men|guys|lads|people|party|in the party|in the bridal party|in the wedding party)$/.test(token.text),
+        /^(wearing|total|wearers|men|guys|lads|people|ppl|groomsmen|ushers|bridesmaids|party|in the party|in the bridal party|in the wedding party)$/.test(
+          token.text,
+        ),
       )
   )
     return found(reader, part.start, part.end, [{ fact: 'wearers', wearers: [], total: Number(him.kept['n']?.number?.amount) }]);

@@ -84,6 +84,7 @@ const forms: readonly (readonly [string, Build])[] = [
     '(remade|redid|redone|had to (redo|remake|replace|rebuild|rewire)|re-made|remaking|replaced|remake|rebuilt|rewired|re-wired|reworked|refixed) (the|all|those|both|them|these)? <n:count> (<filler>)? (<p:piece>|ones|duds)? (that|which)? (broke|snapped|broken|fell|were broken|got broken|apart|got squashed|were damaged|duds)?',
     again,
   ],
+  [`(the)? last (few)? (of)? (the|them|my|our) <p:piece> ${be}{0,2} ${done}`, allOf],
   ["(thats|that's|that is) the last (of|few)? (the|them|those|of)? (<p:piece>)? (done|made|finished|boxed|off the bench|now)?", allOf],
   [
     '(remade|redid|rebuilt|replaced|rewired|redone) (the|that) (one|broken one|snapped one|<p:piece>) (that|with|which) (the|a|was|had|got|is)?',

@@ -52,7 +52,7 @@ export const saysLeft = (tokens: readonly Token[], match: Match, besideWork: boo
 };
 
 export const spareForm = pattern(
-  '(incl|including|inc|with|plus|and|+|,)? (made)? <n:count> (<p:piece>)? (spare|spares|extra|extras) (<p:piece>)? (made|done)?',
+  '(<n:count> of (them|those|these|which) (are|is|being|were)? (spare|spares|extra|extras)|(incl|including|inc|with|plus|and|+|,)? (made)? <n:count> (<p:piece>)? (spare|spares|extra|extras) (<p:piece>)? (made|done)?)',
 );
 
 export const stageForms: readonly Pattern[] = [

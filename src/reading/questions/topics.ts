@@ -24,7 +24,7 @@ const topics: readonly Topic[] = [
   ],
   [
     'stemOrder',
-    /\b(stems?|bunch|bunches|<ingredient>)\b.*\b(order|buy|need|needed|get|how many|how much)\b|\b(order|buy|need|get|how many|how much)\b.*\b(stems?|bunch|bunches|<ingredient>)/,
+    /(\b(stems?|bunch|bunches)\b|<ingredient>).*\b(order|buy|need|needed|get|how many|how much)\b|\b(order|buy|need|get|how many|how much)\b.*(\b(stems?|bunch|bunches)\b|<ingredient>)/,
   ],
   [
     'due',

@@ -41,6 +41,7 @@ export const firstWord = (tokens: readonly Token[], start: number, end: number):
   while (
     first < end &&
     (/^(the|each|a|an|ok|so|for|my|our|this)$/.test(tokens[first]?.text ?? '') ||
+      (/^(one|1|every)$/.test(tokens[first]?.text ?? '') && tokens[first + 1]?.means['piece'] !== undefined) ||
       (tokens[first]?.means['piece'] !== undefined && tokens[first + 1]?.means['piece'] !== undefined))
   )
     first += 1;

@@ -31,6 +31,11 @@ const full: Readonly<Record<string, string>> = {
   wens: "when's",
   whn: 'when',
   nxt: 'next',
+  btwn: 'between',
+  betw: 'between',
+  btween: 'between',
+  mny: 'many',
+  mch: 'much',
 };
 
 // "bouts r done": an r that belongs to no amount of rand.

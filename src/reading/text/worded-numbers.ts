@@ -73,10 +73,21 @@ export const beforeThing = new Set(
 `),
 );
 
+// "twentyfive"
+const writtenTogether = new Map(
+  Object.entries(small)
+    .filter(([, ten]) => ten >= 20)
+    .flatMap(([tens, ten]) =>
+      Object.entries(small)
+        .filter(([, unit]) => unit > 0 && unit < 10)
+        .map(([units, unit]) => [tens + units, ten + unit] as const),
+    ),
+);
+
 export const value = (token: Token | undefined): number | undefined => {
   if (token === undefined) return undefined;
-  if (token.kind === 'word') return Object.hasOwn(small, token.text) ? small[token.text] : undefined;
-  return undefined;
+  if (token.kind !== 'word') return undefined;
+  return Object.hasOwn(small, token.text) ? small[token.text] : writtenTogether.get(token.text);
 };
 export const scaleOf = (token: Token | undefined): number | undefined =>
   token?.kind === 'word' && Object.hasOwn(scales, token.text) ? scales[token.text] : undefined;

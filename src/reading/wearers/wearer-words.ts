@@ -15,7 +15,9 @@ const side =
 const sideBehind =
   "<n:count> (men|people|guys|gents|guests|ladies|boys|wearing|of them)? (on|for|from)? (the)? (<word>|<role>|<owner>) ('s)? (side|family|lot)";
 export const bothSides = [side, sideBehind].map((one) =>
-  pattern(`(wearing (flowers|them|one)? (:|-|,)?)? ${one} (,|and|&|-|n|plus){0,2} ${one.replace('<n:', '<m:')}`),
+  pattern(
+    `(wearing (flowers|them|one)? (:|-|,)?)? ${one} (,|and|&|-|n|plus){0,2} ${one.replace('<n:', '<m:')} (wearing|wearing them|wearing one|total|in all)?`,
+  ),
 );
 /** "priest doesn't want one" */
 export const declines = pattern(
