@@ -68,7 +68,7 @@ const asItem = (pack: Pack, sized: Sized, taxRate: Decimal | undefined): Item =>
   const role = readRole(pack.role ?? '');
   return {
     name: pack.item,
-    packPrice: amountOf(pack, taxRate),
+    packPrice: amountOf(pack, taxRate).times(pack.per === 'stem' && pack.size !== undefined ? pack.size : 1), // "2.50 a stem, in tens"
     ...sized,
     ...(pack.supplier === undefined ? {} : { supplier: pack.supplier }),
     ...(pack.leadDays === undefined ? {} : { leadDays: pack.leadDays }),

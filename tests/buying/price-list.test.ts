@@ -30,6 +30,7 @@ describe('said', () => {
     ['velvet ribbon 10 m spool 18', pack('velvet ribbon', '18', { size: 10, unit: 'm', per: 'spool' }), 'velvet ribbon 18 / 10 m spool'],
     ['foraged larch twigs, free', pack('larch twigs', '0', { dryingDays: 7 }), 'larch twigs 0 / 1 stem'],
     ['roses 1.20 a stem', pack('roses', '1.20', { per: 'stem' }), 'roses 1.2 / 1 stem'],
+    ['spray roses 2.50 a stem, 10 stems a bunch', pack('spray roses', '2.50', { size: 10, per: 'stem' }), 'spray roses 25 / 10 stem'],
     ['ribbon 1.10 a metre', pack('ribbon', '1.10', { per: 'metre' }), 'ribbon 1.1 / 1 m'],
     ['pins 4 a box of 144', pack('pins', '4', { size: 144, unit: 'pin', per: 'box' }), 'pins 4 / 144 pin box'],
     [

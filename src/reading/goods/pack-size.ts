@@ -116,8 +116,12 @@ const onlyNumber = (tokens: readonly Token[], start: number, end: number): boole
 const lastWeight = (form: Pattern, tokens: readonly Token[], start: number, end: number): Match | undefined => {
   let match = form.in(tokens, start, end);
   while (match?.kept['m']?.number?.form === 'weight' && anotherWeight(tokens, match.end, end)) match = form.in(tokens, match.end, end);
+  // "ribbon 25mm x 10m": the first is its width.
+  while (isWidth(match?.kept['m']) && tokens.slice(match?.end, end).some(isRun)) match = form.in(tokens, match?.end ?? end, end);
   return match;
 };
+const isWidth = (token: Token | undefined): boolean => token?.number?.form === 'length' && /^(mm|cm|in)$/.test(token.number.unit ?? '');
+const isRun = (token: Token): boolean => token.number?.form === 'length' && !isWidth(token);
 const anotherWeight = (tokens: readonly Token[], from: number, end: number): boolean =>
   tokens.slice(from, end).some((token) => token.number?.form === 'weight');
 

@@ -23,8 +23,9 @@ const changeForms = [
   pattern('<t:amount> (,|-|\\()? (was|used to be|up from|down from|not|instead of|were) <f:amount>'),
   pattern('<r:amount> (up|down|gone up|now) to <t:amount>'),
 ];
-const changeWord = /^(gone|went|going|up|down|from|jumped|dropped|rise|rises|risen|increased|was|moved|crept|come)$/;
-const seller = /^(wholesaler|wholesalers|supplier|market|auction|they|has|have|got|doing|sells|selling|selling at|charging)$/;
+const changeWord = /^(gone|went|going|up|down|from|jumped|dropped|rise|rises|risen|increased|was|moved|crept|come|upto|up ?to)$/;
+const seller = /^(wholesale|wholesaler|wholesalers|supplier|market|auction|they|has|have|got|doing|sells|selling|selling at|charging)$/;
+const perStem = pattern('(a|per|/|p) (stem|stm)');
 const dryingForm = pattern('(,)? (takes)? <d:duration> (to dry|drying|dry|drying time)');
 const least = pattern('(,)? (min|minimum|min order|moq|minimum order) (of|order|qty|is)? (of)? <n:count> (<pack>)?');
 const recipeWords = pattern('(each one|each piece|per <piece>|recipe|each <piece>)');
@@ -108,11 +109,16 @@ const readItem = (reader: Reader, { start, end }: Stretch, common: PackSize, upT
       ? [{ ...token, at: start + at }]
       : [],
   );
+  // "2.5 a stem, 10 stems per bunch": the price is a stem's, whatever they come in.
+  const stemPrice = price === undefined ? undefined : perStem.at(tokens, tokens.indexOf(price, start) + 1, end);
+  mark(stemPrice);
   const name = itemName(namedRun(nameTokens, context.items), true);
   const noGoods = (token: Token): boolean => token.means['each'] !== undefined || token.means['all'] !== undefined;
   if (!known && forPeople.in(tokens, start, end) !== undefined) return undefined;
   if (name === undefined || !(known || packed) || nameTokens.every(noGoods)) return undefined;
   const number = price?.number;
+  const perOf =
+    pack.per === undefined ? (common.per === undefined ? (each ? { per: 'each' } : {}) : { per: common.per }) : { per: pack.per };
   return {
     fact: 'pack',
     item: name,
@@ -120,7 +126,7 @@ const readItem = (reader: Reader, { start, end }: Stretch, common: PackSize, upT
     ...(number?.max !== undefined && !rise ? { priceMax: number.max } : {}),
     ...(pack.size === undefined ? (common.size === undefined ? {} : { size: common.size }) : { size: pack.size }),
     ...(pack.unit === undefined ? {} : { unit: pack.unit }),
-    ...(pack.per === undefined ? (common.per === undefined ? (each ? { per: 'each' } : {}) : { per: common.per }) : { per: pack.per }),
+    ...(stemPrice !== undefined && pack.size !== undefined && pack.unit === undefined ? { per: 'stem' } : perOf),
     ...(number?.currency === undefined ? {} : { currency: number.currency }),
     ...(number?.symbol === undefined ? {} : { symbol: number.symbol }),
     ...(basis === undefined || basis === 'none' ? {} : { basis }),

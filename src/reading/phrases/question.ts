@@ -25,6 +25,8 @@ const givesWay: Readonly<Partial<Record<Asked, readonly Asked[]>>> = {
   total: ['margin'],
   price: ['total'],
 };
+// These are asked of nobody else, whatever else is named.
+const ofTheBench = new Set<Asked>(['margin', 'stemBudget', 'start', 'latestStart', 'drying']);
 const unopened = /\b(if|how much|how many)\b/;
 
 const pricesSomething = (reader: Reader, start: number, end: number): boolean =>
@@ -54,16 +56,17 @@ const readQuestion = (reader: Reader, part: Part): Finding => {
   );
   const trade = speaksOfTrade(reader, from, part.end) || (form?.asks === 'whatIf' && pricesSomething(reader, from, part.end));
   const opened = isOpened(reader, part);
+  const topic = topicOf(inKinds(reader, from, part.end));
+  const known = form !== undefined || (opened && topic !== undefined && ofTheBench.has(topic));
   // "who has the crown st keys"
   if (smallTalk(reader, from, part.end) && !/\d/.test(said)) return { start: part.start, end: part.end };
   if (
     !trade &&
-    (form === undefined ||
-      (form.asks !== 'events' && smallTalk(reader, from, part.end)) ||
-      (form.asks === 'whatIf' && !opened && !unopened.test(said)))
+    (!known ||
+      (form?.asks !== 'events' && smallTalk(reader, from, part.end)) ||
+      (form?.asks === 'whatIf' && !opened && !unopened.test(said)))
   )
     return { start: part.start, end: part.end };
-  const topic = topicOf(inKinds(reader, from, part.end));
   const asks = form === undefined || (topic !== undefined && givesWay[form.asks]?.includes(topic)) ? (topic ?? 'other') : form.asks;
   const basis = asks === 'taxStatus' ? undefined : basisIn(reader, from, part.end);
   const fields = shaped(reader, from, part.end, asks, details(reader, from, part.end));

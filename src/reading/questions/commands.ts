@@ -7,12 +7,15 @@ const get =
 
 const forWhat = '(for <any>{1,4}|<all> <any>{0,3})?';
 
+/** Commands only when nothing else is said. */
+export const alone = /^(prices|events)$/;
+
 export const commands = [
   'show (me)? (the|your|my|our|full)? (working|workings|sums|maths|math|calc|calcs|breakdown|client|price|event|order|calendar|plan|bench|list|summary|total|recipe)',
   'for the (client|customer)',
   '(client|customer) (version|copy)',
   '(buying|shopping|packing|order|market) list',
-  '(open|upcoming|all|list|our|show) (open|upcoming|all)? (events|weddings)',
+  '(open|upcoming|all|list|our|show) (me|us)? (the|our|open|upcoming|all){0,2} (events|weddings)',
   'summary',
   'summarise',
   'recap',

@@ -9,7 +9,7 @@ export const eventQuestions: Forms = [
       `(when|when's|whens|what date|what day|which day|what's the date|whats the date|which date|date|what time) (is|was|are|again|of|for|do|does|did|will|the|this|that|'s|they|we|it|on|event|wedding) ${anything}`,
       `(when's|whens) ${anything}`,
       `(what|which|remind|remember|what's|whats) ${anything} (date|day|time|date's|day's|dates|time's) ${anything}`,
-      `(is|was) ${anything} (on the|<ordinal>|<weekday>|<month>) ${anything}`,
+      `(is|was) ${anything} (on the <plain>|<ordinal>|<weekday>|<month>) ${anything}`,
       `how (long|many days|many weeks|soon|far) ${anything} (until|till|til|away|off|to)`,
       `(when|what time) ${anything} (wedding|event|handover|pickup|hand over|due|deliver|delivery|collected|collection|pick up|ceremony|needed|party|function|gala|boarded|one)`,
     ],
@@ -56,7 +56,7 @@ export const eventQuestions: Forms = [
   [
     'events',
     [
-      '(open|all|upcoming|next|other|what|list|show|which|how many|any|whats|current|live) (the|our|other)? (open|upcoming|next|live|current|more)? (events|weddings|jobs|event|parties|orders) <any>{0,4}',
+      '(open|all|upcoming|next|other|what|list|show|which|how many|any|whats|current|live) (me|us)? (the|our|other|all)? (open|upcoming|next|live|current|more)? (events|weddings|jobs|event|parties|orders) <any>{0,4}',
       "what('s)? (else)? (is)? (coming up|booked|in the book|in the diary) <any>{0,3}",
       '(events|weddings|jobs) (open|this|next|coming)',
     ],

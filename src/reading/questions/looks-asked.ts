@@ -4,7 +4,7 @@ import { pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import { wordList } from '../words/word-list.ts';
-import { commands } from './commands.ts';
+import { alone, commands } from './commands.ts';
 
 const openers = new Set(
   wordList(`
@@ -156,6 +156,8 @@ const isOpener = (reader: Reader, index: number, part: Part): boolean => {
       next?.number !== undefined ||
       next?.means['piece'] !== undefined ||
       next?.means['taxName'] !== undefined ||
+      next?.means['taxWord'] !== undefined ||
+      next?.means['weekday'] !== undefined ||
       next?.means['material'] !== undefined
     )
       return /^(is|are|will|can|does|would)$/.test(token.text);
@@ -213,6 +215,7 @@ export const looksAsked = (reader: Reader, part: Part): boolean => {
   if (ifAt(reader, part, start)) return true;
   if (inside.some((form) => form.in(reader.tokens, part.start, part.end) !== undefined)) return true;
   if (part.asked && !orders.test(reader.tokens[part.start]?.text ?? '')) return true;
+  if (part.end === part.start + 1 && alone.test(reader.tokens[part.start]?.text ?? '')) return true;
   const whole = (from: number): boolean =>
     commands.some((command) => {
       const match = command.at(reader.tokens, from, part.end);

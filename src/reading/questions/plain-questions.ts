@@ -13,6 +13,7 @@ export const plainQuestions: Forms = [
     [
       '(show|see|give|list|view|send|whats|what is|where is)? (me|us)? (on|in)? (the|our|my|your|full|whole)? (price list|pricelist|prices list) (:)? <any>{0,3}',
       'what prices <any>{0,4}',
+      'prices',
     ],
   ],
   ['pinOn', ['<sheet>']],

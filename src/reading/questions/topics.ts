@@ -10,7 +10,7 @@ const topics: readonly Topic[] = [
     'taxStatus',
     /<tax>.*\b(in|out|inc|incl|included|inclusive|on top|extra|or|not|charge|charged|add|added|on)\b|\b(in|out|inc|incl|included|on)\b.*<tax>/,
   ],
-  ['margin', /\b(profit|margin|mark ?up|earn|earning)\b/],
+  ['margin', /\b(profit|margin|mark ?up|earn|earning|our cut|my cut)\b/],
   [
     'labourTime',
     new RegExp(

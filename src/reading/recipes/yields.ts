@@ -14,6 +14,9 @@ const yieldForms = [
   pattern(
     '<n:amount> (<any>)? (stem|stems|<ingredient>|bunch|bunches) (of)? (<ingredient>)? (<word>)? (make|makes|made|does|do|will do|will make|is|are|=|gives|give|for|for every|to every|gets|get|covers|cover|yields|yield|enough for|gives us|gets us|gets you|gives you|gets ya|makes us|per|into|goes into) (about|us)? <m:count> (<p:piece>)',
   ),
+  pattern(
+    '(a|one|each|per|every) (bunch|bunches|wrap|bundle) (of)? <ingredient> (makes|make|does|do|gives|covers|yields|will do|will make|is enough for|is good for) (about|us|you|around)? <m:count> (<p:piece>)',
+  ),
   pattern('<m:count> (<p:piece>) (from|out of|per|to|off|outta|for) (each|every|a|one|the)? (<n:amount>)? (stem|stems)'),
   pattern('(a|one|each) stem (makes|does|is|gives|covers|for|do|will do) <m:count> (<p:piece>)?'),
 ];
