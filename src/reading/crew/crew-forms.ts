@@ -36,6 +36,7 @@ export const wageForms = [
     '(pay|paying|paid|wage|wages|rate|on|at|@|get|gets|getting|is|costs|charge|charges) (is|of|rate|at|:|=|her|him|them|me|us|now|hourly|the)? (<bench>)? <w:amount> (per|an|a|/|p|ph|p/h) (/)? (hour|hr|h|hrs)?',
   ),
   pattern('(hourly|wage|wages|hourly rate|wage rate) (rate|wage|cost|is|of|:|now|=|at)? (is|at|now|of)? <w:money>'),
+  pattern('(casual|casuals|hourly|award|staff|freelance|freelancer|junior|helper|weekend) rate (is|:|=|now|of|at)? <w:amount>'),
   pattern('<w:money> (an|a|per) (hour|hr)'),
   pattern('<w:amount> (an|per|/|p/|p) (hour|hr|hrs)'),
   pattern('<w:amount> (ph|phr)'),
@@ -88,6 +89,8 @@ export const totalHours = [
 ];
 export const eachHours = pattern('<d:duration> (<each>|a head|per person|each of us|every one|apiece|p/p)?');
 export const clock = pattern('(from)? (<a:time>|<c:count>) (-|to|til|till|until) (<b:time>|<e:count>)');
+/** "thurs arvo 1 til 5": two hours of the clock, read as a range. */
+export const clockRange = pattern('(from|arvo|afternoon|morning|<weekday>|tomorrow|,|at) <r:range>');
 export const awayWord = /^(away|off|sick|ill|out|leave|missing|absent|unavailable|holiday|holidays)$/;
 export const perDay = pattern('(per|a|/) day');
 export const talk =

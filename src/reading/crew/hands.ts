@@ -7,7 +7,7 @@ import { pattern } from '../pattern.ts';
 import type { Finding, Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import type { Token } from '../text/token.ts';
-import { awayWord, clock, meAnd, nobody, pairForms, peopleForms } from './crew-forms.ts';
+import { awayWord, clock, clockRange, meAnd, nobody, pairForms, peopleForms } from './crew-forms.ts';
 
 // "2 seniors 1 junior": all the hands that are named.
 const named = pattern('<n:count> (extra|more|other|good|new)? <bench>');
@@ -42,7 +42,11 @@ export const peopleIn = (reader: Reader, part: Part): number | undefined => {
 
 export const hoursByClock = (reader: Reader, part: Part): number | undefined => {
   const match = clock.in(reader.tokens, part.start, part.end);
-  if (match === undefined) return undefined;
+  if (match === undefined) {
+    const range = clockRange.in(reader.tokens, part.start, part.end)?.kept['r']?.number;
+    const [first, last] = [Number(range?.amount), Number(range?.max)];
+    return range?.form === 'plain' && range.or === undefined && last <= 12 && first >= 1 ? last - first : undefined;
+  }
   const at = (time: Token | undefined, bare: Token | undefined): number =>
     time?.number?.parts === undefined ? Number(bare?.number?.amount) : (time.number.parts[0] ?? 0) + (time.number.parts[1] ?? 0) / 60;
   const from = at(match.kept['a'], match.kept['c']);

@@ -97,11 +97,12 @@ export const priceAt = (reader: Reader, index: number): Price | undefined => {
   }
   const allHead = endingAt(reader, allBefore, start, 4);
   const labels = endingAt(reader, labelled, start, 4);
-  const label = /^(labour|labor|hourly|wage|exchange|tax|pay|delivery|interest|vat|gst|day|wholesale|stem|last|old)$/.test(
-    tokens[(labels?.start ?? 0) - 1]?.text ?? '',
-  )
-    ? undefined
-    : labels;
+  const label =
+    /^(labour|labor|hourly|casual|casuals|award|staff|freelance|freelancer|junior|helper|weekend|wage|exchange|tax|pay|delivery|interest|vat|gst|day|wholesale|stem|last|old)$/.test(
+      tokens[(labels?.start ?? 0) - 1]?.text ?? '',
+    )
+      ? undefined
+      : labels;
   const each = eachAfter.at(tokens, end, tokens.length);
   const listed = tokens[end]?.text === '/' && tokens[end]?.glued !== true && /s$/.test(tokens[end + 1]?.text ?? '');
   const perPiece = listed ? undefined : perPieceAfter.at(tokens, end, tokens.length);

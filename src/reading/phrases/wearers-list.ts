@@ -15,7 +15,7 @@ const wearersFact = (entries: readonly Entry[], total?: number): Unworded => ({
 
 // "14 wearing them all up": how many, not who.
 const headCount = pattern(
-  "(so|that's|thats|about|it's|its)? <n:count> (people|ppl|pax|folk|guests|men|of them|of us|in all|all)? (wearing|to wear|are wearing|will be wearing|wearers|will wear) (them|one|these|it|flowers|a flower|<piece>)? (<all>|all up|altogether|total|in all|in total|all told)?",
+  "(so|that's|thats|about|it's|its)? <n:count> (people|ppl|pax|folk|guests|men|of them|of us|in all|all)? (wearing|to wear|are wearing|will be wearing|wearers|will wear|need|needing|getting|having|want) (them|one|these|it|flowers|a flower|<piece>)? (<all>|all up|altogether|total|in all|in total|all told)?",
 );
 // "was 7 ushers, one's dropped out so 6"
 const fewer = pattern(
