@@ -88,7 +88,7 @@ const trailingWeekday = (tokens: readonly Token[], end: number): Token | undefin
 
 const trimmed = (tokens: readonly Token[], end: number): number => {
   let last = end;
-  while (last > 0 && /^(,|-|\/|'|of)$/.test(tokens[last - 1]?.text ?? '')) last -= 1;
+  while (last > 0 && /^(,|-|\/|'|of|\.)$/.test(tokens[last - 1]?.text ?? '')) last -= 1;
   return last;
 };
 

@@ -1,6 +1,7 @@
 // A message ready for the phrases: its tokens, the parts it falls into, and what earlier phrases have already taken.
 
 import { type CleanText, cleanText, ownWords } from './clean-text.ts';
+import { withoutCourtesy } from './courtesy.ts';
 import { joinHourWords } from './hour-words.ts';
 import { lex } from './lex.ts';
 import { nameWords } from './name-words.ts';
@@ -90,7 +91,11 @@ const partsOf = (tokens: readonly Token[]): Part[] => {
 
 export const readTokens = (clean: CleanText): Token[] =>
   joinSecondCounts(
-    nameWords(joinRanges(joinUnits(joinHourWords(joinNumberWords(writtenOut(withoutListMarks(withoutEmphasis(lex(clean.text))))))))),
+    nameWords(
+      joinRanges(
+        joinUnits(joinHourWords(joinNumberWords(writtenOut(withoutCourtesy(withoutListMarks(withoutEmphasis(lex(clean.text)))))))),
+      ),
+    ),
   );
 
 export const openMessage = (text: string): Message => {

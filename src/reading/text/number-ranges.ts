@@ -39,7 +39,7 @@ const linkAt = (tokens: readonly Token[], index: number): { kind: 'to' | 'or' | 
   const text = tokens[index]?.text;
   if (text === '-' || text === 'to' || text === 'til' || text === 'till') return { kind: 'to', next: index + 1 };
   if (text === 'or') return { kind: 'or', next: index + 1 };
-  if (text === 'and' || text === '&') return { kind: 'and', next: index + 1 };
+  if (text === 'and' || text === '&' || text === '+' || text === 'n') return { kind: 'and', next: index + 1 };
   return undefined;
 };
 

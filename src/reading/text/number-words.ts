@@ -14,7 +14,7 @@ interface Joined {
 }
 
 const andHalf = (tokens: readonly Token[], index: number): number => {
-  if (tokens[index]?.text !== 'and' && tokens[index]?.text !== '&') return 0;
+  if (!/^(and|&|\+|n)$/.test(tokens[index]?.text ?? '')) return 0;
   const article = articles.has(tokens[index + 1]?.text ?? '') ? 1 : 0;
   return tokens[index + 1 + article]?.text === 'half' ? 2 + article : 0;
 };

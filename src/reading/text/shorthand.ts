@@ -31,6 +31,8 @@ const full: Readonly<Record<string, string>> = {
   wens: "when's",
   whn: 'when',
   nxt: 'next',
+  theyve: "they've",
+  youve: "you've",
   btwn: 'between',
   betw: 'between',
   btween: 'between',

@@ -15,7 +15,7 @@ export const taxNames: Readonly<Record<string, readonly string[]>> = {
 };
 
 export const includedWords = wordList(`
-  inc, incl, included, including, includes, include, inclusive, inlc, icl, incd, inkl, incl'd, inc'd, inc., incl., includ, inclu,
+  inc, incl, included, including, includes, include, inclusive, inlc, icl, incd, inkl, incl'd, inc'd, incld, inc., incl., includ, inclu,
   inclusive of, inc of, incl of, gross
 `);
 export const onTopWords = wordList(`
