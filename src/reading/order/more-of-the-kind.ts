@@ -1,6 +1,6 @@
 // A number that goes on with the kind named before it: "6 bouts at 13, 1 at 18 for the groom", "… 12 for family 150 each", "2 fancy @ 24".
 
-import { pattern } from '../pattern.ts';
+import { firstAt, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import type { Token } from '../text/token.ts';
 import type { Mention } from './mention.ts';
@@ -21,8 +21,10 @@ export const moreOfTheKind = (reader: Reader, index: number): { count: Token; co
   if (told?.kept['n'] !== undefined) return { count: told.kept['n'], countIndex: index, end: index + 2 };
   const rest = remaining.at(tokens, index, tokens.length)?.kept['n'];
   if (rest !== undefined) return { count: rest, countIndex: tokens.indexOf(rest, index), end: tokens.indexOf(rest, index) + 1 };
-  if (!/^(,|and|&|\+|;|:|plus|then|-)$/.test(tokens[index]?.text ?? '')) return undefined;
-  const match = owned.at(tokens, index, tokens.length) ?? priced.at(tokens, index, tokens.length) ?? worn.at(tokens, index, tokens.length);
+  const fresh = tokens[index]?.kind === 'line' || tokens[index]?.text === '.'; // a line or a sentence of its own
+  if (!fresh && !/^(,|and|&|\+|;|:|plus|then|-)$/.test(tokens[index]?.text ?? '')) return undefined;
+  const from = fresh ? index + 1 : index;
+  const match = firstAt(fresh ? [owned, priced] : [owned, priced, worn], tokens, from, tokens.length);
   const count = match?.kept['n'];
   const word = match?.kept['d'];
   if (match === undefined || count === undefined || (word !== undefined && goods.some((tag) => word.means[tag] !== undefined)))

@@ -167,11 +167,22 @@ const read = (reader: Reader, part: Part): Finding | undefined => {
   return dateOutcome(reader, date, fact, part.start, part.end);
 };
 
+// "3 of us sat. 6 hours each": the hours of those just named.
+const hoursAlone = pattern('(about)? <duration> (<each>|a head|apiece|total|<all>|between us|each of us)?');
+const withHours = (reader: Reader, parts: readonly Part[]): Part[] => {
+  const joined: Part[] = [];
+  for (const part of parts) {
+    const before = joined.at(-1);
+    const alone = hoursAlone.at(reader.tokens, part.start, part.end)?.end === part.end;
+    if (alone && before !== undefined && part.start - before.end <= 2 && peopleIn(reader, before) !== undefined)
+      joined[joined.length - 1] = { ...before, end: part.end };
+    else joined.push(part);
+  }
+  return joined;
+};
+
 const find = (reader: Reader): Finding[] =>
-  reader
-    .untouched()
-    .slice(0, 40)
-    .flatMap((part) => (part.end - part.start > 40 ? [] : (read(reader, part) ?? [])));
+  withHours(reader, reader.untouched().slice(0, 40)).flatMap((part) => (part.end - part.start > 40 ? [] : (read(reader, part) ?? [])));
 
 export const crew: Phrase = {
   name: 'crew',

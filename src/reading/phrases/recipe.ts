@@ -6,6 +6,7 @@ import { separates } from '../goods/recipe-lines.ts';
 import { pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader, type Unworded } from '../phrase.ts';
 import { stepDone } from '../progress/losses.ts';
+import { joinedLines } from '../recipes/joined-lines.ts';
 import { namedBefore, roleHeading, who } from '../recipes/recipe-headings.ts';
 import { readStretch, type Stretch } from '../recipes/recipe-stretch.ts';
 import { priced, yields } from '../recipes/yields.ts';
@@ -43,7 +44,7 @@ const besides = (reader: Reader, { start, end }: Stretch): boolean => {
 const find = (reader: Reader): Finding[] => {
   const findings: Finding[] = [];
   const wearers: { finding: Finding; fact: Extract<Unworded, { fact: 'recipe' }> }[] = [];
-  for (const part of reader.untouched().slice(0, 60)) {
+  for (const part of joinedLines(reader, reader.untouched().slice(0, 60))) {
     if (part.end - part.start > 60 || stepDone.in(reader.tokens, part.start, part.end) !== undefined) continue;
     const titled = titleAt(reader, part);
     if (titled !== undefined) {

@@ -76,14 +76,17 @@ const wornBy = (reader: Reader, part: Part, entries: readonly Entry[]): Finding 
 // "Groom. Best man. 3 ushers": a list whose names stand in sentences or lines of their own.
 const together = (reader: Reader, parts: readonly Part[]): Part[] => {
   const lists: Part[] = [];
-  let open = false;
+  let open: 'bare' | 'worn' | undefined; // without pieces, or each with its own
   for (const part of parts) {
     const before = lists.at(-1);
     const names = parts.length > 1 && part.end - part.start <= 12 ? readWearers(reader, part) : undefined;
-    const plain = names?.clean === true && names.entries.length > 0 && names.total === undefined && names.pieceless;
-    if (plain && open && before !== undefined && part.start - before.end <= 2) lists[lists.length - 1] = { ...before, end: part.end };
+    const plain = names?.clean === true && names.entries.length > 0 && names.total === undefined;
+    const worn = names?.entries.every((each) => each.piece !== undefined) === true;
+    const now = !plain ? undefined : names.pieceless ? 'bare' : worn ? 'worn' : undefined;
+    if (now !== undefined && now === open && before !== undefined && part.start - before.end <= 2)
+      lists[lists.length - 1] = { ...before, end: part.end };
     else lists.push(part);
-    open = plain;
+    open = now;
   }
   return lists;
 };

@@ -205,6 +205,8 @@ export const looksAsked = (reader: Reader, part: Part): boolean => {
     return false;
   if (ordersByAsking(reader, part)) return false;
   if (asksPeople(reader, part)) return false;
+  // "recipe" or "wearers" above a list heads it.
+  if (part.end === part.start + 1 && reader.tokens[part.end]?.kind === 'line' && part.end + 1 < reader.tokens.length) return false;
   const start = openAt(reader, part);
   if (isOpener(reader, start, part))
     return (

@@ -22,9 +22,11 @@ export const sameAs = pattern('(the)? <r:role> (is|gets|has)? (the)? same as (th
 const pieceFirst = pattern('(<p:piece>) (recipe)?');
 export const plainHeading = (reader: Reader, start: number, end: number): Match | undefined => {
   const match = pieceFirst.at(reader.tokens, start, end);
-  if (match === undefined || quantity(reader.tokens, match.end) === undefined) return undefined;
-  const lines = linesIn(reader, match.end, end) ?? [];
-  return lines.filter((line) => line.known).length >= 2 ? match : undefined;
+  if (match === undefined) return undefined;
+  const below = reader.tokens[match.end]?.kind === 'line' || reader.tokens[match.end]?.text === '.' ? match.end + 1 : match.end;
+  if (quantity(reader.tokens, below) === undefined) return undefined;
+  const lines = linesIn(reader, below, end) ?? [];
+  return lines.filter((line) => line.known).length >= 2 ? { ...match, end: below } : undefined;
 };
 /** Wearers named before this one and sharing its recipe: "groom and best man 2 roses each". */
 export const namedBefore = (tokens: readonly Token[], start: number, index: number): readonly Token[] => {

@@ -89,11 +89,29 @@ const partsOf = (tokens: readonly Token[]): Part[] => {
   return parts;
 };
 
+// "85 each final. not 95": what is taken back belongs to the sentence before it.
+const takesBack = (tokens: readonly Token[], index: number): boolean => {
+  const [next, after] = [tokens[index + 1]?.text ?? '', tokens[index + 2]?.text ?? ''];
+  return (
+    (next === 'not' && !/^(sure|certain|yet|bad|much|a|that)$/.test(after)) ||
+    next === 'meant' ||
+    (next === 'i' && /^(meant|miscounted|mistyped)$/.test(after))
+  );
+};
+const withTurns = (tokens: readonly Token[]): readonly Token[] =>
+  tokens.map((token, index) =>
+    (token.kind === 'line' || (token.text === '.' && tokens[index + 1]?.glued === false)) && takesBack(tokens, index)
+      ? { ...token, kind: 'sign', text: ',' }
+      : token,
+  );
+
 export const readTokens = (clean: CleanText): Token[] =>
   joinSecondCounts(
     nameWords(
       joinRanges(
-        joinUnits(joinHourWords(joinNumberWords(writtenOut(withoutCourtesy(withoutListMarks(withoutEmphasis(lex(clean.text)))))))),
+        joinUnits(
+          joinHourWords(joinNumberWords(writtenOut(withTurns(withoutCourtesy(withoutListMarks(withoutEmphasis(lex(clean.text)))))))),
+        ),
       ),
     ),
   );

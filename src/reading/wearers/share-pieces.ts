@@ -12,7 +12,9 @@ export const shareByGroup = (reader: Reader, entries: Entry[]): void => {
   for (let at = entries.length - 1; at > 0; at--) {
     const [mine, before] = [entries[at], entries[at - 1]];
     if (mine?.piece === undefined || before === undefined || before.piece !== undefined) continue;
-    const apart = reader.tokens.slice(before.at, mine.at).some((token) => token.text === ',' || token.text === '.');
+    const apart = reader.tokens
+      .slice(before.at, mine.at)
+      .some((token) => token.text === ',' || token.text === '.' || token.kind === 'line');
     if (!apart || suits(before.wearer, mine.piece)) before.piece = mine.piece;
   }
 };

@@ -1,0 +1,49 @@
+// A recipe typed in lines or sentences of its own: "bout:", "1 rose", "2 bits of gyp", "1 fern each" are one recipe.
+
+import { linesIn } from '../goods/recipe-lines.ts';
+import { firstIn, pattern } from '../pattern.ts';
+import type { Reader } from '../phrase.ts';
+import type { Part } from '../text/message.ts';
+import { forPiece, forSome, heading, perEach, perPiece, roleHeading } from './recipe-headings.ts';
+
+const closing = [perPiece, perEach, forSome, forPiece];
+
+// "corsage" or "recipe" on a line of its own
+const bareHeading = pattern('(<piece>|recipe|<role>) (recipe)?');
+
+interface Lines {
+  readonly headed: boolean; // names a piece or a wearer before its lines
+  readonly closed: boolean; // says what it is for: nothing more belongs to it
+  readonly lines: number;
+}
+
+/** What a part holds of a recipe; undefined when it holds anything else. */
+const linesOf = (reader: Reader, part: Part): Lines | undefined => {
+  const { tokens } = reader;
+  const head = heading.at(tokens, part.start, part.end) ?? bareHeading.at(tokens, part.start, part.end);
+  const role = roleHeading.at(tokens, part.start, part.end);
+  const alone = head?.end === part.end;
+  const from = alone || heading.at(tokens, part.start, part.end) !== undefined ? (head?.end ?? part.start) : part.start;
+  const close = firstIn(closing, tokens, from, part.end);
+  const to = close !== undefined && close.end >= part.end - 1 ? close.start : part.end;
+  const lines = from >= to ? [] : linesIn(reader, from, to);
+  if (lines === undefined || lines.some(({ known, line }) => !known || (line.stems === undefined && line.length === undefined)))
+    return undefined;
+  if (lines.length === 0 && (head === undefined || from < part.end)) return undefined;
+  return { headed: head !== undefined || role !== undefined, closed: close !== undefined, lines: lines.length };
+};
+
+/** The parts, with those that go on with a recipe joined to where it began. */
+export const joinedLines = (reader: Reader, parts: readonly Part[]): Part[] => {
+  const joined: Part[] = [];
+  let open: Lines | undefined;
+  for (const part of parts) {
+    const before = joined.at(-1);
+    const own = part.end - part.start <= 20 ? linesOf(reader, part) : undefined;
+    const goesOn = open !== undefined && !open.closed && own !== undefined && !own.headed && own.lines > 0;
+    if (goesOn && before !== undefined && part.start - before.end <= 2) joined[joined.length - 1] = { ...before, end: part.end };
+    else joined.push(part);
+    open = own;
+  }
+  return joined;
+};
