@@ -42,7 +42,7 @@ const wasSupposed = pattern('(was|were) (supposed|meant|to be|already)');
 const turning = pattern("(no (,|make|wait|sorry|its|it's|that's|thats)|sorry|actually|wait|correction|oops|scratch that|i mean|make that)");
 // "preserved actually, not dried": what follows is what was said before.
 const negatedNext = (tokens: readonly Token[], index: number): boolean =>
-  tokens[index]?.text === 'not' || (tokens[index]?.text === ',' && tokens[index + 1]?.text === 'not');
+  tokens[index]?.text === 'not' || (/^[,-]$/.test(tokens[index]?.text ?? '') && tokens[index + 1]?.text === 'not');
 
 const turnsAt = (tokens: readonly Token[], start: number, end: number): number | undefined => {
   for (let index = start + 1; index < end; index++) {

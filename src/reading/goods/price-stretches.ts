@@ -14,6 +14,15 @@ export const stretches = (reader: Reader, start: number, end: number, isPriceAt:
   let from = start;
   for (let index = start; index <= end; index++) {
     const token = reader.tokens[index];
+    // "ruscus 55/bunch gyp 140/bunch": with a price said, another name begins another item.
+    const dash = token?.text === '-' && !token.glued && reader.tokens[index + 1]?.glued !== true;
+    const next = index > from && index < end && (dash || token?.means['ingredient'] !== undefined);
+    const before = next ? reader.tokens.slice(from, index) : [];
+    if (before.some((each) => each.means['ingredient'] !== undefined) && before.some((_, at) => isPriceAt(from + at))) {
+      cuts.push({ start: from, end: index });
+      from = dash ? index + 1 : index;
+      continue;
+    }
     if (index === end || (token !== undefined && (/^(,|and|&|;)$/.test(token.text) || (token.text === '/' && !token.glued)))) {
       if (index > from) cuts.push({ start: from, end: index });
       from = index + 1;

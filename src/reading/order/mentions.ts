@@ -71,8 +71,9 @@ const forOne = (reader: Reader, index: number, end: number): boolean => {
 
 // "corsages x4 at 35 bouts x12 at 18": the number before these is the price of those before.
 const belongsBefore = (reader: Reader, before: Mention | undefined, number: number, last: number): boolean => {
-  if (before?.countIndex === undefined || before.countIndex >= number) return false;
+  if (before === undefined) return false;
   if (/^(@|at)$/.test(reader.tokens[number - 1]?.text ?? '')) return true;
+  if (before.countIndex === undefined || before.countIndex >= number) return false;
   return before.countIndex > before.index && countRight(reader, last + 1)?.marked === true;
 };
 

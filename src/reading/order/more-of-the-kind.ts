@@ -9,7 +9,7 @@ const others = pattern('<n:count> (x)? (others|ones|more|extra|other ones|small 
 const remaining = pattern('(the)? (other|others|remaining) <n:count> (x)? ((at|@)? <money>|(at|@) <plain>|<plain> <each>)');
 const priced = pattern('(,|and|&|+|;|:|plus|then|-)? <n:count> (<d:word>)? (ones|one|versions)? (x)? (@|at) (<money>|<plain>)');
 const worn = pattern(
-  '(,|and|&|+|;|plus|then) <n:count> (x)? for (the|his|her|their|my|our)? (<role>|<bench>|family|families|kids|children|everyone else|the rest)',
+  '(,|-|and|&|+|;|plus|then) <n:count> (x)? for (the|his|her|their|my|our)? (<role>|<bench>|family|families|kids|children|everyone else|the rest) ((at|@) (<money>|<plain>))?',
 );
 const owned = pattern('(,|and|&|+|;|plus|then)? (the|for|for the)? (<owner>|<role>) <n:count> (x)? (@|at) (<money>|<plain>)');
 const goods = ['piece', 'pack', 'ingredient', 'other', 'month', 'weekday', 'each', 'all', 'taxWord', 'taxName', 'bench', 'upTo'];

@@ -109,7 +109,11 @@ export const priceAt = (reader: Reader, index: number): Price | undefined => {
   const said = allAfter.at(tokens, end, tokens.length);
   // "bouts 10 at 16, everything plus GST": what is all in or out of tax is no total.
   const all =
-    said !== undefined && tokens[end]?.text === ',' && taxScope.at(tokens, said.end, tokens.length) !== undefined ? undefined : said;
+    said !== undefined &&
+    (tokens[end]?.text === ',' || /^(everything|both)$/.test(tokens[end]?.text ?? '')) &&
+    taxScope.at(tokens, said.end, tokens.length) !== undefined
+      ? undefined
+      : said;
   const pieces = forPieces.at(tokens, end, tokens.length);
   const negated = tokens[end]?.text === 'not';
   const between = taxBetween.at(tokens, end, tokens.length);
@@ -176,7 +180,7 @@ export const priceAt = (reader: Reader, index: number): Price | undefined => {
   if (named !== undefined && pieces === undefined && per !== 'all') {
     piece ??= named.kept['piece']?.means['piece'] as PieceKind;
     pieceIndex ??= named.end - 1;
-  } else if (isA(tokens[end] ?? token, 'piece') && number.form === 'money' && per === 'unsaid' && end === index + 1) {
+  } else if (isA(tokens[end] ?? token, 'piece') && number.form === 'money' && per === 'unsaid' && end === index + 1 && !at) {
     piece = tokens[end]?.means['piece'] as PieceKind;
     pieceIndex = end;
   }

@@ -34,10 +34,20 @@ const labels =
 const named = ({ tokens }: Reader, match: Match): boolean =>
   tokens[match.start]?.number !== undefined && labels.test(tokens[match.start - 1]?.text ?? '');
 
+const otherFate =
+  /^(snapped|broke|broken|wrecked|lost|dropped|ruined|binned|cracked|dead|damaged|crushed|squashed|wilted|pending|outstanding|remaining|spare|spares|still|short)$/;
+
 const acceptsAfter = (reader: Reader, match: Match): boolean => {
   if (named(reader, match) || reader.tokens[match.end]?.text === 'each') return false;
   if ([match.end, match.end - 1].some((index) => otherJob.at(reader.tokens, index, reader.tokens.length) !== undefined)) return false;
   // "8 corsages done 7 bouts done": the second number counts the kind behind it.
+  // "22 buttonholes done 1 snapped": the last number belongs to what follows.
+  if (
+    reader.tokens[match.end - 1]?.number !== undefined &&
+    otherFate.test(reader.tokens[match.end]?.text ?? '') &&
+    reader.tokens[match.end + 1]?.number === undefined
+  )
+    return false;
   const numbered = reader.tokens[match.end - 1]?.number !== undefined && reader.tokens[match.end]?.means['piece'] !== undefined;
   if (numbered && match.kept['p'] !== undefined && match.kept['n'] === reader.tokens[match.end - 1]) return false;
   // "30 done 10 to go": the second number is what is left.
