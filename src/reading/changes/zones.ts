@@ -70,7 +70,7 @@ const wasAndNow = (tokens: readonly Token[], start: number, end: number): Zones 
 
 // "should be £11.50 each sorry, i put 15.10": what one said is told last.
 const iSaid = pattern(
-  "((sorry|,|-|but|not|and)? (i|we|i'd|id|we'd) (only)?|(,|-)) (said|put|typed|wrote|quoted|had) (down|it as|it at|that as)? (<n:amount>|<included>|<onTop>|<material>)",
+  "((sorry|,|-|but|not|and)? (i|we|i'd|id|we'd) (only)? (said|put|typed|wrote|quoted|had)|(,|-) (typed|put|wrote)) (down|it as|it at|that as)? (<n:amount>|<included>|<onTop>|<material>)",
 );
 const toldBefore = (tokens: readonly Token[], start: number, end: number): Zones | undefined => {
   const said = iSaid.in(tokens, start + 1, end);

@@ -127,7 +127,9 @@ const neededRow = (reader: Reader, mentions: readonly Mention[], prices: readonl
   }));
 };
 
-const ofThem = pattern('<n:count> (of them|of those|of these|of em|in all|off|no|nos|pax|guests|people|persons|of ,)');
+const ofThem = pattern(
+  '<n:count> (of them|of those|of these|of em|needed|required|reqd|wanted|in all|off|no|nos|pax|guests|people|persons|of ,)',
+);
 const neededNumber = (
   reader: Reader,
   from: number,

@@ -47,10 +47,11 @@ const behindPiece = (reader: Reader, index: number, pieceEnds: ReadonlySet<numbe
   let at = index - 1;
   while (
     at > 0 &&
-    index - at <= 3 &&
+    index - at <= 4 &&
     (reader.tokens[at]?.text === ',' ||
       reader.tokens[at]?.text === '-' ||
-      /^(lads|guys|pls|please|dried|fresh|folks)$/.test(reader.tokens[at]?.text ?? ''))
+      reader.tokens[at]?.means['material'] !== undefined ||
+      /^(lads|guys|pls|please|folks)$/.test(reader.tokens[at]?.text ?? ''))
   )
     at -= 1;
   const next = reader.tokens[index + 1];

@@ -17,6 +17,11 @@ export const equalsTotal = (reader: Reader, prices: readonly Price[], counts: Re
     // "8 bouts, 4 corsages, 1 halo = $365": behind several kinds, what they come to.
     if (prices.length === 1 && counts.size > 1 && [...counts].every((count) => count < price.start)) return { ...price, per: 'all' };
     const behindCount = counts.has(price.start - 2);
+    // "30 lapels £7 = £210": the one times the other.
+    const [each] = prices;
+    const count = [...counts].map((index) => reader.tokens[index]?.number?.amount ?? '0')[0] ?? '0';
+    if (each !== undefined && each !== price && counts.size === 1 && decimal(each.number.amount).times(count).equals(price.number.amount))
+      return { ...price, per: 'all' };
     return behindCount || prices.some((other) => other.per === 'each') ? { ...price, per: 'all' } : price;
   });
 

@@ -151,7 +151,12 @@ const find = (reader: Reader): Finding[] => {
     mentions.length > 0 ||
     (common !== undefined && (common.per === 'each' || common.kind !== undefined || taxNear(reader)));
   if (common !== undefined && trade) {
-    const per = likelyPer(mentions.length === 1 ? { ...common, named: true } : common, pieces, coversOther && !behindOther(reader, common));
+    const per = likelyPer(
+      mentions.length === 1 ? { ...common, named: true } : common,
+      pieces,
+      coversOther && !behindOther(reader, common),
+      reader.context.currency,
+    );
     if (per === 'unsaid' && ordered.length > 0) {
       asks.push(askEachOrAll(reader, common));
       read.push(common);

@@ -4,6 +4,7 @@ import type { PieceKind } from '../../handbook/pieces.ts';
 import { pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader, type Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
+import { firstWhere, type Token } from '../text/token.ts';
 import { countFor, type Entry, nameOf, readWearers } from '../wearers/read-wearers.ts';
 import { bothSides, forHead, party, tailPieces } from '../wearers/wearer-words.ts';
 
@@ -91,6 +92,34 @@ const together = (reader: Reader, parts: readonly Part[]): Part[] => {
   return lists;
 };
 
+const speaksOfMoney = (token: Token, next: Token | undefined): boolean =>
+  token.number?.form === 'money' ||
+  (token.means['each'] !== undefined && token.text !== 'each' && token.text !== 'a piece') ||
+  token.means['budget'] !== undefined ||
+  token.means['other'] !== undefined ||
+  (/^(at|@)$/.test(token.text) && next?.number?.form === 'plain') ||
+  token.number?.form === 'duration';
+
+/** The part without a price behind its list: "1 groom 9 groomsmen all lapels, 14 each"; undefined when money stands anywhere else. */
+const beforePrice = (reader: Reader, part: Part): Part | undefined => {
+  const { tokens } = reader;
+  const comma = firstWhere(
+    tokens,
+    part.start,
+    part.end,
+    ({ text }, at) => text === ',' && tokens[at + 1]?.number !== undefined && priceTail.at(tokens, at, part.end) !== undefined,
+  );
+  const own = comma < 0 ? part : { ...part, end: comma };
+  for (let index = own.start; index < own.end; index++) {
+    const token = tokens[index];
+    if (token !== undefined && speaksOfMoney(token, tokens[index + 1])) return undefined;
+  }
+  if (comma < 0) return own;
+  const { entries, clean, unknown } = readWearers(reader, own);
+  return clean && !unknown && entries.length >= 2 && entries.every((each) => each.piece !== undefined) ? own : undefined;
+};
+const priceTail = pattern(', (at|@)? (<money>|<plain> <each>)');
+
 const find = (reader: Reader): Finding[] => {
   const findings: Finding[] = [];
   let list: { readonly at: number; readonly entries: readonly Entry[] } | undefined;
@@ -121,25 +150,15 @@ const find = (reader: Reader): Finding[] => {
       findings.push(later);
       continue;
     }
-    const tokens = reader.tokens.slice(part.start, part.end);
-    if (
-      tokens.some(
-        (token, index) =>
-          token.number?.form === 'money' ||
-          (token.means['each'] !== undefined && token.text !== 'each' && token.text !== 'a piece') ||
-          token.means['budget'] !== undefined ||
-          token.means['other'] !== undefined ||
-          (/^(at|@)$/.test(token.text) && tokens[index + 1]?.number?.form === 'plain') ||
-          token.number?.form === 'duration',
-      )
-    )
-      continue;
-    const read = readWearers(reader, part);
+    const own = beforePrice(reader, part);
+    if (own === undefined) continue;
+    const tokens = reader.tokens.slice(own.start, own.end);
+    const read = readWearers(reader, own);
     const bridal =
-      party.in(reader.tokens, part.start, part.end) !== undefined ||
+      party.in(reader.tokens, own.start, own.end) !== undefined ||
       tokens.some((token) => /^(everyone|everybody|wearers)$/.test(token.text));
     if (bridal && read.total !== undefined && (read.entries.length === 0 || read.heads === 1)) {
-      findings.push(found(reader, part.start, part.end, [{ fact: 'wearers', wearers: [], total: read.total }]));
+      findings.push(found(reader, own.start, own.end, [{ fact: 'wearers', wearers: [], total: read.total }]));
       continue;
     }
     const counted = tokens.some((token) => token.number?.form === 'plain');
@@ -149,7 +168,7 @@ const find = (reader: Reader): Finding[] => {
     if (
       !listed ||
       only === undefined ||
-      (!read.clean && read.entries.length < 3 && tailPieces.in(reader.tokens, part.start, part.end) === undefined) ||
+      (!read.clean && read.entries.length < 3 && tailPieces.in(reader.tokens, own.start, own.end) === undefined) ||
       /^(and|plus|\+|add|another|minus|drop|remove|less)$/.test(leading) ||
       tokens.some((token) => /^(bench|hours|working|rostered|sick|broke|snapped|instead|done|made|actually|sorry)$/.test(token.text))
     )
@@ -161,9 +180,8 @@ const find = (reader: Reader): Finding[] => {
         tokens[at - 2]?.text !== 'x' &&
         tokens[at - 2]?.means['role'] === undefined,
     ).length;
-    const tail = tailPieces.in(reader.tokens, part.start, part.end);
-    if (lineCounts > 1 || (lineCounts === 1 && tail === undefined && forHead.at(reader.tokens, part.start, part.end) === undefined))
-      continue;
+    const tail = tailPieces.in(reader.tokens, own.start, own.end);
+    if (lineCounts > 1 || (lineCounts === 1 && tail === undefined && forHead.at(reader.tokens, own.start, own.end) === undefined)) continue;
     const facts: Unworded[] = [wearersFact(read.entries, read.total)];
     const pieces = new Map<PieceKind, number>();
     for (const each of read.entries) if (each.piece !== undefined) pieces.set(each.piece, (pieces.get(each.piece) ?? 0) + each.count);
@@ -171,7 +189,7 @@ const find = (reader: Reader): Finding[] => {
       pieces.set(tail.kept['p'].means['piece'] as PieceKind, Number(tail.kept['n']?.number?.amount));
     if (!read.unknown) for (const [piece, count] of pieces) facts.push({ fact: 'pieces', piece, count });
     list = { at: findings.length, entries: read.entries };
-    findings.push(found(reader, part.start, part.end, facts));
+    findings.push(found(reader, own.start, own.end, facts));
   }
   return findings;
 };

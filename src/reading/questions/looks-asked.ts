@@ -163,7 +163,7 @@ const isOpener = (reader: Reader, index: number, part: Part): boolean => {
       return /^(is|are|will|can|does|would)$/.test(token.text);
     return (
       next !== undefined &&
-      /^(we|i|you|u|they|it|he|she|the|this|that|there|these|those|my|our|all|anyone|any|us|it's|everyone|her|his|their|ye|yous|y'all|someone)$/.test(
+      /^(we|i|you|u|they|it|he|she|the|this|that|there|these|those|my|our|all|anyone|any|it's|everyone|her|his|their|ye|yous|y'all|someone)$/.test(
         next.text,
       )
     );

@@ -157,7 +157,7 @@ const wordedPrice = (tokens: readonly Token[], index: number): Unit | undefined 
     (dash === 1 && !(/^(25|50|75|95|99)$/.test(cents.amount) && Number(cents.amount) > 2 * Number(whole.amount)))
   )
     return undefined;
-  const behind = after !== undefined && /^(each|ea|apiece|per|a|\/)$/.test(after.text);
+  const behind = after !== undefined && /^(each|ea|apiece|per|pp|pc|a|\/)$/.test(after.text);
   const between = priceAhead.test(tokens[index - 1]?.text ?? '') && (after === undefined || priceBehind.test(after.text));
   return behind || between
     ? { number: { form: 'money', amount: tidyAmount(`${whole.amount}.${cents.amount}`) }, next: index + 2 + dash }
@@ -175,7 +175,7 @@ const pence = (tokens: readonly Token[], unit: Unit): Unit => {
   )
     return unit;
   const spoken = look(codesAfter, last.text) !== undefined || dollarWords.has(last.text);
-  if (!spoken || (after !== undefined && !/^(each|ea|a|per|inc|incl|plus|\+|,|\.|ex|the|apiece)$/.test(after.text))) return unit;
+  if (!spoken || (after !== undefined && !/^(each|ea|a|per|pp|pc|inc|incl|plus|\+|,|\.|ex|the|apiece)$/.test(after.text))) return unit;
   return { number: { ...unit.number, amount: tidyAmount(`${unit.number.amount}.${more.number.amount}`) }, next: unit.next + 1 };
 };
 

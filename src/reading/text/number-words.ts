@@ -13,8 +13,10 @@ interface Joined {
   readonly approx: boolean;
 }
 
+const isAnd = (token: Token | undefined): boolean => /^(and|&|\+|n)$/.test(token?.text ?? '');
+
 const andHalf = (tokens: readonly Token[], index: number): number => {
-  if (!/^(and|&|\+|n)$/.test(tokens[index]?.text ?? '')) return 0;
+  if (!isAnd(tokens[index])) return 0;
   const article = articles.has(tokens[index + 1]?.text ?? '') ? 1 : 0;
   return tokens[index + 1 + article]?.text === 'half' ? 2 + article : 0;
 };
@@ -76,7 +78,7 @@ const head = (tokens: readonly Token[], start: number): { amount: Decimal; next:
 const below = (tokens: readonly Token[], start: number, scale: number): ReturnType<typeof tensAndUnits> => {
   const first = tensAndUnits(tokens, start);
   if (first === undefined || scale < 1000 || !/^hundreds?$/.test(tokens[first.next]?.text ?? '')) return first;
-  const and = tokens[first.next + 1]?.text === 'and' ? 1 : 0;
+  const and = isAnd(tokens[first.next + 1]) ? 1 : 0;
   const rest = tensAndUnits(tokens, first.next + 1 + and);
   return { amount: first.amount * 100 + (rest?.amount ?? 0), next: rest?.next ?? first.next + 1 };
 };
@@ -93,7 +95,7 @@ const join = (tokens: readonly Token[], start: number): (Joined & { worded: bool
   const scale = scaleOf(tokens[next]);
   const gluedK = tokens[next]?.text !== 'k' || tokens[next]?.glued === true;
   if (scale !== undefined && gluedK && !(tokens[next]?.text === 'score' && !first.worded)) {
-    const and = tokens[next + 1]?.text === 'and' ? 1 : 0;
+    const and = isAnd(tokens[next + 1]) ? 1 : 0;
     const rest = scale >= 100 && first.worded ? below(tokens, next + 1 + and, scale) : undefined;
     const amount = first.amount.times(scale);
     return rest === undefined
