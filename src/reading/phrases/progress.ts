@@ -30,7 +30,7 @@ const otherJob = pattern('(last|previous) (year|time|week|month|season|wedding|o
 
 // "box 3 packed", "crown no 2 done": a number that names one thing.
 const labels =
-  /^(no|number|box|table|tray|crate|batch|round|week|day|order|job|bay|van|page|step|stage|phase|part|event|wedding|room|shelf|bucket|bill|bills|rent|invoice|gun|fan|bulb|drill|printer)$/;
+  /^(no|number|parcel|parcels|episode|stop|box|table|tray|crate|batch|round|week|day|order|job|bay|van|page|step|stage|phase|part|event|wedding|room|shelf|bucket|bill|bills|rent|invoice|gun|fan|bulb|drill|printer)$/;
 const named = ({ tokens }: Reader, match: Match): boolean =>
   tokens[match.start]?.number !== undefined && labels.test(tokens[match.start - 1]?.text ?? '');
 

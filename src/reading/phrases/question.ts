@@ -19,7 +19,7 @@ const longest = 40;
 const givesWay: Readonly<Partial<Record<Asked, readonly Asked[]>>> = {
   eventDate: ['taxStatus', 'labourTime'],
   whatIf: ['stemOrder', 'labourTime', 'margin', 'stemBudget'],
-  count: ['stemOrder', 'labourTime'],
+  count: ['stemOrder', 'labourTime', 'remaining'],
   remaining: ['stemOrder'],
   stemOrder: ['stemBudget'],
   total: ['margin'],
