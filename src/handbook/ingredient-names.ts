@@ -62,6 +62,9 @@ export const matchIngredient = (said: string, listed: readonly string[]): NameMa
   const holding = first.filter((name) => others.every((names) => names.includes(name)));
   const [only, another] = holding;
   if (only !== undefined && another === undefined) return { match: 'only one', name: only };
+  // "eucalyptus sprig" is cut from the eucalyptus on the list: say which was taken.
+  const cutFrom = / sprig$/.test(key) ? byKey.get(key.replace(/ sprig$/, '')) : undefined;
+  if (cutFrom !== undefined) return { match: 'only one', name: cutFrom };
   return { match: 'none', nearest: holding.length > 0 ? holding.slice(0, 3) : nearestNames(said, listed) };
 };
 

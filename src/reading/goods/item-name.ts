@@ -72,8 +72,6 @@ const dropBefore = new Set([
 const dropAfter = new Set([
   'stem',
   'stems',
-  'sprig',
-  'sprigs',
   'are',
   'is',
   'at',

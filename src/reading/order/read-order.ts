@@ -41,12 +41,12 @@ export const priceFact = (price: Price, per: 'each' | 'all', coversOther: boolea
 const leastEach: Readonly<Record<string, number>> = { ZAR: 8, INR: 10 };
 
 /** Each or all, where the words leave it open but one of the two is out of all proportion. */
-export const likelyPer = (price: Price, pieces: number, coversOther = false, currency = ''): 'each' | 'all' | 'unsaid' => {
+export const likelyPer = (price: Price, pieces: number, coversOther = false, loose = false): 'each' | 'all' | 'unsaid' => {
   if (price.per !== 'unsaid') return price.per;
   if (price.piece !== undefined) return 'each';
   if (price.number.max !== undefined && Number(price.number.max) < 120) return 'each';
   // "12 BH + 2 corsages, client happy at 300"
-  const dear = leastEach[price.number.currency ?? currency] === undefined && Number(price.number.amount) >= 150 && pieces >= 5;
+  const dear = loose && Number(price.number.amount) >= 150 && pieces >= 5;
   if (price.at && price.kind !== 'budget' && !dear) return 'each';
   if (pieces === 0) return price.kind === 'budget' ? 'all' : price.kind === 'from' || price.named === true ? 'each' : 'unsaid';
   if (pieces === 1) return 'each'; // one piece: each is all

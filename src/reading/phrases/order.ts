@@ -110,6 +110,13 @@ const secondOfTwo = (reader: Reader, prices: readonly Price[]): boolean => {
   );
 };
 
+// "happy at 300": the words before it are no piece, and the currency is one in which that is much for one.
+const loosely = (reader: Reader, price: Price): boolean => {
+  const before = reader.tokens[price.start - 1];
+  const piece = ['piece', 'material', 'taxName', 'each'].some((tag) => before?.means[tag] !== undefined);
+  return before?.kind === 'word' && !piece && /^(GBP|EUR|USD|AUD|NZD|CAD)$/.test(reader.context.currency);
+};
+
 const find = (reader: Reader): Finding[] => {
   const doubtful = impossiblePrice(reader) ?? countOrPrice(reader);
   if (doubtful !== undefined) return [doubtful];
@@ -155,7 +162,7 @@ const find = (reader: Reader): Finding[] => {
       mentions.length === 1 ? { ...common, named: true } : common,
       pieces,
       coversOther && !behindOther(reader, common),
-      reader.context.currency,
+      loosely(reader, common),
     );
     if (per === 'unsaid' && ordered.length > 0) {
       asks.push(askEachOrAll(reader, common));

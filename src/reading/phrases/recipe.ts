@@ -9,6 +9,7 @@ import { stepDone } from '../progress/losses.ts';
 import { joinedLines } from '../recipes/joined-lines.ts';
 import { namedBefore, roleHeading, who } from '../recipes/recipe-headings.ts';
 import { readStretch, type Stretch } from '../recipes/recipe-stretch.ts';
+import { stemsByWearer } from '../recipes/stems-by-wearer.ts';
 import { priced, yields } from '../recipes/yields.ts';
 
 // 'recipe "autumn dance": 2 bunny tails …': the lines are kept under the name too.
@@ -54,7 +55,9 @@ const find = (reader: Reader): Finding[] => {
         continue;
       }
     }
-    const yielded = priced(reader, part.start, part.end) ? undefined : yields(reader, part.start, part.end);
+    const yielded = priced(reader, part.start, part.end)
+      ? undefined
+      : (stemsByWearer(reader, part) ?? yields(reader, part.start, part.end));
     if (yielded !== undefined) {
       findings.push(yielded);
       continue;

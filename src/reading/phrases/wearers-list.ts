@@ -5,68 +5,18 @@ import { pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader, type Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import { firstWhere, type Token } from '../text/token.ts';
+import { askHowMany } from '../wearers/ask-how-many.ts';
+import { headsAlone } from '../wearers/head-counts.ts';
 import { countFor, type Entry, nameOf, readWearers } from '../wearers/read-wearers.ts';
-import { bothSides, forHead, party, tailPieces } from '../wearers/wearer-words.ts';
+import { forHead, party, tailPieces } from '../wearers/wearer-words.ts';
+
+const joins = /^(plus|and|&|\+|n)$/;
 
 const wearersFact = (entries: readonly Entry[], total?: number): Unworded => ({
   fact: 'wearers',
-  wearers: entries.map(({ at: _, ...entry }) => entry),
+  wearers: entries.map(({ at: _, most: __, ...entry }) => entry),
   ...(total === undefined ? {} : { total }),
 });
-
-// "14 wearing them all up": how many, not who.
-const headCount = pattern(
-  "(so|that's|thats|about|it's|its)? <n:count> (people|ppl|pax|folk|guests|men|of them|of us|in all|all)? (wearing|to wear|are wearing|will be wearing|wearers|will wear|need|needing|getting|having|want) (them|one|these|it|flowers|a flower|<piece>)? (<all>|all up|altogether|total|in all|in total|all told)?",
-);
-// "3 tables of 8, all wearing"
-const atTables = pattern(
-  '<m:count> (tables|rows|pews) of <n:count> (,|-)? (all|everyone|everybody|<all>|each)? (of them)? (wearing|to wear|wear) (them|one)?',
-);
-// "was 7 ushers, one's dropped out so 6"
-const fewer = pattern(
-  "(was|were|had|used to be) <m:count> <r:role> (,|-|but|now)? (<any>){0,6} (so|now|makes it|makes|down to|that's|leaves|is) <n:count> (now)?",
-);
-// "11 guys total counting the groom", "11 wearing, groom incl"; "6 ushers and the celebrant" are seven.
-const withHim = pattern(
-  "(so|that's|thats|about)? <n:count> (people|ppl|folk|guests|men|guys|lads|<role>|wearers|wearing|them|one|flowers|of them|of us|heads|in the party|in the bridal party|in the wedding party){0,3} (<all>|total|in all|all up|wearing|in total)? (,|-|\\()? (counting|including|incl|inc|<role> <included>|<role> included) (the)? (<role>)? (\\))?",
-);
-const totalWithHim = pattern(
-  "(so|that's|thats|about)? <n:count> (people|men|guys|lads|wearing|of them)? (<all>|total|in all|all up) with (the)? <role>",
-);
-const joins = /^(plus|and|&|\+|n)$/;
-const othersAlone = (reader: Reader, part: Part): Finding | undefined => {
-  if (reader.tokens.slice(part.start, part.end).some((token) => token.number?.max !== undefined)) return undefined;
-  const sides = bothSides.map((form) => form.at(reader.tokens, part.start, part.end)).find((match) => match?.end === part.end);
-  if (sides !== undefined) {
-    const total = Number(sides.kept['n']?.number?.amount) + Number(sides.kept['m']?.number?.amount);
-    return found(reader, part.start, part.end, [{ fact: 'wearers', wearers: [], total }]);
-  }
-  const him = withHim.at(reader.tokens, part.start, part.end) ?? totalWithHim.at(reader.tokens, part.start, part.end);
-  if (
-    him?.end === part.end &&
-    reader.tokens
-      .slice(him.start, him.end)
-      .some((token) =>
-        /^(wearing|total|wearers|men|guys|lads|people|ppl|in all|groomsmen|ushers|bridesmaids|party|in the party|in the bridal party|in the wedding party)$/.test(
-          token.text,
-        ),
-      )
-  )
-    return found(reader, part.start, part.end, [{ fact: 'wearers', wearers: [], total: Number(him.kept['n']?.number?.amount) }]);
-  const count = headCount.at(reader.tokens, part.start, part.end);
-  if (count?.end === part.end)
-    return found(reader, part.start, part.end, [{ fact: 'wearers', wearers: [], total: Number(count.kept['n']?.number?.amount) }]);
-  const tables = atTables.at(reader.tokens, part.start, part.end);
-  if (tables?.end === part.end) {
-    const total = Number(tables.kept['m']?.number?.amount) * Number(tables.kept['n']?.number?.amount);
-    return found(reader, part.start, part.end, [{ fact: 'wearers', wearers: [], total }]);
-  }
-  const left = fewer.at(reader.tokens, part.start, part.end);
-  const role = left?.kept['r']?.means['role'];
-  const many = Number(left?.kept['n']?.number?.amount);
-  if (left?.end !== part.end || role === undefined || !(many > 0)) return undefined;
-  return found(reader, part.start, part.end, [{ fact: 'wearers', wearers: [{ wearer: nameOf(role, many), count: many }], total: many }]);
-};
 
 // "groom, 2 mums; mums have wrist corsages": what one kind of wearer on the list wears.
 const worn = pattern(
@@ -134,12 +84,23 @@ const beforePrice = (reader: Reader, part: Part): Part | undefined => {
 };
 const priceTail = pattern(', (at|@)? (<money>|<plain> <each>)');
 
+const countsFlowers = (token: Token | undefined): boolean =>
+  token?.means['ingredient'] !== undefined && token.means['piece'] === undefined && token.means['role'] === undefined;
+
+// How many of each piece the wearers make, or what is said of it behind them.
+const piecesOf = (entries: readonly Entry[], said: { piece: PieceKind; count: number } | undefined): Unworded[] => {
+  const pieces = new Map<PieceKind, number>();
+  for (const each of entries) if (each.piece !== undefined) pieces.set(each.piece, (pieces.get(each.piece) ?? 0) + each.count);
+  if (said !== undefined && pieces.size === 0) pieces.set(said.piece, said.count);
+  return [...pieces].map(([piece, count]) => ({ fact: 'pieces', piece, count }));
+};
+
 const find = (reader: Reader): Finding[] => {
   const findings: Finding[] = [];
   let list: { readonly at: number; readonly entries: readonly Entry[] } | undefined;
   for (const part of together(reader, reader.untouched().slice(0, 40))) {
     if (part.end - part.start > 80) continue;
-    const others = othersAlone(reader, part);
+    const others = headsAlone(reader, part);
     if (others !== undefined) {
       findings.push(others);
       continue;
@@ -180,6 +141,8 @@ const find = (reader: Reader): Finding[] => {
     const counted = tokens.some((token) => token.number?.form === 'plain');
     const listed = read.entries.length >= 2 || (read.entries.length === 1 && counted && read.clean && read.heads === 1);
     const [only] = read.entries;
+    // "2 roses groom, 4 ushers": the number before a flower counts no one.
+    if (tokens.some((token, at) => token.number?.form === 'plain' && countsFlowers(tokens[at + 1]))) continue;
     const leading = tokens[0]?.text ?? '';
     if (
       !listed ||
@@ -198,14 +161,21 @@ const find = (reader: Reader): Finding[] => {
     ).length;
     const tail = tailPieces.in(reader.tokens, own.start, own.end);
     if (lineCounts > 1 || (lineCounts === 1 && tail === undefined && forHead.at(reader.tokens, own.start, own.end) === undefined)) continue;
-    const facts: Unworded[] = [wearersFact(read.entries, read.total)];
-    const pieces = new Map<PieceKind, number>();
-    for (const each of read.entries) if (each.piece !== undefined) pieces.set(each.piece, (pieces.get(each.piece) ?? 0) + each.count);
-    if (tail?.kept['p'] !== undefined && pieces.size === 0)
-      pieces.set(tail.kept['p'].means['piece'] as PieceKind, Number(tail.kept['n']?.number?.amount));
-    if (!read.unknown) for (const [piece, count] of pieces) facts.push({ fact: 'pieces', piece, count });
+    const said =
+      tail?.kept['p'] === undefined
+        ? undefined
+        : { piece: tail.kept['p'].means['piece'] as PieceKind, count: Number(tail.kept['n']?.number?.amount) };
+    const facts = (entries: readonly Entry[]): Unworded[] => [
+      wearersFact(entries, read.total),
+      ...(read.unknown ? [] : piecesOf(entries, said)),
+    ];
+    const unsure = read.entries.filter((each) => each.most !== undefined);
+    if (unsure.length > 0) {
+      if (unsure.length === 1) findings.push(askHowMany(reader, own, read.entries, facts));
+      continue;
+    }
     list = { at: findings.length, entries: read.entries };
-    findings.push(found(reader, own.start, own.end, facts));
+    findings.push(found(reader, own.start, own.end, facts(read.entries)));
   }
   return findings;
 };

@@ -13,6 +13,7 @@ export interface Entry {
   at: number;
   wearer: string;
   count: number;
+  most?: number; // "4-5 ushers"
   piece?: PieceKind;
   note?: string;
 }
@@ -89,6 +90,7 @@ export const readWearers = (
     if (match?.kept['r'] !== undefined) {
       const role = match.kept['r'];
       const number = match.kept['n'] ?? match.kept['m'];
+      const most = number?.number?.max ?? number?.number?.or?.at(-1);
       const both = reader.tokens.slice(match.start, match.end).some((each) => each.text === 'both');
       const count = countFor(role.text, number === undefined ? undefined : Number(number.number?.amount), both);
       if (!negated) heads += 1;
@@ -106,6 +108,7 @@ export const readWearers = (
             at: match.start,
             wearer: nameOf(role.means['role'] ?? role.text, count * times),
             count: count * times,
+            ...(most === undefined ? {} : { most: Number(most) }),
             ...(piece === undefined || piece === 'unspecified' ? {} : { piece }),
             ...(aside.note === undefined ? {} : { note: aside.note }),
           });

@@ -1,0 +1,61 @@
+// How many wear a piece, said without a list of who: "14 wearing them all up", "11 in the wedding party counting the groom", "3 tables of 8, all wearing".
+
+import { pattern } from '../pattern.ts';
+import { type Finding, found, type Reader } from '../phrase.ts';
+import type { Part } from '../text/message.ts';
+import { nameOf } from './read-wearers.ts';
+import { bothSides } from './wearer-words.ts';
+
+// "14 wearing them all up": how many, not who.
+const headCount = pattern(
+  "(so|that's|thats|about|it's|its)? <n:count> (people|ppl|pax|folk|guests|men|of them|of us|in all|all)? (wearing|to wear|are wearing|will be wearing|wearers|will wear|need|needing|getting|having|want) (them|one|these|it|flowers|a flower|<piece>)? (<all>|all up|altogether|total|in all|in total|all told)?",
+);
+// "3 tables of 8, all wearing"
+const atTables = pattern(
+  '<m:count> (tables|rows|pews) of <n:count> (,|-)? (all|everyone|everybody|<all>|each)? (of them)? (wearing|to wear|wear) (them|one)?',
+);
+// "was 7 ushers, one's dropped out so 6"
+const fewer = pattern(
+  "(was|were|had|used to be) <m:count> <r:role> (,|-|but|now)? (<any>){0,6} (so|now|makes it|makes|down to|that's|leaves|is) <n:count> (now)?",
+);
+// "11 guys total counting the groom", "11 wearing, groom incl"; "6 ushers and the celebrant" are seven.
+const withHim = pattern(
+  "(so|that's|thats|about)? <n:count> (people|ppl|folk|guests|men|guys|lads|<role>|wearers|wearing|them|one|flowers|of them|of us|heads|in the party|in the bridal party|in the wedding party){0,3} (<all>|total|in all|all up|wearing|in total)? (,|-|\\()? (counting|including|incl|inc|<role> <included>|<role> included) (the)? (<role>)? (\\))?",
+);
+const totalWithHim = pattern(
+  "(so|that's|thats|about)? <n:count> (people|men|guys|lads|wearing|of them)? (<all>|total|in all|all up) with (the)? <role>",
+);
+/** How many wear them in all, where nobody is listed. */
+export const headsAlone = (reader: Reader, part: Part): Finding | undefined => {
+  if (reader.tokens.slice(part.start, part.end).some((token) => token.number?.max !== undefined)) return undefined;
+  const sides = bothSides.map((form) => form.at(reader.tokens, part.start, part.end)).find((match) => match?.end === part.end);
+  if (sides !== undefined) {
+    const total = Number(sides.kept['n']?.number?.amount) + Number(sides.kept['m']?.number?.amount);
+    return found(reader, part.start, part.end, [{ fact: 'wearers', wearers: [], total }]);
+  }
+  const him = withHim.at(reader.tokens, part.start, part.end) ?? totalWithHim.at(reader.tokens, part.start, part.end);
+  if (
+    him?.end === part.end &&
+    reader.tokens
+      .slice(him.start, him.end)
+      .some((token) =>
+        /^(wearing|total|wearers|men|guys|lads|people|ppl|in all|groomsmen|ushers|bridesmaids|party|in the party|in the bridal party|in the wedding party)$/.test(
+          token.text,
+        ),
+      )
+  )
+    return found(reader, part.start, part.end, [{ fact: 'wearers', wearers: [], total: Number(him.kept['n']?.number?.amount) }]);
+  const count = headCount.at(reader.tokens, part.start, part.end);
+  if (count?.end === part.end)
+    return found(reader, part.start, part.end, [{ fact: 'wearers', wearers: [], total: Number(count.kept['n']?.number?.amount) }]);
+  const tables = atTables.at(reader.tokens, part.start, part.end);
+  if (tables?.end === part.end) {
+    const total = Number(tables.kept['m']?.number?.amount) * Number(tables.kept['n']?.number?.amount);
+    return found(reader, part.start, part.end, [{ fact: 'wearers', wearers: [], total }]);
+  }
+  const left = fewer.at(reader.tokens, part.start, part.end);
+  const role = left?.kept['r']?.means['role'];
+  const many = Number(left?.kept['n']?.number?.amount);
+  if (left?.end !== part.end || role === undefined || !(many > 0)) return undefined;
+  return found(reader, part.start, part.end, [{ fact: 'wearers', wearers: [{ wearer: nameOf(role, many), count: many }], total: many }]);
+};
