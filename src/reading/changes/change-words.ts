@@ -35,7 +35,7 @@ export const markers = [
 /** Strong enough to correct even beside "done". */
 export const strongMarkers = [
   pattern('(correction|typo|meant|supposed|instead|mistyped|miscounted|should be|shld be)'),
-  pattern("(should|shld|shoulda|should've|shouldve) (be|have been|read|say|been)"),
+  pattern("(should|shld|shoulda|should've|shouldve) (be|have been|of been|of be|read|say|been)"),
   pattern('(was|were|is) (supposed|meant) to (be|say|read)'),
   pattern('(wrong (entry|number|count|figure)|(counted|typed|entered) (it|that|them)? wrong)'),
   pattern('i (meant|said|put|typed|wrote)'),

@@ -88,9 +88,6 @@ export const totalHours = [
   pattern('(total|altogether|combined|all up|<all>) (of|:|is)? <d:duration>'),
 ];
 export const eachHours = pattern('<d:duration> (<each>|a head|per person|each of us|every one|apiece|p/p)?');
-export const clock = pattern('(from)? (<a:time>|<c:count>) (-|to|til|till|until) (<b:time>|<e:count>)');
-/** "thurs arvo 1 til 5": two hours of the clock, read as a range. */
-export const clockRange = pattern('(from|arvo|afternoon|morning|<weekday>|tomorrow|,|at) <r:range>');
 export const awayWord = /^(away|off|sick|ill|out|leave|missing|absent|unavailable|holiday|holidays)$/;
 export const perDay = pattern('(per|a|/) day');
 export const talk =
@@ -112,4 +109,8 @@ export const strongHand =
 // "me and jo on saturday": nothing but people, a day and a place.
 export const meAndOne = pattern(
   "(just|only|it's|its|so)? (me and <word>|<word> and me|me & <word>|me \\+ <word>) (in|on|at|for|working|are|is|the|bench|making){0,4}",
+);
+/** "2 of us 5 hrs each last week": what has been is nobody's plan. */
+export const longAgo = pattern(
+  '(yesterday|yday|last (week|wk|night|weekend|month|year|time|<weekday>)|(a|<count>|few|couple of)? (days|weeks|day|week|weekends) ago|<weekday> gone|the other day)',
 );

@@ -7,7 +7,7 @@ import { pattern } from '../pattern.ts';
 import type { Finding, Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import type { Token } from '../text/token.ts';
-import { awayWord, clock, clockRange, meAnd, nobody, pairForms, peopleForms } from './crew-forms.ts';
+import { awayWord, meAnd, nobody, pairForms, peopleForms } from './crew-forms.ts';
 
 // "2 seniors 1 junior": all the hands that are named.
 const named = pattern('<n:count> (extra|more|other|good|new)? <bench>');
@@ -38,22 +38,6 @@ export const peopleIn = (reader: Reader, part: Part): number | undefined => {
     if (match !== undefined) return people;
   }
   return undefined;
-};
-
-export const hoursByClock = (reader: Reader, part: Part): number | undefined => {
-  const match = clock.in(reader.tokens, part.start, part.end);
-  if (match === undefined) {
-    const range = clockRange.in(reader.tokens, part.start, part.end)?.kept['r']?.number;
-    const [first, last] = [Number(range?.amount), Number(range?.max)];
-    return range?.form === 'plain' && range.or === undefined && last <= 12 && first >= 1 ? last - first : undefined;
-  }
-  const at = (time: Token | undefined, bare: Token | undefined): number =>
-    time?.number?.parts === undefined ? Number(bare?.number?.amount) : (time.number.parts[0] ?? 0) + (time.number.parts[1] ?? 0) / 60;
-  const from = at(match.kept['a'], match.kept['c']);
-  const to = at(match.kept['b'], match.kept['e']);
-  if (!(from <= 24 && to <= 24)) return undefined;
-  const hours = to > from ? to - from : to + 12 - from;
-  return hours > 0 && hours <= 14 ? hours : undefined;
 };
 
 export const dateIn = (reader: Reader, part: Part): DateRead | undefined => {

@@ -39,7 +39,7 @@ const kindBefore = pattern(
   '(<k:upTo>|<k:budget>|<k:from>) (is|of|about|around|:|at|for|are|around about|=|was|only)? (is)? (about|around|only)?',
 );
 const allBefore = pattern(
-  '(<a:all>|comes to|come to|came to|works out at|work out at|it all|the whole lot|whole order|paying|paid|invoice) (is|of|:|=|should be|should have been|will be|was|comes to|price|cost|would be|now|at|for|budget|around|about|to)? (to|of|is|about)?',
+  '(<a:all>|flat|comes to|come to|came to|works out at|work out at|it all|the whole lot|whole order|paying|paid|invoice) (is|of|:|=|should be|should have been|will be|was|comes to|price|cost|would be|now|at|for|budget|around|about|to)? (to|of|is|about)?',
 );
 const atBefore = ['@', 'at'];
 

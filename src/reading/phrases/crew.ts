@@ -8,6 +8,7 @@ import {
   hand,
   handsBehind,
   handWithHours,
+  longAgo,
   meAndOne,
   nobody,
   oneHand,
@@ -18,8 +19,9 @@ import {
   totalHours,
   weHave,
 } from '../crew/crew-forms.ts';
-import { away, dateIn, hoursByClock, peopleIn } from '../crew/hands.ts';
+import { away, dateIn, peopleIn } from '../crew/hands.ts';
 import { hoursOf, pace, wageIn } from '../crew/pace.ts';
+import { shiftHours } from '../crew/shift-hours.ts';
 import { askDay, dateOutcome } from '../dates/date-facts.ts';
 import type { FactOf } from '../fact.ts';
 import { firstIn, pattern } from '../pattern.ts';
@@ -75,6 +77,7 @@ const hoursApart = (reader: Reader, part: Part): Finding | undefined => {
 const read = (reader: Reader, part: Part): Finding | undefined => {
   const { tokens } = reader;
   const words = tokens.slice(part.start, part.end);
+  if (longAgo.in(tokens, part.start, part.end) !== undefined) return undefined;
   const apart = hoursApart(reader, part);
   if (apart !== undefined) return apart;
   const speed = pace(reader, part);
@@ -114,7 +117,7 @@ const read = (reader: Reader, part: Part): Finding | undefined => {
   const hours =
     hoursOf(duration?.kept['d']) ??
     (bare === undefined ? undefined : Number(bare)) ??
-    (people !== undefined && people > 0 && total === undefined ? hoursByClock(reader, part) : undefined) ??
+    (people !== undefined && people > 0 && total === undefined ? shiftHours(reader, part) : undefined) ??
     (shared && total !== undefined && people !== undefined && people > 0 ? evenly(total, people) : undefined);
   const date = dateIn(reader, part);
   const atBench = words.some((token) => hand.test(token.text)) || words.some((token) => token.text === 'of us');

@@ -21,7 +21,11 @@ const find = (reader: Reader): Finding[] => {
       // "prom order: 3 bouts" counts bouts.
       const next = reader.tokens[match.end];
       // "75 bouts, unit 7.80 eur" prices a unit; "unit 4" is a place.
-      if (reader.tokens[index]?.text === 'unit' && reader.tokens[index + 1]?.number?.form === 'money') continue;
+      if (
+        /^(unit|flat|order|line|level|size)$/.test(reader.tokens[index]?.text ?? '') &&
+        reader.tokens[match.end - 1]?.number?.form === 'money'
+      )
+        continue;
       // "9 crowns, child size 42.50 ea" prices them.
       if (reader.tokens[match.end - 1]?.number !== undefined && reader.tokens[match.end]?.means['each'] !== undefined) continue;
       const counted = reader.tokens[match.end - 1]?.number?.form === 'plain';

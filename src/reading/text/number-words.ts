@@ -40,7 +40,13 @@ const dozenFrom = (tokens: readonly Token[], index: number, amount: Decimal, app
 const head = (tokens: readonly Token[], start: number): { amount: Decimal; next: number; worded: boolean; approx: boolean } | undefined => {
   const token = tokens[start];
   if (token === undefined) return undefined;
-  if (token.number?.form === 'plain') return { amount: decimal(token.number.amount), next: start + 1, worded: false, approx: false };
+  if (token.number?.form === 'plain') {
+    // "2 and a half hours"
+    const half = andHalf(tokens, start + 1);
+    if (half > 0 && /^(hours?|hrs?|days?|weeks?|dozen|doz)$/.test(tokens[start + 1 + half]?.text ?? ''))
+      return { amount: decimal(token.number.amount).plus('0.5'), next: start + 1 + half, worded: true, approx: false };
+    return { amount: decimal(token.number.amount), next: start + 1, worded: false, approx: false };
+  }
   if (token.text === 'half') {
     const article = articles.has(tokens[start + 1]?.text ?? '') ? 1 : 0;
     return isDozen(tokens[start + 1 + article])
