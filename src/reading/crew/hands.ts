@@ -6,7 +6,6 @@ import type { DateRead } from '../dates/date-read.ts';
 import { pattern } from '../pattern.ts';
 import type { Finding, Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
-import type { Token } from '../text/token.ts';
 import { awayWord, meAnd, nobody, pairForms, peopleForms } from './crew-forms.ts';
 
 // "2 seniors 1 junior": all the hands that are named.

@@ -26,6 +26,7 @@ import { askDay, dateOutcome } from '../dates/date-facts.ts';
 import type { FactOf } from '../fact.ts';
 import { firstIn, pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader, type Unworded } from '../phrase.ts';
+import type { Choice } from '../reading.ts';
 import type { Part } from '../text/message.ts';
 
 // "casuals are 31.19 an hr, got 2 sat for 5": beside a wage a bare number of hands and of hours is plain enough.
@@ -74,10 +75,18 @@ const hoursApart = (reader: Reader, part: Part): Finding | undefined => {
   return day === undefined ? found(reader, part.start, part.end, [fact()]) : dateOutcome(reader, day, fact, part.start, part.end);
 };
 
+const askPaidOrMade = (reader: Reader, { start, end }: Part, rate: number, wage: object | undefined): Finding => {
+  const words = reader.words(start, end);
+  const choices: Choice[] = [
+    { words: `paid ${rate} an hour`, facts: [{ fact: 'crew', ...wage, words }] },
+    { words: `makes ${rate} an hour`, facts: [{ fact: 'crew', piecesPerHour: rate, words }] },
+  ];
+  return { start, end, asks: [{ about: 'count', why: 'which number', words, choices }] };
+};
+
 const read = (reader: Reader, part: Part): Finding | undefined => {
   const { tokens } = reader;
   const words = tokens.slice(part.start, part.end);
-  if (longAgo.in(tokens, part.start, part.end) !== undefined) return undefined;
   const apart = hoursApart(reader, part);
   if (apart !== undefined) return apart;
   const speed = pace(reader, part);
@@ -96,17 +105,24 @@ const read = (reader: Reader, part: Part): Finding | undefined => {
   if (off !== undefined) return off;
   const gone =
     words.some((token) => awayWord.test(token.text)) && people !== undefined && words.some((token) => /^(of us|us)$/.test(token.text));
-  if (speed !== undefined && speed.fact === 'crew' && !words.some((token) => talk.test(token.text))) {
+  // "freelancers at 20 an hour", "jo at 12 an hour": hired hands are paid it; of others it may be either.
+  const rate = speed?.fact === 'crew' ? speed.piecesPerHour : undefined;
+  const either = rate !== undefined && rate === Number(wage?.wage);
+  const hired = words.some((token) => token.number?.form === 'duration' || strongHand.test(token.text));
+  const paced = either && !hired && speed?.fact === 'crew' && speed.piece !== undefined; // "lapels at 12 an hour"
+  if (either && !hired && !paced) return askPaidOrMade(reader, part, rate, wage);
+  if (speed !== undefined && (!either || paced) && speed.fact === 'crew' && !words.some((token) => talk.test(token.text))) {
     return found(reader, part.start, part.end, [
       {
         ...speed,
-        ...(wage ?? {}),
+        ...(paced ? {} : (wage ?? {})),
         ...(people === undefined || speed.minutesPerPiece !== undefined || words.every((token) => token.text !== 'of us')
           ? {}
           : { people }),
       },
     ]);
   }
+  if (longAgo.in(tokens, part.start, part.end) !== undefined) return undefined;
   const summed = benchHours.in(tokens, part.start, part.end)?.kept['n']?.number?.amount;
   const totals = firstIn(totalHours, tokens, part.start, part.end);
   const total = hoursOf(totals?.kept['d']) ?? (summed === undefined ? undefined : Number(summed));
