@@ -3,12 +3,13 @@
 import type { PieceKind } from '../../handbook/pieces.ts';
 import { pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
-import { isCount, isNumber, type Token } from '../text/token.ts';
-import { sundryHeads } from '../words/piece-words.ts';
+import type { Token } from '../text/token.ts';
+import { forOne, oneInList } from './lone-pieces.ts';
 import type { Mention } from './mention.ts';
 import { countLeft, countRight } from './mention-count.ts';
 import { goesOn, moreOfTheKind, otherMaterial } from './more-of-the-kind.ts';
 import { nameFirstPairs } from './name-first.ts';
+import { isPiece, ofBatch } from './named-pieces.ts';
 import { ownPiece } from './own-piece.ts';
 import { sharesByMaterial } from './shares-by-material.ts';
 
@@ -19,55 +20,7 @@ const forSome = pattern('for <n:count> ((,|-|:) (<money>|<plain> <each>|@|at)|(@
 const forPeople = pattern(
   'for (the|our|all|all the)? <n:count> (<material>)? (<role>|<bench>|blokes|fellas|fellows|chaps|gents|men|kids|children|couples|family|mates|aunties|uncles|gals|dudes|heads|males|females)',
 );
-// "off to the dentist, getting a crown"
-const atDentist = (reader: Reader): boolean =>
-  reader.tokens.some((each) => /^(dentist|dentist's|dental|tooth|teeth|molar|filling)$/.test(each.text));
-// "6 bouts at 12 and crown at 60": one, named alone and priced in a list of counted kinds.
-const priceBehind = pattern('(for (the|our)? <role>)? ((at|@|:|-)? <money>|(at|@) <plain>|<plain> (<each>|,))');
-const oneInList = (reader: Reader, before: Mention | undefined, index: number, last: number): boolean => {
-  const { tokens } = reader;
-  const name = tokens[last]?.text ?? 's';
-  if (before?.countIndex === undefined || /s$/.test(name) || !/^(,|and|&|\+|n|plus|w|with)$/.test(tokens[index - 1]?.text ?? ''))
-    return false;
-  const price = priceBehind.at(tokens, last + 1, tokens.length);
-  return price !== undefined && goesOn(reader, before, index);
-};
-const isPiece = (reader: Reader, index: number): boolean => {
-  const token = reader.tokens[index];
-  if (token?.means['piece'] === undefined || !reader.free(index)) return false;
-  const next = reader.tokens[index + 1];
-  if (next !== undefined && next.kind === 'word' && sundryHeads.has(next.text)) return false;
-  if (token.text === 'bouts' && next?.text === 'of') return false; // of sneezing
-  if (/^crowns?$/.test(token.text) && atDentist(reader)) return false;
-  if (token.text === 'hair' && !isCount(reader.tokens[index - 1])) return false; // "hair appointment"
-  if (token.means['piece'] === 'unspecified') {
-    if (next?.text === 'of') return false;
-    const before = reader.tokens[index - 1];
-    if (before?.means['piece'] !== undefined && reader.free(index - 1)) return false;
-    if (/^(unit|units|item|items|wearables?)$/.test(token.text) && !isNumber(before, 'plain')) return false;
-  }
-  // "per buttonhole" and "a head" price a piece; they do not order one.
-  const before = reader.tokens[index - 1];
-  return !(
-    before?.text === 'per' ||
-    (before?.text === '/' && (before.glued || !/s$/.test(token.text))) ||
-    (before?.means['each'] !== undefined && !/^(\/ ?)?(each|ea|apiece)$|^a pop$/.test(before.text))
-  );
-};
-
 const ofEach = pattern('<n:count> of (each|both|them each)');
-
-// "flower crown for the bride 85": one, when one person wears it.
-const one =
-  /^(groom|bride|mum|mom|mam|dad|father|mother|best man|bestman|granny|gran|nan|grandad|grandpa|grandma|officiant|celebrant|priest|maid of honour|maid of honor|moh|mob|mog|fob|fog|mother of the bride|mother of the groom|father of the bride|father of the groom|birthday girl|ring bearer|flower girl|pageboy|page boy|usher|bridesmaid|groomsman)$/;
-const forOne = (reader: Reader, index: number, end: number): boolean => {
-  const close = reader.tokens[end - 1]?.text === ')' ? 2 : 1;
-  return (
-    !/s$/.test(reader.tokens[index]?.text ?? 's') &&
-    one.test(reader.tokens[end - close]?.text ?? '') &&
-    reader.tokens[index - 1]?.text !== 'per'
-  );
-};
 
 // "corsages x4 at 35 bouts x12 at 18": the number before these is the price of those before.
 const belongsBefore = (reader: Reader, before: Mention | undefined, number: number, last: number): boolean => {
@@ -135,6 +88,7 @@ export const findMentions = (reader: Reader): Mention[] => {
     const after = reader.tokens[index + 1];
     const last = after?.means['piece'] === 'unspecified' && reader.free(index + 1) && after.number === undefined ? index + 1 : index;
     const left = pairs.has(index) ? { start: index } : countLeft(reader, index);
+    if (left.countIndex !== undefined && ofBatch(reader, left.countIndex)) continue;
     const leftUsed = left.countIndex !== undefined && (left.countIndex < usedTo || belongsBefore(reader, before, left.countIndex, last));
     const right = left.countIndex === undefined || leftUsed ? countRight(reader, last + 1) : undefined;
     const base = leftUsed ? { start: index } : left;

@@ -1,0 +1,43 @@
+// Which piece words name pieces of this order: not a dentist's crown, a price's "per buttonhole", or what a batch of goods makes.
+
+import type { Reader } from '../phrase.ts';
+import { isCount, isNumber } from '../text/token.ts';
+import { sundryHeads } from '../words/piece-words.ts';
+
+// "off to the dentist, getting a crown"
+const atDentist = (reader: Reader): boolean =>
+  reader.tokens.some((each) => /^(dentist|dentist's|dental|tooth|teeth|molar|filling)$/.test(each.text));
+// "10 stems of statice per 5 lapels", "5 stems does 2 corsages": what goods make orders none.
+export const ofBatch = ({ tokens }: Reader, number: number): boolean => {
+  const verb = tokens[number - 1]?.text ?? '';
+  if (/^(per|every)$/.test(verb)) return true;
+  return (
+    /^(make|makes|does|gives|yields|covers)$/.test(verb) &&
+    tokens
+      .slice(Math.max(0, number - 7), number)
+      .some((token) => token.means['ingredient'] !== undefined || token.means['pack'] !== undefined)
+  );
+};
+/** Whether the token names a piece of the order. */
+export const isPiece = (reader: Reader, index: number): boolean => {
+  const token = reader.tokens[index];
+  if (token?.means['piece'] === undefined || !reader.free(index)) return false;
+  const next = reader.tokens[index + 1];
+  if (next !== undefined && next.kind === 'word' && sundryHeads.has(next.text)) return false;
+  if (token.text === 'bouts' && next?.text === 'of') return false; // of sneezing
+  if (/^crowns?$/.test(token.text) && atDentist(reader)) return false;
+  if (token.text === 'hair' && !isCount(reader.tokens[index - 1])) return false; // "hair appointment"
+  if (token.means['piece'] === 'unspecified') {
+    if (next?.text === 'of') return false;
+    const before = reader.tokens[index - 1];
+    if (before?.means['piece'] !== undefined && reader.free(index - 1)) return false;
+    if (/^(unit|units|item|items|wearables?)$/.test(token.text) && !isNumber(before, 'plain')) return false;
+  }
+  // "per buttonhole" and "a head" price a piece; they do not order one.
+  const before = reader.tokens[index - 1];
+  return !(
+    before?.text === 'per' ||
+    (before?.text === '/' && (before.glued || !/s$/.test(token.text))) ||
+    (before?.means['each'] !== undefined && !/^(\/ ?)?(each|ea|apiece)$|^a pop$/.test(before.text))
+  );
+};
