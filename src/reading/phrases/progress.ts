@@ -17,6 +17,7 @@ import {
   pieceIn,
   thatIsAll,
 } from '../progress/finished-forms.ts';
+import { inOrder } from '../progress/in-order.ts';
 import { listAfter, listBeforeDone } from '../progress/lists.ts';
 import { goneForm, leftForms, lossForms, madeGood, mishap, saysLeft, spareForm, stageForms, stageIn } from '../progress/losses.ts';
 import { nearly, partial, withoutRest } from '../progress/part-done.ts';
@@ -66,6 +67,9 @@ const acceptsAfter = (reader: Reader, match: Match): boolean => {
   return followers.has(next.text) || isA(next, 'material') || isA(next, 'weekday');
 };
 
+// "made 12-13": how many is not said.
+const spread = (match: Match): boolean => (match.kept['n'] ?? match.kept['m'])?.number?.max !== undefined;
+
 const future = (reader: Reader, part: Part, before: number): boolean =>
   reader.tokens.slice(Math.max(part.start, before - 5), before).some((token) => intent.has(token.text));
 
@@ -85,7 +89,7 @@ const findPart = (reader: Reader, part: Part): Finding[] => {
     if (!form.might(tokens)) return;
     for (let index = part.start; index < part.end; index++) {
       const match = form.at(tokens, index, part.end);
-      if (match === undefined || !acceptsAfter(reader, match) || (guarded && future(reader, part, match.start))) continue;
+      if (match === undefined || spread(match) || !acceptsAfter(reader, match) || (guarded && future(reader, part, match.start))) continue;
       let free = true;
       for (let at = match.start; at < match.end; at++) free &&= open(at);
       const fact = free ? build(match) : undefined;
@@ -190,15 +194,8 @@ const makeGood = (
     ]);
 };
 
-// "bouts not started, 5 corsages ready": what is made comes first.
-const isNone = (finding: Finding): boolean => finding.facts?.some((fact) => fact.fact === 'made' && fact.count === 0) === true;
-const isMade = (finding: Finding): boolean =>
-  finding.facts?.some((fact) => fact.fact === 'made' && fact.count !== 0 && fact.stage === undefined) === true;
-const noneLast = (findings: Finding[]): Finding[] =>
-  findings.some(isMade) ? [...findings.filter((finding) => !isNone(finding)), ...findings.filter(isNone)] : findings;
-
 const find = (reader: Reader): Finding[] =>
-  noneLast([
+  inOrder([
     ...bareShare(reader),
     ...sharesByKind(reader),
     ...halfAlone(reader),

@@ -90,6 +90,12 @@ const forms: readonly (readonly [string, Build])[] = [
     '(remade|redid|rebuilt|replaced|rewired|redone) (the|that) (one|broken one|snapped one|<p:piece>) (that|with|which) (the|a|was|had|got|is)?',
     (match) => ({ fact: 'made', count: 1, remade: true, ...pieceIn(match) }),
   ],
+  [
+    '(made|did|done) <n:count> (more|new|others|extra)? (<p:piece>|ones|replacements)? (to replace|in place of|instead of) (the|it|them|those)? (broken|snapped)? (<p:piece>|ones)?',
+    again,
+  ],
+  ['(made|did|done) <n:count> (<p:piece>)? (replacements|replacement)', again],
+  ['<n:count> (replacements|replacement) (<p:piece>)? (are|is|all|now)? (made|done|finished|ready)', again],
   ['(re|re-) - (did|made) (the)? <n:count> (<p:piece>)?', again],
   [
     `<n:count> (x|nos|pcs|more|of the)? (<p:piece>)? (<piece>)? ${be}{0,2} ${done} (out of|of|from|outta) (the|our|all|a total of)? <m:count>`,
@@ -149,7 +155,11 @@ const forms: readonly (readonly [string, Build])[] = [
   ],
   ['(so|leaves|leaving|that leaves|which leaves|still|now) (us|me)? (with)? <n:count> (good|usable|sound|perfect) (ones|<p:piece>)', sofar],
   [
-    '<n:count> more (<p:piece>)? (made|done)? (since|after) (lunch|breakfast|tea|then|yesterday|this morning|noon|midday|smoko|last time|last count|<time>)',
+    '<n:count> (<p:piece>)? ((still)? (good|usable|intact|sound) (left|ones left|remaining)|left (that are|still)? (good|usable|intact|sound))',
+    sofar,
+  ],
+  [
+    '(<n:count> (more|extra|further) (<p:piece>)? (made|done)? (since|after)|(another|a further|further) <n:count> (<p:piece>)? (made|done)? since) (lunch|breakfast|tea|then|yesterday|this morning|noon|midday|smoko|last time|last count|<time>)',
     counts,
   ],
   [
