@@ -115,12 +115,13 @@ export const looksAsked = (reader: Reader, part: Part): boolean => {
   // "recipe" or "wearers" above a list heads it.
   if (part.end === part.start + 1 && reader.tokens[part.end]?.kind === 'line' && part.end + 1 < reader.tokens.length) return false;
   const start = openAt(reader, part);
-  if (isOpener(reader, start, part))
-    return (
-      !/^(any|anything|may)$/.test(reader.tokens[start]?.text ?? '') ||
+  if (
+    isOpener(reader, start, part) &&
+    (!/^(any|anything|may)$/.test(reader.tokens[start]?.text ?? '') ||
       part.asked ||
-      anyDue.at(reader.tokens, start, part.end) !== undefined
-    );
+      anyDue.at(reader.tokens, start, part.end) !== undefined)
+  )
+    return true;
   if (ifAt(reader, part, start)) return true;
   if (inside.some((form) => form.in(reader.tokens, part.start, part.end) !== undefined)) return true;
   if (part.asked && !orders.test(reader.tokens[part.start]?.text ?? '')) return true;

@@ -71,6 +71,13 @@ const withoutListMarks = (tokens: readonly Token[]): Token[] => {
   });
 };
 
+// "how many nos. balance": the point belongs to the short form.
+const withoutShortPoints = (tokens: readonly Token[]): readonly Token[] =>
+  tokens.filter(
+    (token, index) =>
+      token.text !== '.' || !token.glued || !/^(nos|approx)$/.test(tokens[index - 1]?.text ?? '') || tokens[index + 1]?.kind !== 'word',
+  );
+
 const isEnd = (tokens: readonly Token[], index: number): boolean => {
   const token = tokens[index] as Token;
   if (token.kind === 'line' || token.text === ';' || token.text === '?' || token.text === '!') return true;
@@ -110,7 +117,9 @@ export const readTokens = (clean: CleanText): Token[] =>
     nameWords(
       joinRanges(
         joinUnits(
-          joinHourWords(joinNumberWords(writtenOut(withTurns(withoutCourtesy(withoutListMarks(withoutEmphasis(lex(clean.text)))))))),
+          joinHourWords(
+            joinNumberWords(writtenOut(withTurns(withoutCourtesy(withoutShortPoints(withoutListMarks(withoutEmphasis(lex(clean.text)))))))),
+          ),
         ),
       ),
     ),
