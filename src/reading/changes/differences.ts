@@ -98,6 +98,12 @@ export const countDifference = (tokens: readonly Token[], index: number, end: nu
     if (match.kept['p'] === undefined && ['role', 'bench', 'ingredient', 'other', 'pack'].some((tag) => next?.means[tag] !== undefined))
       continue;
     if (next?.means['each'] !== undefined || /^(@|left|at|remaining|go|since)$/.test(next?.text ?? '')) return undefined;
+    // "6 more and we're there" is what is left.
+    if (
+      /^(and|then|till|til|until)$/.test(next?.text ?? '') &&
+      /^(we're|were|we|i'm|im|i|that's|thats|it's|its|done|finished)$/.test(tokens[match.end + 1]?.text ?? '')
+    )
+      return undefined;
     // "add 3 to that one" adds to the order; "3 more to make" does not.
     if (next?.text === 'to' && !/^(that|the|it|this|my|our|her|his|order|them)$/.test(tokens[match.end + 1]?.text ?? '')) return undefined;
     const piece = kindOf(match.kept['p']);
