@@ -55,7 +55,7 @@ export const findPack = (tokens: readonly Token[], start: number, end: number): 
   for (const [form, isQuantity] of forms) {
     // "10 m spool 18": the length is the size, so a bare number behind is the price.
     const match = measuredBeside(form, tokens, start, end) ? undefined : lastWeight(form, tokens, start, end);
-    if (match === undefined || overlaps(match, used)) continue;
+    if (match === undefined || overlaps(match, used) || someOfThem(tokens, match)) continue;
     const { k, n, m, q } = match.kept;
     if (alone && (n !== undefined || q !== undefined)) continue;
     if (isQuantity) {
@@ -104,6 +104,14 @@ export const findPack = (tokens: readonly Token[], start: number, end: number): 
   const { unit, ...rest } = found;
   return { ...rest, ...(unit === undefined || (unit === 'stem' && found.per !== undefined) ? {} : { unit }), used: [...used] };
 };
+
+// "eucalyptus 2 bunches 11": two bunches, not bunches of eleven.
+const someOfThem = (tokens: readonly Token[], { start, end }: Match): boolean =>
+  end - start === 2 &&
+  /s$/.test(tokens[start]?.text ?? '') &&
+  tokens[start]?.means['pack'] !== undefined &&
+  tokens[start + 1]?.number !== undefined &&
+  tokens[start - 1]?.number?.form === 'plain';
 
 // "wheat 11 bunch", "ribbon 12/roll": the only number of goods that are not free is their price, not their size.
 const onlyNumber = (tokens: readonly Token[], start: number, end: number): boolean => {

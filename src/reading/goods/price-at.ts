@@ -1,5 +1,6 @@
 // Whether a number is what goods cost. Without a currency or pence only "12 a bunch", "now 12" and "12 each" are prices.
 
+import { pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import type { Token } from '../text/token.ts';
 
@@ -56,4 +57,19 @@ const sure = (reader: Reader, index: number): boolean => {
   return reader.tokens
     .slice(part?.start ?? index, part?.end ?? index)
     .some((token) => token.number?.form === 'money' || /^\d+[.,]\d{2}$/.test(token.text));
+};
+
+// "statice 4 for 20": four for twenty, or twenty for four; without a currency, pence or a unit nothing says which.
+const eitherWay = pattern('<a:plain> for <b:plain>');
+const sized = /^(stem|stems|pc|pcs|piece|pieces|pins|heads|sheets|rolls|sticks|blooms|nos|ct|quid|euro|euros|rand)$/;
+export const pricedEitherWay = (tokens: readonly Token[], start: number, end: number): boolean => {
+  const match = eitherWay.in(tokens, start, end);
+  const whole = (token: Token | undefined): boolean => /^\d+$/.test(token?.text ?? '');
+  const next = tokens[match?.end ?? end];
+  return (
+    match !== undefined &&
+    whole(match.kept['a']) &&
+    whole(match.kept['b']) &&
+    (match.end >= end || (!sized.test(next?.text ?? '') && next?.means['pack'] === undefined))
+  );
 };

@@ -4,8 +4,9 @@ import type { FactOf } from '../fact.ts';
 import { itemExtras } from '../goods/item-extras.ts';
 import { itemName, knowsItem, namedRun } from '../goods/item-name.ts';
 import { findPack, type PackSize } from '../goods/pack-size.ts';
-import { isPrice } from '../goods/price-at.ts';
+import { isPrice, pricedEitherWay } from '../goods/price-at.ts';
 import { type Stretch, stretches } from '../goods/price-stretches.ts';
+import { apart, shareTax } from '../goods/several-goods.ts';
 import { firstIn, type Match, pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader } from '../phrase.ts';
 import { isNumber, type Token } from '../text/token.ts';
@@ -21,7 +22,7 @@ const changeForms = [
   pattern("was <f:amount> (,|-|but)? (is|it's|its)? now <t:amount>"),
   pattern('now <t:amount> (,|-|\\()? (was|used to be|up from|down from|from|not|instead of|were) <f:amount>'),
   pattern('<t:amount> (,|-|\\()? (was|used to be|up from|down from|not|instead of|were) <f:amount>'),
-  pattern('<r:amount> (up|down|gone up|now) to <t:amount>'),
+  pattern('<r:amount> ((up|down|gone up|now) to|now) <t:amount>'),
 ];
 const changeWord = /^(gone|went|going|up|down|from|jumped|dropped|rise|rises|risen|increased|was|moved|crept|come|upto|up ?to)$/;
 const seller = /^(wholesale|wholesaler|wholesalers|supplier|market|auction|they|has|have|got|doing|sells|selling|selling at|charging)$/;
@@ -117,6 +118,7 @@ const readItem = (reader: Reader, { start, end }: Stretch, common: PackSize, upT
   mark(stemPrice);
   const name = itemName(namedRun(nameTokens, context.items), true);
   const noGoods = (token: Token): boolean => token.means['each'] !== undefined || token.means['all'] !== undefined;
+  if (pricedEitherWay(tokens, start, end)) return undefined;
   if (!known && forPeople.in(tokens, start, end) !== undefined) return undefined;
   if (name === undefined || !(known || packed) || nameTokens.every(noGoods)) return undefined;
   const number = price?.number;
@@ -194,25 +196,6 @@ const commonPack = (reader: Reader, cuts: readonly Stretch[]): PackSize => {
   return withPack.length === 1 && only === packs.at(-1) && only !== undefined
     ? { ...(only.per === undefined ? {} : { per: only.per }), ...(only.size === undefined ? {} : { size: only.size }) }
     : {};
-};
-
-// "limonium and statice both 5 a bunch": one price for two.
-const apart = (fact: FactOf<'pack'>): FactOf<'pack'>[] => {
-  const names = fact.item.replace(/ (both|all)$/, '').split(' and ');
-  return names.length > 1 ? names.map((item) => ({ ...fact, item })) : [fact];
-};
-
-const shareTax = (given: readonly FactOf<'pack'>[]): FactOf<'pack'>[] => {
-  const last = given.at(-1);
-  const currency = given.find((fact) => fact.currency !== undefined)?.currency;
-  const facts = given.map((fact) =>
-    fact.currency === undefined && fact.symbol === undefined && currency !== undefined ? { ...fact, currency } : fact,
-  );
-  return facts.map((fact) =>
-    fact.basis === undefined && last?.basis !== undefined
-      ? { ...fact, basis: last.basis, ...(last.taxName === undefined ? {} : { taxName: last.taxName }) }
-      : fact,
-  );
 };
 
 export const priceList: Phrase = {
