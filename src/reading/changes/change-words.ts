@@ -15,6 +15,7 @@ export const markers = [
   'meant (to)? (be|say|type|put)?',
   '(wrong|bad) (entry|number|count|figure|amount)',
   '(counted|typed|entered|added|wrote) (it|that|them)? (up|in)? wrong',
+  '(counted|entered|typed) (one|some|it|them|a few|two) twice',
   "(no|nope|nah) (its|it's|that's|thats|is|we)",
   "(is|are|'s|it's|its|that's|at|only|needs|wants|want) now",
   "(wedding's|event's|date's|party's|do's|ceremony's|handover's|price's|count's|total's|order's) (now|actually|moved|changed)",
@@ -37,7 +38,9 @@ export const strongMarkers = [
   pattern('(correction|typo|meant|supposed|instead|mistyped|miscounted|should be|shld be)'),
   pattern("(should|shld|shoulda|should've|shouldve) (be|have been|of been|of be|read|say|been)"),
   pattern('(was|were|is) (supposed|meant) to (be|say|read)'),
-  pattern('(wrong (entry|number|count|figure)|(counted|typed|entered) (it|that|them)? wrong)'),
+  pattern(
+    '(wrong (entry|number|count|figure)|(counted|typed|entered) (it|that|them)? wrong|(counted|entered|typed) (one|some|it|them|a few|two) twice)',
+  ),
   pattern('i (meant|said|put|typed|wrote)'),
 ];
 
@@ -48,7 +51,7 @@ export const bareWords = new Set(
   supposed, to, was, were, is, are, its, it's, thats, that's, the, not, count, number, order, change, changed, instead, of, rather,
   than, now, ok, okay, please, pls, plz, typo, update, up, down, bump, wait, hang, on, ah, my, bad, mistake, just, only, they, want,
   we, need, them, call, put, set, from, go, we're, at, er, um, soz, all, after, then, but, and, lets, let's, so, nah, thanks, ta,
-  cheers, bring, drop, cut, reduce, increase, raise, apologies, mistyped, miscounted, shoulda, shld, numbers, qty, quantity, piece, pc, headcount, kindly, they've, we've, i've, she's, he's, dropped, bumped, final,
+  cheers, bring, drop, cut, reduce, increase, raise, apologies, mistyped, miscounted, place, shoulda, shld, numbers, qty, quantity, piece, pc, headcount, kindly, they've, we've, i've, she's, he's, dropped, bumped, final,
   edit, amend, you, can, x, bride, client, wants, says, she, he, has, in, end, pieces, me, pcs, nos, argh, ugh, oh, hold, for, one,
   again, last, message, reckons, typed, figure, went, gone, goes, wrong, meaning, as
 `),

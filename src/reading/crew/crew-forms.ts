@@ -25,7 +25,7 @@ export const pairForms: readonly (readonly [ReturnType<typeof pattern>, number])
   [pattern('(a|one|an|another|extra) (extra)? <bench>'), 1],
 ];
 export const meAnd = pattern(
-  '(me|myself|i) (and|&|plus|\\+) <n:count> (others|more|helpers|of the girls|of the team|friends|girls|lads|casuals|freelancers)',
+  '(me|myself|i) (and|&|plus|\\+|n) <n:count> (<bench>|others|more|helpers|of the girls|of the team|friends|girls|lads|casuals|freelancers)',
 );
 /** "we have 15 hours in total for it": the bench's own. */
 export const weHave = pattern("(we|we've|weve|i|i've|ive) (have|got|have got)? (about|around|only)? <duration>");

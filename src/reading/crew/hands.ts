@@ -23,14 +23,14 @@ const summedHands = (reader: Reader, part: Part): number | undefined => {
 };
 
 export const peopleIn = (reader: Reader, part: Part): number | undefined => {
+  const others = meAnd.in(reader.tokens, part.start, part.end);
+  if (others !== undefined) return 1 + Number(others.kept['n']?.number?.amount);
   const hands = summedHands(reader, part);
   if (hands !== undefined) return hands;
   for (const form of peopleForms) {
     const match = form.in(reader.tokens, part.start, part.end);
     if (match !== undefined && match.kept['n']?.number?.max === undefined) return Number(match.kept['n']?.number?.amount);
   }
-  const others = meAnd.in(reader.tokens, part.start, part.end);
-  if (others !== undefined) return 1 + Number(others.kept['n']?.number?.amount);
   if (nobody.at(reader.tokens, part.start, part.end) !== undefined) return 0;
   for (const [form, people] of pairForms) {
     const match = form.in(reader.tokens, part.start, part.end);

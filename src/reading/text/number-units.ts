@@ -52,7 +52,9 @@ const unitAfter = (tokens: readonly Token[], index: number): Unit | undefined =>
   if (unit.kind !== 'word' && text !== '"') return undefined;
   if (onlyGlued.has(text) && !unit.glued) return undefined;
   if (dollarWords.has(text)) return { number: money(number, undefined, text.startsWith('dollar') ? '$' : undefined), next };
-  if (look(codesAfter, text) !== undefined) return { number: money(number, codesAfter[text]), next };
+  // "bunch of 20 Rs 180": the code belongs to the number behind it.
+  const packed = !own && /^(of|x)$/.test(tokens[index - 1]?.text ?? '') && look(codesBefore, text) !== undefined;
+  if (look(codesAfter, text) !== undefined && !packed) return { number: money(number, codesAfter[text]), next };
   if (text === 'p' || text === 'pence' || text === 'pee') return { number: money(hundredth(number), 'GBP'), next };
   if (text === 'cents' || text === 'cent' || (text === 'c' && unit.glued)) return { number: money(hundredth(number), undefined), next };
   const duration = look(durations, text);

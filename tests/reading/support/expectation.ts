@@ -198,7 +198,7 @@ const fields = (facts: readonly Fact[]): Record<string, unknown> => {
     date: date?.date ?? (change('date')?.to as string | undefined) ?? crew?.date ?? question?.date,
     time: date?.time ?? change('time')?.to,
     made: number(counted[0]?.count ?? change('made')?.to),
-    madeType: counted[0]?.piece ?? change('made')?.piece,
+    madeType: (counted[0] ?? made[0])?.piece ?? change('made')?.piece,
     madePieces: counted.map((fact) => ({ type: fact.piece ?? 'unspecified', count: fact.count })),
     broken: of(facts, 'broke')[0]?.count ?? number(change('broke')?.to),
     target: made.find((fact) => fact.of !== undefined)?.of,
