@@ -9,6 +9,7 @@ import { stepDone } from '../progress/losses.ts';
 import { joinedLines } from '../recipes/joined-lines.ts';
 import { namedBefore, roleHeading, who } from '../recipes/recipe-headings.ts';
 import { readStretch, type Stretch } from '../recipes/recipe-stretch.ts';
+import { stemsByPiece } from '../recipes/stems-by-piece.ts';
 import { stemsByWearer } from '../recipes/stems-by-wearer.ts';
 import { priced, yields } from '../recipes/yields.ts';
 
@@ -57,7 +58,7 @@ const find = (reader: Reader): Finding[] => {
     }
     const yielded = priced(reader, part.start, part.end)
       ? undefined
-      : (stemsByWearer(reader, part) ?? yields(reader, part.start, part.end));
+      : (stemsByWearer(reader, part) ?? stemsByPiece(reader, part) ?? yields(reader, part.start, part.end));
     if (yielded !== undefined) {
       findings.push(yielded);
       continue;

@@ -87,7 +87,8 @@ export const yields = (reader: Reader, start: number, end: number): Finding | un
   }
   const each = stemsIn.in(reader.tokens, start, end) ?? stemCount.in(reader.tokens, start, end);
   const beside = (from: number, to: number): boolean => linesIn(reader, from, to)?.some((line) => line.known) === true;
-  if (each === undefined || beside(start, each.start) || beside(each.end, end)) return undefined;
+  if (each === undefined || each.kept['n']?.number?.max !== undefined || beside(start, each.start) || beside(each.end, end))
+    return undefined;
   const counted = reader.tokens.slice(start, end).filter((token) => isCount(token)).length;
   if (counted > 1) return undefined;
   return found(reader, each.start, each.end, [
