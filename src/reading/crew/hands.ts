@@ -10,6 +10,8 @@ import { awayWord, meAnd, nobody, pairForms, peopleForms } from './crew-forms.ts
 
 // "2 seniors 1 junior": all the hands that are named.
 const named = pattern('<n:count> (extra|more|other|good|new)? <bench>');
+// "2 of us or 3 of us", "not 3 of us, 2 of us": only one of the numbers is meant.
+const either = pattern('(or|not|no|instead|rather|maybe|actually)');
 const summedHands = (reader: Reader, part: Part): number | undefined => {
   let [sum, times] = [0, 0];
   for (let index = part.start; index < part.end; index++) {
@@ -19,6 +21,7 @@ const summedHands = (reader: Reader, part: Part): number | undefined => {
     times += 1;
     index = match.end - 1;
   }
+  if (times > 1 && either.in(reader.tokens, part.start, part.end) !== undefined) return Number.NaN;
   return times > 1 ? sum : undefined;
 };
 
@@ -26,7 +29,7 @@ export const peopleIn = (reader: Reader, part: Part): number | undefined => {
   const others = meAnd.in(reader.tokens, part.start, part.end);
   if (others !== undefined) return 1 + Number(others.kept['n']?.number?.amount);
   const hands = summedHands(reader, part);
-  if (hands !== undefined) return hands;
+  if (hands !== undefined) return Number.isNaN(hands) ? undefined : hands;
   for (const form of peopleForms) {
     const match = form.in(reader.tokens, part.start, part.end);
     if (match !== undefined && match.kept['n']?.number?.max === undefined) return Number(match.kept['n']?.number?.amount);
