@@ -5,7 +5,7 @@ import { wordList } from '../words/word-list.ts';
 
 /** A word that marks a correction by itself. */
 export const markers = [
-  '(actually|correction|oops|whoops|typo|instead|amend|edit|scratch that|strike that|my bad|my mistake|ooops|woops|mistyped|misread|miscounted|rather|soz|apologies)',
+  '(actually|correction|oops|whoops|typo|instead|amend|edit|scratch that|scrap that|scrub that|forget that|strike that|my bad|my mistake|ooops|woops|mistyped|misread|miscounted|rather|soz|apologies)',
   '(sorry|no|nope|wait|hang on|hold on|ah|argh|ugh|er|um|nah|ok|update|change|changed|oh) (,|-|:|no|wait|i|\\.)',
   '(sorry|correction|update|amendment)',
   '(make|made|put|call|mark|set|change|bump|update|switch|turn|get|log|keep|up|drop|cut|reduce|increase|raise|lower|take|bring|lift|revise|push|knock|alter|correct|move|go) (that|it|this|them|those|these|order|count|price|the|to|up|down|my|her|his|date|number|total|material|basis|everything|the lot|all|our|back|with)',
@@ -26,6 +26,7 @@ export const markers = [
   "now (is|are|at|it's|its|only|just|wants|want|need|want|going|be|down to|up to|to be|<count>|<money>|<material>)",
   '(down|up|back|changed|dropped|gone|went|cut|bumped|moved|reduced|increased|revised|pushed|switched|shifted|shifting|moving|brought|raised|lowered|amended|trimmed|rescheduled|postponed|delayed|swapped|changing|switching|updated|goes|going|corrected) (up|down|out|back|forward|on|over|from|it|date|them)? (to|from|for)',
   '(same|as before|same again|same order|same as before|as above) (but|except|only|just|,|again|as)',
+  '(new|revised|updated|corrected) (date|day|time|price|count|total|number|headcount|qty) (is|:|=|now)?',
   '(same price|same prices) (but|except|only)',
   '(change|swap|switch|amend|alter|update) ',
   '(has|have|had|got|been|date|event|wedding) (changed|moved|shifted|been moved|been changed|pushed|been pushed|rescheduled)',
@@ -51,7 +52,7 @@ export const bareWords = new Set(
   supposed, to, was, were, is, are, its, it's, thats, that's, the, not, count, number, order, change, changed, instead, of, rather,
   than, now, ok, okay, please, pls, plz, typo, update, up, down, bump, wait, hang, on, ah, my, bad, mistake, just, only, they, want,
   we, need, them, call, put, set, from, go, we're, at, er, um, soz, all, after, then, but, and, lets, let's, so, nah, thanks, ta,
-  cheers, bring, drop, cut, reduce, increase, raise, apologies, mistyped, miscounted, place, shoulda, shld, numbers, qty, quantity, piece, pc, headcount, kindly, they've, we've, i've, she's, he's, dropped, bumped, final,
+  cheers, bring, drop, cut, reduce, increase, raise, apologies, mistyped, miscounted, place, scrap, scrub, forget, ignore, scratch, shoulda, shld, numbers, qty, quantity, piece, pc, headcount, kindly, they've, we've, i've, she's, he's, dropped, bumped, final,
   edit, amend, you, can, x, bride, client, wants, says, she, he, has, in, end, pieces, me, pcs, nos, argh, ugh, oh, hold, for, one,
   again, last, message, reckons, typed, figure, went, gone, goes, wrong, meaning, as
 `),

@@ -13,7 +13,7 @@ import type { Ask } from '../reading.ts';
 import type { Part } from '../text/message.ts';
 import { isCount, isNumber, type Token } from '../text/token.ts';
 import { bareWords, markers } from './change-words.ts';
-import { dateShift } from './differences.ts';
+import { dateShift } from './date-shift.ts';
 import { inZones, zonesOf } from './zones.ts';
 
 // "wed 10 mar, sorry thurs 11": a weekday with its number, in the month said before.

@@ -1,4 +1,4 @@
-// Corrections by a difference: "add 5 more bouts", "minus one bout", "2 fewer", "knock 2 quid off each", "pushed back a week".
+// Corrections by a difference: "add 5 more bouts", "minus one bout", "2 fewer", "knock 2 quid off each".
 
 import type { PieceKind } from '../../handbook/pieces.ts';
 import type { FactOf } from '../fact.ts';
@@ -124,6 +124,13 @@ const moreEach = pattern(
 );
 const priceSign = /^(less|off|cheaper|down)$/;
 
+// "knock a euro off" names its currency too.
+const oneOf: Readonly<Record<string, string>> = { euro: 'EUR', quid: 'GBP', pound: 'GBP', rand: 'ZAR' };
+const currencyOf = (said: string | undefined, words: readonly string[]): { currency?: string } => {
+  const currency = said ?? words.map((word) => oneOf[word.replace(/^a /, '')]).find((each) => each !== undefined);
+  return currency === undefined ? {} : { currency };
+};
+
 /** A difference in the price, if this place says one. Only with a currency, "each" or "price" beside it. */
 export const priceDifference = (tokens: readonly Token[], index: number, end: number): { match: Match; fact: Unworded } | undefined => {
   for (const [form, sign] of [
@@ -158,65 +165,11 @@ export const priceDifference = (tokens: readonly Token[], index: number, end: nu
         what: 'price',
         by: direction < 0 ? `-${amount}` : amount,
         ...(all ? { per: 'all' as const } : named ? { per: 'each' as const } : {}),
-        ...(number?.currency === undefined ? {} : { currency: number.currency }),
+        ...currencyOf(number?.currency, words),
         ...(number?.symbol === undefined ? {} : { symbol: number.symbol }),
         ...kindOf(match.kept['p'] ?? aimed),
       },
     };
   }
   return undefined;
-};
-
-const shiftForm = pattern(
-  "(wedding's|event's|party's|do's|everything's|ceremony's|preponed|advanced|moved|move|pushed|push|postponed|postpone|delayed|brought|bring|shifted|shift|rescheduled|slid|slipped|bumped|bump|nudged|knocked|put|back|forward|forwards|moving|changed|is|it's|its|now|event|date|wedding|been) (it|the|date|event|wedding|their|that|date's|is|been|has|everything)? (date|event|wedding|one|back|forward|forwards|out|on|up|preponed|postponed|moved|pushed)? (back|forward|forwards|out|on|up|by|now)? (by|a further|another|about)? (<d:duration>|a week|a day|a fortnight|a month|one week|one day|week|fortnight|day) (later|earlier|forward|forwards|back|sooner|on|out|early|late)?",
-);
-
-// "a week later", and nothing else
-const shiftAlone = pattern(
-  "(they've|they have|it's|its|she's|he's|client has|we've)? (gone|moved|going|now)? (<d:duration>|a week|a day|a fortnight|one week|one day) (later|earlier|sooner|forward|back) (now|please|pls|than planned|sorry|then)?",
-);
-const bareShift = (tokens: readonly Token[], index: number, end: number): Match | undefined => {
-  const match = shiftAlone.at(tokens, index, end);
-  const before = tokens[index - 1];
-  return match?.end === end &&
-    (before === undefined || before.kind === 'line' || /^(,|now|its|it's|is|be|event|wedding|actually|sorry)$/.test(before.text))
-    ? match
-    : undefined;
-};
-
-const days = (match: Match, tokens: readonly Token[]): number | undefined => {
-  const number = match.kept['d']?.number;
-  const words = tokens.slice(match.start, match.end).map((token) => token.text);
-  if (number !== undefined) {
-    const unit = number.unit === 'week' ? 7 : number.unit === 'day' ? 1 : 0;
-    return unit === 0 || number.max !== undefined ? undefined : Number(number.amount) * unit;
-  }
-  if (words.includes('month')) return undefined;
-  return words.includes('fortnight') ? 14 : words.includes('week') ? 7 : 1;
-};
-
-/** The event moved by some days. `direction` is 0 where the words do not say which way. */
-export const dateShift = (
-  tokens: readonly Token[],
-  index: number,
-  end: number,
-): { match: Match; days: number; direction: -1 | 0 | 1 } | undefined => {
-  const match = shiftForm.at(tokens, index, end) ?? bareShift(tokens, index, end);
-  if (match === undefined) return undefined;
-  const by = days(match, tokens);
-  const words = tokens.slice(match.start, match.end).map((token) => token.text);
-  if (by === undefined || !Number.isInteger(by)) return undefined;
-  const moving = words.some((word) =>
-    /^(preponed|advanced|moved|move|pushed|push|postponed|postpone|delayed|brought|bring|shifted|shift|slid|slipped|back|forward|forwards|later|earlier|sooner|rescheduled)$/.test(
-      word,
-    ),
-  );
-  if (!moving || /^(of|from|on|before|after)$/.test(tokens[match.end]?.text ?? '')) return undefined;
-  const earlier = words.some((word) => /^(preponed|advanced|forward|forwards|earlier|brought|bring|sooner|up|early)$/.test(word));
-  const later =
-    words.some((word) => /^(back|later|pushed|push|postponed|postpone|delayed|slid|slipped|out|late)$/.test(word)) &&
-    !words.some((word) => /^(forward|forwards|earlier|sooner)$/.test(word));
-  const direction =
-    later && !(earlier && words.some((word) => /^(brought|bring)$/.test(word)) && !words.includes('later')) ? 1 : earlier ? -1 : 0;
-  return { match, days: by, direction };
 };

@@ -95,7 +95,7 @@ const besideHours = (reader: Reader, part: Part, at: number): boolean => {
   return (
     reader.tokens[at - 1]?.text === ',' &&
     before.some((token) => token.means['bench'] !== undefined) &&
-    before.some((token) => token.number?.form === 'duration')
+    reader.tokens.slice(part.start, part.end).some((token) => token.number?.form === 'duration')
   );
 };
 

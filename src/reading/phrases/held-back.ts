@@ -29,6 +29,8 @@ const placesOf = (reader: Reader, part: Part, forms: readonly Pattern[]): number
     for (let index = part.start; index < part.end; index++) {
       if (form.at(reader.tokens, index, part.end) === undefined) continue;
       if (likeness.test(reader.tokens[index - 1]?.text ?? '')) return [];
+      // "had to redo 2" is done.
+      if (reader.tokens[index - 1]?.text === 'to' && reader.tokens[index - 2]?.text === 'had') return [];
       return [index];
     }
     return [];

@@ -1,0 +1,58 @@
+// The event moved by some days: "pushed back a week", "a day earlier", "they bumped it a fortnight later".
+
+import { type Match, pattern } from '../pattern.ts';
+import type { Token } from '../text/token.ts';
+
+const shiftForm = pattern(
+  "(wedding's|event's|party's|do's|everything's|ceremony's|preponed|advanced|moved|move|pushed|push|postponed|postpone|delayed|brought|bring|shifted|shift|rescheduled|slid|slipped|bumped|bump|nudged|knocked|put|back|forward|forwards|moving|changed|is|it's|its|now|event|date|wedding|been) (it|the|date|event|wedding|their|that|date's|is|been|has|everything)? (date|event|wedding|one|back|forward|forwards|out|on|up|preponed|postponed|moved|pushed)? (back|forward|forwards|out|on|up|by|now)? (by|a further|another|about)? (<d:duration>|a week|a day|a fortnight|a month|one week|one day|week|fortnight|day) (later|earlier|forward|forwards|back|sooner|on|out|early|late)?",
+);
+
+// "a week later", and nothing else
+const shiftAlone = pattern(
+  "(they've|they have|it's|its|she's|he's|client has|we've)? (gone|moved|going|now)? (<d:duration>|a week|a day|a fortnight|one week|one day) (later|earlier|sooner|forward|back) (now|please|pls|than planned|sorry|then)?",
+);
+const bareShift = (tokens: readonly Token[], index: number, end: number): Match | undefined => {
+  const match = shiftAlone.at(tokens, index, end);
+  const before = tokens[index - 1];
+  return match?.end === end &&
+    (before === undefined || before.kind === 'line' || /^(,|now|its|it's|is|be|event|wedding|actually|sorry)$/.test(before.text))
+    ? match
+    : undefined;
+};
+
+const days = (match: Match, tokens: readonly Token[]): number | undefined => {
+  const number = match.kept['d']?.number;
+  const words = tokens.slice(match.start, match.end).map((token) => token.text);
+  if (number !== undefined) {
+    const unit = number.unit === 'week' ? 7 : number.unit === 'day' ? 1 : 0;
+    return unit === 0 || number.max !== undefined ? undefined : Number(number.amount) * unit;
+  }
+  if (words.includes('month')) return undefined;
+  return words.includes('fortnight') ? 14 : words.includes('week') ? 7 : 1;
+};
+
+/** The event moved by some days. `direction` is 0 where the words do not say which way. */
+export const dateShift = (
+  tokens: readonly Token[],
+  index: number,
+  end: number,
+): { match: Match; days: number; direction: -1 | 0 | 1 } | undefined => {
+  const match = shiftForm.at(tokens, index, end) ?? bareShift(tokens, index, end);
+  if (match === undefined) return undefined;
+  const by = days(match, tokens);
+  const words = tokens.slice(match.start, match.end).map((token) => token.text);
+  if (by === undefined || !Number.isInteger(by)) return undefined;
+  const moving = words.some((word) =>
+    /^(preponed|advanced|moved|move|pushed|push|postponed|postpone|delayed|brought|bring|shifted|shift|slid|slipped|back|forward|forwards|later|earlier|sooner|rescheduled)$/.test(
+      word,
+    ),
+  );
+  if (!moving || /^(of|from|on|before|after)$/.test(tokens[match.end]?.text ?? '')) return undefined;
+  const earlier = words.some((word) => /^(preponed|advanced|forward|forwards|earlier|brought|bring|sooner|up|early)$/.test(word));
+  const later =
+    words.some((word) => /^(back|later|pushed|push|postponed|postpone|delayed|slid|slipped|out|late)$/.test(word)) &&
+    !words.some((word) => /^(forward|forwards|earlier|sooner)$/.test(word));
+  const direction =
+    later && !(earlier && words.some((word) => /^(brought|bring)$/.test(word)) && !words.includes('later')) ? 1 : earlier ? -1 : 0;
+  return { match, days: by, direction };
+};
