@@ -160,7 +160,10 @@ const withBareCounts = (reader: Reader, mentions: readonly Mention[]): Mention[]
   const named = mentions.filter((mention) => !goesOnWith(mention));
   if (named.length < 2 || named.some((mention) => mention.countIndex !== undefined)) return [...mentions];
   const counts = named.map((mention) => countRight(reader, mention.last + 1));
-  if (counts.some((count) => count === undefined)) return [...mentions];
+  // "crowns 12 roses, corsages 4" counts roses.
+  const ofGoods = (count: (typeof counts)[number]): boolean =>
+    reader.tokens[(count?.countIndex ?? 0) + 1]?.means['ingredient'] !== undefined;
+  if (counts.some((count) => count === undefined || ofGoods(count))) return [...mentions];
   return mentions.map((mention) => {
     const right = goesOnWith(mention) ? undefined : counts[named.indexOf(mention)];
     return right === undefined ? mention : { ...mention, count: right.count, countIndex: right.countIndex, end: right.countIndex + 1 };

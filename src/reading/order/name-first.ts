@@ -32,6 +32,7 @@ const rowAt = (reader: Reader, start: number, end: number): { row: Map<number, n
       token.means['piece'] !== undefined &&
       reader.free(index) &&
       isNumber(reader.tokens[index + 1], 'plain') &&
+      reader.tokens[index + 2]?.means['ingredient'] === undefined && // "crowns 12 roses"
       reader.free(index + 1)
     ) {
       row.set(index, index + 1);
