@@ -13,6 +13,7 @@ export const markers = [
   '(was|were|is) (supposed|meant) to (be|say|read)',
   '(i|we) (meant|mean|said|typed)',
   'meant (to)? (be|say|type|put)?',
+  '(nah|nope) <plain>',
   '(wrong|bad) (entry|number|count|figure|amount)',
   '(counted|typed|entered|added|wrote) (it|that|them)? (up|in)? wrong',
   '(counted|entered|typed) (one|some|it|them|a few|two) twice',

@@ -13,7 +13,7 @@ const notNow = pattern(
   "(not|instead of|rather than|isn't|isnt|wasn't|wasnt|aren't|arent|never|no longer|as opposed to|and not|was|were|used to be|down from|up from|in place of|ain't|earlier (i|we) (said|told|wrote|put|quoted|gave)|before (i|we) (said|told)|previously|(i|we) (told|said|quoted) (earlier|before)|earlier it was|was told)",
 );
 const saidMeant = pattern(
-  "(said|put|typed|wrote|told) <any> <any>{0,3} ((meant|mean|should)|(but|,|-) (its|it's|it|actually|only|really|make|really|(it)? was (only|just|really|actually|more like)) (is|was|only|actually|should|be|it)?) <any>",
+  "(said|put|typed|wrote|told) <any> <any>{0,3} ((meant|mean|should|shouldve|should've|shoulda|shld)|(but|,|-) (its|it's|it|actually|only|really|make|really|(it)? was (only|just|really|actually|more like)) (is|was|only|actually|should|be|it)?) <any>",
 );
 const fromTo = pattern('(from) <a:any> <any>{0,3} to');
 // "tax not included" takes nothing back.
@@ -70,7 +70,7 @@ const wasAndNow = (tokens: readonly Token[], start: number, end: number): Zones 
 
 // "should be £11.50 each sorry, i put 15.10": what one said is told last.
 const iSaid = pattern(
-  "((sorry|,|-|but|not|and)? (i|we|i'd|id|we'd) (only)? (said|put|typed|wrote|quoted|had)|(,|-) (typed|put|wrote)) (down|it as|it at|that as)? (<n:amount>|<included>|<onTop>|<material>)",
+  "((sorry|,|-|but|not|and)? (i|we|i'd|id|we'd) (only)? (said|put|typed|wrote|quoted|had)|(,|-) (typed|put|wrote|told)) (down|it as|it at|that as)? (<n:amount>|<included>|<onTop>|<material>)",
 );
 const toldBefore = (tokens: readonly Token[], start: number, end: number): Zones | undefined => {
   const said = iSaid.in(tokens, start + 1, end);

@@ -21,7 +21,7 @@ export const pairForms: readonly (readonly [ReturnType<typeof pattern>, number])
   [pattern('(me|myself) (and|&|\\+|n) (the|our|a|my)? (new|young|other)? <word>'), 2],
   [pattern('<word> (and|&|\\+|n) (me|i|myself)'), 2],
   [pattern('(just|only) (me|myself|i|one of us)'), 1],
-  [pattern('(on my own|by myself|solo|on my tod|myself|just me|only me|me)'), 1],
+  [pattern('(on my own|by myself|meself|solo|on my tod|myself|just me|only me|me)'), 1],
   [pattern('(a|one|an|another|extra) (extra)? <bench>'), 1],
 ];
 export const meAnd = pattern(

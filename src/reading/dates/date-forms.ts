@@ -39,6 +39,7 @@ const monthForms = (tokens: readonly Token[], index: number, context: ReadingCon
     if (
       m?.text === 'may' &&
       tokens[match.end - 1]?.text !== ',' &&
+      d?.number?.form !== 'ordinal' &&
       /^(need|be|have|not|want|take|break|get|do|as|go|still|just|well|also|even|run|end|come)$/.test(tokens[match.end]?.text ?? '')
     )
       continue;
@@ -57,6 +58,16 @@ const monthForms = (tokens: readonly Token[], index: number, context: ReadingCon
     return withWeekday(read, w ?? trailingWeekday(tokens, read.end), context);
   }
   return undefined;
+};
+
+// "Sat Aug 7/27": the day and the year with a stroke between them.
+const monthAndStroke = pattern('(<w:weekday>)? (,)? <m:month> <s:slashed>');
+const strokedYear = (tokens: readonly Token[], index: number, context: ReadingContext): DateRead | undefined => {
+  const match = monthAndStroke.at(tokens, index, tokens.length);
+  const [day = 0, year = 0, third] = match?.kept['s']?.number?.parts ?? [];
+  if (match === undefined || third !== undefined || day < 1 || day > 31 || year < 20 || year > 99) return undefined;
+  const date = build(context, monthOfToken(match.kept['m']), day, 2000 + year);
+  return withWeekday({ start: index, end: match.end, days: date === undefined ? [] : [date] }, match.kept['w'], context);
 };
 
 // "the 5th of the 6th"
@@ -169,6 +180,7 @@ export const dateAt = (tokens: readonly Token[], index: number, context: Reading
   ) {
     const read =
       numberedMonth(tokens, index, context) ??
+      strokedYear(tokens, index, context) ??
       monthPlaces(tokens, index, context) ??
       monthForms(tokens, index, context) ??
       slashForms(tokens, index, context);

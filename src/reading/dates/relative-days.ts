@@ -63,6 +63,14 @@ export const relativeForms = (tokens: readonly Token[], index: number, context: 
     return one(addDays(today, 2), index + 3);
   const weekday = relativeWeekday.at(tokens, index, tokens.length);
   if (weekday === undefined) return undefined;
+  // "the one the kid sat on"
+  if (
+    text === 'sat' &&
+    tokens[index + 1]?.text === 'on' &&
+    tokens[index + 2]?.number === undefined &&
+    !/^(,|for|on|this|next|event|wedding)$/.test(tokens[index - 1]?.text ?? ',')
+  )
+    return undefined;
   return weekdayForm(tokens, index, weekday.end, Number(weekday.kept['w']?.means['weekday']), context);
 };
 

@@ -22,6 +22,9 @@ export const slashForms = (tokens: readonly Token[], index: number, context: Rea
     const day = dayOf(a, b, c);
     return read(day === undefined ? [] : [day], day !== undefined && day < context.today ? { past: true } : {});
   }
+  // "3/4 done" is a share of the work.
+  if (c === undefined && /^(done|made|finished|complete|completed|ready|boxed|through|there|way|of)$/.test(tokens[at + 1]?.text ?? ''))
+    return undefined;
   // "10/10 job everyone": marks out of ten.
   if (
     c === undefined &&

@@ -9,6 +9,7 @@ export const elsewhere = many([
   '(other|another|different|previous|old|rival|local|first|last|next|their|her|his|that) (florist|florists|flower shop|studio)',
   '(florist|florists) (in town|down|up|round|next|across|nearby|said|says|quoted|quotes|charges|charged|wants|wanted|does|who)',
   '(other|another|different|rival) (shop|place|vendor|company|seller)',
+  '(place|shop|crowd|mob|studio|woman|lady|guy|girl|someone) (across|down|up|round|around|over|near|on|in|at) (the)? (other)? (road|rd|street|st|town|corner|way|market|side)',
   '(elsewhere|competitor|competitors|competition|someone else|somebody else|market stall|going rate|industry average)',
   '(saw|seen|found|spotted|sells|selling) <any>{0,8} (online|on the web|on the internet|in a shop|in a magazine)',
   "(<role>|sister|sisters|brother|cousin|friend|friends|mate|neighbour|colleague|sister's|friend's|cousin's) (had|paid|got|did) (about|around|only|like)? <number>",

@@ -7,6 +7,9 @@ import { sundryHeads } from '../words/piece-words.ts';
 // "off to the dentist, getting a crown"
 const atDentist = (reader: Reader): boolean =>
   reader.tokens.some((each) => /^(dentist|dentist's|dental|tooth|teeth|molar|filling)$/.test(each.text));
+// "1 casket spray n 3 wreaths"
+const atFuneral = (reader: Reader): boolean =>
+  reader.tokens.some((each) => /\b(funeral|casket|coffin|sympathy|graves?|cemetery|memorial|hearse)\b/.test(each.text));
 // "10 stems of statice per 5 lapels", "5 stems does 2 corsages": what goods make orders none.
 export const ofBatch = ({ tokens }: Reader, number: number): boolean => {
   const verb = tokens[number - 1]?.text ?? '';
@@ -26,6 +29,7 @@ export const isPiece = (reader: Reader, index: number): boolean => {
   if (next !== undefined && next.kind === 'word' && sundryHeads.has(next.text)) return false;
   if (token.text === 'bouts' && next?.text === 'of') return false; // of sneezing
   if (/^crowns?$/.test(token.text) && atDentist(reader)) return false;
+  if (/^wreaths?$/.test(token.text) && atFuneral(reader)) return false;
   if (token.text === 'hair' && !isCount(reader.tokens[index - 1])) return false; // "hair appointment"
   if (token.means['piece'] === 'unspecified') {
     if (next?.text === 'of') return false;
@@ -33,8 +37,9 @@ export const isPiece = (reader: Reader, index: number): boolean => {
     if (before?.means['piece'] !== undefined && reader.free(index - 1)) return false;
     if (/^(unit|units|item|items|wearables?)$/.test(token.text) && !isNumber(before, 'plain')) return false;
   }
-  // "per buttonhole" and "a head" price a piece; they do not order one.
+  // "per buttonhole" and "a head" price a piece; they do not order one, unless they are multiplied: "C$15/bout x 11".
   const before = reader.tokens[index - 1];
+  if (next?.text === 'x' && isCount(reader.tokens[index + 2]) && before?.text === '/') return true;
   return !(
     before?.text === 'per' ||
     (before?.text === '/' && (before.glued || !/s$/.test(token.text))) ||

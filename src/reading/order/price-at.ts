@@ -30,7 +30,7 @@ const covers = pattern('(covers|cover|covering|gets|buys) <any>');
 const perPieceAfter = pattern('(/|per|a|an|for a|for an|each) <piece:piece>');
 const eachBefore = ['each', 'ea', 'apiece'];
 const allAfter = pattern(
-  '(,)? (<k:upTo>|<k:budget>)? (\\( )? (<all>|for (all|the) <n:count>|for everyone|the lot|for (the|both) (pair|two|set|trio|lot)|for all of <filler>|for (the|that) line|per line|line total|the (two|three|four|five|six)) (\\))? (<k:upTo>)?',
+  '(,)? (<k:upTo>|<k:budget>)? (\\( )? (<all>|for (all|the) <n:count>|for everyone|the lot|for (the|both) (pair|two|set|trio|lot)|for all of <filler>|for (the|that) line|per line|line total|the (two|three|four|five|six|pair|set)) (\\))? (<k:upTo>)?',
 );
 const forPieces = pattern('for (the|all|all the|about)? <n:count> (x|of|of the|of them)? <word>{0,3} <piece>');
 const forNamed = pattern('(each)? (for|on) (the|each|all the|every|a)? <word>{0,2} <piece:piece>');

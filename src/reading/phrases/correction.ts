@@ -7,7 +7,7 @@ import { countDifference, countFactor, priceDifference } from '../changes/differ
 import { newValues } from '../changes/new-values.ts';
 import { nowCountOrPrice } from '../changes/now-count-or-price.ts';
 import { swapped } from '../changes/swap.ts';
-import { pattern } from '../pattern.ts';
+import { firstAt, pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader } from '../phrase.ts';
 import { didWord, doneWord } from '../progress/done-words.ts';
 import type { Part } from '../text/message.ts';
@@ -40,7 +40,8 @@ const readPart = (reader: Reader, part: Part): Finding[] => {
   if (noChange.in(tokens, part.start, part.end) !== undefined) return [];
   const either = nowCountOrPrice(reader, part);
   if (either !== undefined) return [either];
-  if ([farAlong, soFar].some((form) => form.at(tokens, part.start, part.end)?.end === part.end)) return [];
+  const far = firstAt([farAlong, soFar], tokens, part.start, part.end);
+  if (far !== undefined && (far.end === part.end || /^(counting|including|incl|inc|with)$/.test(tokens[far.end]?.text ?? ''))) return [];
   const swap = swapped(reader, part);
   if (swap !== undefined) return [swap];
   const opening = /^(ok|actually|sorry|can|you|we|please|pls|oh|they|want|to|now|,|lets|let's)$/;

@@ -156,7 +156,10 @@ const find = (reader: Reader): Finding[] => {
   const trade =
     ordered.length > 0 ||
     mentions.length > 0 ||
-    (common !== undefined && (common.per === 'each' || common.kind !== undefined || taxNear(reader)));
+    (common !== undefined &&
+      (common.per === 'each' ||
+        (common.kind !== undefined && (common.kind !== 'from' || common.number.form === 'money')) ||
+        taxNear(reader)));
   if (common !== undefined && trade) {
     const per = likelyPer(
       mentions.length === 1 ? { ...common, named: true } : common,

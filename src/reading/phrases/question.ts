@@ -24,6 +24,7 @@ const givesWay: Readonly<Partial<Record<Asked, readonly Asked[]>>> = {
   stemOrder: ['stemBudget'],
   total: ['margin'],
   price: ['total'],
+  countFor: ['stemOrder'],
 };
 // These are asked of nobody else, whatever else is named.
 const ofTheBench = new Set<Asked>(['margin', 'stemBudget', 'start', 'latestStart', 'drying']);

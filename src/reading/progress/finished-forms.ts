@@ -77,7 +77,7 @@ const forms: readonly (readonly [string, Build])[] = [
   ["(we're|were|we are|i'm|im|now|currently|sitting|up) (at|on|to) <s:slashed> (of the)? (<p:piece>)? (now|so far)?", atShare],
   ['<p:piece> (:|-|at|are|now)? <n:count> (of|out of) (the)? <m:count>', outOf],
   [
-    `(${did})? <n:count> (<piece>)? (out of|of|outta|outa|from) (the|our|all)? <m:count> (<material>)? (<p:piece>)? ${be}{0,2} (${done})?`,
+    `(${did})? <n:count> (<p:piece>)? (<piece>)? (out of|of|outta|outa|from) (the|our|all)? <m:count> (<material>)? (<p:piece>)? ${be}{0,2} (${done})?`,
     outOf,
   ],
   [
@@ -96,6 +96,10 @@ const forms: readonly (readonly [string, Build])[] = [
   ],
   ['(made|did|done) <n:count> (<p:piece>)? (replacements|replacement)', again],
   ['<n:count> (replacements|replacement) (<p:piece>)? (are|is|all|now)? (made|done|finished|ready)', again],
+  [
+    '(remade|redid|redone|rebuilt|replaced|rewired) both (of)? (the|them)? (<p:piece>)?',
+    (match) => ({ fact: 'made', count: 2, remade: true, ...pieceIn(match) }),
+  ],
   ['(re|re-) - (did|made) (the)? <n:count> (<p:piece>)?', again],
   [
     `<n:count> (x|nos|pcs|more|of the)? (<p:piece>)? (<piece>)? ${be}{0,2} ${done} (out of|of|from|outta) (the|our|all|a total of)? <m:count>`,

@@ -92,9 +92,10 @@ const inside = [
   "(whats|what's|what is) (left|my|our|it|the) <any>",
   '<tax> (is|are)? (in|included|inc|incl|on|extra|added|charged|to add) or <any>',
   '(inc|incl|ex|plus) or (inc|ex|plus|not|excl) <tax>',
+  '(<included>|in) or (<onTop>|out)',
   'any chance (of|to|we|you|that|they|for) <any>',
   '<any> or (not|no) (\\?)?',
-  'if <any>{1,8} (would|will|can|could|do|does) (we|i|it|they|that|u|you) <any>',
+  'if <any>{1,8} (would|will|can|could|do|does|are|is) (we|i|it|they|that|u|you) <any>',
 ].map((source) => pattern(source));
 
 // "make it 45?" asks politely and still corrects.

@@ -29,6 +29,7 @@ export const details = (reader: Reader, start: number, end: number) => {
     if (token === undefined) continue;
     const kind = token.means['piece'] as PieceKind | undefined;
     if (kind !== undefined && kind !== 'unspecified') piece ??= kind;
+    if (token.means['each'] !== undefined && /lapel/.test(token.text)) piece ??= 'buttonhole';
     item ??= token.means['ingredient'];
     const read = date === undefined ? dateAt(tokens, index, reader.context) : undefined;
     if (

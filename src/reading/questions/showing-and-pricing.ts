@@ -41,8 +41,9 @@ export const pricingQuestions: Forms = [
       "(what's|whats|how much is|how much|what is|what) (the|our|is the)? <tax>",
       `(do|are|is|should) (we|i|it|this|that) ${anything} <tax>`,
       '<tax> (on|in) (this|that|it|top|there)',
-      'inc or ex',
-      'ex or inc',
+      '<included> or <onTop>',
+      '<onTop> or <included>',
+      '(with|inc) or (without|ex) <tax>',
     ],
   ],
   [

@@ -8,7 +8,7 @@ import type { Token } from '../text/token.ts';
 import { roles } from '../words/people-words.ts';
 
 export const perPiece = pattern(
-  '(<each>|per|for each|for every|in each|each|for a|for an|a|an|in a|in every|into each|every|for one|for 1|to a|/) <p:piece> (has|gets|have|needs|takes|uses|is|contains|:|=|-|,)? ',
+  '(<each>|per|for each|for every|in each|each|for a|for an|a|an|in a|in every|into each|every|for one|for 1|to a|p /|/) <p:piece> (has|gets|have|needs|takes|uses|is|contains|:|=|-|,)? ',
 );
 export const perEach = pattern('(<each>|each one|for each)');
 export const heading = pattern(

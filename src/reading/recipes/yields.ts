@@ -78,6 +78,8 @@ export const yields = (reader: Reader, start: number, end: number): Finding | un
   for (const form of yieldForms) {
     const match = form.in(reader.tokens, start, end);
     if (match === undefined) continue;
+    // "1 rose and 2 jasmine for one buttonhole": more than one of the goods is a recipe.
+    if (linesIn(reader, start, match.start)?.some((line) => line.known) === true) continue;
     const item = reader.tokens.slice(match.start, match.end).find((token) => token.means['ingredient'] !== undefined)?.means['ingredient'];
     const stems = Number(match.kept['n']?.number?.amount ?? '1');
     const pieces = Number(match.kept['m']?.number?.amount);

@@ -50,10 +50,18 @@ const isAre = (tokens: readonly Token[], index: number): boolean => {
 const isBefore = (tokens: readonly Token[], index: number): boolean =>
   tokens[index]?.text === 'b' && tokens[index + 1]?.text === '4' && tokens[index + 1]?.glued === true && tokens[index + 2]?.glued !== true;
 
+// "40cm raffia p/piece": by the piece.
+const isPer = (tokens: readonly Token[], index: number): boolean =>
+  tokens[index]?.text === 'p' &&
+  tokens[index + 1]?.text === '/' &&
+  tokens[index + 1]?.glued === true &&
+  /^(piece|pc|pce|bout|bh|buttonhole|corsage|lapel|crown|head|person|unit|stem)$/.test(tokens[index + 2]?.text ?? '');
+
 export const writtenOut = (given: readonly Token[]): readonly Token[] => {
   const tokens = given.flatMap((token, index): Token[] => {
     if (isBefore(given, index)) return [{ ...token, text: 'before', end: (given[index + 1] as Token).end }];
-    return isBefore(given, index - 1) ? [] : [token];
+    if (isPer(given, index)) return [{ ...token, text: 'per', end: (given[index + 1] as Token).end }];
+    return isBefore(given, index - 1) || isPer(given, index - 1) ? [] : [token];
   });
   if (!tokens.some(({ text }) => Object.hasOwn(full, text) || text === 'r' || text === 'n' || inOrder(text) !== undefined)) return tokens;
   return tokens.map((token, index) => {

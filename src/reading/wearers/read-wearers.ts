@@ -51,6 +51,15 @@ const countsBehind = ({ tokens }: Reader, part: Part): boolean => {
   return told.length >= 4 && told.length % 2 === 0 && told.every((token, at) => (token.means['role'] !== undefined) === (at % 2 === 0));
 };
 
+// "groom, his father": the father of the groom.
+const parentOf = (reader: Reader, match: Match, before: Entry | undefined): string | undefined => {
+  const role = match.kept['r']?.means['role'] ?? '';
+  const own = /^(his|her)$/.test(reader.tokens[match.start]?.text ?? '');
+  return own && /^(groom|bride)$/.test(before?.wearer ?? '') && /^(father|mother)$/.test(role)
+    ? `${role} of the ${before?.wearer}`
+    : undefined;
+};
+
 const behind = (reader: Reader, index: number, end: number, numbersLast: boolean): Match | undefined => {
   const match = countedBehind.at(reader.tokens, index, end);
   const text = match?.kept['r']?.text ?? '';
@@ -106,7 +115,7 @@ export const readWearers = (
           const piece = (match.kept['p']?.means['piece'] as PieceKind | undefined) ?? aside.piece ?? common;
           entries.push({
             at: match.start,
-            wearer: nameOf(role.means['role'] ?? role.text, count * times),
+            wearer: parentOf(reader, match, entries.at(-1)) ?? nameOf(role.means['role'] ?? role.text, count * times),
             count: count * times,
             ...(most === undefined ? {} : { most: Number(most) }),
             ...(piece === undefined || piece === 'unspecified' ? {} : { piece }),

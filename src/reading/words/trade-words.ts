@@ -45,7 +45,7 @@ export const goodsNames = wordList(`
   magnet, corsage magnet, buttonhole magnet, magnet backing, glue, glue stick, floral glue, cold glue, twig, larch twig, birch twig,
   spray carnation, paper daisy, silica, pearl, bead, feather, moss, clay, berry, sea holly, hellebore, veronica, sweet pea, anemone,
   gerbera, sunflower, lily, calla lily, iris, dahlia, snapdragon, stock flower, aster, cornflower, myrtle, thyme, mint, sage,
-  viburnum, senecio, dusty miller, brunia, leucadendron, kangaroo paw, thryptomene, geraldton wax, flannel flower, tea tree, lotus
+  viburnum, senecio, dusty miller, brunia, leucadendron, kangaroo paw, everlasting, thryptomene, geraldton wax, flannel flower, tea tree, lotus
   pod, cotton, cotton boll, oat, barley, quaking grass, grass, reed, mimosa, wattle, acacia, everlasting daisy, xerochrysum,
   rhodanthe, honesty, lunaria, poppy, pine, cone, pine cone, cedar, juniper, holly, mistletoe, camellia, gardenia, magnolia,
   bougainvillea, chamomile, feverfew, queen anne lace, ammi, dill, clematis, jasmine vine, hops, spiraea, forsythia, blossom, cherry
