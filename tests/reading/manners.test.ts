@@ -5,7 +5,10 @@ import { readMessage } from '../../src/reading/read-message.ts';
 import { context } from './support/context.ts';
 import { corpusLines } from './support/corpus-files.ts';
 
-const texts = ['sample.jsonl', 'more.jsonl'].flatMap((name) => corpusLines<{ text: string }>(name).map(({ text }) => text));
+// Every third message keeps this within seconds.
+const texts = ['sample.jsonl', 'more.jsonl']
+  .flatMap((name) => corpusLines<{ text: string }>(name).map(({ text }) => text))
+  .filter((_, at) => at % 3 === 0);
 
 const said = (text: string): string => {
   const { facts, asks, problems } = readMessage(text, context);
