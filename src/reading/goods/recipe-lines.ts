@@ -43,7 +43,8 @@ const noIngredient = (name: string, counted: boolean): boolean =>
 export const linesIn = (reader: Reader, start: number, end: number): Line[] | undefined => {
   const { tokens, context } = reader;
   const lines: Line[] = [];
-  const ofCare = hazardsIn(reader.words(start, end)).some((hazard) => hazard === 'implant' || hazard === 'allergy'); // "pacemaker, use pins"
+  // "pacemaker, use pins"
+  const ofCare = (): boolean => hazardsIn(reader.words(start, end)).some((hazard) => hazard === 'implant' || hazard === 'allergy');
   let index = start;
   while (index < end) {
     const token = tokens[index];
@@ -75,7 +76,7 @@ export const linesIn = (reader: Reader, start: number, end: number): Line[] | un
       index = Math.max(to, index + 1);
       continue;
     }
-    if (noIngredient(name, amount !== undefined || behind !== undefined) || (amount === undefined && (!known || ofCare))) {
+    if (noIngredient(name, amount !== undefined || behind !== undefined) || (amount === undefined && (!known || ofCare()))) {
       index = Math.max(to, index + 1);
       continue;
     }

@@ -4,6 +4,7 @@ import { linesIn } from '../goods/recipe-lines.ts';
 import { firstIn, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
+import { firstWhere, type Token } from '../text/token.ts';
 import { forPiece, forSome, heading, perEach, perPiece, roleHeading } from './recipe-headings.ts';
 
 const closing = [perPiece, perEach, forSome, forPiece];
@@ -20,6 +21,8 @@ interface Lines {
 /** What a part holds of a recipe; undefined when it holds anything else. */
 const linesOf = (reader: Reader, part: Part): Lines | undefined => {
   const { tokens } = reader;
+  const goods = ({ means, text }: Token): boolean => means['ingredient'] !== undefined || text === 'recipe';
+  if (part.end - part.start > 2 && firstWhere(tokens, part.start, part.end, goods) < 0) return undefined;
   const head = heading.at(tokens, part.start, part.end) ?? bareHeading.at(tokens, part.start, part.end);
   const role = roleHeading.at(tokens, part.start, part.end);
   const alone = head?.end === part.end;
