@@ -3,6 +3,7 @@
 
 import type { Fact, FactOf } from '../reading/fact.ts';
 import type { Ask, Reading } from '../reading/reading.ts';
+import { decimal } from '../values/decimal.ts';
 import type { Problem } from '../values/problem.ts';
 import { isStudioFact } from './apply-studio-facts.ts';
 import type { EventState } from './event.ts';
@@ -50,10 +51,10 @@ export const decide = (state: EventState, reading: Reading, currency: string): D
 /** "18 or 22 each" names no price yet: both are worked out and neither is stored. */
 const isAlternatives = (fact: Fact): fact is FactOf<'price'> => fact.fact === 'price' && (fact.amounts?.length ?? 0) > 1;
 
-const asLadder = (fact: FactOf<'price'>): FactOf<'question'> => ({
-  fact: 'question',
-  asks: 'ladder',
-  amount: fact.amounts?.[0] ?? fact.amount,
-  amountMax: fact.amounts?.at(-1) ?? fact.amount,
-  words: fact.words,
-});
+const asLadder = (fact: FactOf<'price'>): FactOf<'question'> => {
+  const sorted = [...(fact.amounts ?? [fact.amount])].map(decimal).toSorted((a, b) => a.comparedTo(b));
+  const [low = decimal(fact.amount), high = low] = [sorted[0], sorted.at(-1)];
+  // Two prices are two rows: nobody spoke of those between them.
+  const step = sorted.length === 2 && high.gt(low) ? { step: high.minus(low).toFixed() } : {};
+  return { fact: 'question', asks: 'ladder', amount: low.toFixed(), amountMax: high.toFixed(), ...step, words: fact.words };
+};

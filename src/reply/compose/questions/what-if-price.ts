@@ -27,6 +27,8 @@ const problemBlocks = (problem: Problem, { manner }: Answer): readonly Block[] =
 ];
 
 const storedNothing: Block = { block: 'assumed', line: plainLine('Only worked out: nothing in this thread has changed.') };
+// Behind an order that was just noted with two prices, only the price is open.
+const noPriceYet: Block = { block: 'assumed', line: plainLine('Only worked out: no price is kept yet.') };
 
 /** The event with the question's own basis and, where the thread has none, its piece. */
 const asAsked = (question: FactOf<'question'>, event: EventState): EventState => {
@@ -102,7 +104,7 @@ export const ladderBlocks: Respond = (question, answer) => {
       ],
       rows: rows.value.map((row) => [...ladderRow(row, timed, answer), ...(several ? [totalOf(row, answer)] : [])]),
     },
-    storedNothing,
+    answer.event.price === undefined && answer.event.lines.every((line) => line.price === undefined) ? noPriceYet : storedNothing,
   ];
 };
 
