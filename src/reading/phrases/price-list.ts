@@ -44,7 +44,7 @@ const someone = pattern(
 // "22 pieces, 14.50 each": an order whose kinds nobody has named yet.
 const someOrder = pattern('<count> (pieces|pcs|of them|items) (<material>)? (,|-|@|at)? (<amount> <each>|<each> <amount>)');
 // "16 pieces, types tbc, $22 each"
-const somePieces = pattern('(about|say)? <count> <piece> (,|-|at|@|:)');
+const somePieces = pattern('(about|say)? <count> <piece> (<material>)? (,|-|at|@|:|/)');
 const wearable = (reader: Reader, start: number, end: number): boolean =>
   somePieces.at(reader.tokens, start, end) !== undefined ||
   reader.tokens.slice(start, end).some((token, offset) => {

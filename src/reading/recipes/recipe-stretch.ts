@@ -43,6 +43,9 @@ const perWord = (each: Match | undefined, tokens: readonly Token[]): { piece?: P
 export const readStretch = (reader: Reader, { start, end }: Stretch, titled = false): { fact: Unworded; wearer: boolean } | undefined => {
   const { tokens } = reader;
   if (priced(reader, start, end)) return undefined;
+  // "bouts: 9 done / corsages: 2 done" tells of work.
+  if (tokens.slice(start, end).some((token) => /^(done|made|finished|ready|boxed|broke|broken|snapped)$/.test(token.text)))
+    return undefined;
 
   const own = ownStart(reader, { start, end });
   const first = firstWord(tokens, start, end);
