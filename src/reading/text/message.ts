@@ -105,9 +105,19 @@ const takesBack = (tokens: readonly Token[], index: number): boolean => {
     (next === 'i' && /^(meant|miscounted|mistyped)$/.test(after))
   );
 };
+// "bouts x14 / corsages x6 / tax extra": a stroke with room on both sides separates as a comma does, unless it means "per" or "of".
+const ofOne =
+  /^(stems?|bunch|bunches|bn|each|ea|piece|pc|pcs|box|roll|pack|pk|spool|wrap|bag|hr|hour|h|day|head|person|unit|m|kg|bout|bh|lapel|corsage|crown|buttonhole)$/;
+const separates = (tokens: readonly Token[], index: number): boolean => {
+  const [before, token, next] = [tokens[index - 1], tokens[index], tokens[index + 1]];
+  if (token?.text !== '/' || token.glued || next === undefined || next.glued || before === undefined) return false;
+  if (before.number !== undefined && next.number !== undefined) return false;
+  return !ofOne.test(before.number === undefined ? before.text : next.text);
+};
 const withTurns = (tokens: readonly Token[]): readonly Token[] =>
   tokens.map((token, index) =>
-    (token.kind === 'line' || (token.text === '.' && tokens[index + 1]?.glued === false)) && takesBack(tokens, index)
+    separates(tokens, index) ||
+    ((token.kind === 'line' || (token.text === '.' && tokens[index + 1]?.glued === false)) && takesBack(tokens, index))
       ? { ...token, kind: 'sign', text: ',' }
       : token,
   );
