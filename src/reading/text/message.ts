@@ -105,13 +105,16 @@ const takesBack = (tokens: readonly Token[], index: number): boolean => {
     (next === 'i' && /^(meant|miscounted|mistyped)$/.test(after))
   );
 };
-// "bouts x14 / corsages x6 / tax extra": a stroke with room on both sides separates as a comma does, unless it means "per" or "of".
+// "bouts x14 / corsages x6 / tax extra": a stroke or a dash with room on both sides separates as a comma does, unless the stroke means "per" or "of".
 const ofOne =
   /^(stems?|bunch|bunches|bn|each|ea|piece|pc|pcs|box|roll|pack|pk|spool|wrap|bag|hr|hour|h|day|head|person|unit|m|kg|bout|bh|lapel|corsage|crown|buttonhole)$/;
+const currency = /^(r|rs|eur|gbp|inr|zar|nz|au|ca|c|us)$/;
 const separates = (tokens: readonly Token[], index: number): boolean => {
   const [before, token, next] = [tokens[index - 1], tokens[index], tokens[index + 1]];
-  if (token?.text !== '/' || token.glued || next === undefined || next.glued || before === undefined) return false;
-  if (before.number !== undefined && next.number !== undefined) return false;
+  if (token === undefined || token.glued || next === undefined || next.glued || before === undefined) return false;
+  // "corsage - 4 roses" and "R95 - R110" mean something by the dash.
+  if (token.text === '-') return next.kind === 'word' && next.number === undefined && !currency.test(next.text) && !ofOne.test(next.text);
+  if (token.text !== '/' || (before.number !== undefined && next.number !== undefined)) return false;
   return !ofOne.test(before.number === undefined ? before.text : next.text);
 };
 const withTurns = (tokens: readonly Token[]): readonly Token[] =>
