@@ -7,19 +7,17 @@ import { followers, intent } from '../progress/done-words.ts';
 import {
   allBut,
   allButFirst,
-  amountOf,
-  type Build,
   countedForms,
   cumulative,
   doneAnywhere,
   downAndLeft,
   finishedForms,
-  pieceIn,
   thatIsAll,
 } from '../progress/finished-forms.ts';
 import { inOrder } from '../progress/in-order.ts';
 import { listAfter, listBeforeDone } from '../progress/lists.ts';
 import { goneForm, leftForms, lossForms, madeGood, mishap, saysLeft, spareForm, stageForms, stageIn } from '../progress/losses.ts';
+import { amountOf, type Build, pieceIn } from '../progress/made-facts.ts';
 import { nearly, partial, withoutRest } from '../progress/part-done.ts';
 import { bareShare, halfAlone, sharesByKind } from '../progress/shares.ts';
 import { plainCount, sameKind, summed, totalOnly, wholeSoFar } from '../progress/sums.ts';

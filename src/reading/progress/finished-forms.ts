@@ -1,12 +1,24 @@
 // Ways to say that work is finished, each with the fact it gives. Earlier forms win.
 
-import type { PieceKind } from '../../handbook/pieces.ts';
-import { type Match, type Pattern, pattern } from '../pattern.ts';
+import { type Pattern, pattern } from '../pattern.ts';
 import type { Unworded } from '../phrase.ts';
-import type { Token } from '../text/token.ts';
 import { didWord, doneWord } from './done-words.ts';
+import {
+  again,
+  allOf,
+  amountOf,
+  atShare,
+  type Build,
+  bases,
+  counts,
+  none,
+  outOf,
+  percentDone,
+  pieceIn,
+  share,
+  sofar,
+} from './made-facts.ts';
 
-export type Build = (match: Match) => Unworded | undefined;
 export interface Form {
   readonly form: Pattern;
   readonly build: Build;
@@ -18,48 +30,8 @@ const be = "(is|are|now|all|were|have been|has been|been|just|already|got|'s|get
 const counted =
   '<n:count> (x|more|of the|of|of them|nos)? (more|other|last|first|little|of)? (<material>)? (more)? (<p:piece>)? (<piece>)?';
 
-export const kindOf = (token: Token | undefined): { piece?: PieceKind } => {
-  const kind = token?.means['piece'] as PieceKind | undefined;
-  return kind === undefined || kind === 'unspecified' ? {} : { piece: kind };
-};
-export const amountOf = (token: Token | undefined): number => Number(token?.number?.amount ?? Number.NaN);
-export const pieceIn = (match: Match): { piece?: PieceKind } => kindOf(match.kept['p']);
-
-const counts: Build = (match) => ({ fact: 'made', count: amountOf(match.kept['n']), ...pieceIn(match) });
-const allOf: Build = (match) => ({ fact: 'made', all: true, ...pieceIn(match) });
-const none: Build = (match) => ({ fact: 'made', count: 0, ...pieceIn(match) });
-const again: Build = (match) => ({ fact: 'made', count: amountOf(match.kept['n']), remade: true, ...pieceIn(match) });
-
-const outOf: Build = (match) => {
-  const [count = 0, of = 0] = match.kept['s']?.number?.parts ?? [amountOf(match.kept['n']), amountOf(match.kept['m'])];
-  if (of < count || (of <= 4 && match.kept['s'] !== undefined && match.kept['p'] === undefined)) return undefined; // "2/3 done" may be two thirds
-  return { fact: 'made', count, of, total: true, ...(count === of ? { all: true } : {}), ...pieceIn(match) };
-};
-
-// "we're on 33/50": what could be a day of the calendar is left to the dates.
-const atShare: Build = (match) => {
-  const [count = 0, of = 0] = match.kept['s']?.number?.parts ?? [];
-  return count > 31 || of > 31 || (count > 12 && of > 12) ? outOf(match) : undefined;
-};
-
-const sofar: Build = (match) => ({ fact: 'made', count: amountOf(match.kept['n']), total: true, ...pieceIn(match) });
-const share =
-  (fraction: string): Build =>
-  (match) =>
-    match.end - match.start < 2 ? undefined : { fact: 'made', fraction, ...pieceIn(match) };
-// "60% there"
-const percentDone: Build = (match) => {
-  const part = match.kept['f']?.number;
-  const hundredth = Number(part?.amount) / 100;
-  return part?.max !== undefined || !(hundredth > 0 && hundredth < 1)
-    ? undefined
-    : { fact: 'made', fraction: String(hundredth), ...pieceIn(match) };
-};
 const shareOf =
   '(of)? (the|them)? (way|of)? (<p:piece>)? (through|done|finished|made|there|thru|complete|of them done|them done|are done|is done|are made) (the|with)? (<p:piece>)?';
-
-// The dried half of a mixed piece: its fresh half follows later.
-const bases: Build = (match) => ({ fact: 'made', count: amountOf(match.kept['n']), stage: 'base', ...pieceIn(match) });
 
 const forms: readonly (readonly [string, Build])[] = [
   [`(${did}|wired|glued) (the|about|all|another|first|up){0,2} <n:count> (of the|more|of)? (<material>)? (<p:piece>)? (base|bases)`, bases],

@@ -3,7 +3,8 @@
 import { type Match, pattern } from '../pattern.ts';
 import type { Reader, Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
-import { amountOf, listEnd, pieceIn } from './finished-forms.ts';
+import { listEnd } from './finished-forms.ts';
+import { amountOf, pieceIn } from './made-facts.ts';
 
 const item = pattern('(and|+|&|,|n|all|the|plus|both|our)? (all|the)? <n:count> (<material>)? <p:piece>');
 const bothItem = pattern('(and|+|&|,|n|plus)? both (the)? <p:piece>');

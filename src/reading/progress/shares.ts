@@ -2,7 +2,7 @@
 
 import { type Match, pattern } from '../pattern.ts';
 import { type Finding, found, type Reader } from '../phrase.ts';
-import { pieceIn } from './finished-forms.ts';
+import { pieceIn } from './made-facts.ts';
 
 // "half of them", "halfway": nothing else said, so it tells how far the work is.
 const bareHalf = pattern(

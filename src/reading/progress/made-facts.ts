@@ -1,0 +1,49 @@
+// The facts that ways of saying "made" give: so many, all of them, so many of so many, a share, made again.
+
+import type { PieceKind } from '../../handbook/pieces.ts';
+import type { Match } from '../pattern.ts';
+import type { Unworded } from '../phrase.ts';
+import type { Token } from '../text/token.ts';
+
+export type Build = (match: Match) => Unworded | undefined;
+
+export const kindOf = (token: Token | undefined): { piece?: PieceKind } => {
+  const kind = token?.means['piece'] as PieceKind | undefined;
+  return kind === undefined || kind === 'unspecified' ? {} : { piece: kind };
+};
+export const amountOf = (token: Token | undefined): number => Number(token?.number?.amount ?? Number.NaN);
+export const pieceIn = (match: Match): { piece?: PieceKind } => kindOf(match.kept['p']);
+
+export const counts: Build = (match) => ({ fact: 'made', count: amountOf(match.kept['n']), ...pieceIn(match) });
+export const allOf: Build = (match) => ({ fact: 'made', all: true, ...pieceIn(match) });
+export const none: Build = (match) => ({ fact: 'made', count: 0, ...pieceIn(match) });
+export const again: Build = (match) => ({ fact: 'made', count: amountOf(match.kept['n']), remade: true, ...pieceIn(match) });
+
+export const outOf: Build = (match) => {
+  const [count = 0, of = 0] = match.kept['s']?.number?.parts ?? [amountOf(match.kept['n']), amountOf(match.kept['m'])];
+  if (of < count || (of <= 4 && match.kept['s'] !== undefined && match.kept['p'] === undefined)) return undefined; // "2/3 done" may be two thirds
+  return { fact: 'made', count, of, total: true, ...(count === of ? { all: true } : {}), ...pieceIn(match) };
+};
+
+// "we're on 33/50": what could be a day of the calendar is left to the dates.
+export const atShare: Build = (match) => {
+  const [count = 0, of = 0] = match.kept['s']?.number?.parts ?? [];
+  return count > 31 || of > 31 || (count > 12 && of > 12) ? outOf(match) : undefined;
+};
+
+export const sofar: Build = (match) => ({ fact: 'made', count: amountOf(match.kept['n']), total: true, ...pieceIn(match) });
+export const share =
+  (fraction: string): Build =>
+  (match) =>
+    match.end - match.start < 2 ? undefined : { fact: 'made', fraction, ...pieceIn(match) };
+// "60% there"
+export const percentDone: Build = (match) => {
+  const part = match.kept['f']?.number;
+  const hundredth = Number(part?.amount) / 100;
+  return part?.max !== undefined || !(hundredth > 0 && hundredth < 1)
+    ? undefined
+    : { fact: 'made', fraction: String(hundredth), ...pieceIn(match) };
+};
+
+// The dried half of a mixed piece: its fresh half follows later.
+export const bases: Build = (match) => ({ fact: 'made', count: amountOf(match.kept['n']), stage: 'base', ...pieceIn(match) });
