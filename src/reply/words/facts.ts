@@ -6,7 +6,7 @@ import type { Manner } from '../answer.ts';
 import type { Line } from '../reply.ts';
 import { text } from '../span.ts';
 import { duration, fullDate, paceWords } from './dates.ts';
-import { counted, pieceName } from './names.ts';
+import { counted, pieceName, plural } from './names.ts';
 
 export const factWords = (fact: Fact, manner: Manner): Line => {
   switch (fact.fact) {
@@ -22,11 +22,16 @@ export const factWords = (fact: Fact, manner: Manner): Line => {
       const day = parseDay(fact.date);
       return text`${fact.of ?? 'event'} ${day ? fullDate(day, manner) : fact.date}${fact.time ? ` ${fact.time}` : ''}${fact.yearAssumed ? ' (year assumed)' : ''}${fact.orderAssumed ? ' (day first assumed)' : ''}`;
     }
-    case 'made':
-      return text`made ${fact.all ? 'all' : (fact.count ?? fact.fraction ?? '')}${fact.piece ? ` ${pieceName(fact.piece, manner.says)}` : ''}`;
+    case 'made': {
+      const verb = fact.remade ? 'made again' : 'made';
+      const kinds = fact.piece ? ` the ${plural(fact.piece, manner.says)}` : '';
+      if (fact.count !== undefined) return text`${verb} ${fact.piece ? counted(fact.count, fact.piece, manner.says) : fact.count}`;
+      if (fact.fraction !== undefined) return text`${verb} ${Math.round(Number(fact.fraction) * 100)} % of${kinds || ' the order'}`;
+      return text`${verb} all${kinds}`;
+    }
     case 'broke':
     case 'left':
-      return text`${fact.fact} ${fact.count}`;
+      return text`${fact.fact} ${fact.piece ? counted(fact.count, fact.piece, manner.says) : fact.count}`;
     case 'change':
       return text`change ${fact.what}${fact.to === undefined ? ` by ${fact.by ?? ''}` : ` to ${fact.to}`}`;
     case 'pack':
