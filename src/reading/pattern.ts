@@ -26,6 +26,8 @@ export interface Pattern {
   in(tokens: readonly Token[], start: number, end: number): Match | undefined;
 }
 
+const keptPlaces = 512;
+
 export const pattern = (source: string): Pattern => {
   const nodes = parse(source);
   const opening = openingOf(nodes);
@@ -44,7 +46,8 @@ export const pattern = (source: string): Pattern => {
   let spots = new Uint8Array(32);
   const look = (tokens: readonly Token[]): void => {
     looked = true;
-    if (spots.length < tokens.length) spots = new Uint8Array(tokens.length);
+    // A long message's places are not kept for the short ones after it.
+    if (spots.length < tokens.length || spots.length > keptPlaces) spots = new Uint8Array(Math.max(32, tokens.length));
     else spots.fill(0);
     const around = tokens.length <= reach ? undefined : anchors(needs, tokens);
     if (around === undefined) {

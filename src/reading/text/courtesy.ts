@@ -23,13 +23,12 @@ const thanks = new Set(
 `),
 );
 
-const isSign = (token: Token | undefined): boolean => token !== undefined && /^[,.!:-]$/.test(token.text);
 const isEnd = (token: Token | undefined): boolean => token !== undefined && (token.kind === 'line' || /^[.!,]$/.test(token.text));
+const isBreak = (token: Token | undefined): boolean => isEnd(token) || token?.text === ':' || token?.text === '-';
 
 const afterPeople = (tokens: readonly Token[], index: number): number => {
   let at = index;
-  while (people.has(tokens[at]?.text ?? '') || (many.has(tokens[at]?.text ?? '') && (isSign(tokens[at + 1]) || isEnd(tokens[at + 1]))))
-    at += 1;
+  while (people.has(tokens[at]?.text ?? '') || (many.has(tokens[at]?.text ?? '') && isBreak(tokens[at + 1]))) at += 1;
   return at;
 };
 
@@ -41,7 +40,7 @@ const afterGreeting = (tokens: readonly Token[], index: number): number => {
   if (!times.has(tokens[index + good]?.text ?? '')) return index;
   const end = afterPeople(tokens, index + good + 1);
   // "morning all", "good morning", "morning!"; "morning of the 14th" is a time of day.
-  return end > index + good + 1 || good === 1 || isSign(tokens[end]) ? end : index;
+  return end > index + good + 1 || good === 1 || isBreak(tokens[end]) ? end : index;
 };
 
 const opens = (tokens: readonly Token[]): number => {
@@ -49,10 +48,10 @@ const opens = (tokens: readonly Token[]): number => {
   for (;;) {
     let next = afterGreeting(tokens, start);
     // "ok so 40 bouts", "right, 20 lapels"
-    if (next === start && openers.has(tokens[start]?.text ?? '') && (tokens[start + 1]?.text === 'so' || isSign(tokens[start + 1])))
+    if (next === start && openers.has(tokens[start]?.text ?? '') && (tokens[start + 1]?.text === 'so' || isBreak(tokens[start + 1])))
       next = start + (tokens[start + 1]?.text === 'so' ? 2 : 1);
     if (next === start) return start;
-    while (isSign(tokens[next]) || isEnd(tokens[next])) next += 1;
+    while (isBreak(tokens[next])) next += 1;
     start = next;
   }
 };
@@ -65,8 +64,8 @@ const closes = (tokens: readonly Token[], from: number): number => {
     end = at; // a full stop behind the last word says nothing either
     const you = tokens[at - 1]?.text === 'you' && tokens[at - 2]?.text === 'thank' ? 2 : 0;
     const last = tokens[at - 1];
-    const times = last?.text === 'x' && last.glued; // "sundries 2x"
-    const words = you > 0 ? you : thanks.has(last?.text ?? '') && !times ? 1 : 0;
+    const multiplied = last?.text === 'x' && last.glued; // "sundries 2x"
+    const words = you > 0 ? you : thanks.has(last?.text ?? '') && !multiplied ? 1 : 0;
     if (words === 0) return end;
     end = at - words;
     while (end > from && tokens[end - 1]?.text === '-') end -= 1;

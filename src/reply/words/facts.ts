@@ -23,7 +23,7 @@ export const factWords = (fact: Fact, manner: Manner): Line => {
       return text`${fact.of ?? 'event'} ${day ? fullDate(day, manner) : fact.date}${fact.time ? ` ${fact.time}` : ''}${fact.yearAssumed ? ' (year assumed)' : ''}${fact.orderAssumed ? ' (day first assumed)' : ''}`;
     }
     case 'made': {
-      const verb = fact.remade ? 'made again' : 'made';
+      const verb = fact.remade ? 'remade' : 'made';
       const kinds = fact.piece ? ` the ${plural(fact.piece, manner.says)}` : '';
       if (fact.count !== undefined) return text`${verb} ${fact.piece ? counted(fact.count, fact.piece, manner.says) : fact.count}`;
       if (fact.fraction !== undefined) return text`${verb} ${Math.round(Number(fact.fraction) * 100)} % of${kinds || ' the order'}`;
@@ -31,10 +31,12 @@ export const factWords = (fact: Fact, manner: Manner): Line => {
     }
     case 'broke':
     case 'left':
-      return text`${fact.fact} ${fact.piece ? counted(fact.count, fact.piece, manner.says) : fact.count}`;
+      return text`${fact.piece ? counted(fact.count, fact.piece, manner.says) : fact.count} ${fact.fact}`;
     case 'change':
       return text`change ${fact.what}${fact.to === undefined ? ` by ${fact.by ?? ''}` : ` to ${fact.to}`}`;
     case 'pack':
+      if (fact.per === 'stem' && fact.size)
+        return text`price list: ${fact.item} ${manner.money(fact.price)} a stem, ${fact.size} to a pack`;
       return text`price list: ${fact.item} ${manner.money(fact.price)}${fact.size ? ` for ${fact.size}${fact.unit ? ` ${fact.unit}` : ''}` : fact.per ? ` a ${fact.per}` : ''}`;
     case 'recipe':
       return text`recipe: ${fact.lines.map((line) => `${line.stems ?? line.length ?? ''} ${line.unit ?? ''}${line.ingredient}`.trim()).join(', ')}`;
