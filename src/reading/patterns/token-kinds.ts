@@ -1,6 +1,7 @@
 // Kinds of tokens that patterns and phrases ask for by name: number forms, 'count', 'number', 'word', 'any', or a tag of the vocabulary.
 
 import { isCount, type NumberForm, type Token } from '../text/token.ts';
+import { isOtherThings, isUnlisted } from '../words/other-things.ts';
 
 const numberForms: Readonly<Record<string, readonly NumberForm[]>> = {
   money: ['money'],
@@ -27,6 +28,8 @@ const special: Readonly<Record<string, Test>> = {
   range: (token) => token.number?.max !== undefined || (token.number?.or?.length ?? 0) > 1,
   filler: (token) =>
     token.kind === 'word' && token.number === undefined && !['piece', 'all', 'each', 'budget'].some((tag) => token.means[tag]),
+  things: isOtherThings,
+  unlisted: isUnlisted,
   tax: (token) => token.means['taxName'] !== undefined || token.means['taxWord'] !== undefined,
 };
 

@@ -2,7 +2,7 @@
 
 import { calledOff } from '../held/called-off.ts';
 import { clausesOf, reachOf, type Stretch } from '../held/clauses.ts';
-import { aside, handled, moreIf, perhapsMore } from '../held/more-signs.ts';
+import { aside, handled, lesson, moreIf, otherThings, perhapsMore } from '../held/more-signs.ts';
 import {
   billDone,
   billed,
@@ -36,6 +36,22 @@ const placesOf = (reader: Reader, part: Part, forms: readonly Pattern[]): number
     return [];
   });
 
+// "20 candles for the tables, 4 each": other things, and what they cost. Beside pieces in the same clause only the things themselves.
+const thingsOf = (reader: Reader, part: Part, clauses: readonly Stretch[]): Stretch[] => {
+  const match = otherThings.in(reader.tokens, part.start, part.end);
+  if (match === undefined) return [];
+  const ours = ({ start, end }: Stretch): boolean => reader.tokens.slice(start, end).some((token) => token.means['piece'] !== undefined);
+  const own = clauses.findIndex((clause) => clause.start <= match.start && match.start < clause.end);
+  const clause = clauses[own];
+  if (clause === undefined || ours(clause)) return [{ start: match.start, end: match.end }];
+  let { end } = clause;
+  for (const next of clauses.slice(own + 1)) {
+    if (ours(next)) break;
+    if (reader.tokens.slice(next.start, next.end).some((token) => token.number !== undefined)) end = next.end;
+  }
+  return [{ start: clause.start, end }];
+};
+
 const stretchesOf = (reader: Reader, part: Part): Stretch[] => {
   const { tokens } = reader;
   const words = tokens.slice(part.start, part.end);
@@ -43,11 +59,13 @@ const stretchesOf = (reader: Reader, part: Part): Stretch[] => {
   if (!words.some((token) => token.number !== undefined)) return [];
   if (calledOff(reader, part)) return [part];
   if (billed.in(tokens, part.start, part.end) !== undefined && words.some((token) => billDone.test(token.text))) return [part];
+  if (lesson.in(tokens, part.start, part.end) !== undefined && !words.some((token) => token.means['piece'] !== undefined)) return [part];
   const clauses = clausesOf(reader, part);
   const held = [
     ...placesOf(reader, part, elsewhere).map((at) => reachOf(reader, clauses, at, false)),
     ...placesOf(reader, part, [...unreal, ...handled]).map((at) => reachOf(reader, clauses, at, true)),
   ].filter((stretch) => stretch !== undefined);
+  held.push(...thingsOf(reader, part, clauses));
   const kept = holder.in(tokens, part.start, part.end);
   const holding = kept === undefined ? undefined : reachOf(reader, clauses, kept.start, true);
   if (holding !== undefined && !tokens.slice(holding.start, holding.end).some((token) => workDone.test(token.text))) held.push(holding);

@@ -7,6 +7,7 @@ import { findPack, type PackSize } from '../goods/pack-size.ts';
 import { isPrice, pricedEitherWay } from '../goods/price-at.ts';
 import { type Stretch, stretches } from '../goods/price-stretches.ts';
 import { apart, shareTax } from '../goods/several-goods.ts';
+import { otherThings } from '../held/more-signs.ts';
 import { firstIn, type Match, pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader } from '../phrase.ts';
 import { isNumber, type Token } from '../text/token.ts';
@@ -38,6 +39,7 @@ const talk =
 const forPeople = pattern('for (the|our|my|his|her) (<role>|<owner>|<bench>)');
 
 // "rose left at 4.30", "poppy is in at 9": somebody with a plant's name.
+const leaving = pattern('leaves (here)? (at|around|about|before|after|by) (<plain>|<time>)');
 const someone = pattern(
   "(<ingredient>) (is|was|will|has|'s)? (be)? (left|leaves|starts|arrives|leaving|back|finishes|meeting|starting|finishing|off|in|out|here|coming|comes|due|called|rang|owes) (here|in|back|today)? (at|me|by|around|about|from|on)?",
 );
@@ -157,7 +159,13 @@ const find = (reader: Reader): Finding[] => {
     )
       continue;
     if (recipeWords.in(reader.tokens, part.start, part.end) !== undefined) continue;
-    if (someone.at(reader.tokens, part.start, part.end) !== undefined && !tokens.some((token) => token.means['pack'] !== undefined))
+    const leaves = tokens.some(
+      (token, at) => token.text === 'leaves' && leaving.at(reader.tokens, part.start + at, part.end) !== undefined,
+    );
+    if (
+      (leaves || someone.at(reader.tokens, part.start, part.end) !== undefined) &&
+      !tokens.some((token) => token.means['pack'] !== undefined)
+    )
       continue;
     const known = knowsItem(tokens, reader.context.items);
     if (
@@ -166,7 +174,10 @@ const find = (reader: Reader): Finding[] => {
     )
       continue;
     if (!known && someOrder.at(reader.tokens, part.start, part.end) !== undefined) continue;
+    if (!known && otherThings.in(reader.tokens, part.start, part.end) !== undefined) continue;
     const pack = findPack(reader.tokens, part.start, part.end);
+    // "25 a head for 40" feeds people.
+    if (!known && tokens.some((token) => /^(a|per) head$/.test(token.text))) continue;
     const packed = pack.per !== undefined || pack.size !== undefined;
     const money = tokens.some((_, at) => isPrice(reader, part.start + at, packed, known));
     if (

@@ -131,6 +131,17 @@ const unsure = pattern(
   "(not sure|unsure|dont know|don't know|no idea|not decided|havent decided|need to check|to check|tbc) (yet)? (if|whether|about|re|on|abt)? (the|it's|its)? <tax:tax> (is|'s|in|inc|incl|included|or not|on|on top|extra|yet)?",
 );
 
+// "van hire 95 inc gst": the tax of a number that nobody could read is nobody's.
+const ofUnread = (reader: Reader, index: number): boolean => {
+  const before = reader.tokens[index - 1];
+  return (
+    before?.number !== undefined &&
+    before.number.form !== 'percent' &&
+    reader.free(index - 1) &&
+    reader.facts.length + reader.asks.length === 0
+  );
+};
+
 const find = (reader: Reader): Finding[] => {
   const findings: Finding[] = [];
   const open = unsure.in(reader.tokens, 0, reader.tokens.length);
@@ -154,6 +165,7 @@ const find = (reader: Reader): Finding[] => {
       index = alone.end - 1;
       continue;
     }
+    if (ofUnread(reader, index)) return [];
     // Said twice the same way is said once: "45ea inc & 18ea inc".
     if (basis === read.fact.basis) findings.push({ start: index, end: read.match.end, facts: [] });
     else if (basis === undefined) findings.push(found(reader, index, read.match.end, [read.fact]));
