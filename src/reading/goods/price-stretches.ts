@@ -36,7 +36,9 @@ export const stretches = (reader: Reader, start: number, end: number, isPriceAt:
         (token) =>
           token.kind === 'word' &&
           (token.means['ingredient'] !== undefined || Object.keys(token.means).length === 0) &&
-          !/^(gone|up|down|to|from|a|an|the|was|now|per|of|for|to|dry|x|ph)$/.test(token.text),
+          !/^(gone|up|down|to|from|a|an|the|was|now|per|of|for|to|dry|x|ph|were|been|had|before|previously|used|be|they|it|last)$/.test(
+            token.text,
+          ),
       );
   const joined: Stretch[] = [];
   for (const cut of cuts) {

@@ -26,10 +26,13 @@ export const pairPrices = (reader: Reader, mentions: readonly Mention[]): Price[
   });
 
 // "5 bouts, 1 corsage 28, bouts 12": a kind named again right before a price names what it is for.
-export const namedBefore = (mentions: readonly Mention[], prices: readonly Price[]): Price[] => {
-  // "bout $14 corsage $30": each price goes with the name before it, not the one behind.
-  const owners = prices.map((price) => mentions.find((mention) => mention.last === price.start - 1));
-  if (prices.length >= 2 && owners.every((own) => own !== undefined && own.countIndex === undefined))
+export const namedBefore = ({ tokens }: Reader, mentions: readonly Mention[], prices: readonly Price[]): Price[] => {
+  // "bout $14 corsage $30", "bouts x12 £6 corsages x4 £28": each price goes with the name before it, not the one behind.
+  const owners = prices.map((price) => mentions.find((mention) => mention.last === price.start - 1 || mention.end === price.start));
+  const behind = tokens[prices.at(-1)?.end ?? 0]?.means['piece'] !== undefined;
+  const goesBehind = (own: Mention | undefined): boolean =>
+    own !== undefined && (!behind || own.countIndex === undefined || own.countIndex > own.last);
+  if (prices.length >= 2 && owners.every(goesBehind))
     return prices.map((price, at) => ({
       ...price,
       piece: owners[at]?.kind ?? 'unspecified',
@@ -102,7 +105,9 @@ const bareBehind = (reader: Reader, mention: Mention, prices: readonly Price[]):
   const at = mention.last + 1;
   const [price, second] = prices;
   const told = price !== undefined && second === undefined && price.index > at && (price.per === 'each' || price.at);
-  return told && isCount(reader.tokens[at]) && reader.free(at) && /^(,|\.|-)?$/.test(reader.tokens[at + 1]?.text ?? '') ? at : undefined;
+  if (!told || !isCount(reader.tokens[at]) || !reader.free(at)) return undefined;
+  // "buttonholes 35 £6 ea": the price stands right behind.
+  return /^(,|\.|-)?$/.test(reader.tokens[at + 1]?.text ?? '') || reader.tokens[at + 1]?.number?.form === 'money' ? at : undefined;
 };
 
 // "corsages 95 each, bouts 60 each, need 8 and 22": as many numbers in a row as there are kinds with a price.

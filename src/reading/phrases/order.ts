@@ -126,7 +126,7 @@ const find = (reader: Reader): Finding[] => {
   const series = seriesPrices(reader, all);
   const said =
     series.length > 0 ? series : withListed(reader, all, counts, [...findPrices(reader, counts, ends), ...pairPrices(reader, all)]);
-  const prices = lineTotals(reader, namedBefore(all, said));
+  const prices = lineTotals(reader, namedBefore(reader, all, said));
   const mentions = needed(reader, pricedOnly(certain(reader, all, prices), prices), prices);
   // "finished the last 6 crowns" orders nothing, whatever else it says.
   if (prices.every((price) => price.number.form === 'plain' && !price.at) && tellsWork(reader)) return [];

@@ -22,7 +22,7 @@ export const shareByGroup = (reader: Reader, entries: Entry[]): void => {
 const polite = '(please|pls|ta|thanks|too|,){0,2}';
 const forAll = [
   pattern(
-    `(for|all|<all>|both|-|:|=|all get|each get|everyone gets|all in|all having|all wearing|they all get|all to have) (a|an|the)? (<material>)? <p:piece> (each|all|apiece)? ${polite}`,
+    `(for|-|:|=|(they|and|they're|theyre){0,1} (all|<all>|both|each|every one|everyone|everybody) (are|of them|will be|will|to be)? (get|gets|getting|have|has|having|to have|with|in|wear|wearing|want|wants|wanting|need|needing|given|on)?) (a|an|the)? (<material>)? <p:piece> (each|all|apiece)? ${polite}`,
   ),
   pattern(
     `(<material>)? <p:piece> (each|all|all round|for all|for everyone|for them all|<all>|all of them|for all of them|for each of them) ${polite}`,
