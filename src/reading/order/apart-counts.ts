@@ -143,7 +143,8 @@ const neededNumber = (
   prices: readonly Price[],
 ): number | undefined => {
   for (let index = from; index < to; index++) {
-    const match = ofThem.at(reader.tokens, index, to) ?? needs.at(reader.tokens, index, to);
+    const told = ofThem.at(reader.tokens, index, to);
+    const match = told ?? needs.at(reader.tokens, index, to);
     const number = match?.kept['n'];
     const at = number === undefined ? -1 : reader.tokens.indexOf(number, index);
     const next = reader.tokens[match?.end ?? 0];
@@ -153,7 +154,7 @@ const neededNumber = (
       next.means['material'] === undefined &&
       next.means['included'] === undefined &&
       next.means['piece'] === undefined;
-    if (match === undefined || number === undefined || !open(at) || !reader.free(at) || plainNoun) continue;
+    if (match === undefined || number === undefined || !open(at) || !reader.free(at) || (plainNoun && told === undefined)) continue;
     if (reader.tokens[index]?.text === ',' && !prices.some((price) => price.index > at)) continue;
     return at;
   }

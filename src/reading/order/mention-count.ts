@@ -22,6 +22,7 @@ const mayDescribe = (token: Token): boolean => {
   if (token.kind === 'sign') return token.text === '-' || token.text === '"' || token.text === "'";
   if (breaks.has(token.text)) return false;
   if (token.means['bench'] !== undefined && !/^(pax|guests|ppl|nos)$/.test(token.text)) return false;
+  if (token.means['piece'] === 'unspecified' && /^(nos|no|pcs|pc|pieces|units|items)$/.test(token.text)) return true;
   return !notDescribing.some((tag) => token.means[tag] !== undefined);
 };
 

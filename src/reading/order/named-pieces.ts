@@ -33,6 +33,8 @@ export const isPiece = (reader: Reader, index: number): boolean => {
   if (token.text === 'hair' && !isCount(reader.tokens[index - 1])) return false; // "hair appointment"
   if (token.means['piece'] === 'unspecified') {
     if (next?.text === 'of') return false;
+    // "30 nos boutonniere" counts boutonnieres.
+    if (next?.means['piece'] !== undefined && next.means['piece'] !== 'unspecified' && isCount(reader.tokens[index - 1])) return false;
     const before = reader.tokens[index - 1];
     if (before?.means['piece'] !== undefined && reader.free(index - 1)) return false;
     if (/^(unit|units|item|items|wearables?)$/.test(token.text) && !isNumber(before, 'plain')) return false;

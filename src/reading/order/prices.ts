@@ -28,7 +28,7 @@ const listed = (reader: Reader, price: Price): boolean =>
   reader.tokens.slice(Math.max(0, price.start - 3), price.start - 1).some((token) => /^(and|&|\+|n|plus|with)$/.test(token.text));
 
 // A number without a unit is a price only where the words say so: each, all, at, budget, or a tax word right behind it.
-const taxBehind = pattern('(<included>|(plus|+) <tax>|<tax>|(ex|excl|excluding|before|net|exclusive) )');
+const taxBehind = pattern('(<included>|(plus|\\+) (the)? <tax>|<tax>|(ex|excl|excluding|before|net|exclusive) )');
 const isPrice = (reader: Reader, price: Price): boolean => {
   if (price.number.form === 'money') return true;
   if (price.per !== 'unsaid' || price.at || price.kind !== undefined || price.forCount === true) return true;

@@ -153,6 +153,8 @@ const find = (reader: Reader): Finding[] => {
       ...matched.spare.filter((price) => price.per === 'all'),
       ...(matched.ask === undefined ? [] : prices.filter((price) => !read.includes(price))),
     );
+  // "two casket sprays at 185 each": the price of other work alone.
+  if (mentions.length === 0 && coversOther && common?.per === 'each') return [];
   const trade =
     ordered.length > 0 ||
     mentions.length > 0 ||

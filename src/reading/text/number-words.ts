@@ -65,6 +65,9 @@ const head = (tokens: readonly Token[], start: number): { amount: Decimal; next:
   ) {
     return { amount: decimal(2), next: start + article + 2, worded: true, approx: false };
   }
+  // a baker's dozen is thirteen
+  if (/^(baker|baker's|bakers)$/.test(tokens[start + article]?.text ?? '') && isDozen(tokens[start + article + 1]))
+    return { amount: decimal(13), next: start + article + 2, worded: true, approx: false };
   if (article === 1) {
     if (tokens[start + 1]?.text === 'half' && isDozen(tokens[start + 2]))
       return { amount: decimal('0.5'), next: start + 2, worded: true, approx: false };

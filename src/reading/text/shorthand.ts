@@ -1,5 +1,7 @@
 // Words as thumbs write them: "shd", "nt", "wk". Each becomes the word it stands for, so that no phrase needs to know the short form.
 
+import { isKnownWord } from '../words/vocabulary.ts';
+import { unclipped } from './clipped-words.ts';
 import { inOrder } from './swapped-letters.ts';
 import type { Token } from './token.ts';
 
@@ -57,18 +59,40 @@ const isPer = (tokens: readonly Token[], index: number): boolean =>
   tokens[index + 1]?.glued === true &&
   /^(piece|pc|pce|bout|bh|buttonhole|corsage|lapel|crown|head|person|unit|stem)$/.test(tokens[index + 2]?.text ?? '');
 
+// "9xbouts": the sign and the word behind it were typed as one.
+const timesWord = (tokens: readonly Token[], index: number): boolean => {
+  const token = tokens[index];
+  return (
+    token?.kind === 'word' &&
+    token.glued &&
+    tokens[index - 1]?.number?.form === 'plain' &&
+    /^x[a-z]{2,}$/.test(token.text) &&
+    isKnownWord(token.text.slice(1))
+  );
+};
+
+// The word that was meant by a slip of the thumb.
+const meantBy = (text: string): string | undefined =>
+  Object.hasOwn(full, text) ? full[text] : (inOrder(text) ?? unclipped(text));
+
 export const writtenOut = (given: readonly Token[]): readonly Token[] => {
   const tokens = given.flatMap((token, index): Token[] => {
     if (isBefore(given, index)) return [{ ...token, text: 'before', end: (given[index + 1] as Token).end }];
     if (isPer(given, index)) return [{ ...token, text: 'per', end: (given[index + 1] as Token).end }];
+    if (timesWord(given, index)) {
+      const at = token.start + 1;
+      return [
+        { ...token, text: 'x', end: at },
+        { ...token, text: token.text.slice(1), start: at, glued: true },
+      ];
+    }
     return isBefore(given, index - 1) || isPer(given, index - 1) ? [] : [token];
   });
-  if (!tokens.some(({ text }) => Object.hasOwn(full, text) || text === 'r' || text === 'n' || inOrder(text) !== undefined)) return tokens;
   return tokens.map((token, index) => {
     if (token.kind !== 'word') return token;
     if (isAre(tokens, index)) return { ...token, text: 'are' };
     if (token.text === 'n' && tokens[index + 1]?.text === 'a' && tokens[index + 2]?.text === 'half') return { ...token, text: 'and' };
-    const text = Object.hasOwn(full, token.text) ? full[token.text] : inOrder(token.text);
+    const text = meantBy(token.text);
     return text === undefined ? token : { ...token, text };
   });
 };

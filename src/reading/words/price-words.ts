@@ -6,7 +6,7 @@ export const eachWords = wordList(`
   each, ea, e.a, eac, ech, apiece, a piece, per piece, per pc, per pcs, pp, p/p, per head, a head, a pop, per person, per item, per
   unit, per one, per stem piece, a go, a throw, per each, /ea, /each, /pc, /piece, /pcs, / pc, / piece, / ea, / each, per, per nos,
   per no, /head, /unit, a unit, the piece, for each, each one, each piece, pr piece, pr pc, p.p, p/pc, pc each, a pc, /person, a shot,
-  a pce, per pce, per lapel piece, for one, per guest, a person
+  a pce, per pce, for one, per guest, a person
 `);
 export const allWords = wordList(`
   all up, for the lot, the lot, for all, in total, total, total's, totalling, totaling, altogether, all together, for everything, for
@@ -21,7 +21,8 @@ export const fromWords = wordList(`
 export const upToWords = wordList(`
   up to, upto, max, maximum, no more than, not more than, at most, under, less than, cap, capped at, cap of, below, not over, max of,
   maximum of, tops, at the most, no higher than, not above, ceiling, limit, limit of, within, top whack, cant go over, can't go over,
-  cannot go over, dont go over, don't go over, at max
+  cannot go over, wont go over, won't go over, will not go over, not go over, not to go over, not going over, doesn't want to go over,
+  doesnt want to go over, dont go over, don't go over, at max
 `);
 export const budgetWords = wordList(`
   budget, budget's, budget of, budget is, budget around, to spend, has to spend, budgeted, bugdet, buget, budgt, spend, to play with,
