@@ -81,7 +81,15 @@ const lineFact = (line: Line, single: boolean): Unworded => {
 
 export const lineFacts = (reader: Reader, matched: Matched): Fact[] => {
   const single = matched.lines.length === 1;
-  return matched.lines.map((line) => {
+  // "30 at 12 and five at 40 euro": all of them are euro.
+  const named = matched.lines.map((line) => line.price?.number).filter((number) => number !== undefined);
+  const currencies = [...new Set(named.flatMap((number) => number.currency ?? number.symbol ?? []))];
+  const known = named.find((number) => number.currency !== undefined || number.symbol !== undefined);
+  const shared = (line: Line): Line =>
+    currencies.length !== 1 || known === undefined || line.price === undefined || line.price.number.currency !== undefined
+      ? line
+      : { ...line, price: { ...line.price, number: { ...line.price.number, ...currencyFields(known) } } };
+  return matched.lines.map(shared).map((line) => {
     const end =
       line.price === undefined || line.price.index < line.mention.end ? line.mention.end : Math.max(line.mention.end, line.price.end);
     return {

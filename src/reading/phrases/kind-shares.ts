@@ -2,7 +2,9 @@
 
 import type { PieceKind } from '../../handbook/pieces.ts';
 import type { FactOf } from '../fact.ts';
+import { piecesOfSets } from '../order/piece-sets.ts';
 import { currencyFields } from '../order/read-order.ts';
+import { sharesByPrice } from '../order/shares-by-price.ts';
 import { pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader, type Unworded } from '../phrase.ts';
 import type { Token } from '../text/token.ts';
@@ -25,10 +27,51 @@ const amount = (token: Token | undefined): number => Number(token?.number?.amoun
 const own = (token: Token | undefined): Pick<FactOf<'pieces'>, 'price'> =>
   token?.number === undefined ? {} : { price: { amount: token.number.amount, per: 'each', ...currencyFields(token.number) } };
 
+// "7 corsages, 3 of them wrist": three of the seven, and four of no particular kind.
+const someOf = pattern(
+  '<s:count> (<material>)? <w:piece> (,|\\(|:|-|and|with|of which)? (of which)? (about)? <a:count> (of (them|those|which|these|em))? (is|are|to be|being|as|in)? (the)? (<p:piece>|pin|pins|wrist|wrists) (ones|one)? (\\))?',
+);
+const someShared = (reader: Reader): Finding | undefined => {
+  const { tokens } = reader;
+  const match = someOf.in(tokens, 0, tokens.length);
+  if (match === undefined) return undefined;
+  const { s, w, a } = match.kept;
+  const at = tokens.findIndex((token, index) => index > match.start && token === a);
+  const part = tokens
+    .slice(at + 1, match.end)
+    .map(kindOf)
+    .find((kind) => kind !== undefined);
+  const whole = kindOf(w);
+  const told = tokens.slice(match.start, match.end).some((token) => /^(of|of which|\()$/.test(token.text));
+  if (!told || part === undefined || whole === undefined || part === whole || !(whole === 'unspecified' || part.includes(whole)))
+    return undefined;
+  if (
+    amount(a) >= amount(s) ||
+    s?.number?.max !== undefined ||
+    (tokens[match.end]?.text === ',' && tokens[match.end + 1]?.number?.form === 'plain' && kindOf(tokens[match.end + 2]) !== undefined)
+  )
+    return undefined;
+  for (let index = match.start; index < match.end; index++) if (!reader.free(index)) return undefined;
+  const behind = priceBehind.at(tokens, match.end, tokens.length);
+  const price = behind?.kept['c']?.number;
+  return found(reader, match.start, price === undefined ? match.end : (behind?.end ?? match.end), [
+    { fact: 'pieces', piece: whole, count: amount(s) - amount(a) },
+    { fact: 'pieces', piece: part, count: amount(a) },
+    ...(price === undefined || price.max !== undefined
+      ? []
+      : [{ fact: 'price' as const, amount: price.amount, per: 'each' as const, ...currencyFields(price) }]),
+  ]);
+};
+
 const find = (reader: Reader): Finding[] => {
   const { tokens } = reader;
+  const priced = sharesByPrice(reader) ?? piecesOfSets(reader);
+  if (priced !== undefined) return [priced];
   const match = shares.in(tokens, 0, tokens.length);
-  if (match === undefined) return [];
+  if (match === undefined) {
+    const some = someShared(reader);
+    return some === undefined ? [] : [some];
+  }
   const { s, w, a, b } = match.kept;
   const after = (count: Token | undefined): Token | undefined => {
     const at = count === undefined ? -1 : tokens.indexOf(count, match.start);

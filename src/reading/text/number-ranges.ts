@@ -38,6 +38,7 @@ const sharedForm = (first: NumberRead, second: NumberRead): NumberRead | undefin
 const linkAt = (tokens: readonly Token[], index: number): { kind: 'to' | 'or' | 'and'; next: number } | undefined => {
   const text = tokens[index]?.text;
   if (text === '-' || text === 'to' || text === 'til' || text === 'till') return { kind: 'to', next: index + 1 };
+  if (text === ',' && tokens[index + 1]?.text === 'or') return { kind: 'or', next: index + 2 };
   if (text === 'or') return { kind: 'or', next: index + 1 };
   if (text === 'and' || text === '&' || text === '+' || text === 'n') return { kind: 'and', next: index + 1 };
   return undefined;

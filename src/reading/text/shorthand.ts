@@ -72,8 +72,7 @@ const timesWord = (tokens: readonly Token[], index: number): boolean => {
 };
 
 // The word that was meant by a slip of the thumb.
-const meantBy = (text: string): string | undefined =>
-  Object.hasOwn(full, text) ? full[text] : (inOrder(text) ?? unclipped(text));
+const meantBy = (text: string): string | undefined => (Object.hasOwn(full, text) ? full[text] : (inOrder(text) ?? unclipped(text)));
 
 export const writtenOut = (given: readonly Token[]): readonly Token[] => {
   const tokens = given.flatMap((token, index): Token[] => {

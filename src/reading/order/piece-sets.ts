@@ -1,0 +1,50 @@
+// Pieces sold in sets of one of each: "22 sets, corsage ($30) and bout ($12)", "6 prom sets of wrist corsage and bout, $42 a set".
+
+import type { PieceKind } from '../../handbook/pieces.ts';
+import { decimal } from '../../values/decimal.ts';
+import { pattern } from '../pattern.ts';
+import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
+import type { NumberRead } from '../text/token.ts';
+import { currencyFields } from './read-order.ts';
+
+const price = (name: string): string => `((\\( (at|@)?|at|@|is|are|:|-|=)? <${name}:amount> (<each>)? (\\))?)?`;
+const sets = pattern(
+  `<n:count> (matching|of the|x|<unlisted>){0,2} (set|sets) (for (the|a|our)? (<unlisted>|<other>){1,3})? (of|,|:|-|\\(|=|with|each){0,2} (a|one)? <a:piece> ${price('ap')} (and|,|&|\\+|/|plus|with|n){1,2} (a|one)? <b:piece> ${price('bp')} (\\))?`,
+);
+const perSet = pattern('(,|-|:)? (at|@|for)? <c:amount> (a|per|each|the|/|for each|for a|for the)? (set|<each>)');
+
+const own = (number: NumberRead | undefined): object =>
+  number === undefined ? {} : { price: { amount: number.amount, per: 'each', ...currencyFields(number) } };
+
+/** One line for each kind, as many as there are sets; a price for the set is told as the total of all sets. */
+export const piecesOfSets = (reader: Reader): Finding | undefined => {
+  const { tokens } = reader;
+  const match = sets.in(tokens, 0, tokens.length);
+  const [count, first, second] = [match?.kept['n']?.number, match?.kept['a']?.means['piece'], match?.kept['b']?.means['piece']];
+  if (match === undefined || count === undefined || first === undefined || second === undefined) return undefined;
+  if (first === second || first === 'unspecified' || second === 'unspecified' || count.max !== undefined) return undefined;
+  const behind = perSet.at(tokens, match.end, tokens.length);
+  const end = behind?.end ?? match.end;
+  for (let index = match.start; index < end; index++) if (!reader.free(index)) return undefined;
+  const whole = behind?.kept['c']?.number;
+  const line = (piece: string, number: NumberRead | undefined): Unworded => ({
+    fact: 'pieces',
+    piece: piece as PieceKind,
+    count: Number(count.amount),
+    ...own(number),
+  });
+  return found(reader, match.start, end, [
+    line(first, match.kept['ap']?.number),
+    line(second, match.kept['bp']?.number),
+    ...(whole === undefined || whole.max !== undefined
+      ? []
+      : [
+          {
+            fact: 'price' as const,
+            amount: decimal(whole.amount).times(count.amount).toFixed(),
+            per: 'all' as const,
+            ...currencyFields(whole),
+          },
+        ]),
+  ]);
+};
