@@ -15,7 +15,7 @@ const request = pattern(
 const wanted = pattern(
   '(can|could|would|will) ((you|u|ya|ye|yous) (please|pls|plz|possibly)? (do|make|manage|supply)|we (please|pls)? (price|quote|cost) (up|out|for)?)',
 );
-const counted = pattern('<count> (x|of)? (<material>)? <piece>');
+const counted = pattern('<count> (x|of|no|nos)? (.)? (<material>)? <piece>');
 const ordersByAsking = ({ tokens, context }: Reader, part: Part): boolean => {
   const asked = context.pieces.length > 0 ? undefined : wanted.in(tokens, part.start, Math.min(part.end, part.start + 7));
   const first = asked === undefined ? undefined : counted.in(tokens, asked.end, part.end);
@@ -131,7 +131,9 @@ export const looksAsked = (reader: Reader, part: Part): boolean => {
   const whole = (from: number): boolean =>
     commands.some((command) => {
       const match = command.at(reader.tokens, from, part.end);
-      return match !== undefined && (part.asked || match.end >= part.end - 2);
+      if (match === undefined || part.asked || match.end >= part.end) return match !== undefined;
+      // "total R5 600" tells.
+      return match.end >= part.end - 2 && !reader.tokens.slice(match.end, part.end).some((token) => token.number !== undefined);
     });
   return whole(start) || (start > part.start && whole(part.start));
 };

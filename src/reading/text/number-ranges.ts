@@ -65,6 +65,8 @@ const joinPair = (tokens: readonly Token[], index: number): { token: Token; next
   const form = sharedForm(first.number, second.number);
   if (form === undefined) return undefined;
   const [low, high] = [decimal(first.number.amount), decimal(second.number.amount)];
+  // "lapels x 25 - 560 all up": far apart with room round the dash are two numbers.
+  if (dash?.text === '-' && !dash.glued && first.number.form === 'plain' && high.gt(low.times(5))) return undefined;
   const { approx: _, ...plain } = form;
   const number: NumberRead | undefined =
     link.kind === 'or' && form.form !== 'plain'

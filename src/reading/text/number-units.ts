@@ -122,7 +122,9 @@ const joinThousands = (tokens: readonly Token[]): Token[] => {
         look(signs, before.text) !== undefined ||
         look(codesBefore, before.text) !== undefined ||
         /^(total|budget|totals?)$/.test(before.text));
-    if (found !== undefined && (marked || totalAhead.test(tokens[found.next]?.text ?? ''))) {
+    // "lapels x 25 560 all up": a count, then a total.
+    const apart = before?.text === 'x' || before?.text === 'qty';
+    if (found !== undefined && !apart && (marked || totalAhead.test(tokens[found.next]?.text ?? ''))) {
       const tail = tokens[index + 1] as Token;
       joined.push({ ...token, text: `${token.text} ${tail.text}`, end: tail.end, number: { form: 'plain', amount: found.amount } });
       index = found.next - 1;

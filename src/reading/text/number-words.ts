@@ -36,6 +36,10 @@ const dozenFrom = (tokens: readonly Token[], index: number, amount: Decimal, app
   return { amount: dozen, length: index, dozen: true, approx };
 };
 
+// "couple from the open day", "the couple want": two people, and no count of pieces.
+const tellsOfPeople =
+  /^(from|for|at|in|on|with|who|who's|whos|is|are|was|were|has|have|had|want|wants|wanted|need|needs|said|say|says|would|will|can|came|come|coming|getting|get|got|just|now|to|that|rang|called|call|booked|moved|changed|cancelled|confirmed|asked|ask|asking|happy|like|liked|love|loved|and|or|but|,|\.|:|;|\?|!|-|\))?$/;
+
 // A leading numeral, number word, "a", "half" or "a couple", before dozen or a scale.
 const head = (tokens: readonly Token[], start: number): { amount: Decimal; next: number; worded: boolean; approx: boolean } | undefined => {
   const token = tokens[start];
@@ -56,6 +60,7 @@ const head = (tokens: readonly Token[], start: number): { amount: Decimal; next:
   const article = articles.has(token.text) ? 1 : 0;
   if (tokens[start + article]?.text === 'couple') {
     const of = tokens[start + article + 1]?.text === 'of' ? 1 : 0;
+    if (of === 0 && tellsOfPeople.test(tokens[start + article + 1]?.text ?? '')) return undefined;
     return { amount: decimal(2), next: start + article + 1 + of, worded: true, approx: true };
   }
   if (
