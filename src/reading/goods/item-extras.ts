@@ -15,6 +15,12 @@ const plain = (token: Token | undefined): number | undefined =>
     ? Number(token.number.amount)
     : undefined;
 
+const days = (token: Token | undefined): number | undefined => {
+  const number = token?.number;
+  if (number?.form !== 'duration' || !/^(day|week)$/.test(number.unit ?? '')) return undefined;
+  return Number(number.max ?? number.amount) * (number.unit === 'week' ? 7 : 1);
+};
+
 /** The words are marked as used, so that no name, size or price is read from them. */
 export const itemExtras = (
   tokens: readonly Token[],
@@ -36,8 +42,11 @@ export const itemExtras = (
       take(index, index + 2, { spare: next.number.amount });
     else if (plain(token) !== undefined && next?.text === 'in' && /^(stock|hand)$/.test(afterNext?.text ?? ''))
       take(index, index + 3, { stock: plain(token) ?? 0 });
-    else if (token?.number?.form === 'duration' && token.number.unit === 'day' && /^(lead|leadtime)$/.test(next?.text ?? ''))
-      take(index, afterNext?.text === 'time' ? index + 3 : index + 2, { leadDays: Number(token.number.max ?? token.number.amount) });
+    else if (days(token) !== undefined && /^(lead|leadtime)$/.test(next?.text ?? ''))
+      take(index, afterNext?.text === 'time' ? index + 3 : index + 2, { leadDays: days(token) ?? 0 });
+    else if (/^(lead|leadtime)$/.test(token?.text ?? '') && days(next) !== undefined) take(index, index + 2, { leadDays: days(next) ?? 0 });
+    else if (token?.text === 'lead' && next?.text === 'time' && days(afterNext) !== undefined)
+      take(index, index + 3, { leadDays: days(afterNext) ?? 0 });
     // The trade's word for its part stands alone behind the price: "hair line wire" has none.
     else if (
       index > start &&

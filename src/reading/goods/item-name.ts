@@ -2,6 +2,7 @@
 
 import type { Token } from '../text/token.ts';
 import { portionWords } from '../words/trade-words.ts';
+import { dropAfter, dropBefore } from './name-edges.ts';
 
 export const singular = (word: string): string => {
   if (/leaves$/.test(word)) return word.replace(/leaves$/, 'leaf');
@@ -10,142 +11,6 @@ export const singular = (word: string): string => {
   if (/(x|ch|sh|ss)es$/.test(word)) return word.slice(0, -2);
   return word.endsWith('s') ? word.slice(0, -1) : word;
 };
-
-const dropBefore = new Set([
-  'the',
-  'a',
-  'an',
-  'some',
-  'our',
-  'of',
-  'more',
-  '-',
-  ':',
-  'got',
-  'x',
-  'new',
-  'extra',
-  'about',
-  'wee',
-  'and',
-  'then',
-  'also',
-  'plus',
-  'use',
-  'uses',
-  'has',
-  'have',
-  'gets',
-  'with',
-  'in',
-  'is',
-  'bit',
-  'lil',
-  '(',
-  'now',
-  'fyi',
-  'our',
-  'my',
-  'this',
-  'week',
-  'todays',
-  "today's",
-  'price',
-  'prices',
-  'cost',
-  'for',
-  'market',
-  'update',
-  'pls',
-  'note',
-  'ok',
-  'hi',
-  'add',
-  'yep',
-  "that's",
-  'thats',
-  'are',
-  'list',
-  'foraged',
-  'picked',
-]);
-const dropAfter = new Set([
-  'stem',
-  'stems',
-  'are',
-  'is',
-  'at',
-  '@',
-  '-',
-  ':',
-  'now',
-  'for',
-  'the',
-  '(',
-  ')',
-  'a',
-  'an',
-  'gone',
-  'up',
-  'down',
-  'went',
-  'have',
-  'has',
-  'only',
-  'just',
-  'cost',
-  'costs',
-  'price',
-  'was',
-  'each',
-  'per',
-  '=',
-  'of',
-  'from',
-  'to',
-  'in',
-  'its',
-  'come',
-  'today',
-  'going',
-  'gonna',
-  'about',
-  '/',
-  'on',
-  'by',
-  'strands',
-  'pcs',
-  'per',
-  'will',
-  'be',
-  'risen',
-  'dropped',
-  'increased',
-  'back',
-  'still',
-  'special',
-  '+',
-  'selling',
-  'they',
-  "they're",
-  'theyre',
-  'working',
-  'out',
-  'came',
-  'this',
-  'week',
-  'again',
-  'bits',
-  'stalks',
-  'then',
-  'too',
-  'please',
-  'pls',
-  'that',
-  'x',
-  'as',
-  'well',
-]);
 
 const nameOf = (token: Token, last: boolean): string => token.means['ingredient'] ?? (last ? singular(token.text) : token.text);
 
@@ -182,16 +47,4 @@ export const itemName = (given: readonly Token[], dropMaterial: boolean): string
     .join(' ')
     .replace(/ - /g, '-');
   return words.replace(/^(pearl head|pearl-head) pin$/, 'pearl head pin');
-};
-
-/** The unbroken run of tokens that holds a known name, from tokens that may have gaps between them. */
-export const namedRun = (tokens: readonly (Token & { readonly at: number })[], items: readonly string[]): readonly Token[] => {
-  const runs: (Token & { readonly at: number })[][] = [];
-  for (const token of tokens) {
-    const run = runs.at(-1);
-    const last = run?.at(-1);
-    if (run !== undefined && last !== undefined && last.at + 1 === token.at) run.push(token);
-    else runs.push([token]);
-  }
-  return runs.find((run) => knowsItem(run, items)) ?? tokens;
 };

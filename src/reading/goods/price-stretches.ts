@@ -36,7 +36,7 @@ export const stretches = (reader: Reader, start: number, end: number, isPriceAt:
         (token) =>
           token.kind === 'word' &&
           (token.means['ingredient'] !== undefined || Object.keys(token.means).length === 0) &&
-          !/^(gone|up|down|to|from|a|an|the|was|now|per|of|for|to|dry|x|ph|were|been|had|before|previously|used|be|they|it|last)$/.test(
+          !/^(gone|up|down|to|from|a|an|the|was|now|per|of|for|to|dry|x|ph|were|been|had|before|previously|used|be|they|it|last|is|are|now)$/.test(
             token.text,
           ),
       );

@@ -1,11 +1,29 @@
 // What several goods of one message share: a price for two of them, a currency, a tax said last.
 
 import type { FactOf } from '../fact.ts';
+import type { Token } from '../text/token.ts';
+import { itemName, knowsItem } from './item-name.ts';
 
-// "limonium and statice both 5 a bunch": one price for two.
-export const apart = (fact: FactOf<'pack'>): FactOf<'pack'>[] => {
-  const names = fact.item.replace(/ (both|all)$/, '').split(' and ');
-  return names.length > 1 ? names.map((item) => ({ ...fact, item })) : [fact];
+type Placed = Token & { readonly at: number };
+const joins = /^(,|and|&|\+|n|all|both|each)$/;
+
+/** The names a price is said of: "limonium and statice both 5 a bunch" names two. `named` leaves gaps where other words stand in `tokens`. */
+export const namesSaid = (named: readonly Placed[], tokens: readonly Token[], items: readonly string[]): string[] => {
+  const runs: Placed[][] = [];
+  for (const token of named) {
+    const run = runs.at(-1);
+    if (run?.at(-1)?.at === token.at - 1) run.push(token);
+    else runs.push([token]);
+  }
+  const first = runs.findIndex((run) => knowsItem(run, items));
+  const meant = first < 0 ? [[...named]] : [runs[first] as Placed[]];
+  for (let at = first + 1; first >= 0 && at < runs.length; at++) {
+    const [before, run] = [meant.at(-1), runs[at] as Placed[]];
+    const between = tokens.slice((before?.at(-1)?.at ?? 0) + 1, run[0]?.at);
+    if (!knowsItem(run, items) || !between.every((token) => joins.test(token.text))) break;
+    meant.push(run);
+  }
+  return meant.flatMap((run) => itemName(run, true) ?? []);
 };
 
 /** The currency of one and the tax said last hold for all. */

@@ -2,60 +2,33 @@
 
 import type { FactOf } from '../fact.ts';
 import { itemExtras } from '../goods/item-extras.ts';
-import { itemName, knowsItem, namedRun } from '../goods/item-name.ts';
+import { knowsItem } from '../goods/item-name.ts';
+import { besideNames } from '../goods/name-edges.ts';
+import { forPeople, noGoods } from '../goods/no-goods.ts';
 import { findPack, type PackSize } from '../goods/pack-size.ts';
 import { isPrice, pricedEitherWay } from '../goods/price-at.ts';
+import { byHowMuch, changeForms, changeWord } from '../goods/price-changes.ts';
 import { type Stretch, stretches } from '../goods/price-stretches.ts';
-import { apart, shareTax } from '../goods/several-goods.ts';
-import { otherThings } from '../held/more-signs.ts';
+import { namesSaid, shareTax } from '../goods/several-goods.ts';
 import { firstIn, type Match, pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader } from '../phrase.ts';
 import { isNumber, type Token } from '../text/token.ts';
-import { sundryHeads } from '../words/piece-words.ts';
 import { taxAt } from './tax-basis.ts';
 
-const changeForms = [
-  pattern('(down|up|dropped|gone|went|back|now|risen|cut|come){1,3} to <t:amount> (a|per|/)? (<pack>)? (from|was) <f:amount>'),
-  pattern('<t:amount> (a|per|/|the|an)? <pack> (,|-|\\(|now)? (was|used to be|up from|down from|from|not|instead of|were) <f:amount>'),
-  pattern(
-    '(gone|went|going|up|down|from|rise|rises|jumped|dropped|was|risen|increased|moved|come|crept) (up|down)? (from|,|:)? <r:amount> (to|now|,) (now)? <t:amount>',
-  ),
-  pattern("was <f:amount> (,|-|but)? (is|it's|its)? now <t:amount>"),
-  pattern('now <t:amount> (,|-|\\()? (was|used to be|up from|down from|from|not|instead of|were) <f:amount>'),
-  pattern('<t:amount> (,|-|\\()? (was|used to be|up from|down from|not|instead of|were) <f:amount>'),
-  pattern('<r:amount> ((up|down|gone up|now) to|now) <t:amount>'),
-];
-const changeWord = /^(gone|went|going|up|down|from|jumped|dropped|rise|rises|risen|increased|was|moved|crept|come|upto|up ?to)$/;
 const seller = /^(wholesale|wholesaler|wholesalers|supplier|market|auction|they|has|have|got|doing|sells|selling|selling at|charging)$/;
 const perStem = pattern('(a|per|/|p) (stem|stm)');
 const dryingForm = pattern('(,)? (takes)? <d:duration> (to dry|drying|dry|drying time)');
 const least = pattern('(,)? (min|minimum|min order|moq|minimum order) (of|order|qty|is)? (of)? <n:count> (<pack>)?');
-const recipeWords = pattern('(each one|each piece|per <piece>|recipe|each <piece>)');
 const freeForm = pattern('(free|foraged|no cost|nothing)');
-const talk =
-  /^(could|would|might|it'll|they'll|we'll|it's|they're|we're|coming|arriving|landing|arrive|arrives|landed|collecting|collect|dropping|order|orders|short|missing|came|bay|lunch|coffee|coffees|rent|invoice|parking|petrol|diesel|van|wage|wages|bill|insurance|salary|ticket|tickets|fine|deposit|rates|phone|electric|gas|hoover|cake|pizza|sandwiches|milk|loan|tip|biscuits|delivery|courier|freight|fee|callout|fuel|spent|paid|owes|owe|refund|refunded|tea|teas|takeaway|kitty|raffle|float|till|hours|hour|hr|ph|budget|stopping|stopped)$/;
 
-// "7 for the lads at 11" prices no goods.
-const forPeople = pattern('for (the|our|my|his|her) (<role>|<owner>|<bench>)');
+// "ten roses for £12": so many for the price.
+const together = pattern('<n:count> (<word>){0,2} <ingredient> (for|cost|costs|=|are|come to) <money>');
+const soldTogether = (tokens: readonly Token[], start: number, end: number): number | undefined => {
+  const match = together.in(tokens, start, end);
+  return match?.end === end ? Number(match.kept['n']?.number?.amount) : undefined;
+};
 
-// "rose left at 4.30", "poppy is in at 9": somebody with a plant's name.
-const leaving = pattern('leaves (here)? (at|around|about|before|after|by) (<plain>|<time>)');
-const someone = pattern(
-  "(<ingredient>) (is|was|will|has|'s)? (be)? (left|leaves|starts|arrives|leaving|back|finishes|meeting|starting|finishing|off|in|out|here|coming|comes|due|called|rang|owes) (here|in|back|today)? (at|me|by|around|about|from|on)?",
-);
-// "22 pieces, 14.50 each": an order whose kinds nobody has named yet.
-const someOrder = pattern('<count> (pieces|pcs|of them|items) (<material>)? (,|-|@|at)? (<amount> <each>|<each> <amount>)');
-// "16 pieces, types tbc, $22 each"
-const somePieces = pattern('(about|say)? <count> <piece> (<material>)? (,|-|at|@|:|/)');
-const wearable = (reader: Reader, start: number, end: number): boolean =>
-  somePieces.at(reader.tokens, start, end) !== undefined ||
-  reader.tokens.slice(start, end).some((token, offset) => {
-    if (token.means['piece'] === undefined || token.means['piece'] === 'unspecified' || token.means['ingredient'] !== undefined)
-      return false;
-    return !sundryHeads.has(reader.tokens[start + offset + 1]?.text ?? '');
-  });
-
-const readItem = (reader: Reader, { start, end }: Stretch, common: PackSize, upTo: number): FactOf<'pack'> | undefined => {
+const readItem = (reader: Reader, { start, end }: Stretch, common: PackSize, upTo: number): readonly FactOf<'pack'>[] => {
   const { tokens, context } = reader;
   const stretch = tokens.slice(start, end);
   const known = knowsItem(stretch, context.items);
@@ -80,6 +53,7 @@ const readItem = (reader: Reader, { start, end }: Stretch, common: PackSize, upT
   mark(drying);
   mark(least.in(tokens, start, end));
   const packed = pack.per !== undefined || pack.size !== undefined || common.per !== undefined;
+  if (change === undefined && firstIn(byHowMuch, tokens, start, end) !== undefined) return [];
   let price: Token | undefined;
   let from: string | undefined;
   if (change !== undefined) {
@@ -99,9 +73,11 @@ const readItem = (reader: Reader, { start, end }: Stretch, common: PackSize, upT
     }
   }
   const free = price === undefined ? freeForm.in(tokens, start, end) : undefined;
-  if (price === undefined && !(free !== undefined && known && tokens.slice(start, end).some((token) => token.text === 'free')))
-    return undefined;
-  const rise = price?.number?.max !== undefined && stretch.some((token) => changeWord.test(token.text));
+  if (price === undefined && !(free !== undefined && known && tokens.slice(start, end).some((token) => token.text === 'free'))) return [];
+  const rise =
+    price?.number?.max !== undefined &&
+    stretch.some((token) => changeWord.test(token.text)) &&
+    !stretch.some((token) => /^(anywhere|between|ranging|ranges|about|around)$/.test(token.text));
   const each = stretch.some(
     (token, at) => token.means['each'] !== undefined && /^(each|ea|apiece)$/.test(token.text) && used.has(start + at),
   );
@@ -110,6 +86,7 @@ const readItem = (reader: Reader, { start, end }: Stretch, common: PackSize, upT
     token.kind === 'word' &&
     !changeWord.test(token.text) &&
     !seller.test(token.text) &&
+    !besideNames(token) &&
     !(free !== undefined && token.text === 'free') &&
     token.number === undefined
       ? [{ ...token, at: start + at }]
@@ -118,20 +95,26 @@ const readItem = (reader: Reader, { start, end }: Stretch, common: PackSize, upT
   // "2.5 a stem, 10 stems per bunch": the price is a stem's, whatever they come in.
   const stemPrice = price === undefined ? undefined : perStem.at(tokens, tokens.indexOf(price, start) + 1, end);
   mark(stemPrice);
-  const name = itemName(namedRun(nameTokens, context.items), true);
-  const noGoods = (token: Token): boolean => token.means['each'] !== undefined || token.means['all'] !== undefined;
-  if (pricedEitherWay(tokens, start, end)) return undefined;
-  if (!known && forPeople.in(tokens, start, end) !== undefined) return undefined;
-  if (name === undefined || !(known || packed) || nameTokens.every(noGoods)) return undefined;
+  const names = namesSaid(nameTokens, tokens, context.items);
+  const counting = (token: Token): boolean => token.means['each'] !== undefined || token.means['all'] !== undefined;
+  if (pricedEitherWay(tokens, start, end)) return [];
+  if (!known && forPeople.in(tokens, start, end) !== undefined) return [];
+  if (names.length === 0 || !(known || packed) || nameTokens.every(counting)) return [];
   const number = price?.number;
-  const perOf =
-    pack.per === undefined ? (common.per === undefined ? (each ? { per: 'each' } : {}) : { per: common.per }) : { per: pack.per };
-  return {
+  const several = pack.size === undefined && pack.per === undefined ? soldTogether(tokens, start, end) : undefined;
+  const perOf = pack.per === undefined ? (each ? { per: 'each' } : common.per === undefined ? {} : { per: common.per }) : { per: pack.per };
+  return names.map((item) => ({
     fact: 'pack',
-    item: name,
+    item,
     price: number === undefined ? '0' : rise ? (number.max ?? number.amount) : number.amount,
     ...(number?.max !== undefined && !rise ? { priceMax: number.max } : {}),
-    ...(pack.size === undefined ? (common.size === undefined ? {} : { size: common.size }) : { size: pack.size }),
+    ...(pack.size === undefined
+      ? common.size === undefined
+        ? several === undefined
+          ? {}
+          : { size: several }
+        : { size: common.size }
+      : { size: pack.size }),
     ...(pack.unit === undefined ? {} : { unit: pack.unit }),
     ...(stemPrice !== undefined && pack.size !== undefined && pack.unit === undefined ? { per: 'stem' } : perOf),
     ...(number?.currency === undefined ? {} : { currency: number.currency }),
@@ -145,36 +128,15 @@ const readItem = (reader: Reader, { start, end }: Stretch, common: PackSize, upT
       : {}),
     ...extra.extras,
     words: reader.words(start, end),
-  };
+  }));
 };
 
 const find = (reader: Reader): Finding[] => {
   const findings: Finding[] = [];
   for (const part of reader.untouched().slice(0, 200)) {
     const tokens = reader.tokens.slice(part.start, part.end);
-    if (
-      tokens.length > 120 ||
-      wearable(reader, part.start, part.end) ||
-      tokens.some((token) => (token.kind === 'word' && talk.test(token.text)) || token.means['other'] !== undefined)
-    )
-      continue;
-    if (recipeWords.in(reader.tokens, part.start, part.end) !== undefined) continue;
-    const leaves = tokens.some(
-      (token, at) => token.text === 'leaves' && leaving.at(reader.tokens, part.start + at, part.end) !== undefined,
-    );
-    if (
-      (leaves || someone.at(reader.tokens, part.start, part.end) !== undefined) &&
-      !tokens.some((token) => token.means['pack'] !== undefined)
-    )
-      continue;
     const known = knowsItem(tokens, reader.context.items);
-    if (
-      !known &&
-      tokens.some((token) => token.means['month'] !== undefined || /^(event|wedding|ceremony|party|reception)$/.test(token.text))
-    )
-      continue;
-    if (!known && someOrder.at(reader.tokens, part.start, part.end) !== undefined) continue;
-    if (!known && otherThings.in(reader.tokens, part.start, part.end) !== undefined) continue;
+    if (noGoods(reader, part, known)) continue;
     const pack = findPack(reader.tokens, part.start, part.end);
     // "25 a head for 40" feeds people.
     if (!known && tokens.some((token) => /^(a|per) head$/.test(token.text))) continue;
@@ -190,8 +152,8 @@ const find = (reader: Reader): Finding[] => {
     const cuts = stretches(reader, part.start, part.end, (index) => isPrice(reader, index, packed, known));
     const last = cuts.at(-1);
     const common = cuts.length > 1 && last !== undefined ? commonPack(reader, cuts) : {};
-    const priced = cuts.filter((cut) => readItem(reader, cut, common, cut.end) !== undefined);
-    const facts = priced.flatMap((cut, at) => readItem(reader, cut, common, priced[at + 1]?.start ?? part.end) ?? []).flatMap(apart);
+    const priced = cuts.filter((cut) => readItem(reader, cut, common, cut.end).length > 0);
+    const facts = priced.flatMap((cut, at) => readItem(reader, cut, common, priced[at + 1]?.start ?? part.end));
     if (facts.length === 0) continue;
     const { facts: _, ...rest } = found(reader, part.start, part.end, []);
     findings.push({ ...rest, facts: shareTax(facts) });

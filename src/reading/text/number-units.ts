@@ -5,15 +5,13 @@ import { beforeDollar, codesAfter, codesBefore, dollarWords, notes, signs } from
 import { durations, lengths, onlyGlued, weights } from '../words/measure-words.ts';
 import { clockTime } from './clock-words.ts';
 import { tidyAmount } from './numeral.ts';
+import { pence, type WithUnit, wordedPrice } from './spoken-prices.ts';
 import { type NumberRead, none, type Token } from './token.ts';
 
 const look = <T>(table: Readonly<Record<string, T>>, key: string | undefined): T | undefined =>
   key !== undefined && Object.hasOwn(table, key) ? table[key] : undefined;
 
-interface Unit {
-  readonly number: NumberRead;
-  readonly next: number; // first token after the unit
-}
+type Unit = WithUnit;
 
 const money = (number: NumberRead, currency: string | undefined, symbol?: string): NumberRead => {
   const { unit: _, ...rest } = number;
@@ -141,46 +139,6 @@ const isCode = (tokens: readonly Token[], index: number): boolean => {
   if (token?.number === undefined || token.number.worded === true) return false;
   if (token.glued && before?.kind === 'word' && before.text !== 'x' && !/^(bh|bhs|bouts?|rs|r|ea|at|for)$/.test(before.text)) return true;
   return after?.glued === true && after.kind === 'word' && after.text.length <= 2 && !gluedLetters.test(after.text);
-};
-
-// "nine pounds fifty", "9 pounds 50": the pence said after the pounds.
-// "eleven fifty each", "at eight fifty plus vat": a price in words. Two bare numbers side by side are a price only beside the words for one.
-const priceAhead = /^(at|@|price|priced|quoted|charge|charging)$/;
-const priceBehind = /^(plus|\+|inc|incl|ex|excl|each|,|\.|vat|gst|tax|incl\.|inc\.)$/;
-const wordedPrice = (tokens: readonly Token[], index: number): Unit | undefined => {
-  // "fifteen-fifty each" is a price; "fifteen-twenty each" a range
-  const dash = tokens[index + 1]?.text === '-' && tokens[index + 1]?.glued === true && tokens[index + 2]?.glued === true ? 1 : 0;
-  const [whole, cents, after] = [tokens[index]?.number, tokens[index + 1 + dash]?.number, tokens[index + 2 + dash]];
-  if (
-    whole?.form !== 'plain' ||
-    cents?.form !== 'plain' ||
-    whole.worded !== true ||
-    cents.worded !== true ||
-    !/^\d{2}$/.test(cents.amount) ||
-    !/^\d{1,2}$/.test(whole.amount) ||
-    (dash === 1 && !(/^(25|50|75|95|99)$/.test(cents.amount) && Number(cents.amount) > 2 * Number(whole.amount)))
-  )
-    return undefined;
-  const behind = after !== undefined && /^(each|ea|apiece|per|pp|pc|a|\/)$/.test(after.text);
-  const between = priceAhead.test(tokens[index - 1]?.text ?? '') && (after === undefined || priceBehind.test(after.text));
-  return behind || between
-    ? { number: { form: 'money', amount: tidyAmount(`${whole.amount}.${cents.amount}`) }, next: index + 2 + dash }
-    : undefined;
-};
-
-const pence = (tokens: readonly Token[], unit: Unit): Unit => {
-  const [last, more, after] = [tokens[unit.next - 1], tokens[unit.next], tokens[unit.next + 1]];
-  if (
-    unit.number.form !== 'money' ||
-    last?.kind !== 'word' ||
-    more?.number?.form !== 'plain' ||
-    !/^\d{2}$/.test(more.number.amount) ||
-    unit.number.amount.includes('.')
-  )
-    return unit;
-  const spoken = look(codesAfter, last.text) !== undefined || dollarWords.has(last.text);
-  if (!spoken || (after !== undefined && !/^(each|ea|a|per|pp|pc|inc|incl|plus|\+|,|\.|ex|the|apiece)$/.test(after.text))) return unit;
-  return { number: { ...unit.number, amount: tidyAmount(`${unit.number.amount}.${more.number.amount}`) }, next: unit.next + 1 };
 };
 
 /** The tokens with units and currencies joined to their numbers, and codes marked as such. */

@@ -1,0 +1,48 @@
+// What speaks of money and is no price of goods: wages, bills, orders of pieces, and people with a plant's name.
+
+import { otherThings } from '../held/more-signs.ts';
+import { pattern } from '../pattern.ts';
+import type { Reader } from '../phrase.ts';
+import type { Part } from '../text/message.ts';
+import { sundryHeads } from '../words/piece-words.ts';
+
+const recipeWords = pattern('(each one|each piece|per <piece>|recipe|each <piece>)');
+const talk =
+  /^(could|would|might|it'll|they'll|we'll|it's|they're|we're|coming|arriving|landing|arrive|arrives|landed|collecting|collect|dropping|order|orders|short|missing|came|bay|lunch|coffee|coffees|rent|invoice|parking|petrol|diesel|van|wage|wages|bill|insurance|salary|ticket|tickets|fine|deposit|rates|phone|electric|gas|hoover|cake|pizza|sandwiches|milk|loan|tip|biscuits|delivery|courier|freight|fee|callout|fuel|spent|paid|owes|owe|refund|refunded|tea|teas|takeaway|kitty|raffle|float|till|hours|hour|hr|ph|budget|stopping|stopped)$/;
+
+/** "7 for the lads at 11" prices no goods. */
+export const forPeople = pattern('for (the|our|my|his|her) (<role>|<owner>|<bench>)');
+
+// "rose left at 4.30", "poppy is in at 9": somebody with a plant's name.
+const leaving = pattern('leaves (here)? (at|around|about|before|after|by) (<plain>|<time>)');
+const someone = pattern(
+  "(<ingredient>) (is|was|will|has|'s)? (be)? (left|leaves|starts|arrives|leaving|back|finishes|meeting|starting|finishing|off|in|out|here|coming|comes|due|called|rang|owes) (here|in|back|today)? (at|me|by|around|about|from|on)?",
+);
+// "22 pieces, 14.50 each": an order whose kinds nobody has named yet.
+const someOrder = pattern('<count> (pieces|pcs|of them|items) (<material>)? (,|-|@|at)? (<amount> <each>|<each> <amount>)');
+// "16 pieces, types tbc, $22 each"
+const somePieces = pattern('(about|say)? <count> <piece> (<material>)? (,|-|at|@|:|/)');
+const wearable = (reader: Reader, start: number, end: number): boolean =>
+  somePieces.at(reader.tokens, start, end) !== undefined ||
+  reader.tokens.slice(start, end).some((token, offset) => {
+    if (token.means['piece'] === undefined || token.means['piece'] === 'unspecified' || token.means['ingredient'] !== undefined)
+      return false;
+    return !sundryHeads.has(reader.tokens[start + offset + 1]?.text ?? '');
+  });
+
+/** Whether a part that speaks of money prices no goods. */
+export const noGoods = (reader: Reader, { start, end }: Part, known: boolean): boolean => {
+  const tokens = reader.tokens.slice(start, end);
+  if (tokens.length > 120 || wearable(reader, start, end)) return true;
+  if (tokens.some((token) => (token.kind === 'word' && talk.test(token.text)) || token.means['other'] !== undefined)) return true;
+  if (recipeWords.in(reader.tokens, start, end) !== undefined) return true;
+  const leaves = tokens.some((token, at) => token.text === 'leaves' && leaving.at(reader.tokens, start + at, end) !== undefined);
+  if ((leaves || someone.at(reader.tokens, start, end) !== undefined) && !tokens.some((token) => token.means['pack'] !== undefined))
+    return true;
+  if (known) return false;
+  return (
+    tokens.some((token) => token.means['month'] !== undefined || /^(event|wedding|ceremony|party|reception)$/.test(token.text)) ||
+    someOrder.at(reader.tokens, start, end) !== undefined ||
+    otherThings.in(reader.tokens, start, end) !== undefined
+  );
+};

@@ -1,0 +1,26 @@
+// A price that was another one before: "gone up, 12 to 13.50", "was 4.60, now 5.20", "4.60 -> 5.20".
+
+import { pattern } from '../pattern.ts';
+
+export const changeForms = [
+  pattern('(down|up|dropped|gone|went|back|now|risen|cut|come){1,3} to <t:amount> (a|per|/)? (<pack>)? (from|was) <f:amount>'),
+  pattern(
+    '<t:amount> (a|per|/|the|an)? <pack> (,|-|\\(|now)? (they|it)? (was|used to be|up from|down from|from|not|instead of|were) <f:amount>',
+  ),
+  pattern(
+    '(gone|went|going|up|down|from|rise|rises|jumped|dropped|was|risen|increased|moved|come|crept) (up|down)? (from|,|:)? <r:amount> (to|now|,) (now)? <t:amount>',
+  ),
+  pattern("(was|were) <f:amount> (a|per|/)? (<pack>)? (,|-|but|and){0,2} (is|are|it's|its|they're)? now <t:amount>"),
+  pattern("(was|were) <f:amount> (a|per|/)? (<pack>)? (,|-|but|and){1,2} (is|are|it's|its|they're) (now)? <t:amount>"),
+  pattern('now <t:amount> (,|-|\\()? (was|used to be|up from|down from|from|not|instead of|were) <f:amount>'),
+  pattern('<t:amount> (,|-|\\()? (they|it)? (was|used to be|up from|down from|not|instead of|were) <f:amount>'),
+  pattern('<r:amount> ((up|down|gone up|now) to|now) <t:amount>'),
+  pattern('<r:amount> (-|=)? \\> <t:amount>'),
+];
+export const changeWord = /^(gone|went|going|up|down|from|jumped|dropped|rise|rises|risen|increased|was|moved|crept|come|upto|up ?to)$/;
+
+/** "up 50c a bunch", "a dollar dearer": by how much, not what it costs now. */
+export const byHowMuch = [
+  pattern('(up|down|dropped|risen|increased|rise|increase) (by|of|about|around|another){0,2} <amount>'),
+  pattern('<money> (a|per|/)? (<pack>)? (more|less|dearer|cheaper|extra|off)'),
+];

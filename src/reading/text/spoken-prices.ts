@@ -1,0 +1,57 @@
+// Prices as they are spoken: "eleven fifty each", "nine pounds fifty".
+
+import { codesAfter, dollarWords } from '../words/currency-words.ts';
+import { tidyAmount } from './numeral.ts';
+import type { NumberRead, Token } from './token.ts';
+
+export interface WithUnit {
+  readonly number: NumberRead;
+  readonly next: number; // first token after the unit
+}
+
+// "eleven fifty each", "at eight fifty plus vat": a price in words. Two bare numbers side by side are a price only beside the words for one.
+const priceAhead = /^(at|@|price|priced|quoted|charge|charging)$/;
+const priceBehind = /^(plus|\+|inc|incl|ex|excl|each|,|\.|vat|gst|tax|incl\.|inc\.)$/;
+export const wordedPrice = (tokens: readonly Token[], index: number): WithUnit | undefined => {
+  // "fifteen-fifty each" is a price; "fifteen-twenty each" a range
+  const dash = tokens[index + 1]?.text === '-' && tokens[index + 1]?.glued === true && tokens[index + 2]?.glued === true ? 1 : 0;
+  const [whole, cents, after] = [tokens[index]?.number, tokens[index + 1 + dash]?.number, tokens[index + 2 + dash]];
+  if (
+    whole?.form !== 'plain' ||
+    cents?.form !== 'plain' ||
+    whole.worded !== true ||
+    cents.worded !== true ||
+    !/^\d{2}$/.test(cents.amount) ||
+    !/^\d{1,2}$/.test(whole.amount) ||
+    (dash === 1 && !(/^(25|50|75|95|99)$/.test(cents.amount) && Number(cents.amount) > 2 * Number(whole.amount)))
+  )
+    return undefined;
+  const behind = after !== undefined && /^(each|ea|apiece|per|pp|pc|a|\/)$/.test(after.text);
+  const between = priceAhead.test(tokens[index - 1]?.text ?? '') && (after === undefined || priceBehind.test(after.text));
+  return behind || between
+    ? { number: { form: 'money', amount: tidyAmount(`${whole.amount}.${cents.amount}`) }, next: index + 2 + dash }
+    : undefined;
+};
+
+/** "nine pounds fifty", "9 pounds 50": the pence said after the pounds. */
+export const pence = (tokens: readonly Token[], unit: WithUnit): WithUnit => {
+  const [last, more, after] = [tokens[unit.next - 1], tokens[unit.next], tokens[unit.next + 1]];
+  if (
+    unit.number.form !== 'money' ||
+    last?.kind !== 'word' ||
+    more?.number?.form !== 'plain' ||
+    !/^\d{2}$/.test(more.number.amount) ||
+    unit.number.amount.includes('.')
+  )
+    return unit;
+  const spoken = Object.hasOwn(codesAfter, last.text) || dollarWords.has(last.text);
+  if (
+    !spoken ||
+    (after !== undefined &&
+      !/^(each|ea|a|per|pp|pc|inc|incl|plus|\+|,|\.|ex|the|apiece|for|now|today|from|and|all|in|on|wrap|bunch|box|roll|pack)$/.test(
+        after.text,
+      ))
+  )
+    return unit;
+  return { number: { ...unit.number, amount: tidyAmount(`${unit.number.amount}.${more.number.amount}`) }, next: unit.next + 1 };
+};
