@@ -5,15 +5,16 @@ import { addDays } from '../../values/day.ts';
 import { isA, type Match, pattern } from '../pattern.ts';
 import type { ReadingContext } from '../reading.ts';
 import type { Token } from '../text/token.ts';
-import { forward, nthWeekday, weekdaysOfMonth } from './calendar-sums.ts';
+import { weekdaysOfMonth } from './calendar-sums.ts';
 import type { DateRead } from './date-read.ts';
 import { asDay, build, monthOfToken, withWeekday, yearFrom } from './day-parts.ts';
 import { named, several } from './named-dates.ts';
 import { bankHolidayMondays } from './named-days.ts';
-import { vague, weekdayWithDay } from './part-dates.ts';
+import { nthDay } from './nth-days.ts';
+import { dayWithWeekday, vague, weekdayWithDay } from './part-dates.ts';
 import { relativeForms } from './relative-days.ts';
 import { slashForms } from './slash-dates.ts';
-import { narrowed } from './weekends.ts';
+import { narrowed, weekendAround } from './weekends.ts';
 
 const dayAndMonth = pattern(
   "(<w:weekday>)? (,)? (the)? (<d:ordinal>|<d:plain>) (-|/|of|day of|,)? (-)? <m:month> (.)? (,|-|/|of)? (')? (<y:plain>)?",
@@ -23,7 +24,6 @@ const twoDays = pattern(
   '(<w:weekday>)? (the)? (<d:ordinal>|<d:plain>) (-|to|and|or|&|/) (<weekday>)? (the)? (<e:ordinal>|<e:plain>) (of)? <m:month> (<y:plain>)?',
 );
 const slashTwoDays = pattern('<s:slashed> (of)? <m:month>');
-const nthForm = pattern('(the)? (<o:ordinal>|first|second|third|fourth|last) <w:weekday> (in|of) <m:month> (<y:plain>)?');
 const weekdayInMonth = pattern('(a|one|some)? <w:weekday> in <m:month>');
 const bankHoliday = pattern('(<m:month>)? bank holiday (<w:weekday>|weekend)? (in|of)? <n:month>');
 const sunMonth = /^(sun|mar|may|sat|wed)$/;
@@ -55,9 +55,19 @@ const monthForms = (tokens: readonly Token[], index: number, context: ReadingCon
       ...(year === undefined ? { yearAssumed: true } : {}),
       ...(date !== undefined && date < context.today ? { past: true } : {}),
     };
-    return withWeekday(read, w ?? trailingWeekday(tokens, read.end), context);
+    const said = withWeekday(read, w ?? trailingWeekday(tokens, read.end), context);
+    return isRough(tokens, index, d) ? near(said) : said;
   }
   return undefined;
+};
+
+// "around 8 march": the day, or the weekend by it.
+const isRough = (tokens: readonly Token[], index: number, day: Token | undefined): boolean =>
+  day?.number?.approx === true || /^(around|roughly|approx|approximately|circa|about)$/.test(tokens[index - 1]?.text ?? '');
+const near = (read: DateRead): DateRead => {
+  const [day] = read.days;
+  if (day === undefined || read.days.length > 1 || read.past === true) return read;
+  return { ...read, days: [...new Set([day, ...weekendAround(day)])].sort(), why: 'which day' };
 };
 
 // "Sat Aug 7/27": the day and the year with a stroke between them.
@@ -103,8 +113,6 @@ const trimmed = (tokens: readonly Token[], end: number): number => {
   return last;
 };
 
-const ordinals: Readonly<Record<string, number>> = { first: 1, second: 2, third: 3, fourth: 4, last: -1 };
-
 const monthPlaces = (tokens: readonly Token[], index: number, context: ReadingContext): DateRead | undefined => {
   const both = twoDays.at(tokens, index, tokens.length);
   const priced = both?.kept['d']?.number?.form === 'plain' && isPrice(tokens, index);
@@ -120,22 +128,6 @@ const monthPlaces = (tokens: readonly Token[], index: number, context: ReadingCo
       (day) => build(context, monthOfToken(slashed.kept['m']), day, undefined) ?? [],
     );
     if (days.length === 2) return { start: index, end: slashed.end, days, why: 'which date' };
-  }
-  const nth = nthForm.at(tokens, index, tokens.length);
-  if (nth !== undefined) {
-    const { o, w, m, y } = nth.kept;
-    const place =
-      o === undefined
-        ? tokens[index]?.text === 'the'
-          ? ordinals[tokens[index + 1]?.text ?? '']
-          : ordinals[tokens[index]?.text ?? '']
-        : Number(o.number?.amount);
-    const day = forward(context.today, (year) => nthWeekday(yearFrom(y) ?? year, monthOfToken(m), Number(w?.means['weekday']), place ?? 9));
-    return {
-      start: index,
-      end: y !== undefined && yearFrom(y) === undefined ? nth.end - 1 : nth.end,
-      days: day === undefined ? [] : [day],
-    };
   }
   const bank = bankHoliday.at(tokens, index, tokens.length);
   if (bank !== undefined)
@@ -166,6 +158,8 @@ export const dateAt = (tokens: readonly Token[], index: number, context: Reading
   const weekday = token.means['weekday'] !== undefined;
   const beside = token.text === 'the' || token.text === 'day' ? besideNamed(tokens, index, context) : undefined;
   if (beside !== undefined) return beside;
+  const counted = nthDay(tokens, index, context);
+  if (counted !== undefined) return counted;
   const few = narrowed(tokens, index, context);
   if (few !== undefined) return few;
   if (
@@ -173,7 +167,6 @@ export const dateAt = (tokens: readonly Token[], index: number, context: Reading
     weekday ||
     token.means['month'] !== undefined ||
     token.text === 'the' ||
-    ordinals[token.text] !== undefined ||
     token.text === 'bank' ||
     token.text === 'a' ||
     token.text === 'one'
@@ -183,7 +176,8 @@ export const dateAt = (tokens: readonly Token[], index: number, context: Reading
       strokedYear(tokens, index, context) ??
       monthPlaces(tokens, index, context) ??
       monthForms(tokens, index, context) ??
-      slashForms(tokens, index, context);
+      slashForms(tokens, index, context) ??
+      dayWithWeekday(tokens, index, context);
     if (read !== undefined) return read;
   }
   if (weekday) {

@@ -16,7 +16,12 @@ const monthFirst = pattern('<m:month> (sometime|some time|time|tbc|tba|ish|somew
 const monthWedding = pattern('(a|an|our|this) <m:month> (wedding|event|party|do|dance|gala)');
 const eventMonth = pattern("(wedding|event|party|gala|ceremony|wedding's|event's) (is|in|will be|is in|sometime)? <m:month>");
 const dayOnly = pattern("(on|to|for|it's|its|is|the|by|until) (the)? <d:ordinal>");
-const ofNextMonth = pattern('(the)? <d:ordinal> (of)? (next|this) month');
+const ofNextMonth = pattern('(on|for|is)? (the)? <d:ordinal> (of)? (next|this) month');
+// "the 5th or 6th of march", "the 14th day of march", "the 1st sat in may": the month follows further on.
+const monthFollows = pattern(
+  '((or|and|&|-|to|/|,) (maybe|even)? (the)? (<ordinal>|<plain>) (of|,)? <month>|(,)? (the)? (day) of (the)? <month>|<weekday> (in|of) (the|this|next)? (<month>|month)|of (this|next|the) month)',
+);
+const weekdayBehind = pattern('(,|-|\\(|is|which is|being)? (a|the|it is a)? <w:weekday> (\\))?');
 
 export const vague = (tokens: readonly Token[], index: number, context: ReadingContext): DateRead | undefined => {
   const month =
@@ -41,8 +46,30 @@ export const vague = (tokens: readonly Token[], index: number, context: ReadingC
   // "it's the 13th of march": the month follows, so the day is not alone.
   const after = /^(of|,|-)$/.test(tokens[day?.end ?? 0]?.text ?? '') ? tokens[(day?.end ?? 0) + 1] : tokens[day?.end ?? 0];
   if (day === undefined || number === undefined || after?.means['month'] !== undefined || after?.text === 'next') return undefined;
+  if (monthFollows.at(tokens, day.end, tokens.length) !== undefined) return undefined;
   if (tokens[day.end]?.text === 'of' && [1, 2].some((by) => tokens[day.end + by]?.number?.form === 'ordinal')) return undefined;
-  return dayAlone(index, day.end, number, context);
+  return dayBesideWeekday(tokens, index, day.end, number, context) ?? dayAlone(index, day.end, number, context);
+};
+
+// "the 27th, a saturday", "27th (sat)": as if the weekday had come first. "the 1st saturday" counts.
+const dayBesideWeekday = (
+  tokens: readonly Token[],
+  start: number,
+  end: number,
+  number: number,
+  context: ReadingContext,
+): DateRead | undefined => {
+  const behind = weekdayBehind.at(tokens, end, tokens.length);
+  if (behind?.kept['w'] === undefined || (number <= 5 && behind.kept['w'] === tokens[end])) return undefined;
+  if (/^(week|fortnight|next|coming|and|or|-|,|\/)$/.test(tokens[behind.end]?.text ?? '')) return undefined;
+  return agreeing(start, behind.end, number, Number(behind.kept['w'].means['weekday']), context);
+};
+const ordinalAlone = pattern('(the)? <d:ordinal>');
+/** "27th saturday", "the 27th, a saturday" */
+export const dayWithWeekday = (tokens: readonly Token[], index: number, context: ReadingContext): DateRead | undefined => {
+  const match = ordinalAlone.at(tokens, index, tokens.length);
+  const number = asDay(match?.kept['d']);
+  return match === undefined || number === undefined ? undefined : dayBesideWeekday(tokens, index, match.end, number, context);
 };
 
 // "saturday 13th": the next month in which the two agree; asked where another follows soon.

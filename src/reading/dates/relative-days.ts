@@ -1,68 +1,153 @@
-// Days said from today: "tomorrow", "friday", "Saturday fortnight", "a week on friday", "in three weeks".
+// Days said from today: "tomorrow", "friday", "Saturday fortnight", "a week on friday", "in three weeks", "after ten days".
 
 import { addDays, type Day } from '../../values/day.ts';
-import { pattern } from '../pattern.ts';
+import { type Pattern, pattern } from '../pattern.ts';
 import type { ReadingContext } from '../reading.ts';
 import type { Token } from '../text/token.ts';
 import { comingWeekday, weekdayNumber } from './calendar-sums.ts';
 import type { DateRead } from './date-read.ts';
+import { daysAhead, daysNear, type Span, spanAt } from './spans.ts';
 
-const relativeWeekday = pattern('(this|next|coming|this coming|the)? <w:weekday> (week|fortnight|next week|coming|next)?');
-const weeksOn = pattern('(a week|week|a fortnight|fortnight|<n:duration>) (on|from|this|after|next) (this|next|coming)? <w:weekday>');
-const inWeeks = pattern(
-  '(in (a|about|exactly)? (<n:duration>|fortnight|week) (time|today|from today|from now)?|(<n:duration>|a fortnight|a week|fortnight|week) (today|from today|from now|time))',
-);
+const tomorrowWord = '(tomorrow|tmrw|tomoz|tmr|tomorow|tommorow|tomorro|2moro|2morrow|tmrow|tommorrow|tomo|2mrw|tomoro|tom)';
+const todayWord = '(today|2day|now)';
 
-// "tomorrow fortnight", "a week tomorrow", "three weeks saturday"
-const tomorrowOn = pattern('(tomorrow|today|tmrw|tomoz) (<n:duration>|week|fortnight)');
-const weeksTomorrow = pattern('(<n:duration>|a week|week|a fortnight|fortnight) (from)? (tomorrow|tmrw|tomoz)');
-const weeksWeekday = pattern('<n:duration> (this|next)? <w:weekday>');
+const onWeekday = pattern('(on|from|this|after|next|coming|the|by){0,2} <w:weekday>');
+const onTomorrow = pattern(`(from|after|on)? ${tomorrowWord}`);
+const onToday = pattern(`(from|after)? ${todayWord}`);
+const inTime = pattern('(time|from today|from now|today|now|hence|away from now|from the date)');
+const away = pattern('(away|out|off|to go|ahead|later)');
+const behindWeekday = pattern('<w:weekday> in (a)?');
+const behindTomorrow = pattern(`(${tomorrowWord}|today|this day)`);
+const dayAfter = pattern(`(the)? (day after ${tomorrowWord}|overmorrow)`);
+const someWeekdays = pattern('(in)? (the)? <n:count> <w:weekday> (from (now|today)|away|out|time|hence)?');
 
-const tomorrowWord = /^(tomorrow|tmrw|tomoz|tmr|tomorow|tommorow|tomorro|2moro|2morrow|tmrow|tommorrow|tomo|tom)$/;
+type Shift = (day: Day) => Day;
+const ahead =
+  (span: Span): Shift =>
+  (day) =>
+    daysAhead(day, span);
 
-const weekShift = (token: Token | undefined, word: string): number => {
-  if (token?.number?.form === 'duration')
-    return Number(token.number.amount) * (token.number.unit === 'week' ? 7 : token.number.unit === 'day' ? 1 : Number.NaN);
-  return word.includes('fortnight') ? 14 : 7;
+/** The forms that begin with a stretch of time: "two weeks on saturday", "a fortnight tomorrow", "ten days away". */
+const fromSpan = (tokens: readonly Token[], index: number, context: ReadingContext): DateRead | undefined => {
+  const opens = /^(in|after|within)$/.test(tokens[index]?.text ?? '');
+  const span = spanAt(tokens, opens ? index + 1 : index);
+  if (span === undefined) return undefined;
+  const { today } = context;
+  const one = (day: Day, end: number): DateRead => ({ start: index, end, days: [day], relative: true });
+  const some = (days: readonly Day[], end: number): DateRead => ({ start: index, end, days, why: 'which day', relative: true });
+  const dated = (day: Day, end: number): DateRead => (span.rough ? some(daysNear(today, span), end) : one(day, end));
+  const shift = ahead(span);
+  const behind = (form: Pattern) => form.at(tokens, span.end, tokens.length);
+  const weekday = opens ? undefined : behind(onWeekday);
+  if (weekday !== undefined && saysSpan(tokens, index, span, weekday.start + 1 === weekday.end)) {
+    const coming = comingWeekday(today, Number(weekday.kept['w']?.means['weekday']));
+    if (span.rough) return undefined;
+    return span.unit === 'month' ? some([addDays(coming, span.amount * 28), shift(coming)], weekday.end) : one(shift(coming), weekday.end);
+  }
+  const tomorrow = opens ? undefined : behind(onTomorrow);
+  if (tomorrow !== undefined && span.unit !== 'day') return dated(addDays(shift(today), 1), tomorrow.end);
+  const told = behind(inTime) ?? (opens ? undefined : behind(onToday));
+  if (told !== undefined && !/^(on|that|it|its|it's)$/.test(tokens[told.end]?.text ?? '')) return dated(shift(today), told.end);
+  const gone = behind(away);
+  // "three weeks away" is said of the week more than of the day.
+  if (gone !== undefined && !opens && span.amount * (span.unit === 'day' ? 1 : 7) > 1)
+    return span.unit === 'day' || tokens[index]?.text === 'exactly' ? dated(shift(today), gone.end) : some(daysNear(today, span), gone.end);
+  if (!opens) return undefined;
+  const next = tokens[span.end];
+  if (
+    next?.means['weekday'] !== undefined ||
+    next?.means['month'] !== undefined ||
+    /^(of|off|on|before|after|we|they|it)$/.test(next?.text ?? '')
+  )
+    return undefined;
+  if (tokens[index]?.text === 'within') return undefined;
+  return span.unit === 'month' ? some(daysNear(today, span), span.end) : dated(shift(today), span.end);
 };
+
+// "week saturday" is said so; "a busy week, saturday" and "this week saturday" are not.
+const saysSpan = (tokens: readonly Token[], index: number, span: Span, bare: boolean): boolean => {
+  if (!bare) return true;
+  if (span.unit === 'day') return false;
+  const before = tokens[index - 1]?.text ?? ',';
+  return /^(a|an|one|\d+)$/.test(tokens[index]?.text ?? '') || tokens[index]?.number !== undefined
+    ? !/^(per|each|every)$/.test(before)
+    : /^(,|-|:|is|on|for|it's|its|'s|date|event|wedding|by|be|do|party|says|said)$/.test(before) || tokens[index - 1]?.kind === 'line';
+};
+
+// "tomorrow week", "friday in a fortnight", "two saturdays from now"
+const beforeSpan = (tokens: readonly Token[], index: number, context: ReadingContext): DateRead | undefined => {
+  const { today } = context;
+  const base = behindTomorrow.at(tokens, index, tokens.length);
+  const span = base === undefined ? undefined : spanAt(tokens, base.end);
+  if (base !== undefined && span !== undefined && !span.rough && span.unit === 'week') {
+    const from = /^(today|this)$/.test(tokens[index]?.text ?? '') ? today : addDays(today, 1);
+    return { start: index, end: span.end, days: [daysAhead(from, span)], relative: true };
+  }
+  const weekday = behindWeekday.at(tokens, index, tokens.length);
+  const later = weekday === undefined ? undefined : spanAt(tokens, weekday.end);
+  if (weekday !== undefined && later !== undefined) {
+    const coming = comingWeekday(today, Number(weekday.kept['w']?.means['weekday']));
+    const day = daysAhead(coming, later);
+    const end = inTime.at(tokens, later.end, tokens.length)?.end ?? later.end;
+    return { start: index, end, days: [addDays(day, -7), day], why: 'which day', relative: true };
+  }
+  const several = someWeekdays.at(tokens, index, tokens.length);
+  const count = Number(several?.kept['n']?.number?.amount);
+  const opened = tokens[index]?.text === 'in';
+  if (several === undefined || count > 30 || (!opened && several.kept['w'] === tokens[several.end - 1])) return undefined;
+  if (!/s$/.test(several.kept['w']?.text ?? '')) return undefined;
+  const coming = comingWeekday(today, Number(several.kept['w']?.means['weekday']));
+  return {
+    start: index,
+    end: several.end,
+    days: [addDays(coming, 7 * count - 7), addDays(coming, 7 * count)],
+    why: 'which day',
+    relative: true,
+  };
+};
+
+const weekOfDay = pattern('(next|this|week after next|the week after next) (week)? (-|,|on|the|on the){0,2} <w:weekday>');
+const dayOfWeek = pattern(
+  '(the|this|next|coming)? <w:weekday> (in|of|the|of the)? (next week|this week|week after next|week after|after next)',
+);
+// "next week saturday", "the saturday of next week", "saturday after next"
+const namedWeek = (tokens: readonly Token[], index: number, context: ReadingContext): DateRead | undefined => {
+  const match = dayOfWeek.at(tokens, index, tokens.length) ?? weekOfDay.at(tokens, index, tokens.length);
+  if (match === undefined) return undefined;
+  const words = tokens
+    .slice(index, match.end)
+    .map((token) => token.text)
+    .join(' ');
+  const weekday = Number(match.kept['w']?.means['weekday']);
+  const monday = addDays(context.today, 1 - weekdayNumber(context.today));
+  const base = { start: index, end: match.end, relative: true as const };
+  if (/next week|this week|week after next/.test(words)) {
+    const weeks = words.includes('week after next') ? 2 : words.includes('next week') ? 1 : 0;
+    const day = addDays(monday, 7 * weeks + weekday - 1);
+    return day < context.today ? undefined : { ...base, days: [day] };
+  }
+  if (!/after/.test(words)) return undefined;
+  const coming = comingWeekday(context.today, weekday);
+  return { ...base, days: [addDays(coming, 7), addDays(coming, 14)], why: 'which day' };
+};
+
+const relativeWeekday = pattern('(this|next|coming|this coming|the)? <w:weekday> (week|fortnight|coming|next)?');
+const gone = /^(last|previous|past|every|each|all|most|any|alternate|yesterday)$/;
 
 /** A day said from today: "tomorrow", "Saturday fortnight", "in three weeks", "friday". */
 export const relativeForms = (tokens: readonly Token[], index: number, context: ReadingContext): DateRead | undefined => {
   const one = (day: Day, end: number): DateRead => ({ start: index, end, days: [day], relative: true });
   const text = tokens[index]?.text ?? '';
   const { today } = context;
-  const after = weeksOn.at(tokens, index, tokens.length);
-  if (after?.kept['w'] !== undefined) {
-    const days = weekShift(after.kept['n'], text + (tokens[index + 1]?.text ?? ''));
-    if (Number.isInteger(days)) return one(addDays(comingWeekday(today, Number(after.kept['w'].means['weekday'])), days), after.end);
-  }
-  const tomorrow = tomorrowOn.at(tokens, index, tokens.length) ?? weeksTomorrow.at(tokens, index, tokens.length);
-  if (tomorrow !== undefined) {
-    const words = tokens.slice(index, tomorrow.end).map((token) => token.text);
-    const days = weekShift(tomorrow.kept['n'], words.join(' '));
-    const whole = tomorrow.kept['n'] === undefined || tomorrow.kept['n']?.number?.unit === 'week';
-    if (whole && Number.isInteger(days)) return one(addDays(today, days + (words.includes('today') ? 0 : 1)), tomorrow.end);
-  }
-  const weeks = weeksWeekday.at(tokens, index, tokens.length);
-  if (weeks?.kept['w'] !== undefined && weeks.kept['n']?.number?.unit === 'week' && weeks.kept['n'].number.max === undefined) {
-    const days = weekShift(weeks.kept['n'], '');
-    if (Number.isInteger(days)) return one(addDays(comingWeekday(today, Number(weeks.kept['w'].means['weekday'])), days), weeks.end);
-  }
-  const ahead = inWeeks.at(tokens, index, tokens.length);
-  if (ahead !== undefined) {
-    const words = tokens
-      .slice(index, ahead.end)
-      .map((token) => token.text)
-      .join(' ');
-    const days = weekShift(ahead.kept['n'], words);
-    if (Number.isInteger(days) && days > 0 && !/^(a week|fortnight) time$/.test(words)) return one(addDays(today, days), ahead.end);
-  }
+  const spanned = fromSpan(tokens, index, context) ?? beforeSpan(tokens, index, context) ?? namedWeek(tokens, index, context);
+  if (spanned !== undefined) return spanned;
   if (/^(today|tonight|tonite|2day)$/.test(text)) return one(today, index + 1);
-  if (tomorrowWord.test(text) && !(text === 'tom' && tokens[index + 1]?.kind === 'word')) return one(addDays(today, 1), index + 1);
-  if (text === 'day' && tokens[index + 1]?.text === 'after' && tomorrowWord.test(tokens[index + 2]?.text ?? ''))
-    return one(addDays(today, 2), index + 3);
+  const after = dayAfter.at(tokens, index, tokens.length);
+  if (after !== undefined) return one(addDays(today, 2), after.end);
+  const tomorrow = tomorrowForm.at(tokens, index, tokens.length);
+  if (tomorrow !== undefined && !(text === 'tom' && tokens[index + 1]?.kind === 'word')) return one(addDays(today, 1), index + 1);
   const weekday = relativeWeekday.at(tokens, index, tokens.length);
-  if (weekday === undefined) return undefined;
+  if (weekday === undefined || gone.test(tokens[index - 1]?.text ?? '')) return undefined;
   // "the one the kid sat on"
   if (
     text === 'sat' &&
@@ -73,6 +158,7 @@ export const relativeForms = (tokens: readonly Token[], index: number, context: 
     return undefined;
   return weekdayForm(tokens, index, weekday.end, Number(weekday.kept['w']?.means['weekday']), context);
 };
+const tomorrowForm = pattern(tomorrowWord);
 
 const weekdayForm = (tokens: readonly Token[], index: number, end: number, weekday: number, context: ReadingContext): DateRead => {
   const { today } = context;
@@ -82,13 +168,16 @@ const weekdayForm = (tokens: readonly Token[], index: number, end: number, weekd
     .join(' ');
   const coming = comingWeekday(today, weekday);
   const base = { start: index, end, relative: true as const };
-  if (/ fortnight$/.test(words)) return { ...base, days: [addDays(coming, 14)] };
-  if (/ week$/.test(words) && !/next week$/.test(words)) return { ...base, days: [addDays(coming, 7)] };
+  const either = (day: Day): DateRead => ({ ...base, days: [day, addDays(day, 7)], why: 'which day' });
+  const onDay = weekdayNumber(today) === weekday && !/^(this coming|coming)/.test(words);
+  const weeks = / fortnight$/.test(words) ? 2 : / week$/.test(words) ? 1 : 0;
+  // "wednesday week" on a Wednesday counts from today for some, and "next friday week" from either friday.
+  if (weeks > 0) {
+    if (onDay) return either(addDays(today, 7 * weeks));
+    return /^next /.test(words) ? either(addDays(coming, 7 * weeks)) : { ...base, days: [addDays(coming, 7 * weeks)] };
+  }
   const monday = addDays(today, 1 - weekdayNumber(today));
-  if (/next week$/.test(words)) return { ...base, days: [addDays(monday, 7 + weekday - 1)] };
   // "next saturday" is the coming one for some and the one after for others, while the coming one is still this week.
-  if (/^next /.test(words))
-    return coming >= addDays(monday, 7) ? { ...base, days: [coming] } : { ...base, days: [coming, addDays(coming, 7)], why: 'which day' };
-  if (weekdayNumber(today) === weekday && !/^(this coming|coming)/.test(words)) return { ...base, days: [today, coming], why: 'which day' };
-  return { ...base, days: [coming] };
+  if (/^next /.test(words)) return coming >= addDays(monday, 7) ? { ...base, days: [coming] } : either(coming);
+  return onDay ? either(today) : { ...base, days: [coming] };
 };

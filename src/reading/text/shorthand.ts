@@ -91,6 +91,8 @@ export const writtenOut = (given: readonly Token[]): readonly Token[] => {
     if (token.kind !== 'word') return token;
     if (isAre(tokens, index)) return { ...token, text: 'are' };
     if (token.text === 'n' && tokens[index + 1]?.text === 'a' && tokens[index + 2]?.text === 'half') return { ...token, text: 'and' };
+    // "ten days from now": nothing has changed by it.
+    if (token.text === 'now' && tokens[index - 1]?.text === 'from' && tokens[index + 1]?.text !== 'on') return { ...token, text: 'today' };
     const text = meantBy(token.text);
     return text === undefined ? token : { ...token, text };
   });
