@@ -6,7 +6,7 @@ import { correction } from './phrases/correction.ts';
 import { crew } from './phrases/crew.ts';
 import { eventDate } from './phrases/event-date.ts';
 import { eventTitle } from './phrases/event-title.ts';
-import { heldBack, heldGoods } from './phrases/held-back.ts';
+import { everydayTalk, heldBack, heldGoods } from './phrases/held-back.ts';
 import { keeping } from './phrases/keeping.ts';
 import { kindShares } from './phrases/kind-shares.ts';
 import { materialSaid } from './phrases/material-said.ts';
@@ -29,6 +29,7 @@ export const phrases: readonly Phrase[] = [
   undo,
   recipeChanged,
   question,
+  everydayTalk,
   ownRule,
   afterwards,
   heldGoods,

@@ -12,6 +12,7 @@ export const handled = many([
   `(pick up|collect|grab|fetch|load|carry|bring) ${some} (from|at|out|back|to|in)`,
   `(photo|photos|pic|pics|picture|pictures|video|shot) of ${some}`,
   `(redo|refix|re-do|fix|repair|rewire|check|recount|photograph|mist|relabel) ${some}`,
+  '(has|have|had|kept|keeps|got) <count> (<material>)? <piece> (pressed|framed|at home|in (a|her|his|the|my) (book|frame|drawer|album|vase|glass)|on (the|her|his|my|a) (wall|shelf|desk|fridge|dresser)|from (her|his|their|our|my|last))',
   '<count> (<material>)? <piece> (need|needs|needing) (fixing|checking|tidying|misting|labelling|a fix|a check|repair|a trim|water)',
   '(paid|owing|owes|owe) (is|of|was|a|them|us|him|her|about)? <number>',
   'balance (is|of)? <number> (on|owing|due|to pay|owed)',

@@ -2,6 +2,7 @@
 
 import { calledOff } from '../held/called-off.ts';
 import { clausesOf, reachOf, type Stretch } from '../held/clauses.ts';
+import { everydayStretches } from '../held/everyday.ts';
 import { aside, handled, lesson, moreIf, otherThings, perhapsMore } from '../held/more-signs.ts';
 import {
   billDone,
@@ -116,6 +117,16 @@ const findGoods = (reader: Reader): Finding[] =>
     .map(({ start, end }) => ({ start, end, held: true }));
 
 export const heldGoods: Phrase = { name: 'held goods', examples: [], find: findGoods };
+
+/** Talk of everyday things goes before all that reads goods, work and days. */
+const findEveryday = (reader: Reader): Finding[] =>
+  reader
+    .untouched()
+    .slice(0, 40)
+    .flatMap((part) => everydayStretches(reader, part))
+    .map(({ start, end }) => ({ start, end, held: true }));
+
+export const everydayTalk: Phrase = { name: 'everyday talk', examples: [], find: findEveryday };
 
 const find = (reader: Reader): Finding[] =>
   reader

@@ -6,7 +6,7 @@ import { isOpened, looksAsked } from '../questions/looks-asked.ts';
 import { details } from '../questions/question-details.ts';
 import { questionForms } from '../questions/question-forms.ts';
 import { shaped } from '../questions/shape.ts';
-import { smallTalk, speaksOfTrade } from '../questions/small-talk.ts';
+import { everydayAsked, smallTalk, speaksOfTrade } from '../questions/small-talk.ts';
 import { topicOf } from '../questions/topics.ts';
 import type { Part } from '../text/message.ts';
 import { taxAt } from './tax-basis.ts';
@@ -65,6 +65,7 @@ const readQuestion = (reader: Reader, part: Part): Finding => {
     !trade &&
     (!known ||
       (form?.asks !== 'events' && smallTalk(reader, from, part.end)) ||
+      (form?.asks !== 'eventDate' && everydayAsked(reader, from, part.end)) ||
       (form?.asks === 'whatIf' && !opened && !unopened.test(said)))
   )
     return { start: part.start, end: part.end };

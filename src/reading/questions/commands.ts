@@ -33,7 +33,7 @@ export const commands = [
   'try (the|our|my|all the)? <piece> (at|for|from|between)? <number> <any>{0,6}',
   'try <number> <any>{0,6}',
   'price ladder',
-  'ladder <any>{0,5}',
+  'ladder (for|of|from|on|between|the|our|my){0,2} (<piece>|<range>|<amount> (to|and|-) <amount>)? (<each>)? (by <amount>|in steps of <amount>)?',
   'season',
   'review',
   'look back',

@@ -1,5 +1,6 @@
 // Questions of the day that are no business of the bench, and trade words that mean something else in them.
 
+import { pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import { sundryHeads } from '../words/piece-words.ts';
 
@@ -14,6 +15,11 @@ export const smallTalk = (reader: Reader, start: number, end: number): boolean =
     (token) => token.kind === 'word' && talkWords.test(token.text) && !(goods && /^(cooler|fridge|van|bin)$/.test(token.text)),
   );
 };
+
+const otherThings = pattern('(<count> (more|new|of|<unlisted>){0,2} <things>|<everyday>)');
+/** Asks about everyday things, or counts things that no list of the trade knows. */
+export const everydayAsked = (reader: Reader, start: number, end: number): boolean =>
+  otherThings.in(reader.tokens, start, end) !== undefined;
 
 const tradeTags = ['piece', 'taxName', 'material'];
 const own = /^(my|your|her|his|ur)$/;

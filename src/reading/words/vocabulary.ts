@@ -3,6 +3,7 @@
 import { lex } from '../text/lex.ts';
 import { benchPeople } from './bench-people.ts';
 import { monthWords, weekdayWords } from './calendar-words.ts';
+import { everydayWords } from './everyday-words.ts';
 import { materialWords } from './material-words.ts';
 import { roles } from './people-words.ts';
 import { pieceWords } from './piece-words.ts';
@@ -58,6 +59,7 @@ addAll(ingredients, 'ingredient', true);
 for (const name of goodsNames) for (const form of plurals(name)) add(form, 'ingredient', name);
 addAll(packWords, 'pack', false);
 addAll({ other: otherWork }, 'other', true);
+addAll({ everyday: everydayWords }, 'everyday', true);
 addAll({ bench: benchPeople }, 'bench', false);
 addAll(sheetNames, 'sheet', false);
 for (const role of roles) {

@@ -1,0 +1,80 @@
+// Talk of everyday things: "aprons 14 each from the uniform place", "van's 12 short". The clause that names them is held, and what it goes on with.
+
+import { firstIn, pattern } from '../pattern.ts';
+import type { Reader } from '../phrase.ts';
+import type { Part } from '../text/message.ts';
+import type { Token } from '../text/token.ts';
+import { clausesOf, type Stretch } from './clauses.ts';
+
+const ourTags = ['piece', 'ingredient', 'material', 'other'];
+const event =
+  /^(event|events|wedding|weddings|party|gala|ball|prom|formal|ceremony|reception|function|handover|pickup|date|do|bride|bride's|groom|groom's|client|couple|order|quote|stems|stem|bench|tax)$/;
+const work =
+  /^(did|made|make|done|finished|complete|completed|wired|taped|boxed|ready|left|go|remaining|broke|broken|snapped|dropped|lost|ruined|crushed|squashed|binned|knocked|damaged)$/;
+// "12 done before lunch", "20 in the van": when or where, not what.
+const times = /^(before|after|by|till|until|since|over|during|then)$/;
+const places = /^(before|after|by|till|until|since|over|at|to|then|in|into|on|onto|from|off|for|during|with|near|of)$/;
+const counted = pattern('<count> (of)? (more|new|big|other|spare|<unlisted>){0,2} <everyday>');
+const subject = pattern(
+  '(the|our|my|all|all the)? <everyday> (<unlisted>)? (is|are|was|were|all|been|has|have|got|now|nearly|<count>){0,3}',
+);
+const spentOn = pattern('(lost|left|dropped|made|paid) <count> (on|in|at|with) (the|my|a)? <everyday>');
+
+// Said of other people, other money and other things, whatever it is called. Held when no piece of ours is named.
+const talk = [
+  '<count> (people|of us|guests|adults|kids) (at|for|in) (the|a|my|his|her|our) (party|wedding|pub|game|cinema|table|reception|funeral)',
+  '<count> (people|of us|guests|adults|kids) (are|were|all|so far|all told){0,2} (going|coming|invited|turned up|showed up|rsvp|signed up|booked in|booked on)',
+  '(interviewing|invited|feeding|seating) <number>',
+  '(ran|run|jogged|walked|cycled|swam|hiked|drove|driven) <number>',
+  '(chip|pitch|chuck|put|throw) in <number>',
+  '(lost|spent|blew|won|wasted) <count> (on|at|in) (the|a|my|his|her)? <unlisted>',
+  '<things> (are|is|at|for|cost|costs|were|was|now|@){0,2} <amount> (each|ea|a pop|apiece|a head|per person)',
+  '<things> (are|is|all|now|been|have){0,3} (done|made|finished|ready|complete|boxed|packed|left)',
+].map((source) => pattern(source));
+
+const isOurs = (token: Token): boolean => ourTags.some((tag) => token.means[tag] !== undefined) || event.test(token.text);
+const among = (tokens: readonly Token[], { start, end }: Stretch, test: (token: Token) => boolean): boolean =>
+  tokens.slice(start, end).some(test);
+
+// Whether the everyday thing only says when or where.
+const anchored = (tokens: readonly Token[], { start }: Stretch, at: number, by: RegExp): boolean => {
+  const before = /^(the|my|our|a|his|her|their|your)$/.test(tokens[at - 1]?.text ?? '') ? at - 2 : at - 1;
+  return before >= start && by.test(tokens[before]?.text ?? '');
+};
+
+const isEveryday = (tokens: readonly Token[], clause: Stretch): boolean => {
+  const at = tokens.findIndex((token, index) => index >= clause.start && index < clause.end && token.means['everyday'] !== undefined);
+  if (at < 0 || among(tokens, clause, isOurs)) return false;
+  if (anchored(tokens, clause, at, times)) return false;
+  if (!among(tokens, clause, (token) => work.test(token.text))) return true;
+  if (spentOn.in(tokens, clause.start, clause.end) !== undefined || counted.in(tokens, clause.start, clause.end) !== undefined) return true;
+  const told = subject.in(tokens, clause.start, clause.end);
+  const next = tokens[told?.end ?? clause.end]?.text ?? '';
+  return (
+    told !== undefined &&
+    told.start <= clause.start + 1 &&
+    !anchored(tokens, clause, at, places) &&
+    !/^(broke|knocked|snapped|dropped)$/.test(next)
+  );
+};
+
+/** The stretches that tell of everyday things. */
+export const everydayStretches = (reader: Reader, part: Part): Stretch[] => {
+  const { tokens } = reader;
+  const other = tokens.some((token) => ['piece', 'ingredient'].some((tag) => token.means[tag] !== undefined))
+    ? undefined
+    : firstIn(talk, tokens, part.start, part.end);
+  if (other !== undefined) return [part];
+  if (!among(tokens, part, (token) => token.means['everyday'] !== undefined)) return [];
+  const clauses = clausesOf(reader, part);
+  const alone = !tokens.some((token) => isOurs(token) || work.test(token.text));
+  const held: Stretch[] = [];
+  for (let index = 0; index < clauses.length; index++) {
+    const clause = clauses[index] as Stretch;
+    if (!isEveryday(tokens, clause)) continue;
+    let { end } = clause;
+    while (alone && clauses[index + 1] !== undefined) end = clauses[++index]?.end ?? end;
+    held.push({ start: clause.start, end });
+  }
+  return held;
+};
