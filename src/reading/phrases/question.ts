@@ -2,10 +2,11 @@
 
 import type { Asked } from '../fact.ts';
 import { type Finding, found, type Phrase, type Reader, type Unworded } from '../phrase.ts';
-import { isOpened, looksAsked } from '../questions/looks-asked.ts';
+import { isOpened, looksAsked, openAt } from '../questions/looks-asked.ts';
 import { details } from '../questions/question-details.ts';
 import { questionForms } from '../questions/question-forms.ts';
 import { shaped } from '../questions/shape.ts';
+import { shortQuestion } from '../questions/short-questions.ts';
 import { everydayAsked, smallTalk, speaksOfTrade } from '../questions/small-talk.ts';
 import { topicOf } from '../questions/topics.ts';
 import type { Part } from '../text/message.ts';
@@ -55,6 +56,11 @@ const readQuestion = (reader: Reader, part: Part): Finding => {
   const form = questionForms.find(
     (each) => each.pattern.in(reader.tokens, from, part.end) !== undefined && each.unless?.test(said) !== true,
   );
+  const short = shortQuestion(reader, part, from) ?? shortQuestion(reader, part, openAt(reader, part));
+  if (short !== undefined) {
+    const fields = shaped(reader, from, part.end, short, details(reader, from, part.end));
+    return found(reader, part.start, part.end, [{ fact: 'question', asks: short, ...defined(fields) } as Unworded]);
+  }
   const trade = speaksOfTrade(reader, from, part.end) || (form?.asks === 'whatIf' && pricesSomething(reader, from, part.end));
   const opened = isOpened(reader, part);
   const topic = topicOf(inKinds(reader, from, part.end));

@@ -3,8 +3,10 @@
 import { pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
+import type { Token } from '../text/token.ts';
 import { alone, commands } from './commands.ts';
 import { leadIns, openers } from './opening-words.ts';
+import { shortQuestion } from './short-questions.ts';
 
 // Requests that look like questions: "can you make it 45".
 const request = pattern(
@@ -40,11 +42,20 @@ const anyDue = pattern(
   '(any|anything) <any>{0,2} (due|left|to make|to do|to go|on the bench|outstanding|still|going out|for <weekday>|on <weekday>|leaving)',
 );
 
-const openAt = (reader: Reader, part: Part): number => {
+/** Where the telling words begin, past what leads in. */
+export const openAt = (reader: Reader, part: Part): number => {
   let index = part.start;
   while (index < part.end && leadIns.has(reader.tokens[index]?.text ?? '') && !isOpener(reader, index, part)) index += 1;
   return index;
 };
+
+// "are prices inc gst": a plain word behind "are" is what is asked about; "is done now" and "was meant to be" tell.
+const isSubject = (token: Token): boolean =>
+  token.kind === 'word' &&
+  !/(ed|ing|ly|en)$/.test(token.text) &&
+  !/^(done|made|now|not|in|out|up|on|off|down|over|to|for|from|with|at|by|so|too|only|just|still|also|well|due|gone|late|short|ready|plus|inc|incl|ex|set|cut|put|ok|okay|fine|good|great|back|here|no|yes|as|more|less|about|around|some|loads|lots|enough|extra|spare|another|half|most|nearly|almost|meant|told|said|given|sold|sent|paid|left|lost|kept|built|bust|broke|sick|hers|his|mine|ours|theirs|and|or|but|what|your|us|him|them|me)$/.test(
+    token.text,
+  );
 
 const isOpener = (reader: Reader, index: number, part: Part): boolean => {
   const token = reader.tokens[index];
@@ -70,9 +81,10 @@ const isOpener = (reader: Reader, index: number, part: Part): boolean => {
       return /^(is|are|will|can|does|would)$/.test(token.text);
     return (
       next !== undefined &&
-      /^(we|i|you|u|they|it|he|she|the|this|that|there|these|those|my|our|all|anyone|any|it's|everyone|her|his|their|ye|yous|y'all|someone)$/.test(
+      (/^(we|i|you|u|they|it|he|she|the|this|that|there|these|those|my|our|all|anyone|any|it's|everyone|everything|anything|a|an|either|both|her|his|their|ye|yous|y'all|someone)$/.test(
         next.text,
-      )
+      ) ||
+        (/^(is|are|was|were|does|did)$/.test(token.text) && isSubject(next)))
     );
   }
   return true;
@@ -93,10 +105,14 @@ const inside = [
   '<tax> (is|are)? (in|included|inc|incl|on|extra|added|charged|to add) or <any>',
   '(inc|incl|ex|plus) or (inc|ex|plus|not|excl) <tax>',
   '(<included>|in) or (<onTop>|out)',
-  'any chance (of|to|we|you|that|they|for) <any>',
   '<any> or (not|no) (\\?)?',
+  'any (hope|way|possibility|chance) (of|to|we|you|that|they|for) <any>',
   'if <any>{1,8} (would|will|can|could|do|does|are|is) (we|i|it|they|that|u|you) <any>',
 ].map((source) => pattern(source));
+
+// "40 bouts at 16 is what"
+const asksBehind = /^(what|when|who|which)$/;
+const isA = /^(is|are|equals|makes|was|comes to|costs|on|for|by|gets|wears|=)$/;
 
 // "make it 45?" asks politely and still corrects.
 const orders =
@@ -126,6 +142,9 @@ export const looksAsked = (reader: Reader, part: Part): boolean => {
     return true;
   if (ifAt(reader, part, start)) return true;
   if (inside.some((form) => form.in(reader.tokens, part.start, part.end) !== undefined)) return true;
+  if (asksBehind.test(reader.tokens[part.end - 1]?.text ?? '') && part.end - start > 2 && isA.test(reader.tokens[part.end - 2]?.text ?? ''))
+    return true;
+  if (shortQuestion(reader, part, start) !== undefined || shortQuestion(reader, part, part.start) !== undefined) return true;
   if (part.asked && !orders.test(reader.tokens[part.start]?.text ?? '')) return true;
   if (part.end === part.start + 1 && alone.test(reader.tokens[part.start]?.text ?? '')) return true;
   const whole = (from: number): boolean =>

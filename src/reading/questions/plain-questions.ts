@@ -15,6 +15,7 @@ export const plainQuestions: Forms = [
       'what prices <any>{0,4}',
       'prices',
     ],
+    /\b(vat|gst|hst|pst|tax)\b/,
   ],
   ['pinOn', ['<sheet>']],
   [
@@ -77,7 +78,7 @@ export const plainQuestions: Forms = [
     [
       `((did|do|are) (it|we|they|she|he|i|you|that|this|those){1,2}|(was|were|is) (it|we|they|she|he|i|you|that|this|those){0,2}) (say|said|charge|charging|quote|quoted|doing|at|them)? (the)? (<money>|<amount> <each>) <any>{0,6}`,
     ],
-    /enough|ok\b|okay|too|would|work\b|cover|\bif\b|stems/,
+    /enough|ok\b|okay|too|would|work\b|cover|\bif\b|stems|\b(vat|gst|hst|pst|tax)\b/,
   ],
   [
     'ladder',

@@ -2,7 +2,9 @@
 
 import type { Asked } from '../fact.ts';
 import { type Pattern, pattern } from '../pattern.ts';
+import { askedAgain } from './asked-again.ts';
 import { benchQuestions } from './bench.ts';
+import { budgetQuestions } from './budgets.ts';
 import { eventQuestions } from './event.ts';
 import { moneyQuestions } from './money-inside.ts';
 import { plainQuestions } from './plain-questions.ts';
@@ -18,7 +20,9 @@ export interface QuestionForm {
 }
 
 const forms = [
+  ...budgetQuestions,
   ...plainQuestions,
+  ...askedAgain,
   ...pricingQuestions,
   ...goodsQuestions,
   ...sheetQuestions,

@@ -1,0 +1,23 @@
+// How many fit a budget: "how many bouts for 600", "her budget is 300, how many is that", "what would 500 buy".
+
+import { anything, type Forms } from './question-pattern.ts';
+
+const holds = "(<budget>|has|have|got|they've|she's|he's|theyve|only|with|given)";
+const getting = '(get|buy|cover|give|do|make|pay for|run to|stretch to)';
+
+export const budgetQuestions: Forms = [
+  [
+    'countFor',
+    [
+      `${holds} (is|of|about|only|got|around|just|a){0,2} <amount> (to spend|<budget>|in all|all in|,|total){0,2} (and|so|then)? how many ${anything}`,
+      `how many ${anything} (will|would|does|do|can|could) (a|the)? (<budget>)? (of)? <amount> ${getting} ${anything}`,
+      `what (will|would|does|can|could) (a|the)? (<budget>)? (of)? <amount> (get|buy|run to|stretch to) ${anything}`,
+      `how many <any>{0,4} (for|from|out of|on|with|in|under|within) (a|the|their|her|his|our)? (<budget>)? (of)? (only|about|under|<upTo>)? (<money>|<plain>) (quid|all in|total|budget|max|<all>|please)? (at <amount> (<each>)?)?`,
+      `(most|max|maximum) (<any>){0,5} (for|on|with|out of|from|under|within) (a|the)? (<budget>)? (of)? <amount>`,
+      `what can (they|she|he|i|we|the client|the couple|client) (get|have|afford|buy) (for|with|on|from|out of) (a|the)? (<budget>)? (of)? <amount>`,
+      `how many ${anything} (fit|fits|afford|within|inside) (in|on|for|into|the|their|her|his|a|our){0,2} (<budget>|<amount>) ${anything}`,
+      `(enough|money|budget) for how many`,
+    ],
+    /\b(left|remaining|done|to go|made|hours?|hrs|mins|minutes|people|guests|friday|saturday|sunday|monday|days?)\b|\b(for|on|in) \d+ (corsages|bouts|buttonholes|lapels|crowns|combs|pieces|people|of|jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)/,
+  ],
+];

@@ -1,0 +1,90 @@
+// Questions of a word or two: "price?", "qty left?", "lapel price again", "vat?". They are the whole of what is said.
+
+import type { Asked } from '../fact.ts';
+import { type Pattern, pattern } from '../pattern.ts';
+import type { Reader } from '../phrase.ts';
+import type { Part } from '../text/message.ts';
+
+const fill = '(the|our|my|this|that|it|them|one|ones|on|for|of|per|an|a|each|new|current|now|job|order|event|and|to){0,3}';
+const end =
+  '(again|pls|please|now|so far|then|today|on this|for this|for this one|on this one|each|altogether|for them|on them|for it|<all>|\\?){0,2}';
+const kind = '(<material>)? (<piece>)?';
+
+/** [asks, how it may be said, whether it asks without a question mark too] */
+const sources: readonly (readonly [Asked, string, boolean])[] = [
+  [
+    'price',
+    `${fill} ${kind} ${fill} (price|cost|costs|rate|pricing|unit price|unit cost|how much|price point|charge) ${fill} ${kind} (<each>)?`,
+    true,
+  ],
+  ['price', `(<each>|how much <each>|per <piece>|how much)`, false],
+  [
+    'remaining',
+    `(qty|count|number|how many|nos|any|what|balance|what's)? (still)? ${kind} (still)? (left to make|left to do|left to go|left over|left|remaining|to go|to make|to do|to finish|outstanding|pending|unfinished|unmade|not done|short|still to do|still to make)`,
+    false,
+  ],
+  [
+    'remaining',
+    `(all|how many|everything|nearly|any|${kind})? (done|made|finished|ready|complete|completed|boxed) (yet)? (so far)?`,
+    false,
+  ],
+  ['remaining', `(tally|progress|where we at|how far along|how far)`, false],
+  ['count', `${fill} ${kind} (count|qty|quantity|numbers|nos|no of pieces|headcount|order count|piece count) ${fill} ${kind}`, true],
+  ['total', `${fill} (order|full|final|sum)? (<all>) (price|cost|bill|due|amount)? ${fill}`, false],
+  [
+    'taxStatus',
+    `(is|with|inc|incl|plus|and|any|what|ex|has)? (the)? <tax> (rate|amount|incl|inc|included|in|extra|on top|inclusive|added|yet|too|as well|status)?`,
+    false,
+  ],
+  [
+    'taxStatus',
+    `(is)? (that|it|this|price|prices)? (inc|incl|inclusive|included|ex|excl|exclusive|including|excluding) (or (not|no|ex|excl|exclusive|plus|extra|inc|incl|<onTop>|<included>))?`,
+    false,
+  ],
+  ['taxStatus', '(before|with|inc|incl|in|plus|ex|excl|without) or (after|without|ex|excl|out|not|inc|incl|with|no|all in) (<tax>)?', true],
+  [
+    'taxStatus',
+    '(before|with|inc|incl|plus|ex|excl|without) <tax> or (after|without|ex|excl|not|inc|incl|with|no|all in|plus) (<tax>|it)?',
+    true,
+  ],
+  ['eventDate', `${fill} (wedding|event|party|handover|pickup|ceremony)? (date and time|date|when|what day|which day|day) ${fill}`, false],
+  [
+    'start',
+    `(start day|start date|start when|start by|start|begin when|begin|when start|first day|earliest start|earliest (we|i) can (start|begin|make))`,
+    false,
+  ],
+  [
+    'latestStart',
+    `(latest start day|latest start|last start|last day to (start|begin|make)|last date to (start|begin)|last possible start)`,
+    true,
+  ],
+  [
+    'orderBy',
+    `(order by when|order by|order when|last order day|last order|order deadline|ordering deadline|(cut off|cutoff|cut-off|deadline|last day|last date|latest) (for|to) (order|ordering|orders|buy|the flowers|stems|flowers|stem order))`,
+    true,
+  ],
+  ['labourTime', `${fill} (hours|hrs|time needed|how long|bench time|making time|bench hours|minutes|mins) ${fill} ${kind}`, false],
+  ['stemOrder', `(how many|total|no of|number of)? (stems|bunches|<ingredient>) (needed|to order|to buy|total|to get)?`, false],
+  ['material', '(all)? <material> (or not|or what|this one|these|for this one|right)?', false],
+  ['recipe', `${fill} ${kind} (recipe|make up|stems <each>|ingredients) ${fill} ${kind}`, true],
+  ['due', '(due today|due tomorrow|due <weekday>|due|whats due|jobs today|jobs|next job)', false],
+  ['margin', `${fill} ${kind} (margin|profit|mark up|markup|break even) ${fill} ${kind}`, false],
+  ['fits', '(doable|possible|feasible|on track|in time|enough time|too tight|too much)', false],
+  ['whatIf', '(and|or|so|then) (for|at|if|with|say)? <count> (<each>)?', false],
+];
+const forms: readonly { readonly asks: Asked; readonly form: Pattern; readonly bare: boolean }[] = sources.map(([asks, source, bare]) => ({
+  asks,
+  form: pattern(`${source} ${end}`),
+  bare,
+}));
+
+/** What a part of a word or two asks, when it is said with a question mark, or is plain enough alone. */
+export const shortQuestion = (reader: Reader, part: Part, from: number): Asked | undefined => {
+  if (part.end - from > 8) return undefined;
+  const whole = part.start === 0 && part.end >= reader.tokens.length - 1;
+  for (const { asks, form, bare } of forms) {
+    if (!part.asked && !(bare && whole)) continue;
+    if (form.at(reader.tokens, from, part.end)?.end === part.end) return asks;
+  }
+  return undefined;
+};
