@@ -1,20 +1,20 @@
 // Reads a date written at one place: "14 March", "Feb 27 2027", "3/4", "sun 14 march", "Saturday fortnight", "first saturday in june".
 // A form gives one day, several possible days, or a day that does not exist; it never picks between two.
 
-import { addDays } from '../../values/day.ts';
 import { isA, type Match, pattern } from '../pattern.ts';
 import type { ReadingContext } from '../reading.ts';
 import type { Token } from '../text/token.ts';
+import { bankHoliday } from './bank-holidays.ts';
 import { weekdaysOfMonth } from './calendar-sums.ts';
 import type { DateRead } from './date-read.ts';
 import { asDay, build, monthOfToken, withWeekday, yearFrom } from './day-parts.ts';
+import { dayBeside } from './days-beside.ts';
 import { named, several } from './named-dates.ts';
-import { bankHolidayMondays } from './named-days.ts';
 import { nthDay } from './nth-days.ts';
 import { dayWithWeekday, vague, weekdayWithDay } from './part-dates.ts';
 import { relativeForms } from './relative-days.ts';
 import { slashForms } from './slash-dates.ts';
-import { narrowed, weekendAround } from './weekends.ts';
+import { daysOfWeekend, narrowed, weekendAround, weekendBehind } from './weekends.ts';
 
 const dayAndMonth = pattern(
   "(<w:weekday>)? (,)? (the)? (<d:ordinal>|<d:plain>) (-|/|of|day of|,)? (-)? <m:month> (.)? (,|-|/|of)? (')? (<y:plain>)?",
@@ -25,7 +25,6 @@ const twoDays = pattern(
 );
 const slashTwoDays = pattern('<s:slashed> (of)? <m:month>');
 const weekdayInMonth = pattern('(a|one|some)? <w:weekday> in <m:month>');
-const bankHoliday = pattern('(<m:month>)? bank holiday (<w:weekday>|weekend)? (in|of)? <n:month>');
 const sunMonth = /^(sun|mar|may|sat|wed)$/;
 
 const monthForms = (tokens: readonly Token[], index: number, context: ReadingContext): DateRead | undefined => {
@@ -56,6 +55,9 @@ const monthForms = (tokens: readonly Token[], index: number, context: ReadingCon
       ...(date !== undefined && date < context.today ? { past: true } : {}),
     };
     const said = withWeekday(read, w ?? trailingWeekday(tokens, read.end), context);
+    const weekend = w === undefined && year === undefined ? weekendBehind.at(tokens, said.end, tokens.length) : undefined;
+    if (weekend !== undefined && date !== undefined && said.days.length === 1)
+      return { ...said, end: weekend.end, days: weekendAround(date), why: 'which day', within: daysOfWeekend(date) };
     return isRough(tokens, index, d) ? near(said) : said;
   }
   return undefined;
@@ -129,9 +131,6 @@ const monthPlaces = (tokens: readonly Token[], index: number, context: ReadingCo
     );
     if (days.length === 2) return { start: index, end: slashed.end, days, why: 'which date' };
   }
-  const bank = bankHoliday.at(tokens, index, tokens.length);
-  if (bank !== undefined)
-    return several(index, bank.end, context, (year) => bankHolidayMondays(year, monthOfToken(bank.kept['n']), context.region));
   const some = weekdayInMonth.at(tokens, index, tokens.length);
   if (some !== undefined)
     return several(index, some.end, context, (year) =>
@@ -140,24 +139,15 @@ const monthPlaces = (tokens: readonly Token[], index: number, context: ReadingCo
   return undefined;
 };
 
-// "the day after valentine's"
-const dayBeside = pattern('(the)? day (after|before) (the)?');
-const besideNamed = (tokens: readonly Token[], index: number, context: ReadingContext): DateRead | undefined => {
-  const match = dayBeside.at(tokens, index, tokens.length);
-  const read = match === undefined ? undefined : named(tokens, match.end, context);
-  const [day, second] = read?.days ?? [];
-  if (match === undefined || read === undefined || day === undefined || second !== undefined) return undefined;
-  const after = tokens.slice(index, match.end).some((token) => token.text === 'after');
-  return { ...read, start: index, days: [addDays(day, after ? 1 : -1)] };
-};
-
 /** The date that begins at this token, if one does. */
 export const dateAt = (tokens: readonly Token[], index: number, context: ReadingContext): DateRead | undefined => {
   const token = tokens[index];
   if (token === undefined || token.kind === 'line' || (token.kind === 'sign' && token.text !== "'")) return undefined;
   const weekday = token.means['weekday'] !== undefined;
-  const beside = token.text === 'the' || token.text === 'day' ? besideNamed(tokens, index, context) : undefined;
+  const beside = dayBeside(tokens, index, context);
   if (beside !== undefined) return beside;
+  const bank = bankHoliday(tokens, index, context);
+  if (bank !== undefined) return bank;
   const counted = nthDay(tokens, index, context);
   if (counted !== undefined) return counted;
   const few = narrowed(tokens, index, context);
@@ -167,7 +157,6 @@ export const dateAt = (tokens: readonly Token[], index: number, context: Reading
     weekday ||
     token.means['month'] !== undefined ||
     token.text === 'the' ||
-    token.text === 'bank' ||
     token.text === 'a' ||
     token.text === 'one'
   ) {

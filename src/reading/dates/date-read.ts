@@ -14,4 +14,6 @@ export interface DateRead {
   readonly relative?: true;
   readonly dayOnly?: number;
   readonly past?: true;
+  /** The days of a week-end, a week or a month that was named: a weekday or a number elsewhere picks one of them. */
+  readonly within?: readonly Day[];
 }

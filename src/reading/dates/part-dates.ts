@@ -8,6 +8,7 @@ import { weekdayNumber, weekdaysOfMonth } from './calendar-sums.ts';
 import type { DateRead } from './date-read.ts';
 import { asDay, monthOfToken } from './day-parts.ts';
 import { several } from './named-dates.ts';
+import { monthFrom } from './weekends.ts';
 
 const vagueMonth = pattern(
   "(in|early|mid|late|end of|start of|beginning of|middle of|sometime in|sometime|around|this|next|is|its|it's|be|maybe|probably) (-|the|in|sometime)? <m:month>",
@@ -30,9 +31,11 @@ export const vague = (tokens: readonly Token[], index: number, context: ReadingC
     monthWedding.at(tokens, index, tokens.length) ??
     eventMonth.at(tokens, index, tokens.length);
   const next = tokens[month?.end ?? 0] ?? (tokens[index] as Token);
-  if (month !== undefined && !isA(next, 'number') && !/^(be|the|\.)$/.test(next.text)) {
+  if (month !== undefined && !isA(next, 'number') && !/^(be|the|\.|bank|long|day)$/.test(next.text)) {
     const read = several(index, month.end, context, (year) => weekdaysOfMonth(year, monthOfToken(month.kept['m']), 6));
-    return read === undefined ? undefined : { ...read, relative: true };
+    const [day] = read?.days ?? [];
+    if (read === undefined || day === undefined) return undefined;
+    return { ...read, relative: true, within: monthFrom(context, monthOf(day), yearOf(day)) };
   }
   const ahead = ofNextMonth.at(tokens, index, tokens.length);
   if (ahead !== undefined) {

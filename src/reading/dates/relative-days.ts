@@ -148,6 +148,10 @@ export const relativeForms = (tokens: readonly Token[], index: number, context: 
   if (tomorrow !== undefined && !(text === 'tom' && tokens[index + 1]?.kind === 'word')) return one(addDays(today, 1), index + 1);
   const weekday = relativeWeekday.at(tokens, index, tokens.length);
   if (weekday === undefined || gone.test(tokens[index - 1]?.text ?? '')) return undefined;
+  // "the saturday before the fair", "on saturdays"
+  if (/^(before|after)$/.test(tokens[weekday.end]?.text ?? '') && !/^(,|\d.*)$/.test(tokens[weekday.end + 1]?.text ?? ','))
+    return undefined;
+  if (tokens[index - 1]?.text === 'on' && /days$/.test(tokens[weekday.end - 1]?.text ?? '')) return undefined;
   // "the one the kid sat on"
   if (
     text === 'sat' &&

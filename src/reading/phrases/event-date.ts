@@ -10,6 +10,7 @@ import { withMoreDays } from '../dates/more-days.ts';
 import { otherDateForms } from '../dates/other-date-forms.ts';
 import { eventDays } from '../dates/other-days.ts';
 import { dayAlone } from '../dates/part-dates.ts';
+import { withPickedDay } from '../dates/picked-days.ts';
 import type { FactOf } from '../fact.ts';
 import { isPriceSeries } from '../order/price-series.ts';
 import { pattern } from '../pattern.ts';
@@ -49,14 +50,14 @@ const namedEvent = (reader: Reader): boolean =>
 const tradeWords = (reader: Reader): boolean =>
   reader.tokens.some((token, index) => reader.free(index) && token.means['piece'] !== undefined && reader.tokens[index + 1]?.text !== 'of');
 
-const vetoed = (reader: Reader, read: DateRead): boolean => {
+const vetoed = (reader: Reader, read: DateRead, all: readonly DateRead[]): boolean => {
   if (tradeWords(reader) || namedEvent(reader)) return false; // "40 bouts at 25 inc tax, 14 march"
   if (reader.tokens.some((token) => token.means['other'] !== undefined)) return true; // "table centres for thursday"
   const part = reader.message.parts.find((each) => each.start <= read.start && read.start < each.end);
   if (part === undefined) return false;
   for (let index = part.start; index < part.end; index++) {
     const token = reader.tokens[index];
-    if (index >= read.start && index < read.end) continue;
+    if (all.some((each) => each.start <= index && index < each.end)) continue; // "the bank holiday weekend"
     if (token?.kind === 'word' && vetoes.has(token.text)) return true;
     if (token?.number?.form === 'duration' && /^(hour|min)$/.test(token.number.unit ?? '')) return true; // "in on monday 25 january 3 hours"
   }
@@ -153,7 +154,10 @@ const takenByBoth = (reader: Reader, first: DateRead, second: DateRead): Pick<Fi
 const find = (reader: Reader): Finding[] => {
   const all = withMoreDays(reader, dateReads(reader));
   const kept = eventDays(reader, all);
-  const reads = kept.filter((read) => !vetoed(reader, read));
+  const { reads, also } = withPickedDay(
+    reader,
+    kept.filter((read) => !vetoed(reader, read, all)),
+  );
   if (reads.length === 0) return [];
   const forDate = reads.some(
     (read) =>
@@ -163,7 +167,7 @@ const find = (reader: Reader): Finding[] => {
   );
   const strong =
     ((lead(reader) || forDate) && !(working(reader) && !namedEvent(reader))) ||
-    (bareDate(reader, reads) && !working(reader)) ||
+    (bareDate(reader, [...reads, ...also]) && !working(reader)) ||
     (tradeWords(reader) && !working(reader));
   const usable = reads
     .filter((read) => !dayOfWork(reader, read))
@@ -198,7 +202,8 @@ const find = (reader: Reader): Finding[] => {
     const both: DateRead = { start: first.start, end: second.end, days: [...first.days, ...second.days], why: 'which date' };
     return [{ ...dateOutcome(reader, both, fact(first)), ...takenByBoth(reader, first, second) }];
   }
-  const findings = day.filter((read) => read !== second).map((read) => dateOutcome(reader, read, fact(read)));
+  const findings: Finding[] = day.filter((read) => read !== second).map((read) => dateOutcome(reader, read, fact(read)));
+  if (day.length > 0) findings.push(...also.map(({ start, end }) => ({ start, end })));
   return time === undefined ? findings : [...findings, { start: time.start, end: time.end }];
 };
 
