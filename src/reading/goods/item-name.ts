@@ -7,7 +7,7 @@ import { dropAfter, dropBefore } from './name-edges.ts';
 export const singular = (word: string): string => {
   if (/leaves$/.test(word)) return word.replace(/leaves$/, 'leaf');
   if (/[^aeiou]ies$/.test(word) && word.length > 4) return `${word.slice(0, -3)}y`;
-  if (/(ss|us|is|as|os)$/.test(word) || word.length < 4) return word;
+  if (/(ss|us|is|os|mas|pampas|canvas)$/.test(word) || word.length < 4) return word;
   if (/(x|ch|sh|ss)es$/.test(word)) return word.slice(0, -2);
   return word.endsWith('s') ? word.slice(0, -1) : word;
 };
@@ -41,6 +41,10 @@ export const itemName = (given: readonly Token[], dropMaterial: boolean): string
     tokens = tokens.slice(1);
   while (tokens.length > 0 && dropAfter.has(tokens.at(-1)?.text ?? '')) tokens = tokens.slice(0, -1);
   while (tokens.length > 0 && dropBefore.has(tokens[0]?.text ?? '')) tokens = tokens.slice(1);
+  // "a leaf of ruscus" is a ruscus leaf.
+  const [first, ...behind] = tokens;
+  const rest = behind[0]?.text === 'of' ? behind.slice(1) : behind;
+  if (first?.means['ingredient'] === 'leaf' && rest[0]?.means['ingredient'] !== undefined) tokens = [...rest, first];
   if (tokens.length === 0 || tokens.length > 5) return undefined;
   const words = tokens
     .map((token, index) => nameOf(token, index === tokens.length - 1))

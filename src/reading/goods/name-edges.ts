@@ -16,7 +16,7 @@ export const dropAfter: ReadonlySet<string> = new Set(
   stem, stems, are, is, at, @, -, :, now, for, the, (, ), a, an, gone, up, down, went, have, has, only, just, cost, costs, price,
   was, each, per, =, of, from, to, in, its, come, today, going, gonna, about, /, on, by, strands, pcs, will, be, risen, dropped,
   increased, back, still, special, +, selling, they, they're, theyre, working, out, came, this, week, again, bits, stalks, then,
-  too, please, pls, that, x, as, well
+  too, please, pls, that, x, as, well, go, goes, into, in
 `),
 );
 
@@ -39,6 +39,7 @@ export const besideNames = (token: Token): boolean =>
   token.means['ingredient'] === undefined &&
   (beside.has(token.text) ||
     token.means['weekday'] !== undefined ||
+    token.means['all'] !== undefined ||
     token.means['included'] !== undefined ||
     token.means['onTop'] !== undefined ||
     token.means['from'] !== undefined ||

@@ -72,6 +72,13 @@ const measured = (tokens: readonly Token[], share: Quantity): Quantity | undefin
   return { length: share.stems, unit: measures[word] ?? '', next };
 };
 
+// "30cm of 6mm ribbon": the second length is how wide it is.
+const pastWidth = (tokens: readonly Token[], index: number): number => {
+  const of = /^(of|x)$/.test(tokens[index]?.text ?? '') ? 1 : 0;
+  const width = tokens[index + of]?.number;
+  return width?.form === 'length' && tokens[index + of + 1]?.kind === 'word' ? index + of + 1 : index;
+};
+
 /** A quantity that begins here. */
 export const quantity = (tokens: readonly Token[], index: number): Quantity | undefined => {
   const token = tokens[index];
@@ -92,8 +99,9 @@ export const quantity = (tokens: readonly Token[], index: number): Quantity | un
     return { stems: Number(number.amount), next: index + 1 + x };
   }
   if (number?.form === 'length' || number?.form === 'weight')
-    return { length: Number(number.amount), unit: number.unit ?? '', next: index + 1 };
-  if (/^(sprig|stem|head|bloom|floret|stalk)$/.test(token.text) && tokens[index + 1]?.text === 'of') return { stems: 1, next: index + 2 };
+    return { length: Number(number.amount), unit: number.unit ?? '', next: pastWidth(tokens, index + 1) };
+  if (/^(sprig|stem|head|bloom|floret|stalk|snip|tuft|wisp)$/.test(token.text) && tokens[index + 1]?.text === 'of')
+    return { stems: 1, next: index + 2 };
   if (
     /^(a|an|single)$/.test(token.text) &&
     tokens[index + 1]?.kind === 'word' &&

@@ -6,19 +6,38 @@ import type { Reader } from '../phrase.ts';
 import type { Token } from '../text/token.ts';
 import { portionWords } from '../words/trade-words.ts';
 import { itemName, knowsItem } from './item-name.ts';
+import { besideNames } from './name-edges.ts';
 import { type Quantity, quantity } from './quantity.ts';
 
 /** Whether a token stands between two lines. */
 export const separates = (token: Token | undefined): boolean =>
   token === undefined || token.kind === 'line' || /^(,|and|&|\+|plus|;|\.|with|then|n|\/|\)|\()$/.test(token.text);
 
-const separatesNext = (tokens: readonly Token[], at: number, end: number): boolean => at < end && tokens[at]?.number !== undefined;
+const separatesNext = (tokens: readonly Token[], at: number, end: number): boolean =>
+  at < end && (tokens[at]?.number !== undefined || tokens[at]?.text === '(');
 const numberBehind = (tokens: readonly Token[], at: number, end: number): { stems: number; next: number } | undefined => {
+  if (tokens[at]?.text === '(' && tokens[at + 2]?.text === ')' && at + 2 < end && tokens[at + 1]?.number?.form === 'plain')
+    return { stems: Number(tokens[at + 1]?.number?.amount), next: at + 3 };
   const number = tokens[at]?.number;
   if (number?.form !== 'plain' || number.max !== undefined) return undefined;
   let next = at + 1;
   while (next < end && portionWords.has(tokens[next]?.text ?? '')) next += 1;
   return next >= end || separates(tokens[next]) || tokens[next]?.number !== undefined ? { stems: Number(number.amount), next } : undefined;
+};
+
+// "15cm wire x3": three such lengths.
+const times = (tokens: readonly Token[], at: number): number | undefined =>
+  tokens[at - 1]?.text === 'x' && tokens[at]?.number?.form === 'plain' ? Number(tokens[at]?.number?.amount) : undefined;
+const repeated = (tokens: readonly Token[], amount: Quantity | undefined, at: number): Quantity | undefined => {
+  const many = times(tokens, at);
+  return amount?.length === undefined || many === undefined ? undefined : { ...amount, length: amount.length * many };
+};
+
+// "1 rosemary for all of them": the name ends where talk begins.
+const upToTalk = (named: readonly Token[]): readonly Token[] => {
+  const goods = named.findIndex((token) => token.means['ingredient'] !== undefined);
+  const talk = goods < 0 ? -1 : named.findIndex((token, at) => at > goods && besideNames(token));
+  return talk < 0 ? named : named.slice(0, talk);
 };
 
 /** A line, and whether its name is a known one. */
@@ -56,7 +75,7 @@ export const linesIn = (reader: Reader, start: number, end: number): Line[] | un
     const from = amount?.next ?? index;
     let to = from;
     while (to < end && !separates(tokens[to]) && (to === from || quantity(tokens, to) === undefined)) to += 1;
-    const named = tokens.slice(from, to);
+    const named = upToTalk(tokens.slice(from, to));
     if (
       named.some(
         (each) =>
@@ -80,7 +99,7 @@ export const linesIn = (reader: Reader, start: number, end: number): Line[] | un
       index = Math.max(to, index + 1);
       continue;
     }
-    const { stems, makes, length, unit }: Partial<Quantity> = amount ?? behind ?? {};
+    const { stems, makes, length, unit }: Partial<Quantity> = repeated(tokens, amount, to) ?? amount ?? behind ?? {};
     lines.push({
       known,
       line: {
@@ -90,7 +109,7 @@ export const linesIn = (reader: Reader, start: number, end: number): Line[] | un
         ...(length === undefined ? {} : { length, unit: unit ?? '' }),
       },
     });
-    index = behind?.next ?? to;
+    index = behind?.next ?? (amount?.length !== undefined && times(tokens, to) !== undefined ? to + 1 : to);
   }
   return lines;
 };

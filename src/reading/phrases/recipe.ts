@@ -7,6 +7,7 @@ import { pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader, type Unworded } from '../phrase.ts';
 import { stepDone } from '../progress/losses.ts';
 import { joinedLines } from '../recipes/joined-lines.ts';
+import { byPiece, pieceLast } from '../recipes/piece-stretches.ts';
 import { namedBefore, roleHeading, who } from '../recipes/recipe-headings.ts';
 import { readStretch, type Stretch } from '../recipes/recipe-stretch.ts';
 import { stemsByPiece } from '../recipes/stems-by-piece.ts';
@@ -58,13 +59,19 @@ const find = (reader: Reader): Finding[] => {
     }
     const yielded = priced(reader, part.start, part.end)
       ? undefined
-      : (stemsByWearer(reader, part) ?? stemsByPiece(reader, part) ?? yields(reader, part.start, part.end));
+      : (stemsByWearer(reader, part) ?? stemsByPiece(reader, part) ?? pieceLast(reader, part) ?? yields(reader, part.start, part.end));
     if (yielded !== undefined) {
       findings.push(yielded);
       continue;
     }
-    for (const stretch of byWearer(reader, part)) {
-      const read = readStretch(reader, stretch) ?? alike(reader, stretch, wearers.at(-1)?.fact.lines);
+    const cuts = byWearer(reader, part);
+    const listed = cuts.map((stretch) => readStretch(reader, stretch));
+    const besideOthers = listed.some((read) => read?.wearer === true);
+    for (const [at, stretch] of (cuts.length > 1 ? cuts : byPiece(reader, part)).entries()) {
+      const read =
+        (cuts.length > 1 ? listed[at] : readStretch(reader, stretch)) ??
+        alike(reader, stretch, wearers.at(-1)?.fact.lines) ??
+        (besideOthers ? unlisted(reader, stretch) : undefined);
       if (read === undefined || read.fact.fact !== 'recipe') continue;
       const fact = besides(reader, part) && !read.wearer ? { ...read.fact, adds: true as const } : read.fact;
       const finding = found(reader, stretch.start, stretch.end, [fact]);
@@ -96,6 +103,19 @@ const alike = (
   if (wearer === undefined || amount?.stems === undefined || amount.next + behind < end || line === undefined || second !== undefined)
     return undefined;
   return { wearer: true, fact: { fact: 'recipe', lines: [{ ingredient: line.ingredient, stems: amount.stems, wearer }] } };
+};
+
+// "groom gets 1 protea, best man gets 2 zinnies": beside wearers whose flowers are known, a counted word that no list knows is one too.
+const counted = pattern('<count> (x|of)? (<unlisted>){1,3} (each)?');
+const unlisted = (reader: Reader, { start, end }: Stretch): { fact: Unworded; wearer: boolean } | undefined => {
+  let index = roleHeading.at(reader.tokens, start, end)?.end ?? end;
+  if (index >= end) return undefined;
+  while (index < end) {
+    const match = counted.at(reader.tokens, index, end);
+    if (match === undefined && !separates(reader.tokens[index])) return undefined;
+    index = match?.end ?? index + 1;
+  }
+  return readStretch(reader, { start, end }, true);
 };
 
 // "groom gets 2 roses, rest 1 rose": a new wearer begins a new stretch.

@@ -5,6 +5,7 @@ import { linesIn } from '../goods/recipe-lines.ts';
 import { pattern } from '../pattern.ts';
 import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
+import { firstWhere } from '../text/token.ts';
 import { allGoodsNamed, goodsNamed } from './goods-named.ts';
 import { who } from './recipe-headings.ts';
 
@@ -58,6 +59,12 @@ export const recipeChange = (reader: Reader, part: Part): Finding | undefined =>
   const words = tokens.slice(part.start, part.end);
   if (words.some((token) => token.number?.form === 'money' || bought.test(token.text))) return undefined;
   let { start, end } = trimmed(reader, part);
+  // "grandad needs a magnet not a pin" is about him, not about the recipe.
+  if (
+    firstWhere(tokens, start, end, (token) => token.means['role'] !== undefined) === start &&
+    secondForm.at(tokens, start, end)?.kept['o']?.text !== 'second'
+  )
+    return undefined;
   let piece: PieceKind | undefined;
   const said = target.in(tokens, start, end);
   const head = headPiece.at(tokens, start, end);
@@ -114,7 +121,10 @@ const scaled = (reader: Reader, { start, end }: Stretch): Change | undefined => 
   return match?.end === end && scale !== undefined ? { fact: 'recipe', lines: [], scale } : undefined;
 };
 
+// "no gyp this week": it cannot be had, which is not yet a recipe without it.
+const forNow = /^(week|weeks|month|season|market|today|tomorrow|wholesaler|supplier|till|until|stock|left)$/;
 const dropped = (reader: Reader, { start, end }: Stretch): Change | undefined => {
+  if (reader.tokens.slice(start, end).some((token) => forNow.test(token.text))) return undefined;
   const around = dropAround.at(reader.tokens, start, end);
   const verb = around?.end === end ? around : dropVerb.at(reader.tokens, start, end);
   if (verb === undefined) return undefined;

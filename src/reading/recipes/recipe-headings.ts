@@ -12,11 +12,15 @@ export const perPiece = pattern(
 );
 export const perEach = pattern('(<each>|each one|for each)');
 export const heading = pattern(
-  '(<p:piece>|recipe|<r:role>) (recipe|each|for the <event>)? (<p:piece>|<r:role>)? (:|=|-|gets|has|have|is|takes|take|needs|need|uses|use|get|contains|contain|wants|want|will have|to have|are|recipe:)',
+  '(<p:piece>|recipe|<r:role>) (recipe|each|for the <event>)? (<p:piece>|<r:role>)? (:|=|-|gets|has|have|is|takes|take|needs|need|uses|use|get|contains|contain|wants|want|will have|to have|are|with|recipe:)',
 );
 export const forPiece = pattern('for (the|our)? <p:piece>');
+/** "… - that's the corsage" */
+export const thatsThe = pattern("(that's|thats|that is|makes|=) (the|our|my|your) <p:piece> (recipe)?");
+/** "an extra rose", "1 more rose": beside what is in it, which only the thread knows. */
+export const oneMore = pattern('(extra|more|less|fewer|another) (stem|stems|sprig|sprigs|bit|bits)? (of)? (<material>)? <ingredient>');
 export const forSome = pattern('for (the|all|all the|every)? <n:count> (<material>)? <p:piece>');
-export const roleHeading = pattern('(for)? (the)? (<r:role>|<r:owner>) (:|=|-|gets|has|have|get|,)? (:)?');
+export const roleHeading = pattern('(for)? (the)? (<r:role>|<r:owner>) (<piece>)? (:|=|-|gets|has|have|get|,)? (:)?');
 export const sameAs = pattern('(the)? <r:role> (is|gets|has)? (the)? same as (the)? <s:role>');
 // "buttonhole recipe 1 rose …", "wrist corsage 4 spray rose 2 stems …": the piece stands before its list without a colon.
 const pieceFirst = pattern('(<p:piece>) (recipe)?');
@@ -42,8 +46,8 @@ export const firstWord = (tokens: readonly Token[], start: number, end: number):
   let first = start;
   while (
     first < end &&
-    (/^(the|each|a|an|ok|so|for|my|our|this)$/.test(tokens[first]?.text ?? '') ||
-      (/^(one|1|every)$/.test(tokens[first]?.text ?? '') && tokens[first + 1]?.means['piece'] !== undefined) ||
+    (/^(the|each|ok|so|for|my|our|this)$/.test(tokens[first]?.text ?? '') ||
+      (/^(a|an|one|1|every)$/.test(tokens[first]?.text ?? '') && tokens[first + 1]?.means['piece'] !== undefined) ||
       (tokens[first]?.means['piece'] !== undefined && tokens[first + 1]?.means['piece'] !== undefined))
   )
     first += 1;
@@ -58,3 +62,10 @@ export const who = (token: Token | undefined, after?: Token): string | undefined
   if (role !== undefined && /^(groom|bride|best man)$/.test(role.one) && singular.test(after?.text ?? '')) return role.one;
   return role !== undefined && token?.means['owner'] === undefined && /(s|men)$/.test(token?.text ?? '') ? role.many : one;
 };
+/** "4 heads per stem", "a stem has five usable heads": how a plant grows, not what goes in. */
+export const headsOfStem = [
+  pattern('(heads|head|blooms|buds|florets|flowers|tips) (per|on|to|in|off|from) (a|an|each|the|every|one)? (stem|stems|bunch)'),
+  pattern(
+    '(stem|stems|bunch|bunches) (of)? (<ingredient>)? (has|have|gives|got|with|is|comes with) (about|around)? <count> (<unlisted>)? (heads|blooms|buds|florets|flowers|tips)',
+  ),
+];

@@ -3,7 +3,7 @@
 import type { PieceKind } from '../../handbook/pieces.ts';
 import { quantity } from '../goods/quantity.ts';
 import { type Line, linesIn } from '../goods/recipe-lines.ts';
-import type { Match } from '../pattern.ts';
+import { firstIn, type Match } from '../pattern.ts';
 import type { Reader, Unworded } from '../phrase.ts';
 import type { Token } from '../text/token.ts';
 import {
@@ -11,12 +11,15 @@ import {
   forPiece,
   forSome,
   heading,
+  headsOfStem,
   namedBefore,
+  oneMore,
   perEach,
   perPiece,
   plainHeading,
   roleHeading,
   sameAs,
+  thatsThe,
   who,
 } from './recipe-headings.ts';
 import { kindOf, priced } from './yields.ts';
@@ -42,9 +45,10 @@ const perWord = (each: Match | undefined, tokens: readonly Token[]): { piece?: P
 
 export const readStretch = (reader: Reader, { start, end }: Stretch, titled = false): { fact: Unworded; wearer: boolean } | undefined => {
   const { tokens } = reader;
-  if (priced(reader, start, end)) return undefined;
+  if (priced(reader, start, end) || oneMore.in(tokens, start, end) !== undefined || firstIn(headsOfStem, tokens, start, end) !== undefined)
+    return undefined;
   // "bouts: 9 done / corsages: 2 done" tells of work.
-  if (tokens.slice(start, end).some((token) => /^(done|made|finished|ready|boxed|broke|broken|snapped)$/.test(token.text)))
+  if (tokens.slice(start, end).some((token) => /^(done|made|finished|ready|boxed|broke|broken|snapped|not|instead)$/.test(token.text)))
     return undefined;
 
   const own = ownStart(reader, { start, end });
@@ -54,7 +58,7 @@ export const readStretch = (reader: Reader, { start, end }: Stretch, titled = fa
   const per = perPiece.in(tokens, start, end);
   const each = perEach.in(tokens, start, end);
   const some = forSome.in(tokens, start, end);
-  const forOne = forPiece.in(tokens, start, end);
+  const forOne = thatsThe.in(tokens, start, end) ?? forPiece.in(tokens, start, end);
   const role = roleHeading.at(tokens, own, end);
   const cuts = [
     per,

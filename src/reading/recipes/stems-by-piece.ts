@@ -1,41 +1,79 @@
-// One flower and how many of it go into each kind: "corsages need 3 roses, combs 2", "crown 12 roses, corsage 4".
+// One flower and how many of it go into each kind: "corsages need 3 roses, combs 2", "12 roses per crown, 4 per corsage", "roses: crown 12, corsage 4".
 
 import type { PieceKind } from '../../handbook/pieces.ts';
-import { quantity } from '../goods/quantity.ts';
+import { type Quantity, quantity } from '../goods/quantity.ts';
 import { pattern } from '../pattern.ts';
 import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 
 const joint = pattern('(,|and|&|\\+|n|;|but|then){1,2}');
-const kind = pattern('(the|our|a|each|every)? <p:piece> (just|only|has|have|gets|get|need|needs|takes|take|uses|use|:|-|=|with){0,2}');
+const kind = pattern(
+  '(for|in)? (the|our|a|an|each|every)? <p:piece> (just|only|has|have|gets|get|need|needs|takes|take|uses|use|is|are|:|-|=|with){0,2}',
+);
+const into = pattern('(per|in|into|for|on|to|each for|in to)? (a|an|the|our|each|every|one)? <p:piece> (each)?');
+const opening = pattern('(the|our)? <f:ingredient> (:|-|,|=)');
+const telling = /^(has|have|gets?|needs?|takes?|uses?|per|in|into|for|on|is|are)$/;
+
+interface Share {
+  readonly piece: PieceKind;
+  readonly amount: Quantity & { readonly stems: number };
+  readonly flower: string | undefined; // where it is named here
+  readonly told: boolean; // "need", "per": what goes in, not how many are ordered
+  readonly many: boolean; // "corsages 4"
+  readonly next: number;
+}
+
+const shareAt = (reader: Reader, start: number, end: number): Share | undefined => {
+  const { tokens } = reader;
+  const head = kind.at(tokens, start, end);
+  const amount = quantity(tokens, head?.end ?? start);
+  if (amount?.stems === undefined || amount.makes !== undefined) return undefined;
+  const flower = amount.next < end ? tokens[amount.next]?.means['ingredient'] : undefined;
+  const behind = flower === undefined ? amount.next : amount.next + 1;
+  const match = head ?? into.at(tokens, behind, end);
+  const piece = match?.kept['p'];
+  const named = piece?.means['piece'] as PieceKind | undefined;
+  if (match === undefined || named === undefined || named === 'unspecified') return undefined;
+  const told = tokens.slice(match.start, match.end).some((token) => telling.test(token.text));
+  if (head === undefined && !told && !/^(a|an|each|every)$/.test(tokens[match.start]?.text ?? '')) return undefined;
+  const each = head !== undefined && behind < end && tokens[behind]?.means['each'] !== undefined ? 1 : 0;
+  return {
+    piece: named,
+    amount: { ...amount, stems: amount.stems },
+    flower,
+    told,
+    many: /s$/.test(piece?.text ?? ''),
+    next: head === undefined ? match.end : behind + each,
+  };
+};
 
 /** Read only when the whole part is made of such shares; the first names the flower. */
 export const stemsByPiece = (reader: Reader, part: Part): Finding | undefined => {
-  const { tokens } = reader;
   const facts: Unworded[] = [];
   const kinds = new Set<PieceKind>();
-  let flower: string | undefined;
-  let told = false; // "need", "takes": what goes in, not how many are ordered
-  let index = part.start;
+  const open = opening.at(reader.tokens, part.start, part.end);
+  let flower = open?.kept['f']?.means['ingredient'];
+  let most: number | undefined;
+  let told = false;
+  let index = open?.end ?? part.start;
   while (index < part.end) {
-    const head = kind.at(tokens, index, part.end);
-    const piece = head?.kept['p']?.means['piece'] as PieceKind | undefined;
-    const amount = head === undefined ? undefined : quantity(tokens, head.end);
-    if (head === undefined || piece === undefined || piece === 'unspecified' || kinds.has(piece) || amount?.stems === undefined)
-      return undefined;
-    told ||= tokens.slice(head.start, head.end).some((token) => /^(has|have|gets?|needs?|takes?|uses?)$/.test(token.text));
-    const said = amount.next < part.end ? tokens[amount.next]?.means['ingredient'] : undefined;
-    if (said === undefined && !told && /s$/.test(head.kept['p']?.text ?? '')) return undefined;
-    flower = said ?? flower;
-    if (flower === undefined || amount.makes !== undefined) return undefined;
-    kinds.add(piece);
-    facts.push({ fact: 'recipe', lines: [{ ingredient: flower, stems: amount.stems }], piece });
-    index = said === undefined ? amount.next : amount.next + 1;
-    if (tokens[index]?.text === 'each' && index < part.end) index += 1;
+    const share = shareAt(reader, index, part.end);
+    if (share === undefined || kinds.has(share.piece)) return undefined;
+    told ||= share.told;
+    // "crowns 12 roses, corsages 4" goes on with roses; "roses: crowns 12" may be an order.
+    const goesOn = open === undefined && most !== undefined && share.amount.stems <= most;
+    if (share.flower === undefined && !told && share.many && !goesOn) return undefined;
+    flower = share.flower ?? flower;
+    if (flower === undefined) return undefined;
+    most ??= share.amount.stems;
+    kinds.add(share.piece);
+    facts.push({ fact: 'recipe', lines: [{ ingredient: flower, stems: share.amount.stems }], piece: share.piece });
+    index = share.next;
     if (index < part.end) {
-      const next = joint.at(tokens, index, part.end);
-      if (next === undefined) return undefined;
-      index = next.end;
+      const next = joint.at(reader.tokens, index, part.end);
+      // "crown 12 roses corsage 4": the next kind alone sets it apart.
+      if (next === undefined && kind.at(reader.tokens, index, part.end) === undefined) return undefined;
+      index = next?.end ?? index;
     }
   }
   return facts.length < 2 ? undefined : found(reader, part.start, part.end, facts);

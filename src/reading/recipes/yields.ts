@@ -17,7 +17,9 @@ const yieldForms = [
   pattern(
     '(a|one|each|per|every) (bunch|bunches|wrap|bundle) (of)? <ingredient> (makes|make|does|do|gives|covers|yields|will do|will make|is enough for|is good for) (about|us|you|around)? <m:count> (<p:piece>)',
   ),
-  pattern('<m:count> (<p:piece>) (from|out of|per|to|off|outta|for) (each|every|a|one|the)? (<n:amount>)? (stem|stems)'),
+  pattern(
+    '<m:count> (<p:piece>) (from|out of|per|to|off|outta|for) (each|every|a|one|the)? (<n:amount>)? (stem|stems) (of)? (<ingredient>)?',
+  ),
   pattern('(a|one|each) stem (makes|does|is|gives|covers|for|do|will do) <m:count> (<p:piece>)?'),
 ];
 const stemCount = pattern(

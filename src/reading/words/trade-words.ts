@@ -5,26 +5,42 @@ import { wordList } from './word-list.ts';
 
 export const ingredients: Readonly<Record<string, readonly string[]>> = {
   gypsophila: wordList(`
-  gyp, gyps, gypso, gypsophila, gypsophilia, gipsophila, baby's breath, babys breath, baby breath
+  gyp, gyps, gypso, gypsophila, gypsophilia, gipsophila, gypsofilia, gypsophlia, gypsophelia, baby's breath, babys breath, baby breath
 `),
-  eucalyptus: ['euc', 'euca', 'eucalyptus', 'eucalypt', 'eucy', 'eucaliptus', 'eucs'],
+  eucalyptus: ['euc', 'euca', 'eucalyptus', 'eucalypt', 'eucy', 'eucaliptus', 'eucs', 'eucalytpus', 'eucalyptis', 'eucalyptas'],
   statice: ['statice', 'statis'],
   limonium: ['limonium', 'limo'],
   strawflower: ['strawflower', 'straw flower'],
   'bunny tail': ['bunny tail', 'bunnytail', 'bunnies tail'],
   'spray rose': ['spray rose', 'sprayrose'],
-  lavender: ['lavender', 'lav'],
+  lavender: ['lavender', 'lav', 'lavendar'],
   ruscus: ['ruscus', 'rucus'],
   waxflower: ['waxflower', 'wax flower', 'wax'],
-  ranunculus: ['ranunculus', 'ranunc', 'ranuncs', 'ranunculi'],
+  ranunculus: ['ranunculus', 'ranunc', 'ranuncs', 'ranunculi', 'ranunculas', 'rananculus', 'ranuculus', 'ranunclus'],
   carnation: ['carnation', 'carns', 'carn'],
-  chrysanthemum: ['chrysanthemum', 'chrysanth', 'chrysanths'],
-  lisianthus: ['lisianthus', 'lizzie', 'lissie', 'lisi', 'lissies'],
-  pittosporum: ['pittosporum', 'pitto'],
+  chrysanthemum: ['chrysanthemum', 'chrysanth', 'chrysanths', 'crysanthemum', 'chrysanthamum', 'chrysanthemem'],
+  lisianthus: ['lisianthus', 'lizzie', 'lissie', 'lisi', 'lissies', 'lisianthis', 'lissianthus', 'eustoma'],
+  pittosporum: ['pittosporum', 'pitto', 'pittos', 'pittisporum'],
   snowberry: ['snowberry', 'snowberries'],
   daisy: ['daisy', 'daisies'],
   peony: ['peony', 'peonies'],
   leaf: ['leaf', 'leaves'],
+  hydrangea: ['hydrangea', 'hydrangia', 'hydranga'],
+  freesia: ['freesia', 'fresia', 'freezia'],
+  anemone: ['anemone', 'anenome'],
+  alstroemeria: ['alstroemeria', 'alstro', 'alstromeria'],
+  leucadendron: ['leucadendron', 'leuca', 'leucadendrum', 'leucodendron'],
+  leucospermum: ['leucospermum', 'leucospermun'],
+  craspedia: ['craspedia', 'craspidia', 'craspedium'],
+  helichrysum: ['helichrysum', 'helicrysum', 'helichrisum'],
+  cymbidium: ['cymbidium', 'cymbid'],
+  phalaenopsis: ['phalaenopsis', 'phalaenopsis orchid', 'phal'],
+  gerbera: ['gerbera', 'gerbra', 'gerber daisy', 'gerbera daisy'],
+  "lamb's ear": ["lamb's ear", 'lambs ear'],
+  'rose hip': ['rose hip', 'rosehip'],
+  'gum nut': ['gum nut', 'gumnut'],
+  'pepper berry': ['pepper berry', 'pepperberry'],
+  'rice flower': ['rice flower', 'riceflower'],
   'poppy head': ['poppy head', 'poppyhead'],
   'pearl head pin': ['pearl head pin', 'pearl-head pin'],
   'corsage bracelet': ['corsage bracelet'],
@@ -32,9 +48,9 @@ export const ingredients: Readonly<Record<string, readonly string[]>> = {
 
 /** Goods that stand under their own names. */
 export const goodsNames = wordList(`
-  helichrysum, lagurus, craspedia, billy button, billy ball, rose, rosemary, fern, leatherleaf, leather leaf, wheat, thistle,
-  eryngium, astrantia, freesia, orchid, dendrobium, cymbidium, phalaenopsis, hypericum, hypericum berry, ivy, ivy leaf, olive, olive
-  leaf, hydrangea, pampas, pampas grass, phalaris, protea, blushing bride, banksia, fynbos, scabiosa, scabious, scabiosa pod, poppy
+  lagurus, billy button, billy ball, rose, rosemary, fern, leatherleaf, leather leaf, wheat, thistle,
+  eryngium, astrantia, orchid, dendrobium, hypericum, hypericum berry, ivy, ivy leaf, olive, olive
+  leaf, pampas, pampas grass, phalaris, protea, blushing bride, banksia, fynbos, scabiosa, scabious, scabiosa pod, poppy
   pod, nigella, love in a mist, bay leaf, heather, erica, tulip, delphinium, larkspur, amaranthus, gomphrena, globe amaranth,
   solidago, solidaster, goldenrod, salal, asparagus fern, plumosus, jasmine, mogra, stephanotis, marigold, genda, rajnigandha,
   tuberose, symphoricarpos, foliage, greenery, filler, ribbon, velvet ribbon, satin ribbon, twine, raffia, hessian, string, cord,
@@ -43,17 +59,36 @@ export const goodsNames = wordList(`
   ear, seed head, seed pod, tape, stem tape, floral tape, flower tape, florist tape, gutta tape, wire, rose wire, stub wire, floral
   wire, florist wire, bullion wire, pin, pearl pin, boutonniere pin, corsage pin, buttonhole pin, lapel pin, magnet, boutonniere
   magnet, corsage magnet, buttonhole magnet, magnet backing, glue, glue stick, floral glue, cold glue, twig, larch twig, birch twig,
-  spray carnation, paper daisy, silica, pearl, bead, feather, moss, clay, berry, sea holly, hellebore, veronica, sweet pea, anemone,
-  gerbera, sunflower, lily, calla lily, iris, dahlia, snapdragon, stock flower, aster, cornflower, myrtle, thyme, mint, sage,
-  viburnum, senecio, dusty miller, brunia, leucadendron, kangaroo paw, everlasting, thryptomene, geraldton wax, flannel flower, tea tree, lotus
+  spray carnation, paper daisy, silica, pearl, bead, feather, moss, clay, berry, sea holly, hellebore, veronica, sweet pea,
+ sunflower, lily, calla lily, iris, dahlia, snapdragon, stock flower, aster, cornflower, myrtle, thyme, mint, sage,
+  viburnum, senecio, dusty miller, brunia, kangaroo paw, everlasting, thryptomene, geraldton wax, flannel flower, tea tree, lotus
   pod, cotton, cotton boll, oat, barley, quaking grass, grass, reed, mimosa, wattle, acacia, everlasting daisy, xerochrysum,
   rhodanthe, honesty, lunaria, poppy, pine, cone, pine cone, cedar, juniper, holly, mistletoe, camellia, gardenia, magnolia,
   bougainvillea, chamomile, feverfew, queen anne lace, ammi, dill, clematis, jasmine vine, hops, spiraea, forsythia, blossom, cherry
   blossom, pussy willow, willow, moss ball, skimmia, pieris, aspidistra, monstera, palm, palm spear, lemon leaf, camellia leaf, galax
-  leaf, gum nut, tortum, sinuata, caspia, misty, bupleurum, alstroemeria, agapanthus, nerine, crocosmia, muscari, hyacinth, narcissus,
+  leaf, tortum, sinuata, caspia, misty, bupleurum, agapanthus, nerine, crocosmia, muscari, hyacinth, narcissus,
   daffodil, lily of the valley, oregonia, boxwood, buxus, bell, floral foam, foam, cuff, barrette clip, comb base, headband base,
   ribbon roll, lace, organza, cellophane, cello bag, corsage box, buttonhole box, boutonniere box, display box, label, safety pin,
-  brooch pin, brooch back, hair grip, bobby pin, kirby grip, adhesive, pva, hairspray, floral spray, spray paint
+  pincushion, pincushion protea, king protea, berzelia, serruria, tweedia, oxypetalum, chincherinchee, ornithogalum, star of bethlehem, privet,
+  privet berry, bird of paradise, strelitzia, anthurium, gladiolus, gladioli, allium, lilac, foxglove, phlox, cosmos, zinnia, yarrow, achillea,
+  tansy, celosia, cockscomb, echinops, globe thistle, scotch thistle, blue thistle, nigella pod, physalis, chinese lantern, sedum, succulent,
+  echeveria, air plant, tillandsia, stachys, artemisia, olive branch, smilax, honeysuckle, passion flower, ivy berry, crab apple, rowan berry,
+  hawthorn, blackthorn, snowdrop, primrose, bluebell, forget me not, forget-me-not, cow parsley, sanguisorba, astilbe, aconitum, trachelium,
+  kalanchoe, cyclamen, fuchsia, plumeria, frangipani, hibiscus, spider mum, button mum, cushion mum, spray mum, santini, spray chrysanthemum,
+  dianthus, sweet william, green trick, garden rose, mini rose, miniature rose, mini carnation, ozothamnus, baeckea, boronia, christmas bush,
+  waratah, grevillea, bottlebrush, callistemon, manuka, leptospermum, smoke bush, cotinus, emu grass, umbrella fern, koala fern, sword fern,
+  maidenhair fern, fishbone fern, bear grass, steel grass, lily grass, flexi grass, pearl grass, fountain grass, setaria, millet, rye, flax,
+  linseed, flax pod, canary grass, stipa, briza, foxtail, bulrush, italian ruscus, soft ruscus, silver dollar, silver dollar gum, baby blue
+  eucalyptus, seeded eucalyptus, silver brunia, kochia, photinia, pistache, nandina, hebe, choisya, euonymus, laurel leaf, lemon myrtle,
+  oregano, marjoram, fennel, edelweiss, shamrock, clover, champa, chameli, parijat, genda phool, gainda, nargis, gulab, sevanti, tulsi,
+  mango leaf, ashoka leaf, juhi, mokara, vanda, oncidium, kapok, kapokbossie, restio, phylica, bouvardia, gloriosa, eremurus, liatris,
+  campanula, clarkia, calendula, nasturtium, pansy, viola, carthamus, safflower, amaranth, hanging amaranthus, bells of ireland, moluccella,
+  molucella, genista, heuchera, fatsia, cordyline, orange slice, cinnamon stick, star anise, acorn, lotus, lotus flower, lotus bud,
+  peacock feather, pheasant feather, antirrhinum, monkshood, cape daisy, erigeron, antigonon, hellebore flower, spirea, lisianthus bud, rose petal,
+  diamante, rhinestone, diamante pin, pearl spray, pearl bracelet, burlap, lace ribbon, chiffon, chiffon ribbon, silk ribbon, grosgrain, grosgrain ribbon,
+  tulle, parafilm, stem wrap tape, pot tape, hot glue stick, glue gun stick, water tube, water vial, flower tube, reel wire, aluminium
+  wire, paper wire, paper covered wire, bindwire, bind wire, crocodile clip, croc clip, alligator clip, snap clip, wire comb, metal comb, plastic
+  comb, slap bracelet, elastic band, rubber band, photo charm, charm, teardrop pin, ball head pin, hair grip, bobby pin, kirby grip, adhesive, pva, hairspray, floral spray, spray paint
 `);
 
 /** Singular pack words: what a wholesaler sells by. */
