@@ -22,6 +22,7 @@ import { taxBasis } from './phrases/tax-basis.ts';
 import { undo } from './phrases/undo.ts';
 import { wearerCare } from './phrases/wearer-care.ts';
 import { wearersList } from './phrases/wearers-list.ts';
+import { toldOfWork } from './phrases/work-told.ts';
 
 export const phrases: readonly Phrase[] = [
   // Whole sentences first: what they are about decides what their numbers mean.
@@ -29,6 +30,8 @@ export const phrases: readonly Phrase[] = [
   undo,
   recipeChanged,
   question,
+  // Every word of it is understood, so nothing in it can be another's.
+  toldOfWork,
   everydayTalk,
   ownRule,
   afterwards,

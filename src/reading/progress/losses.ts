@@ -4,8 +4,19 @@ import { type Match, type Pattern, pattern } from '../pattern.ts';
 import type { Token } from '../text/token.ts';
 import { stageOf, stageWord, stageWork } from './done-words.ts';
 
-const losses =
-  '(broke|broken|snapped|dropped|ruined|duds|dud|damaged|crushed|squashed|binned|wrecked|no good|fell apart|scrapped|shattered|died|wilted|busted|bust|unusable|cracked|came apart|bent|squished|got squashed|got crushed|got broken|got damaged|broke off|collapsed|failed|rejects|reject|rejected|got wet|in the bin|to bin|smashed|are broken|were broken|got binned|have broken|has broken|munted|stuffed|knackered|banjaxed|mangled|went soft|browned|went brown|turned|spoiled|spoilt|goosed|fell on the floor|falling apart|came undone|lost their heads|fell off|crumbled|shed|went mouldy|rotted|dying|dead|crook|trashed|sat on|stood on|dodgy|wonky|iffy|manky|ropey|kaput|flopped|drooped|bruised|past it|for the bin|not usable|no use|not good|came loose|unravelled|need redoing|needs redoing|need remaking|to redo|to remake|snapping|fell to bits|in bits|shattering|failed qc|rubbish|useless|unsellable|gone bad|gone off|gone brown|gone soft|gone limp|gone mouldy|went limp|not up to scratch|went missing|gone missing|got dropped)';
+/** What became of pieces that are no good any more. */
+export const goneWrong =
+  'broke|broken|snapped|dropped|ruined|duds|dud|damaged|crushed|squashed|binned|wrecked|no good|fell apart|scrapped|shattered|died|wilted|busted|bust|unusable|cracked|came apart|bent|squished|got squashed|got crushed|got broken|got damaged|broke off|collapsed|failed|rejects|reject|rejected|got wet|in the bin|to bin|smashed|are broken|were broken|got binned|have broken|has broken|munted|stuffed|knackered|banjaxed|mangled|went soft|browned|went brown|turned|spoiled|spoilt|goosed|fell on the floor|falling apart|came undone|lost their heads|fell off|crumbled|shed|went mouldy|rotted|dying|dead|crook|trashed|sat on|stood on|dodgy|wonky|iffy|manky|ropey|kaput|flopped|drooped|bruised|past it|for the bin|not usable|no use|not good|came loose|unravelled|need redoing|needs redoing|need remaking|to redo|to remake|snapping|fell to bits|in bits|shattering|failed qc|rubbish|useless|unsellable|gone bad|gone off|gone brown|gone soft|gone limp|gone mouldy|went limp|not up to scratch|went missing|gone missing|got dropped';
+/** More of it, told behind a form of "be" or "have". */
+export const moreGoneWrong =
+  'sad|brown|limp|mouldy|off|unglued|unstuck|undone|loose|wilting|drooping|browning|crushed up|very sad|a mess|a write off|a bit sad|too loose|to be redone|to be remade|to be binned|in the bin|ended up in the bin|for the bin|beyond saving|broken up|unwired|bald|split|splitting|blown open|melted|frozen|soaked|torn|chewed|eaten|faded|mushy|squished|a disaster|too wonky|beyond repair';
+/** What one does to a piece that is lost. */
+export const lossVerb =
+  'broke|lost|snapped|dropped|binned|scrapped|ruined|wrecked|damaged|crushed|bust|squashed|smashed|busted|bin|scrap|throw|toss|threw|threw out|threw away|chucked|chuck|tossed|cracked|broken|thrown|thrown out|sat on|trod on|stood on|squished|mangled|melted|spoiled|bent|butchered|discarded|discard';
+/** Of pieces: not made yet. */
+export const stillToDo =
+  'left|to go|remaining|remain|remains|pending|to do|outstanding|to make|to be made|left to do|left to make|left to finish|still to go|still to do|still to make|to be done|to finish|short|not done|need doing|need making|needing made|undone|unfinished|yet to make|yet to do|yet to go|yet to be made|not made|more to go|more to do|more to make|waiting|to wire|to tape|to glue|to assemble|to build|to wrap|to box|to pack|to knock out|to knock up|left over to do|left to box|left to wire|left to tape|due|still outstanding|still left|on the to do list|still due';
+const losses = `(${goneWrong})`;
 export const lossForms: readonly Pattern[] = [
   pattern(`<n:count> (of)? (the|them|those)? (<material>)? (<p:piece>)? (are|is|were|was|have|has|had|that)? (got)? (just)? ${losses}`),
   pattern(

@@ -1,0 +1,186 @@
+// Cuts a sentence about the work into what it tells: counted pieces, what became of them, words that join. One word it does not know, and it is not cut at all.
+
+import { type Match, pattern } from '../pattern.ts';
+import type { Reader } from '../phrase.ts';
+import { isCount, type Token } from '../text/token.ts';
+import { shareSaid } from './share-forms.ts';
+import {
+  both,
+  counted,
+  couple,
+  fillers,
+  joins,
+  kindFirst,
+  lostWhere,
+  named,
+  noName,
+  noneForms,
+  ofAll,
+  outOf,
+  quiet,
+  reaching,
+  reachingIf,
+  share,
+  single,
+  somebody,
+  stops,
+  type Told,
+  target,
+  toldForms,
+  whole,
+  wholeWord,
+} from './work-forms.ts';
+
+export interface Event {
+  readonly told: Told;
+  readonly start: number;
+  readonly end: number;
+  readonly count?: number;
+  readonly of?: number;
+  readonly slashed?: true; // 9/12
+  readonly fraction?: string;
+  readonly kind?: Token;
+  readonly all?: true;
+  readonly spares?: number;
+  readonly comma?: true;
+  readonly fresh?: true; // "three new ones"
+  readonly more?: true; // "another dozen"
+  readonly behind?: true; // a word of loss that can only stand behind its count
+  readonly doubtful?: true; // "that's 24": the whole so far only beside a word of finishing
+}
+
+const spares = pattern(
+  '(incl|including|inc|with|of which|plus|and|,|+){0,2} <n:count> (of them|of those|of these|<piece>)? (are|is|being)? (spare|spares|extra|extras)',
+);
+const moreWord = /^(another|more|further)$/;
+const freshWord = /^(new|fresh|replacement)$/;
+const at = (match: Match, told: Told, more: Partial<Event> = {}): Event => ({ told, start: match.start, end: match.end, ...more });
+const kindIn = (match: Match): { kind?: Token } => (match.kept['p'] === undefined ? {} : { kind: match.kept['p'] });
+const amount = (token: Token | undefined): number => Number(token?.number?.amount);
+
+const countAt = (tokens: readonly Token[], index: number, end: number, kindsFirst: boolean): Event | 'unsure' | undefined => {
+  const first = kindsFirst ? kindFirst.at(tokens, index, end) : undefined;
+  if (first !== undefined) return at(first, 'count', { count: amount(first.kept['n']), ...kindIn(first) });
+  const part = share.at(tokens, index, end);
+  if (part !== undefined) {
+    const [count = 0, of = 0, third] = part.kept['s']?.number?.parts ?? [amount(part.kept['n']), amount(part.kept['m'])];
+    // "2/3 done" may be two thirds.
+    const mayBeShare = of <= 4 && part.kept['s'] !== undefined && part.kept['p'] === undefined;
+    return third !== undefined || of < count || mayBeShare
+      ? 'unsure'
+      : at(part, 'count', { count, of, ...kindIn(part), ...(part.kept['s'] === undefined ? {} : { slashed: true }) });
+  }
+  const many = counted.at(tokens, index, end);
+  const number = many?.kept['n']?.number;
+  if (many !== undefined && number !== undefined)
+    return number.max !== undefined || number.or !== undefined || /^(each|at|@)$/.test(tokens[many.end]?.text ?? '')
+      ? 'unsure'
+      : at(many, 'count', {
+          count: Number(number.amount),
+          ...kindIn(many),
+          ...(tokens[many.start]?.text === 'all' ? { all: true } : {}),
+          ...(tokens.slice(many.start, many.end).some((token) => freshWord.test(token.text)) ? { fresh: true } : {}),
+          ...(tokens.slice(many.start, many.end).some((token) => moreWord.test(token.text)) ? { more: true } : {}),
+        });
+  const two = both.at(tokens, index, end) ?? couple.at(tokens, index, end);
+  return two === undefined ? undefined : at(two, 'count', { count: 2, ...kindIn(two) });
+};
+
+// "20 bouts wanted, made 12"
+const countsNext = (tokens: readonly Token[], index: number, end: number): boolean =>
+  counted.at(tokens, index, end) !== undefined ||
+  (/^(made|did|done|finished|completed)$/.test(tokens[index]?.text ?? '') && counted.at(tokens, index + 1, end) !== undefined);
+
+const eventAt = (tokens: readonly Token[], index: number, end: number, kindsFirst: boolean): Event | 'unsure' | undefined => {
+  for (const form of noneForms) {
+    const match = form.at(tokens, index, end);
+    if (match !== undefined) return at(match, 'none', kindIn(match));
+  }
+  const part = shareSaid(tokens, index, end);
+  if (part !== undefined) return at(part.match, 'share', { fraction: part.fraction, ...kindIn(part.match) });
+  const aim = target.at(tokens, index, end);
+  if (aim !== undefined && countsNext(tokens, aim.end, end)) return at(aim, 'target', { of: amount(aim.kept['m']), ...kindIn(aim) });
+  const reach = reaching.at(tokens, index, end);
+  if (reach !== undefined && counted.at(tokens, reach.end, end) !== undefined) return at(reach, 'reach');
+  const reached = reachingIf.at(tokens, index, end);
+  if (reached !== undefined && counted.at(tokens, reached.end, end) !== undefined) return at(reached, 'reach', { doubtful: true });
+  const count = countAt(tokens, index, end, kindsFirst);
+  if (count !== undefined) return count;
+  for (const [told, form, behind] of toldForms) {
+    const match = form.at(tokens, index, end);
+    if (match === undefined || match.end === match.start) continue;
+    if (told === 'toMake' && counted.at(tokens, match.end, end) === undefined) continue;
+    return at(match, told, behind === true ? { behind } : {});
+  }
+  const one = single.at(tokens, index, end);
+  if (one !== undefined) return at(one, 'count', { count: 1, ...kindIn(one) });
+  const kind = named.at(tokens, index, end);
+  if (kind !== undefined)
+    return at(kind, 'kind', { ...kindIn(kind), ...(ofAll.test(tokens[kind.start]?.text ?? '') ? { all: true } : {}) });
+  const all = whole.at(tokens, index, end);
+  if (all !== undefined) return at(all, 'whole');
+  if (wholeWord.test(tokens[index]?.text ?? '')) return { told: 'whole', start: index, end: index + 1 };
+  const join = joins.at(tokens, index, end);
+  return join === undefined ? undefined : at(join, 'join', tokens[index]?.text === ',' ? { comma: true } : {});
+};
+
+/** What the stretch tells, in order; nothing where a word stands in it that could change the sense. */
+export const workEvents = (reader: Reader, start: number, end: number, kindsFirst: boolean): readonly Event[] | undefined => {
+  const { tokens } = reader;
+  const events: Event[] = [];
+  for (let index = start; index < end; ) {
+    const token = tokens[index] as Token;
+    if (!reader.free(index) || (token.text === 'smashed' && tokens[index + 1]?.text !== 'out')) return undefined;
+    const hush = quiet.at(tokens, index, end) ?? (events.at(-1)?.told === 'lost' ? lostWhere.at(tokens, index, end) : undefined);
+    if (hush !== undefined) {
+      index = hush.end;
+      continue;
+    }
+    const last = events.at(-1);
+    // "made 20, 2 of them spare"
+    const spare = last === undefined ? undefined : spares.at(tokens, index, end);
+    const made = events.findLastIndex((event) => event.told === 'count');
+    if (spare !== undefined && made >= 0) {
+      events[made] = { ...(events[made] as Event), spares: amount(spare.kept['n']) };
+      index = spare.end;
+      continue;
+    }
+    // "12 made out of the 20 bouts"
+    const rest = last?.told === 'done' || last?.told === 'did' ? outOf.at(tokens, index, end) : undefined;
+    const before = events.at(-2);
+    if (rest !== undefined && before?.told === 'count' && before.of === undefined) {
+      const of = amount(rest.kept['m']);
+      const kind = before.kind ?? rest.kept['p'];
+      if (of < (before.count ?? 0)) return undefined;
+      events[events.length - 2] = { ...before, of, ...(kind === undefined ? {} : { kind }) };
+      events[events.length - 1] = { ...(last as Event), end: rest.end };
+      index = rest.end;
+      continue;
+    }
+    const event = eventAt(tokens, index, end, kindsFirst);
+    if (event === 'unsure') return undefined;
+    if (event !== undefined) {
+      events.push(event);
+      index = event.end;
+    } else if (token.kind === 'line' || stops.test(token.text)) {
+      events.push({ told: 'stop', start: index, end: index + 1 });
+      index += 1;
+    } else if (fillers.test(token.text)) index += 1;
+    else {
+      const opens = index === start || last?.told === 'join' || last?.told === 'stop';
+      const who = opens ? somebody.at(tokens, index, end) : undefined;
+      if (who === undefined) return undefined;
+      const does = /^(made|did|finished|has|done|got|completed|boxed)$/.test(tokens[who.end]?.text ?? '');
+      // "Jo did 15; Ana ten"
+      const more =
+        isCount(tokens[who.end]) &&
+        last !== undefined &&
+        events.some((each) => each.told === 'did' || each.told === 'done') &&
+        !noName.test(token.text);
+      if (!does && !more) return undefined;
+      if (more && last !== undefined) events[events.length - 1] = { told: 'join', start: last.start, end: last.end };
+      index = who.end;
+    }
+  }
+  return events;
+};

@@ -1,0 +1,123 @@
+// The words in which work is told, each with what they tell.
+
+import { type Pattern, pattern } from '../pattern.ts';
+import { didWord, doneWord, stageWord } from './done-words.ts';
+import { goneWrong, lossVerb, moreGoneWrong, stillToDo } from './losses.ts';
+
+export type Told =
+  | 'count' // so many, perhaps of a kind
+  | 'kind' // a kind and no number: "bouts: 12 done"
+  | 'none' // "none of the crowns started"
+  | 'share' // "half the crowns"
+  | 'target' // "of 20 bouts, …"
+  | 'reach' // "that brings us to": the whole so far
+  | 'done' // finished, said before or behind its count
+  | 'did' // finished, said before its count only
+  | 'stage' // begun, not finished
+  | 'lost'
+  | 'good' // "15 still good"
+  | 'down' // finished, where what is to go stands beside it
+  | 'left' // behind its count
+  | 'toMake' // still to be made, said before its count
+  | 'again' // made again
+  | 'instead' // "to replace the broken ones"
+  | 'join' // "and", a comma
+  | 'stop' // a dash, a line: what follows may be another matter
+  | 'whole'; // "so far", "in total"
+
+const before =
+  '(all|about|around|roughly|another|a further|just|only|the|first|last|next|final|remaining|exactly|a total of|our|my|these|those|us|other){0,3}';
+const between = '(x|nos|no|pcs|of|the|our|my|those|these|them|more|further|other|new|fresh|replacement|little|small|big|<material>){0,3}';
+// What they are called is heard only before their name: "30 made" is no name, "the 3 broken combs" is.
+const likeThat =
+  '(finished|done|made|completed|broken|damaged|dodgy|wonky|squashed|snapped|ruined|crushed|<material>|little|small|new|fresh){0,2}';
+const ofKind = `(${likeThat} <p:piece> (<piece>)?|ones)?`;
+
+export const counted = pattern(`${before} <n:count> ${between} ${ofKind}`);
+export const share = pattern(
+  `${before} (<s:slashed>|<n:count> (<p:piece>)? (out of|of|from|outta|/) (the|our|a total of|all)? <m:count>) ${between} ${ofKind}`,
+);
+export const kindFirst = pattern('(the|our)? <p:piece> (:|-|,|=|x){0,1} <n:count> (nos|pcs)?');
+export const single = pattern('(a|an|another) (<material>|dried|little|big|small|single|finished)? <p:piece>');
+export const couple = pattern('(a)? couple (of)? (the|them|our)? (<p:piece>)?');
+export const both = pattern('both (of)? (the|our|my)? (<p:piece>)');
+export const named = pattern('(on|of|for|with)? (the|our|my|those|all the|all)? <p:piece> (:|-)?');
+export const ofAll = /^(the|our|my|those|all|with)$/;
+/** "12 made out of the 20 bouts" */
+export const outOf = pattern(`(out of|of|from|outta) (the|our|a total of|all)? <m:count> (<p:piece>)?`);
+/** "20 bouts wanted: 12 made", "of the 20 bouts, 12 made" */
+export const target = pattern(
+  '((of|out of|from|target|target of|target is) (the|our|all|:|=|-)? <m:count> (<p:piece>)? (wanted|ordered|needed|required|<all>)?|<m:count> (<p:piece>) (wanted|ordered|needed|required|<all>|on the order|in the order|for the order)) (,|:|-)?',
+);
+
+const some = '(no|none|zero|nil|nada|zilch|nothing|not (a single|one|any|a|even one|even a)) (one|single)? (of)? (the|our|them|those|my)?';
+const have = "(haven't|havent|have not|hasn't|hasnt|has not|didn't|didnt|did not|not|never|ain't|aint)";
+const ends = '(yet|so far|today|at all|as yet|up){0,2}';
+export const noneForms: readonly Pattern[] = [
+  pattern(
+    `${some} (<material>)? (<p:piece>)? (are|is|have been|has been|been|got|getting|yet){0,2} (started|begun|touched|${doneWord}) ${ends}`,
+  ),
+  pattern(
+    `${have} (yet|even|actually)? (made|started|done|finished|begun|make|start|finish|got|do|begin|completed|built|managed) (making|on)? (a single|even one|one|any|anything) (one)? (of)? (the|our|them)? (<material>)? (<p:piece>)? (done|made|started|finished)? ${ends}`,
+  ),
+  pattern(
+    `${have} (yet|even|actually)? (started|begun|touched|start|begin|made|done|make|got to|got round to|got onto|begun on|begun with|started with) (making|on|with)? (the|any|our|those)? (<material>)? <p:piece> ${ends}`,
+  ),
+  pattern(
+    `(the|our)? <p:piece> (are|is|were|have|has)? (still|all)? (not|haven't|havent|hasn't|hasnt|aren't|arent|isn't|yet to be|still to be|un) (yet|even)? (been)? (started|begun|touched|done yet|made yet) ${ends}`,
+  ),
+];
+
+const be =
+  "(are|is|now|all|were|was|have|has|had|been|just|already|got|get|'s|fully|both|finally|also|and|being|that|which|there|look|looking|looks|gone|went|going|come|came|so){0,4}";
+const ofThem = '(of them|of it|of those|up|off|out|again|already)?';
+/** What happened, and whether the words can only stand behind their count. */
+export const toldForms: readonly (readonly [Told, Pattern, true?])[] = [
+  [
+    'instead',
+    pattern(
+      '(to replace|in place of|instead of|for|to make up for) (the|those|them)? (broken|damaged|snapped|squashed|ruined|dodgy|lost){0,2} (ones|one|<p:piece>)',
+    ),
+  ],
+  ['stage', pattern(`${be} (${stageWord}) (up)?`)],
+  ['done', pattern('(are|is|now){0,2} <all> (the|our)? (box|boxes|fridge|cooler|chiller|cool room|coolroom|walk-in|bag|bags)')],
+  ['done', pattern('(progress|tally|made|done|finished) (so far|today|report|sofar|to date)? (:|-)')],
+  ['done', pattern('(progress|tally) (so far|today|report|sofar|to date)? ,')],
+  ['done', pattern(`${be} (${doneWord}) ((and|,|&) (${doneWord}))? ${ofThem}`)],
+  ['did', pattern(`(${didWord})`)],
+  ['toMake', pattern('(balance|remaining|outstanding|pending) (is|:|now)?')],
+  ['toMake', pattern('(we|i|you)? (still|yet) (need|have|has|got|gotta)? (to)? (make|do|finish|wire|tape|box|build|assemble|made)')],
+  ['left', pattern(`(are|is|still|there|now|be){0,2} (${stillToDo})`)],
+  ['good', pattern('(are|is|were)? (still)? (good|usable|intact|sound|salvageable) (left|ones left|ones|remaining)?')],
+  ['again', pattern('(remade|redid|rebuilt|rewired|redone|re-made|re-did|replaced|re-done|re-wired|reworked|re - (made|did|done|wired))')],
+  ['lost', pattern(`${be} (${moreGoneWrong})`), true],
+  ['lost', pattern(`(had to|have to|has to|having to)? (${lossVerb}) (away|out|off)?`)],
+  ['lost', pattern(`${be} (${goneWrong})`), true],
+  ['down', pattern('down')],
+];
+
+/** "that brings us to 24": the whole so far. The last ones need a word of finishing or of now beside them. */
+export const reaching = pattern(
+  "(so|and|which|now)? ((we're|we are|i'm|i am|im|were|currently|sitting) (now)? (at|on|up to|<upTo>)|(that's|thats|that is) (us|me) (now)? (at|on|up to)|(that|which|this) (now)? (brings|takes|gets|puts|makes) (it|us|me|the total|total) (now)? (to|up to|at|on)?|(total|tally|grand total|running total|count) (done|made|finished|completed|so far) (is|:|now|-|of|at|=|stands at){0,2})",
+);
+export const reachingIf = pattern(
+  "(so|and|which|now)? ((that's|thats|that is|that makes|this makes|making|makes|makes it|that'll be)|(up to|<upTo>|at|on)|(<all>|total|tally|grand total|running total|overall|overall total) (is|:|now|-|of|at|stands at|=){0,2})",
+);
+
+export const whole = pattern('(so far|sofar|to date|up to now|up till now|till now|until now|altogether|thus far|as of now|all together)');
+export const wholeWord = /^(all up|in total|in all|all told|altogether|overall|total|all together|sofar)$/;
+export const joins = pattern('(and|+|&|plus|also|then|,|n)');
+export const stops = /^(-|;|\(|\)|but|:|so|with|while)$/;
+export const quiet = pattern(
+  '(this (morning|arvo|afternoon|evening|avo|lunchtime)|last night|(since|before|after|by|at) (lunch|breakfast|noon|midday|tea|smoko|the break|my break|morning tea)|in the (last|past) (hour|half hour)|(on|by) (my|our) own|between (us|the two of us)|at (last|least)|as well|(to|in|with) the (heat|cold|frost|draught|wind)|on the (floor|way|bench|road|drive)|in (transit|the van|the heat|the cold|the boot)|(by|in) (accident|one go)|on me|thank (god|goodness)|(just)? (to say|letting you know)|for you)',
+);
+/** Where they were lost: elsewhere "in the fridge" is finished. */
+export const lostWhere = pattern('(in|at|from|off) (the|my|our) (fridge|cooler|chiller|box|boxes|tray|cool room|coolroom|bench)');
+export const fillers =
+  /^(i|we|we've|i've|ive|weve|have|has|had|just|today|tonight|now|already|yesterday|overnight|finally|ok|okay|well|there|there's|theres|are|is|were|was|only|still|got|too|sadly|unfortunately|sorry|then|update|progress|status|report|fyi|that's|thats|the|girls|lads|team|between|us|been|yay|phew|woo|grand|right|done|oh|damn|ugh|argh|eek|oops|whoops|bugger|sofar|earlier|here|lovely|guys|\.|,|!)$/;
+
+/** "Jo did 15, Ana ten": not what these count. */
+export const noName =
+  /^(balance|total|rest|left|spare|spares|table|tray|crate|batch|round|bay|van|page|phase|room|shelf|gun|fan|drill|number|no|tally|stock|est|est\.|eta)$/;
+/** "Sam did 6", "Priya has made 4": whoever it was. */
+export const somebody = pattern('(me and|i and|and)? <w:unlisted> (and (i|me|<unlisted>))? (has|have|just|had|also|and i){0,2}');

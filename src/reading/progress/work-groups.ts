@@ -1,0 +1,202 @@
+// Puts what a sentence tells of the work together: which counts belong to which word. Only where it can be done in one way alone.
+
+import type { Unworded } from '../phrase.ts';
+import type { Token } from '../text/token.ts';
+import { kindOf } from './made-facts.ts';
+import type { Event } from './work-events.ts';
+import type { Told } from './work-forms.ts';
+import { allOf, apart, factOf, itemsFrom, kindsFrom, sameKind } from './work-items.ts';
+
+export interface Group {
+  readonly start: number;
+  readonly end: number;
+  readonly facts: readonly Unworded[];
+  readonly reach?: true; // the whole so far: it takes the place of the handful before it
+}
+/** What the sentence says beside: the step of a word, whether a break is a line, whether "so far" or "now" stands in it. */
+export interface Beside {
+  stageOf(event: Event): string;
+  line(event: Event): boolean;
+  colon(event: Event): boolean;
+  readonly soFar: boolean;
+}
+
+const behindCount: ReadonlySet<Told> = new Set<Told>(['done', 'stage', 'lost', 'left', 'again', 'good', 'down', 'whole']);
+const beforeCount: ReadonlySet<Told> = new Set<Told>(['done', 'did', 'stage', 'lost', 'toMake', 'again', 'reach']);
+const finishing = (event: Event): boolean => event.told === 'done' || event.told === 'did' || event.told === 'again';
+
+interface Taken {
+  readonly group: Group;
+  readonly next: number;
+}
+
+const endOf = (events: readonly Event[], next: number): number => (events[next - 1] as Event).end;
+
+// Items with their word, and what may still follow: "… on the crowns", "… to replace the broken ones".
+const together = (events: readonly Event[], items: readonly Event[], word: Event, next: number, start: number, beside: Beside): Taken => {
+  let last = next;
+  let told = word.told === 'down' ? 'done' : word.told;
+  let own = items;
+  const [only] = items;
+  const named = events[last]?.kind;
+  if (events[last]?.told === 'kind' && items.length === 1 && only !== undefined && only.kind === undefined && named !== undefined) {
+    own = [{ ...only, kind: named }];
+    last += 1;
+  }
+  if ((told === 'done' || told === 'did') && events[last]?.told === 'instead') {
+    told = 'again';
+    last += 1;
+  }
+  // "two snapped, made two new ones"
+  if (
+    (told === 'did' || told === 'done') &&
+    only?.fresh === true &&
+    word.start < only.start &&
+    events.some((event) => event.told === 'lost')
+  )
+    told = 'again';
+  // "12 down, 4 to go on the combs"
+  const later = events.find((event) => event.told === 'kind')?.kind;
+  if (word.told === 'down' && only?.kind === undefined && only !== undefined && later !== undefined) own = [{ ...only, kind: later }];
+  // "that's another dozen done" is no whole.
+  if (told === 'reach' && own.some((item) => item.more)) told = 'did';
+  const facts = own.map((item) => factOf(told, item, beside.stageOf(word)));
+  // "all 14 corsages done"
+  const [fact] = facts;
+  if (items.length === 1 && only?.all === true && told === 'done' && fact?.fact === 'made') facts[0] = { ...fact, all: true };
+  return {
+    group: { start, end: endOf(events, last), facts, ...(told === 'reach' || told === 'whole' ? { reach: true } : {}) },
+    next: last,
+  };
+};
+
+/** The ways to read one group that begins at `at`. */
+const groupsAt = (events: readonly Event[], at: number, beside: Beside): Taken[] => {
+  const ways: Taken[] = [];
+  const first = events[at];
+  if (first === undefined) return ways;
+  if (first.told === 'none')
+    ways.push({ group: { start: first.start, end: first.end, facts: [{ fact: 'made', count: 0, ...kindOf(first.kind) }] }, next: at + 1 });
+  if (first.told === 'share' && first.fraction !== undefined) {
+    const fact: Unworded = { fact: 'made', fraction: first.fraction, ...kindOf(first.kind) };
+    ways.push({ group: { start: first.start, end: first.end, facts: [fact] }, next: at + 1 });
+    // "halfway on the crowns, 5 of 10"
+    const item = events[apart(events[at + 1]) ? at + 2 : at + 1];
+    const next = apart(events[at + 1]) ? at + 3 : at + 2;
+    if (
+      item?.told === 'count' &&
+      item.of !== undefined &&
+      (item.kind === undefined || first.kind === undefined) &&
+      !behindCount.has(events[next]?.told ?? 'join')
+    )
+      ways.push({ group: { start: first.start, end: item.end, facts: [factOf('done', { ...first, ...item }, '')] }, next });
+  }
+  if (first.told === 'target')
+    for (const way of groupsAt(events, apart(events[at + 1]) ? at + 2 : at + 1, beside)) {
+      const [fact, second] = way.group.facts;
+      const of = first.of ?? 0;
+      if (
+        second === undefined &&
+        fact?.fact === 'made' &&
+        fact.of === undefined &&
+        fact.stage === undefined &&
+        (fact.count ?? of + 1) <= of
+      )
+        ways.push({
+          group: {
+            start: first.start,
+            end: way.group.end,
+            facts: [{ ...kindOf(first.kind), ...fact, of, total: true, ...(fact.count === of ? { all: true as const } : {}) }],
+          },
+          next: way.next,
+        });
+    }
+  if (first.told === 'count')
+    for (const { items, next } of itemsFrom(events, at, beside.line)) {
+      const whole = events[next]?.told === 'whole' && events[next + 1]?.told === 'done' ? 1 : 0;
+      const told = events[next + whole];
+      if (told === undefined || !behindCount.has(told.told)) continue;
+      if (told.told === 'down' && !events.some((event) => event.told === 'left' || event.told === 'toMake')) continue;
+      if (told.told === 'whole' && !events.some(finishing) && items.some((item) => item.of === undefined)) continue;
+      if (told.told === 'good' && !events.some((event) => event.told === 'lost')) continue;
+      ways.push(together(events, items, told, next + whole + 1, first.start, beside));
+      // "12 bouts done and 3 corsages"
+      if (told.told === 'done' && events[next + whole + 1]?.told === 'join')
+        for (const more of itemsFrom(events, next + whole + 2, () => false)) {
+          const all = [...items, ...more.items.map((item) => sameKind(item, items.at(-1)))];
+          ways.push(together(events, all, told, more.next, first.start, beside));
+        }
+    }
+  if (beforeCount.has(first.told) && first.behind !== true) {
+    // "finished so far: 12 bouts"
+    const heads = at + (events[at + 1]?.told === 'whole' ? 2 : 1);
+    const head = events[heads];
+    const from =
+      events.slice(0, at).every((event) => apart(event) || event.told === 'whole') &&
+      /^(done|did)$/.test(first.told) &&
+      head !== undefined &&
+      apart(head) &&
+      beside.colon(head)
+        ? heads + 1
+        : heads;
+    for (const { items, next } of itemsFrom(events, from, beside.line)) {
+      const closing = first.told === 'reach' && events[next]?.told === 'done' ? next + 1 : next;
+      if (first.doubtful !== true || beside.soFar || closing > next || items.some((item) => item.of !== undefined))
+        ways.push(together(events, items, first, closing, first.start, beside));
+    }
+    const { kinds, next } = kindsFrom(events, at + 1);
+    // "finished the crowns" is all of them; "made crowns" may be some.
+    if ((first.told === 'done' || first.told === 'did') && kinds.length > 0 && kinds.every((each) => each.all))
+      ways.push({ group: { start: first.start, end: endOf(events, next), facts: allOf(kinds) }, next });
+  }
+  if (first.told === 'kind') {
+    const { kinds, next } = kindsFrom(events, at);
+    if (events[next]?.told === 'done')
+      ways.push({ group: { start: first.start, end: (events[next] as Event).end, facts: allOf(kinds) }, next: next + 1 });
+    // "bouts: 14 of 18", "corsages 9/12 now"
+    const item = events[apart(events[at + 1]) ? at + 2 : at + 1];
+    const after = apart(events[at + 1]) ? at + 3 : at + 2;
+    if (
+      item?.of !== undefined &&
+      item.kind === undefined &&
+      !behindCount.has(events[after]?.told ?? 'join') &&
+      (after < events.length || beside.soFar || item.slashed !== true)
+    )
+      ways.push({
+        group: { start: first.start, end: item.end, facts: [factOf('done', { ...item, kind: first.kind as Token }, '')] },
+        next: after,
+      });
+    // "bouts: 12 made", "bouts - made 12, 8 left"
+    for (const way of groupsAt(events, apart(events[at + 1]) ? at + 2 : at + 1, beside))
+      if (way.group.facts.every((fact) => !('piece' in fact)))
+        ways.push({
+          group: {
+            ...way.group,
+            start: first.start,
+            facts: way.group.facts.map((fact) => ({ ...fact, ...kindOf(first.kind) }) as Unworded),
+          },
+          next: way.next,
+        });
+  }
+  return ways;
+};
+
+/** The groups of the whole stretch, if there is exactly one way to make them. */
+export const workGroups = (events: readonly Event[], beside: Beside): readonly Group[] | undefined => {
+  let found: Group[] | undefined;
+  let ways = 0;
+  const go = (at: number, groups: readonly Group[]): void => {
+    if (ways > 1) return;
+    let index = at;
+    while (apart(events[index]) || events[index]?.told === 'whole') index += 1;
+    if (index >= events.length) {
+      if (groups.length === 0) return;
+      ways += 1;
+      found = [...groups];
+      return;
+    }
+    for (const way of groupsAt(events, index, beside)) go(way.next, [...groups, way.group]);
+  };
+  if (events.length <= 24) go(0, []);
+  return ways === 1 ? found : undefined;
+};
