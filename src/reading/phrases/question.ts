@@ -2,6 +2,7 @@
 
 import type { Asked } from '../fact.ts';
 import { type Finding, found, type Phrase, type Reader, type Unworded } from '../phrase.ts';
+import { askedOfOthers } from '../questions/asked-of-others.ts';
 import { isOpened, looksAsked, openAt } from '../questions/looks-asked.ts';
 import { details } from '../questions/question-details.ts';
 import { questionForms } from '../questions/question-forms.ts';
@@ -72,6 +73,7 @@ const readQuestion = (reader: Reader, part: Part): Finding => {
     (!known ||
       (form?.asks !== 'events' && smallTalk(reader, from, part.end)) ||
       (form?.asks !== 'eventDate' && everydayAsked(reader, from, part.end)) ||
+      askedOfOthers(reader, from, part.end) ||
       (form?.asks === 'whatIf' && !opened && !unopened.test(said)))
   )
     return { start: part.start, end: part.end };

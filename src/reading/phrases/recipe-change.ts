@@ -5,11 +5,15 @@ import type { Finding, Phrase, Reader } from '../phrase.ts';
 import { namedRecipe } from '../recipes/named-recipes.ts';
 import { recipeChange } from '../recipes/recipe-changes.ts';
 
+// "do you know is 20 roses enough" asks, mark or none.
+const asks = /^(enough|know)$/;
+
 const find = (reader: Reader): Finding[] =>
   reader
     .untouched()
     .slice(0, 40)
-    .flatMap((part) => (part.asked || part.end - part.start > 30 ? [] : (namedRecipe(reader, part) ?? recipeChange(reader, part) ?? [])));
+    .filter((part) => !part.asked && !reader.tokens.slice(part.start, part.end).some((token) => asks.test(token.text)))
+    .flatMap((part) => (part.end - part.start > 30 ? [] : (namedRecipe(reader, part) ?? recipeChange(reader, part) ?? [])));
 
 export const recipeChanged: Phrase = {
   name: 'recipe change',

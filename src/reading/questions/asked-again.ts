@@ -13,6 +13,9 @@ export const askedAgain: Forms = [
       '(did|has|have) (my|the|those) <count> <any>{0,2} (go|gone|get|got) (in|through|logged|counted|down|on)',
       '(are|is|have|has|were|was|did) (we|it|this|that|things|everything|all|they|those|the lot) (nearly|almost|all|getting|been|get|got){0,2} (there|done|finished|boxed|made|wired|taped|packed|complete|completed|ready)',
       '(what|whats) (percentage|percent|share|fraction) <any>{0,6}',
+      "(how's|hows|how is|how are) (it|things|we|that|they|the <piece>|<piece>) (going|looking|coming|doing|getting) (along|on)? <any>{0,5}",
+      '(where|how far) (are|r|have) (we|u|you|i) (up to|at|got to|got|along|on)? <any>{0,4}',
+      '(did|have|has) (we|i|you|they|anyone) (finish|finished|do|done|make|made|get through|box|wire) (the|all|all the|our|those)? <piece> <any>{0,3}',
     ],
     /\beach\b|\bea\b|pric|charg|quot|[£$€]/,
   ],
@@ -61,7 +64,7 @@ export const askedAgain: Forms = [
     [
       '(is|are|does|do|has|have|will) (the|his|her|their|both|all)? (the)? <role> <any>{0,2} (get|getting|wear|wearing|have|having|got|need|needing|want|wanting) <any>{0,2} (one|ones|any|<piece>|something|flower|flowers|anything)',
       'how many <role> <any>{0,5}',
-      "(who's|whos|who is|who) <any>{0,2} (down for|getting|wearing|having|gets|wears|has) <any>{0,4}",
+      "(who's|whos|who is|who) <any>{0,2} (on the wearers list|on the wearer list|down for|getting|wearing|having|gets|wears|has) <any>{0,4}",
     ],
   ],
   [
@@ -81,7 +84,7 @@ export const askedAgain: Forms = [
       '(anything|what is|whats) (missing|not filled in)',
       'what have you got (down|so far|for|on|noted|written)? <any>{0,3}',
     ],
-    /\bdone\b|\bmake\b|left|stem|flower|budget/,
+    /\bdone\b|\bmake\b|left|stem|flower|budget|order (value|deadline|total|date|by|list|price|cost|cutoff)/,
   ],
   [
     'count',
@@ -107,6 +110,27 @@ export const askedAgain: Forms = [
       '(is|are|will|would) (a|one|half a|the|an)? (day|morning|afternoon|hour|shift|evening) <any>{0,3} (enough|do it|cover it|ok|okay|plenty)',
       '(could|can) (one|two|three|<count>|1|a) (person|people|pair of hands|of us) (do|make|finish|get through|knock out|manage) <any>{0,8}',
     ],
+  ],
+  [
+    'labourTime',
+    ['(will|would|do|does) <any>{0,2} <count> <piece> (take|need) <any>{0,5}'],
+    /how (much|many)|stem|roses|pins|order|\beach\b/,
+  ],
+  [
+    'due',
+    [
+      'what (should|must|do|shall|are) (we|i|you) (be)? (working on|doing|making|getting on with|cracking on with|on with|wiring) (today|now|next|tomorrow|first)?',
+      '(next|first) (job|thing) (up|to do|on|due) <any>{0,3}',
+    ],
+    /\bhow\b|when|long|start/,
+  ],
+  ['material', ["(what|what's|whats) (is|are|was|were)? <any>{0,3} made (of|from|out of|with) <any>{0,2}"]],
+  [
+    'buying',
+    [
+      'what (stems|flowers|foliage)? (am|are|do|should|must|did) (i|we) (need|have|got|want|buying|getting|ordering|picking up) (to)? (buy|get|order|pick up)? (from|at|in)? <any>{0,3}',
+    ],
+    /\b(make|made|start|done|do|know|each|per|spend|left|on|due|for)\b/,
   ],
   [
     'fits',

@@ -9,7 +9,7 @@ export const benchQuestions: Forms = [
       `(can|could|do|would|will|is|have) (we|i|you|there|it|this) ${anything} (take|fit|squeeze|add|manage|cope|handle|room|slot|accept|take on|capacity|get) ${anything} (another|more|<count>|extra|in|for|by|on|done|before|all|made|finish|finished|through)`,
       `(are|r|will) (we|u|you|things) <any>{0,2} (ok|okay|alright|on track|good|fine|sorted|set|behind|ahead|still ok|on schedule|ready|safe|right) ${anything}`,
       `(is|are) ${anything} (on track|too much|doable|possible|ready|tight|realistic|enough time|feasible|achievable)`,
-      `(will|can|do|would) (we|i|it|they|this|that) ${anything} (finish|make it|be ready|be done|get there|done in time|have time|get done|fit|manage|have enough time|be finished|make them)`,
+      `(are|is|will|can|do|would) (we|i|it|they|this|that) ${anything} (finish|make it|be ready|be done|get there|done in time|have time|get done|fit|manage|have enough time|be finished|make them)`,
       `(is|are) (<weekday>|tomorrow|the <ordinal>) (ok|okay|alright|fine|free) ${anything}`,
       '(on track|on schedule|enough time)',
       `(have we|do we have|we got|got) ${anything} (time|capacity|room) ${anything}`,

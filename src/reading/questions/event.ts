@@ -64,7 +64,7 @@ export const eventQuestions: Forms = [
   [
     'summary',
     [
-      '(summary|summarise|summarize|recap|overview|status|where are we|sum up|the story|round up|rundown|details|full picture|everything so far|state of play|whats the story|catch me up|what have we got|what do we have|what do you know|what do you have|show (me)? (the)? (event|order|thread|job))',
+      '(summary|summarise|run (me|us) through|talk (me|us) through|remind me of the details|what do (we|you) know|summarize|recap|overview|status|where are we|sum up|the story|round up|rundown|details|full picture|everything so far|state of play|whats the story|catch me up|what have we got|what do we have|what do you know|what do you have|show (me)? (the)? (event|order|thread|job))',
       `what ${anything} so far`,
     ],
   ],

@@ -78,7 +78,7 @@ const isOpener = (reader: Reader, index: number, part: Part): boolean => {
       next?.means['weekday'] !== undefined ||
       next?.means['material'] !== undefined
     )
-      return /^(is|are|will|can|does|would)$/.test(token.text);
+      return /^(is|are|will|can|does|would|should)$/.test(token.text);
     return (
       next !== undefined &&
       (/^(we|i|you|u|they|it|he|she|the|this|that|there|these|those|my|our|all|anyone|any|it's|everyone|everything|anything|a|an|either|both|her|his|their|ye|yous|y'all|someone)$/.test(
@@ -102,6 +102,7 @@ const inside = [
   '(check|know|tell|confirm|see|ask|sure|wondering) (me|us)? (if|whether) <any>',
   "if <any>{1,8} (whats|what's|what|how) <any>",
   "(whats|what's|what is) (left|my|our|it|the) <any>",
+  '(what|how much) (would|will|does|do|is|did) (that|it|this|they|those|all that) (be|come|cost|make|total|look|work|leave|mean|run|add)',
   '<tax> (is|are)? (in|included|inc|incl|on|extra|added|charged|to add) or <any>',
   '(inc|incl|ex|plus) or (inc|ex|plus|not|excl) <tax>',
   '(<included>|in) or (<onTop>|out)',

@@ -61,6 +61,9 @@ export const plainQuestions: Forms = [
       `how many (<piece>|pieces|of them|of each)? (was it|is it|were there|did|do|have|does|has) (the|our)? ${client} <any>{0,3}`,
       `how many (<piece>|pieces)? (did we say|have we said|did i say|did you say|was it|is it|are we making|are we doing|all up|in all|again)`,
       `((did|do|are) (it|we|they|she|he|i|you|that|this|the client){1,2}|(was|were|is) (it|we|they|she|he|i|you|that|this|the client){0,2}) (say|said|doing|making|want|wanting|order|ordered|need|after|it|having|quote for)? (the)? <count:range> (<piece>)? (now|then|in the end|again)?`,
+      '(was|is|were|did|do|are) (it|they|we|she|he|i|you|that|there) (say|said|want|order|ordered|have|need)? <count> or <count> (<piece>)? <any>{0,3}',
+      `(what|what's|whats) (is|was)? (the|our)? <piece> (count|number|total number|qty|quantity|tally) <any>{0,2}`,
+      'how many <piece> <any>{0,3} (on|in) (the|this|our) (list|order|job|event) <any>{0,2}',
     ],
     /left|each|\bea\b|charg|price|[£$€]/,
   ],
@@ -69,7 +72,7 @@ export const plainQuestions: Forms = [
     [
       '(what (-)? if|what - if|suppose|and if|say|what about|how about|imagine|if) <any>{0,4} (charge|charged|charging|priced|price|price it|quote|quoted|sold|sell|asked|ask|went|go|did|do|made|make|dropped|raised|upped|put|cut|was|were) <any>{0,4} <amount>',
       'what - if <any>{0,6}',
-      'what <amount>', // "what about 18.50": "about" has gone into the number
+      '(what|how) <amount>', // "what about 18.50": "about" has gone into the number
     ],
     /\bto (keep|leave|cover)\b|stems (are|cost|were)|left for (the )?(stems|flowers)/,
   ],
@@ -96,7 +99,10 @@ export const plainQuestions: Forms = [
       `how (many|much) (<ingredient>|stems|flowers|sprigs|leaves|bits|pins){1,2} <any>{0,3} (in|per|into) (a|an|each|every|one|the)? (<piece>|one|each)`,
     ],
   ],
-  ['other', [`(who|who's|whos|whose) (is|are|else is)? (in|on|working|rostered|on the bench|at the bench|making|free) ${anything}`]],
+  [
+    'other',
+    [`(who|who's|whos|whose) (is|are|else is)? (can|could|in|on|working|rostered|on the bench|at the bench|making|free) ${anything}`],
+  ],
   ['orderBy', ['order (them|it|stems|flowers|everything)? by when', 'by when <any>{0,4} (order|ordered|ordering)']],
   ['picture', ['(picture|image|photo|pic) of (the|my|our)? (calendar|plan|schedule|month|bench)']],
   ['material', ['<material> or <material>']],

@@ -8,6 +8,7 @@ import { budgetQuestions } from './budgets.ts';
 import { eventQuestions } from './event.ts';
 import { moneyQuestions } from './money-inside.ts';
 import { plainQuestions } from './plain-questions.ts';
+import { priceAndTotal } from './price-and-total.ts';
 import { sheetQuestions } from './sheets.ts';
 import { pricingQuestions } from './showing-and-pricing.ts';
 import { goodsQuestions } from './time-and-goods.ts';
@@ -21,6 +22,7 @@ export interface QuestionForm {
 
 const forms = [
   ...budgetQuestions,
+  ...priceAndTotal,
   ...plainQuestions,
   ...askedAgain,
   ...pricingQuestions,

@@ -13,8 +13,13 @@ const kind = '(<material>)? (<piece>)?';
 /** [asks, how it may be said, whether it asks without a question mark too] */
 const sources: readonly (readonly [Asked, string, boolean])[] = [
   [
+    'total',
+    `${fill} (how much)? (is|for|are)? (order|full|final|sum|whole)? (<all>) (price|cost|bill|due|amount|order|job|lot|value)? ${fill}`,
+    false,
+  ],
+  [
     'price',
-    `${fill} ${kind} ${fill} (price|cost|costs|rate|pricing|unit price|unit cost|how much|price point|charge) ${fill} ${kind} (<each>)?`,
+    `${fill} ${kind} ${fill} (price|cost|costs|rate|pricing|unit price|unit cost|price point|charge) ${fill} ${kind} (<each>)?`,
     true,
   ],
   ['price', `(<each>|how much <each>|per <piece>|how much)`, false],
@@ -30,7 +35,6 @@ const sources: readonly (readonly [Asked, string, boolean])[] = [
   ],
   ['remaining', `(tally|progress|where we at|how far along|how far)`, false],
   ['count', `${fill} ${kind} (count|qty|quantity|numbers|nos|no of pieces|headcount|order count|piece count) ${fill} ${kind}`, true],
-  ['total', `${fill} (order|full|final|sum)? (<all>) (price|cost|bill|due|amount)? ${fill}`, false],
   [
     'taxStatus',
     `(is|with|inc|incl|plus|and|any|what|ex|has)? (the)? <tax> (rate|amount|incl|inc|included|in|extra|on top|inclusive|added|yet|too|as well|status)?`,
@@ -64,11 +68,18 @@ const sources: readonly (readonly [Asked, string, boolean])[] = [
     true,
   ],
   ['labourTime', `${fill} (hours|hrs|time needed|how long|bench time|making time|bench hours|minutes|mins) ${fill} ${kind}`, false],
-  ['stemOrder', `(how many|total|no of|number of)? (stems|bunches|<ingredient>) (needed|to order|to buy|total|to get)?`, false],
+  ['stemOrder', `(how many|total|no of|number of|what)? (stems|bunches|<ingredient>) (needed|to order|to buy|total|to get)?`, false],
   ['material', '(all)? <material> (or not|or what|this one|these|for this one|right)?', false],
   ['recipe', `${fill} ${kind} (recipe|make up|stems <each>|ingredients) ${fill} ${kind}`, true],
   ['due', '(due today|due tomorrow|due <weekday>|due|whats due|jobs today|jobs|next job)', false],
-  ['margin', `${fill} ${kind} (margin|profit|mark up|markup|break even) ${fill} ${kind}`, false],
+  ['margin', `${fill} ${kind} (margin|profit|mark up|markup|break even) ${fill} ${kind}`, true],
+  ['labour', `${fill} ${kind} (labour|labor) (cost|share|money|charge)? ${fill} ${kind} (<each>)?`, true],
+  ['spend', '(total|whole|overall)? (flower|flowers|stem|stems|wholesale|market) (bill|spend)', true],
+  ['stemBudget', `(stem|stems|flower|flowers) (money|allowance|<budget>) ${fill} ${kind} (<each>)?`, true],
+  ['start', '(start day|start date)', true],
+  ['latestStart', '(latest|last) (day|date|time)? (i|we) (can|could|should) (start|begin|leave it)', true],
+  ['remaining', `${kind} (left to make|left to do|still to make|still to do|still to wire|to make|to go)`, true],
+  ['count', `(number|no|qty|quantity) of (the)? <piece>`, true],
   ['fits', '(doable|possible|feasible|on track|in time|enough time|too tight|too much)', false],
   ['whatIf', '(and|or|so|then) (for|at|if|with|say)? <count> (<each>)?', false],
 ];

@@ -5,7 +5,7 @@ import type { Reader } from '../phrase.ts';
 import { sundryHeads } from '../words/piece-words.ts';
 
 const talkWords =
-  /^(lunch|coffee|tea|needle|keys|key|van|vans|car|park|parking|weather|wifi|password|phone|charger|holiday|weekend|dinner|snips|scissors|glue|gun|bin|bins|door|code|kettle|milk|cake|dog|kids|shop|toilet|loo|heating|invoice|rent|landlord|cooler|fridge|umbrella|birthday|football|game|train|bus|coming|lift|pizza|hoover|broom|apron|address|postcode|lights|alarm|radio|playlist|biscuits|plaster|plasters|takeaway|chips|sandwich|cuppa|pub|beer|light|lamp|toaster|microwave|dentist|doctor|gym|traffic|match|score|podcast|telly|printer|cat|baby|school|wine|breakfast|snow|rain|shift)$/;
+  /^(lunch|coffee|tea|needle|keys|key|van|vans|car|park|parking|weather|wifi|password|phone|charger|holiday|weekend|dinner|snips|scissors|glue|gun|bin|bins|door|code|kettle|milk|cake|dog|kids|shop|toilet|loo|heating|invoice|rent|landlord|cooler|fridge|umbrella|birthday|football|game|train|bus|lift|pizza|hoover|broom|apron|address|postcode|lights|alarm|radio|playlist|biscuits|plaster|plasters|takeaway|chips|sandwich|cuppa|pub|beer|light|lamp|toaster|microwave|dentist|doctor|gym|traffic|match|score|podcast|telly|printer|cat|baby|school|wine|breakfast|snow|rain|shift)$/;
 
 export const smallTalk = (reader: Reader, start: number, end: number): boolean => {
   const words = reader.tokens.slice(start, end);

@@ -4,7 +4,7 @@ import type { Asked } from '../fact.ts';
 
 type Topic = readonly [Asked, RegExp, RegExp?];
 
-const some = '(<number>|one|two|<piece>)';
+const some = '(<number>|\\bone\\b|\\btwo\\b|<piece>)';
 const topics: readonly Topic[] = [
   [
     'taxStatus',

@@ -15,7 +15,7 @@ export const everydayWords = wordList(`
   caretaker, rent, mortgage, electric bill, electricity bill, electricity, power bill, water bill, gas bill, phone bill,
   council rates, business rates, insurance, insurance excess, broadband, internet, wifi, subscription, direct debit, overdraft,
   payroll, payslip, pay slip, pension, bas is, bas due, my bas, tax return, gst return, vat return, tax bill, tax office, card fees, bank fees,
-  petty cash, the till, till roll, parking meter, skip hire, the bill, bar tab, invoice, inv, receipt, lottery, lotto, raffle,
+  petty cash, the till, till roll, parking meter, skip hire, split the bill, bar tab, invoice, inv, receipt, lottery, lotto, raffle,
   raffle ticket, sweepstake, sponsorship, loan, credit card, card machine, card reader, fridge, freezer, boiler, kettle, toaster,
   microwave, dishwasher, oven, hoover, vacuum, aircon, air con, heating, heater, radiator, thermostat, geyser, generator, inverter,
   immersion, dehumidifier, fan heater, printer, printer ink, ink cartridge, cartridge, laptop, ipad, computer, keyboard, monitor,

@@ -1,0 +1,54 @@
+// Questions in which nothing of ours is named and something else is: "how much is a taxi", "what time do you finish", "can I leave at 4".
+
+import { pattern } from '../pattern.ts';
+import type { Reader } from '../phrase.ts';
+import type { Token } from '../text/token.ts';
+import { isOtherThings } from '../words/other-things.ts';
+import { wordList } from '../words/word-list.ts';
+
+const pointers = /^(a|an|the|those|these|my|your|his|her|its|our|their)$/;
+// What may stand behind "the" in a question about an order, though no list of the trade has it.
+const familiar = new Set(
+  wordList(`
+  price, prices, pricing, rate, cost, quote, figure, figures, number, numbers, amount, sum, wedding, weddings, event, events, gala, ball, formal,
+  prom, party, do, dance, function, ceremony, reception, handover, pickup, collection, delivery, client, clients, couple, customer, planner,
+  venue, deposit, job, jobs, order, orders, one, ones, day, days, date, dates, time, week, weekend, month, morning, afternoon, evening,
+  start, deadline, latest, earliest, last, first, next, other, big, small, whole, full, entire, same, new, current, right, rest, end,
+  money, margin, profit, markup, labour, labor, wholesale, wholesaler, market, cut, damage, spend, difference, bench, board, boards,
+  list, lists, calendar, plan, schedule, diary, book, card, sheet, flowers, stems, foliage, working, workings, maths, sums, breakdown,
+  details, summary, story, score, count, tally, total, totals, recipe, mix, bit, way, own, max, maximum, minimum, least, most, cheapest,
+  lowest, bill, buying, shopping, recap, invoice, formula, family, best, best man, wearers, people, hands, hour, hr, pace, usual, making, wiring, taping, drying, cutoff,
+  make, turnaround, look, dried, cooler, fridge, coolroom, magnets, hotel, church, marquee, studio, studio's, team, chance, lads
+`),
+);
+const named = /^(wedding|weddings|event|job|order|party|gala|do|ball|prom|formal|function|dance|ceremony|reception|one|ones|quote)$/;
+
+const personal = [
+  '(when|what time|what day|how late|how early) (are|do|did|will|is|does|r) (you|she|he|u|everyone|everybody) <any>{0,2} (finish|finishing|back|home|in|off|free|leave|leaving|landing|land|go|going|get in|getting in|start work|knock off|eat|eating|coming|arrive|arriving|shut|close|open)',
+  '(can|could|may|shall|should) (i|he|she) (leave (at|by|early|now)|go|finish|borrow|pop|nip|swap|knock off|head|park|clock off|skip|sit|sleep)',
+  '(when|what time) (do|does|is|will|did) (the)? <unlisted>{1,2} (go|close|shut|open|arrive|come|finish|end|leave|land|collect|go back|get in|get here)',
+  'how many (likes|views|comments|shares|times)',
+  '(how far|how long) <any>{0,3} (drive|walk|trip|journey|queue|wait|flight)',
+  'how (old|tall|heavy|hot|cold|deep)',
+  'how many hours (have|has|did|do|are) (you|u|she|he|i) <any>{0,3} (this week|last week|today|got|work|worked|working|in)',
+  'why (is|are|was) (it|there|he|she|everyone|everything) (so|always|no|still|never) <any>{0,8}',
+  'why (is|are) there <any>{0,8}',
+].map((source) => pattern(source));
+
+const strange = (token: Token | undefined, test: (token: Token) => boolean): boolean =>
+  token !== undefined && test(token) && !familiar.has(token.text);
+
+/** Whether the question is about other things or other people. */
+export const askedOfOthers = (reader: Reader, start: number, end: number): boolean => {
+  const { tokens } = reader;
+  if (personal.some((form) => form.in(tokens, start, end) !== undefined)) return true;
+  for (let index = start; index < end - 1; index++) {
+    const next = tokens[index + 1];
+    // "how many weddings", and not "how many miles"
+    if (tokens[index]?.text === 'how' && next?.text === 'many' && strange(tokens[index + 2], isOtherThings)) return true;
+    if (!pointers.test(tokens[index]?.text ?? '') || next?.kind !== 'word' || next.number !== undefined) continue;
+    if (Object.keys(next.means).length > 0 || familiar.has(next.text.replace(/'s$/, ''))) continue;
+    if (!tokens.slice(index + 2, Math.min(end, index + 4)).some((token) => named.test(token.text))) return true;
+  }
+  return false;
+};
