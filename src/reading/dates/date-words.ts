@@ -2,14 +2,6 @@
 
 import { wordList } from '../words/word-list.ts';
 
-export const leads = new Set(
-  wordList(`
-  event, wedding, party, function, ceremony, gala, ball, formal, dance, funeral, prom, christening, handover, pickup, pick-up,
-  collection, date, nuptials, bride, needed, wanted, shaadi, reception, engagement, anniversary, communion, baptism, deb, debs,
-  matric, races, graduation, launch, do, show, elopement, weddings, wed, they, wdding, weding, evnt, hand, collect, collecting, delivering, photos, shoot,
-  sometime, marrying, married, mehndi, sangeet, baraat, bridal, couple, hens, gig, festival, awards, luncheon, job, order, delivery, deliver
-`),
-);
 // Another business's date.
 export const vetoes = new Set(
   wordList(`
@@ -17,7 +9,7 @@ export const vetoes = new Set(
   pay, payday, paid, tax, bas, mot, rego, school, flight, rates, insurance, market, closed, shut, open, electrician, plumber, inspection,
   bins, bin, interview, courier, wholesaler, away, off, vat return, return, expires, expired, ends, renewal, renew, sale, statement,
   overdue, bill, roster, rota, shift, birthday, coffee, football, match, game, parcel, fridge, cooler, vet, physio, haircut, car,
-  power, stocktake, jab, exam, landlord, loan, inv
+  power, stocktake, jab, exam, landlord, loan, inv, stock, supplier, suppliers, restock
 `),
 );
 export const fillers = new Set([

@@ -56,7 +56,7 @@ export const named = (tokens: readonly Token[], index: number, context: ReadingC
     if (/^(card|cards|rush|week|stock|orders)$/.test(next)) return undefined;
     // A christmas party need not be on the day.
     if (
-      /^(party|do|dance|ball|fair|wedding|event|dinner)$/.test(next) &&
+      /^(party|do|dance|ball|fair|wedding|event|dinner|lunch|drinks|function)('s)?$/.test(next) &&
       /^(christmas|xmas|easter|thanksgiving)$/.test(tokens[index]?.text ?? '') &&
       end - index === 1
     )

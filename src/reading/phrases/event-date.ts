@@ -5,7 +5,8 @@ import { type TimeRead, timeAt } from '../dates/clock-time.ts';
 import { dateOutcome } from '../dates/date-facts.ts';
 import { dateAt } from '../dates/date-forms.ts';
 import type { DateRead } from '../dates/date-read.ts';
-import { fillers, leads, vetoes } from '../dates/date-words.ts';
+import { fillers, vetoes } from '../dates/date-words.ts';
+import { isCompound, isLed, leads, namesEvent } from '../dates/leads.ts';
 import { withMoreDays } from '../dates/more-days.ts';
 import { otherDateForms } from '../dates/other-date-forms.ts';
 import { eventDays } from '../dates/other-days.ts';
@@ -23,42 +24,29 @@ const working = (reader: Reader): boolean => reader.facts.some((fact) => work.ha
 // "made 10 on monday 15 february": the day something was done is no event's day, however exactly it is given.
 const done = new Set<string>(['made', 'left', 'broke', 'step']);
 const dayOfWork = (reader: Reader, read: DateRead): boolean => {
-  if (!reader.facts.some((fact) => done.has(fact.fact)) || lead(reader) || tradeWords(reader)) return false;
+  if (!reader.facts.some((fact) => done.has(fact.fact)) || isLed(reader) || tradeWords(reader)) return false;
   const part = reader.message.parts.find((each) => each.start <= read.start && read.start < each.end);
   return reader.tokens.slice(part?.start ?? 0, read.start).some((_, at) => !reader.free((part?.start ?? 0) + at));
 };
 
-// "client says the 6th": whoever gives the day of an event.
-const givesDay = pattern(
-  '(client|bride|groom|couple|customer|planner|family|they|she|he) (says|said|confirmed|has confirmed|have confirmed|wants)',
-);
-// "jo could do 10 tomorrow" is no party.
-const doing =
-  /^(can|could|will|would|should|must|might|may|to|we|i|you|they|he|she|ll|we'll|i'll|gonna|gotta|can't|cant|won't|wont|don't|dont|and|or|who|please|just)$/;
-const lead = (reader: Reader): boolean =>
-  givesDay.in(reader.tokens, 0, reader.tokens.length) !== undefined ||
-  reader.tokens.some(
-    (token, index) =>
-      (token.text === 'day' && reader.tokens[index - 1]?.text === 'big') ||
-      (token.kind === 'word' &&
-        leads.has(token.text.replace(/'s$/, '')) &&
-        (token.text !== 'do' || !doing.test(reader.tokens[index - 1]?.text ?? ''))),
-  );
-const namedEvent = (reader: Reader): boolean =>
-  reader.tokens.some((token) => /^(event|wedding|event's|wedding's|party|gala|ceremony|handover|date|date's)$/.test(token.text));
 // "40 bouts for friday": the order around it makes it the event's day.
 const tradeWords = (reader: Reader): boolean =>
   reader.tokens.some((token, index) => reader.free(index) && token.means['piece'] !== undefined && reader.tokens[index + 1]?.text !== 'of');
 
+// "tbc by saturday": the day of an answer.
+const answerBy = pattern(
+  '(tbc|tba|confirm|confirmed|confirming|know|decide|hear|answer|reply|rsvp|pay|order|finalise|finalize|finalised) by',
+);
 const vetoed = (reader: Reader, read: DateRead, all: readonly DateRead[]): boolean => {
-  if (tradeWords(reader) || namedEvent(reader)) return false; // "40 bouts at 25 inc tax, 14 march"
+  if (answerBy.at(reader.tokens, read.start - 2, reader.tokens.length)?.end === read.start) return true;
+  if (tradeWords(reader) || namesEvent(reader) || isCompound(reader)) return false; // "40 bouts at 25 inc tax, 14 march"
   if (reader.tokens.some((token) => token.means['other'] !== undefined)) return true; // "table centres for thursday"
   const part = reader.message.parts.find((each) => each.start <= read.start && read.start < each.end);
   if (part === undefined) return false;
   for (let index = part.start; index < part.end; index++) {
     const token = reader.tokens[index];
     if (all.some((each) => each.start <= index && index < each.end)) continue; // "the bank holiday weekend"
-    if (token?.kind === 'word' && vetoes.has(token.text)) return true;
+    if (token?.kind === 'word' && vetoes.has(token.text) && !/^drop/.test(reader.tokens[index - 1]?.text ?? '')) return true;
     if (token?.number?.form === 'duration' && /^(hour|min)$/.test(token.number.unit ?? '')) return true; // "in on monday 25 january 3 hours"
   }
   return false;
@@ -84,13 +72,13 @@ const ofWhat = (reader: Reader, read: DateRead): FactOf<'date'>['of'] => {
     const text = reader.tokens[index]?.text ?? '';
     if (/^(photos|shoot|photo)$/.test(text)) return 'photos';
     if (
-      /^(handover|pickup|collection|collect|collected|collecting|delivery|deliver)$/.test(text) ||
+      /^(handover|pickup|collection|collect|collects|collected|collecting|delivery|deliver|delivers|delivering|delivered)$/.test(text) ||
       (text === 'up' && reader.tokens[index - 1]?.text === 'pick') ||
       (text === 'off' && reader.tokens[index - 1]?.text === 'drop') ||
       (text === 'over' && reader.tokens[index - 1]?.text === 'hand')
     )
       return 'hand over';
-    if (leads.has(text) && text !== 'for') return undefined;
+    if (leads.has(text)) return undefined;
   }
   return undefined;
 };
@@ -166,7 +154,7 @@ const find = (reader: Reader): Finding[] => {
       /^(for)$/.test(reader.tokens[read.start]?.text ?? ''),
   );
   const strong =
-    ((lead(reader) || forDate) && !(working(reader) && !namedEvent(reader))) ||
+    ((isLed(reader, reads) || forDate) && !(working(reader) && !namesEvent(reader))) ||
     (bareDate(reader, [...reads, ...also]) && !working(reader)) ||
     (tradeWords(reader) && !working(reader));
   const usable = reads

@@ -1,0 +1,78 @@
+// What makes a day the event's: a word for the event, someone marrying, pieces wanted by then, or whoever gives the day.
+
+import { pattern } from '../pattern.ts';
+import type { Reader } from '../phrase.ts';
+import { wordList } from '../words/word-list.ts';
+import type { DateRead } from './date-read.ts';
+
+export const leads = new Set(
+  wordList(`
+  event, wedding, party, function, ceremony, gala, ball, formal, dance, funeral, prom, christening, date, nuptials, bride, needed, wanted, shaadi, reception, engagement, anniversary, communion, baptism, deb, debs,
+  matric, races, graduation, launch, do, show, elopement, weddings, wed, wdding, weding, evnt, photos, shoot,
+  sometime, marrying, married, mehndi, sangeet, baraat, bridal, couple, hens, gig, festival, awards, luncheon,
+  grad, grads, homecoming, hoco, quince, quinceanera, quinceañera, mitzvah, shower, banquet, bash, burial, cremation, convocation, cotillion,
+  fete, fundraiser, haldi, mehendi, nikah, nikkah, walima, roka, tilak, puja, pooja, recital, regatta, pageant, handfasting, partnership, requiem,
+  marry, hitched, happening, wake, renewal, umembeso, lobola, roce, farewell, confirmation, barmitzvah, batmitzvah, premiere, marries, weds, hen, stag,
+  birthdays, civil, soiree, ceremonies, memorial, dinner-dance, supper-dance
+`),
+);
+// Words that are an event's only as somebody's own: "the service is on saturday", "a dinner tomorrow week".
+const mild =
+  'brunch|concert|conference|dinner|exhibition|high tea|kitchen tea|tea|long lunch|lunch|mass|opening|opening night|parade|play|polo|service|vows|blessing|registry office|registry|speech day|naming day|sweet sixteen|sweet 16|photos|speeches|job|order|outing|rehearsal dinner|birthday|<ordinal> birthday|competition|pageant|parade|vigil|viewing|church|carnival|ball|cup day lunch|vow renewal';
+const own = "(the|a|an|their|her|his|client's|clients|our|big|school|charity|family|memorial|church|gala|garden|mum's|this)";
+// Whose days are their own all the same: "the school formal", "a 60th birthday", "kitchen tea".
+const compound = pattern(
+  '(school (formal|ball|dance|prom|do|social|fete|disco)|(kitchen|high|garden|bridal) tea|tea party|(long|ladies|charity|cup day|race day|wedding) lunch|<ordinal> birthday|birthday (party|do|bash|lunch|dinner|drinks)|vow renewal|renewal of vows|bank holiday|match day)',
+);
+const forms = [
+  pattern(`${own} (<word>)? (${mild}) (is|on|is on|'s|,|:|-|will be|falls)`),
+  pattern(`for (a|the|an|their|her|his|this) (<word>)? (${mild})`),
+  pattern(`(<ordinal>|memorial|school|charity) (<word>)? (${mild})`),
+  pattern('(client|bride|groom|couple|customer|planner|family|they|she|he) (says|said|confirmed|has confirmed|have confirmed|wants)'),
+  pattern(
+    "(they|they're|theyre|she|she's|shes|client|bride|couple|we|i|who|all|everyone)? (need|needs|want|wants|required|needing|wanting) (them|these|those|em|' em|it all|all this|this lot|the lot|all of them|everything|flowers)",
+  ),
+  pattern(
+    "(they|couple|client|they're|theyre|they are) (want|wants|get married|tie|going for|picked|chose|settled|after|go for|went for|decided|pick|on the)",
+  ),
+  compound,
+  pattern('(when|day|occasion) (:|-|=)'),
+  pattern('(takes|taking|take) place'),
+  pattern('(falls|fall) on'),
+  pattern('to be ready (by|for|on)?'),
+  pattern('big day'),
+  // "the order is for saturday", not "order roses saturday"
+  pattern('(order|job) (is|for|due|on|date|day)'),
+];
+const handOver = pattern(
+  '(pickup|pick-up|handover|collection|delivery|deliver|deliveries|delivering|delivered|delivers|collect|collecting|collects|collected|(pick|picks|picked|picking) up|(drop|drops|dropped|dropping) off|(hand|hands|handing) over) (is|are|on|at|time|date|day|will be|by|for|them|these|it|it all|everything|:|-|,|to|the|from|shop|hotel|studio|venue|church|client|bride|home){0,4}',
+);
+// "jo could do 10 tomorrow" is no party.
+const doing =
+  /^(can|could|will|would|should|must|might|may|to|we|i|you|they|he|she|ll|we'll|i'll|gonna|gotta|can't|cant|won't|wont|don't|dont|and|or|who|please|just)$/;
+
+/** Whether the message says that its day is an event's. */
+export const isLed = (reader: Reader, reads: readonly DateRead[] = []): boolean => {
+  const { tokens } = reader;
+  if (forms.some((form) => form.in(tokens, 0, tokens.length) !== undefined)) return true;
+  const led = tokens.some(
+    (token, index) =>
+      token.kind === 'word' &&
+      leads.has(token.text.replace(/'s$/, '')) &&
+      (token.text !== 'do' || !doing.test(tokens[index - 1]?.text ?? '')),
+  );
+  // Handing over is said of many things, so its day must follow at once.
+  const handed = (read: DateRead): boolean =>
+    [1, 2, 3, 4, 5, 6].some((by) => handOver.at(tokens, read.start - by, tokens.length)?.end === read.start);
+  const behind = (read: DateRead): boolean =>
+    tokens
+      .slice(read.end, read.end + 6)
+      .some((token) => /^(pickup|pick-up|handover|collection|collect|collecting|delivery|deliver)$/.test(token.text));
+  return led || reads.some((read) => handed(read) || behind(read));
+};
+
+export const isCompound = (reader: Reader): boolean => compound.in(reader.tokens, 0, reader.tokens.length) !== undefined;
+
+/** Whether the event itself is named. */
+export const namesEvent = (reader: Reader): boolean =>
+  reader.tokens.some((token) => /^(event|wedding|event's|wedding's|party|gala|ceremony|handover|date|date's)$/.test(token.text));
