@@ -93,6 +93,9 @@ export const countDifference = (tokens: readonly Token[], index: number, end: nu
   for (const [form, sign] of forms) {
     const match = form.at(tokens, index, end);
     if (match === undefined || match.kept['n']?.number?.max !== undefined) continue;
+    // "gst extra, 12 bouts": the tax is extra, not the bouts.
+    if (tokens[index]?.text === 'extra' && ['taxName', 'taxWord'].some((tag) => tokens[index - 1]?.means[tag] !== undefined))
+      return undefined;
     const next = tokens[match.end];
     // "added 2 bridesmaids" counts people, not pieces.
     if (match.kept['p'] === undefined && ['role', 'bench', 'ingredient', 'other', 'pack'].some((tag) => next?.means[tag] !== undefined))

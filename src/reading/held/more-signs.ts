@@ -44,6 +44,6 @@ export const perhapsMore = pattern('<n:count> more (<piece>)?');
 export const moreIf = pattern('<count> (more|extra) (<piece>)? if');
 
 /** "20 candles": a count of things that are no flower work. */
-export const otherThings = pattern('<count> (of)? (more|extra|other|spare|<material>|<unlisted>){0,2} <things>');
+export const otherThings = pattern('<count> (of)? (more|extra|other|spare|<material>){0,1} (<unlisted>)? <things>');
 /** A lesson is sold by the head, and no pieces of an order are named in it. */
 export const lesson = pattern('(workshop|workshops|masterclass|class|classes|course|demo)');

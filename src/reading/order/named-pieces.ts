@@ -34,7 +34,8 @@ export const isPiece = (reader: Reader, index: number): boolean => {
   if (token.means['piece'] === 'unspecified') {
     if (next?.text === 'of') return false;
     // "30 nos boutonniere" counts boutonnieres.
-    if (next?.means['piece'] !== undefined && next.means['piece'] !== 'unspecified' && isCount(reader.tokens[index - 1])) return false;
+    const kind = next?.means['material'] === undefined ? next : reader.tokens[index + 2];
+    if (kind?.means['piece'] !== undefined && kind.means['piece'] !== 'unspecified' && isCount(reader.tokens[index - 1])) return false;
     const before = reader.tokens[index - 1];
     if (before?.means['piece'] !== undefined && reader.free(index - 1)) return false;
     if (/^(unit|units|item|items|wearables?)$/.test(token.text) && !isNumber(before, 'plain')) return false;

@@ -143,6 +143,9 @@ const find = (reader: Reader): Finding[] => {
     const [only] = read.entries;
     // "2 roses groom, 4 ushers": the number before a flower counts no one.
     if (tokens.some((token, at) => token.number?.form === 'plain' && countsFlowers(tokens[at + 1]))) continue;
+    // "bride wants 560 altogether" counts no wearers.
+    const folk = tokens.some((token) => /^(side|people|ppl|men|guys|party|wearing|wearers|family)$/.test(token.text));
+    if (read.entries.length === 1 && read.total !== undefined && read.total !== only?.count && !folk) continue;
     const leading = tokens[0]?.text ?? '';
     if (
       !listed ||

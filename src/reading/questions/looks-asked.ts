@@ -17,12 +17,13 @@ const request = pattern(
 const wanted = pattern(
   '(can|could|would|will) ((you|u|ya|ye|yous) (please|pls|plz|possibly)? (do|make|manage|supply)|we (please|pls)? (price|quote|cost) (up|out|for)?)',
 );
-const counted = pattern('<count> (x|of|no|nos)? (.)? (<material>)? <piece>');
+const counted = pattern('(<count> (x|of|no|nos|off|pcs)? (<material>)? <piece>|<piece> (x|:|-) <count>)');
 const ordersByAsking = ({ tokens, context }: Reader, part: Part): boolean => {
   const asked = context.pieces.length > 0 ? undefined : wanted.in(tokens, part.start, Math.min(part.end, part.start + 7));
-  const first = asked === undefined ? undefined : counted.in(tokens, asked.end, part.end);
+  const quoted = asked !== undefined && tokens[asked.start + 1]?.text === 'we';
+  const first = asked === undefined ? undefined : counted.in(tokens, asked.end, quoted && !part.asked ? tokens.length : part.end);
   if (asked === undefined || first === undefined) return false;
-  if (tokens[asked.start + 1]?.text === 'we' || counted.in(tokens, first.end, part.end) !== undefined) return true;
+  if (quoted || counted.in(tokens, first.end, part.end) !== undefined) return true;
   const says = (...tags: string[]): boolean =>
     tokens.slice(first.end, part.end).some((token) => tags.some((tag) => token.means[tag] !== undefined));
   return says('taxName', 'taxWord') && tokens.slice(first.end, part.end).some((token) => token.number !== undefined);

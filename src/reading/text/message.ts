@@ -71,11 +71,15 @@ const withoutListMarks = (tokens: readonly Token[]): Token[] => {
   });
 };
 
-// "how many nos. balance": the point belongs to the short form.
+// "how many nos. balance", "22 no. crowns": the point belongs to the short form.
+const shortForm = (tokens: readonly Token[], index: number): boolean => {
+  const [before, word, point, next] = [tokens[index - 1], tokens[index], tokens[index + 1], tokens[index + 2]];
+  if (point?.text !== '.' || !point.glued || next?.kind !== 'word') return false;
+  return /^(nos|approx)$/.test(word?.text ?? '') || (word?.text === 'no' && before?.number !== undefined);
+};
 const withoutShortPoints = (tokens: readonly Token[]): readonly Token[] =>
-  tokens.filter(
-    (token, index) =>
-      token.text !== '.' || !token.glued || !/^(nos|approx)$/.test(tokens[index - 1]?.text ?? '') || tokens[index + 1]?.kind !== 'word',
+  tokens.flatMap((token, index) =>
+    shortForm(tokens, index - 1) ? [] : token.text === 'no' && shortForm(tokens, index) ? [{ ...token, text: 'nos' }] : [token],
   );
 
 const isEnd = (tokens: readonly Token[], index: number): boolean => {

@@ -101,7 +101,9 @@ const currencyBefore = (tokens: readonly Token[], index: number): Unit | undefin
 const spacedThousands = (tokens: readonly Token[], index: number): { amount: string; next: number } | undefined => {
   const [head, tail] = [tokens[index], tokens[index + 1]];
   if (head?.number?.form !== 'plain' || tail?.number?.form !== 'plain' || !/^\d{1,3}$/.test(head.text) || tail.glued) return undefined;
-  if (!/^\d{3}([.,]\d{2})?$/.test(tail.text) || tokens[index + 2]?.number !== undefined) return undefined;
+  if (!/^\d{3}([.,]\d{2})?$/.test(tail.text)) return undefined;
+  // "R5 600 twenty buttonholes": after a currency the group still belongs to it.
+  if (tokens[index + 2]?.number !== undefined && look(codesBefore, tokens[index - 1]?.text ?? '') === undefined) return undefined;
   if (tokens[index + 2]?.glued === true && tokens[index + 2]?.kind === 'word') return undefined; // "$32 100g"
   return { amount: tidyAmount(head.text + tail.text.replace(',', '.')), next: index + 2 };
 };

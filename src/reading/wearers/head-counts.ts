@@ -20,7 +20,7 @@ const fewer = pattern(
 );
 // "11 guys total counting the groom", "11 wearing, groom incl"; "6 ushers and the celebrant" are seven.
 const withHim = pattern(
-  "(so|that's|thats|about)? <n:count> (people|ppl|folk|guests|men|guys|lads|<role>|wearers|wearing|them|one|flowers|of them|of us|heads|in the party|in the bridal party|in the wedding party){0,3} (<all>|total|in all|all up|wearing|in total)? (,|-|\\()? (counting|including|incl|inc|<role> <included>|<role> included) (the)? (<role>)? (\\))?",
+  "(so|that's|thats|about)? <n:count> (people|ppl|folk|guests|men|guys|lads|<role>|wearers|wearing|them|one|flowers|of them|of us|heads|in the party|in the bridal party|in the wedding party){0,3} (<all>|total|in all|all up|wearing|in total)? (,|-|\\()? ((counting|including|incl|inc) (the)? <role>|<role> <included>|<role> included) (\\))?",
 );
 const totalWithHim = pattern(
   "(so|that's|thats|about)? <n:count> (people|men|guys|lads|wearing|of them)? (<all>|total|in all|all up) with (the)? <role>",

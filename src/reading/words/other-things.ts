@@ -16,7 +16,8 @@ export const isOtherThings = (token: Token): boolean =>
   !common.test(token.text) &&
   Object.keys(token.means).length === 0;
 
-const joining = /^(in|of|for|to|at|on|by|with|from|per|each|and|or|but|as|is|are|was|were|wearing|having|doing|making|than|that|the|a|an)$/;
+const joining =
+  /^(they|she|he|we|i|you|u|it|who|which|want|wants|wanted|need|needs|have|has|had|will|can|could|would|like|likes|got|get|gets|make|makes|made|do|does|did|said|says|then|so|but|if|when|not|no|only|just|also|too|please|pls|in|of|for|to|at|on|by|with|from|per|each|and|or|but|as|is|are|was|were|wearing|having|doing|making|than|that|the|a|an)$/;
 
 /** A word that no list knows and that joins no others: "20 table candles", "12 gold chairs". */
 export const isUnlisted = (token: Token): boolean =>
