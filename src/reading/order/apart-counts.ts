@@ -152,7 +152,7 @@ const neededNumber = (
       next !== undefined &&
       next.kind === 'word' &&
       next.means['material'] === undefined &&
-      next.means['included'] === undefined &&
+      !['included', 'onTop', 'taxName', 'taxWord'].some((tag) => next.means[tag] !== undefined) &&
       next.means['piece'] === undefined;
     if (match === undefined || number === undefined || !open(at) || !reader.free(at) || (plainNoun && told === undefined)) continue;
     if (reader.tokens[index]?.text === ',' && !prices.some((price) => price.index > at)) continue;

@@ -9,7 +9,7 @@ import type { Mention } from './mention.ts';
 // Between a number and its piece only describing words may stand.
 const breaks = new Set(
   wordList(`
-  and, them, which, for, with, to, at, from, is, are, was, were, have, has, had, need, needs, want, wants, in, on, by, or, per, each, then, but,
+  and, n, them, which, for, with, to, at, from, is, are, was, were, have, has, had, need, needs, want, wants, in, on, by, or, per, each, then, but,
   not, so, if, as, get, gets, got, left, done, made, make, makes, than, that, which, before, after, now, into, onto, pairs, came,
   come, out, no, would, will, can, could, should, be, do, did, does, we, they, you, i, it, kg, plus, minus, inc, percent, guests, quote, quotes, quoting,
   tables, people, hours, days, minutes, price, budget, total, instead, rather, like

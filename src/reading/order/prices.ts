@@ -32,6 +32,8 @@ const taxBehind = pattern('(<included>|(plus|\\+) (the)? <tax>|<tax>|(ex|excl|ex
 const isPrice = (reader: Reader, price: Price): boolean => {
   if (price.number.form === 'money') return true;
   if (price.per !== 'unsaid' || price.at || price.kind !== undefined || price.forCount === true) return true;
+  // "crowns 35 each x4 inc gst" counts four.
+  if (reader.tokens[price.index - 1]?.text === 'x') return false;
   return taxBehind.at(reader.tokens, price.end, reader.tokens.length) !== undefined;
 };
 

@@ -13,6 +13,7 @@ import { ofKinds, pricedKinds } from '../order/priced-kinds.ts';
 import { behindOther, findPrices } from '../order/prices.ts';
 import { askEachOrAll, countOf, likelyPer, lineFacts, priceFact } from '../order/read-order.ts';
 import { equalsTotal, nameFirstAsk, settleTotals } from '../order/settle-prices.ts';
+import { toldPrices } from '../order/told-prices.ts';
 import { pattern } from '../pattern.ts';
 import type { Finding, Phrase, Reader } from '../phrase.ts';
 import type { Ask } from '../reading.ts';
@@ -124,8 +125,9 @@ const find = (reader: Reader): Finding[] => {
   const counts = new Set(all.flatMap((mention) => (mention.countIndex === undefined ? [] : [mention.countIndex])));
   const ends = new Set(all.filter((mention) => mention.countIndex !== undefined).flatMap((mention) => [mention.last, mention.end - 1]));
   const series = seriesPrices(reader, all);
-  const said =
-    series.length > 0 ? series : withListed(reader, all, counts, [...findPrices(reader, counts, ends), ...pairPrices(reader, all)]);
+  const told = toldPrices(reader, all);
+  const found = findPrices(reader, counts, ends).filter((price) => !told.some((each) => each.index === price.index));
+  const said = series.length > 0 ? series : withListed(reader, all, counts, [...told, ...found, ...pairPrices(reader, all)]);
   const prices = lineTotals(reader, namedBefore(reader, all, said));
   const mentions = needed(reader, pricedOnly(certain(reader, all, prices), prices), prices);
   // "finished the last 6 crowns" orders nothing, whatever else it says.

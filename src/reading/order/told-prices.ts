@@ -1,0 +1,30 @@
+// Prices told of a kind before or behind the list that counts it: "crowns are 45, they need 6 crowns", "we charge 9.50 for bouts, she wants 12 bouts".
+
+import { pattern } from '../pattern.ts';
+import type { Reader } from '../phrase.ts';
+import type { Mention } from './mention.ts';
+import type { Price } from './price-at.ts';
+
+const behindName = pattern('(is|are|at|@|=|:|cost|come to|go for|sell at|go at|will be) (only|just)? <n:amount> (<each>)?');
+const beforeName = pattern('<n:amount> (<each>)? (for|on) (the|our|a|each)? <p:piece>');
+
+/** A price for each kind that is named once with its price and once with its count. */
+export const toldPrices = (reader: Reader, mentions: readonly Mention[]): Price[] => {
+  const { tokens } = reader;
+  return mentions.flatMap((mention): Price[] => {
+    const counted = mentions.some((other) => other !== mention && other.kind === mention.kind && other.countIndex !== undefined);
+    if (mention.countIndex !== undefined || !counted) return [];
+    const own = { per: 'each' as const, at: false, piece: mention.kind, pieceIndex: mention.index };
+    const after = behindName.at(tokens, mention.last + 1, tokens.length);
+    const number = after?.kept['n'];
+    if (after !== undefined && number?.number !== undefined)
+      return [{ ...own, index: tokens.indexOf(number, mention.last), start: mention.start, end: after.end, number: number.number }];
+    for (let start = Math.max(0, mention.index - 5); start < mention.index; start++) {
+      const before = beforeName.at(tokens, start, mention.index + 1);
+      const told = before?.kept['n']?.number;
+      if (before?.end === mention.index + 1 && told !== undefined && reader.free(start))
+        return [{ ...own, index: start, start, end: before.end, number: told }];
+    }
+    return [];
+  });
+};
