@@ -11,6 +11,7 @@ import { joinNumberWords } from './number-words.ts';
 import { joinSecondCounts } from './second-counts.ts';
 import { writtenOut } from './shorthand.ts';
 import type { Token } from './token.ts';
+import { withTurns } from './turns.ts';
 
 /** A sentence or a line: tokens from `start` up to `end`. */
 export interface Part {
@@ -99,35 +100,6 @@ const partsOf = (tokens: readonly Token[]): Part[] => {
   if (start < tokens.length) parts.push({ start, end: tokens.length, asked: false });
   return parts;
 };
-
-// "85 each final. not 95": what is taken back belongs to the sentence before it.
-const takesBack = (tokens: readonly Token[], index: number): boolean => {
-  const [next, after] = [tokens[index + 1]?.text ?? '', tokens[index + 2]?.text ?? ''];
-  return (
-    (next === 'not' && !/^(sure|certain|yet|bad|much|a|that)$/.test(after)) ||
-    next === 'meant' ||
-    (next === 'i' && /^(meant|miscounted|mistyped)$/.test(after))
-  );
-};
-// "bouts x14 / corsages x6 / tax extra": a stroke or a dash with room on both sides separates as a comma does, unless the stroke means "per" or "of".
-const ofOne =
-  /^(stems?|bunch|bunches|bn|each|ea|piece|pc|pcs|box|roll|pack|pk|spool|wrap|bag|hr|hour|h|day|head|person|unit|m|kg|bout|bh|lapel|corsage|crown|buttonhole)$/;
-const currency = /^(r|rs|eur|gbp|inr|zar|nz|au|ca|c|us)$/;
-const separates = (tokens: readonly Token[], index: number): boolean => {
-  const [before, token, next] = [tokens[index - 1], tokens[index], tokens[index + 1]];
-  if (token === undefined || token.glued || next === undefined || next.glued || before === undefined) return false;
-  // "corsage - 4 roses" and "R95 - R110" mean something by the dash.
-  if (token.text === '-') return next.kind === 'word' && next.number === undefined && !currency.test(next.text) && !ofOne.test(next.text);
-  if (token.text !== '/' || (before.number !== undefined && next.number !== undefined)) return false;
-  return !ofOne.test(before.number === undefined ? before.text : next.text);
-};
-const withTurns = (tokens: readonly Token[]): readonly Token[] =>
-  tokens.map((token, index) =>
-    separates(tokens, index) ||
-    ((token.kind === 'line' || (token.text === '.' && tokens[index + 1]?.glued === false)) && takesBack(tokens, index))
-      ? { ...token, kind: 'sign', text: ',' }
-      : token,
-  );
 
 export const readTokens = (clean: CleanText): Token[] =>
   joinSecondCounts(

@@ -1,0 +1,78 @@
+// Sentences and lines that go on with what stands before them: what is taken back or put right is one statement, however it is broken up.
+
+import type { Token } from './token.ts';
+
+const retold =
+  /^(i|we|he|she|they|ive|i've|i'd|id) (said|put|wrote|typed|told|meant|miscounted|mistyped|counted|entered|logged|misread|had)( |$)/;
+const putsRight = /^(should|shouldve|should've|shd|shld|meant|typo|miscounted|mistyped|misread|by mistake|my mistake|counted wrong)( |$)/;
+const said = /(^| )(said|put|told|wrote|typed|logged|entered|had)( |$)/;
+const answersIt = /^(its|it's|it is|it was|its|only|was|were|really|actually)( |$)/;
+/** All a sentence says is that something before it was wrong. */
+const excuse =
+  /^(no|no no|nope|oops|oop|ooops|whoops|sorry|soz|my bad|my mistake|mistake|miscounted|i miscounted|wrong entry|correction|typo|scratch that|scrap that|date changed|date change|date wrong|wrong date|wrong count|count wrong|wrong price|price wrong|price changed|(its |it's )?not (dried|fresh|silk|preserved|artificial|faux|mixed|real))$/;
+const sides = /(^| )(side|sides)( |$)/;
+
+// "85 each final. not 95": what is taken back belongs to the sentence before it.
+const takesBack = (next: string): boolean => /^not /.test(next) && !/^not (sure|certain|yet|bad|much|a|that)( |$)/.test(next);
+
+// "2 casuals sat. 6 hours each": hours or pay behind people.
+const hands =
+  /(^| )(me|meself|myself|us|helpers?|casuals?|freelancers?|people|persons?|workers?|ladies|girls|juniors?|apprentices?|hands|staff|of us|two of us)( |$)/;
+const theirHours =
+  /^(total )?(of )?(\S+ ){0,3}(hrs?|hours?|h)( |$)|^(half )?(\d+|\w+) (am )?(to|til|till|-) (half )?\w+|(per|an|a|\/) ?(hour|hr)( |$)/;
+// "14 each. was 12", "17 down. 8 to go", "made 50. 3 of those are spares", "30 lapels. either 6 or 7 each", "2 snapped. redid them".
+const formerly = /^(was|were|used to be|up from|down from) ([£$€]|r|rs)? ?\d/;
+const stillToGo = /^(\S+ ){1,2}(to go|left|remaining)( |$)/;
+const ofThose = /^(\S+ ){1,2}of (those|them|which|these) /;
+const mended = /^(and )?(remade|redid|redone|rebuilt|replaced|rewired|made) (it|them|both|one|two|a new|new)( |$)/;
+
+const goesOn = (before: string, next: string): boolean =>
+  takesBack(next) ||
+  retold.test(next) ||
+  (putsRight.test(next) && /\d/.test(before + next)) ||
+  (said.test(before) && answersIt.test(next)) ||
+  (/(^| )now( |$)/.test(before) && /^(was|were|used to be) /.test(next)) ||
+  excuse.test(before) ||
+  (hands.test(before) && theirHours.test(next)) ||
+  (/(^| )down$/.test(before) && stillToGo.test(next)) ||
+  (/\d/.test(before) && (formerly.test(next) || ofThose.test(next))) ||
+  (/(^| )(broke|broken|snapped|brown|apart|dropped|squashed|wilted|fell)( |$)/.test(before) && mended.test(next)) ||
+  /^either /.test(next) ||
+  (sides.test(before) && sides.test(next) && /\d/.test(before) && /\d/.test(next));
+
+const isBreak = (token: Token | undefined, next: Token | undefined): boolean =>
+  token?.kind === 'line' || token?.text === ';' || (token?.text === '.' && next?.glued === false);
+
+const wordsFrom = (tokens: readonly Token[], from: number): string => {
+  const words: string[] = [];
+  for (let index = from; index < tokens.length && words.length < 6 && !isBreak(tokens[index], tokens[index + 1]); index++)
+    words.push(tokens[index]?.text ?? '');
+  return words.join(' ');
+};
+const wordsBefore = (tokens: readonly Token[], to: number): string => {
+  const words: string[] = [];
+  for (let index = to - 1; index >= 0 && words.length < 12 && !isBreak(tokens[index], tokens[index + 1]); index--)
+    words.unshift(tokens[index]?.text ?? '');
+  return words.join(' ');
+};
+
+// "bouts x14 / corsages x6 / tax extra": a stroke or a dash with room on both sides separates as a comma does, unless the stroke means "per" or "of".
+const ofOne =
+  /^(stems?|bunch|bunches|bn|each|ea|piece|pc|pcs|box|roll|pack|pk|spool|wrap|bag|hr|hour|h|day|head|person|unit|m|kg|bout|bh|lapel|corsage|crown|buttonhole)$/;
+const currency = /^(r|rs|eur|gbp|inr|zar|nz|au|ca|c|us)$/;
+const separates = (tokens: readonly Token[], index: number): boolean => {
+  const [before, token, next] = [tokens[index - 1], tokens[index], tokens[index + 1]];
+  if (token === undefined || token.glued || next === undefined || next.glued || before === undefined) return false;
+  // "corsage - 4 roses" and "R95 - R110" mean something by the dash.
+  if (token.text === '-') return next.kind === 'word' && next.number === undefined && !currency.test(next.text) && !ofOne.test(next.text);
+  if (token.text !== '/' || (before.number !== undefined && next.number !== undefined)) return false;
+  return !ofOne.test(before.number === undefined ? before.text : next.text);
+};
+/** The tokens with a comma wherever a break of another kind means no more than one. */
+export const withTurns = (tokens: readonly Token[]): readonly Token[] =>
+  tokens.map((token, index) =>
+    separates(tokens, index) ||
+    (isBreak(token, tokens[index + 1]) && index > 0 && goesOn(wordsBefore(tokens, index), wordsFrom(tokens, index + 1)))
+      ? { ...token, kind: 'sign', text: ',' }
+      : token,
+  );
