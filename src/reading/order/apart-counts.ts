@@ -32,7 +32,11 @@ export const namedBefore = ({ tokens }: Reader, mentions: readonly Mention[], pr
   const behind = tokens[prices.at(-1)?.end ?? 0]?.means['piece'] !== undefined;
   const goesBehind = (own: Mention | undefined): boolean =>
     own !== undefined && (!behind || own.countIndex === undefined || own.countIndex > own.last);
-  if (prices.length >= 2 && owners.every(goesBehind))
+  // "£22 a comb" says itself what it is for.
+  const named = prices.some(
+    (price) => price.pieceIndex !== undefined && price.pieceIndex < price.end && tokens[price.pieceIndex - 1]?.text !== 'each',
+  );
+  if (prices.length >= 2 && !named && owners.every(goesBehind))
     return prices.map((price, at) => ({
       ...price,
       piece: owners[at]?.kind ?? 'unspecified',

@@ -5,7 +5,7 @@ import type { Reader } from '../phrase.ts';
 import type { Token } from '../text/token.ts';
 import type { Mention } from './mention.ts';
 
-const others = pattern('<n:count> (x)? (others|ones|more|extra|other ones|small ones|big ones|plain ones) (@|at|<money>|for|<plain>)');
+const others = pattern('<n:count> (x)? (others|ones|more|extra|other ones|(<unlisted>) (ones|versions)) (@|at|<money>|for|<plain>)');
 const remaining = pattern('(the)? (other|others|remaining) <n:count> (x)? ((at|@)? <money>|(at|@) <plain>|<plain> <each>)');
 const priced = pattern('(,|and|&|+|;|:|plus|then|-)? <n:count> (<d:word>)? (ones|one|versions)? (x)? (@|at) (<money>|<plain>)');
 const worn = pattern(

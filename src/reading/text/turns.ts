@@ -68,11 +68,26 @@ const separates = (tokens: readonly Token[], index: number): boolean => {
   if (token.text !== '/' || (before.number !== undefined && next.number !== undefined)) return false;
   return !ofOne.test(before.number === undefined ? before.text : next.text);
 };
+// "i said 22 finished its really 20": the comma nobody typed.
+const opensAgain = /^(its|it's|was|were|should|shouldve|should've|only)$/;
+const turnsHere = (tokens: readonly Token[], index: number): boolean =>
+  opensAgain.test(tokens[index]?.text ?? '') &&
+  tokens[index - 1]?.kind === 'word' &&
+  !/^(it|that|there|what|which|and|but|i|we|they|he|she|this|,)$/.test(tokens[index - 1]?.text ?? '') &&
+  /^(its|it's|was|were|should|shouldve|should've|only) (be |have been |of been |been |really |actually |only |more like )*\d/.test(
+    wordsFrom(tokens, index),
+  ) &&
+  /^(i|we|oops|sorry|was|no)? ?(i |we )?(said|put|told|wrote|typed|logged|entered)( |$).*\d/.test(wordsBefore(tokens, index));
+
 /** The tokens with a comma wherever a break of another kind means no more than one. */
-export const withTurns = (tokens: readonly Token[]): readonly Token[] =>
-  tokens.map((token, index) =>
+export const withTurns = (given: readonly Token[]): readonly Token[] => {
+  const tokens = given.flatMap((token, index) =>
+    turnsHere(given, index) ? [{ ...token, kind: 'sign', text: ',', end: token.start } as const, token] : [token],
+  );
+  return tokens.map((token, index) =>
     separates(tokens, index) ||
     (isBreak(token, tokens[index + 1]) && index > 0 && goesOn(wordsBefore(tokens, index), wordsFrom(tokens, index + 1)))
       ? { ...token, kind: 'sign', text: ',' }
       : token,
   );
+};
