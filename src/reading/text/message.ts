@@ -1,5 +1,6 @@
 // A message ready for the phrases: its tokens, the parts it falls into, and what earlier phrases have already taken.
 
+import { withApostrophes } from './apostrophes.ts';
 import { type CleanText, cleanText, ownWords } from './clean-text.ts';
 import { withoutCourtesy } from './courtesy.ts';
 import { joinHourWords } from './hour-words.ts';
@@ -107,7 +108,11 @@ export const readTokens = (clean: CleanText): Token[] =>
       joinRanges(
         joinUnits(
           joinHourWords(
-            joinNumberWords(writtenOut(withTurns(withoutCourtesy(withoutShortPoints(withoutListMarks(withoutEmphasis(lex(clean.text)))))))),
+            joinNumberWords(
+              withApostrophes(
+                writtenOut(withTurns(withoutCourtesy(withoutShortPoints(withoutListMarks(withoutEmphasis(lex(clean.text))))))),
+              ),
+            ),
           ),
         ),
       ),

@@ -1,0 +1,34 @@
+// Apostrophes nobody typed: "weddings 14 march", "brides brother", "were not vat registered", "what days the wedding".
+
+import type { Token } from './token.ts';
+
+const occasion =
+  /^(date|event|wedding|party|ceremony|gala|formal|prom|function|dinner|lunch|do|ball|handover|pickup|delivery|job|funeral|price)s$/;
+const tellsOf =
+  /^(the|a|an|on|in|at|now|been|moved|this|next|not|tomorrow|tmrw|confirmed|changed|(mon|tues?|wed|weds|thu|thur|thurs|fri|sat|sun)(day|nesday|rsday|sday|urday)?|(jan|feb|mar|apr|jun|jul|aug|sep|sept|oct|nov|dec)[a-z]*|may)$/;
+const kin =
+  /^(brother|brothers|sister|sisters|uncle|uncles|aunt|aunts|auntie|aunties|aunty|nan|nans|nana|gran|grans|granny|grandad|granddad|grandpa|grandfather|grandma|grandmother|grandparents|cousin|cousins|nephew|nephews|niece|nieces|son|sons|daughter|daughters|stepdad|stepmum|stepmom|family|one|friend|friends)$/;
+
+const opensPart = (before: Token | undefined): boolean =>
+  before === undefined || before.kind === 'line' || /^([,.;:!?-]|so|and|but|ok|the|hi|sorry|oh|oops|actually)$/.test(before.text);
+
+const restored = (tokens: readonly Token[], index: number): string | undefined => {
+  const [before, token, next] = [tokens[index - 1], tokens[index], tokens[index + 1]];
+  const text = token?.text ?? '';
+  if (next === undefined || token?.kind !== 'word') return undefined;
+  if (text === 'were' && opensPart(before) && /^(not|vat|gst|registered|charging|half|nearly|almost|closed)$/.test(next.text))
+    return "we're";
+  if (/^(bride|groom)s$/.test(text) && kin.test(next.text) && before?.number === undefined) return text.replace(/s$/, "'s");
+  if (/^(day|date|time)s$/.test(text) && before?.text === 'what' && /^(the|it|that|her|his|their|this)$/.test(next.text))
+    return text.replace(/s$/, "'s");
+  if (!occasion.test(text) || !opensPart(before) || !(next.kind === 'number' || tellsOf.test(next.text))) return undefined;
+  // "the party's", as the forms know it
+  return text.replace(/s$/, "'s");
+};
+
+/** The tokens with the apostrophes put back where the words around leave no doubt. */
+export const withApostrophes = (tokens: readonly Token[]): readonly Token[] =>
+  tokens.map((token, index) => {
+    const text = token.kind === 'word' && /^(were|[a-z]+s)$/.test(token.text) ? restored(tokens, index) : undefined;
+    return text === undefined ? token : { ...token, text };
+  });
