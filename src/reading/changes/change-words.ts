@@ -5,12 +5,16 @@ import { wordList } from '../words/word-list.ts';
 
 /** A word that marks a correction by itself. */
 export const markers = [
-  '(actually|correction|oops|whoops|typo|instead|amend|edit|scratch that|scrap that|scrub that|forget that|strike that|my bad|my mistake|ooops|woops|mistyped|misread|miscounted|rather|soz|apologies)',
+  '(actually|correction|oops|whoops|typo|instead|amend|edit|scratch that|scrap that|scrub that|forget that|strike that|my bad|my mistake|ooops|woops|mistyped|misread|miscounted|recounted|recount|mistake|rather|soz|apologies)',
   '(sorry|no|nope|wait|hang on|hold on|ah|argh|ugh|er|um|nah|ok|update|change|changed|oh) (,|-|:|no|wait|i|\\.)',
   '(sorry|correction|update|amendment)',
   '(make|made|put|call|mark|set|change|bump|update|switch|turn|get|log|keep|up|drop|cut|reduce|increase|raise|lower|take|bring|lift|revise|push|knock|alter|correct|move|go) (that|it|this|them|those|these|order|count|price|the|to|up|down|my|her|his|date|number|total|material|basis|everything|the lot|all|our|back|with)',
   "(should|shld|shoulda|shouldve|should've) (be|have been|read|say|been|of been|have said|have read)",
-  '(was|were|is) (supposed|meant) to (be|say|read)',
+  '(set|change|update|adjust|amend|correct|alter) (the|our)? <piece>',
+  '(supposed|meant|ought) to (be|say|read|have been)',
+  '(need|needs) to be <count>',
+  '(was|were|is|are) (a typo|my typo|a mistake|incorrect|an error)',
+  '(wrong|incorrect) (number|count|qty|quantity|figure) (of|for|on)',
   '(i|we) (meant|mean|said|typed)',
   'meant (to)? (be|say|type|put)?',
   '(nah|nope) <plain>',
@@ -37,13 +41,13 @@ export const markers = [
 
 /** Strong enough to correct even beside "done". */
 export const strongMarkers = [
-  pattern('(correction|typo|meant|supposed|instead|mistyped|miscounted|should be|shld be)'),
+  pattern('(correction|typo|meant|supposed|instead|mistyped|miscounted|recounted|recount|mistake|wrongly|should be|shld be|should read)'),
   pattern("(should|shld|shoulda|should've|shouldve) (be|have been|of been|of be|read|say|been)"),
   pattern('(was|were|is) (supposed|meant) to (be|say|read)'),
   pattern(
     '(wrong (entry|number|count|figure)|(counted|typed|entered) (it|that|them)? wrong|(counted|entered|typed) (one|some|it|them|a few|two) twice)',
   ),
-  pattern('i (meant|said|put|typed|wrote)'),
+  pattern('(i|we) (meant|said|put|typed|wrote|logged|entered)'),
 ];
 
 /** The only words that may stand around a bare number that corrects another. */
@@ -55,6 +59,6 @@ export const bareWords = new Set(
   we, need, them, call, put, set, from, go, we're, at, er, um, soz, all, after, then, but, and, lets, let's, so, nah, thanks, ta,
   cheers, bring, drop, cut, reduce, increase, raise, apologies, mistyped, miscounted, place, scrap, scrub, forget, ignore, scratch, shoulda, shld, numbers, qty, quantity, piece, pc, headcount, kindly, they've, we've, i've, she's, he's, dropped, bumped, final,
   edit, amend, you, can, x, bride, client, wants, says, she, he, has, in, end, pieces, me, pcs, nos, argh, ugh, oh, hold, for, one,
-  again, last, message, reckons, typed, figure, went, gone, goes, wrong, meaning, as
+  again, last, message, reckons, typed, figure, went, gone, goes, wrong, meaning, as, wrongly, entered, logged, put, told, accidentally, by, in, error, mistake, recounted, recount, must
 `),
 );

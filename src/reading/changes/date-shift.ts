@@ -4,12 +4,12 @@ import { type Match, pattern } from '../pattern.ts';
 import type { Token } from '../text/token.ts';
 
 const shiftForm = pattern(
-  "(wedding's|event's|party's|do's|everything's|ceremony's|preponed|advanced|moved|move|pushed|push|postponed|postpone|delayed|brought|bring|shifted|shift|rescheduled|slid|slipped|bumped|bump|nudged|knocked|put|back|forward|forwards|moving|changed|is|it's|its|now|event|date|wedding|been) (it|the|date|event|wedding|their|that|date's|is|been|has|everything)? (date|event|wedding|one|back|forward|forwards|out|on|up|preponed|postponed|moved|pushed)? (back|forward|forwards|out|on|up|by|now)? (by|a further|another|about)? (<d:duration>|a week|a day|a fortnight|a month|one week|one day|week|fortnight|day) (later|earlier|forward|forwards|back|sooner|on|out|early|late)?",
+  "(wedding's|event's|party's|do's|everything's|ceremony's|preponed|advanced|moved|move|pushed|push|postponed|postpone|delayed|brought|bring|shifted|shift|rescheduled|slid|slipped|bumped|bump|nudged|knocked|put|back|forward|forwards|moving|changed|is|it's|its|now|event|date|wedding|been) (it|the|date|event|wedding|their|that|date's|is|been|has|everything)? (date|event|wedding|one|back|forward|forwards|out|on|up|preponed|postponed|moved|pushed)? (back|forward|forwards|out|on|up|by|now)? (by|a further|another|about|exactly|only|just){0,2} (<d:duration>|a week|exactly a week|a day|a fortnight|a month|one week|one day|week|fortnight|day) (later|earlier|forward|forwards|back|sooner|on|out|early|late)?",
 );
 
 // "a week later", and nothing else
 const shiftAlone = pattern(
-  "(they've|they have|it's|its|she's|he's|client has|we've)? (gone|moved|going|now)? (<d:duration>|a week|a day|a fortnight|one week|one day) (later|earlier|sooner|forward|back) (now|please|pls|than planned|sorry|then)?",
+  "(they've|they have|it's|its|she's|he's|client has|we've)? (gone|moved|going|now|the event is now|the wedding is now|event is now|wedding is now|everything is now|date is now|the date is now|event|wedding|is){0,2} (exactly|just|about|only)? (<d:duration>|a week|a day|a fortnight|one week|one day) (later|earlier|sooner|forward|back) (now|please|pls|than planned|sorry|then)?",
 );
 const bareShift = (tokens: readonly Token[], index: number, end: number): Match | undefined => {
   const match = shiftAlone.at(tokens, index, end);

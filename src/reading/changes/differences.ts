@@ -117,10 +117,10 @@ export const countDifference = (tokens: readonly Token[], index: number, end: nu
 };
 
 const off = pattern(
-  '(knock|take|drop|cut|reduce|lower|bring|shave|minus|less|come down|discount|down|lose|knocked) (it|them|the price|price|that|off)? (down)? (by)? (another)? (<n:money>|<n:plain>|a dollar|a quid|a pound|a euro|a rand|a buck|50p) (off|down)? (of)? (a piece|<each>|each|the price|it|them|all|per piece|from each|off each|on each|the each price|the unit price)?',
+  '(knock|take|drop|cut|reduce|lower|bring|shave|minus|less|come down|discount|down|lose|knocked) (it|them|the price|price|that|off)? (down)? (by)? (another)? (<n:money>|<n:plain>|a dollar|a quid|a pound|a euro|a rand|a buck|50p) (off|down)? (of)? (every (one|piece|<k:piece>)|a piece|<each>|each|the price|it|them|all|per piece|from each|off each|on each|the each price|the unit price)?',
 );
 const on = pattern(
-  '(add|another|an extra|extra|a further|put|bump|up|raise|increase|lift|upped|push|stick|whack|plus) (it|them|the price|price|that|on|another)? (up)? (by)? (another)? (<n:money>|<n:plain>|a dollar|a quid|a pound|a euro|a rand|a buck) (on|to|onto|more|up)? (of)? (a piece|<each>|each|the price|it|them|all|per piece|to each|on each|onto each|the each price|to the price|on the price)?',
+  '(add|another|an extra|extra|a further|put|bump|up|raise|increase|lift|upped|push|stick|whack|plus) (it|them|the price|price|that|on|another)? (up)? (by)? (another)? (<n:money>|<n:plain>|a dollar|a quid|a pound|a euro|a rand|a buck) (on|to|onto|more|up)? (of)? ((to|on|onto)? every (one|piece|<k:piece>)|a piece|<each>|each|the price|it|them|all|per piece|to each|on each|onto each|the each price|to the price|on the price)?',
 );
 const moreEach = pattern(
   '(<n:money>|a dollar|a quid|a pound|a buck|a rand|a euro) (more|less|off|dearer|cheaper|extra|up|down) (<each>|each|per piece|a piece)?',
@@ -145,7 +145,9 @@ export const priceDifference = (tokens: readonly Token[], index: number, end: nu
     if (match === undefined) continue;
     const stretch = tokens.slice(match.start, match.end);
     const words = stretch.map((token) => token.text);
-    const named = stretch.some((token) => token.means['each'] !== undefined || /^(each|price)$/.test(token.text));
+    const named = stretch.some((token) => token.means['each'] !== undefined || /^(each|every|price)$/.test(token.text));
+    // "i put 16 each" says what it was.
+    if (/^(put|push|plus)$/.test(words[0] ?? '') && !words.some((word) => /^(on|to|onto|up|more|extra|another|by)$/.test(word))) continue;
     const number = match.kept['n']?.number;
     if (number !== undefined && number.form !== 'money' && !named) continue;
     if (
@@ -170,7 +172,7 @@ export const priceDifference = (tokens: readonly Token[], index: number, end: nu
         ...(all ? { per: 'all' as const } : named ? { per: 'each' as const } : {}),
         ...currencyOf(number?.currency, words),
         ...(number?.symbol === undefined ? {} : { symbol: number.symbol }),
-        ...kindOf(match.kept['p'] ?? aimed),
+        ...kindOf(match.kept['k'] ?? match.kept['p'] ?? aimed),
       },
     };
   }

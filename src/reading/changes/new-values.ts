@@ -2,7 +2,6 @@
 
 import { dateAt } from '../dates/date-forms.ts';
 import { findMentions } from '../order/mentions.ts';
-import type { Price } from '../order/price-at.ts';
 import { findPrices } from '../order/prices.ts';
 import { countOf } from '../order/read-order.ts';
 import { pattern } from '../pattern.ts';
@@ -10,13 +9,15 @@ import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import { firstWhere, isCount } from '../text/token.ts';
 import { markers } from './change-words.ts';
+import { priceChange } from './price-change.ts';
 import { materialChange, taxChange } from './tax-and-material.ts';
 import { brokeChange, madeChange } from './work-counts.ts';
 import { inZones, type Zones, zonesOf } from './zones.ts';
 
 const isNow = pattern(
-  '(the)? <p:piece> (are|is|count|order|number|should be|to be|now|needs to be|go to|to|up to|down to|<upTo>|changed to|=|:|drop to|from|be|at|should have been|goes to|dropping to|gone to|reduced to|cut to|is now|are now)? (now|to|only|at|<upTo>|up to|<upTo>|down to|meant to be)? <n:count>',
+  '(the)? <p:piece> (count|number|qty|quantity|figure|numbers|total|tally)? (are|is|order|should be|to be|now|needs to be|need to be|ought to be|were meant to be|were supposed to be|was meant to be|are meant to be|are supposed to be|go to|to|up to|down to|<upTo>|changed to|=|:|drop to|from|be|at|should have been|goes to|dropping to|gone to|reduced to|cut to|is now|are now)? (now|to|only|at|<upTo>|up to|<upTo>|down to|meant to be)? <n:count>',
 );
+const wrongCount = pattern('(wrong|incorrect) (number|count|qty|quantity|figure)');
 const priceWord = /^(price|prices|cost|rate|charge|each|quote|pricing)$/;
 
 // "on the 9th, feb i mean, dried": what is put right is the day.
@@ -27,9 +28,6 @@ const within = (part: Part, index: number): boolean => index >= part.start && in
 
 /** A reader that sees one part alone, so that a correction never reaches into the next sentence. */
 const narrowed = (reader: Reader, part: Part): Reader => ({ ...reader, free: (index) => within(part, index) && reader.free(index) });
-
-const perOf = (price: Price, negated: { each: boolean; all: boolean }): 'each' | 'all' | undefined =>
-  price.per === 'unsaid' ? (price.at ? 'each' : negated.all ? 'each' : negated.each ? 'all' : undefined) : price.per;
 
 export const newValues = (reader: Reader, part: Part): Finding[] => {
   const { tokens } = reader;
@@ -114,6 +112,18 @@ const countAndPrice = (own: Reader, part: Part, zones: Zones): Unworded[] => {
       ...(oldMention.kind === 'unspecified' ? {} : { piece: oldMention.kind }),
     });
   }
+  // "wrong number of corsages, should be 8"
+  const [lonely] = uncounted.size === 1 ? uncounted : [];
+  if (
+    lonely !== undefined &&
+    loneAt !== undefined &&
+    lone.length === 1 &&
+    facts.length === 0 &&
+    wrongCount.in(tokens, part.start, part.end)
+  ) {
+    used.add(loneAt);
+    facts.push({ fact: 'change', what: 'count', to: Number(tokens[loneAt]?.number?.amount), piece: lonely });
+  }
   for (let index = part.start; index < part.end; index++) {
     const match = isNow.at(tokens, index, part.end);
     const number = match?.kept['n'];
@@ -146,13 +156,25 @@ const countAndPrice = (own: Reader, part: Part, zones: Zones): Unworded[] => {
     });
     index = match.end - 1;
   }
+  // "not each" takes the basis back; "13 rather than 12 each" keeps it.
+  const oldSays = (tag: string, priced: boolean): boolean =>
+    zones.old.some(
+      ([start, end]) =>
+        tokens.slice(start, end).some((token) => token.means[tag] !== undefined) &&
+        tokens.slice(start, end).some((token) => token.number !== undefined) === priced,
+    );
+  const wholeSaid = zones.fresh.some(([start, end]) =>
+    tokens.slice(start, end).some((token) => token.means['all'] !== undefined || /^(overall|total|whole)$/.test(token.text)),
+  );
   const negated = {
-    each: zones.old.some(([start, end]) => tokens.slice(start, end).some((token) => token.means['each'] !== undefined)),
-    all: zones.old.some(([start, end]) => tokens.slice(start, end).some((token) => token.means['all'] !== undefined)),
+    each: oldSays('each', false) || oldSays('all', true) || wholeSaid,
+    all: oldSays('all', false) || oldSays('each', true),
   };
   const named = tokens.slice(part.start, part.end).some((token) => priceWord.test(token.text));
   const prices = findPrices(own, used).filter(
-    (price) => inZones(zones.fresh, price.index) && (price.per !== 'unsaid' || price.number.form === 'money' || price.at || named),
+    (price) =>
+      inZones(zones.fresh, price.index) &&
+      (price.per !== 'unsaid' || price.number.form === 'money' || price.at || named || oldSays('each', true) || wholeSaid),
   );
   // "bouts should be $14 each": the only kind named, with no number of its own.
   const kinds = new Set(
@@ -184,29 +206,8 @@ const countAndPrice = (own: Reader, part: Part, zones: Zones): Unworded[] => {
         what: 'price',
         to: number.max ?? number.amount,
         ...(number.max !== undefined ? { from: number.amount } : from === undefined ? {} : { from: from.amount }),
-        per: 'each',
+        per: wholeSaid ? 'all' : 'each',
       });
   }
   return facts;
-};
-
-const priceChange = (
-  price: Price,
-  negated: { each: boolean; all: boolean },
-  from: { amount: string } | undefined,
-  rising: boolean,
-): Unworded => {
-  const per = perOf(price, negated);
-  const to = rising && price.number.max !== undefined ? price.number.max : price.number.amount;
-  const was = rising && price.number.max !== undefined ? price.number.amount : from?.amount;
-  return {
-    fact: 'change',
-    what: 'price',
-    to,
-    ...(was === undefined ? {} : { from: was }),
-    ...(per === undefined ? {} : { per }),
-    ...(price.number.currency === undefined ? {} : { currency: price.number.currency }),
-    ...(price.number.symbol === undefined ? {} : { symbol: price.number.symbol }),
-    ...(price.piece === undefined ? {} : { piece: price.piece }),
-  };
 };

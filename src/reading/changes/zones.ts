@@ -13,7 +13,7 @@ const notNow = pattern(
   "(not|instead of|rather than|isn't|isnt|wasn't|wasnt|aren't|arent|never|no longer|as opposed to|and not|was|were|used to be|down from|up from|in place of|ain't|earlier (i|we) (said|told|wrote|put|quoted|gave)|before (i|we) (said|told)|previously|(i|we) (told|said|quoted) (earlier|before)|earlier it was|was told)",
 );
 const saidMeant = pattern(
-  "(said|put|typed|wrote|told) <any> <any>{0,3} ((meant|mean|should|shouldve|should've|shoulda|shld)|(but|,|-) (its|it's|it|actually|only|really|make|really|(it)? was (only|just|really|actually|more like)) (is|was|only|actually|should|be|it)?) <any>",
+  "(said|put|typed|wrote|told|quoted|logged|entered|recorded|counted|noted|sent) <any> <any>{0,5} ((meant|mean|should|shouldve|should've|shoulda|shld)|(but|,|-|and) (its|it's|it is|it|actually|only|really|make|really|(it)? was (only|just|really|actually|more like)) (is|was|only|actually|should|be|it)?) <any>",
 );
 const fromTo = pattern('(from) <a:any> <any>{0,3} to');
 // "tax not included" takes nothing back.
@@ -68,9 +68,30 @@ const wasAndNow = (tokens: readonly Token[], start: number, end: number): Zones 
   };
 };
 
+// "14 combs was a typo, it's 19"; "13 made should be 30": a word after the first number says that it was wrong.
+const wasWrong = pattern(
+  "(was|is|were|are) (all|just)? (wrong|a typo|my typo|a mistake|my mistake|incorrect|an error|mistyped|a slip|not right) (,|-|:)? (and|its|it's|it is)?",
+);
+const shouldBe = pattern(
+  "(,|-)? (but)? (that)? (should|shoulda|shouldve|should've|ought to|was meant to|were meant to|is meant to|was supposed to|were supposed to|is supposed to) (have|of)? (be|been|read|say|have been|have read|to be)?",
+);
+const corrected = (tokens: readonly Token[], start: number, end: number): Zones | undefined => {
+  const match = wasWrong.in(tokens, start + 1, end) ?? shouldBe.in(tokens, start + 1, end);
+  if (match === undefined) return undefined;
+  const numbers = (from: number, to: number): number =>
+    tokens.slice(from, to).filter((token) => token.number?.form === 'plain' || token.number?.form === 'money').length;
+  if (
+    numbers(start, match.start) !== 1 ||
+    numbers(match.end, end) !== 1 ||
+    tokens.slice(match.end, end).some((token) => token.text === 'not')
+  )
+    return undefined;
+  return { old: [[start, match.start]], fresh: [[match.end, end]] };
+};
+
 // "should be £11.50 each sorry, i put 15.10": what one said is told last.
 const iSaid = pattern(
-  "((sorry|,|-|but|not|and)? (i|we|i'd|id|we'd) (only)? (said|put|typed|wrote|quoted|had)|(,|-) (typed|put|wrote|told)) (down|it as|it at|that as)? (<n:amount>|<included>|<onTop>|<material>)",
+  "((sorry|,|-|but|not|and)? (i|we|i'd|id|we'd) (only|wrongly|accidentally|mistakenly|must have|had)? (said|put|typed|wrote|quoted|had|logged|entered|sent)|(,|-|and) (wrongly|accidentally|mistakenly|by mistake)? (typed|put|wrote|told|entered|logged|mistyped|said) (wrongly|wrong|by mistake|in error)?) (down|it as|it at|that as|as|in)? (<n:amount>|<included>|<onTop>|<material>)",
 );
 const toldBefore = (tokens: readonly Token[], start: number, end: number): Zones | undefined => {
   const said = iSaid.in(tokens, start + 1, end);
@@ -107,7 +128,7 @@ export const zonesOf = (tokens: readonly Token[], start: number, end: number): Z
       ],
     };
   }
-  const told = toldBefore(tokens, start, end);
+  const told = toldBefore(tokens, start, end) ?? corrected(tokens, start, end);
   if (told !== undefined) return told;
   const turn = turnsAt(tokens, start, end);
   if (turn !== undefined) return { old: [[start, turn]], fresh: [[turn, end]] };

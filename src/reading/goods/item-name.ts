@@ -30,9 +30,14 @@ const itemWords = (items: readonly string[]): ReadonlySet<string> => {
   return known;
 };
 
+const takingBack = /^(instead|rather|place|hang|soz|oops|whoops|sorry|meant|correction|mistake|typo|typed|told|wait|actually)$/;
+
 /** The singular trade name these words give; undefined when no name is left. `keepPieceWords`: "corsage pins" are goods. */
 export const itemName = (given: readonly Token[], dropMaterial: boolean): string | undefined => {
   let tokens = given.filter((token) => token.kind === 'word' || token.text === '-' || (token.kind === 'sign' && token.text === "'"));
+  // "€14 in total instead of 19" names no goods.
+  if (tokens.some((token) => takingBack.test(token.text)) && tokens.every((token) => token.means['ingredient'] === undefined))
+    return undefined;
   if (dropMaterial && tokens.length > 1) tokens = tokens.filter((token) => token.means['material'] === undefined);
   while (
     tokens.length > 1 &&

@@ -4,9 +4,11 @@ import { bareNumber } from '../changes/bare-number.ts';
 import { strongMarkers } from '../changes/change-words.ts';
 import { dateChange } from '../changes/date-change.ts';
 import { countDifference, countFactor, priceDifference } from '../changes/differences.ts';
+import { countFromTo } from '../changes/from-to.ts';
 import { newValues } from '../changes/new-values.ts';
 import { nowCountOrPrice } from '../changes/now-count-or-price.ts';
 import { swapped } from '../changes/swap.ts';
+import { zonesOf } from '../changes/zones.ts';
 import { firstAt, pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader } from '../phrase.ts';
 import { didWord, doneWord } from '../progress/done-words.ts';
@@ -42,6 +44,8 @@ const readPart = (reader: Reader, part: Part): Finding[] => {
   if (either !== undefined) return [either];
   const far = firstAt([farAlong, soFar], tokens, part.start, part.end);
   if (far !== undefined && (far.end === part.end || /^(counting|including|incl|inc|with)$/.test(tokens[far.end]?.text ?? ''))) return [];
+  const fromTo = countFromTo(reader, part);
+  if (fromTo !== undefined) return [fromTo];
   const swap = swapped(reader, part);
   if (swap !== undefined) return [swap];
   const opening = /^(ok|actually|sorry|can|you|we|please|pls|oh|they|want|to|now|,|lets|let's)$/;
@@ -54,7 +58,9 @@ const readPart = (reader: Reader, part: Part): Finding[] => {
   if (stepAfter.in(tokens, part.start, part.end) !== undefined) return [];
   const doneAt = doneForm.in(tokens, part.start, part.end);
   const strong = strongMarkers.some((marker) => marker.in(tokens, part.start, part.end) !== undefined);
-  const old = stretch.some((token) => token.text === 'not');
+  const old =
+    stretch.some((token) => token.text === 'not') ||
+    zonesOf(tokens, part.start, part.end).old.some(([from, to]) => tokens.slice(from, to).some((token) => token.number !== undefined));
   const goods = stretch.some(
     (token) => token.means['ingredient'] !== undefined || token.means['other'] !== undefined || token.number?.form === 'duration',
   );

@@ -9,6 +9,9 @@ const wholeUndo = pattern(
 const wrongThread = pattern(
   '(sorry|oops|,|ignore|that was|whoops|ah|this is|posted in){0,3} (wrong|the wrong) (thread|event|wedding|chat|channel|job|one) (sorry|,|ignore|that|please|delete|scrap|undo|remove|bin|it){0,4}',
 );
+const byMistake = pattern(
+  '((that|the|my) (last)? (message|one|line|bit|entry|post)? (was|is) (a|an|my|all)? (mistake|error|wrong|mistyped|accident|slip)|(sent|posted|typed|put|wrote|entered) (that|it|this|the last one|that last one|that in|it in) (here)? (by (mistake|accident)|in (error|the wrong (thread|place|chat|channel))|accidentally)|(roll|wind|take|put) (that|it|the last one|that last one) back|(that|this|it) (was|is) (meant)? for (another|a different|the other|some other) (event|wedding|job|party|thread|client|one)|go back (one|a step)) (sorry|,|-|ignore|it|that|please|undo|delete|scrap|pls|me){0,4}',
+);
 const wholeHelp = pattern('(help|commands|options|menu) (me|please|pls)?');
 const afterGreeting = pattern('(what can you do|what can i say|what can i ask|how do you work|how does this work|how do i use (you|this))');
 
@@ -19,7 +22,7 @@ const plainUndo = (reader: Reader, start: number, end: number): boolean =>
 const find = (reader: Reader): Finding[] => {
   const findings: Finding[] = [];
   for (const part of reader.untouched()) {
-    for (const form of [wholeUndo, wrongThread]) {
+    for (const form of [wholeUndo, wrongThread, byMistake]) {
       const match = form.at(reader.tokens, part.start, part.end);
       const words = reader.tokens.slice(part.start, part.end).map((token) => token.text);
       if (

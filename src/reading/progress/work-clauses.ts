@@ -11,7 +11,7 @@ import { type Group, workGroups } from './work-groups.ts';
 const breaks = /^(,|-|;|but|so|because|cos|coz)$/;
 // In a remark these make the work doubtful, wished for or another's.
 const doubts =
-  /^(if|unless|when|once|until|till|til|hope|hopefully|hoping|think|maybe|perhaps|possibly|probably|guess|reckon|sure|right|true|correct|none|nothing|wrong|wrongly|actually|correction|meant|typo|miscounted|mistyped|misread|scrap|ignore|undo|year|instead|rather|except|bar|nearly|almost|supposed|should|would|could|might|each|order|ordered|add|quote)$/;
+  /^(if|unless|when|once|until|till|til|hope|hopefully|hoping|think|maybe|perhaps|possibly|probably|guess|reckon|sure|right|true|correct|none|nothing|wrong|wrongly|actually|correction|meant|typo|miscounted|mistyped|misread|recounted|recount|counted|mistake|error|scrap|ignore|undo|year|instead|rather|except|bar|nearly|almost|supposed|should|would|could|might|each|order|ordered|add|quote)$/;
 // Nor does one tell of more work: "one fell apart, rebuilt it".
 const wordsOf = (lists: readonly string[]): ReadonlySet<string> =>
   new Set(lists.flatMap((list) => list.split('|')).filter((word) => !/ /.test(word)));
@@ -69,10 +69,10 @@ const added = (group: Group): Group => {
   return { ...group, facts: [{ ...first, count }] };
 };
 
-const sorry = /^(sorry|oops|whoops|ooops|woops|soz|apologies)$/;
+const sorry = /^(mistake|mistakes|sorry|oops|whoops|ooops|woops|soz|apologies)$/;
 const saysMade = (fact: Unworded): boolean => fact.fact === 'made' && fact.remade !== true && fact.count !== 0;
 const now = /^(now|so far|sofar|today)$/;
-const read = (reader: Reader, start: number, end: number): readonly Group[] | undefined => {
+const read = (reader: Reader, start: number, end: number, from = start): readonly Group[] | undefined => {
   const { tokens } = reader;
   const readings = [false, true].flatMap((kindsFirst) => {
     const events = workEvents(reader, start, end, kindsFirst);
@@ -86,7 +86,7 @@ const read = (reader: Reader, start: number, end: number): readonly Group[] | un
     });
     if (groups === undefined) return [];
     // "sorry, 12 done" may correct.
-    if (tokens.slice(start, end).some((token) => sorry.test(token.text)) && groups.some(({ facts }) => facts.some(saysMade))) return [];
+    if (tokens.slice(from, end).some((token) => sorry.test(token.text)) && groups.some(({ facts }) => facts.some(saysMade))) return [];
     const total = soFar ? { total: true as const } : {};
     return [
       withoutHandful(groups.map(added)).map((group) => ({
@@ -114,7 +114,7 @@ export const workClauses = (reader: Reader, part: Part): readonly Group[] => {
   const told = within(reader.tokens, part, false);
   const tries = [part, { start: part.start, end: told.end }, { start: told.start, end: part.end }, told];
   for (const { start, end } of tries) {
-    const groups = read(reader, start, end);
+    const groups = read(reader, start, end, part.start);
     if (groups !== undefined) return covering(groups, start, end);
   }
   // "tossed 3 lapels, too wilted": a loss and why.

@@ -110,6 +110,9 @@ const eventAt = (tokens: readonly Token[], index: number, end: number, kindsFirs
     const match = form.at(tokens, index, end);
     if (match === undefined || match.end === match.start) continue;
     if (told === 'toMake' && counted.at(tokens, match.end, end) === undefined) continue;
+    // "cut 5 bouts" may take them off the order.
+    if (told === 'stage' && tokens[match.start]?.text === 'cut' && counted.at(tokens, match.end, end)?.kept['p'] !== undefined)
+      return 'unsure';
     return at(match, told, behind === true ? { behind } : {});
   }
   const one = single.at(tokens, index, end);
@@ -123,6 +126,22 @@ const eventAt = (tokens: readonly Token[], index: number, end: number, kindsFirs
   const join = joins.at(tokens, index, end);
   return join === undefined ? undefined : at(join, 'join', tokens[index]?.text === ',' ? { comma: true } : {});
 };
+
+const finished = ({ told }: Event): boolean => told === 'did' || told === 'done';
+// "Jo did 15, Ana ten": written as a name, or beside one.
+const isName = (reader: Reader, start: number, index: number): boolean => {
+  const written = reader.words(index, index + 1);
+  const whole = reader.words(start, index);
+  if (/^[A-Z][a-z]+$/.test(written)) return whole !== whole.toUpperCase();
+  const first = somebody.at(reader.tokens, start, index);
+  return (
+    first !== undefined &&
+    first.end > start &&
+    isFinishing.test(reader.tokens[first.end]?.text ?? '') &&
+    !noName.test(written.toLowerCase())
+  );
+};
+const isFinishing = /^(made|did|finished|has|done|got|completed|boxed)$/;
 
 /** What the stretch tells, in order; nothing where a word stands in it that could change the sense. */
 export const workEvents = (reader: Reader, start: number, end: number, kindsFirst: boolean): readonly Event[] | undefined => {
@@ -170,13 +189,10 @@ export const workEvents = (reader: Reader, start: number, end: number, kindsFirs
       const opens = index === start || last?.told === 'join' || last?.told === 'stop';
       const who = opens ? somebody.at(tokens, index, end) : undefined;
       if (who === undefined) return undefined;
-      const does = /^(made|did|finished|has|done|got|completed|boxed)$/.test(tokens[who.end]?.text ?? '');
+      const does = isFinishing.test(tokens[who.end]?.text ?? '');
       // "Jo did 15; Ana ten"
       const more =
-        isCount(tokens[who.end]) &&
-        last !== undefined &&
-        events.some((each) => each.told === 'did' || each.told === 'done') &&
-        !noName.test(token.text);
+        last !== undefined && isCount(tokens[who.end]) && who.end === index + 1 && isName(reader, start, index) && events.some(finished);
       if (!does && !more) return undefined;
       if (more && last !== undefined) events[events.length - 1] = { told: 'join', start: last.start, end: last.end };
       index = who.end;

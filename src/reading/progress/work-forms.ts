@@ -118,6 +118,6 @@ export const fillers =
 
 /** "Jo did 15, Ana ten": not what these count. */
 export const noName =
-  /^(balance|total|rest|left|spare|spares|table|tray|crate|batch|round|bay|van|page|phase|room|shelf|gun|fan|drill|number|no|tally|stock|est|est\.|eta)$/;
+  /^(\w+(ed|ing|ly)|said|put|only|just|still|but|need|needs|about|maybe|plus|another|then|now|meant|wrote|told|sent|went|got|lost|took|around|roughly|nearly|almost|over|under|balance|total|rest|left|spare|spares|table|tray|crate|batch|round|bay|van|page|phase|room|shelf|gun|fan|drill|number|no|tally|stock|est|est\.|eta)$/;
 /** "Sam did 6", "Priya has made 4": whoever it was. */
 export const somebody = pattern('(me and|i and|and)? <w:unlisted> (and (i|me|<unlisted>))? (has|have|just|had|also|and i){0,2}');

@@ -56,6 +56,16 @@ const opens = (tokens: readonly Token[]): number => {
   }
 };
 
+// "20 bouts done team": who is spoken to. "2 girls", "the guys" and "for sir" are spoken of.
+const speakable = /^(team|guys|folks|gang|boss|mate|hun|babe|darling|peeps)$/;
+const spokenOf =
+  /^(the|our|my|your|his|her|their|this|that|these|those|for|with|by|of|to|from|and|&|\+|,|or|both|all|other|extra|more|little|flower|bridal|wedding|whole|new|a|an|as|some|few|many|no|is|are|per|each|design|work|floral|groom|brides)$/;
+const called = (tokens: readonly Token[], at: number, from: number): boolean => {
+  const before = tokens[at - 2];
+  if (at - 2 <= from || !speakable.test(tokens[at - 1]?.text ?? '') || before === undefined) return false;
+  return before.kind === 'word' ? !spokenOf.test(before.text) : before.number?.form === 'ordinal';
+};
+
 const closes = (tokens: readonly Token[], from: number): number => {
   let end = tokens.length;
   for (;;) {
@@ -66,6 +76,10 @@ const closes = (tokens: readonly Token[], from: number): number => {
     const last = tokens[at - 1];
     const multiplied = last?.text === 'x' && last.glued; // "sundries 2x"
     const words = you > 0 ? you : thanks.has(last?.text ?? '') && !multiplied ? 1 : 0;
+    if (words === 0 && called(tokens, at, from)) {
+      end = at - 1;
+      continue;
+    }
     if (words === 0) return end;
     end = at - words;
     while (end > from && tokens[end - 1]?.text === '-') end -= 1;

@@ -27,7 +27,7 @@ export const everydayWords = wordList(`
   kitchen roll, washing up liquid, apron, t shirt, tee shirt, hoodie, uniform, jumper, umbrella, handbag, snips, scissors, secateurs,
   shears, stapler, staple gun, staples, glue gun, business card, flyer, leaflet, signage, gift tag, swing tag, envelope, notebook,
   biro, sharpener, whiteboard, post it, parcel, pallet, delivery note, shipping, postage, lunch, breakfast,
-  takeaway, take away, pizza, burger, curry, sandwich, sandwiches, bacon roll, sausage roll, pie, pies, pasty, fries, fish and chips,
+  takeaway, pizza, burger, curry, sandwich, sandwiches, bacon roll, sausage roll, pie, pies, pasty, fries, fish and chips,
   kebab, sushi, noodles, soup, salad, samosa, biryani, vada pav, roti, bread, loaf, milk, cheese, butter, egg, eggs, sausage, bacon,
   banana, apple pie, biscuit, cookie, brownie, muffin, donut, doughnut, croissant, scone, mince pie, birthday cake, cup cake, cupcake,
   chocolate, sweets, ice cream, crisps, coffee, flat white, latte, cappuccino, espresso, tea, tea bag, teabag, tea break, chai,

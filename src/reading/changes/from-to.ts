@@ -1,0 +1,61 @@
+// "bouts up from 20 to 24", "change the corsages to 6 from 8": so many of a kind become so many. Crowns "from 60 to 65" may be a price, so that is asked.
+
+import type { PieceKind } from '../../handbook/pieces.ts';
+import type { Fact } from '../fact.ts';
+import { type Match, pattern } from '../pattern.ts';
+import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
+import type { Part } from '../text/message.ts';
+
+const change =
+  '(change|update|amend|switch|correct|move|bump|take|cut|drop|raise|lower|reduce|increase|bring|put|changing|adjust|alter|set)';
+const changed =
+  '(up|down|cut|reduced|dropped|bumped|increased|raised|changed|moved|lowered|lifted|trimmed|amended|corrected|updated|gone|going|go|goes|went|come|adjusted|back)';
+const number = '(count|number|numbers|qty|quantity|order|total)';
+const span =
+  '(<upTo> <b:count> from <a:count>|from <a:count> to <b:count>|to <b:count> from <a:count>|from <r:range>|<b:count> from <a:count>)';
+const forms = [
+  `${change} (the|our|my)? <p:piece> ${number}? (up|down|back)? ${span}`,
+  `(the|our)? <p:piece> ${number}? (are|is|have|has|been|now|to be|just|need to|can){0,3} ${changed} (up|down|back)? (now)? ${span}`,
+  `(the|our)? <p:piece> ${number}? (now)? ${span}`,
+].map((source) => pattern(source));
+
+// Common practice, no source: nobody orders so many crowns that these are not prices.
+const rare: Readonly<Partial<Record<PieceKind, number>>> = { 'flower crown': 40, corsage: 30, 'wrist corsage': 30, 'pin corsage': 30 };
+const money = /^(each|ea|apiece|price|prices|priced|cost|pp|per|total|all)$/;
+
+const valuesOf = (match: Match): readonly [string, string] | undefined => {
+  const range = match.kept['r']?.number;
+  if (range !== undefined) return range.max === undefined ? undefined : [range.amount, range.max];
+  const [from, to] = [match.kept['a']?.number, match.kept['b']?.number];
+  return from === undefined || to === undefined || from.max !== undefined || to.max !== undefined ? undefined : [from.amount, to.amount];
+};
+
+export const countFromTo = (reader: Reader, part: Part): Finding | undefined => {
+  const { tokens } = reader;
+  for (const form of forms) {
+    const match = form.in(tokens, part.start, part.end);
+    const values = match === undefined ? undefined : valuesOf(match);
+    if (match === undefined || values === undefined) continue;
+    const rest = [...tokens.slice(part.start, match.start), ...tokens.slice(match.end, part.end)];
+    const stretch = tokens.slice(part.start, part.end);
+    if (
+      rest.some((token) => token.number !== undefined) ||
+      stretch.some((token) => token.means['each'] !== undefined || money.test(token.text))
+    )
+      return undefined;
+    const [from, to] = values;
+    const piece = match.kept['p']?.means['piece'] as PieceKind | undefined;
+    const kind = piece === undefined || piece === 'unspecified' ? {} : { piece };
+    const asCount: Unworded = { fact: 'change', what: 'count', to: Number(to), from: Number(from), ...kind };
+    const most = piece === undefined ? undefined : rare[piece];
+    if (most === undefined || Math.min(Number(from), Number(to)) < most) return found(reader, match.start, match.end, [asCount]);
+    const words = reader.words(match.start, match.end);
+    const asPrice: Unworded = { fact: 'change', what: 'price', to, from, per: 'each', ...kind };
+    const choices = [
+      { words: `${to} pieces`, facts: [{ ...asCount, words } as Fact] },
+      { words: `${to} each`, facts: [{ ...asPrice, words } as Fact] },
+    ];
+    return { start: match.start, end: match.end, asks: [{ about: 'count', why: 'which number', words, choices }] };
+  }
+  return undefined;
+};
