@@ -9,6 +9,7 @@ import { eventTitle } from './phrases/event-title.ts';
 import { everydayTalk, heldBack, heldGoods } from './phrases/held-back.ts';
 import { keeping } from './phrases/keeping.ts';
 import { kindShares } from './phrases/kind-shares.ts';
+import { materialLeft } from './phrases/material-left.ts';
 import { materialSaid } from './phrases/material-said.ts';
 import { order } from './phrases/order.ts';
 import { otherWork } from './phrases/other-work.ts';
@@ -41,6 +42,7 @@ export const phrases: readonly Phrase[] = [
   crew,
   // What is not meant for this order goes before what would be stored.
   heldBack,
+  materialLeft,
   correction,
   wearersList,
   progress,
