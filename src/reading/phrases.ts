@@ -31,9 +31,9 @@ export const phrases: readonly Phrase[] = [
   undo,
   recipeChanged,
   question,
+  everydayTalk,
   // Every word of it is understood, so nothing in it can be another's.
   toldOfWork,
-  everydayTalk,
   ownRule,
   afterwards,
   heldGoods,
