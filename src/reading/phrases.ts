@@ -9,6 +9,7 @@ import { eventTitle } from './phrases/event-title.ts';
 import { everydayTalk, heldBack, heldGoods } from './phrases/held-back.ts';
 import { keeping } from './phrases/keeping.ts';
 import { kindShares } from './phrases/kind-shares.ts';
+import { materialLeft } from './phrases/material-left.ts';
 import { materialSaid } from './phrases/material-said.ts';
 import { order } from './phrases/order.ts';
 import { otherWork } from './phrases/other-work.ts';
@@ -30,9 +31,9 @@ export const phrases: readonly Phrase[] = [
   undo,
   recipeChanged,
   question,
+  everydayTalk,
   // Every word of it is understood, so nothing in it can be another's.
   toldOfWork,
-  everydayTalk,
   ownRule,
   afterwards,
   heldGoods,
@@ -41,6 +42,7 @@ export const phrases: readonly Phrase[] = [
   crew,
   // What is not meant for this order goes before what would be stored.
   heldBack,
+  materialLeft,
   correction,
   wearersList,
   progress,

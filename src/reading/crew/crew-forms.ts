@@ -6,11 +6,14 @@ import { pattern } from '../pattern.ts';
 export const handsBehind = pattern('<bench> (:|-|x)? <n:count> (nos|no|pax)');
 
 export const peopleForms = [
-  pattern('<n:count> (of us|people|staff)? (on|at) (the)? (bench|benches)'),
+  pattern('<n:count> (of us|people|staff)? (on|at) (the)? (bench|benches|it|this|this one|them)'),
   pattern('<n:count> (x|\\*) <duration>'),
   pattern('(crew|team|gang|group) of <n:count>'),
   handsBehind,
   pattern('<n:count> (extra|more|other|good|new|of the|part time|casual|bench)? (<bench>)'),
+  pattern('<n:count> <unlisted> <bench>'),
+  pattern('<n:count> (extra|more|other) (on|in|for|<weekday>|tomorrow|this)'),
+  pattern('<n:count> of (the|our|my) (<role>|<unlisted>) (are|is)? (helping|in|coming|working|on)'),
   pattern('<n:count> (on|in) <weekday> (,|-|for)? <duration> (<each>|a head|per person)'),
   pattern('<n:count> (extra|more)? (<role>) (in|on|at|helping|working|coming|free)'),
 ];
@@ -33,15 +36,17 @@ export const wageForms = [
   pattern('<w:money> (per|an|a|/|p|p/h|ph|each per|-) (/)? (hour|hr|h|hrs|hourly)'),
   pattern('<w:money> (ph|p/h|phr|hourly|hr|hour)'),
   pattern(
-    '(pay|paying|paid|wage|wages|rate|on|at|@|get|gets|getting|is|costs|charge|charges) (is|of|rate|at|:|=|her|him|them|me|us|now|hourly|the)? (<bench>)? <w:amount> (per|an|a|/|p|ph|p/h) (/)? (hour|hr|h|hrs)?',
+    '(pay|paying|paid|wage|wages|rate|on|at|@|get|gets|getting|is|cost|costs|charge|charges) (is|of|rate|at|:|=|her|him|them|me|us|now|hourly|the)? (<bench>)? <w:amount> (per|an|a|/|p|ph|p/h) (/)? (hour|hr|h|hrs)?',
   ),
   pattern('(hourly|wage|wages|hourly rate|wage rate) (rate|wage|cost|is|of|:|now|=|at)? (is|at|now|of)? <w:money>'),
+  pattern('hourly (is|at|now|=|:){1,2} <w:amount>'),
   pattern('(casual|casuals|hourly|award|staff|freelance|freelancer|junior|helper|weekend) rate (is|:|=|now|of|at)? <w:amount>'),
   pattern('<w:money> (an|a|per) (hour|hr)'),
   pattern('<w:amount> (an|per|/|p/|p) (hour|hr|hrs)'),
   pattern('<w:amount> (ph|phr)'),
 ];
 export const paceForms: readonly ReturnType<typeof pattern>[] = [
+  pattern('(a|one|1|an) <p:piece> (every|per|in) (about|around)? <d:duration>'),
   pattern(
     '<d:duration> (or so)? (per|a|an|each|for each|for a|for an|for one|/|on a|on each|to make a|to do a|to make one|to do one|for every|to make each|per each|every) (<p:piece>|one|piece)?',
   ),
@@ -63,9 +68,18 @@ export const paceOfSome = [
   ),
   pattern('(takes|take) (me|us|her|him)? (about|around|roughly)? <d:duration> (for|to do|to make) <n:count> (<material>)? <p:piece>'),
 ];
-// "me 3 hrs, apprentice 5 hrs"
-export const handWithHours = pattern(
-  '(,|and|&|\\+|plus){0,2} (the|our|my)? (me|i|<bench>|<word>) (:|-|for|does|doing|has|can do|is|is in|in)? <d:duration>',
+/** "all day", "for a half day" */
+export const shiftSaid = pattern('(half a day|half day|half days|full day|whole day|all day|full days|half a shift|a full shift)');
+/** "Rs 400 a day each": a wage that is not by the hour. */
+export const dayWage = pattern('<money> (a|per|/|p) (day|shift|session|morning|afternoon) (each|a head|apiece)?');
+/** Sundays' pay: no day of an event, and no rate of its own. */
+export const premium = pattern('(time and a half|double time|triple time|penalty rates|overtime rates)');
+/** "3 hrs for 20 lapels": a guess, a rate or what it took; no order. */
+export const timeForSome = pattern('(about|say|allow|figure)? <duration> (for|per|to do|to make) <n:count> (<material>)? <p:piece>');
+export const payWord = /^(labour|labor|rate|wage|wages|pay|overtime|hourly|cost|costs|paying)$/;
+/** "mum's helping saturday, 4 hours" */
+export const helping = pattern(
+  "<who:word> (is|are|'s|s|will be|can be)? (helping|working|rostered|coming in|helping out|doing|does|can do|wiring)",
 );
 export const thisWeek = pattern('(this|next|all|for the) (week|weekend)');
 export const rateForms = [

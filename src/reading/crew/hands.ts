@@ -6,7 +6,9 @@ import type { DateRead } from '../dates/date-read.ts';
 import { pattern } from '../pattern.ts';
 import type { Finding, Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
-import { awayWord, meAnd, nobody, pairForms, peopleForms } from './crew-forms.ts';
+import { awayWord, helping, meAnd, nobody, pairForms, peopleForms } from './crew-forms.ts';
+import { handsTogether } from './hands-together.ts';
+import { hoursOf } from './pace.ts';
 
 // "2 seniors 1 junior": all the hands that are named.
 const named = pattern('<n:count> (extra|more|other|good|new)? <bench>');
@@ -26,6 +28,8 @@ const summedHands = (reader: Reader, part: Part): number | undefined => {
 };
 
 export const peopleIn = (reader: Reader, part: Part): number | undefined => {
+  const together = handsTogether(reader, part);
+  if (together !== undefined) return together;
   const others = meAnd.in(reader.tokens, part.start, part.end);
   if (others !== undefined) return 1 + Number(others.kept['n']?.number?.amount);
   const hands = summedHands(reader, part);
@@ -37,7 +41,9 @@ export const peopleIn = (reader: Reader, part: Part): number | undefined => {
   if (nobody.at(reader.tokens, part.start, part.end) !== undefined) return 0;
   for (const [form, people] of pairForms) {
     const match = form.in(reader.tokens, part.start, part.end);
-    if (match !== undefined) return people;
+    // "staff cost me 16 an hour" tells of no one alone.
+    if (match !== undefined && !/^(costs?|charges?|charging|costing|owes?)$/.test(reader.tokens[match.start - 1]?.text ?? ''))
+      return people;
   }
   return undefined;
 };
@@ -52,13 +58,15 @@ export const dateIn = (reader: Reader, part: Part): DateRead | undefined => {
 
 // "jo is off friday"
 const offForm = pattern(
-  "<who:word> (is|'s|will be|are|s)? (not|away|off|out|sick|on) (in|work|holiday|leave|sick)? (this|on|next|all)? (<weekday>|tomorrow|today)",
+  "<who:word> (is|'s|will be|are|s)? (both)? (not|away|off|out|sick|on) (in|work|holiday|leave|sick)? (this|on|next|all)? (<weekday>|tomorrow|today)",
 );
 const notPeople =
-  /^(the|power|water|heating|van|market|shop|everything|it|that|wedding|event|party|phones|internet|wifi|fridge|cooler|is|are|moved|what|date|due|rent|ceremony|bench|lights|road|train|trains|bus|buses|school|bins|studio|we're|were|we|closed|day|all|heat|gas|that's|thats|its|it's|delivery|sale|stems|ribbon|one|us|who|someone|anything|nothing|going|heading|eating|coming|goes|go|boxes|orders|flowers|pieces)$/;
+  /^(drop|drops|dropping|pick|picking|set|setting|take|taking|kick|sign|write|log|clock|knock|start|head|turn|switch|show|send|sending|cut|get|put|carry|ring|back|time|money|finish|finishing|lift|hand|load|pack|packing|bring|collect|i'd|he|she|they|you|order|see|the|power|water|heating|van|market|shop|everything|it|that|wedding|event|party|phones|internet|wifi|fridge|cooler|is|are|moved|what|date|due|rent|ceremony|bench|lights|road|train|trains|bus|buses|school|bins|studio|we're|were|we|closed|day|all|heat|gas|that's|thats|its|it's|delivery|sale|stems|ribbon|one|us|who|someone|anything|nothing|going|heading|eating|coming|goes|go|boxes|orders|flowers|pieces)$/;
+
+const sickCall = pattern("<who:word> (has|have|'s)? (just)? (called|phoned|rang|rung|texted|messaged) in sick (for|on)?");
 
 export const away = (reader: Reader, part: Part): Finding | undefined => {
-  const match = offForm.in(reader.tokens, part.start, part.end);
+  const match = sickCall.in(reader.tokens, part.start, part.end) ?? offForm.in(reader.tokens, part.start, part.end);
   const name = match?.kept['who'];
   const words = reader.tokens.slice(match?.start ?? 0, match?.end ?? 0).map((token) => token.text);
   if (
@@ -73,5 +81,18 @@ export const away = (reader: Reader, part: Part): Finding | undefined => {
     return undefined;
   const date = dateIn(reader, part);
   if (date === undefined) return undefined;
-  return dateOutcome(reader, date, (day) => ({ fact: 'crew', people: 1, date: day, away: true }), part.start, part.end);
+  // "tim and jo are both off friday"
+  let people = 1;
+  for (let at = match.start - 1; at > part.start && /^(and|&|n|,)$/.test(reader.tokens[at]?.text ?? ''); at -= 2) people += 1;
+  return dateOutcome(reader, date, (day) => ({ fact: 'crew', people, date: day, away: true }), part.start, part.end);
+};
+
+/** "mum's helping saturday, 4 hours" */
+export const someoneHelps = (reader: Reader, part: Part): boolean => {
+  const match = helping.at(reader.tokens, part.start, part.end);
+  const who = match?.kept['who'];
+  if (who === undefined || Object.keys(who.means).some((tag) => tag !== 'role' && tag !== 'owner')) return false;
+  return (
+    !notPeople.test(who.text.replace(/'s$/, '')) && reader.tokens.slice(part.start, part.end).some((token) => hoursOf(token) !== undefined)
+  );
 };

@@ -5,7 +5,7 @@ import { decimal } from '../../values/decimal.ts';
 import type { Reader, Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import type { Token } from '../text/token.ts';
-import { hourlyPiece, paceForms, paceIn, paceOfSome, rateForms, wageForms } from './crew-forms.ts';
+import { hourlyPiece, paceForms, paceIn, paceOfSome, rateForms, strongHand, wageForms } from './crew-forms.ts';
 
 export const hoursOf = (token: Token | undefined): number | undefined => {
   const number = token?.number;
@@ -93,8 +93,8 @@ const paid = /^(is|are|at|on|pay|paying|get|gets|@|rate|wage|costs|cost)$/;
 const besideHours = (reader: Reader, part: Part, at: number): boolean => {
   const before = reader.tokens.slice(part.start, at);
   return (
-    reader.tokens[at - 1]?.text === ',' &&
     before.some((token) => token.means['bench'] !== undefined) &&
+    (reader.tokens[at - 1]?.text === ',' || before.some((token) => strongHand.test(token.text))) &&
     reader.tokens.slice(part.start, part.end).some((token) => token.number?.form === 'duration')
   );
 };

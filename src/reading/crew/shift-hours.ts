@@ -1,5 +1,6 @@
 // How long a shift is, by the hours of the clock it begins and ends: "9 til 3", "half eight to half twelve", "thurs arvo 1 til 5".
 
+import { decimal } from '../../values/decimal.ts';
 import { pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
@@ -43,4 +44,10 @@ export const shiftHours = (reader: Reader, part: Part): number | undefined => {
   if (from === undefined || to === undefined) return undefined;
   const minutes = to > from ? to - from : to + 12 * 60 - from;
   return minutes > 0 && minutes <= 14 * 60 ? minutes / 60 : undefined;
+};
+
+/** 15 hours between 3 are 5 each; what does not come out in quarters is left as the total. */
+export const evenly = (total: number, people: number): number | undefined => {
+  const each = decimal(total).dividedBy(people);
+  return each.times(4).isInteger() ? each.toNumber() : undefined;
 };

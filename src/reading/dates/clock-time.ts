@@ -14,7 +14,12 @@ export interface TimeRead {
 const forms = pattern('(at|from|@|,)? (<t:time>|noon|midday|midnight|noonish|middayish)');
 const between = pattern('(at|from|@|,)? <h:count> (to|-|til|till|until) <t:time>');
 const spoken = pattern("(at|@|from|,)? <h:count> (o clock|o ' clock|<m:count> (am|pm))");
-const bareHour = pattern('((at|@|from|starts|starting) (about|around)? <h:count>|<h:count> in the (morning|afternoon|evening|arvo))');
+const bareHour = pattern(
+  '((at|@|from|<from>|starts|starting|start|begins|beginning|commencing|kick off|kickoff|kicking off) (at|from|@)? (about|around)? <h:count>|<h:count> (in the (morning|afternoon|evening|arvo)|at night))',
+);
+/** A bare hour with its part of the day is a time before a date too. */
+export const partOfDay = pattern('(half|quarter|<count> (in the (morning|afternoon|evening|arvo)|at night)|<count> (past|to) <count>)');
+const minutesPast = pattern('(at|@|,)? (just)? <m:count> (minutes|mins)? (past|after|to) <h:count>');
 const halfPast = pattern('(at|@|,)? (half|quarter) (past|to)? (<h:count>|<t:time>)');
 const noonWords: Readonly<Record<string, string>> = {
   noon: '12:00',
@@ -67,6 +72,17 @@ const halfHour = (tokens: readonly Token[], match: Match, besideDate: boolean): 
   return words.includes('to') ? at(hour + 23, 45) : at(hour, 15);
 };
 
+// "twenty past two", "ten to three"; "10 to 3" in figures may be a stretch.
+const pastHour = (tokens: readonly Token[], index: number): TimeRead | undefined => {
+  const match = minutesPast.at(tokens, index, tokens.length);
+  const [minute, hour] = [Number(match?.kept['m']?.number?.amount), hourOf(match?.kept['h'])];
+  if (match === undefined || hour === undefined || ![5, 10, 20, 25].includes(minute)) return undefined;
+  const to = textsOf(tokens, match).includes('to');
+  if (to && match.kept['m']?.number?.worded !== true) return undefined;
+  const of = of24(hour, halfNear(tokens, index, match.end));
+  return { start: index, end: match.end, time: to ? at(of + 23, 60 - minute) : at(of, minute) };
+};
+
 // "2 to 6pm" begins at two; "11 to 3pm" before noon.
 const opening = (match: Match): string | undefined => {
   const hour = hourOf(match.kept['h']);
@@ -103,6 +119,9 @@ const besideOnly = (reader: Reader, index: number): TimeRead | undefined => {
   const dotted = token?.number?.form === 'plain' ? /^(\d{1,2})[.]([0-5]\d)$/.exec(token.text) : null;
   if (token !== undefined && dotted !== null && standsAlone(tokens, index + 1)) {
     const hour = Number(dotted[1]);
+    // "15.30" is a time by the clock of 24 hours.
+    if (hour >= 13 && hour <= 23 && !pieces && !tokens.some((each) => each.means['each'] !== undefined || each.number?.form === 'money'))
+      return one(at(hour, Number(dotted[2])));
     const led = /^(at|@|ceremony|from|starts|starting|start|kickoff|kick-off|time)$/.test(tokens[index - 1]?.text ?? '');
     if (hour >= 1 && hour <= 12 && (led || half !== undefined || !pieces)) return one(at(of24(hour, half), Number(dotted[2])));
   }
@@ -121,7 +140,7 @@ const besideOnly = (reader: Reader, index: number): TimeRead | undefined => {
 export const timeAt = (reader: Reader, index: number, besideDate: boolean): TimeRead | undefined => {
   const { tokens } = reader;
   const span = between.at(tokens, index, tokens.length);
-  const first = span === undefined || !besideDate ? undefined : opening(span);
+  const first = span === undefined ? undefined : opening(span);
   if (span !== undefined && first !== undefined) return { start: index, end: span.end, time: first };
   const opened = besideDate ? fromHours(tokens, index) : undefined;
   if (opened !== undefined) return opened;
@@ -131,6 +150,8 @@ export const timeAt = (reader: Reader, index: number, besideDate: boolean): Time
     const [hour = 0, minute = 0] = clockParts(match.kept['t'], halfNear(tokens, index, match.end)) ?? [];
     return { start: index, end: match.end, time: word ?? at(hour, minute) };
   }
+  const past = besideDate ? pastHour(tokens, index) : undefined;
+  if (past !== undefined) return past;
   const told = spoken.at(tokens, index, tokens.length);
   const hour = hourOf(told?.kept['h']);
   const minute = Number(told?.kept['m']?.number?.amount ?? 0);

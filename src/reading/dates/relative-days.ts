@@ -132,6 +132,9 @@ const namedWeek = (tokens: readonly Token[], index: number, context: ReadingCont
 };
 
 const relativeWeekday = pattern('(this|next|coming|this coming|the)? <w:weekday> (week|fortnight|coming|next)?');
+// "5 hrs each sat" is each person's five hours.
+const oftenSaid = (tokens: readonly Token[], index: number): boolean =>
+  gone.test(tokens[index - 1]?.text ?? '') && !(tokens[index - 1]?.text === 'each' && tokens[index - 2]?.number?.form === 'duration');
 const gone = /^(last|previous|past|every|each|all|most|any|alternate|yesterday)$/;
 
 /** A day said from today: "tomorrow", "Saturday fortnight", "in three weeks", "friday". */
@@ -147,7 +150,7 @@ export const relativeForms = (tokens: readonly Token[], index: number, context: 
   const tomorrow = tomorrowForm.at(tokens, index, tokens.length);
   if (tomorrow !== undefined && !(text === 'tom' && tokens[index + 1]?.kind === 'word')) return one(addDays(today, 1), index + 1);
   const weekday = relativeWeekday.at(tokens, index, tokens.length);
-  if (weekday === undefined || gone.test(tokens[index - 1]?.text ?? '')) return undefined;
+  if (weekday === undefined || oftenSaid(tokens, index)) return undefined;
   // "the saturday before the fair", "on saturdays"
   if (/^(before|after)$/.test(tokens[weekday.end]?.text ?? '') && !/^(,|\d.*)$/.test(tokens[weekday.end + 1]?.text ?? ','))
     return undefined;

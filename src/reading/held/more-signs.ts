@@ -30,6 +30,7 @@ export const aside = many([
   '(make|put|call) (it|that|them) <range>',
   '(add|cancel|drop|remove|take) <any>{0,3} <count> (<piece>)? (,)? (maybe|perhaps|possibly|if (they|she|he|the|bride|client|it|there|mum|more))',
   '<role> <range>',
+  '<count> to go (back|out|home|to|in|up|on|with|over|round|off|downstairs|upstairs)',
   'confirmed (,|and|but)? <count> (pending|tbc|unsure|to confirm|waiting)',
   'to go (,|then|and|and then|plus){0,2} <from:count> (<material>)? <piece>',
   '<ingredient> (or|not|to|and|poss|possibly)? <plain> (per|a|each|/) <piece>',

@@ -1,27 +1,33 @@
 // Who is at the bench and how fast: "2 of us fri, 5 hrs each", "two freelancers at R150 p/h", "takes me 7 mins per buttonhole".
 
-import { decimal } from '../../values/decimal.ts';
 import {
   awayWord,
   benchHours,
+  dayWage,
   eachHours,
   hand,
   handsBehind,
-  handWithHours,
   longAgo,
   meAndOne,
   nobody,
   oneHand,
+  payWord,
   perDay,
+  premium,
+  shiftSaid,
   strongHand,
   talk,
   thisWeek,
+  timeForSome,
   totalHours,
   weHave,
 } from '../crew/crew-forms.ts';
-import { away, dateIn, peopleIn } from '../crew/hands.ts';
+import { daysApart, shareHours } from '../crew/days-apart.ts';
+import { away, dateIn, peopleIn, someoneHelps } from '../crew/hands.ts';
+import { hoursApart } from '../crew/hours-apart.ts';
 import { hoursOf, pace, wageIn } from '../crew/pace.ts';
-import { shiftHours } from '../crew/shift-hours.ts';
+import { pacesListed } from '../crew/paces-listed.ts';
+import { evenly, shiftHours } from '../crew/shift-hours.ts';
 import { askDay, dateOutcome } from '../dates/date-facts.ts';
 import type { FactOf } from '../fact.ts';
 import { firstIn, pattern } from '../pattern.ts';
@@ -36,43 +42,12 @@ const forHours = pattern('for <n:count> (each)?');
 const alone = pattern(
   "(i|i've|ive|i'll|ill|i'm|im) (only|just|can|have|got|could|might|free|'ve|do|am|for|in){1,4} (about|in)? <d:duration>",
 );
-// 15 hours between 3 are 5 each; what does not come out in quarters is left as the total.
-const evenly = (total: number, people: number): number | undefined => {
-  const each = decimal(total).dividedBy(people);
-  return each.times(4).isInteger() ? each.toNumber() : undefined;
-};
-
 // "me and jo on saturday": nothing else is said.
 const plainPair = (reader: Reader, part: Part): boolean => {
   const match = meAndOne.at(reader.tokens, part.start, part.end);
   if (match === undefined) return false;
   const day = dateIn(reader, part);
   return day !== undefined && day.start <= match.end && day.end >= part.end - 1;
-};
-
-// "me 3 hrs, apprentice 5 hrs": different hours, so only the sum is sure.
-const hoursApart = (reader: Reader, part: Part): Finding | undefined => {
-  let index = part.start;
-  let total = decimal(0);
-  let people = 0;
-  while (index < part.end) {
-    const match = handWithHours.at(reader.tokens, index, part.end);
-    const hours = hoursOf(match?.kept['d']);
-    if (match === undefined || hours === undefined) break;
-    total = total.plus(hours);
-    people += 1;
-    index = match.end;
-  }
-  if (people < 2) return undefined;
-  const day = index === part.end ? undefined : dateIn(reader, { ...part, start: index });
-  if (index < part.end && (day === undefined || day.start > index + 1 || day.end < part.end)) return undefined;
-  const fact = (date?: string): Unworded => ({
-    fact: 'crew',
-    people,
-    totalHours: total.toNumber(),
-    ...(date === undefined ? {} : { date }),
-  });
-  return day === undefined ? found(reader, part.start, part.end, [fact()]) : dateOutcome(reader, day, fact, part.start, part.end);
 };
 
 const askPaidOrMade = (reader: Reader, { start, end }: Part, rate: number, wage: object | undefined): Finding => {
@@ -89,6 +64,8 @@ const read = (reader: Reader, part: Part): Finding | undefined => {
   const words = tokens.slice(part.start, part.end);
   const apart = hoursApart(reader, part);
   if (apart !== undefined) return apart;
+  const listed = pacesListed(reader, part);
+  if (listed !== undefined) return found(reader, part.start, part.end, listed);
   const speed = pace(reader, part);
   const wage = wageIn(reader, part);
   const wagedPeople = wage === undefined ? undefined : gotSome.in(tokens, part.start, part.end)?.kept['n']?.number?.amount;
@@ -100,17 +77,21 @@ const read = (reader: Reader, part: Part): Finding | undefined => {
   const people =
     peopleIn(reader, part) ??
     (waged ? 1 : undefined) ??
-    (wagedPeople === undefined ? (myself === undefined ? undefined : 1) : Number(wagedPeople));
+    (wagedPeople === undefined ? (myself === undefined && !someoneHelps(reader, part) ? undefined : 1) : Number(wagedPeople));
   const off = away(reader, part);
   if (off !== undefined) return off;
   const gone =
-    words.some((token) => awayWord.test(token.text)) && people !== undefined && words.some((token) => /^(of us|us)$/.test(token.text));
+    words.some((token) => awayWord.test(token.text)) &&
+    !words.some((token) => /^(as|because|cos|coz|cuz|since|with)$/.test(token.text)) &&
+    people !== undefined &&
+    words.some((token) => /^(of us|us)$/.test(token.text));
   // "freelancers at 20 an hour", "jo at 12 an hour": hired hands are paid it; of others it may be either.
   const rate = speed?.fact === 'crew' ? speed.piecesPerHour : undefined;
   const either = rate !== undefined && rate === Number(wage?.wage);
   const hired = words.some((token) => token.number?.form === 'duration' || strongHand.test(token.text));
   const paced = either && !hired && speed?.fact === 'crew' && speed.piece !== undefined; // "lapels at 12 an hour"
-  if (either && !hired && !paced) return askPaidOrMade(reader, part, rate, wage);
+  const pay = words.some((token) => payWord.test(token.text));
+  if (either && !hired && !paced && !pay) return askPaidOrMade(reader, part, rate, wage);
   if (speed !== undefined && (!either || paced) && speed.fact === 'crew' && !words.some((token) => talk.test(token.text))) {
     return found(reader, part.start, part.end, [
       {
@@ -155,6 +136,7 @@ const read = (reader: Reader, part: Part): Finding | undefined => {
             ((hours !== undefined && (total !== undefined || !words.some((token) => talk.test(token.text)))) ||
               total !== undefined ||
               perDay.in(tokens, part.start, part.end) !== undefined ||
+              shiftSaid.in(tokens, part.start, part.end) !== undefined ||
               (atBench && thisWeek.in(tokens, part.start, part.end) !== undefined) ||
               (date !== undefined &&
                 ((atBench && words.some((token) => token.means['bench'] !== undefined || token.text === 'bench')) ||
@@ -200,8 +182,28 @@ const withHours = (reader: Reader, parts: readonly Part[]): Part[] => {
   return joined;
 };
 
+// "Rs 400 a day each" is no wage by the hour: it stays unread, and no one else takes it for a price.
+const withoutDayWage = (reader: Reader, finding: Finding): Finding[] => {
+  const wage = dayWage.in(reader.tokens, finding.start, finding.end);
+  if (wage === undefined) return [finding];
+  const takes = Array.from({ length: finding.end - finding.start }, (_, offset) => finding.start + offset);
+  return [
+    { ...finding, takes: takes.filter((index) => index < wage.start || index >= wage.end) },
+    { start: wage.start, end: wage.end, held: true },
+  ];
+};
+
 const find = (reader: Reader): Finding[] =>
-  withHours(reader, reader.untouched().slice(0, 40)).flatMap((part) => (part.end - part.start > 40 ? [] : (read(reader, part) ?? [])));
+  withHours(reader, reader.untouched().slice(0, 40)).flatMap((part) => {
+    if (part.end - part.start > 40) return [];
+    const held = premium.in(reader.tokens, part.start, part.end) ?? timeForSome.at(reader.tokens, part.start, part.end);
+    if (held !== undefined && (held.end === part.end || held.kept['n'] === undefined))
+      return [{ start: part.start, end: part.end, held: true }];
+    const days = daysApart(reader, part)?.map((day) => read(reader, day));
+    if (days?.every((finding) => finding?.facts !== undefined)) return shareHours(days.flatMap((finding) => finding ?? []));
+    const finding = read(reader, part);
+    return finding === undefined ? [] : withoutDayWage(reader, finding);
+  });
 
 export const crew: Phrase = {
   name: 'crew',

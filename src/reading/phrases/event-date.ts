@@ -1,7 +1,7 @@
 // When the event is: "event 14 March", "sun 14 march", "Saturday fortnight", "wedding on the 27th" (asked). The weekday must agree.
 
 import type { Day } from '../../values/day.ts';
-import { type TimeRead, timeAt } from '../dates/clock-time.ts';
+import { partOfDay, type TimeRead, timeAt } from '../dates/clock-time.ts';
 import { dateOutcome } from '../dates/date-facts.ts';
 import { dateAt } from '../dates/date-forms.ts';
 import type { DateRead } from '../dates/date-read.ts';
@@ -91,7 +91,8 @@ const timeNear = (
 ): TimeRead | undefined => {
   for (let index = 0; index < reader.tokens.length; index++) {
     if (!reader.free(index) || ofOther(index) || reads.some((read) => read.start <= index && index < read.end)) continue;
-    const ahead = reader.tokens[index]?.text === 'from' ? 7 : 0;
+    const ahead =
+      reader.tokens[index]?.text === 'from' ? 7 : partOfDay.at(reader.tokens, index, reader.tokens.length) !== undefined ? 6 : 0;
     const beside =
       confident &&
       reads.some((read) => (index >= read.end && index - read.end <= 5) || (index < read.start && read.start - index <= ahead));

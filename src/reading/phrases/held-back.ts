@@ -18,6 +18,7 @@ import {
   unreal,
   workDone,
 } from '../held/signs.ts';
+import { isStrangeTalk } from '../held/strange-talk.ts';
 import { type Pattern, pattern } from '../pattern.ts';
 import type { Finding, Phrase, Reader } from '../phrase.ts';
 import { mishap } from '../progress/losses.ts';
@@ -123,7 +124,7 @@ const findEveryday = (reader: Reader): Finding[] =>
   reader
     .untouched()
     .slice(0, 40)
-    .flatMap((part) => everydayStretches(reader, part))
+    .flatMap((part) => (isStrangeTalk(reader) ? [part] : everydayStretches(reader, part)))
     .map(({ start, end }) => ({ start, end, held: true }));
 
 export const everydayTalk: Phrase = { name: 'everyday talk', examples: [], find: findEveryday };

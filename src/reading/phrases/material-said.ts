@@ -45,7 +45,17 @@ export const isMaterial = (reader: Reader, index: number): boolean => {
   );
 };
 
+// "they picked silk", "it has to be real"
+const chosen = [
+  pattern('(material|materials|using|throughout|strictly)'),
+  pattern(
+    "(bride|groom|couple|client|customer|they|they'd|theyd|she|she'd|he|mum|family|planner) (wants|want|would like|like|likes|prefer|prefers|preferred|chose|picked|went|go|going|went for|going for|after|asked for|said)",
+  ),
+  pattern("(has|have|needs|need|must|should|will|it's|its) (to)? (all)? be (all)? <material>"),
+  pattern('(they|they are|we are|all) going (all)? <material>'),
+];
 const trade = (reader: Reader): boolean =>
+  chosen.some((form) => form.in(reader.tokens, 0, reader.tokens.length) !== undefined) ||
   reader.facts.some((fact) => ['pieces', 'price', 'date', 'tax', 'title', 'wearers'].includes(fact.fact)) ||
   reader.asks.some((ask) => ask.about === 'date' || ask.about === 'price' || ask.about === 'count') ||
   reader.tokens.some(

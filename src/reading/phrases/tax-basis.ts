@@ -3,6 +3,7 @@
 import type { FactOf } from '../fact.ts';
 import { type Match, pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader } from '../phrase.ts';
+import type { Token } from '../text/token.ts';
 
 type Basis = NonNullable<FactOf<'tax'>['basis']>;
 
@@ -14,6 +15,21 @@ const forms: readonly [Basis, ReturnType<typeof pattern>][] = (
       `(no|without) (the)? ${rate} <tax:tax> (on|in|included|added|put|charged)? (it|that|this|there|them)? (on|in)? (yet|as yet|so far|at the moment)`,
     ],
     ['on top', `(no|nil) <tax:tax> (in|included|inc) (it|that|there|this|the price)?`],
+    [
+      'on top',
+      `(hasn't|hasnt|haven't|havent|hadn't|doesn't|doesnt|does not|don't|dont|not|isn't|isnt) (got|have|having|with|carry|cover|covering) (the|any)? ${rate} <tax:tax> (in|on)? (it|there|them|that|the price)?`,
+    ],
+    ['included', `<tax:tax> (is|are|'s|was)? (already on|on) (it|there|them|that|the price) already`],
+    ['included', `<tax:tax> (is|are|'s)? already on (it|there|them|that)?`],
+    [
+      'included',
+      `<tax:tax> ${rate} (is|are|'s|all|already|been){0,2} (covered|taken care of|factored in|rolled in|baked in|worked in|allowed for|accounted for|absorbed|counted|bundled|bundled in|all in|thrown in|sorted)`,
+    ],
+    ['included', `(counting|factoring in|allowing for|covers|covering) (the)? ${rate} <tax:tax>`],
+    [
+      'on top',
+      `<tax:tax> ${rate} (is|are|gets|comes|being|billed|charged|invoiced|payable|paid|will be|to be){0,2} (added|on top|<onTop>|separately|over and above|at checkout|outside|at the till|on the invoice|afterwards)`,
+    ],
     ['none', `(no|zero|nil|without any) <tax:tax> (on this|on it|charged|applies|to pay)?`],
     ['none', `<tax:tax> (-)? (free|exempt)`],
     ['none', `(not|arent|aren't) <tax:tax> registered`],
@@ -106,12 +122,27 @@ const taxFact = (basis: Basis, match: Match): { fact: 'tax'; basis: Basis; name?
   return { fact: 'tax', basis, ...(name === undefined ? {} : { name }), ...(said === undefined ? {} : { rate: said }) };
 };
 
+const andTax = pattern('(and|&|n) (the)? <tax:tax>');
+const behindPrice = (token: Token | undefined): boolean =>
+  token?.number?.form === 'money' ||
+  token?.number?.form === 'plain' ||
+  token?.means['each'] !== undefined ||
+  token?.means['all'] !== undefined;
+
+// "and vat all in", "and vat not on top" say something else.
+const ends = (reader: Reader, index: number): boolean =>
+  endsThere(reader, index) && reader.tokens[index]?.means['all'] === undefined && reader.tokens[index]?.text !== 'not';
+
 /** The tax words at this place, if any: used by corrections too. */
 export const taxAt = (reader: Reader, index: number): { match: Match; fact: ReturnType<typeof taxFact> } | undefined => {
   for (const [basis, form] of forms) {
     const match = form.at(reader.tokens, index, reader.tokens.length);
     if (match !== undefined && allFree(reader, match)) return { match, fact: taxFact(basis, match) };
   }
+  // "15 each and vat"
+  const further = andTax.at(reader.tokens, index, reader.tokens.length);
+  if (further !== undefined && allFree(reader, further) && behindPrice(reader.tokens[index - 1]) && ends(reader, further.end))
+    return { match: further, fact: taxFact('on top', further) };
   const basis = alone(reader, index);
   return basis === undefined || !reader.free(index)
     ? undefined
@@ -123,7 +154,9 @@ const allFree = (reader: Reader, match: Match): boolean => {
   return true;
 };
 
-const noneOnTop = pattern('no <tax:tax> (on top|extra|to add)');
+const noneOnTop = pattern(
+  "(no <tax:tax> (on top|extra|to add)|<tax:tax> (is|are)? (not|isn't|isnt|aren't|never) (on top|extra|additional)|no (extra|further|additional|more) <tax:tax>)",
+);
 
 // "25 each inc, tax 8.25%": the rate stands apart from where it goes.
 const rateAlone = pattern('<tax:tax> (rate)? (is|at|@|of|:|=)? <rate:percent>');

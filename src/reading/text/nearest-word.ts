@@ -18,7 +18,7 @@ const usual = new Set(
   places, price, prices, pierce, peace, course, message, corset, reserved, deserved, served, conclude, concluded, inclined, button,
   buttons, niece, fries, presence, pisces, pleases, please, plates, pies, pace, paces, pieced, inclusion, exclusion, fried, tried,
   cried, droid, druid, drops, drown, frown, grown, growns, clown, clowns, brown, fresco, refresh, mixing, minced, muxed, plumes,
-  passes, groom, grooms
+  passes, groom, grooms, preferred, prefers
 `),
 );
 

@@ -48,7 +48,7 @@ export const pence = (tokens: readonly Token[], unit: WithUnit): WithUnit => {
   if (
     !spoken ||
     (after !== undefined &&
-      !/^(each|ea|a|per|pp|pc|inc|incl|plus|\+|,|\.|ex|the|apiece|for|now|today|from|and|all|in|on|wrap|bunch|box|roll|pack)$/.test(
+      !/^(each|ea|a|an|per|pp|pc|inc|incl|plus|\+|,|\.|ex|the|apiece|for|now|today|from|and|all|in|on|wrap|bunch|box|roll|pack)$/.test(
         after.text,
       ))
   )

@@ -56,5 +56,7 @@ export const everydayWords = wordList(`
   ticket, tickets, concert ticket, love letter, work jacket, marquee hire, bouncy castle, lock, keyring,
   till is, till was, till short, having twins, newborn, midwife, maternity leave, new starter, work experience, contract, standing order,
   letters spelling, name letters, stayed, bedsheets, bed and breakfast, air mattress, pocket money, tooth fairy, bake sale, jumble sale,
-  car boot, yard sale, garage sale, swimming, football kit, kit bag, packed lunch, packed lunches, play date, bedtime, nap
+  car boot, yard sale, garage sale, swimming, football kit, kit bag, packed lunch, packed lunches, play date, bedtime, nap,
+  christmas tree, xmas tree, pumpkin, poinsettia, houseplant, house plant, pot plant, gift voucher, voucher, panto, payday, bonus, goldfish,
+  the post, chair cover, chair covers, spray tan, veil, limo, disco ball, photo booth, favours, place card, place cards, table plan, napkin
 `);

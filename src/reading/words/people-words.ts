@@ -105,7 +105,7 @@ export const roles: readonly Role[] = [
   role('friend', 'friends', 'friend, friends, mates'),
   role('staff member', 'staff members', 'waiter, waiters'),
   role('teacher', 'teachers', 'teacher, teachers'),
-  role('president', 'presidents', 'president, chairman, chair, captain'),
+  role('president', 'presidents', 'president, chairman, captain'),
   role('witness', 'witnesses', 'witness, witnesses'),
   role('reader', 'readers', 'reader, readers'),
   role('singer', 'singers', 'singer, singers'),

@@ -3,10 +3,10 @@
 import { wordList } from './word-list.ts';
 
 export const taxNames: Readonly<Record<string, readonly string[]>> = {
-  GST: ['gst', 'gts', 'g.s.t', 'igst', 'cgst', 'sgst'],
-  VAT: ['vat', 'v.a.t', 'vatt', 'vta', 'value added tax'],
-  HST: ['hst'],
-  PST: ['pst'],
+  GST: ['gst', 'gsts', "gst's", 'gts', 'g.s.t', 'igst', 'cgst', 'sgst'],
+  VAT: ['vat', 'vats', "vat's", 'v.a.t', 'vatt', 'vta', 'value added tax'],
+  HST: ['hst', 'hsts', "hst's"],
+  PST: ['pst', "pst's"],
   QST: ['qst', 'tvq'],
   'sales tax': ['sales tax'],
   MwSt: ['mwst', 'mehrwertsteuer'],

@@ -130,7 +130,7 @@ export const otherWork = wordList(`
   bouquet, bridal bouquet, bridesmaid bouquet, bridesmaids bouquet, posy, posies, arch, arches, archway, table centre, table center,
   centrepiece, centerpiece, centre piece, center piece, table arrangement, arrangement, pew end, pew, urn, vase, bud vase,
   installation, cake flower, cake topper, cake, aisle, aisle marker, aisle arrangement, aisle meadow, pedestal, garland, runner, table
-  runner, swag, backdrop, flower wall, basket, flower girl basket, wreath for the door, door wreath, funeral wreath, coffin wreath, casket wreath, grave wreath, memorial
+  runner, swag, backdrop, flower wall, basket, flower girl basket, wreath for the door, door wreath, funeral wreath, coffin, coffin top, casket top, coffin wreath, casket wreath, grave wreath, memorial
   wreath, christmas wreath, xmas wreath, advent wreath, remembrance wreath, poppy wreath, table wreath, wall wreath, casket, casket
   spray, sheaf, hanging, chuppah, mandap, meadow box, trough, jam jar, jar, hoop, bouquets, tossing bouquet, toss bouquet, petals,
   confetti, top table, table, milk churn, moon gate, flower arch, church flowers, bqt, bq, bouq, maids bouquet, bm bouquet, flower

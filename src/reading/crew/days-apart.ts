@@ -1,0 +1,49 @@
+// Several days in one sentence, each with its own hands: "2 of us fri and 3 of us sat, 5 hrs each".
+
+import type { FactOf } from '../fact.ts';
+import type { Finding, Reader } from '../phrase.ts';
+import type { Part } from '../text/message.ts';
+import { dateIn, peopleIn } from './hands.ts';
+
+const joint = /^(,|and|&|n|then|plus|\+)$/;
+
+/** The stretches that tell of a day and its hands each; undefined when there are not several. */
+export const daysApart = (reader: Reader, part: Part): Part[] | undefined => {
+  const cuts: Part[] = [];
+  let from = part.start;
+  for (let index = part.start; index <= part.end; index++) {
+    if (index < part.end && !joint.test(reader.tokens[index]?.text ?? '')) continue;
+    if (index > from) cuts.push({ ...part, start: from, end: index });
+    from = index + 1;
+  }
+  const whole = (cut: Part): boolean => dateIn(reader, cut) !== undefined && peopleIn(reader, cut) !== undefined;
+  const days: Part[] = [];
+  for (const cut of cuts) {
+    const before = days.at(-1);
+    if (whole(cut)) days.push(cut);
+    else if (before !== undefined && !reader.tokens.slice(cut.start, cut.end).some((token) => token.means['bench'] !== undefined))
+      days[days.length - 1] = { ...before, end: cut.end };
+    else return undefined;
+  }
+  const dates = new Set(days.map((day) => dateIn(reader, day)?.days.join()));
+  return days.length > 1 && dates.size === days.length ? days : undefined;
+};
+
+type Crew = FactOf<'crew'>;
+
+/** Hours said once, at the end, are those of every day named before. */
+export const shareHours = (findings: readonly Finding[]): Finding[] => {
+  const last = findings.at(-1)?.facts?.find((fact): fact is Crew => fact.fact === 'crew');
+  return findings.map((finding) => ({
+    ...finding,
+    ...(finding.facts === undefined
+      ? {}
+      : {
+          facts: finding.facts.map((fact) =>
+            fact.fact === 'crew' && fact.hours === undefined && fact.totalHours === undefined && last?.hours !== undefined
+              ? { ...fact, hours: last.hours, ...(fact.people === undefined ? {} : { totalHours: fact.people * last.hours }) }
+              : fact,
+          ),
+        }),
+  }));
+};

@@ -1,0 +1,73 @@
+// Hands named one after the other: "me n the 2 juniors", "2 casuals and a senior", "me, jess and the new girl".
+
+import { type Match, pattern } from '../pattern.ts';
+import type { Reader } from '../phrase.ts';
+import type { Part } from '../text/message.ts';
+import type { Token } from '../text/token.ts';
+
+const myself = pattern('(me|myself|i)');
+const counted = pattern(
+  '(the|our|my|all)? <n:count> (extra|more|other|others|good|new|young|of my|of the)? (<bench>|other|others|more|mates|friends|cousins|sisters)',
+);
+const alone = pattern(
+  '(a|an|one|the|our|my|another|her|his) (extra|new|young|other|good)? (girl|lad|boy|lady|kid|friend|mate|sister|brother|daughter|son|husband|wife|partner|niece|cousin|neighbour|mum|mam|mom|dad|<bench>)',
+);
+const another = pattern('(another|someone|somebody) (else)?');
+const both = pattern('both (the|of the|our|my)? <bench>');
+const joint = pattern('(,|and|&|n|plus|\\+){1,2} (also|then|maybe)?');
+const several = /^(us|of us|staff|team|crew|people|ppl|hands|folk|women|men)$|s$/;
+const place =
+  /^(bench|studio|shop|home|work|workroom|workshop|everyone|others|rest|all|more|then|so|but|for|from|at|on|in|starting|start|each)$/;
+
+interface Hands {
+  readonly people: number;
+  readonly end: number;
+  readonly kind: 'me' | 'bench' | 'name';
+}
+
+const isName = (token: Token | undefined): boolean =>
+  token?.kind === 'word' &&
+  token.number === undefined &&
+  token.text.length > 1 &&
+  !place.test(token.text) &&
+  Object.keys(token.means).every((tag) => tag === 'role');
+
+const one = (match: Match, tokens: readonly Token[]): boolean => !several.test(tokens[match.end - 1]?.text ?? '');
+
+const handsAt = (reader: Reader, index: number, end: number): Hands | undefined => {
+  const { tokens } = reader;
+  if (myself.at(tokens, index, end) !== undefined) return { people: 1, end: index + 1, kind: 'me' };
+  const some = counted.at(tokens, index, end);
+  const number = some?.kept['n']?.number;
+  if (some !== undefined && number !== undefined) {
+    return number.max === undefined ? { people: Number(number.amount), end: some.end, kind: 'bench' } : undefined;
+  }
+  const two = both.at(tokens, index, end);
+  if (two !== undefined) return { people: 2, end: two.end, kind: 'bench' };
+  const single = alone.at(tokens, index, end);
+  if (single !== undefined && one(single, tokens)) return { people: 1, end: single.end, kind: 'bench' };
+  const someone = another.at(tokens, index, end);
+  if (someone !== undefined) return { people: 1, end: someone.end, kind: 'bench' };
+  return isName(tokens[index]) ? { people: 1, end: index + 1, kind: 'name' } : undefined;
+};
+
+/** How many a list of hands makes; a name nobody knows counts only beside oneself or counted hands. */
+export const handsTogether = (reader: Reader, part: Part): number | undefined => {
+  for (let start = part.start; start < part.end; start++) {
+    let found = handsAt(reader, start, part.end);
+    if (found === undefined) continue;
+    let [people, at] = [found.people, found.end];
+    const kinds = [found.kind];
+    for (;;) {
+      const next = joint.at(reader.tokens, at, part.end);
+      found = next === undefined ? undefined : handsAt(reader, next.end, part.end);
+      if (found === undefined) break;
+      people += found.people;
+      at = found.end;
+      kinds.push(found.kind);
+    }
+    const named = kinds.filter((kind) => kind === 'name').length;
+    if (kinds.length > 1 && kinds.length > named && (named === 0 || kinds.includes('me'))) return people;
+  }
+  return undefined;
+};

@@ -1,0 +1,55 @@
+// Hands whose hours differ: "me 3 hrs, apprentice 5 hrs", "jo does 5 hours friday, sam does 3". Only the sum is sure.
+
+import { decimal } from '../../values/decimal.ts';
+import { dateOutcome } from '../dates/date-facts.ts';
+import { dateAt } from '../dates/date-forms.ts';
+import type { DateRead } from '../dates/date-read.ts';
+import { pattern } from '../pattern.ts';
+import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
+import type { Part } from '../text/message.ts';
+import { hoursOf } from './pace.ts';
+
+const opens = "(,|and|&|\\+|plus|then){0,2} (the|our|my)? (me|i|i'm|i'll|<bench>|<who:word>)";
+const does = "(:|-|for|does|doing|has|can do|can|is|is in|in|'s|on|will do){0,2}";
+const withHours = pattern(`${opens} ${does} <d:duration>`);
+const withNumber = pattern(`${opens} ${does} <n:count>`);
+
+const dayAt = (reader: Reader, index: number, end: number): DateRead | undefined => {
+  const on = /^(on|this)$/.test(reader.tokens[index]?.text ?? '') ? 1 : 0;
+  const read = dateAt(reader.tokens, index, reader.context) ?? dateAt(reader.tokens, index + on, reader.context);
+  return read !== undefined && read.end <= end && read.days.length > 0 ? read : undefined;
+};
+
+export const hoursApart = (reader: Reader, part: Part): Finding | undefined => {
+  const days: DateRead[] = [];
+  let index = part.start;
+  let total = decimal(0);
+  let people = 0;
+  while (index < part.end) {
+    const match = withHours.at(reader.tokens, index, part.end) ?? (people > 0 ? withNumber.at(reader.tokens, index, part.end) : undefined);
+    const who = match?.kept['who'];
+    const hours = match?.kept['n'] === undefined ? hoursOf(match?.kept['d']) : Number(match.kept['n'].number?.amount);
+    // "lapel 5 min, corsage 12 min" is how long they take.
+    if (match === undefined || hours === undefined || hours < 0.5 || hours > 14) break;
+    if (who !== undefined && Object.keys(who.means).some((tag) => tag !== 'role')) return undefined;
+    total = total.plus(hours);
+    people += 1;
+    index = match.end;
+    const day = dayAt(reader, index, part.end);
+    if (day !== undefined) {
+      days.push(day);
+      index = day.end;
+    }
+  }
+  if (people < 2 || index < part.end) return undefined;
+  const [day, ...others] = days;
+  // "me 3 hrs sat, jo 5 hrs sun": no one day's hours.
+  if (others.some((other) => other.days.join() !== day?.days.join())) return undefined;
+  const fact = (date?: string): Unworded => ({
+    fact: 'crew',
+    people,
+    totalHours: total.toNumber(),
+    ...(date === undefined ? {} : { date }),
+  });
+  return day === undefined ? found(reader, part.start, part.end, [fact()]) : dateOutcome(reader, day, fact, part.start, part.end);
+};

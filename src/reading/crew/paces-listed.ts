@@ -1,0 +1,53 @@
+// How long each of several kinds takes: "lapels 5 mins, corsages 12 mins", "lapels take 5 mins and corsages 12".
+
+import type { PieceKind } from '../../handbook/pieces.ts';
+import type { Reader, Unworded } from '../phrase.ts';
+import type { Part } from '../text/message.ts';
+
+const around =
+  /^(takes?|taking|take us|me|us|i|we|it|you|about|around|roughly|each|a|an|the|our|per|is|are|for|:|-|=|to|do|make|making|only|just|need|needs|at|one|every|allow|and|or|so|usually|on|average|~|\(|\)|ea|apiece|a piece|for each)$/;
+const joint = /^(,|and|&|n|\/|\+|but|then|while)$/;
+
+interface Timed {
+  readonly piece: PieceKind;
+  readonly minutes: number;
+}
+
+const timed = (reader: Reader, start: number, end: number, unit: string | undefined): (Timed & { unit: string }) | undefined => {
+  let piece: PieceKind | undefined;
+  let minutes: number | undefined;
+  let own = unit;
+  for (let index = start; index < end; index++) {
+    const token = reader.tokens[index];
+    const kind = token?.means['piece'] as PieceKind | undefined;
+    const number = token?.number;
+    if (number?.form === 'duration' || (number?.form === 'plain' && unit !== undefined)) {
+      if (minutes !== undefined || number.max !== undefined || !/^(min|hour)$/.test(number.unit ?? unit ?? '')) return undefined;
+      own = number.unit ?? unit;
+      minutes = Number(number.amount) * (own === 'hour' ? 60 : 1);
+    } else if (number !== undefined && !(number.amount === '1' && reader.tokens[index + 1]?.means['piece'] !== undefined)) return undefined;
+    else if (kind !== undefined && number === undefined && !around.test(token?.text ?? '')) {
+      if (piece !== undefined || kind === 'unspecified') return undefined;
+      piece = kind;
+    } else if (number === undefined && !around.test(token?.text ?? '')) return undefined;
+  }
+  return piece === undefined || minutes === undefined || own === undefined ? undefined : { piece, minutes, unit: own };
+};
+
+/** Read only when the whole part is made of a kind and its time, twice or more. */
+export const pacesListed = (reader: Reader, part: Part): Unworded[] | undefined => {
+  const paces: Timed[] = [];
+  let unit: string | undefined;
+  let from = part.start;
+  for (let index = part.start; index <= part.end; index++) {
+    if (index < part.end && !joint.test(reader.tokens[index]?.text ?? '')) continue;
+    if (index > from) {
+      const pace = timed(reader, from, index, unit);
+      if (pace === undefined || paces.some((each) => each.piece === pace.piece)) return undefined;
+      unit = pace.unit;
+      paces.push(pace);
+    }
+    from = index + 1;
+  }
+  return paces.length < 2 ? undefined : paces.map(({ piece, minutes }) => ({ fact: 'crew', minutesPerPiece: minutes, piece }));
+};

@@ -1,0 +1,40 @@
+// Talk in which nothing of ours is named and much else is: "kittens free to a good home, 4 left". Its numbers are held.
+
+import { dateAt } from '../dates/date-forms.ts';
+import { pattern } from '../pattern.ts';
+import type { Reader } from '../phrase.ts';
+import type { Token } from '../text/token.ts';
+import { usualWords } from '../words/usual-words.ts';
+
+const ourTags = ['piece', 'ingredient', 'material', 'taxName', 'taxWord', 'role', 'other', 'budget'];
+const fewest = 2;
+const leastShare = 0.25;
+
+const isStrange = (token: Token): boolean =>
+  token.kind === 'word' &&
+  token.number === undefined &&
+  (Object.keys(token.means).length === 0 || token.means['everyday'] !== undefined) &&
+  token.text.length > 2 &&
+  !usualWords.has(token.text) &&
+  !usualWords.has(token.text.replace(/'s$/, ''));
+
+// "goldfish died, 3 left": of something.
+const someLeft = pattern('(,|-|.) (only|just|still)? <count> (left|short|over|remaining)');
+const tookTime = pattern('<word> took <duration>');
+const hasLeft = pattern('<word> (is|has|was|are|have) (only|just|still|about)? <count> (short|left|over|down)');
+// "16 glued, drying on the rack" is work all the same.
+const worked = pattern(
+  '(<count> (of them)? (more|done|made|broke|broken|snapped|dropped|crushed|squashed|ruined|damaged|finished|glued|wired|taped|boxed|to go|to do|to make)|(did|made|broke|snapped|finished|wired|taped|glued|boxed) (another|about)? <count>)',
+);
+
+/** Whether the message is made of words that no order needs, and names no day and nothing of the trade. */
+export const isStrangeTalk = (reader: Reader): boolean => {
+  const { tokens } = reader;
+  const words = tokens.filter((token) => token.kind === 'word' && token.number === undefined);
+  const strange = words.filter(isStrange).length;
+  const few = someLeft.in(tokens, 0, tokens.length) ?? tookTime.in(tokens, 0, tokens.length) ?? hasLeft.in(tokens, 0, tokens.length);
+  if (few === undefined ? strange < fewest || strange < words.length * leastShare : strange === 0) return false;
+  if (worked.in(tokens, 0, tokens.length) !== undefined) return false;
+  if (tokens.some((token) => ourTags.some((tag) => token.means[tag] !== undefined && token.means[tag] !== 'rest'))) return false;
+  return !tokens.some((_, index) => dateAt(tokens, index, reader.context) !== undefined);
+};

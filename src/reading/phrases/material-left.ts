@@ -1,0 +1,71 @@
+// A material they have turned away from, and the one they take instead: "fresh now, they went off the dried", "ditch the silk, go dried".
+
+import type { Material, PieceKind } from '../../handbook/pieces.ts';
+import { firstAt, pattern } from '../pattern.ts';
+import { type Finding, found, type Phrase, type Reader } from '../phrase.ts';
+
+const after =
+  "(is|are|was|were|got|has been|have been|being|'s)? (off|out|no more|gone|cancelled|canceled|dropped|ditched|scrapped|binned|wrong|out of (budget|season|stock|the question)|too (dear|expensive|pricey|much|fragile|fussy)|fell through|vetoed|wont last|won't last|wouldnt last|not available|unavailable|sold out|not happening|no longer)";
+const their = '(the|all|any|all the|those|that|their|it as|them as|doing|having|using|with)?';
+// What they turned away from follows at once.
+const before = [
+  `((go|goes|gone|went|going) off|sick of|tired of|fed up with|bored of|over|not keen on|not mad about|anything but|decided against|against|passed on|passing on|passing|allergic to|away from) ${their} <o:material>`,
+  `(ditch|ditching|ditched|scrap|scrapping|scrapped|drop|dropping|dropped|bin|binning|binned|lose|losing|forget|replace|replacing|replaced|skip|skipping|swap|swapping|swapped|switch|switching|switched|change|changing|changed) (from)? ${their} <o:material>`,
+  `(changed|changing|change) (their|her|his|our|my)? (mind|minds) (on|about|re|from) ${their} <o:material>`,
+  `(hate|hates|hated|don't like|dont like|doesn't like|doesnt like|didn't like|didnt like|doesn't want|doesnt want|dont want|don't want|didn't want|didnt want|can't get|cant get|couldn't get|couldnt get|can't do|cant do|isn't doing|not doing|dont do|don't do|won't do|wont do|not having|not using) ${their} <o:material> (any more|anymore)?`,
+  `(instead of|rather than|as opposed to|in place of) ${their} <o:material>`,
+  `(no|no more) ${their} <o:material> (please|pls|this time|any more|anymore|now|for this one|at all)?`,
+  `(had|have) (it|them|this|these)? (down)? (as)? <o:material> (down|written|noted)?`,
+  '(were|was|thought|thinking|were going|originally|previously|formerly) <o:material> (,|but|-)',
+  `<o:material> ${after}`,
+].map(pattern);
+// "fresh over dried", "they prefer fresh to dried"
+const preferred = [
+  `<n:material> (over|rather than|instead of|beats|preferred to|as opposed to) ${their} <o:material>`,
+  `(prefer|prefers|preferred|like|likes|rather have|sooner have) <n:material> (to|over|than|more than|rather than) ${their} <o:material>`,
+].map(pattern);
+const far = 14;
+
+const kindAt = (reader: Reader, index: number): PieceKind | undefined => {
+  const kind = reader.tokens[index]?.means['piece'];
+  return kind === undefined || kind === 'unspecified' ? undefined : (kind as PieceKind);
+};
+
+const find = (reader: Reader): Finding[] => {
+  const { tokens } = reader;
+  const materials = tokens.flatMap((token, index) => (token.means['material'] !== undefined && reader.free(index) ? [index] : []));
+  if (materials.length !== 2) return [];
+  for (let index = 0; index < tokens.length; index++) {
+    const match = firstAt(preferred, tokens, index, tokens.length) ?? firstAt(before, tokens, index, tokens.length);
+    const { o, n } = match?.kept ?? {};
+    if (match === undefined || o === undefined) continue;
+    const old = tokens.indexOf(o);
+    const fresh = n === undefined ? materials.find((at) => at !== old) : tokens.indexOf(n);
+    if (fresh === undefined || !materials.includes(old) || Math.abs(fresh - old) > far) continue;
+    const [from, to] = [o.means['material'], tokens[fresh]?.means['material'] as Material];
+    if (from === undefined || from === to || reader.message.parts.some((part) => part.asked && part.start <= fresh && fresh < part.end))
+      continue;
+    // "the dried are out in the van and 20 fresh bouts": the other is counted.
+    if (tokens[fresh - 1]?.number !== undefined) continue;
+    const piece = [old + 1, fresh + 1].map((at) => kindAt(reader, at)).find((kind) => kind !== undefined);
+    const takes = [...Array.from({ length: match.end - match.start }, (_, at) => match.start + at), fresh];
+    const [start, end] = [Math.min(match.start, fresh), Math.max(match.end, fresh + 1)];
+    if (takes.some((at) => !reader.free(at))) continue;
+    return [
+      found(
+        reader,
+        start,
+        end,
+        [{ fact: 'change', what: 'material', to, from, ...(piece === undefined ? {} : { piece }) }],
+        [...new Set(takes)],
+      ),
+    ];
+  }
+  return [];
+};
+
+export const materialLeft: Phrase = {
+  name: 'material left',
+  examples: ['fresh now, they went off the dried', 'ditch the silk, go dried'],
+  find,
+};
