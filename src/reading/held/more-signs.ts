@@ -33,6 +33,7 @@ export const aside = many([
   '<count> to go (back|out|home|to|in|up|on|with|over|round|off|downstairs|upstairs)',
   'confirmed (,|and|but)? <count> (pending|tbc|unsure|to confirm|waiting)',
   'to go (,|then|and|and then|plus){0,2} <from:count> (<material>)? <piece>',
+  '(up|down) from <range>',
   '<ingredient> (or|not|to|and|poss|possibly)? <plain> (per|a|each|/) <piece>',
   '(take|takes|took) <plain> (,|and)? <piece> (take|takes|took)? <plain>',
   '(maybe|possibly|perhaps|poss) (a|an|one|another) <piece>',
