@@ -3,6 +3,8 @@
 import { pattern } from '../pattern.ts';
 import { wordList } from '../words/word-list.ts';
 
+const wrongCount =
+  '((count|counting|tally|numbers|sums|maths|math) (was|is|were) (off|out|wrong)|(double|over|under|mis) (-)? counted|overcounted|undercounted|counted (<any>){1,4} twice)';
 /** A word that marks a correction by itself. */
 export const markers = [
   '(actually|correction|oops|whoops|typo|instead|amend|edit|scratch that|scrap that|scrub that|forget that|strike that|my bad|my mistake|ooops|woops|mistyped|misread|miscounted|recounted|recount|mistake|rather|soz|apologies)',
@@ -11,6 +13,7 @@ export const markers = [
   '(make|made|put|call|mark|set|change|bump|update|switch|turn|get|log|keep|up|drop|cut|reduce|increase|raise|lower|take|bring|lift|revise|push|knock|alter|correct|move|go) (that|it|this|them|those|these|order|count|price|the|to|up|down|my|her|his|date|number|total|material|basis|everything|the lot|all|our|back|with)',
   "(should|shld|shoulda|shouldve|should've) (be|have been|read|say|been|of been|have said|have read)",
   '(set|change|update|adjust|amend|correct|alter) (the|our)? <piece>',
+  wrongCount,
   '(supposed|meant|ought) to (be|say|read|have been)',
   '(need|needs) to be <count>',
   '(was|were|is|are) (a typo|my typo|a mistake|incorrect|an error)',
@@ -47,6 +50,7 @@ export const strongMarkers = [
   pattern(
     '(wrong (entry|number|count|figure)|(counted|typed|entered) (it|that|them)? wrong|(counted|entered|typed) (one|some|it|them|a few|two) twice)',
   ),
+  pattern(wrongCount),
   pattern('(i|we) (meant|said|put|typed|wrote|logged|entered)'),
 ];
 

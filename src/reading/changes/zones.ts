@@ -13,7 +13,7 @@ const notNow = pattern(
   "(not|instead of|rather than|isn't|isnt|wasn't|wasnt|aren't|arent|never|no longer|as opposed to|and not|was|were|used to be|down from|up from|in place of|ain't|earlier (i|we) (said|told|wrote|put|quoted|gave)|before (i|we) (said|told)|previously|(i|we) (told|said|quoted) (earlier|before)|earlier it was|was told)",
 );
 const saidMeant = pattern(
-  "(said|put|typed|wrote|told|quoted|logged|entered|recorded|counted|noted|sent) <any> <any>{0,5} ((meant|mean|should|shouldve|should've|shoulda|shld)|(but|,|-|and) (its|it's|it is|it|actually|only|really|make|really|(it)? was (only|just|really|actually|more like)) (is|was|only|actually|should|be|it)?) <any>",
+  "(said|put|typed|wrote|told|quoted|logged|entered|recorded|counted|noted|sent) <any> <any>{0,9} ((meant|mean|should|shouldve|should've|shoulda|shld)|(but|,|-|and) (its|it's|it is|it|actually|only|really|make|really|(it)? was (only|just|really|actually|more like)) (is|was|only|actually|should|be|it)?) <any>",
 );
 const fromTo = pattern('(from) <a:any> <any>{0,3} to');
 // "tax not included" takes nothing back.

@@ -1,14 +1,26 @@
 // Sentences that tell of the work and of nothing else: read before corrections and orders, because every word of them is understood.
 
+import { firstIn, pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader } from '../phrase.ts';
 import { inOrder } from '../progress/in-order.ts';
 import { withoutRest } from '../progress/part-done.ts';
 import { summed } from '../progress/sums.ts';
 import { workTold } from '../progress/work-clauses.ts';
 
+// "10 or 11 bouts done": how many is not said. "12 bouts need taping": work on what is there, no new order.
+const notSaid = [
+  '<range> (of (the|our|those)?)? (<material>)? <piece> (are|is|all|now|have been){0,2} (done|made|finished|complete|completed|ready|boxed|broken|broke|left)',
+  '<count> (of (the|our|those)?)? (<material>)? <piece> (still|just|only)? (need|needs) (taping|wiring|ribboning|ribbon|ribbons|pins|gluing|glue|boxing|tape|backing|mossing|magnets|labelling)',
+].map((source) => pattern(source));
+const held = (reader: Reader): Finding[] =>
+  reader.untouched().flatMap((part) => {
+    const match = firstIn(notSaid, reader.tokens, part.start, part.end);
+    return match === undefined || part.asked ? [] : [{ start: match.start, end: match.end, held: true }];
+  });
+
 const find = (reader: Reader): Finding[] => {
   const findings = workTold(reader).map(({ start, end, facts }) => found(reader, start, end, facts));
-  return findings.length === 0 ? [] : inOrder(summed(reader, withoutRest(findings)));
+  return findings.length === 0 ? held(reader) : inOrder(summed(reader, withoutRest(findings)));
 };
 
 export const toldOfWork: Phrase = {

@@ -1,5 +1,6 @@
 // A sentence that tells of the work and of nothing else, in any order of its words: "so four of the finished bouts are broken, 6 crowns to go".
 
+import { strongMarkers } from '../changes/change-words.ts';
 import type { Reader, Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import type { Token } from '../text/token.ts';
@@ -21,7 +22,11 @@ const speaks = ({ number, means, text }: Token, ofLoss: boolean): boolean =>
   number !== undefined || means['piece'] !== undefined || doubts.test(text) || working.has(text) || (!ofLoss && losing.has(text));
 
 const parts = (tokens: readonly Token[], index: number): boolean =>
-  tokens[index]?.kind === 'line' || (breaks.test(tokens[index]?.text ?? '') && !/^(far|good)$/.test(tokens[index + 1]?.text ?? ''));
+  (tokens[index]?.text === 'before' &&
+    /^(we|i|they|the)$/.test(tokens[index + 1]?.text ?? '') &&
+    tokens[index - 1]?.number !== undefined) ||
+  tokens[index]?.kind === 'line' ||
+  (breaks.test(tokens[index]?.text ?? '') && !/^(far|good)$/.test(tokens[index + 1]?.text ?? ''));
 
 // Words around what is told that say nothing of it: "roses are being fiddly, 12 bouts done, off for lunch".
 const within = (tokens: readonly Token[], part: Part, ofLoss: boolean): { start: number; end: number } => {
@@ -77,7 +82,7 @@ const read = (reader: Reader, start: number, end: number, from = start): readonl
   const readings = [false, true].flatMap((kindsFirst) => {
     const events = workEvents(reader, start, end, kindsFirst);
     if (events === undefined) return [];
-    const soFar = events.some((event) => event.told === 'whole');
+    const soFar = events.some((event) => event.told === 'whole' && event.soft !== true);
     const groups = workGroups(events, {
       stageOf: (event) => stageIn(tokens, { ...event, kept: {} }),
       line: (event) => tokens[event.start]?.kind === 'line' || tokens[event.start]?.text === ';',
@@ -110,7 +115,8 @@ const covering = (groups: readonly Group[], start: number, end: number): readonl
 
 /** What a sentence tells of the work, when every word of it is understood; words around it may be a remark. */
 export const workClauses = (reader: Reader, part: Part): readonly Group[] => {
-  if (part.asked || part.end - part.start > 60) return [];
+  if (part.asked || part.end - part.start > 60 || strongMarkers.some((form) => form.in(reader.tokens, part.start, part.end) !== undefined))
+    return [];
   const told = within(reader.tokens, part, false);
   const tries = [part, { start: part.start, end: told.end }, { start: told.start, end: part.end }, told];
   for (const { start, end } of tries) {

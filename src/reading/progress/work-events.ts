@@ -43,6 +43,7 @@ export interface Event {
   readonly all?: true;
   readonly spares?: number;
   readonly comma?: true;
+  readonly soft?: true; // "now", which says the whole only beside another count
   readonly fresh?: true; // "three new ones"
   readonly more?: true; // "another dozen"
   readonly behind?: true; // a word of loss that can only stand behind its count
@@ -113,7 +114,8 @@ const eventAt = (tokens: readonly Token[], index: number, end: number, kindsFirs
     // "cut 5 bouts" may take them off the order.
     if (told === 'stage' && tokens[match.start]?.text === 'cut' && counted.at(tokens, match.end, end)?.kept['p'] !== undefined)
       return 'unsure';
-    return at(match, told, behind === true ? { behind } : {});
+    const ofAllThese = told === 'done' && tokens.slice(match.start, match.end).some((token) => /^(all|both|everything)$/.test(token.text));
+    return at(match, told, { ...(behind === true ? { behind } : {}), ...(ofAllThese ? { all: true } : {}) });
   }
   const one = single.at(tokens, index, end);
   if (one !== undefined) return at(one, 'count', { count: 1, ...kindIn(one) });
@@ -184,8 +186,12 @@ export const workEvents = (reader: Reader, start: number, end: number, kindsFirs
     } else if (token.kind === 'line' || stops.test(token.text)) {
       events.push({ told: 'stop', start: index, end: index + 1 });
       index += 1;
-    } else if (fillers.test(token.text)) index += 1;
-    else {
+    } else if (fillers.test(token.text)) {
+      // "10 more since lunch, 26 now"
+      const ends = tokens[index + 1] === undefined || index + 1 === end;
+      if (token.text === 'now' && last?.told === 'count' && ends) events.push({ told: 'whole', start: index, end: index + 1, soft: true });
+      index += 1;
+    } else {
       const opens = index === start || last?.told === 'join' || last?.told === 'stop';
       const who = opens ? somebody.at(tokens, index, end) : undefined;
       if (who === undefined) return undefined;

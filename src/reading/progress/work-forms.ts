@@ -27,7 +27,8 @@ export type Told =
 
 const before =
   '(all|about|around|roughly|another|a further|just|only|the|first|last|next|final|remaining|exactly|a total of|our|my|these|those|us|other){0,3}';
-const between = '(x|nos|no|pcs|of|the|our|my|those|these|them|more|further|other|new|fresh|replacement|little|small|big|<material>){0,3}';
+const between =
+  "(x|nos|no|pcs|of|the|our|my|those|these|them|more|further|other|new|fresh|replacement|little|small|big|yesterday's|today's|yesterdays|<material>){0,3}";
 // What they are called is heard only before their name: "30 made" is no name, "the 3 broken combs" is.
 const likeThat =
   '(finished|done|made|completed|broken|damaged|dodgy|wonky|squashed|snapped|ruined|crushed|<material>|little|small|new|fresh){0,2}';
@@ -85,11 +86,17 @@ export const toldForms: readonly (readonly [Told, Pattern, true?])[] = [
   ['done', pattern('(progress|tally) (so far|today|report|sofar|to date)? ,')],
   ['done', pattern(`${be} (${doneWord}) ((and|,|&) (${doneWord}))? ${ofThem}`)],
   ['did', pattern(`(${didWord})`)],
+  ['toMake', pattern('(still)? (missing|short|waiting on|waiting for) (of|by)?')],
   ['toMake', pattern('(balance|remaining|outstanding|pending) (is|:|now)?')],
   ['toMake', pattern('(we|i|you)? (still|yet) (need|have|has|got|gotta)? (to)? (make|do|finish|wire|tape|box|build|assemble|made)')],
   ['left', pattern(`(are|is|still|there|now|be){0,2} (${stillToDo})`)],
   ['good', pattern('(are|is|were)? (still)? (good|usable|intact|sound|salvageable) (left|ones left|ones|remaining)?')],
-  ['again', pattern('(remade|redid|rebuilt|rewired|redone|re-made|re-did|replaced|re-done|re-wired|reworked|re - (made|did|done|wired))')],
+  [
+    'again',
+    pattern(
+      '(had to (redo|remake|replace|rebuild|rewire)|fixed|mended|remade|redid|rebuilt|rewired|redone|re-made|re-did|replaced|re-done|re-wired|reworked|re - (made|did|done|wired))',
+    ),
+  ],
   ['lost', pattern(`${be} (${moreGoneWrong})`), true],
   ['lost', pattern(`(had to|have to|has to|having to)? (${lossVerb}) (away|out|off)?`)],
   ['lost', pattern(`${be} (${goneWrong})`), true],
@@ -98,7 +105,7 @@ export const toldForms: readonly (readonly [Told, Pattern, true?])[] = [
 
 /** "that brings us to 24": the whole so far. The last ones need a word of finishing or of now beside them. */
 export const reaching = pattern(
-  "(so|and|which|now)? ((we're|we are|i'm|i am|im|were|currently|sitting) (now)? (at|on|up to|<upTo>)|(that's|thats|that is) (us|me) (now)? (at|on|up to)|(that|which|this) (now)? (brings|takes|gets|puts|makes) (it|us|me|the total|total) (now)? (to|up to|at|on)?|(total|tally|grand total|running total|count) (done|made|finished|completed|so far) (is|:|now|-|of|at|=|stands at){0,2})",
+  "(so|and|which|now)? ((we're|we are|i'm|i am|im|were|currently|sitting) (now)? (at|on|up to|<upTo>)|(that's|thats|that is) (us|me) (now)? (at|on|up to)|(that|which|this) (now)? (brings|takes|gets|puts|makes) (it|us|me|the total|total) (now)? (to|up to|at|on)?|(stopped|stopping) at|got (as far as|up to)|made it (as far as|to)|(ran|run|running) out of <any> (at|after)|(total|tally|grand total|running total|count) (done|made|finished|completed|so far) (is|:|now|-|of|at|=|stands at){0,2})",
 );
 export const reachingIf = pattern(
   "(so|and|which|now)? ((that's|thats|that is|that makes|this makes|making|makes|makes it|that'll be)|(up to|<upTo>|at|on)|(<all>|total|tally|grand total|running total|overall|overall total) (is|:|now|-|of|at|stands at|=){0,2})",
@@ -109,12 +116,12 @@ export const wholeWord = /^(all up|in total|in all|all told|altogether|overall|t
 export const joins = pattern('(and|+|&|plus|also|then|,|n)');
 export const stops = /^(-|;|\(|\)|but|:|so|with|while)$/;
 export const quiet = pattern(
-  '(this (morning|arvo|afternoon|evening|avo|lunchtime)|last night|(since|before|after|by|at) (lunch|breakfast|noon|midday|tea|smoko|the break|my break|morning tea)|in the (last|past) (hour|half hour)|(on|by) (my|our) own|between (us|the two of us)|at (last|least)|as well|(to|in|with) the (heat|cold|frost|draught|wind)|on the (floor|way|bench|road|drive)|in (transit|the van|the heat|the cold|the boot)|(by|in) (accident|one go)|on me|thank (god|goodness)|(just)? (to say|letting you know)|for you)',
+  '(this (morning|arvo|afternoon|evening|avo|lunchtime)|last night|(since|before|after|by|at) (this morning|yesterday|last night|last time|lunch|breakfast|noon|midday|tea|smoko|the break|my break|morning tea)|in the (last|past) (hour|half hour)|(on|by) (my|our) own|between (us|the two of us)|at (last|least)|as well|(to|in|with) the (heat|cold|frost|draught|wind)|on the (floor|way|road|drive)|in (transit|the van|the heat|the cold|the boot)|(by|in) (accident|one go)|on me|thank (god|goodness)|(just)? (to say|letting you know)|for you)',
 );
 /** Where they were lost: elsewhere "in the fridge" is finished. */
-export const lostWhere = pattern('(in|at|from|off) (the|my|our) (fridge|cooler|chiller|box|boxes|tray|cool room|coolroom|bench)');
+export const lostWhere = pattern('(in|at|from|off|on) (the|my|our) (fridge|cooler|chiller|box|boxes|tray|cool room|coolroom|bench)');
 export const fillers =
-  /^(i|we|we've|i've|ive|weve|have|has|had|just|today|tonight|now|already|yesterday|overnight|finally|ok|okay|well|there|there's|theres|are|is|were|was|only|still|got|too|sadly|unfortunately|sorry|then|update|progress|status|report|fyi|that's|thats|the|girls|lads|team|between|us|been|yay|phew|woo|grand|right|done|oh|damn|ugh|argh|eek|oops|whoops|bugger|sofar|earlier|here|lovely|guys|\.|,|!)$/;
+  /^(i|we|we've|i've|ive|weve|have|has|had|just|today|tonight|now|already|yesterday|overnight|finally|ok|okay|well|there|there's|theres|are|is|were|was|only|still|got|too|sadly|unfortunately|sorry|then|update|progress|status|report|fyi|that's|thats|the|girls|lads|team|between|us|been|yay|phew|woo|grand|right|done|oh|damn|ugh|argh|eek|oops|whoops|bugger|sofar|earlier|here|lovely|guys|someone|somebody|we're|we are|i'm|\.|,|!)$/;
 
 /** "Jo did 15, Ana ten": not what these count. */
 export const noName =

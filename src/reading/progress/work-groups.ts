@@ -47,6 +47,8 @@ const together = (events: readonly Event[], items: readonly Event[], word: Event
     told = 'again';
     last += 1;
   }
+  // "fixed the 3 that came apart"
+  if (told === 'again' && word.start < (only?.start ?? 0) && events[last]?.told === 'lost') last += 1;
   // "two snapped, made two new ones"
   if (
     (told === 'did' || told === 'done') &&
@@ -111,17 +113,21 @@ const groupsAt = (events: readonly Event[], at: number, beside: Beside): Taken[]
           next: way.next,
         });
     }
-  if (first.told === 'count')
+  if (first.told === 'count' || (first.told === 'kind' && first.all === true))
     for (const { items, next } of itemsFrom(events, at, beside.line)) {
       const whole = events[next]?.told === 'whole' && events[next + 1]?.told === 'done' ? 1 : 0;
-      const told = events[next + whole];
+      // "bouts: 10, corsages: 4 - all finished"
+      const pause = items.length > 1 && apart(events[next]) && events[next + 1]?.told === 'done' && events[next + 1]?.all === true ? 1 : 0;
+      const told = events[next + whole + pause];
       if (told === undefined || !behindCount.has(told.told)) continue;
+      if (told.told !== 'done' && items.some((item) => item.told === 'kind')) continue;
       if (told.told === 'down' && !events.some((event) => event.told === 'left' || event.told === 'toMake')) continue;
       if (told.told === 'whole' && !events.some(finishing) && items.some((item) => item.of === undefined)) continue;
       if (told.told === 'good' && !events.some((event) => event.told === 'lost')) continue;
-      ways.push(together(events, items, told, next + whole + 1, first.start, beside));
+      ways.push(together(events, items, told, next + whole + pause + 1, first.start, beside));
       // "12 bouts done and 3 corsages"
-      if (told.told === 'done' && events[next + whole + 1]?.told === 'join')
+      const joint = events[next + whole + 1];
+      if (told.told === 'done' && joint?.told === 'join' && (joint.comma !== true || events[next + whole + 2]?.kind !== undefined))
         for (const more of itemsFrom(events, next + whole + 2, () => false)) {
           const all = [...items, ...more.items.map((item) => sameKind(item, items.at(-1)))];
           ways.push(together(events, all, told, more.next, first.start, beside));

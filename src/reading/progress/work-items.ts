@@ -14,6 +14,7 @@ export const factOf = (told: Told, item: Event, stage: string): Unworded => {
   if (told === 'lost') return { fact: 'broke', count, ...piece };
   if (told === 'left' || told === 'toMake') return { fact: 'left', count, ...piece };
   if (told === 'again') return { fact: 'made', count, remade: true, ...piece };
+  if (item.told === 'kind') return { fact: 'made', all: true, ...piece };
   if (told === 'stage') return { fact: 'made', count, stage, ...piece };
   if (item.of !== undefined)
     return { fact: 'made', count, of: item.of, total: true, ...(count === item.of ? { all: true as const } : {}), ...piece };
@@ -26,11 +27,12 @@ export const itemsFrom = (events: readonly Event[], at: number, line: (event: Ev
   const ways: { items: Event[]; next: number }[] = [];
   const items: Event[] = [];
   let index = at;
-  while (events[index]?.told === 'count') {
+  while (events[index]?.told === 'count' || (events[index]?.told === 'kind' && events[index]?.all === true)) {
     items.push(events[index] as Event);
     index += 1;
     const kinds = items.filter((item) => item.kind !== undefined).length;
-    if (kinds === items.length || kinds === 0) ways.push({ items: [...items], next: index });
+    if ((kinds === items.length || kinds === 0) && items.some((item) => item.told === 'count'))
+      ways.push({ items: [...items], next: index });
     let joint = index;
     while (events[joint]?.told === 'join') joint += 1;
     // "made 12, 29 now" is no list; "12 and 8" is.
