@@ -62,6 +62,8 @@ const besideNamed = (reader: Reader, read: DateRead): boolean => {
   const at = reader.tokens[read.start - 1]?.text === 'the' ? read.start - 2 : read.start - 1;
   const [word, span] = [reader.tokens[at], reader.tokens[at - 1]];
   if (word?.text === 'last' && read.relative !== true) return true;
+  // "off till the 8th" ends something; "postponed till the 8th" is put right elsewhere.
+  if (/^(till|until|til)$/.test(word?.text ?? '')) return true;
   return (
     /^(before|after)$/.test(word?.text ?? '') &&
     (/^(day|week|weekend|night|month|fortnight|days|weeks|saturday|sunday)$/.test(span?.text ?? '') || span?.number?.form === 'duration')

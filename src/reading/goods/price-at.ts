@@ -12,6 +12,8 @@ export const isPrice = (reader: Reader, index: number, pack: boolean, known: boo
   if (token.number.form === 'money') return true;
   if (token.number.form !== 'plain' || token.number.inDozens === true) return false;
   const [before, after] = [reader.tokens[index - 1], reader.tokens[index + 1]];
+  // "need one each" counts.
+  if (token.text === 'one' && after?.means['each'] !== undefined && !/^(at|@)$/.test(before?.text ?? '')) return false;
   const decimals = /^\d+[.,]\d{2}$/.test(token.text);
   if (decimals && (pack || known)) return true;
   const perPack =

@@ -24,6 +24,7 @@ export const handled = many([
 /** Only these words are held; from a kept number on where there is one. */
 export const aside = many([
   '(there|here|arrive|arriving|start|starting|meet|meeting|open|opens|back|leave|leaving|home|site|venue) (at|by|for) <plain>',
+  '(going|go|goes|went|gone|out|due|collected|collecting|collection|pickup|pick up|delivery|delivered|delivering|picked up) (out|off)? (at|by) <plain>',
   '<duration> (at|@) <plain>',
   '(set up|setup|setting up|bump in|load in|rehearsal) (at|from|by|is|is at)? <plain>',
   '<plain> (boxes|trays|batches|sets|lots|boards|crates|rows|bags) of <plain> (<material>)? (<piece>)?',
@@ -33,7 +34,6 @@ export const aside = many([
   '<count> to go (back|out|home|to|in|up|on|with|over|round|off|downstairs|upstairs)',
   'confirmed (,|and|but)? <count> (pending|tbc|unsure|to confirm|waiting)',
   'to go (,|then|and|and then|plus){0,2} <from:count> (<material>)? <piece>',
-  '(up|down) from <range>',
   '<ingredient> (or|not|to|and|poss|possibly)? <plain> (per|a|each|/) <piece>',
   '(take|takes|took) <plain> (,|and)? <piece> (take|takes|took)? <plain>',
   '(maybe|possibly|perhaps|poss) (a|an|one|another) <piece>',

@@ -83,6 +83,9 @@ export const priceAt = (reader: Reader, index: number): Price | undefined => {
   const number = token?.number;
   if (token === undefined || number === undefined || !reader.free(index) || !(number.form === 'money' || number.form === 'plain'))
     return undefined;
+  // "need one each" counts.
+  if (token.text === 'one' && tokens[index + 1]?.means['each'] !== undefined && !/^(at|@)$/.test(tokens[index - 1]?.text ?? ''))
+    return undefined;
   let start = index;
   let end = index + 1;
   let per: Price['per'] = 'unsaid';

@@ -69,7 +69,7 @@ const acceptsAfter = (reader: Reader, match: Match): boolean => {
 const spread = (match: Match): boolean => (match.kept['n'] ?? match.kept['m'])?.number?.max !== undefined;
 
 const future = (reader: Reader, part: Part, before: number): boolean =>
-  reader.tokens.slice(Math.max(part.start, before - 5), before).some((token) => intent.has(token.text));
+  reader.tokens.some((token, at) => at >= Math.max(part.start, before - 5) && at < before && reader.free(at) && intent.has(token.text));
 
 // "32 made in total": told together, so it is the whole.
 const saysWhole = (token: Token): boolean => /^(in total|in all|all told|all up)$/.test(token.text);

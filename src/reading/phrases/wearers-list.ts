@@ -48,7 +48,9 @@ const together = (reader: Reader, parts: readonly Part[]): Part[] => {
     const plain = names?.clean === true && names.entries.length > 0 && names.total === undefined;
     const worn = names?.entries.every((each) => each.piece !== undefined) === true;
     const now = !plain ? undefined : names.pieceless ? 'bare' : worn ? 'worn' : undefined;
-    if (now !== undefined && now === open && before !== undefined && part.start - before.end <= 2)
+    // "Groom. Best man. 3 ushers, all bouts": what is said of all, at the end.
+    const forAll = open === 'bare' && now === 'worn' && reader.tokens.slice(part.start, part.end).some((token) => token.text === 'all');
+    if (now !== undefined && (now === open || forAll) && before !== undefined && part.start - before.end <= 2)
       lists[lists.length - 1] = { ...before, end: part.end };
     else lists.push(part);
     open = now;
@@ -95,6 +97,8 @@ const piecesOf = (entries: readonly Entry[], said: { piece: PieceKind; count: nu
   return [...pieces].map(([piece, count]) => ({ fact: 'pieces', piece, count }));
 };
 
+const likeAnother = pattern('same as (the)? <role>');
+
 const find = (reader: Reader): Finding[] => {
   const findings: Finding[] = [];
   let list: { readonly at: number; readonly entries: readonly Entry[] } | undefined;
@@ -105,6 +109,8 @@ const find = (reader: Reader): Finding[] => {
       findings.push(others);
       continue;
     }
+    // "best man same as groom" lists no one.
+    if (likeAnother.in(reader.tokens, part.start, part.end) !== undefined) continue;
     const later = wornBy(reader, part, list?.entries ?? []);
     const more = later?.facts?.[0];
     if (later !== undefined && more?.fact === 'wearers') {
@@ -160,6 +166,7 @@ const find = (reader: Reader): Finding[] => {
         token.means['piece'] !== undefined &&
         tokens[at - 1]?.number?.form === 'plain' &&
         tokens[at - 2]?.text !== 'x' &&
+        !tokens.slice(Math.max(0, at - 5), at).some((each) => /^(aged|ages?)$/.test(each.text)) &&
         tokens[at - 2]?.means['role'] === undefined,
     ).length;
     const tail = tailPieces.in(reader.tokens, own.start, own.end);

@@ -103,6 +103,7 @@ const inside = [
   '(check|know|tell|confirm|see|ask|sure|wondering) (me|us)? (if|whether) <any>',
   "if <any>{1,8} (whats|what's|what|how) <any>",
   "(whats|what's|what is) (left|my|our|it|the) <any>",
+  'need to know (what|when|how|if|whether|which|who) <any>',
   '(what|how much) (would|will|does|do|is|did) (that|it|this|they|those|all that) (be|come|cost|make|total|look|work|leave|mean|run|add)',
   '<tax> (is|are)? (in|included|inc|incl|on|extra|added|charged|to add) or <any>',
   '(inc|incl|ex|plus) or (inc|ex|plus|not|excl) <tax>',

@@ -36,6 +36,7 @@ export const priceAndTotal: Forms = [
     ],
     /\b(hours?|hrs?|day|days|today|tomorrow|minutes?|mins?|morning|afternoon|week)\b/,
   ],
+  ['total', ['<all> (with|plus|<included>|<onTop>|after|less) (the)? <tax> (added|on|in|included|on top)?'], /\b(or|is|are|was)\b/],
   [
     'total',
     [

@@ -6,6 +6,7 @@ import { askedAgain } from './asked-again.ts';
 import { benchQuestions } from './bench.ts';
 import { budgetQuestions } from './budgets.ts';
 import { eventQuestions } from './event.ts';
+import { goodsAndDays } from './goods-and-days.ts';
 import { moneyQuestions } from './money-inside.ts';
 import { plainQuestions } from './plain-questions.ts';
 import { priceAndTotal } from './price-and-total.ts';
@@ -22,6 +23,7 @@ export interface QuestionForm {
 
 const forms = [
   ...budgetQuestions,
+  ...goodsAndDays,
   ...priceAndTotal,
   ...plainQuestions,
   ...askedAgain,

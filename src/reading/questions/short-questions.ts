@@ -37,7 +37,7 @@ const sources: readonly (readonly [Asked, string, boolean])[] = [
   ['count', `${fill} ${kind} (count|qty|quantity|numbers|nos|no of pieces|headcount|order count|piece count) ${fill} ${kind}`, true],
   [
     'taxStatus',
-    `(is|with|inc|incl|plus|and|any|what|ex|has)? (the)? <tax> (rate|amount|incl|inc|included|in|extra|on top|inclusive|added|yet|too|as well|status)?`,
+    `(is|with|any|what|has|after|before|<included>|<onTop>)? (the)? <tax> (rate|amount|incl|inc|included|in|extra|on top|inclusive|added|yet|too|as well|status)?`,
     false,
   ],
   [

@@ -77,7 +77,7 @@ const withoutListMarks = (tokens: readonly Token[]): Token[] => {
 const shortForm = (tokens: readonly Token[], index: number): boolean => {
   const [before, word, point, next] = [tokens[index - 1], tokens[index], tokens[index + 1], tokens[index + 2]];
   if (point?.text !== '.' || !point.glued || next?.kind !== 'word') return false;
-  return /^(nos|approx)$/.test(word?.text ?? '') || (word?.text === 'no' && before?.number !== undefined);
+  return /^(nos|approx|incl|excl)$/.test(word?.text ?? '') || (word?.text === 'no' && before?.number !== undefined);
 };
 const withoutShortPoints = (tokens: readonly Token[]): readonly Token[] =>
   tokens.flatMap((token, index) =>

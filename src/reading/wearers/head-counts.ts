@@ -1,14 +1,21 @@
 // How many wear a piece, said without a list of who: "14 wearing them all up", "11 in the wedding party counting the groom", "3 tables of 8, all wearing".
 
+import type { PieceKind } from '../../handbook/pieces.ts';
 import { pattern } from '../pattern.ts';
 import { type Finding, found, type Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import { nameOf } from './read-wearers.ts';
-import { bothSides } from './wearer-words.ts';
+import { bothSides, couplesWear, eachSide } from './wearer-words.ts';
 
 // "14 wearing them all up": how many, not who.
+const opens =
+  "(so|that's|thats|about|it's|its|there's|theres|there are|there is|there will be|there'll be|we have|we've|we've got|we got|got|i have|i've got|roughly|around|total of|a total of){0,2}";
+const folk =
+  '(people|ppl|pax|folk|folks|guests|men|guys|gents|blokes|lads|chaps|fellas|ladies|women|adults|attendants|of them|of us|in all|all|family|in the party)?';
+const wear =
+  '(wearing|to wear|to <piece>|are wearing|will be wearing|wearers|will wear|need|needing|getting|having|want|to pin|to be pinned|being pinned|get|getting pinned|are getting|are having)';
 const headCount = pattern(
-  "(so|that's|thats|about|it's|its)? <n:count> (people|ppl|pax|folk|guests|men|of them|of us|in all|all)? (wearing|to wear|are wearing|will be wearing|wearers|will wear|need|needing|getting|having|want) (them|one|these|it|flowers|a flower|<piece>)? (<all>|all up|altogether|total|in all|in total|all told)?",
+  `${opens} <n:count> ${folk} ${wear} (them|one|these|it|flowers|flower|a flower|<piece>)? ((on)? the day)? (<all>|all up|altogether|total|in all|in total|all told)? (,|-|\\()? (not counting|not including|not incl|excluding|excl|without|bar|minus|except)? (the)? (bride|the bride)? (not counted|not included|excluded|not incl|aside|apart)? (\\))?`,
 );
 // "3 tables of 8, all wearing"
 const atTables = pattern(
@@ -20,7 +27,7 @@ const fewer = pattern(
 );
 // "11 guys total counting the groom", "11 wearing, groom incl"; "6 ushers and the celebrant" are seven.
 const withHim = pattern(
-  "(so|that's|thats|about)? <n:count> (people|ppl|folk|guests|men|guys|lads|<role>|wearers|wearing|them|one|flowers|of them|of us|heads|in the party|in the bridal party|in the wedding party){0,3} (<all>|total|in all|all up|wearing|in total)? (,|-|\\()? ((counting|including|incl|inc) (the)? <role>|<role> <included>|<role> included) (\\))?",
+  "(so|that's|thats|about)? <n:count> (people|ppl|folk|guests|men|guys|lads|gents|blokes|<role>|wearers|wearing|them|one|flowers|of them|of us|heads|in the party|in the bridal party|in the wedding party){0,3} (<all>|total|in all|all up|wearing|in total)? (,|-|\\()? ((counting|including|incl|inc|<included>) (the)? (<role>|couple|bride and groom)|<role> <included>|<role> (included|counted)) (\\))? (to wear|wearing|to <piece>|needing|getting)? (one|them|flowers)?",
 );
 const totalWithHim = pattern(
   "(so|that's|thats|about)? <n:count> (people|men|guys|lads|wearing|of them)? (<all>|total|in all|all up) with (the)? <role>",
@@ -33,13 +40,29 @@ export const headsAlone = (reader: Reader, part: Part): Finding | undefined => {
     const total = Number(sides.kept['n']?.number?.amount) + Number(sides.kept['m']?.number?.amount);
     return found(reader, part.start, part.end, [{ fact: 'wearers', wearers: [], total }]);
   }
+  const couples = couplesWear.at(reader.tokens, part.start, part.end);
+  const [first, second] = [couples?.kept['p']?.means['piece'], couples?.kept['q']?.means['piece']] as (PieceKind | undefined)[];
+  if (couples?.end === part.end && first !== undefined && second !== undefined && first !== second) {
+    const count = Number(couples.kept['n']?.number?.amount);
+    return found(
+      reader,
+      part.start,
+      part.end,
+      [first, second].map((piece) => ({ fact: 'pieces', piece, count })),
+    );
+  }
+  const each = eachSide.at(reader.tokens, part.start, part.end);
+  if (each?.end === part.end && (each.kept['c'] === undefined || each.kept['c'].text === 'couple')) {
+    const total = 2 * Number(each.kept['n']?.number?.amount) + (each.kept['c'] === undefined ? 0 : 2);
+    return found(reader, part.start, part.end, [{ fact: 'wearers', wearers: [], total }]);
+  }
   const him = withHim.at(reader.tokens, part.start, part.end) ?? totalWithHim.at(reader.tokens, part.start, part.end);
   if (
     him?.end === part.end &&
     reader.tokens
       .slice(him.start, him.end)
       .some((token) =>
-        /^(wearing|total|wearers|men|guys|lads|people|ppl|in all|groomsmen|ushers|bridesmaids|party|in the party|in the bridal party|in the wedding party)$/.test(
+        /^(wearing|to wear|to pin|total|wearers|men|guys|lads|gents|blokes|people|ppl|in all|groomsmen|ushers|bridesmaids|party|in the party|in the bridal party|in the wedding party)$/.test(
           token.text,
         ),
       )

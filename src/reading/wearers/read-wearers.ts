@@ -1,13 +1,14 @@
 // The wearers of one sentence, each with a count and what they wear.
 
-import { hazardsIn } from '../../handbook/hazard-words.ts';
 import type { PieceKind } from '../../handbook/pieces.ts';
-import { firstAt, firstIn, type Match, pattern } from '../pattern.ts';
+import { type Match, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import { roles } from '../words/people-words.ts';
+import { asideOf, countInside, remarkAt } from './asides.ts';
 import { pieceForAll, shareByGroup } from './share-pieces.ts';
-import { andMore, countedBehind, declines, entry, fillers, forHead, partyOf, totalForms } from './wearer-words.ts';
+import { totalAt, totalIn } from './totals.ts';
+import { andMore, countedBehind, declines, entry, fillers, forHead, oneEach, partyOf } from './wearer-words.ts';
 
 export interface Entry {
   at: number;
@@ -60,6 +61,17 @@ const parentOf = (reader: Reader, match: Match, before: Entry | undefined): stri
     : undefined;
 };
 
+const saysBoth = (reader: Reader, index: number): boolean => reader.tokens[index]?.text === 'for both';
+
+// "ushers - five, 2 dads": a number behind a pause, with nothing more said of it.
+const paused = pattern('<r:role> , <n:count>');
+const behindPause = (reader: Reader, index: number, end: number): Match | undefined => {
+  const match = paused.at(reader.tokens, index, end);
+  const next = reader.tokens[match?.end ?? end];
+  const closes = match?.end === end || next?.kind === 'sign' || next?.kind === 'line' || /^(and|n|plus)$/.test(next?.text ?? '');
+  return closes && isPlural(match?.kept['r']?.text ?? '') ? match : undefined;
+};
+
 const behind = (reader: Reader, index: number, end: number, numbersLast: boolean): Match | undefined => {
   const match = countedBehind.at(reader.tokens, index, end);
   const text = match?.kept['r']?.text ?? '';
@@ -78,6 +90,7 @@ export const readWearers = (
   let heads = 0;
   let excluded = false;
   let negated = false; // "no best man"
+  let counted = false;
   let leftOut = 0;
   const head = forHead.at(reader.tokens, part.start, part.end);
   let common = head?.kept['p']?.means['piece'] as PieceKind | undefined;
@@ -88,6 +101,9 @@ export const readWearers = (
     if (token === undefined) break;
     if (/^(bar|except|excluding|without|minus|not|apart|excl|leave|leaving|less)$/.test(token.text)) excluded = true;
     if (token.text === 'no') negated = true;
+    // "6 ushers including the best man, groom": he is one of the six.
+    if (/^(including|incl|inc|counting)$/.test(token.text)) counted = true;
+    else if (/^(,|plus|\+|;)$/.test(token.text)) counted = false;
     // "buttonholes on 5 groomsmen, corsages on 2 mums"
     const further = head === undefined || index === head.end ? undefined : forHead.at(reader.tokens, index, part.end);
     if (further !== undefined && further.kept['n'] === undefined) {
@@ -95,16 +111,17 @@ export const readWearers = (
       index = further.end;
       continue;
     }
-    const match = behind(reader, index, part.end, numbersLast) ?? entry.at(reader.tokens, index, part.end);
+    const match =
+      behind(reader, index, part.end, numbersLast) ?? behindPause(reader, index, part.end) ?? entry.at(reader.tokens, index, part.end);
     if (match?.kept['r'] !== undefined) {
       const role = match.kept['r'];
-      const number = match.kept['n'] ?? match.kept['m'];
+      const number = match.kept['n'] ?? match.kept['m'] ?? countInside(reader, match);
       const most = number?.number?.max ?? number?.number?.or?.at(-1);
-      const both = reader.tokens.slice(match.start, match.end).some((each) => each.text === 'both');
+      const both = reader.tokens.slice(match.start, match.end).some((each) => each.text === 'both') || saysBoth(reader, match.start - 1);
       const count = countFor(role.text, number === undefined ? undefined : Number(number.number?.amount), both);
       if (!negated) heads += 1;
       if (excluded) leftOut += count ?? 0;
-      if (!excluded && !negated) {
+      if (!excluded && !negated && !counted) {
         if (count === undefined) unknown = true;
         else {
           // "two grooms, 4 ushers each"
@@ -148,12 +165,22 @@ export const readWearers = (
         moreNext?.means['piece'] === undefined
       ) {
         const men = Number(more.kept['n'].number?.amount);
-        entries.push({ at: index, wearer: nameOf('groomsman', men), count: men });
+        const worn = entries.at(-1)?.piece;
+        entries.push({ at: index, wearer: nameOf('groomsman', men), count: men, ...(worn === undefined ? {} : { piece: worn }) });
         index = more.end;
       }
       continue;
     }
-    const total = firstAt(totalForms, reader.tokens, index, part.end);
+    const one = entries.length === 0 ? undefined : oneEach.at(reader.tokens, index, part.end);
+    if (
+      one !== undefined &&
+      one.end - index > 1 &&
+      (one.end === part.end || /^(,|for|on|please|pls)$/.test(reader.tokens[one.end]?.text ?? ''))
+    ) {
+      index = one.end;
+      continue;
+    }
+    const total = totalAt(reader, index, part.end) ?? partyOf.at(reader.tokens, index, part.end);
     if (total !== undefined) {
       index = total.end;
       continue;
@@ -174,7 +201,7 @@ export const readWearers = (
   if (given === undefined) shareByGroup(reader, entries);
   else for (const each of entries) each.piece ??= given;
   const party = partyOf.in(reader.tokens, part.start, part.end);
-  const totals = firstIn(totalForms, reader.tokens, part.start, part.end);
+  const totals = totalIn(reader, part);
   const said = party ?? totals;
   // "party of 14, leave out the 2 babies": a total said by itself has left them out already.
   const total =
@@ -187,31 +214,4 @@ export const readWearers = (
     pieceless: entries.every((each) => each.piece === undefined),
     ...(total === undefined || Number.isNaN(total) ? {} : { total }),
   };
-};
-
-// "(combs)" is what they wear, "(magnet please)" a note; an implant or allergy is read as a care of its own.
-const asideOf = (reader: Reader, start: number, end: number): { piece?: PieceKind; note?: string } => {
-  const open = reader.tokens.findIndex((token, at) => at >= start && at < end && token.text === '(');
-  if (open < 0) return {};
-  const inside = reader.tokens.slice(open + 1, end - 1).filter((token) => token.text !== ')');
-  const piece = inside.find((token) => token.means['piece'] !== undefined)?.means['piece'] as PieceKind | undefined;
-  if (piece !== undefined && piece !== 'unspecified') return { piece };
-  const close = reader.tokens.findIndex((token, at) => at > open && token.text === ')');
-  const note = reader.words(open + 1, close < 0 ? end : close);
-  return inside.length === 0 || inside.some((token) => token.number !== undefined) || cared(note) ? {} : { note };
-};
-const cared = (note: string): boolean => hazardsIn(note).some((hazard) => hazard === 'implant' || hazard === 'allergy');
-
-// "page boy, no pins": what is asked for the one just named.
-const remark = pattern(
-  "(,|-) (no|not|without|can't|cant|prefers|uses|in a|left - handed|left handed|magnet|magnets|pin|pins|tiny|extra small|small one) (<filler>){0,4}",
-);
-const remarkAt = (reader: Reader, index: number, end: number): { words: string; end: number } | undefined => {
-  const match = remark.at(reader.tokens, index, end);
-  if (match === undefined) return undefined;
-  let to = index + 1;
-  while (to < match.end && !/^(,|and|&|\+|;)$/.test(reader.tokens[to]?.text ?? '') && reader.tokens[to]?.means['role'] === undefined)
-    to += 1;
-  const words = reader.words(index + 1, to);
-  return to - index < 3 || cared(words) ? undefined : { words, end: to };
 };

@@ -3,7 +3,7 @@
 import { pattern } from '../pattern.ts';
 
 export const entry = pattern(
-  '(the|our|both|all|a|an|one|his|her|their|my)? (<n:count>)? (x|of|of the|little|small|wee|young|other|more|best)? <r:role> (x <m:count>)? (\\( <any>{1,4} \\))? (to have|in|wearing|get|gets|have|has|with|w|w /|wear|wears|need|needs|:|-|=|want|wants)? (a|an|the|each|matching)? (<material>)? (<p:piece>)? (each)?',
+  '(the|our|both|all|a|an|one|his|her|their|my)? (<n:count>)? (x|of|of the|little|small|wee|young|other|more|best)? <r:role> ((aged|age|ages) <count> (and|&|n)? (<count>)?)? (x <m:count>)? (\\( <any>{1,4} \\))? (are|is|will be|will)? (to have|in|wearing|getting|having|get|gets|have|has|with|w|w /|wear|wears|need|needs|:|-|=|want|wants)? (a|an|the|each|matching)? (<material>)? (<p:piece>)? (each)?',
 );
 // "ushers four", "best men 2", "groomsmen 4 bouts": the number behind those who are more than one.
 export const countedBehind = pattern(
@@ -12,12 +12,26 @@ export const countedBehind = pattern(
 // "groom side 12 men, bride side 9": how many on each side.
 const side =
   "(the)? (<word>|<role>) ('s)? (side|family|lot) (:|-|=|has|have|is)? <n:count> (men|wearing|people|of them|guys|guests|ladies|boys|family members)?";
-const sideBehind =
-  "<n:count> (men|people|guys|gents|guests|ladies|boys|wearing|of them)? (on|for|from)? (the)? (<word>|<role>|<owner>) ('s)? (side|family|lot)";
-export const bothSides = [side, sideBehind].map((one) =>
-  pattern(
-    `(wearing (flowers|them|one)? (:|-|,)?)? ${one} (,|and|&|-|n|plus){0,2} ${one.replace('<n:', '<m:')} (wearing|wearing them|wearing one|total|in all)?`,
+const behindThem =
+  "<n:count> (<role>|people|guests|wearing|of them)? (on|for|from|of)? (the)? (<word>|<role>|<owner>) ('s)? (side|family|lot)";
+const hers = "(on|for|from|of) (the)? (hers|his|theirs|<role>|<owner>) ('s)?";
+const sideBehind = `${behindThem}`;
+const wearing = '(all)? (wearing|to wear|getting|total|in all|needing)? (them|one|flowers|it|<all>)?';
+const joined = '(,|and|&|-|n|plus){0,2}';
+export const bothSides = [
+  ...[side, sideBehind].map((one) =>
+    pattern(`(wearing (flowers|them|one)? (:|-|,)?)? ${one} ${joined} ${one.replace('<n:', '<m:')} ${wearing}`),
   ),
+  // "6 on the bride's side, 7 on the groom's"
+  pattern(`${behindThem} ${joined} <m:count> (<role>|people|guests|of them)? ${hers} ${wearing}`),
+];
+/** "six each side plus the couple" */
+export const eachSide = pattern(
+  '(so|about|we have|there are|got)? <n:count> (people|men|<role>|wearing)? (on)? (each|either|per) side (plus|and|\\+)? (the)? (<c:word>)? (wearing)?',
+);
+/** "five couples, each a bout and a corsage" */
+export const couplesWear = pattern(
+  '(so|prom|with|we have|there are|got|:){0,2} <n:count> couples (,|-|:)? (each|all|both)? (getting|with|get|has|have|need|needing|wearing|want)? (a|one|1)? <p:piece> (and|&|\\+|n|,|plus) (a|one|1)? <q:piece> (each|<each>|per couple|a couple)?',
 );
 /** "priest doesn't want one" */
 export const declines = pattern(
@@ -33,9 +47,13 @@ export const totalForms = [
   ),
 ];
 export const party = pattern('(bridal|wedding|whole|full) (party|parties|crew)');
-export const partyOf = pattern('(party|crew) of <n:count>');
+export const partyOf = pattern('(party|crew|court|group|squad|lineup) of <n:count>');
 // "FOB, FOG, 2 grandads: 4 bouts"
 export const tailPieces = pattern('(:|-|=|so|need|total) (<n:count>) <p:piece>');
-export const forHead = pattern('(<n:count>)? (<material>)? <p:piece> (for|to|:|-|on) (the)?');
+export const forHead = pattern('(<n:count>)? (<material>)? <p:piece> (are|is|go|will be)? (for|to|:|-|on|<all>) (the)?');
 export const fillers =
-  /^(and|,|\+|&|plus|the|both|\/|-|:|with|n|then|also|so|is|are|for|need|needs|of|x|\(|\)|all|who|wearing|wearers|list|have|getting|pls|please|his|her|it's|its|=|we|got|"|ok|just|add|doing|on|as|well|too|that's|thats|total|altogether|party|bridal|wedding|bout|each|men|boys|them|whole|everyone|everybody|gets|get|one|a|an|their|will|be|people|there|wants|want|in|has|wear|wears|to|total|this|time|folks|side|same|guys|only|no|bar|minus|except|not|but|apart|from|excluding|without|excl|including|incl|plus)$/;
+  /^(prom|court|hoco|homecoming|quince|matric|formal|group|squad|standing|up|there's|theres|there'll|we've|weve|they've|having|getting|pinning|pin|altar|flowers|flower|and|,|\+|&|plus|the|both|\/|-|:|with|n|then|also|so|is|are|for|need|needs|of|x|\(|\)|all|who|wearing|wearers|list|have|getting|pls|please|his|her|it's|its|=|we|got|"|ok|just|add|doing|on|as|well|too|that's|thats|total|altogether|party|bridal|wedding|bout|each|men|boys|them|whole|everyone|everybody|gets|get|one|a|an|their|will|be|people|there|wants|want|in|has|wear|wears|to|total|this|time|folks|side|same|guys|only|no|bar|minus|except|not|but|apart|from|excluding|without|excl|including|incl|plus)$/;
+/** "all wearing one", "need one each": no one more. */
+export const oneEach = pattern(
+  '(who)? (all|both|they|will|are|to)? (need|needs|get|gets|getting|wear|wears|wearing|want|wants|wanting|have|having|needing)? (a|one|1|single) (each|<each>)?',
+);

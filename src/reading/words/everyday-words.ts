@@ -51,12 +51,14 @@ export const everydayWords = wordList(`
   post code, spare key, keys, fob key, keypad, combination lock, stamps, work boots, rubber gloves, fish tin of paint,
   pot of paint, drill bits, power drill, bedroom, babysit, clutch cable, exhaust, gearbox, headlight, windscreen, engine, garage bill,
   breakdown cover, the garage, roadside, seat belt, petrol station, charging cable, usb, hdmi, payment terminal, float, the float,
-  safe combination, bank charges, bank fee, the bank, refund policy, parish, postbag, courier fee, my back, my knee, my phone,
+  safe combination, bank charges, bank fee, bank account, bank loan, bank manager, refund policy, parish, postbag, courier fee, my back, my knee, my phone,
   my train, my bus, my flight, my dentist, my landlord,
   ticket, tickets, concert ticket, love letter, work jacket, marquee hire, bouncy castle, lock, keyring,
   till is, till was, till short, having twins, newborn, midwife, maternity leave, new starter, work experience, contract, standing order,
   letters spelling, name letters, stayed, bedsheets, bed and breakfast, air mattress, pocket money, tooth fairy, bake sale, jumble sale,
   car boot, yard sale, garage sale, swimming, football kit, kit bag, packed lunch, packed lunches, play date, bedtime, nap,
+  roofer, tiler, plasterer, glazier, welder, mechanic, installer, surveyor, removal men, removalist, mover, delivery driver, delivery guy,
+  repairman, repair man, technician, it guy, tree surgeon, chimney sweep, carpet fitter, upholsterer, seamstress, chef, barman, busker,
   christmas tree, xmas tree, pumpkin, poinsettia, houseplant, house plant, pot plant, gift voucher, voucher, panto, payday, bonus, goldfish,
   the post, chair cover, chair covers, spray tan, veil, limo, disco ball, photo booth, favours, place card, place cards, table plan, napkin
 `);

@@ -1,0 +1,22 @@
+// How many wear them in all, said beside the list: "so 9", "= 8", "12 all told".
+
+import { firstAt, type Match } from '../pattern.ts';
+import type { Reader } from '../phrase.ts';
+import type { Part } from '../text/message.ts';
+import { totalForms } from './wearer-words.ts';
+
+// "that's seven men" and "flower girl is 3" are no totals.
+export const totalAt = (reader: Reader, index: number, end: number): Match | undefined => {
+  const match = firstAt(totalForms, reader.tokens, index, end);
+  if (match === undefined) return undefined;
+  const next = /^(x|of|the|of the|little|other)$/.test(reader.tokens[match.end]?.text ?? '') ? match.end + 1 : match.end;
+  if (next < end && reader.tokens[next]?.means['role'] !== undefined) return undefined;
+  return reader.tokens[index]?.text === 'is' && reader.tokens[index - 1]?.means['role'] !== undefined ? undefined : match;
+};
+export const totalIn = (reader: Reader, part: Part): Match | undefined => {
+  for (let index = part.start; index < part.end; index++) {
+    const match = totalAt(reader, index, part.end);
+    if (match !== undefined) return match;
+  }
+  return undefined;
+};
