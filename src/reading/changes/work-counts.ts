@@ -38,7 +38,7 @@ export const madeChange = (reader: Reader, part: Part, zones: Zones): Unworded[]
   const numbers = reader.tokens.slice(part.start, part.end).flatMap((token, offset) => (isCount(token) ? [part.start + offset] : []));
   const fresh = numbers.find((index) => inZones(zones.fresh, index));
   const old = numbers.find((index) => inZones(zones.old, index));
-  const to = reader.tokens[fresh ?? at]?.number?.amount;
+  const to = reader.tokens[inZones(zones.fresh, at) ? at : (fresh ?? at)]?.number?.amount;
   const from = old === undefined ? undefined : reader.tokens[old]?.number?.amount;
   const piece = match.kept['p']?.means['piece'];
   return [
