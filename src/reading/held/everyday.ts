@@ -24,6 +24,9 @@ const spentOn = pattern('(lost|left|dropped|made|paid) <count> (on|in|at|with) (
 const talk = [
   '<count> (people|of us|guests|adults|kids) (at|for|in) (the|a|my|his|her|our) (party|wedding|pub|game|cinema|table|reception|funeral)',
   '<count> (people|of us|guests|adults|kids) (are|were|all|so far|all told){0,2} (going|coming|invited|turned up|showed up|rsvp|signed up|booked in|booked on)',
+  "(i'm|im|i am|she's|he's) (in|out|here|around|working|back|about) (on|all day)? <weekday>",
+  '<bench> (starts|starting|joins|joining|begins|leaves|leaving) (on|from)? (the)? (<weekday>|<plain>|<ordinal>|<slashed>|<month>)',
+  '(hayfever|pain|headache|day|rating|review|score|food|service|movie|film|meal|holiday) (is|was|:|,)? <count> out of <count>',
   '(interviewing|invited|feeding|seating) <number>',
   '(ran|run|jogged|walked|cycled|swam|hiked|drove|driven) <number>',
   '(chip|pitch|chuck|put|throw) in <number>',
