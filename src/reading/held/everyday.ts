@@ -8,9 +8,9 @@ import { clausesOf, type Stretch } from './clauses.ts';
 
 const ourTags = ['piece', 'ingredient', 'material', 'other'];
 const event =
-  /^(event|events|wedding|weddings|party|gala|ball|prom|formal|ceremony|reception|function|handover|pickup|date|do|bride|bride's|groom|groom's|client|couple|order|quote|stems|stem|bench|tax)$/;
+  /^(event|events|wedding|weddings|party|gala|ball|prom|formal|ceremony|reception|function|handover|pickup|date|do|bride|bride's|groom|groom's|client|couple|dinner|lunch do|brunch|supper|banquet|christening|collects|collect|collecting|collected|delivers|deliver|order|quote|stems|stem|bench|tax)$/;
 const work =
-  /^(did|made|make|done|finished|complete|completed|wired|taped|boxed|ready|left|go|remaining|broke|broken|snapped|dropped|lost|ruined|crushed|squashed|binned|knocked|damaged)$/;
+  /^(did|made|make|done|finished|complete|completed|wired|taped|boxed|ready|left|go|remaining|broke|broken|snapped|dropped|lost|ruined|crushed|squashed|binned|knocked|damaged|wilted|died|cracked|melted|bent|smashed|wrecked|froze|drooped)$/;
 // "12 done before lunch", "20 in the van": when or where, not what.
 const times = /^(before|after|by|till|until|since|over|during|then)$/;
 const places = /^(before|after|by|till|until|since|over|at|to|then|in|into|on|onto|from|off|for|during|with|near|of)$/;
