@@ -1,5 +1,6 @@
 // The new values a correction names: counts, prices, tax, material, work done. Each becomes one change; nothing else is touched.
 
+import { isHourOfDay } from '../dates/clock-time.ts';
 import { dateAt } from '../dates/date-forms.ts';
 import { findMentions } from '../order/mentions.ts';
 import { findPrices } from '../order/prices.ts';
@@ -20,8 +21,10 @@ const isNow = pattern(
 const wrongCount = pattern('(wrong|incorrect) (number|count|qty|quantity|figure)');
 const priceWord = /^(price|prices|cost|rate|charge|each|quote|pricing)$/;
 
-// "on the 9th, feb i mean, dried": what is put right is the day.
-const monthMeant = pattern('(<month> (,|-)? (i mean|i meant|sorry)|(sorry|i mean|i meant|no|rather) (,)? <month>)');
+// "on the 9th, feb i mean, dried": what is put right is the day; "on thursday, make it fresh" puts nothing right.
+const monthMeant = pattern(
+  '((make|do|have) (it|them|these|those|everything) (all)? <material>|<month> (,|-)? (i mean|i meant|sorry)|(sorry|i mean|i meant|no|rather) (,)? <month>)',
+);
 const otherPrice = pattern('(price|cost|rate) of (the|a)? <filler>'); // "price of petrol"
 
 const within = (part: Part, index: number): boolean => index >= part.start && index < part.end;
@@ -174,6 +177,7 @@ const countAndPrice = (own: Reader, part: Part, zones: Zones): Unworded[] => {
   const prices = findPrices(own, used).filter(
     (price) =>
       inZones(zones.fresh, price.index) &&
+      !isHourOfDay(tokens, price.index) &&
       (price.per !== 'unsaid' || price.number.form === 'money' || price.at || named || oldSays('each', true) || wholeSaid),
   );
   // "bouts should be $14 each": the only kind named, with no number of its own.

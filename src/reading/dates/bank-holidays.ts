@@ -26,7 +26,7 @@ const coming = (context: ReadingContext): readonly Day[] => {
   const year = yearOf(context.today);
   const all = [year, year + 1].flatMap((each) => [
     addDays(easterSunday(each), 1),
-    ...[2, 5, 6, 8, 10].flatMap((month) => [...bankHolidayMondays(each, month, context.region)]),
+    ...(context.region === 'IE' ? [2, 5, 6, 8, 10] : [5, 8]).flatMap((month) => [...bankHolidayMondays(each, month, context.region)]),
   ]);
   return all
     .filter((day) => day > context.today)

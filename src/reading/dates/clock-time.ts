@@ -15,7 +15,7 @@ const forms = pattern('(at|from|@|,)? (<t:time>|noon|midday|midnight|noonish|mid
 const between = pattern('(at|from|@|,)? <h:count> (to|-|til|till|until) <t:time>');
 const spoken = pattern("(at|@|from|,)? <h:count> (o clock|o ' clock|<m:count> (am|pm))");
 const bareHour = pattern(
-  '((at|@|from|<from>|starts|starting|start|begins|beginning|commencing|kick off|kickoff|kicking off) (at|from|@)? (about|around)? <h:count>|<h:count> (in the (morning|afternoon|evening|arvo)|at night))',
+  '((at|@|from|<from>|before|by|starts|starting|start|begins|beginning|commencing|kick off|kicks off|kickoff|kicking off) (at|from|@)? (about|around)? <h:count>|<h:count> (in the (morning|afternoon|evening|arvo)|at night))',
 );
 /** A bare hour with its part of the day is a time before a date too. */
 export const partOfDay = pattern('(half|quarter|<count> (in the (morning|afternoon|evening|arvo)|at night)|<count> (past|to) <count>)');
@@ -161,4 +161,17 @@ export const timeAt = (reader: Reader, index: number, besideDate: boolean): Time
   const shared = half === undefined ? undefined : halfHour(tokens, half, besideDate);
   if (half !== undefined && shared !== undefined) return { start: index, end: half.end, time: shared };
   return besideDate ? besideOnly(reader, index) : undefined;
+};
+
+/** "on thursday at 11": the number here is the hour of a day, and no price. */
+export const isHourOfDay = (tokens: readonly Token[], index: number): boolean => {
+  const day = tokens[index - 2];
+  const said =
+    day !== undefined && (day.means['weekday'] !== undefined || day.means['month'] !== undefined || day.number?.form === 'ordinal');
+  return (
+    (said || /^(today|tomorrow)$/.test(day?.text ?? '')) &&
+    /^(at|@)$/.test(tokens[index - 1]?.text ?? '') &&
+    tokens[index]?.number?.form === 'plain' &&
+    hourOf(tokens[index]) !== undefined
+  );
 };

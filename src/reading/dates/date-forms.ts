@@ -143,6 +143,11 @@ const monthPlaces = (tokens: readonly Token[], index: number, context: ReadingCo
 export const dateAt = (tokens: readonly Token[], index: number, context: ReadingContext): DateRead | undefined => {
   const token = tokens[index];
   if (token === undefined || token.kind === 'line' || (token.kind === 'sign' && token.text !== "'")) return undefined;
+  // "the friday, 12 feb"
+  if (/^(the|this|on)$/.test(token.text) && tokens[index + 1]?.means['weekday'] !== undefined) {
+    const whole = monthForms(tokens, index + 1, context);
+    if (whole !== undefined) return { ...whole, start: index };
+  }
   const weekday = token.means['weekday'] !== undefined;
   const beside = dayBeside(tokens, index, context);
   if (beside !== undefined) return beside;

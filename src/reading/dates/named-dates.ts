@@ -4,6 +4,7 @@ import { type Day, monthOf, yearOf } from '../../values/day.ts';
 import { type Pattern, pattern } from '../pattern.ts';
 import type { ReadingContext } from '../reading.ts';
 import type { Token } from '../text/token.ts';
+import { weekdayNumber } from './calendar-sums.ts';
 import type { DateRead } from './date-read.ts';
 import { monthOfToken, yearFrom } from './day-parts.ts';
 import { type DaysIn, namedDays } from './named-days.ts';
@@ -70,6 +71,23 @@ export const named = (tokens: readonly Token[], index: number, context: ReadingC
           days: [...new Set(around.days.flatMap((day) => [...weekendAround(day)]))],
           why: 'which day',
           within: [...new Set(around.days.flatMap((day) => [...daysOfWeekend(day)]))],
+        };
+    }
+    // "thanksgiving saturday": a day of the weekend it makes; beside another feast the weekday may be a slip.
+    const beside = tokens[end]?.means['weekday'];
+    const whole =
+      beside === undefined || tokens[end + 1]?.number !== undefined || tokens[end + 1]?.means['month'] !== undefined
+        ? undefined
+        : several(index, end + 1, context, (in_) => name.days(in_, context.region).flatMap((day) => day ?? []));
+    const [only, second] = whole?.days ?? [];
+    if (whole !== undefined && only !== undefined && second === undefined && year === undefined) {
+      const picked = daysOfWeekend(only).find((day) => weekdayNumber(day) === Number(beside));
+      if (picked === only) return { ...whole, yearAssumed: true };
+      if (picked !== undefined)
+        return {
+          ...whole,
+          yearAssumed: true,
+          ...([1, 4, 5].includes(weekdayNumber(only)) ? { days: [picked] } : { days: [only, picked].sort(), why: 'which day' as const }),
         };
     }
     // "mother's day in may"

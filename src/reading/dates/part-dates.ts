@@ -6,7 +6,7 @@ import type { ReadingContext } from '../reading.ts';
 import type { Token } from '../text/token.ts';
 import { weekdayNumber, weekdaysOfMonth } from './calendar-sums.ts';
 import type { DateRead } from './date-read.ts';
-import { asDay, monthOfToken } from './day-parts.ts';
+import { asDay, monthOfToken, yearFrom } from './day-parts.ts';
 import { several } from './named-dates.ts';
 import { monthFrom } from './weekends.ts';
 
@@ -17,6 +17,7 @@ const monthFirst = pattern('<m:month> (sometime|some time|time|tbc|tba|ish|somew
 const monthWedding = pattern('(a|an|our|this) <m:month> (wedding|event|party|do|dance|gala)');
 const eventMonth = pattern("(wedding|event|party|gala|ceremony|wedding's|event's) (is|in|will be|is in|sometime)? <m:month>");
 const dayOnly = pattern("(on|to|for|it's|its|is|the|by|until) (the)? <d:ordinal>");
+const monthOfYear = pattern('<m:month> (of|,)? <y:plain>');
 const ofNextMonth = pattern('(on|for|is)? (the)? <d:ordinal> (of)? (next|this) month');
 // "the 5th or 6th of march", "the 14th day of march", "the 1st sat in may": the month follows further on.
 const monthFollows = pattern(
@@ -36,6 +37,13 @@ export const vague = (tokens: readonly Token[], index: number, context: ReadingC
     const [day] = read?.days ?? [];
     if (read === undefined || day === undefined) return undefined;
     return { ...read, relative: true, within: monthFrom(context, monthOf(day), yearOf(day)) };
+  }
+  const far = monthOfYear.at(tokens, index, tokens.length);
+  const farYear = yearFrom(far?.kept['y'], tokens);
+  if (far !== undefined && farYear !== undefined && far.kept['y']?.text.length === 4) {
+    const within = monthFrom(context, monthOfToken(far.kept['m']), farYear);
+    const days = within.filter((day) => weekdayNumber(day) === 6);
+    if (days.length > 0) return { start: index, end: far.end, days, why: 'which day', relative: true, within };
   }
   const ahead = ofNextMonth.at(tokens, index, tokens.length);
   if (ahead !== undefined) {

@@ -15,7 +15,7 @@ const onWeekday = pattern('(on|from|this|after|next|coming|the|by){0,2} <w:weekd
 const onTomorrow = pattern(`(from|after|on)? ${tomorrowWord}`);
 const onToday = pattern(`(from|after)? ${todayWord}`);
 const inTime = pattern('(time|from today|from now|today|now|hence|away from now|from the date)');
-const away = pattern('(away|out|off|to go|ahead|later)');
+const away = pattern('(away|out|to go|ahead|later)');
 const behindWeekday = pattern('<w:weekday> in (a)?');
 const behindTomorrow = pattern(`(${tomorrowWord}|today|this day)`);
 const dayAfter = pattern(`(the)? (day after ${tomorrowWord}|overmorrow)`);
@@ -145,6 +145,8 @@ export const relativeForms = (tokens: readonly Token[], index: number, context: 
   const spanned = fromSpan(tokens, index, context) ?? beforeSpan(tokens, index, context) ?? namedWeek(tokens, index, context);
   if (spanned !== undefined) return spanned;
   if (/^(today|tonight|tonite|2day)$/.test(text)) return one(today, index + 1);
+  const part = partOfToday.at(tokens, index, tokens.length);
+  if (part !== undefined) return one(today, part.end);
   const after = dayAfter.at(tokens, index, tokens.length);
   if (after !== undefined) return one(addDays(today, 2), after.end);
   const tomorrow = tomorrowForm.at(tokens, index, tokens.length);
@@ -165,6 +167,7 @@ export const relativeForms = (tokens: readonly Token[], index: number, context: 
     return undefined;
   return weekdayForm(tokens, index, weekday.end, Number(weekday.kept['w']?.means['weekday']), context);
 };
+const partOfToday = pattern('this (arvo|afternoon|evening|morning)');
 const tomorrowForm = pattern(tomorrowWord);
 
 const weekdayForm = (tokens: readonly Token[], index: number, end: number, weekday: number, context: ReadingContext): DateRead => {

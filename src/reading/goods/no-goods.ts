@@ -34,7 +34,10 @@ const wearable = (reader: Reader, start: number, end: number): boolean =>
 export const noGoods = (reader: Reader, { start, end }: Part, known: boolean): boolean => {
   const tokens = reader.tokens.slice(start, end);
   if (tokens.length > 120 || wearable(reader, start, end)) return true;
-  if (tokens.some((token) => (token.kind === 'word' && talk.test(token.text)) || token.means['other'] !== undefined)) return true;
+  // "ranunculus coming in at 1.10 a stem" is a price.
+  const comes = (at: number): boolean => tokens[at + 1]?.text === 'in' && tokens[at + 2]?.text === 'at';
+  if (tokens.some((token, at) => (token.kind === 'word' && talk.test(token.text) && !comes(at)) || token.means['other'] !== undefined))
+    return true;
   if (recipeWords.in(reader.tokens, start, end) !== undefined) return true;
   const leaves = tokens.some((token, at) => token.text === 'leaves' && leaving.at(reader.tokens, start + at, end) !== undefined);
   if ((leaves || someone.at(reader.tokens, start, end) !== undefined) && !tokens.some((token) => token.means['pack'] !== undefined))

@@ -64,6 +64,7 @@ const measures: Readonly<Record<string, string>> = {
   foot: 'ft',
   ft: 'ft',
   inch: 'in',
+  bunch: 'bunch',
 };
 const measured = (tokens: readonly Token[], share: Quantity): Quantity | undefined => {
   const word = tokens[share.next]?.text ?? '';

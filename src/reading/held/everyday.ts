@@ -8,9 +8,9 @@ import { clausesOf, type Stretch } from './clauses.ts';
 
 const ourTags = ['piece', 'ingredient', 'material', 'other'];
 const event =
-  /^(event|events|wedding|weddings|party|gala|ball|prom|formal|ceremony|reception|function|handover|pickup|date|do|bride|bride's|groom|groom's|client|couple|order|quote|stems|stem|bench|tax)$/;
+  /^(event|events|wedding|weddings|party|gala|ball|prom|formal|ceremony|reception|function|handover|pickup|date|do|bride|bride's|groom|groom's|client|couple|dinner|lunch do|brunch|supper|banquet|christening|collects|collect|collecting|collected|delivers|deliver|order|quote|stems|stem|bench|tax)$/;
 const work =
-  /^(did|made|make|done|finished|complete|completed|wired|taped|boxed|ready|left|go|remaining|broke|broken|snapped|dropped|lost|ruined|crushed|squashed|binned|knocked|damaged)$/;
+  /^(did|made|make|done|finished|complete|completed|wired|taped|boxed|ready|left|go|remaining|broke|broken|snapped|dropped|lost|ruined|crushed|squashed|binned|knocked|damaged|wilted|died|cracked|melted|bent|smashed|wrecked|froze|drooped)$/;
 // "12 done before lunch", "20 in the van": when or where, not what.
 const times = /^(before|after|by|till|until|since|over|during|then)$/;
 const places = /^(before|after|by|till|until|since|over|at|to|then|in|into|on|onto|from|off|for|during|with|near|of)$/;
@@ -24,6 +24,9 @@ const spentOn = pattern('(lost|left|dropped|made|paid) <count> (on|in|at|with) (
 const talk = [
   '<count> (people|of us|guests|adults|kids) (at|for|in) (the|a|my|his|her|our) (party|wedding|pub|game|cinema|table|reception|funeral)',
   '<count> (people|of us|guests|adults|kids) (are|were|all|so far|all told){0,2} (going|coming|invited|turned up|showed up|rsvp|signed up|booked in|booked on)',
+  "(i'm|im|i am|she's|he's) (in|out|here|around|working|back|about) (on|all day)? <weekday>",
+  '<bench> (starts|starting|joins|joining|begins|leaves|leaving) (on|from)? (the)? (<weekday>|<plain>|<ordinal>|<slashed>|<month>)',
+  '(hayfever|pain|headache|day|rating|review|score|food|service|movie|film|meal|holiday) (is|was|:|,)? <count> out of <count>',
   '(interviewing|invited|feeding|seating) <number>',
   '(ran|run|jogged|walked|cycled|swam|hiked|drove|driven) <number>',
   '(chip|pitch|chuck|put|throw) in <number>',

@@ -13,6 +13,7 @@ export const handled = many([
   `(photo|photos|pic|pics|picture|pictures|video|shot) of ${some}`,
   `(redo|refix|re-do|fix|repair|rewire|check|recount|photograph|mist|relabel) ${some}`,
   '(has|have|had|kept|keeps|got) <count> (<material>)? <piece> (pressed|framed|at home|in (a|her|his|the|my) (book|frame|drawer|album|vase|glass)|on (the|her|his|my|a) (wall|shelf|desk|fridge|dresser)|from (her|his|their|our|my|last))',
+  `(knocked|ate|eaten|pulled|swiped|nicked|stole) ${some} (off|over|down|from)?`,
   '<count> (<material>)? <piece> (need|needs|needing) (fixing|checking|tidying|misting|labelling|a fix|a check|repair|a trim|water)',
   '(paid|owing|owes|owe) (is|of|was|a|them|us|him|her|about)? <number>',
   'balance (is|of)? <number> (on|owing|due|to pay|owed)',
@@ -23,7 +24,7 @@ export const handled = many([
 
 /** Only these words are held; from a kept number on where there is one. */
 export const aside = many([
-  '(there|here|arrive|arriving|start|starting|meet|meeting|open|opens|back|leave|leaving|home|site|venue) (at|by|for) <plain>',
+  '(there|here|arrive|arrives|arriving|start|starts|starting|leaves|opens|closes|comes|coming|meet|meeting|open|opens|back|leave|leaving|home|site|venue) (at|by|for) <plain>',
   '(going|go|goes|went|gone|out|due|collected|collecting|collection|pickup|pick up|delivery|delivered|delivering|picked up) (out|off)? (at|by) <plain>',
   '<duration> (at|@) <plain>',
   '(set up|setup|setting up|bump in|load in|rehearsal) (at|from|by|is|is at)? <plain>',

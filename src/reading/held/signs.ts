@@ -44,8 +44,9 @@ export const holder = pattern(
 
 /** From here to the end of the sentence: a case that may not come. */
 export const supposing = pattern('(if|unless|in case|provided|assuming|suppose|supposing) <any>{0,8} <plain>');
+// "8.50 if dried or 11 if fresh" prices them.
 export const politeIf = pattern(
-  "if (possible|poss|ok|okay|any|needed|(u|you|we|i) (can|could|may)|(that's|thats|its|it's|that is|it is) (ok|okay|possible|alright|fine))",
+  "if ((it's|its|they're|theyre|they are)? <material>|possible|poss|ok|okay|any|needed|(u|you|we|i) (can|could|may)|(that's|thats|its|it's|that is|it is) (ok|okay|possible|alright|fine))",
 );
 
 /** The whole sentence tells of money asked for or paid, not of an order. */

@@ -3,6 +3,7 @@
 import { dateAt } from '../dates/date-forms.ts';
 import { pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
+import { opensTitle } from '../phrases/event-title.ts';
 import type { Token } from '../text/token.ts';
 import { usualWords } from '../words/usual-words.ts';
 
@@ -34,6 +35,7 @@ export const isStrangeTalk = (reader: Reader): boolean => {
   const strange = words.filter(isStrange).length;
   const few = someLeft.in(tokens, 0, tokens.length) ?? tookTime.in(tokens, 0, tokens.length) ?? hasLeft.in(tokens, 0, tokens.length);
   if (few === undefined ? strange < fewest || strange < words.length * leastShare : strange === 0) return false;
+  if (opensTitle(reader)) return false;
   if (worked.in(tokens, 0, tokens.length) !== undefined) return false;
   if (tokens.some((token) => ourTags.some((tag) => token.means[tag] !== undefined && token.means[tag] !== 'rest'))) return false;
   return !tokens.some((_, index) => dateAt(tokens, index, reader.context) !== undefined);

@@ -99,9 +99,18 @@ export const needed = (reader: Reader, mentions: readonly Mention[], prices: rea
     const from = mentions.length === 1 ? 0 : mention.end;
     const to = mentions.length === 1 ? reader.tokens.length : (mentions[at + 1]?.start ?? reader.tokens.length);
     const number = neededNumber(reader, from, to, (index) => !priced.has(index) && !used.has(index), prices);
-    const place = number ?? (mentions.length === 1 ? bareBehind(reader, mention, prices) : undefined);
+    const place = number ?? (mentions.length === 1 ? (bareBehind(reader, mention, prices) ?? beforePrice(reader, prices)) : undefined);
     return place === undefined ? mention : { ...mention, count: reader.tokens[place] as Token, countIndex: place, apart: true };
   });
+};
+
+// "18 @ 14, lapels": the number before the only price, when nothing else counts the only kind.
+const beforePrice = (reader: Reader, prices: readonly Price[]): number | undefined => {
+  const [price, second] = prices;
+  const at = (price?.start ?? 0) - 1;
+  return price?.at === true && second === undefined && price.per !== 'all' && isCount(reader.tokens[at]) && reader.free(at)
+    ? at
+    : undefined;
 };
 
 // "bouts 24, $11 a pop": a number right behind the only kind, when another is the price of one.

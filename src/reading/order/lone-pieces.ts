@@ -10,8 +10,17 @@ const priceBehind = pattern('(for (the|our)? <role>)? ((at|@|:|-)? <money>|(at|@
 export const oneInList = (reader: Reader, before: Mention | undefined, index: number, last: number): boolean => {
   const { tokens } = reader;
   const name = tokens[last]?.text ?? 's';
-  if (before?.countIndex === undefined || /s$/.test(name) || !/^(,|and|&|\+|n|plus|w|with)$/.test(tokens[index - 1]?.text ?? ''))
-    return false;
+  // "and the big comb @ 38"
+  let at = index - 1;
+  while (
+    at > index - 3 &&
+    tokens[at]?.kind === 'word' &&
+    Object.keys(tokens[at]?.means ?? {}).length === 0 &&
+    !/^(and|n|plus|w|with|for|at|of)$/.test(tokens[at]?.text ?? '')
+  )
+    at -= 1;
+  if (at < index - 1 && tokens[at + 1]?.text !== 'the') return false;
+  if (before?.countIndex === undefined || /s$/.test(name) || !/^(,|and|&|\+|n|plus|w|with)$/.test(tokens[at]?.text ?? '')) return false;
   const price = priceBehind.at(tokens, last + 1, tokens.length);
   return price !== undefined && goesOn(reader, before, index);
 };

@@ -10,6 +10,7 @@ import { countLeft, countRight } from './mention-count.ts';
 import { goesOn, moreOfTheKind, otherMaterial } from './more-of-the-kind.ts';
 import { nameFirstPairs } from './name-first.ts';
 import { isPiece, ofBatch } from './named-pieces.ts';
+import { peopleBefore, peopleBehind } from './one-each.ts';
 import { ownPiece } from './own-piece.ts';
 import { sharesByMaterial } from './shares-by-material.ts';
 
@@ -87,6 +88,15 @@ export const findMentions = (reader: Reader): Mention[] => {
     const token = reader.tokens[index] as Token;
     const after = reader.tokens[index + 1];
     const last = after?.means['piece'] === 'unspecified' && reader.free(index + 1) && after.number === undefined ? index + 1 : index;
+    const worn = pairs.has(index) ? undefined : (peopleBefore(reader, index) ?? peopleBehind(reader, index));
+    if (worn !== undefined && (!('start' in worn) || worn.countIndex >= usedTo)) {
+      const end = 'end' in worn ? worn.end : last + 1;
+      const start = 'start' in worn ? worn.start : Math.max(usedTo, index - 1);
+      mentions.push({ index, last, start, end, kind: token.means['piece'] as PieceKind, count: worn.count, countIndex: worn.countIndex });
+      usedTo = end;
+      index = last;
+      continue;
+    }
     const left = pairs.has(index) ? { start: index } : countLeft(reader, index);
     if (left.countIndex !== undefined && ofBatch(reader, left.countIndex)) continue;
     const leftUsed = left.countIndex !== undefined && (left.countIndex < usedTo || belongsBefore(reader, before, left.countIndex, last));
@@ -94,32 +104,33 @@ export const findMentions = (reader: Reader): Mention[] => {
     const base = leftUsed ? { start: index } : left;
     const bracket =
       inBrackets.at(reader.tokens, last + 1, reader.tokens.length) ?? forRole.at(reader.tokens, last + 1, reader.tokens.length);
+    const role = bracket !== undefined && reader.free(bracket.end - 1) ? bracket : undefined; // "for mothers day" is a day
     const people =
       base.countIndex === undefined && right?.marked !== true
         ? (forPeople.at(reader.tokens, last + 1, reader.tokens.length) ?? forSome.at(reader.tokens, last + 1, reader.tokens.length))
         : undefined;
-    const worn = people?.kept['n'];
+    const wearers = people?.kept['n'];
     const end =
-      (worn === undefined ? undefined : reader.tokens.indexOf(worn, last) + 1) ??
-      bracket?.end ??
+      (wearers === undefined ? undefined : reader.tokens.indexOf(wearers, last) + 1) ??
+      role?.end ??
       (right?.marked === true ? (right.end ?? right.countIndex + 1) : last + 1);
     mentions.push({
       ...base,
       ...(right?.marked === true ? { count: right.count, countIndex: right.countIndex } : {}),
-      ...(worn === undefined ? {} : { count: worn, countIndex: reader.tokens.indexOf(worn, last) }),
+      ...(wearers === undefined ? {} : { count: wearers, countIndex: reader.tokens.indexOf(wearers, last) }),
       ...(base.countIndex === undefined &&
       right?.marked !== true &&
-      worn === undefined &&
-      ((bracket !== undefined && forOne(reader, index, bracket.end)) || oneInList(reader, before, index, last))
+      wearers === undefined &&
+      ((role !== undefined && forOne(reader, index, role.end)) || oneInList(reader, before, index, last))
         ? { exact: 1, countIndex: index }
         : {}),
       index,
       last,
       end,
       kind: token.means['piece'] as PieceKind,
-      ...(bracket === undefined
+      ...(role === undefined
         ? {}
-        : { wearer: reader.words(bracket.end - (reader.tokens[bracket.end - 1]?.text === ')' ? 2 : 1), bracket.end).replace(/\)$/, '') }),
+        : { wearer: reader.words(role.end - (reader.tokens[role.end - 1]?.text === ')' ? 2 : 1), role.end).replace(/\)$/, '') }),
     });
     const whole = mentions.at(-1);
     const shared = whole?.countIndex === undefined ? undefined : sharesByMaterial(reader, whole);

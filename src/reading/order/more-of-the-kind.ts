@@ -9,7 +9,7 @@ const others = pattern('<n:count> (x)? (others|ones|more|extra|other ones|(<unli
 const remaining = pattern('(the)? (other|others|remaining) <n:count> (x)? ((at|@)? <money>|(at|@) <plain>|<plain> <each>)');
 const priced = pattern('(,|and|&|+|;|:|plus|then|-)? <n:count> (<d:word>)? (ones|one|versions)? (x)? (@|at) (<money>|<plain>)');
 const worn = pattern(
-  '(,|-|and|&|+|;|plus|then) <n:count> (x)? for (the|his|her|their|my|our)? (<role>|<bench>|family|families|kids|children|everyone else|the rest) ((at|@) (<money>|<plain>))?',
+  '(,|-|and|&|+|;|plus|then) <n:count> (x)? for (the|his|her|their|my|our)? (<role>|<bench>|family|families|kids|children|everyone else|the rest)',
 );
 const owned = pattern('(,|and|&|+|;|plus|then)? (the|for|for the)? (<owner>|<role>) <n:count> (x)? (@|at) (<money>|<plain>)');
 const goods = ['piece', 'pack', 'ingredient', 'other', 'month', 'weekday', 'each', 'all', 'taxWord', 'taxName', 'bench', 'upTo'];
@@ -31,7 +31,9 @@ export const moreOfTheKind = (reader: Reader, index: number): { count: Token; co
     return undefined;
   const countIndex = tokens.indexOf(count, index);
   if (!reader.free(countIndex)) return undefined;
-  return { count, countIndex, end: countIndex + 1 };
+  // "2 crowns for flower girls 38 each and one for the bride 85": the price stands behind who wears it.
+  const forWhom = fresh ? undefined : worn.at(tokens, from, tokens.length);
+  return { count, countIndex, end: forWhom?.kept['n'] === count ? forWhom.end : countIndex + 1 };
 };
 
 /** Whether this can go on: a kind with its own number and, since, a price. */

@@ -5,7 +5,7 @@ import type { Reader } from '../phrase.ts';
 import type { Price } from './price-at.ts';
 
 const amountFirst = pattern(
-  '<a:amount> (<f:each>)? (for|if|in)? <m:material> (,)? (or|otherwise|/)? (at|@)? <b:amount> (<g:each>)? (for|if|in)? <n:material>',
+  "<a:amount> (<f:each>)? (for|if|in|if it's|if its)? (it's|its|they're|theyre)? <m:material> (,)? (or|otherwise|/|and|,)? (at|@)? <b:amount> (<g:each>)? (for|if|in)? (it's|its|they're|theyre)? <n:material>",
 );
 const materialFirst = pattern(
   '<m:material> (is|at|@|:|=)? <a:amount> (<f:each>)? (,)? (or|otherwise|/)? <n:material> (is|at|@|:|=)? <b:amount> (<g:each>)?',

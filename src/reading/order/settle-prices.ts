@@ -59,6 +59,8 @@ export const nameFirstAsk = (reader: Reader, mentions: readonly Mention[], price
     return undefined;
   const numbers = lines.map((mention) => Number(mention.count?.number?.amount));
   if (numbers.some((number) => number < 5)) return undefined;
+  // "bouts 11.50, corsages 28" can only be prices.
+  const onlyPrices = numbers.some((number) => !Number.isInteger(number));
   const start = lines[0]?.start ?? 0;
   const end = lines.at(-1)?.end ?? 0;
   const words = reader.words(start, end);
@@ -66,6 +68,7 @@ export const nameFirstAsk = (reader: Reader, mentions: readonly Mention[], price
   const priced = lines.map(
     (mention) => ({ fact: 'price', amount: mention.count?.number?.amount ?? '', per: 'each', piece: mention.kind, words }) as Fact,
   );
+  if (onlyPrices) return { start, end, facts: priced };
   return {
     start,
     end,

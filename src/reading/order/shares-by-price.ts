@@ -4,6 +4,8 @@ import type { PieceKind } from '../../handbook/pieces.ts';
 import { pattern } from '../pattern.ts';
 import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
 import type { Token } from '../text/token.ts';
+import type { Mention } from './mention.ts';
+import type { Price } from './price-at.ts';
 import { currencyFields } from './read-order.ts';
 
 const price = (name: string): string => `(is|are|at|@|=|:|-|for|to be){0,2} <${name}:amount> (<each>)?`;
@@ -14,6 +16,21 @@ const link = '(,|;|and|&|\\+|then|with|but|\\.){0,2}';
 const whole = '<w:count> (<material>)? <k:piece> (,|:|-|\\(|of which|with|-|\\.){0,2}';
 const forms = [pattern(`${whole} ${own('a')} ${link} ${rest('b')} (\\))?`), pattern(`${whole} ${rest('b')} ${link} ${own('a')} (\\))?`)];
 const saysRest = /^(other|others|rest|remaining|remainder|other ones|rest of them)$/;
+
+/** "20 lapels, 12 big at 14 and 8 small at 10": a count without a price that the priced lines behind it make up is their sum, no order of its own. */
+export const withoutSum = (mentions: readonly Mention[], prices: readonly Price[]): Mention[] =>
+  mentions.filter((mention, at) => {
+    const rest = mentions.slice(at + 1);
+    const others = rest.slice(
+      0,
+      rest.findIndex((other) => other.kind !== mention.kind) < 0 ? rest.length : rest.findIndex((other) => other.kind !== mention.kind),
+    );
+    const [next] = others;
+    if (mention.countIndex === undefined || next === undefined || others.length < 2) return true;
+    if (prices.some((price) => price.start >= mention.end && price.start < next.start)) return true;
+    const sum = others.reduce((all, other) => all + (other.count === undefined ? (other.exact ?? 0) : amount(other.count)), 0);
+    return sum !== amount(mention.count);
+  });
 
 const amount = (token: Token | undefined): number => Number(token?.number?.amount);
 

@@ -46,8 +46,12 @@ const vetoed = (reader: Reader, read: DateRead, all: readonly DateRead[]): boole
   for (let index = part.start; index < part.end; index++) {
     const token = reader.tokens[index];
     if (all.some((each) => each.start <= index && index < each.end)) continue; // "the bank holiday weekend"
-    if (token?.kind === 'word' && vetoes.has(token.text) && !/^drop/.test(reader.tokens[index - 1]?.text ?? '')) return true;
-    if (token?.number?.form === 'duration' && /^(hour|min)$/.test(token.number.unit ?? '')) return true; // "in on monday 25 january 3 hours"
+    if (token?.kind !== 'word' || !vetoes.has(token.text) || /^(drop|kick)/.test(reader.tokens[index - 1]?.text ?? '')) {
+      if (token?.number?.form === 'duration' && /^(hour|min)$/.test(token.number.unit ?? '')) return true; // "in on monday 25 january 3 hours"
+      continue;
+    }
+    // "just off the phone with the bride": only beside the day is it somebody's day off.
+    if (!/^(off|away|open|shut)$/.test(token.text) || (index >= read.start - 3 && index <= read.end + 2)) return true;
   }
   return false;
 };

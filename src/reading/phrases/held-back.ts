@@ -45,6 +45,9 @@ const thingsOf = (reader: Reader, part: Part, clauses: readonly Stretch[]): Stre
   const ours = ({ start, end }: Stretch): boolean => reader.tokens.slice(start, end).some((token) => token.means['piece'] !== undefined);
   const own = clauses.findIndex((clause) => clause.start <= match.start && match.start < clause.end);
   const clause = clauses[own];
+  // "a corsage for each of the 12 dancers" counts those who wear them.
+  const wear = /^(the|our|for|of)$/.test(reader.tokens[match.start - 1]?.text ?? '');
+  if (clause !== undefined && wear && ours({ start: clause.start, end: match.start })) return [];
   if (clause === undefined || ours(clause)) return [{ start: match.start, end: match.end }];
   let { end } = clause;
   for (const next of clauses.slice(own + 1)) {

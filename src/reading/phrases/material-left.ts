@@ -3,6 +3,7 @@
 import type { Material, PieceKind } from '../../handbook/pieces.ts';
 import { firstAt, pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader } from '../phrase.ts';
+import { isMaterial } from './material-said.ts';
 
 const after =
   "(is|are|was|were|got|has been|have been|being|'s)? (off|out|no more|gone|cancelled|canceled|dropped|ditched|scrapped|binned|wrong|out of (budget|season|stock|the question)|too (dear|expensive|pricey|much|fragile|fussy)|fell through|vetoed|wont last|won't last|wouldnt last|not available|unavailable|sold out|not happening|no longer)";
@@ -33,7 +34,7 @@ const kindAt = (reader: Reader, index: number): PieceKind | undefined => {
 
 const find = (reader: Reader): Finding[] => {
   const { tokens } = reader;
-  const materials = tokens.flatMap((token, index) => (token.means['material'] !== undefined && reader.free(index) ? [index] : []));
+  const materials = tokens.flatMap((token, index) => (token.means['material'] !== undefined && isMaterial(reader, index) ? [index] : []));
   if (materials.length !== 2) return [];
   for (let index = 0; index < tokens.length; index++) {
     const match = firstAt(preferred, tokens, index, tokens.length) ?? firstAt(before, tokens, index, tokens.length);

@@ -13,6 +13,7 @@ import { ofKinds, pricedKinds } from '../order/priced-kinds.ts';
 import { behindOther, findPrices } from '../order/prices.ts';
 import { askEachOrAll, countOf, likelyPer, lineFacts, priceFact } from '../order/read-order.ts';
 import { equalsTotal, nameFirstAsk, settleTotals } from '../order/settle-prices.ts';
+import { withoutSum } from '../order/shares-by-price.ts';
 import { toldPrices } from '../order/told-prices.ts';
 import { pattern } from '../pattern.ts';
 import type { Finding, Phrase, Reader } from '../phrase.ts';
@@ -129,7 +130,10 @@ const find = (reader: Reader): Finding[] => {
   const found = findPrices(reader, counts, ends).filter((price) => !told.some((each) => each.index === price.index));
   const said = series.length > 0 ? series : withListed(reader, all, counts, [...told, ...found, ...pairPrices(reader, all)]);
   const prices = lineTotals(reader, namedBefore(reader, all, said));
-  const mentions = needed(reader, pricedOnly(certain(reader, all, prices), prices), prices);
+  const surely = certain(reader, all, prices);
+  const shared = withoutSum(surely, prices);
+  const sums = surely.filter((mention) => !shared.includes(mention));
+  const mentions = needed(reader, pricedOnly(shared, prices), prices);
   // "finished the last 6 crowns" orders nothing, whatever else it says.
   if (prices.every((price) => price.number.form === 'plain' && !price.at) && tellsWork(reader)) return [];
   const ordered = mentions.filter((mention) => mention.countIndex !== undefined);
@@ -188,7 +192,7 @@ const find = (reader: Reader): Finding[] => {
       reader.tokens[mention.start - 1]?.glued !== true,
   );
   const problems = bad === undefined ? [] : [problem('count-not-positive', { words: reader.words(bad.start - 1, bad.end) })];
-  const tokens = takes(reader, ordered, read);
+  const tokens = takes(reader, [...ordered, ...sums], read);
   const [first = 0] = tokens;
   return [{ start: first, end: (tokens.at(-1) ?? first) + 1, takes: tokens, facts, asks, problems }];
 };

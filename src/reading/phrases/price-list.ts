@@ -22,7 +22,7 @@ const least = pattern('(,)? (min|minimum|min order|moq|minimum order) (of|order|
 const freeForm = pattern('(free|foraged|no cost|nothing)');
 
 // "ten roses for £12": so many for the price.
-const together = pattern('<n:count> (<word>){0,2} <ingredient> (for|cost|costs|=|are|come to) <money>');
+const together = pattern('<n:count> (<word>){0,2} <ingredient> (for|cost|costs|=|are|is|come to) <money>');
 const soldTogether = (tokens: readonly Token[], start: number, end: number): number | undefined => {
   const match = together.in(tokens, start, end);
   return match?.end === end ? Number(match.kept['n']?.number?.amount) : undefined;

@@ -97,6 +97,7 @@ const piecesOf = (entries: readonly Entry[], said: { piece: PieceKind; count: nu
   return [...pieces].map(([piece, count]) => ({ fact: 'pieces', piece, count }));
 };
 
+const twoNumbers = pattern('<plain> (and|&|\\+|plus) <plain>');
 const likeAnother = pattern('same as (the)? <role>');
 
 const find = (reader: Reader): Finding[] => {
@@ -140,6 +141,8 @@ const find = (reader: Reader): Finding[] => {
       tokens.some((token) => /^(everyone|everybody|wearers)$/.test(token.text));
     // "11 in the party plus the celebrant": whether she is one of them is not said.
     if (bridal && read.total !== undefined && read.heads === 1 && tokens.some((token) => joins.test(token.text))) continue;
+    // "bridal party is 5 and 5": neither is the total.
+    if (bridal && twoNumbers.in(reader.tokens, own.start, own.end) !== undefined) continue;
     if (bridal && read.total !== undefined && (read.entries.length === 0 || read.heads === 1)) {
       findings.push(found(reader, own.start, own.end, [{ fact: 'wearers', wearers: [], total: read.total }]));
       continue;

@@ -8,6 +8,8 @@ import { wordList } from '../words/word-list.ts';
 
 const pointers = /^(a|an|the|those|these|my|your|his|her|its|our|their)$/;
 // What may stand behind "the" in a question about an order, though no list of the trade has it.
+const joining =
+  /^(for|to|in|on|at|of|and|or|are|is|be|do|can|will|would|all|now|then|too|also|already|still|left|done|again|yet|up|out|off|so|by|with|from|if|when|we|i|they|you|that)$/;
 const familiar = new Set(
   wordList(`
   price, prices, pricing, rate, cost, quote, figure, figures, number, numbers, amount, sum, wedding, weddings, event, events, gala, ball, formal,
@@ -47,7 +49,7 @@ export const askedOfOthers = (reader: Reader, start: number, end: number): boole
     // "how many weddings", and not "how many miles"
     if (tokens[index]?.text === 'how' && next?.text === 'many' && strange(tokens[index + 2], isOtherThings)) return true;
     if (!pointers.test(tokens[index]?.text ?? '') || next?.kind !== 'word' || next.number !== undefined) continue;
-    if (Object.keys(next.means).length > 0 || familiar.has(next.text.replace(/'s$/, ''))) continue;
+    if (Object.keys(next.means).length > 0 || joining.test(next.text) || familiar.has(next.text.replace(/'s$/, ''))) continue;
     if (!tokens.slice(index + 2, Math.min(end, index + 4)).some((token) => named.test(token.text))) return true;
   }
   return false;

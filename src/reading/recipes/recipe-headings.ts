@@ -15,6 +15,8 @@ export const heading = pattern(
   '(<p:piece>|recipe|<r:role>) (recipe|each|for the <event>)? (<p:piece>|<r:role>)? (:|=|-|gets|has|have|is|takes|take|needs|need|uses|use|get|contains|contain|wants|want|will have|to have|are|with|recipe:)',
 );
 export const forPiece = pattern('for (the|our)? <p:piece>');
+/** "… for each groomsman" */
+export const forWearer = pattern('(for|<each>) (each|every|the|all the|all|both)? <r:role>');
 /** "… - that's the corsage" */
 export const thatsThe = pattern("(that's|thats|that is|makes|=) (the|our|my|your) <p:piece> (recipe)?");
 /** "an extra rose", "1 more rose": beside what is in it, which only the thread knows. */

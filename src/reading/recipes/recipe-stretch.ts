@@ -10,6 +10,7 @@ import {
   firstWord,
   forPiece,
   forSome,
+  forWearer,
   heading,
   headsOfStem,
   namedBefore,
@@ -60,7 +61,10 @@ export const readStretch = (reader: Reader, { start, end }: Stretch, titled = fa
   const some = forSome.in(tokens, start, end);
   const forOne = thatsThe.in(tokens, start, end) ?? forPiece.in(tokens, start, end);
   const role = roleHeading.at(tokens, own, end);
+  const behind = forWearer.in(tokens, start, end);
+  const whose = behind?.end === end ? behind : undefined;
   const cuts = [
+    whose,
     per,
     head?.kept['r'] === undefined ? head : undefined,
     some,
@@ -70,8 +74,11 @@ export const readStretch = (reader: Reader, { start, end }: Stretch, titled = fa
   const removed = new Set(cuts.flatMap((match) => Array.from({ length: match.end - match.start }, (_, at) => match.start + at)));
   for (let index = start; index < first; index++) removed.add(index);
   const roleName =
-    head?.kept['r'] ?? (role !== undefined && role.end < end && quantity(tokens, role.end) !== undefined ? role.kept['r'] : undefined);
-  const from = roleName === undefined ? start : ((head?.kept['r'] === undefined ? role?.end : head.end) ?? start);
+    head?.kept['r'] ??
+    whose?.kept['r'] ??
+    (role !== undefined && role.end < end && quantity(tokens, role.end) !== undefined ? role.kept['r'] : undefined);
+  const from =
+    roleName === undefined || roleName === whose?.kept['r'] ? start : ((head?.kept['r'] === undefined ? role?.end : head.end) ?? start);
   const parts: Stretch[] = [];
   let open = from;
   for (let index = from; index <= end; index++) {

@@ -28,7 +28,8 @@ const shareAt = (reader: Reader, start: number, end: number): Share | undefined 
   const head = kind.at(tokens, start, end);
   const amount = quantity(tokens, head?.end ?? start);
   if (amount?.stems === undefined || amount.makes !== undefined) return undefined;
-  const flower = amount.next < end ? tokens[amount.next]?.means['ingredient'] : undefined;
+  const said = amount.next < end ? tokens[amount.next] : undefined;
+  const flower = /^stems?$/.test(said?.text ?? '') ? 'stem' : said?.means['ingredient'];
   const behind = flower === undefined ? amount.next : amount.next + 1;
   const match = head ?? into.at(tokens, behind, end);
   const piece = match?.kept['p'];

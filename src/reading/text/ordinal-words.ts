@@ -29,6 +29,9 @@ const ordinalTens: Readonly<Record<string, number>> = {
   thirtieth: 30,
 };
 
+const month =
+  /^(january|february|march|april|may|june|july|august|september|october|november|december|jan|feb|apr|jun|jul|aug|sep|sept|oct|nov|dec)$/;
+
 // "twenty-second of may", "the tenth": a day of the month in words. "first" and "second" alone mean too much else.
 export const ordinalWords = (tokens: readonly Token[], start: number): { day: number; next: number } | undefined => {
   const text = tokens[start]?.text ?? '';
@@ -37,6 +40,14 @@ export const ordinalWords = (tokens: readonly Token[], start: number): { day: nu
     const unit = ordinalUnits[tokens[at]?.text ?? ''];
     return unit === undefined ? undefined : { day: (text === 'twenty' ? 20 : 30) + unit, next: at + 1 };
   }
+  // "sixth feb", "may the first"
+  const unit = ordinalUnits[text];
+  const [ahead, further] = [tokens[start + 1]?.text ?? '', tokens[start + 2]];
+  const named = month.test(ahead) && further?.text !== 'bank' && (ahead !== 'may' || further?.kind !== 'word');
+  if (unit !== undefined && text !== 'second' && named) return { day: unit, next: start + 1 };
+  const before = tokens[start - 1]?.text === 'the' ? tokens[start - 2] : tokens[start - 1];
+  if (unit !== undefined && month.test(before?.text ?? '') && (text !== 'second' || tokens[start - 1]?.text === 'the'))
+    return { day: unit, next: start + 1 };
   const day =
     ordinalTens[text] ??
     (tokens[start + 1]?.text === 'of' && !/^(the|all|them)$/.test(tokens[start + 2]?.text ?? '') ? ordinalUnits[text] : undefined);

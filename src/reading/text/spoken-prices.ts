@@ -48,7 +48,7 @@ export const pence = (tokens: readonly Token[], unit: WithUnit): WithUnit => {
   if (
     !spoken ||
     (after !== undefined &&
-      !/^(each|ea|a|an|per|pp|pc|inc|incl|plus|\+|,|\.|ex|the|apiece|for|now|today|from|and|all|in|on|wrap|bunch|box|roll|pack)$/.test(
+      !/^(each|ea|a|an|per|pp|pc|inc|incl|plus|\+|,|\.|ex|the|apiece|for|now|today|from|and|all|in|on|wrap|bunch|box|roll|pack|including|included|inclusive|excluding|excluded|exclusive|excl|gst|vat|hst|tax|taxes|please|pls|with|without|before|or|to|max|maximum|tops|if|so|as|but|then|dried|fresh|preserved|silk|at|per|thanks|total|no|not)$/.test(
         after.text,
       ))
   )

@@ -162,7 +162,8 @@ export const readWearers = (
         more?.kept['n'] !== undefined &&
         role.means['role'] === 'groom' &&
         moreNext?.means['role'] === undefined &&
-        moreNext?.means['piece'] === undefined
+        moreNext?.means['piece'] === undefined &&
+        !/^(in|with|w|wearing|get|have|having|getting|all)$/.test(moreNext?.text ?? '')
       ) {
         const men = Number(more.kept['n'].number?.amount);
         const worn = entries.at(-1)?.piece;

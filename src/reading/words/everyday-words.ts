@@ -57,6 +57,7 @@ export const everydayWords = wordList(`
   till is, till was, till short, having twins, newborn, midwife, maternity leave, new starter, work experience, contract, standing order,
   letters spelling, name letters, stayed, bedsheets, bed and breakfast, air mattress, pocket money, tooth fairy, bake sale, jumble sale,
   car boot, yard sale, garage sale, swimming, football kit, kit bag, packed lunch, packed lunches, play date, bedtime, nap,
+  opening hours, christmas hours, xmas hours, easter hours, bank holiday hours, shop bunch, shop bunches, the reel, boosted, hayfever,
   roofer, tiler, plasterer, glazier, welder, mechanic, installer, surveyor, removal men, removalist, mover, delivery driver, delivery guy,
   repairman, repair man, technician, it guy, tree surgeon, chimney sweep, carpet fitter, upholsterer, seamstress, chef, barman, busker,
   christmas tree, xmas tree, pumpkin, poinsettia, houseplant, house plant, pot plant, gift voucher, voucher, panto, payday, bonus, goldfish,

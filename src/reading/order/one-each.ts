@@ -1,0 +1,41 @@
+// As many pieces as there are people to wear one: "40 people all getting a lapel flower", "one buttonhole for each of the 14 jurors", "6 bridesmaids with combs at 24".
+
+import { pattern } from '../pattern.ts';
+import type { Reader } from '../phrase.ts';
+import type { Token } from '../text/token.ts';
+
+const folk =
+  '(<role>|<bench>|people|ppl|folk|folks|guests|men|women|ladies|gents|guys|lads|kids|children|staff|members|players|dancers|heads|of them|of us)';
+const wearing =
+  '(with|in|wearing|having|have|has|getting|get|gets|needing|need|needs|wanting|want|wants|to have|to get|to wear|will have|will wear)';
+const before = pattern(
+  `<n:count> (<unlisted>)? ${folk} (all|each|are|is|who are|that are|are all|will all){0,2} ${wearing} (a|an|one|their|matching|the)? (<material>)? <piece>`,
+);
+const behind = pattern(
+  '(a|an|one|1) (<material>)? <piece> (each|apiece)? (<each>|for|per|to) (<each>|each|every|all)? (one)? (of)? (the|our|those)? <n:count>',
+);
+const reach = 11;
+
+/** The number of people, where the piece at this place is said to be one for each of them. */
+export const peopleBefore = (reader: Reader, index: number): { count: Token; countIndex: number; start: number } | undefined => {
+  const { tokens } = reader;
+  for (let start = Math.max(0, index - reach); start < index; start++) {
+    const match = before.at(tokens, start, index + 1);
+    const count = match?.kept['n'];
+    if (match?.end === index + 1 && count !== undefined && reader.free(start)) return { count, countIndex: start, start };
+  }
+  return undefined;
+};
+
+/** The same, with the people behind: "a corsage each for the 6 aunts". */
+export const peopleBehind = (reader: Reader, index: number): { count: Token; countIndex: number; end: number } | undefined => {
+  const { tokens } = reader;
+  for (const start of [index - 2, index - 1]) {
+    const match = behind.at(tokens, start, tokens.length);
+    const count = match?.kept['n'];
+    if (match === undefined || count === undefined || match.end <= index) continue;
+    const each = tokens.slice(index + 1, match.end).some((token) => /^(each|every|apiece|all|for each|each one)$/.test(token.text));
+    if (each && reader.free(match.end - 1)) return { count, countIndex: match.end - 1, end: match.end };
+  }
+  return undefined;
+};
