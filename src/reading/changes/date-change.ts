@@ -158,6 +158,13 @@ const timeChange = (reader: Reader, part: Part, zones: ReturnType<typeof zonesOf
   for (let index = part.start; index < part.end; index++) {
     const time = timeAt(reader, index, zones.old.length > 0) ?? (to === undefined ? undefined : oldHour(reader, index, zones));
     if (time === undefined) continue;
+    // "its 9.50 not 9" is money: nobody meets at ten to with a point.
+    if (
+      /^\d{1,2}[.]\d{2}$/.test(reader.tokens[index]?.text ?? '') &&
+      !/[.](00|15|30|45)$/.test(reader.tokens[index]?.text ?? '') &&
+      time.end === index + 1
+    )
+      return undefined;
     if (inZones(zones.old, time.end - 1)) from ??= time.time;
     else to ??= time.time;
     index = time.end - 1;
