@@ -83,6 +83,9 @@ export const countFactor = (tokens: readonly Token[], start: number, end: number
   return undefined;
 };
 
+const comesTo = pattern(
+  "(,|-)? (so|that's|thats|makes|making|makes it|now|leaves|leaving|=|which makes|so that's|so its|so it's) (it|us|that)? (at|on)? <n:count> (now|total|in all|altogether|in total|all up|of them|<piece>)",
+);
 const countOf = (match: Match): number => {
   const number = match.kept['n']?.number;
   return number === undefined ? 1 : Number(number.amount);
@@ -110,6 +113,11 @@ export const countDifference = (tokens: readonly Token[], index: number, end: nu
     // "add 3 to that one" adds to the order; "3 more to make" does not.
     if (next?.text === 'to' && !/^(that|the|it|this|my|our|her|his|order|them)$/.test(tokens[match.end + 1]?.text ?? '')) return undefined;
     const piece = kindOf(match.kept['p']);
+    // "3 less lapels, so 27 now": what it comes to says it all.
+    const now = comesTo.at(tokens, match.end, end);
+    const whole = now?.kept['n']?.number;
+    if (now !== undefined && whole !== undefined && whole.max === undefined)
+      return { match: { ...match, end: now.end }, fact: { fact: 'change', what: 'count', to: Number(whole.amount), ...piece } };
     const change: Change = { fact: 'change', what: 'count', by: sign * countOf(match), ...piece };
     return { match, fact: change };
   }

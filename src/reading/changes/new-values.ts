@@ -2,6 +2,7 @@
 
 import { isHourOfDay } from '../dates/clock-time.ts';
 import { dateAt } from '../dates/date-forms.ts';
+import { clausesOf } from '../held/clauses.ts';
 import { findMentions } from '../order/mentions.ts';
 import { findPrices } from '../order/prices.ts';
 import { countOf } from '../order/read-order.ts';
@@ -45,7 +46,11 @@ export const newValues = (reader: Reader, part: Part): Finding[] => {
   // "valentine's day, real flowers not silk": beside a day, what the flowers are is said for the first time.
   const onDay = facts.every((fact) => fact.fact === 'change' && fact.what === 'material') && dayIn(own, part);
   if (onDay && (!saysChange || monthMeant.in(tokens, part.start, part.end) !== undefined)) return [];
-  return facts.length === 0 ? [] : [found(reader, part.start, part.end, onceFrom(facts))];
+  if (facts.length === 0) return [];
+  // "they've gone for faux, first of august": the day beside it is read as a day.
+  const clause = onDay ? clausesOf(reader, part).find(({ start, end }) => !dayIn(own, { ...part, start, end })) : undefined;
+  const { start, end } = clause ?? part;
+  return [found(reader, start, end, onceFrom(facts))];
 };
 
 // "12 corsages at 30, i put 25": one old number cannot be both the count and the price.

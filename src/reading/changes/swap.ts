@@ -23,7 +23,7 @@ const forms: readonly (readonly [ReturnType<typeof pattern>, 'a' | 'b'])[] = [
   [pattern('<b:piece> (instead of|not|rather than|in place of) (the)? (<n:count>)? <a:piece>'), 'a'],
 ];
 const gone = pattern(
-  "(scrap|drop|cancel|lose|remove|ditch|no more|no|forget|forget about|bin|skip|without|cut|take out|take off|delete|kill|leave out|not doing|don't need|dont need|no longer need|no need for|pull|losing|dropping|cancelling|not having|they don't want|dont want|don't want|not doing the|canceling|nix) (the|any|all|all the|her|those|our|out)? (of)? (the)? <p:piece> (now|please|pls|after all|any more|anymore|altogether|from the order|this time|off the order|then|sorry|thanks)?",
+  "(scrap|scratch|scrub|drop|cancel|lose|remove|ditch|no more|no|forget|forget about|bin|skip|without|cut|take out|take off|delete|kill|leave out|not doing|don't need|dont need|no longer need|no need for|pull|losing|dropping|cancelling|not having|they don't want|dont want|don't want|not doing the|canceling|nix) (the|any|all|all the|her|those|our|out)? (of)? (the)? <p:piece> (now|please|pls|after all|any more|anymore|altogether|from the order|this time|off the order|then|sorry|thanks)?",
 );
 const goneAfter = pattern(
   '(the)? <p:piece> (are|is|have been|has been|got)? (cancelled|canceled|scrapped|off|out|gone|not needed|no longer needed|not happening|off the list|off the order|dropped|removed|not wanted) (now)?',

@@ -35,7 +35,7 @@ const tags = wordList(`
 `);
 const comparable = (token: Token): boolean => token.number !== undefined || tags.some((tag) => token.means[tag] !== undefined);
 
-const butNow = /^(,|but|-|\.|;|it's|its|should|now|make|->|>|\()$/;
+const butNow = /^(,|but|so|-|\.|;|it's|its|should|now|make|->|>|\()$/;
 const wasSupposed = pattern('(was|were) (supposed|meant|to be|already)');
 
 // "wedding 14 march, no make that 21 march": within one sentence the later words win.

@@ -63,7 +63,7 @@ export const isLed = (reader: Reader, reads: readonly DateRead[] = []): boolean 
   );
   // Handing over is said of many things, so its day must follow at once.
   const handed = (read: DateRead): boolean =>
-    [1, 2, 3, 4, 5, 6].some((by) => handOver.at(tokens, read.start - by, tokens.length)?.end === read.start);
+    [1, 2, 3, 4, 5, 6].some((by) => handOver.at(tokens, read.start - by, read.start)?.end === read.start);
   const behind = (read: DateRead): boolean =>
     tokens
       .slice(read.end, read.end + 6)

@@ -18,7 +18,10 @@ const counted = pattern('<count> (of)? (more|new|big|other|spare|<unlisted>){0,2
 const subject = pattern(
   '(the|our|my|all|all the)? <everyday> (<unlisted>)? (is|are|was|were|all|been|has|have|got|now|nearly|<count>){0,3}',
 );
-const spentOn = pattern('(lost|left|dropped|made|paid) <count> (on|in|at|with) (the|my|a)? <everyday>');
+const spentOn = pattern('(lost|left|dropped|made|paid) <count> (on|in|at|with) (the|my|a)? <e:everyday>');
+// "dropped two on the floor", "lost 2 in the cold room": where pieces come to harm.
+const harmful =
+  /^(floor|fridge|van|car|cold room|cool room|coolroom|cooler|freezer|chiller|boot|shelf|truck|ute|bakkie|heat|heating|sun|rain|draught|heater)$/;
 
 // Said of other people, other money and other things, whatever it is called. Held when no piece of ours is named.
 const talk = [
@@ -30,7 +33,7 @@ const talk = [
   '(interviewing|invited|feeding|seating) <number>',
   '(ran|run|jogged|walked|cycled|swam|hiked|drove|driven) <number>',
   '(chip|pitch|chuck|put|throw) in <number>',
-  '(lost|spent|blew|won|wasted) <count> (on|at|in) (the|a|my|his|her)? <unlisted>',
+  '(spent|blew|won|wasted|lost <money>) (<count>)? (on|at|in) (the|a|my|his|her)? <unlisted>',
   '<things> (are|is|at|for|cost|costs|were|was|now|@){0,2} <amount> (each|ea|a pop|apiece|a head|per person)',
   '<things> (are|is|all|now|been|have){0,3} (done|made|finished|ready|complete|boxed|packed|left)',
 ].map((source) => pattern(source));
@@ -50,7 +53,8 @@ const isEveryday = (tokens: readonly Token[], clause: Stretch): boolean => {
   if (at < 0 || among(tokens, clause, isOurs)) return false;
   if (anchored(tokens, clause, at, times)) return false;
   if (!among(tokens, clause, (token) => work.test(token.text))) return true;
-  if (spentOn.in(tokens, clause.start, clause.end) !== undefined || counted.in(tokens, clause.start, clause.end) !== undefined) return true;
+  const spent = spentOn.in(tokens, clause.start, clause.end)?.kept['e'];
+  if ((spent !== undefined && !harmful.test(spent.text)) || counted.in(tokens, clause.start, clause.end) !== undefined) return true;
   const told = subject.in(tokens, clause.start, clause.end);
   const next = tokens[told?.end ?? clause.end]?.text ?? '';
   return (

@@ -25,7 +25,7 @@ const tookTime = pattern('<word> took <duration>');
 const hasLeft = pattern('<word> (is|has|was|are|have) (only|just|still|about)? <count> (short|left|over|down)');
 // "16 glued, drying on the rack" is work all the same.
 const worked = pattern(
-  '(<count> (of them)? (more|done|made|broke|broken|snapped|dropped|crushed|squashed|ruined|damaged|finished|glued|wired|taped|boxed|to go|to do|to make)|(did|made|broke|snapped|finished|wired|taped|glued|boxed) (another|about)? <count>)',
+  '(<count> (of them)? (more|done|made|broke|broken|snapped|dropped|crushed|squashed|ruined|damaged|finished|glued|wired|taped|boxed|to go|to do|to make)|(did|made|broke|snapped|dropped|lost|binned|crushed|squashed|ruined|finished|wired|taped|glued|boxed) (another|about)? <count>)',
 );
 
 /** Whether the message is made of words that no order needs, and names no day and nothing of the trade. */
@@ -38,5 +38,6 @@ export const isStrangeTalk = (reader: Reader): boolean => {
   if (opensTitle(reader)) return false;
   if (worked.in(tokens, 0, tokens.length) !== undefined) return false;
   if (tokens.some((token) => ourTags.some((tag) => token.means[tag] !== undefined && token.means[tag] !== 'rest'))) return false;
+  if (tokens.some((token) => token.means['month'] !== undefined)) return false;
   return !tokens.some((_, index) => dateAt(tokens, index, reader.context) !== undefined);
 };

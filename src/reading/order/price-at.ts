@@ -1,6 +1,7 @@
 // Reads the words around one number as a price: for each, for all, or neither said; a floor, a ceiling or a budget; and of which piece.
 
 import type { PieceKind } from '../../handbook/pieces.ts';
+import { decimal } from '../../values/decimal.ts';
 import { isA, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import { isCount, type NumberRead, type Token } from '../text/token.ts';
@@ -42,6 +43,7 @@ const allBefore = pattern(
   '(<a:all>|flat|comes to|come to|came to|works out at|work out at|it all|the whole lot|whole order|paying|paid|invoice) (is|of|:|=|should be|should have been|will be|was|comes to|price|cost|would be|now|at|for|budget|around|about|to)? (to|of|is|about)?',
 );
 const atBefore = ['@', 'at'];
+const perDozen = pattern('(per|a|/|the) (12|<plain>)');
 
 const kindOf = (token: Token | undefined): Price['kind'] =>
   token === undefined ? undefined : token.means['budget'] !== undefined ? 'budget' : token.means['upTo'] !== undefined ? 'up to' : 'from';
@@ -97,6 +99,13 @@ export const priceAt = (reader: Reader, index: number): Price | undefined => {
   if (before !== undefined) {
     kind = kindOf(before.kept['k']);
     start = before.start;
+  }
+  // "Rs 1,200 per doz": twelve of them
+  const dozen = perDozen.at(tokens, end, tokens.length);
+  if (dozen !== undefined && tokens[dozen.end - 1]?.number?.inDozens === true) {
+    const one = decimal(number.amount).dividedBy(12);
+    if (one.decimalPlaces() > 2 || number.max !== undefined) return undefined;
+    return { index, start, end: dozen.end, number: { ...number, amount: one.toFixed() }, per: 'each', at: false };
   }
   const allHead = endingAt(reader, allBefore, start, 4);
   const labels = endingAt(reader, labelled, start, 4);

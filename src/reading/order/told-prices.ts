@@ -5,7 +5,7 @@ import type { Reader } from '../phrase.ts';
 import type { Mention } from './mention.ts';
 import type { Price } from './price-at.ts';
 
-const behindName = pattern('(is|are|at|@|=|:|cost|come to|go for|sell at|go at|will be) (only|just)? <n:amount> (<each>)?');
+const behindName = pattern('(is|are|at|@|=|:|cost|come to|go for|sell at|go at|will be)? (only|just)? <n:amount> (<each>)?');
 const beforeName = pattern('<n:amount> (<each>)? (for|on) (the|our|a|each)? <p:piece>');
 
 /** A price for each kind that is named once with its price and once with its count. */
@@ -17,7 +17,13 @@ export const toldPrices = (reader: Reader, mentions: readonly Mention[]): Price[
     const own = { per: 'each' as const, at: false, piece: mention.kind, pieceIndex: mention.index };
     const after = behindName.at(tokens, mention.last + 1, tokens.length);
     const number = after?.kept['n'];
-    if (after !== undefined && number?.number !== undefined)
+    // "$12 bouts $28 corsages": the price of the name stands before it.
+    const bare = after !== undefined && tokens[mention.last + 1] === number;
+    const near = tokens[mention.start - 1];
+    const ahead =
+      bare &&
+      (near?.number !== undefined || (/^(a|an|per|\/|each)$/.test(near?.text ?? '') && tokens[mention.start - 2]?.number !== undefined));
+    if (after !== undefined && number?.number !== undefined && !ahead)
       return [{ ...own, index: tokens.indexOf(number, mention.last), start: mention.start, end: after.end, number: number.number }];
     for (let start = Math.max(0, mention.index - 5); start < mention.index; start++) {
       const before = beforeName.at(tokens, start, mention.index + 1);

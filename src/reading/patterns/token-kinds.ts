@@ -27,7 +27,9 @@ const special: Readonly<Record<string, Test>> = {
   number: (token) => token.number !== undefined,
   range: (token) => token.number?.max !== undefined || (token.number?.or?.length ?? 0) > 1,
   filler: (token) =>
-    token.kind === 'word' && token.number === undefined && !['piece', 'all', 'each', 'budget'].some((tag) => token.means[tag]),
+    token.kind === 'word' &&
+    token.number === undefined &&
+    !['piece', 'all', 'each', 'budget', 'taxName', 'taxWord'].some((tag) => token.means[tag]),
   things: isOtherThings,
   unlisted: isUnlisted,
   tax: (token) => token.means['taxName'] !== undefined || token.means['taxWord'] !== undefined,

@@ -56,6 +56,8 @@ const vetoed = (reader: Reader, read: DateRead, all: readonly DateRead[]): boole
   return false;
 };
 
+// "some time in september, not locked in yet"
+const unsettled = /^(locked|confirmed|sure|booked|set|fixed|decided|final|certain|definite|settled|in|yet)$/;
 const bareDate = (reader: Reader, reads: readonly DateRead[]): boolean => {
   const time = timeNear(reader, reads, true);
   const spoken = [...reads, ...(time === undefined ? [] : [time])];
@@ -63,6 +65,8 @@ const bareDate = (reader: Reader, reads: readonly DateRead[]): boolean => {
     if (token.kind === 'line' || !reader.free(index) || spoken.some((read) => read.start <= index && index < read.end)) return true;
     return (
       fillers.has(token.text) ||
+      (token.text === 'not' && unsettled.test(reader.tokens[index + 1]?.text ?? '')) ||
+      unsettled.test(token.text) ||
       token.text === "'" ||
       token.means['material'] !== undefined ||
       token.means['weekday'] !== undefined ||

@@ -10,12 +10,13 @@ import { type Finding, found, type Phrase, type Reader, type Unworded } from '..
 import type { Token } from '../text/token.ts';
 
 const shares = pattern(
-  '<s:count> <w:piece> ((at|@) <c:amount> (<each>)?|<c:money> (<each>)?)? (\\(|,|:|-|=|as|of which)? <a:count> (x)? (<p:piece>|pin|pins|wrist|wrists) ((at|@) <d:amount> (<each>)?)? (,|and|&|\\+|/|n)? <b:count> (x)? (<q:piece>|pin|pins|wrist|wrists) ((at|@) <e:amount> (<each>)?)? (\\))?',
+  '<s:count> <w:piece> ((at|@) <c:amount> (<each>)?|<c:money> (<each>)?)? (\\(|,|:|-|=|as|of which)? <a:count> (x|on the|are|for the|to be|of them|of them are)? (<p:piece>|pin|pins|pinned|wrist|wrists) ((at|@) <d:amount> (<each>)?)? (,|and|&|\\+|/|n)? <b:count> (x|on the|are|for the|to be|of them|of them are)? (<q:piece>|pin|pins|pinned|wrist|wrists) ((at|@) <e:amount> (<each>)?)? (\\))?',
 );
 const priceBehind = pattern('(,|-)? ((at|@) <c:amount> (<each>)?|<c:amount> <each>)');
 const short: Readonly<Record<string, PieceKind>> = {
   pin: 'pin corsage',
   pins: 'pin corsage',
+  pinned: 'pin corsage',
   wrist: 'wrist corsage',
   wrists: 'wrist corsage',
 };
@@ -75,7 +76,9 @@ const find = (reader: Reader): Finding[] => {
   const { s, w, a, b } = match.kept;
   const after = (count: Token | undefined): Token | undefined => {
     const at = count === undefined ? -1 : tokens.indexOf(count, match.start);
-    return tokens[at + 1]?.text === 'x' ? tokens[at + 2] : tokens[at + 1];
+    let place = at + 1;
+    while (/^(x|on|the|are|for|to|be|of|them)$/.test(tokens[place]?.text ?? '')) place += 1;
+    return tokens[place];
   };
   const [first, second, whole] = [kindOf(after(a)), kindOf(after(b)), kindOf(w)];
   if (first === undefined || second === undefined || whole === undefined || first === second) return [];

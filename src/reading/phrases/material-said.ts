@@ -68,6 +68,8 @@ const trade = (reader: Reader): boolean =>
   reader.tokens.every(
     (token) =>
       token.kind !== 'word' ||
+      token.means['weekday'] !== undefined ||
+      token.means['month'] !== undefined ||
       token.means['material'] !== undefined ||
       /^(all|its|it's|it|for|this|one|is|are|please|pls|just|everything|the|only|plse|ok|so|they|want|they're|and|thanks|ta|go|goes|going|with|of|job|lot|stuff)$/.test(
         token.text,

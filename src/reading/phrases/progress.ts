@@ -16,7 +16,19 @@ import {
 } from '../progress/finished-forms.ts';
 import { inOrder } from '../progress/in-order.ts';
 import { listAfter, listBeforeDone } from '../progress/lists.ts';
-import { goneForm, leftForms, lossForms, madeGood, mishap, saysLeft, spareForm, stageForms, stageIn } from '../progress/losses.ts';
+import {
+  allAtStage,
+  goneForm,
+  leftForms,
+  lossForms,
+  madeGood,
+  mishap,
+  oneLeft,
+  saysLeft,
+  spareForm,
+  stageForms,
+  stageIn,
+} from '../progress/losses.ts';
 import { amountOf, type Build, pieceIn } from '../progress/made-facts.ts';
 import { nearly, partial, withoutRest } from '../progress/part-done.ts';
 import { bareShare, halfAlone, sharesByKind } from '../progress/shares.ts';
@@ -152,7 +164,8 @@ const findPart = (reader: Reader, part: Part): Finding[] => {
     for (const finding of findings.filter((each) => plainCount(each) !== undefined || totalOnly(each)))
       findings[findings.indexOf(finding)] = { start: finding.start, end: finding.end };
   const made = findings.some((finding) => finding.facts?.some((fact) => fact.fact === 'made'));
-  if (spares !== undefined && spare !== undefined && !made)
+  const spareKept = findings.some((finding) => finding.facts?.some((fact) => fact.fact === 'made' && fact.spares !== undefined));
+  if (spares !== undefined && spare !== undefined && !spareKept)
     findings.push(found(reader, spares.start, spares.end, [{ fact: 'made', count: spare, spares: spare, ...pieceIn(spares) }]));
   const settled = wholeSoFar(reader, part, findings, open);
   if (settled !== undefined) return settled;
@@ -160,6 +173,8 @@ const findPart = (reader: Reader, part: Part): Finding[] => {
   if (ending !== undefined && open(ending.start)) take(ending, [{ fact: 'made', all: true }]);
   for (const form of stageForms)
     sweep(form, (match) => ({ fact: 'made', count: amountOf(match.kept['n']), stage: stageIn(tokens, match), ...pieceIn(match) }));
+  sweep(allAtStage, (match) => ({ fact: 'made', all: true, stage: stageIn(tokens, match), ...pieceIn(match) }));
+  sweep(oneLeft, (match) => ({ fact: 'left', count: 1, ...pieceIn(match) }));
   const anything = findings.length > 0;
   for (const [at, form] of leftForms.entries()) {
     sweep(

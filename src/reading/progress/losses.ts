@@ -53,6 +53,14 @@ export const leftForms: readonly Pattern[] = [
     "<n:count> more (<material>)? (<p:piece>)? (then|and|till|until|til|and then) (we're|i'm|im|i am|we are|it's|all)? (done|finished|home)",
   ),
 ];
+/** "just the one corsage left to do" */
+export const oneLeft = pattern(
+  "(just|only|still|there's|theres|its|it's) (the|a|got)? (one|single)? (one|<p:piece>) (left|to go|remaining|outstanding) (to do|to make|to go|to finish)?",
+);
+/** "all the buttonholes glued" */
+export const allAtStage = pattern(
+  `(all|every|all of) (the|our|of the|of)? <p:piece> (are|is|all|now|have been|been|just){0,2} (${stageWord})`,
+);
 const remainder = /^(left|go|remaining|outstanding|pending|balance|still|finish)$/;
 const todo = /^(left|go|do|make|wire|tape|glue|assemble|build|wrap|box|pack|remaining|outstanding|pending|balance|finish)$/;
 /** Whether a loose form truly speaks of what is left. */
@@ -63,7 +71,7 @@ export const saysLeft = (tokens: readonly Token[], match: Match, besideWork: boo
 };
 
 export const spareForm = pattern(
-  '(<n:count> of (them|those|these|which) (are|is|being|were)? (spare|spares|extra|extras)|(incl|including|inc|with|plus|and|+|,)? (made)? <n:count> (<p:piece>)? (spare|spares|extra|extras) (<p:piece>)? (made|done)?)',
+  '(<n:count> of (them|those|these|which) (are|is|being|were)? (spare|spares|extra|extras)|(incl|including|inc|with|plus|and|+|,)? (made)? <n:count> (<p:piece>)? (spare|spares|extra|extras) (<p:piece>)? (made|done|also|too|as well)?)',
 );
 
 export const stageForms: readonly Pattern[] = [

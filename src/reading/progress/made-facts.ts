@@ -34,8 +34,15 @@ export const atShare: Build = (match) => {
 export const sofar: Build = (match) => ({ fact: 'made', count: amountOf(match.kept['n']), total: true, ...pieceIn(match) });
 export const share =
   (fraction: string): Build =>
-  (match) =>
-    match.end - match.start < 2 ? undefined : { fact: 'made', fraction, ...pieceIn(match) };
+  (match) => {
+    if (match.end - match.start < 2) return undefined;
+    const of = match.kept['m']?.number;
+    const count = of === undefined ? Number.NaN : Number(of.amount) * Number(fraction);
+    // "half of the 30 bouts" is fifteen of them.
+    return of?.max === undefined && Number.isInteger(count)
+      ? { fact: 'made', count, of: Number(of?.amount), total: true, ...pieceIn(match) }
+      : { fact: 'made', fraction, ...pieceIn(match) };
+  };
 // "60% there"
 export const percentDone: Build = (match) => {
   const part = match.kept['f']?.number;

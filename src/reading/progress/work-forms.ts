@@ -116,7 +116,7 @@ export const wholeWord = /^(all up|in total|in all|all told|altogether|overall|t
 export const joins = pattern('(and|+|&|plus|also|then|,|n)');
 export const stops = /^(-|;|\(|\)|but|:|so|with|while)$/;
 export const quiet = pattern(
-  '(this (morning|arvo|afternoon|evening|avo|lunchtime)|last night|(since|before|after|by|at) (this morning|yesterday|last night|last time|lunch|breakfast|noon|midday|tea|smoko|the break|my break|morning tea)|in the (last|past) (hour|half hour)|(on|by) (my|our) own|between (us|the two of us)|at (last|least)|as well|(to|in|with) the (heat|cold|frost|draught|wind)|on the (floor|way|road|drive)|in (transit|the van|the heat|the cold|the boot)|(by|in) (accident|one go)|on me|thank (god|goodness)|(just)? (to say|letting you know)|for you)',
+  '(this (morning|arvo|afternoon|evening|avo|lunchtime)|last night|(since|before|after|by|at|as of) (this morning|now|today|<time>|yesterday|last night|last time|lunch|breakfast|noon|midday|tea|smoko|the break|my break|morning tea)|in the (last|past) (hour|half hour)|(on|by) (my|our) own|between (us|the two of us)|at (last|least)|as well|(to|in|with) the (heat|cold|frost|draught|wind)|on the (floor|way|road|drive|bench)|in (transit|the van|the heat|the cold|the boot|the fridge|the chiller|the cooler|the coolroom|the (cold|cool) room|the shop|the car)|(by|in) (accident|one go)|on me|thank (god|goodness)|(just)? (to say|letting you know)|for you)',
 );
 /** Where they were lost: elsewhere "in the fridge" is finished. */
 export const lostWhere = pattern('(in|at|from|off|on) (the|my|our) (fridge|cooler|chiller|box|boxes|tray|cool room|coolroom|bench)');

@@ -15,12 +15,15 @@ const request = pattern(
 
 // "could you do 11 buttonholes at £7.50 and 3 corsages at £14?": in a thread without an order, that is the order.
 const wanted = pattern(
-  '(can|could|would|will) ((you|u|ya|ye|yous) (please|pls|plz|possibly)? (do|make|manage|supply)|we (please|pls)? (price|quote|cost) (up|out|for)?)',
+  '(can|could|would|will) ((you|u|ya|ye|yous|we) (please|pls|plz|possibly)? (do|make|manage|supply)|we (please|pls)? (price|quote|cost) (up|out|for)?)',
 );
 const counted = pattern('(<count> (x|of|no|nos|off|pcs)? (<material>)? <piece>|<piece> (x|:|-) <count>)');
 const ordersByAsking = ({ tokens, context }: Reader, part: Part): boolean => {
   const asked = context.pieces.length > 0 ? undefined : wanted.in(tokens, part.start, Math.min(part.end, part.start + 7));
-  const quoted = asked !== undefined && tokens[asked.start + 1]?.text === 'we';
+  const quoted =
+    asked !== undefined && tokens[asked.start + 1]?.text === 'we' && !/^(do|make|manage|supply)$/.test(tokens[asked.end - 1]?.text ?? '');
+  // "can we do 35 at 11.50 plus tax" orders; with a question mark it asks.
+  if (part.asked && tokens[(asked?.start ?? 0) + 1]?.text === 'we') return false;
   const first = asked === undefined ? undefined : counted.in(tokens, asked.end, quoted && !part.asked ? tokens.length : part.end);
   if (asked === undefined || first === undefined) return false;
   if (quoted || counted.in(tokens, first.end, part.end) !== undefined) return true;

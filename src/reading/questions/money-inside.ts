@@ -16,7 +16,7 @@ export const moneyQuestions: Forms = [
   [
     'margin',
     [
-      `(margin|profit|markup|mark up|mark-up|make on|clear on|earn)`,
+      `(margin|profit|markup|mark up|mark-up|(we|i|do|you) make on|clear on|earn)`,
       `(what|how much|are|do|will|did) ${anything} (make|earn|clear|pocket|made|making) ${anything} (on|off|from|out of) ${anything}`,
       `(are|is|will) ${anything} (making money|worth it|losing money|break even|profitable|in profit)`,
     ],

@@ -11,6 +11,13 @@ export const goodsQuestions: Forms = [
     ],
   ],
   ['labourTime', [`how many ${anything} in <duration>`]],
+  // "can 2 of us get 60 lapels done by 4pm": the hours it takes
+  [
+    'labourTime',
+    [
+      `(can|could|will) (we|i|you|<count> (of us|people|of them)?) (get|make|do|finish|knock out|manage) (about|all)? <count> (<material>)? <piece> (done|made|finished|out|through)? (in|by|over|inside) (an|a|one|the|this)? (arvo|afternoon|morning|evening|<duration>|<time>|noon|midday|lunch|lunchtime)`,
+    ],
+  ],
   ['drying', [`when ${anything} (cut|pick|harvest|forage|gather) ${anything}`]],
   ['remaining', [`any ${anything} (left|still|to do|to make|outstanding|remaining)`]],
   ['price', [`what did (it|that|they|we|this) (cost|charge) ${anything}`]],

@@ -113,7 +113,10 @@ export const joinRanges = (tokens: readonly Token[]): Token[] => {
       const before = joined.at(-1);
       // "it should say 16" is no guess.
       const told = before?.text === 'say' && /^(should|shld|shd|to|must)$/.test(joined.at(-2)?.text ?? '');
-      const rough = before !== undefined && !told && (roughBefore.has(before.text) || aboutClipped(before, token, tokens[index]));
+      const rough =
+        before !== undefined &&
+        !told &&
+        (roughBefore.has(before.text) || (joined.at(-2)?.number === undefined && aboutClipped(before, token, tokens[index])));
       if (after > index || rough) {
         const end = (tokens[after - 1] ?? token).end;
         token = { ...token, end: Math.max(end, token.end), number: { ...token.number, approx: true } };

@@ -11,11 +11,11 @@ import { bothSides, couplesWear, eachSide } from './wearer-words.ts';
 const opens =
   "(so|that's|thats|about|it's|its|there's|theres|there are|there is|there will be|there'll be|we have|we've|we've got|we got|got|i have|i've got|roughly|around|total of|a total of){0,2}";
 const folk =
-  '(people|ppl|pax|folk|folks|guests|men|guys|gents|blokes|lads|chaps|fellas|ladies|women|adults|attendants|of them|of us|in all|all|family|in the party)?';
+  '(people|persons|ppl|pax|folk|folks|guests|men|guys|gents|blokes|lads|chaps|fellas|ladies|women|adults|attendants|of them|of us|in all|all|family|in the party)?';
 const wear =
   '(wearing|to wear|to <piece>|are wearing|will be wearing|wearers|will wear|need|needing|getting|having|want|to pin|to be pinned|being pinned|get|getting pinned|are getting|are having)';
 const headCount = pattern(
-  `${opens} <n:count> ${folk} ${wear} (them|one|these|it|flowers|flower|a flower|<piece>)? ((on)? the day)? (<all>|all up|altogether|total|in all|in total|all told)? (,|-|\\()? (not counting|not including|not incl|excluding|excl|without|bar|minus|except)? (the)? (bride|the bride)? (not counted|not included|excluded|not incl|aside|apart)? (\\))?`,
+  `${opens} <n:count> ${folk} ${wear} (them|one|these|it|flowers|flower|a flower|<piece>)? ((on)? the day)? (<all>|all up|altogether|total|in all|in total|all told)? ((,|-) no (kids|children|babies|toddlers|bride|groom|<role>))? (,|-|\\()? (not counting|not including|not incl|excluding|excl|without|bar|minus|except)? (the)? (bride|the bride)? (not counted|not included|excluded|not incl|aside|apart)? (\\))?`,
 );
 // "3 tables of 8, all wearing"
 const atTables = pattern(
@@ -27,7 +27,7 @@ const fewer = pattern(
 );
 // "11 guys total counting the groom", "11 wearing, groom incl"; "6 ushers and the celebrant" are seven.
 const withHim = pattern(
-  "(so|that's|thats|about)? <n:count> (people|ppl|folk|guests|men|guys|lads|gents|blokes|<role>|wearers|wearing|them|one|flowers|of them|of us|heads|in the party|in the bridal party|in the wedding party){0,3} (<all>|total|in all|all up|wearing|in total)? (,|-|\\()? ((counting|including|incl|inc|<included>) (the)? (<role>|couple|bride and groom)|<role> <included>|<role> (included|counted)) (\\))? (to wear|wearing|to <piece>|needing|getting)? (one|them|flowers)?",
+  "(so|that's|thats|about)? <n:count> (people|persons|ppl|folk|guests|men|guys|lads|gents|blokes|to wear|<role>|wearers|wearing|them|one|flowers|of them|of us|heads|in the party|in the bridal party|in the wedding party){0,3} (<all>|total|in all|all up|wearing|in total)? (,|-|\\()? ((counting|including|incl|inc|<included>) (the)? (<role>|couple|bride and groom)|<role> <included>|<role> (included|counted)) (\\))? (to wear|wearing|to <piece>|needing|getting)? (one|them|flowers)?",
 );
 const totalWithHim = pattern(
   "(so|that's|thats|about)? <n:count> (people|men|guys|lads|wearing|of them)? (<all>|total|in all|all up) with (the)? <role>",
@@ -62,7 +62,7 @@ export const headsAlone = (reader: Reader, part: Part): Finding | undefined => {
     reader.tokens
       .slice(him.start, him.end)
       .some((token) =>
-        /^(wearing|to wear|to pin|total|wearers|men|guys|lads|gents|blokes|people|ppl|in all|groomsmen|ushers|bridesmaids|party|in the party|in the bridal party|in the wedding party)$/.test(
+        /^(wearing|wear|flowers|persons|to wear|to pin|total|wearers|men|guys|lads|gents|blokes|people|ppl|in all|groomsmen|ushers|bridesmaids|party|in the party|in the bridal party|in the wedding party)$/.test(
           token.text,
         ),
       )

@@ -13,7 +13,7 @@ export const countedBehind = pattern(
 const side =
   "(the)? (<word>|<role>) ('s)? (side|family|lot) (:|-|=|has|have|is)? <n:count> (men|wearing|people|of them|guys|guests|ladies|boys|family members)?";
 const behindThem =
-  "<n:count> (<role>|people|guests|wearing|of them)? (on|for|from|of)? (the)? (<word>|<role>|<owner>) ('s)? (side|family|lot)";
+  "<n:count> (<role>|people|guests|wearing|of them)? (on|for|from|of)? (the)? (<word>|<role>|<owner>) ('s)? (side|family|lot) (wearing|to wear|are wearing)? (them|one|flowers)?";
 const hers = "(on|for|from|of) (the)? (hers|his|theirs|<role>|<owner>) ('s)?";
 const sideBehind = `${behindThem}`;
 const wearing = '(all)? (wearing|to wear|getting|total|in all|needing)? (them|one|flowers|it|<all>)?';
