@@ -4,7 +4,7 @@
 // Repeats are bounded, so matching takes time in proportion to the message.
 
 import { parse } from './patterns/parse-pattern.ts';
-import { allMet, anchors, needsOf, openingOf, reachOf } from './patterns/quick-look.ts';
+import { allMet, markStarts, needsOf, openingOf, reachOf } from './patterns/quick-look.ts';
 import { run } from './patterns/run-pattern.ts';
 import type { Token } from './text/token.ts';
 
@@ -22,6 +22,8 @@ export interface Pattern {
   at(tokens: readonly Token[], index: number, end: number): Match | undefined;
   /** False when the message cannot hold a match at all. */
   might(tokens: readonly Token[]): boolean;
+  /** The first place from `from` on where a match could begin; `end` when there is none. */
+  next(tokens: readonly Token[], from: number, end: number): number;
   /** The first match in the stretch. */
   in(tokens: readonly Token[], start: number, end: number): Match | undefined;
 }
@@ -30,16 +32,11 @@ const keptPlaces = 512;
 
 export const pattern = (source: string): Pattern => {
   const nodes = parse(source);
-  const opening = openingOf(nodes);
-  const words = new Set(opening.words);
+  const { words, tests } = openingOf(nodes);
+  const opening = { words: new Set(words), tests };
   const needs = needsOf(nodes);
   const reach = reachOf(nodes);
-  const begins = (first: Token): boolean => {
-    if (words.has(first.text)) return true;
-    for (const test of opening.tests) if (test(first)) return true;
-    return false;
-  };
-  // The last message looked at, and where in it a match could begin: where an opening stands no further before a need than a match reaches.
+  // The last message looked at, and where in it a match could begin.
   let seen: readonly Token[] | undefined;
   let possible = false;
   let looked = false;
@@ -49,17 +46,7 @@ export const pattern = (source: string): Pattern => {
     // A long message's places are not kept for the short ones after it.
     if (spots.length < tokens.length || spots.length > keptPlaces) spots = new Uint8Array(Math.max(32, tokens.length));
     else spots.fill(0);
-    const around = tokens.length <= reach ? undefined : anchors(needs, tokens);
-    if (around === undefined) {
-      for (let index = 0; index < tokens.length; index++) if (begins(tokens[index] as Token)) spots[index] = 1;
-      return;
-    }
-    for (const anchor of around)
-      for (let index = anchor; index >= 0 && index > anchor - reach; index--) {
-        const token = tokens[index] as Token;
-        if (token.kind === 'line') break;
-        if (spots[index] === 0) spots[index] = begins(token) ? 1 : 2;
-      }
+    markStarts(opening, needs, reach, tokens, spots);
   };
   const may = (tokens: readonly Token[]): boolean => {
     if (tokens !== seen) {
@@ -81,15 +68,21 @@ export const pattern = (source: string): Pattern => {
     });
     return found ? { start: index, end: reached, kept: Object.fromEntries(kept) } : undefined;
   };
+  const next = (tokens: readonly Token[], from: number, end: number): number => {
+    if (!may(tokens)) return end;
+    if (!looked) look(tokens);
+    const last = Math.min(end, tokens.length);
+    for (let index = from; index < last; index++) if (spots[index] === 1) return index;
+    return end;
+  };
   return {
     source,
     might: may,
     at,
+    next,
     in: (tokens, start, end) => {
-      if (!may(tokens)) return undefined;
-      if (!looked) look(tokens);
-      for (let index = start; index < end; index++) {
-        const match = spots[index] === 1 ? at(tokens, index, end) : undefined;
+      for (let index = next(tokens, start, end); index < end; index = next(tokens, index + 1, end)) {
+        const match = at(tokens, index, end);
         if (match !== undefined) return match;
       }
       return undefined;
@@ -97,18 +90,38 @@ export const pattern = (source: string): Pattern => {
   };
 };
 
-const first = (how: 'at' | 'in', forms: readonly Pattern[], tokens: readonly Token[], start: number, end: number): Match | undefined => {
+// Where any of a list of forms could begin, kept for the last message looked at.
+const held = new WeakMap<readonly Pattern[], { readonly tokens: readonly Token[]; readonly spots: Uint8Array }>();
+const spotsOf = (forms: readonly Pattern[], tokens: readonly Token[]): Uint8Array => {
+  const known = held.get(forms);
+  if (known?.tokens === tokens) return known.spots;
+  const spots = new Uint8Array(tokens.length);
+  for (const form of forms)
+    for (let index = form.next(tokens, 0, tokens.length); index < tokens.length; index = form.next(tokens, index + 1, tokens.length))
+      spots[index] = 1;
+  held.set(forms, { tokens, spots });
+  return spots;
+};
+
+/** Whether any of the forms could begin here: one look for all of them. */
+export const beginsAt = (forms: readonly Pattern[], tokens: readonly Token[], index: number): boolean =>
+  spotsOf(forms, tokens)[index] === 1;
+
+/** The match at `index` of the first form that has one. */
+export const firstAt = (forms: readonly Pattern[], tokens: readonly Token[], index: number, end: number): Match | undefined => {
+  if (!beginsAt(forms, tokens, index)) return undefined;
   for (const form of forms) {
-    const match = form[how](tokens, start, end);
+    const match = form.at(tokens, index, end);
     if (match !== undefined) return match;
   }
   return undefined;
 };
 
-/** The match at `index` of the first form that has one. */
-export const firstAt = (forms: readonly Pattern[], tokens: readonly Token[], index: number, end: number): Match | undefined =>
-  first('at', forms, tokens, index, end);
-
 /** The match in the stretch of the first form that has one. */
-export const firstIn = (forms: readonly Pattern[], tokens: readonly Token[], start: number, end: number): Match | undefined =>
-  first('in', forms, tokens, start, end);
+export const firstIn = (forms: readonly Pattern[], tokens: readonly Token[], start: number, end: number): Match | undefined => {
+  for (const form of forms) {
+    const match = form.in(tokens, start, end);
+    if (match !== undefined) return match;
+  }
+  return undefined;
+};

@@ -43,6 +43,9 @@ export interface Phrase {
 /** A fact as a phrase writes it, before it is given its words. */
 export type Unworded = Fact extends infer F ? (F extends Fact ? Omit<F, 'words'> : never) : never;
 
+/** The whole message as a stretch. */
+export const everything = ({ tokens }: Reader): { start: number; end: number } => ({ start: 0, end: tokens.length });
+
 /** Gives the facts of a finding the person's own words. */
 export const found = (reader: Reader, start: number, end: number, facts: readonly Unworded[], takes?: readonly number[]): Finding => {
   const words = reader.words(start, end);

@@ -2,7 +2,7 @@
 
 import type { PieceKind } from '../../handbook/pieces.ts';
 import type { FactOf } from '../fact.ts';
-import { type Match, pattern } from '../pattern.ts';
+import { beginsAt, type Match, pattern } from '../pattern.ts';
 import type { Unworded } from '../phrase.ts';
 import type { Token } from '../text/token.ts';
 
@@ -91,8 +91,10 @@ const countOf = (match: Match): number => {
   return number === undefined ? 1 : Number(number.amount);
 };
 
+const formsAlone = forms.map(([form]) => form);
 /** A difference in how many, if this place says one. */
 export const countDifference = (tokens: readonly Token[], index: number, end: number): { match: Match; fact: Unworded } | undefined => {
+  if (!beginsAt(formsAlone, tokens, index)) return undefined;
   for (const [form, sign] of forms) {
     const match = form.at(tokens, index, end);
     if (match === undefined || match.kept['n']?.number?.max !== undefined) continue;

@@ -72,7 +72,7 @@ const dayIn = (reader: Reader, part: Part): boolean => {
 const countAndPrice = (own: Reader, part: Part, zones: Zones): Unworded[] => {
   const { tokens } = own;
   const facts: Unworded[] = [];
-  const mentions = findMentions(own).filter((mention) => inZones(zones.fresh, mention.index));
+  const mentions = findMentions(own, part).filter((mention) => inZones(zones.fresh, mention.index));
   // "boutonniere qty revised to 45 nos": the number's own word names no kind, another one does.
   const uncounted = new Set(
     mentions.filter((mention) => mention.countIndex === undefined && mention.kind !== 'unspecified').map((mention) => mention.kind),
@@ -105,7 +105,7 @@ const countAndPrice = (own: Reader, part: Part, zones: Zones): Unworded[] => {
   const oldMention =
     mentions.length > 0
       ? undefined
-      : findMentions(own).find((mention) => mention.count !== undefined && inZones(zones.old, mention.countIndex ?? -1));
+      : findMentions(own, part).find((mention) => mention.count !== undefined && inZones(zones.old, mention.countIndex ?? -1));
   const lone = tokens
     .slice(part.start, part.end)
     .flatMap((token, at) => (inZones(zones.fresh, part.start + at) && isCount(token) ? [part.start + at] : []));
@@ -179,7 +179,7 @@ const countAndPrice = (own: Reader, part: Part, zones: Zones): Unworded[] => {
     all: oldSays('all', false) || oldSays('each', true),
   };
   const named = tokens.slice(part.start, part.end).some((token) => priceWord.test(token.text));
-  const prices = findPrices(own, used).filter(
+  const prices = findPrices(own, used, undefined, part).filter(
     (price) =>
       inZones(zones.fresh, price.index) &&
       !isHourOfDay(tokens, price.index) &&

@@ -16,7 +16,8 @@ export const daysApart = (reader: Reader, part: Part): Part[] | undefined => {
     if (index > from) cuts.push({ ...part, start: from, end: index });
     from = index + 1;
   }
-  const whole = (cut: Part): boolean => dateIn(reader, cut) !== undefined && peopleIn(reader, cut) !== undefined;
+  if (cuts.length < 2) return undefined;
+  const whole = (cut: Part): boolean => peopleIn(reader, cut) !== undefined && dateIn(reader, cut) !== undefined;
   const days: Part[] = [];
   for (const cut of cuts) {
     const before = days.at(-1);

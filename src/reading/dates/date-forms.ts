@@ -139,8 +139,7 @@ const monthPlaces = (tokens: readonly Token[], index: number, context: ReadingCo
   return undefined;
 };
 
-/** The date that begins at this token, if one does. */
-export const dateAt = (tokens: readonly Token[], index: number, context: ReadingContext): DateRead | undefined => {
+const readAt = (tokens: readonly Token[], index: number, context: ReadingContext): DateRead | undefined => {
   const token = tokens[index];
   if (token === undefined || token.kind === 'line' || (token.kind === 'sign' && token.text !== "'")) return undefined;
   // "the friday, 12 feb"
@@ -180,4 +179,23 @@ export const dateAt = (tokens: readonly Token[], index: number, context: Reading
   }
   if (sunMonth.test(token.text) && !weekday && token.means['month'] === undefined) return undefined;
   return named(tokens, index, context) ?? relativeForms(tokens, index, context) ?? vague(tokens, index, context);
+};
+
+// Many phrases ask about the same places, so what was read of the last message is kept.
+let lastTokens: readonly Token[] | undefined;
+let lastContext: ReadingContext | undefined;
+let places: (DateRead | null | undefined)[] = [];
+
+/** The date that begins at this token, if one does. */
+export const dateAt = (tokens: readonly Token[], index: number, context: ReadingContext): DateRead | undefined => {
+  if (tokens !== lastTokens || context !== lastContext) {
+    lastTokens = tokens;
+    lastContext = context;
+    places = [];
+  }
+  const known = places[index];
+  if (known !== undefined) return known ?? undefined;
+  const read = readAt(tokens, index, context);
+  places[index] = read ?? null;
+  return read;
 };

@@ -2,7 +2,7 @@
 
 import type { PieceKind } from '../../handbook/pieces.ts';
 import { pattern } from '../pattern.ts';
-import type { Reader } from '../phrase.ts';
+import { everything, type Reader } from '../phrase.ts';
 import type { Token } from '../text/token.ts';
 import { forOne, oneInList } from './lone-pieces.ts';
 import type { Mention } from './mention.ts';
@@ -32,13 +32,13 @@ const belongsBefore = (reader: Reader, before: Mention | undefined, number: numb
 };
 
 /** Every piece mention in the message, in order. */
-export const findMentions = (reader: Reader): Mention[] => {
+export const findMentions = (reader: Reader, within = everything(reader)): Mention[] => {
   const mentions: Mention[] = [];
   let usedTo = 0;
   const pairs = nameFirstPairs(reader);
-  const each = ofEach.in(reader.tokens, 0, reader.tokens.length);
+  const each = ofEach.in(reader.tokens, within.start, within.end);
   const eachCount = each?.kept['n'];
-  for (let index = 0; index < reader.tokens.length; index++) {
+  for (let index = within.start; index < within.end; index++) {
     const before = mentions.at(-1);
     const more = before === undefined || index < usedTo ? undefined : moreOfTheKind(reader, index);
     if (

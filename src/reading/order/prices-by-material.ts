@@ -1,6 +1,6 @@
 // Two prices that hang on what the flowers are: "25 lapels, 21 each preserved or 14 each fresh". Neither is the price until somebody chooses.
 
-import { pattern } from '../pattern.ts';
+import { firstAt, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import type { Price } from './price-at.ts';
 
@@ -11,10 +11,11 @@ const materialFirst = pattern(
   '<m:material> (is|at|@|:|=)? <a:amount> (<f:each>)? (,)? (or|otherwise|/)? <n:material> (is|at|@|:|=)? <b:amount> (<g:each>)?',
 );
 
+const orders = [amountFirst, materialFirst];
 /** The two as one price with two amounts, if such a pair begins at this token. */
 export const pricesByMaterial = (reader: Reader, index: number): Price | undefined => {
   const { tokens } = reader;
-  const match = amountFirst.at(tokens, index, tokens.length) ?? materialFirst.at(tokens, index, tokens.length);
+  const match = firstAt(orders, tokens, index, tokens.length);
   const [first, second] = [match?.kept['a'], match?.kept['b']];
   if (match === undefined || first?.number === undefined || second?.number === undefined) return undefined;
   if (match.kept['m']?.means['material'] === match.kept['n']?.means['material']) return undefined;

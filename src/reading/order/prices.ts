@@ -1,7 +1,7 @@
 // Which numbers of a message are prices of its pieces. Other people's prices, time and wages are left alone.
 
 import { pattern } from '../pattern.ts';
-import type { Reader } from '../phrase.ts';
+import { everything, type Reader } from '../phrase.ts';
 import { isCount } from '../text/token.ts';
 import { sundryHeads } from '../words/piece-words.ts';
 import { type Price, priceAt } from './price-at.ts';
@@ -75,9 +75,14 @@ const behindPiece = (reader: Reader, index: number, pieceEnds: ReadonlySet<numbe
 };
 
 /** Every price that no earlier phrase has read. `counts` are the numbers already taken as counts. */
-export const findPrices = (reader: Reader, counts: ReadonlySet<number>, pieceEnds: ReadonlySet<number> = new Set()): Price[] => {
+export const findPrices = (
+  reader: Reader,
+  counts: ReadonlySet<number>,
+  pieceEnds: ReadonlySet<number> = new Set(),
+  { start, end } = everything(reader),
+): Price[] => {
   const prices: Price[] = [];
-  for (let index = 0; index < reader.tokens.length; index++) {
+  for (let index = start; index < end; index++) {
     if (counts.has(index)) continue;
     const price = pricesByMaterial(reader, index) ?? priceAt(reader, index);
     if (price === undefined || ofElse(reader, price.start) || perTime.at(reader.tokens, index + 1, reader.tokens.length) !== undefined)

@@ -193,9 +193,25 @@ const withoutDayWage = (reader: Reader, finding: Finding): Finding[] => {
   ];
 };
 
+// One of these stands in every sentence about hands and hours: most messages have none and need no closer look.
+const cue =
+  /^(me|myself|meself|us|i|i'm|im|i'll|i've|ive|we|we're|we've|she|he|she's|he's|they're|both|sick|ill|off|away|out|in|on|one|two|rostered|roster|shift|wage|wages|pay|paid|labour|hr|hrs|hour|hours|hourly|h|ph|pace|each|between|only|just|all|nobody|no|team|crew|staff|help|helping|helps)$/;
+const speaksOfHands = ({ tokens }: Reader, { start, end }: Part): boolean =>
+  tokens
+    .slice(start, end)
+    .some(
+      ({ text, number, means }) =>
+        means['bench'] !== undefined ||
+        means['role'] !== undefined ||
+        number?.form === 'duration' ||
+        number?.form === 'time' ||
+        (number?.form === 'plain' && number.max !== undefined) ||
+        cue.test(text),
+    );
+
 const find = (reader: Reader): Finding[] =>
   withHours(reader, reader.untouched().slice(0, 40)).flatMap((part) => {
-    if (part.end - part.start > 40) return [];
+    if (part.end - part.start > 40 || !speaksOfHands(reader, part)) return [];
     const held = premium.in(reader.tokens, part.start, part.end) ?? timeForSome.at(reader.tokens, part.start, part.end);
     if (held !== undefined && (held.end === part.end || held.kept['n'] === undefined))
       return [{ start: part.start, end: part.end, held: true }];

@@ -27,8 +27,8 @@ import type { Part } from '../text/message.ts';
 
 const placesOf = (reader: Reader, part: Part, forms: readonly Pattern[]): number[] =>
   forms.flatMap((form) => {
-    if (!form.might(reader.tokens)) return [];
-    for (let index = part.start; index < part.end; index++) {
+    const next = (from: number): number => form.next(reader.tokens, from, part.end);
+    for (let index = next(part.start); index < part.end; index = next(index + 1)) {
       if (form.at(reader.tokens, index, part.end) === undefined) continue;
       if (likeness.test(reader.tokens[index - 1]?.text ?? '')) return [];
       // "had to redo 2" is done.
@@ -123,12 +123,13 @@ const findGoods = (reader: Reader): Finding[] =>
 export const heldGoods: Phrase = { name: 'held goods', examples: [], find: findGoods };
 
 /** Talk of everyday things goes before all that reads goods, work and days. */
-const findEveryday = (reader: Reader): Finding[] =>
-  reader
-    .untouched()
-    .slice(0, 40)
-    .flatMap((part) => (isStrangeTalk(reader) ? [part] : everydayStretches(reader, part)))
+const findEveryday = (reader: Reader): Finding[] => {
+  const parts = reader.untouched().slice(0, 40);
+  const strange = parts.length > 0 && isStrangeTalk(reader);
+  return parts
+    .flatMap((part) => (strange ? [part] : everydayStretches(reader, part)))
     .map(({ start, end }) => ({ start, end, held: true }));
+};
 
 export const everydayTalk: Phrase = { name: 'everyday talk', examples: [], find: findEveryday };
 

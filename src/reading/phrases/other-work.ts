@@ -1,6 +1,6 @@
 // Flower work that is not worn, and numbers that belong to someone else's business: read so that nobody else reads them, and said to nobody.
 
-import { pattern } from '../pattern.ts';
+import { beginsAt, pattern } from '../pattern.ts';
 import type { Finding, Phrase, Reader } from '../phrase.ts';
 
 const forms = [
@@ -15,6 +15,7 @@ const forms = [
 const find = (reader: Reader): Finding[] => {
   const findings: Finding[] = [];
   for (let index = 0; index < reader.tokens.length; index++) {
+    if (!beginsAt(forms, reader.tokens, index)) continue;
     for (const form of forms) {
       const match = form.at(reader.tokens, index, reader.tokens.length);
       if (match === undefined) continue;

@@ -96,8 +96,8 @@ const findPart = (reader: Reader, part: Part): Finding[] => {
     findings.push(found(reader, match.start, match.end, facts));
   };
   const sweep = (form: Pattern, build: Build, guarded = true): void => {
-    if (!form.might(tokens)) return;
-    for (let index = part.start; index < part.end; index++) {
+    const next = (from: number): number => form.next(tokens, from, part.end);
+    for (let index = next(part.start); index < part.end; index = next(index + 1)) {
       const match = form.at(tokens, index, part.end);
       if (match === undefined || spread(match) || !acceptsAfter(reader, match) || (guarded && future(reader, part, match.start))) continue;
       let free = true;

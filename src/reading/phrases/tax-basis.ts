@@ -1,7 +1,7 @@
 // Whether the price has tax in it or takes it on top: "inc GST", "+ VAT", "plus 18% GST", "before tax".
 
 import type { FactOf } from '../fact.ts';
-import { type Match, pattern } from '../pattern.ts';
+import { beginsAt, type Match, pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader } from '../phrase.ts';
 import type { Token } from '../text/token.ts';
 
@@ -75,6 +75,8 @@ const forms: readonly [Basis, ReturnType<typeof pattern>][] = (
   ] as const
 ).map(([basis, source]) => [basis, pattern(source)]);
 
+const formsAlone = forms.map(([, form]) => form);
+
 // "38 each inc": the word alone speaks of tax when nothing else follows that could be what is included.
 const aloneIncluded = pattern('<word:included>');
 const aloneOnTop = pattern('<word:onTop>');
@@ -135,7 +137,8 @@ const ends = (reader: Reader, index: number): boolean =>
 
 /** The tax words at this place, if any: used by corrections too. */
 export const taxAt = (reader: Reader, index: number): { match: Match; fact: ReturnType<typeof taxFact> } | undefined => {
-  for (const [basis, form] of forms) {
+  const places = beginsAt(formsAlone, reader.tokens, index) ? forms : [];
+  for (const [basis, form] of places) {
     const match = form.at(reader.tokens, index, reader.tokens.length);
     if (match !== undefined && allFree(reader, match)) return { match, fact: taxFact(basis, match) };
   }

@@ -1,6 +1,6 @@
 // "half of the crowns", "the bouts are two thirds done", "halfway through the corsages": how much of a kind is finished.
 
-import { type Match, type Pattern, pattern } from '../pattern.ts';
+import { beginsAt, type Match, type Pattern, pattern } from '../pattern.ts';
 
 const shares: readonly (readonly [string, string])[] = [
   ['half|halfway|half way|50%', '0.5'],
@@ -38,6 +38,7 @@ const forms: readonly (readonly [Pattern, string | undefined])[] = [
   ],
 ];
 
+const formsAlone = forms.map(([form]) => form);
 const nearly = /^nearly$/;
 
 /** The share said at this place, as a fraction. */
@@ -46,6 +47,7 @@ export const shareSaid = (
   index: number,
   end: number,
 ): { match: Match; fraction: string } | undefined => {
+  if (!beginsAt(formsAlone, tokens, index)) return undefined;
   for (const [form, fraction] of forms) {
     const match = form.at(tokens, index, end);
     if (match === undefined || tokens.slice(match.start, match.end).some((token) => nearly.test(token.text))) continue;

@@ -4,9 +4,10 @@ import { strongMarkers } from '../changes/change-words.ts';
 import type { Reader, Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import type { Token } from '../text/token.ts';
-import { didWord, doneWord, intent, stageWord } from './done-words.ts';
-import { goneWrong, lossVerb, stageIn } from './losses.ts';
+import { didWord, doneWord, intent, stageWord, stageWork } from './done-words.ts';
+import { goneWrong, lossVerb, moreGoneWrong, stageIn, stillToDo } from './losses.ts';
 import { workEvents } from './work-events.ts';
+import { kindFirst } from './work-forms.ts';
 import { type Group, workGroups } from './work-groups.ts';
 
 const breaks = /^(,|-|;|but|so|because|cos|coz)$/;
@@ -20,6 +21,35 @@ const working = wordsOf([doneWord, didWord, stageWord, 'remade|redid|rebuilt|rew
 const losing = wordsOf([goneWrong, lossVerb]);
 const speaks = ({ number, means, text }: Token, ofLoss: boolean): boolean =>
   number !== undefined || means['piece'] !== undefined || doubts.test(text) || working.has(text) || (!ofLoss && losing.has(text));
+
+// One of these stands in every sentence about the work: most messages have none and need no closer look.
+const cues = new Set(
+  [
+    doneWord,
+    didWord,
+    stageWord,
+    stageWork,
+    goneWrong,
+    moreGoneWrong,
+    lossVerb,
+    stillToDo,
+    'remade|redid|rebuilt|rewired|redone|replaced|remaking',
+  ]
+    .flatMap((list) => list.split('|'))
+    .flatMap((entry) => (entry.includes(' ') ? entry.split(' ').filter((word) => word.length > 3) : [entry])),
+);
+const otherCue =
+  /^(none|nothing|no|nil|nada|zero|zilch|not|never|half|halfway|third|thirds|quarter|quarters|way|down|left|go|spare|spares|again|re|missing|short|waiting|balance|remaining|outstanding|pending|sitting|currently|we're|were|i'm|im|that's|thats|makes|brings|takes|gets|puts|stopped|stopping|ran|tally|progress|total|now|far|yet|good|usable|sound|intact|salvageable|begun|touched|haven't|havent|hasn't|hasnt|didn't|didnt|aren't|arent|isn't|isnt|ain't|aint|won't|wont|all told|all up|in all|in total)$/;
+const speaksOfWork = (tokens: readonly Token[], { start, end }: Pick<Part, 'start' | 'end'>): boolean => {
+  for (let index = start; index < end; index++) {
+    const token = tokens[index] as Token;
+    // "at 7 of 12"
+    const share = token.text === 'of' && tokens[index - 1]?.number !== undefined && tokens[index + 1]?.number !== undefined;
+    if (share || cues.has(token.text) || otherCue.test(token.text) || token.number?.form === 'percent' || token.number?.form === 'slashed')
+      return true;
+  }
+  return false;
+};
 
 const parts = (tokens: readonly Token[], index: number): boolean =>
   (tokens[index]?.text === 'before' &&
@@ -79,7 +109,7 @@ const saysMade = (fact: Unworded): boolean => fact.fact === 'made' && fact.remad
 const now = /^(now|so far|sofar|today)$/;
 const read = (reader: Reader, start: number, end: number, from = start): readonly Group[] | undefined => {
   const { tokens } = reader;
-  const readings = [false, true].flatMap((kindsFirst) => {
+  const readings = (kindFirst.might(tokens) ? [false, true] : [false]).flatMap((kindsFirst) => {
     const events = workEvents(reader, start, end, kindsFirst);
     if (events === undefined) return [];
     const soFar = events.some((event) => event.told === 'whole' && event.soft !== true);
@@ -115,11 +145,17 @@ const covering = (groups: readonly Group[], start: number, end: number): readonl
 
 /** What a sentence tells of the work, when every word of it is understood; words around it may be a remark. */
 export const workClauses = (reader: Reader, part: Part): readonly Group[] => {
-  if (part.asked || part.end - part.start > 60 || strongMarkers.some((form) => form.in(reader.tokens, part.start, part.end) !== undefined))
+  if (
+    part.asked ||
+    part.end - part.start > 60 ||
+    !speaksOfWork(reader.tokens, part) ||
+    strongMarkers.some((form) => form.in(reader.tokens, part.start, part.end) !== undefined)
+  )
     return [];
   const told = within(reader.tokens, part, false);
   const tries = [part, { start: part.start, end: told.end }, { start: told.start, end: part.end }, told];
-  for (const { start, end } of tries) {
+  for (const [at, { start, end }] of tries.entries()) {
+    if (tries.slice(0, at).some((tried) => tried.start === start && tried.end === end)) continue;
     const groups = read(reader, start, end, part.start);
     if (groups !== undefined) return covering(groups, start, end);
   }
@@ -136,8 +172,11 @@ export const workTold = (reader: Reader): readonly Group[] => {
   for (let index = 0; index < parts.length; index++) {
     const part = parts[index] as Part;
     let last = index;
-    while (last + 1 < parts.length && last < index + 8 && linesApart(reader.tokens, parts[last] as Part, parts[last + 1] as Part))
-      last += 1;
+    const goesOn = (next: Part | undefined): next is Part =>
+      next !== undefined &&
+      linesApart(reader.tokens, parts[last] as Part, next) &&
+      (next.end - next.start < 4 || speaksOfWork(reader.tokens, next));
+    while (speaksOfWork(reader.tokens, part) && last < index + 8 && goesOn(parts[last + 1])) last += 1;
     const run = last > index ? workClauses(reader, { ...part, end: (parts[last] as Part).end }) : [];
     if (run.length > 0) index = last;
     groups.push(...(run.length > 0 ? run : workClauses(reader, part)));

@@ -1,6 +1,6 @@
 // Cuts a sentence about the work into what it tells: counted pieces, what became of them, words that join. One word it does not know, and it is not cut at all.
 
-import { type Match, pattern } from '../pattern.ts';
+import { beginsAt, firstAt, type Match, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import { isCount, type Token } from '../text/token.ts';
 import { shareSaid } from './share-forms.ts';
@@ -92,11 +92,10 @@ const countsNext = (tokens: readonly Token[], index: number, end: number): boole
   counted.at(tokens, index, end) !== undefined ||
   (/^(made|did|done|finished|completed)$/.test(tokens[index]?.text ?? '') && counted.at(tokens, index + 1, end) !== undefined);
 
+const toldAlone = toldForms.map(([, form]) => form);
 const eventAt = (tokens: readonly Token[], index: number, end: number, kindsFirst: boolean): Event | 'unsure' | undefined => {
-  for (const form of noneForms) {
-    const match = form.at(tokens, index, end);
-    if (match !== undefined) return at(match, 'none', kindIn(match));
-  }
+  const none = firstAt(noneForms, tokens, index, end);
+  if (none !== undefined) return at(none, 'none', kindIn(none));
   const part = shareSaid(tokens, index, end);
   if (part !== undefined) return at(part.match, 'share', { fraction: part.fraction, ...kindIn(part.match) });
   const aim = target.at(tokens, index, end);
@@ -107,7 +106,7 @@ const eventAt = (tokens: readonly Token[], index: number, end: number, kindsFirs
   if (reached !== undefined && counted.at(tokens, reached.end, end) !== undefined) return at(reached, 'reach', { doubtful: true });
   const count = countAt(tokens, index, end, kindsFirst);
   if (count !== undefined) return count;
-  for (const [told, form, behind] of toldForms) {
+  for (const [told, form, behind] of beginsAt(toldAlone, tokens, index) ? toldForms : []) {
     const match = form.at(tokens, index, end);
     if (match === undefined || match.end === match.start) continue;
     if (told === 'toMake' && counted.at(tokens, match.end, end) === undefined) continue;
