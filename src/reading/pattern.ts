@@ -125,3 +125,11 @@ export const firstIn = (forms: readonly Pattern[], tokens: readonly Token[], sta
   }
   return undefined;
 };
+
+/** Whether any of the forms has a match in the stretch. */
+export const anyIn = (forms: readonly Pattern[], tokens: readonly Token[], start: number, end: number): boolean => {
+  const spots = spotsOf(forms, tokens);
+  for (let index = start; index < end; index++)
+    if (spots[index] === 1 && forms.some((form) => form.at(tokens, index, end) !== undefined)) return true;
+  return false;
+};

@@ -1,5 +1,6 @@
 // "make that 45", "sorry 45", "45 not 40": a number alone that corrects the last one. The thread knows whether that was a count or a price.
 
+import { anyIn } from '../pattern.ts';
 import { type Finding, found, type Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import type { Token } from '../text/token.ts';
@@ -38,7 +39,7 @@ export const bareNumber = (reader: Reader, part: Part): Finding | undefined => {
   // "that's 20 now" counts what is made; "it's 20 now" corrects.
   if (/^(that's|thats|makes|up)$/.test(stretch[0]?.text ?? '') && stretch.at(-1)?.text === 'now') return undefined;
   const zones = zonesOf(tokens, part.start, part.end);
-  const marked = starred || zones.old.length > 0 || markers.some((marker) => marker.in(tokens, part.start, part.end) !== undefined);
+  const marked = starred || zones.old.length > 0 || anyIn(markers, tokens, part.start, part.end);
   if (!marked) return undefined;
   const fresh = numbers.filter((index) => inZones(zones.fresh, index));
   const [at, second] = fresh;

@@ -7,7 +7,7 @@ import { dateAt } from '../dates/date-forms.ts';
 import type { DateRead } from '../dates/date-read.ts';
 import { dayAlone } from '../dates/part-dates.ts';
 import type { Fact } from '../fact.ts';
-import { pattern } from '../pattern.ts';
+import { anyIn, pattern } from '../pattern.ts';
 import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
 import type { Ask } from '../reading.ts';
 import type { Part } from '../text/message.ts';
@@ -85,7 +85,7 @@ export const dateChange = (reader: Reader, part: Part): Finding | undefined => {
   const moved = shifted(reader, part);
   if (moved !== undefined) return moved;
   const zones = zonesOf(reader.tokens, part.start, part.end);
-  const marked = zones.old.length > 0 || markers.some((marker) => marker.in(reader.tokens, part.start, part.end) !== undefined);
+  const marked = zones.old.length > 0 || anyIn(markers, reader.tokens, part.start, part.end);
   if (!marked) return undefined;
   const fresh = zones.fresh.flatMap(([start, end]) => datesIn(reader, { start, end }));
   const [old] = zones.old.flatMap(([start, end]) => datesIn(reader, { start, end }, true));
@@ -95,7 +95,7 @@ export const dateChange = (reader: Reader, part: Part): Finding | undefined => {
   if (second !== undefined && second.relative !== true && old === undefined) return undefined;
   if (read === undefined) return timeChange(reader, part, zones);
   // "Valentine's day, real flowers not silk": what is taken back is no day.
-  const saidOtherwise = markers.some((marker) => marker.in(reader.tokens, part.start, part.end) !== undefined);
+  const saidOtherwise = anyIn(markers, reader.tokens, part.start, part.end);
   if (!saidOtherwise && !zones.old.some(([from, to]) => reader.tokens.slice(from, to).some(ofADay))) return undefined;
   if (reader.tokens.slice(part.start, part.end).some((token) => token.means['bench'] !== undefined && token.text !== 'us'))
     return undefined;

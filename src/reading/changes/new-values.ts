@@ -6,7 +6,7 @@ import { clausesOf } from '../held/clauses.ts';
 import { findMentions } from '../order/mentions.ts';
 import { findPrices } from '../order/prices.ts';
 import { countOf } from '../order/read-order.ts';
-import { pattern } from '../pattern.ts';
+import { anyIn, pattern } from '../pattern.ts';
 import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import { firstWhere, isCount } from '../text/token.ts';
@@ -36,7 +36,7 @@ const narrowed = (reader: Reader, part: Part): Reader => ({ ...reader, free: (in
 export const newValues = (reader: Reader, part: Part): Finding[] => {
   const { tokens } = reader;
   const zones = zonesOf(tokens, part.start, part.end);
-  const saysChange = markers.some((marker) => marker.in(tokens, part.start, part.end) !== undefined);
+  const saysChange = anyIn(markers, tokens, part.start, part.end);
   const marked = zones.old.length > 0 || saysChange;
   if (!marked || otherPrice.in(tokens, part.start, part.end) !== undefined) return [];
   const own = narrowed(reader, part);

@@ -1,6 +1,6 @@
 // What makes a day the event's: a word for the event, someone marrying, pieces wanted by then, or whoever gives the day.
 
-import { pattern } from '../pattern.ts';
+import { anyIn, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import { wordList } from '../words/word-list.ts';
 import type { DateRead } from './date-read.ts';
@@ -54,7 +54,7 @@ const doing =
 /** Whether the message says that its day is an event's. */
 export const isLed = (reader: Reader, reads: readonly DateRead[] = []): boolean => {
   const { tokens } = reader;
-  if (forms.some((form) => form.in(tokens, 0, tokens.length) !== undefined)) return true;
+  if (anyIn(forms, tokens, 0, tokens.length)) return true;
   const led = tokens.some(
     (token, index) =>
       token.kind === 'word' &&

@@ -173,11 +173,14 @@ const nextOf = (sorted: readonly number[], from: number): number | undefined => 
   return sorted[low];
 };
 
+const fewStarts = 12;
 /** Marks where a match could begin: where an opening stands, in the line of a need and no further before it than a match reaches. */
 export const markStarts = (opening: Either, needs: readonly Either[], reach: number, tokens: readonly Token[], spots: Uint8Array): void => {
   const places = placesIn(tokens);
-  const near = tokens.length <= reach ? undefined : anchors(needs, places);
-  for (const start of places.of(opening)) {
+  const starts = places.of(opening);
+  // A handful of places is tried sooner than weighed.
+  const near = tokens.length <= reach || starts.length <= fewStarts ? undefined : anchors(needs, places);
+  for (const start of starts) {
     if (near !== undefined) {
       const need = nextOf(near, start);
       if (need === undefined || need >= start + reach || places.lines[need] !== places.lines[start]) continue;

@@ -9,7 +9,7 @@ import { newValues } from '../changes/new-values.ts';
 import { nowCountOrPrice } from '../changes/now-count-or-price.ts';
 import { swapped } from '../changes/swap.ts';
 import { zonesOf } from '../changes/zones.ts';
-import { firstAt, pattern } from '../pattern.ts';
+import { anyIn, firstAt, pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader } from '../phrase.ts';
 import { didWord, doneWord } from '../progress/done-words.ts';
 import type { Part } from '../text/message.ts';
@@ -57,7 +57,7 @@ const readPart = (reader: Reader, part: Part): Finding[] => {
   if (moved !== undefined) return [moved];
   if (stepAfter.in(tokens, part.start, part.end) !== undefined) return [];
   const doneAt = doneForm.in(tokens, part.start, part.end);
-  const strong = strongMarkers.some((marker) => marker.in(tokens, part.start, part.end) !== undefined);
+  const strong = anyIn(strongMarkers, tokens, part.start, part.end);
   const old =
     stretch.some((token) => token.text === 'not') ||
     zonesOf(tokens, part.start, part.end).old.some(([from, to]) => tokens.slice(from, to).some((token) => token.number !== undefined));

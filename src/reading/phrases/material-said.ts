@@ -2,7 +2,7 @@
 
 import type { Material, PieceKind } from '../../handbook/pieces.ts';
 import type { Fact } from '../fact.ts';
-import { firstIn, pattern } from '../pattern.ts';
+import { anyIn, firstIn, pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader } from '../phrase.ts';
 import { wordList } from '../words/word-list.ts';
 
@@ -55,7 +55,7 @@ const chosen = [
   pattern('(they|they are|we are|all) going (all)? <material>'),
 ];
 const trade = (reader: Reader): boolean =>
-  chosen.some((form) => form.in(reader.tokens, 0, reader.tokens.length) !== undefined) ||
+  anyIn(chosen, reader.tokens, 0, reader.tokens.length) ||
   reader.facts.some((fact) => ['pieces', 'price', 'date', 'tax', 'title', 'wearers'].includes(fact.fact)) ||
   reader.asks.some((ask) => ask.about === 'date' || ask.about === 'price' || ask.about === 'count') ||
   reader.tokens.some(

@@ -1,7 +1,7 @@
 // What is finished: "made 12", "12 of the 40 done", "40/40 bouts done", "corsages all done", "2 broke", "5 to go", "two dozen wired" (begun, not finished).
 
 import type { FactOf } from '../fact.ts';
-import { isA, type Match, type Pattern, pattern } from '../pattern.ts';
+import { anyIn, isA, type Match, type Pattern, pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader, type Unworded } from '../phrase.ts';
 import { followers, intent } from '../progress/done-words.ts';
 import {
@@ -135,9 +135,7 @@ const findPart = (reader: Reader, part: Part): Finding[] => {
     sweep(form, (match) => ({ fact: 'broke', count: match.kept['n'] === undefined ? 1 : amountOf(match.kept['n']), ...pieceIn(match) }));
   makeGood(reader, part, findings, take);
   const spares = spareForm.in(tokens, part.start, part.end);
-  const finished =
-    doneAnywhere.in(tokens, part.start, part.end) !== undefined ||
-    countedForms.some((form) => form.in(tokens, part.start, part.end) !== undefined);
+  const finished = doneAnywhere.in(tokens, part.start, part.end) !== undefined || anyIn(countedForms, tokens, part.start, part.end);
   const spare = spares !== undefined && finished && open(spares.start) && open(spares.end - 1) ? amountOf(spares.kept['n']) : undefined;
   if (spares !== undefined && spare !== undefined) for (let index = spares.start; index < spares.end; index++) taken.add(index);
   for (const form of countedForms) {

@@ -1,6 +1,7 @@
 // A sentence that tells of the work and of nothing else, in any order of its words: "so four of the finished bouts are broken, 6 crowns to go".
 
 import { strongMarkers } from '../changes/change-words.ts';
+import { anyIn } from '../pattern.ts';
 import type { Reader, Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import type { Token } from '../text/token.ts';
@@ -149,7 +150,7 @@ export const workClauses = (reader: Reader, part: Part): readonly Group[] => {
     part.asked ||
     part.end - part.start > 60 ||
     !speaksOfWork(reader.tokens, part) ||
-    strongMarkers.some((form) => form.in(reader.tokens, part.start, part.end) !== undefined)
+    anyIn(strongMarkers, reader.tokens, part.start, part.end)
   )
     return [];
   const told = within(reader.tokens, part, false);

@@ -1,6 +1,6 @@
 // Questions in which nothing of ours is named and something else is: "how much is a taxi", "what time do you finish", "can I leave at 4".
 
-import { pattern } from '../pattern.ts';
+import { anyIn, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import type { Token } from '../text/token.ts';
 import { isOtherThings } from '../words/other-things.ts';
@@ -43,7 +43,7 @@ const strange = (token: Token | undefined, test: (token: Token) => boolean): boo
 /** Whether the question is about other things or other people. */
 export const askedOfOthers = (reader: Reader, start: number, end: number): boolean => {
   const { tokens } = reader;
-  if (personal.some((form) => form.in(tokens, start, end) !== undefined)) return true;
+  if (anyIn(personal, tokens, start, end)) return true;
   for (let index = start; index < end - 1; index++) {
     const next = tokens[index + 1];
     // "how many weddings", and not "how many miles"

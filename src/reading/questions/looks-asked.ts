@@ -1,6 +1,6 @@
 // Whether a sentence asks: by its question mark, its first words, or a command that asks without either ("buying list").
 
-import { pattern } from '../pattern.ts';
+import { anyIn, beginsAt, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import type { Token } from '../text/token.ts';
@@ -147,13 +147,14 @@ export const looksAsked = (reader: Reader, part: Part): boolean => {
   )
     return true;
   if (ifAt(reader, part, start)) return true;
-  if (inside.some((form) => form.in(reader.tokens, part.start, part.end) !== undefined)) return true;
+  if (anyIn(inside, reader.tokens, part.start, part.end)) return true;
   if (asksBehind.test(reader.tokens[part.end - 1]?.text ?? '') && part.end - start > 2 && isA.test(reader.tokens[part.end - 2]?.text ?? ''))
     return true;
   if (shortQuestion(reader, part, start) !== undefined || shortQuestion(reader, part, part.start) !== undefined) return true;
   if (part.asked && !orders.test(reader.tokens[part.start]?.text ?? '')) return true;
   if (part.end === part.start + 1 && alone.test(reader.tokens[part.start]?.text ?? '')) return true;
   const whole = (from: number): boolean =>
+    beginsAt(commands, reader.tokens, from) &&
     commands.some((command) => {
       const match = command.at(reader.tokens, from, part.end);
       if (match === undefined || part.asked || match.end >= part.end) return match !== undefined;
