@@ -103,6 +103,17 @@ const toldBefore = (tokens: readonly Token[], start: number, end: number): Zones
   return { fresh: [[start, said.start]], old: [[said.start, end]] };
 };
 
+// "said 16 done but 2 were from yesterday's order, so 14": the first number is taken back, the last is meant, what stands between says why.
+const saidSo = pattern(
+  "(said|put|told|logged|wrote|typed) (you|her|him|them)? <n:count> <any>{1,12} (so|leaves|makes it|makes) (its|it's|only|really|just|that's)? <m:count> (done|made|finished|really|now|in all)?",
+);
+const saidAndSo = (tokens: readonly Token[], start: number, end: number): Zones | undefined => {
+  const match = saidSo.in(tokens, start, end);
+  const [said, meant] = [match?.kept['n'], match?.kept['m']];
+  if (match?.end !== end || said === undefined || meant === undefined) return undefined;
+  return { old: [[match.start, tokens.indexOf(said, match.start) + 1]], fresh: [[tokens.lastIndexOf(meant, end - 1), end]] };
+};
+
 /** The zones of a stretch. Without "not", "from" or "instead of" everything is meant now. */
 export const zonesOf = (tokens: readonly Token[], start: number, end: number): Zones => {
   const change = fromTo.in(tokens, start, end);
@@ -128,7 +139,7 @@ export const zonesOf = (tokens: readonly Token[], start: number, end: number): Z
       ],
     };
   }
-  const told = toldBefore(tokens, start, end) ?? corrected(tokens, start, end);
+  const told = saidAndSo(tokens, start, end) ?? toldBefore(tokens, start, end) ?? corrected(tokens, start, end);
   if (told !== undefined) return told;
   const turn = turnsAt(tokens, start, end);
   if (turn !== undefined) return { old: [[start, turn]], fresh: [[turn, end]] };

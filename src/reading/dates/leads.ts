@@ -75,4 +75,6 @@ export const isCompound = (reader: Reader): boolean => compound.in(reader.tokens
 
 /** Whether the event itself is named. */
 export const namesEvent = (reader: Reader): boolean =>
-  reader.tokens.some((token) => /^(event|wedding|event's|wedding's|party|gala|ceremony|handover|date|date's)$/.test(token.text));
+  reader.tokens.some((token) =>
+    /^(event|wedding|event's|wedding's|party|gala|ceremony|function|formal|reception|handover|date|date's)$/.test(token.text),
+  );

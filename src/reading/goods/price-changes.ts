@@ -13,7 +13,9 @@ export const changeForms = [
   pattern("(was|were) <f:amount> (a|per|/)? (<pack>)? (,|-|but|and){0,2} (is|are|it's|its|they're)? now <t:amount>"),
   pattern("(was|were) <f:amount> (a|per|/)? (<pack>)? (,|-|but|and){1,2} (is|are|it's|its|they're) (now)? <t:amount>"),
   pattern('now <t:amount> (,|-|\\()? (was|used to be|up from|down from|from|not|instead of|were) <f:amount>'),
-  pattern('<t:amount> (,|-|\\()? (they|it)? (was|used to be|up from|down from|not|instead of|were) <f:amount>'),
+  pattern(
+    '<t:amount> ((a|per|/|the) <pack>|<pack>|<each>)? (today|now|this week)? (,|-|\\()? (they|it)? (was|used to be|up from|down from|not|instead of|were) <f:amount>',
+  ),
   pattern('<r:amount> ((up|down|gone up|now) to|now) <t:amount>'),
   pattern('<r:amount> (-|=)? \\> <t:amount>'),
 ];

@@ -45,7 +45,11 @@ export const namedBefore = ({ tokens }: Reader, mentions: readonly Mention[], pr
   return prices.map((price) => {
     const own = mentions.find((mention) => mention.countIndex === undefined && mention.last === price.start - 1);
     const known = own !== undefined && mentions.some((mention) => mention.kind === own.kind && mention.countIndex !== undefined);
-    return known && price.piece === undefined ? { ...price, piece: own.kind, pieceIndex: own.index } : price;
+    // "groom 1 @ $20, 6 bouts @ $15": with a price too many each goes to the line right before it.
+    const lines = mentions.filter((mention) => mention.countIndex !== undefined);
+    const line = prices.length > lines.length && lines.length > 1 ? lines.find((mention) => mention.end === price.start) : undefined;
+    const named = known ? own : line;
+    return named !== undefined && price.piece === undefined ? { ...price, piece: named.kind, pieceIndex: named.index } : price;
   });
 };
 

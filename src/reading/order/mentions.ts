@@ -130,7 +130,12 @@ export const findMentions = (reader: Reader, within = everything(reader)): Menti
       kind: token.means['piece'] as PieceKind,
       ...(role === undefined
         ? {}
-        : { wearer: reader.words(role.end - (reader.tokens[role.end - 1]?.text === ')' ? 2 : 1), role.end).replace(/\)$/, '') }),
+        : {
+            wearer: reader
+              .words(role.end - (reader.tokens[role.end - 1]?.text === ')' ? 2 : 1), role.end)
+              .replace(/\)$/, '')
+              .replace(/\s+/g, ' '),
+          }),
     });
     const whole = mentions.at(-1);
     const shared = whole?.countIndex === undefined ? undefined : sharesByMaterial(reader, whole);

@@ -23,6 +23,9 @@ const notForStudio =
 // "put me down for 24 buttonholes" orders them.
 const notedDown = pattern('(put|note|jot|write|mark|pop) (me|us|them|her|him)? down (for|as)? (about)? <count> (<word>)? <piece>');
 
+// "same again for the hotel, 36 buttonholes 15 each" is an order of its own.
+const orderedAgain = pattern('same again for <any>{1,6} <count> (<material>)? <piece>');
+
 // "we're at 27 now" tells how far the work is, and takes nothing back.
 const farAlong = pattern("(so|ok|and)? (we're|were|we are|i'm|im|i am) (now)? (on|at|up to) <n:plain> (<piece>)? (now|so far|done|made)?");
 const soFar = pattern("(so|ok|and)? (that's|thats|that makes|that is|makes) <n:plain> (<piece>)? (<all>)? (now|so far|done|made)");
@@ -38,7 +41,7 @@ const readPart = (reader: Reader, part: Part): Finding[] => {
   const { tokens } = reader;
   const stretch = tokens.slice(part.start, part.end);
   if (stretch.some((token) => (token.kind === 'word' && notForStudio.test(token.text)) || token.number?.form === 'temperature')) return [];
-  if (notedDown.in(tokens, part.start, part.end) !== undefined) return [];
+  if (notedDown.in(tokens, part.start, part.end) !== undefined || orderedAgain.in(tokens, part.start, part.end) !== undefined) return [];
   if (noChange.in(tokens, part.start, part.end) !== undefined) return [];
   const either = nowCountOrPrice(reader, part);
   if (either !== undefined) return [either];

@@ -111,7 +111,9 @@ const alone = (reader: Reader, index: number): Basis | undefined => {
       before.means['pack'] !== undefined ||
       before.means['budget'] !== undefined ||
       before.kind === 'line' ||
-      /^(,|\.|\(|-|no|now|is|are|was|all|n|and|&|not|actually|meant|mean|its|it's|be|it|that|sorry|price|prices|\/|;)$/.test(before.text));
+      /^(,|\.|\(|-|no|now|is|are|was|all|both|n|and|&|not|actually|meant|mean|its|it's|be|it|that|sorry|price|prices|\/|;)$/.test(
+        before.text,
+      ));
   if (!afterPrice) return undefined;
   if (before.text === 'not') return undefined;
   if (aloneIncluded.at(reader.tokens, index, index + 1) !== undefined) return 'included';

@@ -22,14 +22,14 @@ const ordersByAsking = ({ tokens, context }: Reader, part: Part): boolean => {
   const asked = context.pieces.length > 0 ? undefined : wanted.in(tokens, part.start, Math.min(part.end, part.start + 7));
   const quoted =
     asked !== undefined && tokens[asked.start + 1]?.text === 'we' && !/^(do|make|manage|supply)$/.test(tokens[asked.end - 1]?.text ?? '');
-  // "can we do 35 at 11.50 plus tax" orders; with a question mark it asks.
-  if (part.asked && tokens[(asked?.start ?? 0) + 1]?.text === 'we') return false;
+  // "can we do 35 at 11.50 plus tax" orders; with a question mark one kind alone is asked about.
+  const ofUs = part.asked && tokens[(asked?.start ?? 0) + 1]?.text === 'we';
   const first = asked === undefined ? undefined : counted.in(tokens, asked.end, quoted && !part.asked ? tokens.length : part.end);
   if (asked === undefined || first === undefined) return false;
   if (quoted || counted.in(tokens, first.end, part.end) !== undefined) return true;
   const says = (...tags: string[]): boolean =>
     tokens.slice(first.end, part.end).some((token) => tags.some((tag) => token.means[tag] !== undefined));
-  return says('taxName', 'taxWord') && tokens.slice(first.end, part.end).some((token) => token.number !== undefined);
+  return !ofUs && says('taxName', 'taxWord') && tokens.slice(first.end, part.end).some((token) => token.number !== undefined);
 };
 
 // "can someone water the 12 buckets": asked of people, not of the bot.

@@ -117,6 +117,14 @@ export const readStretch = (reader: Reader, { start, end }: Stretch, titled = fa
     lines.every((line) => line.line.stems !== undefined || line.line.length !== undefined);
   if (!(strong && (!bought || per !== undefined || each !== undefined)) && !plain && !recipeWord && !perUnknown) return undefined;
   if (lines.length === 0) return undefined;
+  // "paid for the corsage ribbon" counts nothing.
+  if (
+    forOne !== undefined &&
+    head === undefined &&
+    per === undefined &&
+    lines.every(({ line }) => line.stems === undefined && line.length === undefined)
+  )
+    return undefined;
   const wearer = who(roleName, roleName === undefined ? undefined : tokens[tokens.indexOf(roleName) + 1]);
   const others = namedBefore(tokens, start, own).flatMap((token) => who(token) ?? []);
   const twin = sameAs.at(tokens, start, end);

@@ -53,7 +53,7 @@ const small: Readonly<Record<string, number>> = {
   eighty: 80,
   ninety: 90,
 };
-const dozens = new Set(['dozen', 'dozens', 'doz', 'dz', 'dzn']);
+const dozens = new Set(['dozen', 'dozens', 'doz', 'dz', 'dzn', 'dozn', 'dozne', 'dozon', 'dozin', 'dzen', 'doezn', 'dozan']);
 const scales: Readonly<Record<string, number>> = {
   hundred: 100,
   hundreds: 100,
