@@ -109,6 +109,8 @@ const eventAt = (tokens: readonly Token[], index: number, end: number, kindsFirs
   for (const [told, form, behind] of beginsAt(toldAlone, tokens, index) ? toldForms : []) {
     const match = form.at(tokens, index, end);
     if (match === undefined || match.end === match.start) continue;
+    // "12 off halos" are twelve of them; gone off they are or went.
+    if (told === 'lost' && match.end === match.start + 1 && tokens[match.start]?.text === 'off') continue;
     if (told === 'toMake' && counted.at(tokens, match.end, end) === undefined) continue;
     // "cut 5 bouts" may take them off the order.
     if (told === 'stage' && tokens[match.start]?.text === 'cut' && counted.at(tokens, match.end, end)?.kept['p'] !== undefined)
