@@ -11,6 +11,7 @@ import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import { firstWhere, isCount } from '../text/token.ts';
 import { markers } from './change-words.ts';
+import { onceFrom } from './once-from.ts';
 import { priceChange } from './price-change.ts';
 import { materialChange, taxChange } from './tax-and-material.ts';
 import { brokeChange, madeChange } from './work-counts.ts';
@@ -51,17 +52,6 @@ export const newValues = (reader: Reader, part: Part): Finding[] => {
   const clause = onDay ? clausesOf(reader, part).find(({ start, end }) => !dayIn(own, { ...part, start, end })) : undefined;
   const { start, end } = clause ?? part;
   return [found(reader, start, end, onceFrom(facts))];
-};
-
-// "12 corsages at 30, i put 25": one old number cannot be both the count and the price.
-const onceFrom = (facts: readonly Unworded[]): Unworded[] => {
-  const priced = facts.find((fact) => fact.fact === 'change' && fact.what === 'price' && fact.from !== undefined);
-  if (priced?.fact !== 'change') return [...facts];
-  return facts.map((fact) => {
-    if (fact.fact !== 'change' || fact.what !== 'count' || String(fact.from) !== String(priced.from)) return fact;
-    const { from: _, ...rest } = fact;
-    return rest;
-  });
 };
 
 const dayIn = (reader: Reader, part: Part): boolean => {

@@ -28,6 +28,7 @@ import { hoursApart } from '../crew/hours-apart.ts';
 import { hoursOf, pace, wageIn } from '../crew/pace.ts';
 import { pacesListed } from '../crew/paces-listed.ts';
 import { evenly, shiftHours } from '../crew/shift-hours.ts';
+import { speaksOfHands } from '../crew/speaks-of-hands.ts';
 import { askDay, dateOutcome } from '../dates/date-facts.ts';
 import type { FactOf } from '../fact.ts';
 import { firstIn, pattern } from '../pattern.ts';
@@ -192,22 +193,6 @@ const withoutDayWage = (reader: Reader, finding: Finding): Finding[] => {
     { start: wage.start, end: wage.end, held: true },
   ];
 };
-
-// One of these stands in every sentence about hands and hours: most messages have none and need no closer look.
-const cue =
-  /^(me|myself|meself|us|i|i'm|im|i'll|i've|ive|we|we're|we've|she|he|she's|he's|they're|both|sick|ill|off|away|out|in|on|one|two|rostered|roster|shift|wage|wages|pay|paid|labour|hr|hrs|hour|hours|hourly|h|ph|pace|each|between|only|just|all|nobody|no|team|crew|staff|help|helping|helps)$/;
-const speaksOfHands = ({ tokens }: Reader, { start, end }: Part): boolean =>
-  tokens
-    .slice(start, end)
-    .some(
-      ({ text, number, means }) =>
-        means['bench'] !== undefined ||
-        means['role'] !== undefined ||
-        number?.form === 'duration' ||
-        number?.form === 'time' ||
-        (number?.form === 'plain' && number.max !== undefined) ||
-        cue.test(text),
-    );
 
 const find = (reader: Reader): Finding[] =>
   withHours(reader, reader.untouched().slice(0, 40)).flatMap((part) => {

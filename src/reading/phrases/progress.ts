@@ -1,6 +1,5 @@
 // What is finished: "made 12", "12 of the 40 done", "40/40 bouts done", "corsages all done", "2 broke", "5 to go", "two dozen wired" (begun, not finished).
 
-import type { FactOf } from '../fact.ts';
 import { anyIn, isA, type Match, type Pattern, pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader, type Unworded } from '../phrase.ts';
 import { followers, intent } from '../progress/done-words.ts';
@@ -21,7 +20,6 @@ import {
   goneForm,
   leftForms,
   lossForms,
-  madeGood,
   mishap,
   oneLeft,
   saysLeft,
@@ -30,6 +28,7 @@ import {
   stageIn,
 } from '../progress/losses.ts';
 import { amountOf, type Build, pieceIn } from '../progress/made-facts.ts';
+import { makeGood } from '../progress/made-good.ts';
 import { nearly, partial, withoutRest } from '../progress/part-done.ts';
 import { bareShare, halfAlone, sharesByKind } from '../progress/shares.ts';
 import { plainCount, sameKind, summed, totalOnly, wholeSoFar } from '../progress/sums.ts';
@@ -183,26 +182,6 @@ const findPart = (reader: Reader, part: Part): Finding[] => {
     );
   }
   return withoutRest(findings);
-};
-
-// "1 crown fell apart, rebuilt it"
-const makeGood = (
-  reader: Reader,
-  part: Part,
-  findings: readonly Finding[],
-  take: (match: Match, facts: readonly Unworded[]) => void,
-): void => {
-  const lost = findings.flatMap((finding) => finding.facts ?? []).find((fact): fact is FactOf<'broke'> => fact.fact === 'broke');
-  const again = lost === undefined ? undefined : madeGood.in(reader.tokens, part.start, part.end);
-  if (lost !== undefined && again !== undefined)
-    take(again, [
-      {
-        fact: 'made',
-        count: again.kept['again'] === undefined ? lost.count : amountOf(again.kept['again']),
-        remade: true,
-        ...(lost.piece === undefined ? {} : { piece: lost.piece }),
-      },
-    ]);
 };
 
 const find = (reader: Reader): Finding[] =>

@@ -1,0 +1,14 @@
+// One old number takes back one thing only.
+
+import type { Unworded } from '../phrase.ts';
+
+/** "12 corsages at 30, i put 25": one old number cannot be both the count and the price. */
+export const onceFrom = (facts: readonly Unworded[]): Unworded[] => {
+  const priced = facts.find((fact) => fact.fact === 'change' && fact.what === 'price' && fact.from !== undefined);
+  if (priced?.fact !== 'change') return [...facts];
+  return facts.map((fact) => {
+    if (fact.fact !== 'change' || fact.what !== 'count' || String(fact.from) !== String(priced.from)) return fact;
+    const { from: _, ...rest } = fact;
+    return rest;
+  });
+};
