@@ -28,7 +28,10 @@ const isBreak = (token: Token | undefined): boolean => isEnd(token) || token?.te
 
 const afterPeople = (tokens: readonly Token[], index: number): number => {
   let at = index;
-  while (people.has(tokens[at]?.text ?? '') || (many.has(tokens[at]?.text ?? '') && isBreak(tokens[at + 1]))) at += 1;
+  // "hi. There are seven left" begins with what there is.
+  const there = (place: number): boolean =>
+    tokens[place]?.text === 'there' && /^(are|is|were|was|will|should|have|has)$/.test(tokens[place + 1]?.text ?? '');
+  while ((people.has(tokens[at]?.text ?? '') && !there(at)) || (many.has(tokens[at]?.text ?? '') && isBreak(tokens[at + 1]))) at += 1;
   return at;
 };
 

@@ -74,6 +74,7 @@ const timesWord = (tokens: readonly Token[], index: number): boolean => {
 // The word that was meant by a slip of the thumb.
 const meantBy = (text: string): string | undefined => (Object.hasOwn(full, text) ? full[text] : (inOrder(text) ?? unclipped(text)));
 
+const placed = /^(we're|were|we|i'm|im|us|now|back|sitting|currently|you're)$/;
 export const writtenOut = (given: readonly Token[]): readonly Token[] => {
   const tokens = given.flatMap((token, index): Token[] => {
     if (isBefore(given, index)) return [{ ...token, text: 'before', end: (given[index + 1] as Token).end }];
@@ -88,6 +89,8 @@ export const writtenOut = (given: readonly Token[]): readonly Token[] => {
     return isBefore(given, index - 1) || isPer(given, index - 1) ? [] : [token];
   });
   return tokens.map((token, index) => {
+    // "we're @ 27 now", "back @ 2"
+    if (token.text === '@' && placed.test(tokens[index - 1]?.text ?? '')) return { ...token, kind: 'word', text: 'at' };
     if (token.kind !== 'word') return token;
     if (isAre(tokens, index)) return { ...token, text: 'are' };
     if (token.text === 'n' && tokens[index + 1]?.text === 'a' && tokens[index + 2]?.text === 'half') return { ...token, text: 'and' };
