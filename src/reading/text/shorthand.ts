@@ -7,6 +7,7 @@ import type { Token } from './token.ts';
 
 const full: Readonly<Record<string, string>> = {
   shd: 'should',
+  ea: 'each',
   shud: 'should',
   shld: 'should',
   nt: 'not',
