@@ -2,9 +2,10 @@
 
 import type { PieceKind } from '../../handbook/pieces.ts';
 import { decimal } from '../../values/decimal.ts';
+import type { Fact } from '../fact.ts';
 import { pattern } from '../pattern.ts';
 import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
-import type { NumberRead } from '../text/token.ts';
+import type { NumberRead, Token } from '../text/token.ts';
 import { currencyFields } from './read-order.ts';
 
 const price = (name: string): string => `((\\( (at|@)?|at|@|is|are|:|-|=)? <${name}:amount> (<each>)? (\\))?)?`;
@@ -33,18 +34,25 @@ export const piecesOfSets = (reader: Reader): Finding | undefined => {
     count: Number(count.amount),
     ...own(number),
   });
-  return found(reader, match.start, end, [
+  // "6 sets of corsage and bout, 42 each": each set, or each piece?
+  const unsaid = behind !== undefined && tokens[behind.end - 1]?.text !== 'set';
+  const total = (number: NumberRead): Unworded => ({
+    fact: 'price',
+    amount: decimal(number.amount).times(count.amount).toFixed(),
+    per: 'all',
+    ...currencyFields(number),
+  });
+  const finding = found(reader, match.start, end, [
     line(first, match.kept['ap']?.number),
     line(second, match.kept['bp']?.number),
-    ...(whole === undefined || whole.max !== undefined
-      ? []
-      : [
-          {
-            fact: 'price' as const,
-            amount: decimal(whole.amount).times(count.amount).toFixed(),
-            per: 'all' as const,
-            ...currencyFields(whole),
-          },
-        ]),
+    ...(whole === undefined || whole.max !== undefined || unsaid ? [] : [total(whole)]),
   ]);
+  if (whole === undefined || whole.max !== undefined || !unsaid) return finding;
+  const words = reader.words(tokens.indexOf(behind?.kept['c'] as Token, match.end), end);
+  const choice = (said: string, fact: Unworded) => ({ words: `${whole.amount} a ${said}`, facts: [{ ...fact, words } as Fact] });
+  const each: Unworded = { fact: 'price', amount: whole.amount, per: 'each', ...currencyFields(whole) };
+  return {
+    ...finding,
+    asks: [{ about: 'price', why: 'each or all', words, choices: [choice('set', total(whole)), choice('piece', each)] }],
+  };
 };

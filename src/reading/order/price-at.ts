@@ -43,7 +43,7 @@ const allBefore = pattern(
   '(<a:all>|flat|comes to|come to|came to|works out at|work out at|it all|the whole lot|whole order|paying|paid|invoice) (is|of|:|=|should be|should have been|will be|was|comes to|price|cost|would be|now|at|for|budget|around|about|to)? (to|of|is|about)?',
 );
 const atBefore = ['@', 'at'];
-const perDozen = pattern('(per|a|/|the) (12|<plain>)');
+const perDozen = pattern('(per|a|/|the) <plain>');
 
 const kindOf = (token: Token | undefined): Price['kind'] =>
   token === undefined ? undefined : token.means['budget'] !== undefined ? 'budget' : token.means['upTo'] !== undefined ? 'up to' : 'from';

@@ -34,27 +34,14 @@ const leavesOut = (typed: string, word: string): boolean => {
   return at === typed.length;
 };
 
-const meantBy = (typed: string): string | undefined => {
+/** The usual word that was meant; a long word may keep some of its vowels, a short one none after its first letter. */
+export const unclipped = (typed: string): string | undefined => {
+  if (typed.length < 3 || typed.length > 14) return undefined;
   if (isKnownWord(typed)) return undefined;
   const word = bySkeleton.get(skeleton(typed)) ?? bySkeleton.get(typed);
   if (word === undefined || word === typed) return undefined;
   const short = word.length < 7;
   if (short && /[aeiou]/.test(typed.slice(1))) return undefined;
   if (typed.length >= word.length || !leavesOut(typed, word)) return undefined;
-  return word;
-};
-
-// Words come again and again; what they were found to mean is kept, within bounds.
-const met = new Map<string, string | null>();
-const mostKept = 4000;
-
-/** The usual word that was meant; a long word may keep some of its vowels, a short one none after its first letter. */
-export const unclipped = (typed: string): string | undefined => {
-  if (typed.length < 3 || typed.length > 14) return undefined;
-  const known = met.get(typed);
-  if (known !== undefined) return known ?? undefined;
-  const word = meantBy(typed);
-  if (met.size >= mostKept) met.clear();
-  met.set(typed, word ?? null);
   return word;
 };
