@@ -6,7 +6,16 @@ import { parseDay } from '../values/day.ts';
 import { applyCalendar } from './apply-calendar.ts';
 import { applyCare } from './apply-care.ts';
 import { applyChange } from './apply-change.ts';
-import { applyKindPrice, applyPieces, applyPriceEach, applyTotal, bindTold, bindWaitingPrice, withPriceBeside } from './apply-order.ts';
+import {
+  applyKindPrice,
+  applyPieces,
+  applyPriceEach,
+  applyTotal,
+  bindTold,
+  bindWaitingPrice,
+  isSumOf,
+  withPriceBeside,
+} from './apply-order.ts';
 import { applyBroke, applyLeft, applyMade } from './apply-progress.ts';
 import { applyQuoted } from './apply-quoted.ts';
 import { applyRecipe } from './apply-recipe.ts';
@@ -61,7 +70,8 @@ export const applyFacts = (before: EventState, facts: readonly Fact[]): EventSta
   for (const named of prices) {
     if (named.per === 'each' && named.piece && named.piece !== 'unspecified') state = applyKindPrice(state, named.piece, named);
   }
-  if (total) state = applyTotal(state, total, new Set(pieces.map((fact): PieceKind => fact.piece)));
+  // "9 bouts $12, 4 corsages $28, total $220" says what they come to; each keeps its price.
+  if (total && !isSumOf(total, pieces)) state = applyTotal(state, total, new Set(pieces.map((fact): PieceKind => fact.piece)));
   for (const fact of facts) {
     if (fact.fact === 'material') state = applyMaterial(state, fact, kindsBeside(before, pieces));
     else if (fact.fact !== 'pieces' && fact.fact !== 'price') state = (others[fact.fact] as Apply<FactName>)(state, fact);

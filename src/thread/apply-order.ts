@@ -3,6 +3,7 @@
 
 import type { PieceKind } from '../handbook/pieces.ts';
 import type { FactOf } from '../reading/fact.ts';
+import { decimal } from '../values/decimal.ts';
 import type { EventState, OrderLine } from './event.ts';
 
 type LinePrice = NonNullable<OrderLine['price']>;
@@ -110,6 +111,14 @@ export const applyTotal = (state: EventState, fact: FactOf<'price'>, beside: Rea
   const price = { amount, ...(amountMax ? { amountMax } : {}), ...(kind ? { kind } : {}), per: 'all' as const };
   const covered = (line: OrderLine): boolean => beside.size === 0 || beside.has(line.piece);
   return { ...state, price, lines: state.lines.map((line) => (covered(line) ? withoutPrice(line) : line)) };
+};
+
+/** Whether a total is what lines with prices of their own come to. */
+export const isSumOf = (total: FactOf<'price'>, lines: readonly FactOf<'pieces'>[]): boolean => {
+  if (lines.length < 2 || total.kind || total.amountMax || lines.some((line) => !line.price || line.price.amountMax || line.countMax))
+    return false;
+  const parts = lines.map(({ count, price }) => decimal(price?.amount ?? '0').times(price?.per === 'line' ? 1 : count));
+  return parts.reduce((sum, part) => sum.plus(part)).equals(total.amount);
 };
 
 /** A price said before any piece goes to the first pieces said. */

@@ -42,6 +42,17 @@ const table: readonly {
     lines: ['40 buttonhole 25 each', '10 corsage 35 each'],
   },
   {
+    said: 'a total of lines with prices of their own leaves them their prices',
+    messages: [
+      [
+        pieces(9, 'buttonhole', { price: { amount: '12', per: 'each' } }),
+        pieces(4, 'corsage', { price: { amount: '28', per: 'each' } }),
+        inAll('220'),
+      ],
+    ],
+    lines: ['9 buttonhole 12 each', '4 corsage 28 each'],
+  },
+  {
     said: 'a kind said again keeps its price',
     messages: [[pieces(40, 'buttonhole'), each('25')], [pieces(45, 'buttonhole')]],
     lines: ['45 buttonhole 25 each'],

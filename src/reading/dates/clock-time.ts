@@ -123,7 +123,9 @@ const besideOnly = (reader: Reader, index: number): TimeRead | undefined => {
     if (hour >= 13 && hour <= 23 && !pieces && !tokens.some((each) => each.means['each'] !== undefined || each.number?.form === 'money'))
       return one(at(hour, Number(dotted[2])));
     const led = /^(at|@|ceremony|from|starts|starting|start|kickoff|kick-off|time)$/.test(tokens[index - 1]?.text ?? '');
-    if (hour >= 1 && hour <= 12 && (led || half !== undefined || !pieces)) return one(at(of24(hour, half), Number(dotted[2])));
+    // "sat: 9 bouts @ 12.50": what a piece costs.
+    const priced = led && tokens[index - 2]?.means['piece'] !== undefined && (hour >= 5 || !/^(00|15|30|45)$/.test(dotted[2] ?? ''));
+    if (hour >= 1 && hour <= 12 && !priced && (led || half !== undefined || !pieces)) return one(at(of24(hour, half), Number(dotted[2])));
   }
   if (token?.number?.form === 'duration' && token.number.unit === 'hour' && /^([01]\d|2[0-3])[0-5]\d$/.test(token.number.amount))
     return one(at(Number(token.number.amount.slice(0, 2)), Number(token.number.amount.slice(2))));

@@ -1,6 +1,6 @@
 // How many of a piece: the number before it ("40 dried lapels", "24 three-stem buttonholes"), behind it ("lapels x 6", "bouts (8)"), or a word ("the one crown").
 
-import { pattern } from '../pattern.ts';
+import { type Match, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import { isCount, type Token } from '../text/token.ts';
 import { wordList } from '../words/word-list.ts';
@@ -33,6 +33,12 @@ const madeOf = pattern('<plain> (-)? (stem|stems|stemmed|bloom|blooms|head|heads
 const onlyOne = pattern('(just|only|and|,|plus)? the one');
 const numbered = pattern('(,|-)? <n:count> (no|nos|pcs|pc|off|pieces|of (them|em|those|these)|nr|qty|in number) (.)?');
 const timesPrice = pattern('<n:count> (x|@|at) <money>');
+// "bouts 9 x 12.50": only the second can be a price.
+const timesPlain = pattern('<n:count> x <p:plain>');
+const decimalTimes = ({ tokens }: Reader, after: number): Match | undefined => {
+  const match = timesPlain.at(tokens, after, tokens.length);
+  return match !== undefined && !isCount(match.kept['p']) && match.kept['p']?.number?.max === undefined ? match : undefined;
+};
 const bareRight = pattern('<n:count>');
 
 const madeEndingAt = (reader: Reader, at: number, before: number): number | undefined => {
@@ -94,7 +100,8 @@ export const countRight = (
     return { count: between, countIndex: place, marked: true, end: inside.end };
   // "lapels 40 x $18"
   const times = timesPrice.at(reader.tokens, after, reader.tokens.length);
-  if (times?.kept['n'] !== undefined && reader.free(times.start)) return { count: times.kept['n'], countIndex: times.start, marked: true };
+  const many = times ?? decimalTimes(reader, after);
+  if (many?.kept['n'] !== undefined && reader.free(many.start)) return { count: many.kept['n'], countIndex: many.start, marked: true };
   const marked = rightCount.at(reader.tokens, after, reader.tokens.length);
   const match = marked ?? bareRight.at(reader.tokens, after, reader.tokens.length);
   if (match === undefined || !reader.free(match.end - 1)) return undefined;

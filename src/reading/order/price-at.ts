@@ -5,6 +5,7 @@ import { decimal } from '../../values/decimal.ts';
 import { isA, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import { isCount, type NumberRead, type Token } from '../text/token.ts';
+import { allBehind, loneAll } from './all-words.ts';
 
 export interface Price {
   readonly index: number; // the number
@@ -25,14 +26,10 @@ const eachAfter = pattern(
 );
 // "25 inc each", "2800 inc gst for everything": the tax stands between.
 const taxBetween = pattern('(plus|+|<included>|<onTop>|w|with)? (<tax>|<included>|<onTop>) (,)?');
-const taxScope = pattern('(each)? (n|and|&|is|are)? (<included>|<onTop>|plus|\\+|<tax>)');
 // "$275 covers the bouquet and 5 bouts"
 const covers = pattern('(covers|cover|covering|gets|buys) <any>');
 const perPieceAfter = pattern('(/|per|a|an|for a|for an|each) <piece:piece>');
 const eachBefore = ['each', 'ea', 'apiece'];
-const allAfter = pattern(
-  '(,)? (<k:upTo>|<k:budget>)? (\\( )? (<all>|for (all|the) <n:count>|for everyone|the lot|for (the|both) (pair|two|set|trio|lot)|for all of <filler>|for (the|that) line|per line|line total|the (two|three|four|five|six|pair|set)) (\\))? (<k:upTo>)?',
-);
 const forPieces = pattern('for (the|all|all the|about)? <n:count> (x|of|of the|of them)? <word>{0,3} <piece>');
 const forNamed = pattern('(each)? (for|on) (the|each|all the|every|a)? <word>{0,2} <piece:piece>');
 const kindAfter = pattern('(is|as)? (the|our|her|his|my|their|a)? (<k:upTo>|<k:budget>|<k:from>)');
@@ -40,7 +37,7 @@ const kindBefore = pattern(
   '(<k:upTo>|<k:budget>|<k:from>) (is|of|about|around|:|at|for|are|around about|=|was|only)? (is)? (about|around|only)?',
 );
 const allBefore = pattern(
-  '(<a:all>|flat|comes to|come to|came to|works out at|work out at|it all|the whole lot|whole order|paying|paid|invoice) (is|of|:|=|should be|should have been|will be|was|comes to|price|cost|would be|now|at|for|budget|around|about|to)? (to|of|is|about)?',
+  '(<a:all>|subtotal|sub total|sub - total|flat|comes to|come to|came to|works out at|work out at|it all|the whole lot|whole order|paying|paid|invoice) (is|of|:|=|should be|should have been|will be|was|comes to|price|cost|would be|now|at|for|budget|around|about|to)? (to|of|is|about)?',
 );
 const atBefore = ['@', 'at'];
 const perDozen = pattern('(per|a|/|the) <plain>');
@@ -53,12 +50,6 @@ const stronger = (one: Price['kind'], other: Price['kind']): Price['kind'] => (o
 const labelled = pattern(
   '((price|rate|cost|unit price|unit cost|unit rate|price each|priced|charge|charging|quoted) (each|per piece)? (:|=|-|is|at|of|@){1,2}|<piece> rate|, unit|unit (price|cost|rate)|rate per unit)',
 );
-
-// "R2 400 all. 40 lapels": the word ends what it says.
-const loneAll = (tokens: readonly Token[], end: number): boolean => {
-  const next = tokens[end + 1];
-  return tokens[end]?.text === 'all' && (next === undefined || /^[.;)]$/.test(next.text) || next.kind === 'line');
-};
 
 const endsThere = (tokens: readonly Token[], end: number): boolean => {
   const next = tokens[end];
@@ -118,14 +109,7 @@ export const priceAt = (reader: Reader, index: number): Price | undefined => {
   const each = eachAfter.at(tokens, end, tokens.length);
   const listed = tokens[end]?.text === '/' && tokens[end]?.glued !== true && /s$/.test(tokens[end + 1]?.text ?? '');
   const perPiece = listed ? undefined : perPieceAfter.at(tokens, end, tokens.length);
-  const said = allAfter.at(tokens, end, tokens.length);
-  // "bouts 10 at 16, everything plus GST": what is all in or out of tax is no total.
-  const all =
-    said !== undefined &&
-    (tokens[end]?.text === ',' || /^(everything|both)$/.test(tokens[end]?.text ?? '')) &&
-    taxScope.at(tokens, said.end, tokens.length) !== undefined
-      ? undefined
-      : said;
+  const all = allBehind(tokens, end);
   const pieces = forPieces.at(tokens, end, tokens.length);
   const negated = tokens[end]?.text === 'not';
   const between = taxBetween.at(tokens, end, tokens.length);
@@ -134,7 +118,7 @@ export const priceAt = (reader: Reader, index: number): Price | undefined => {
       ? undefined
       : eachAfter.at(tokens, between.end, tokens.length) !== undefined
         ? ('each' as const)
-        : allAfter.at(tokens, between.end, tokens.length) !== undefined
+        : allBehind(tokens, between.end) !== undefined
           ? ('all' as const)
           : undefined;
   if (perPiece !== undefined && !negated) {
@@ -173,8 +157,11 @@ export const priceAt = (reader: Reader, index: number): Price | undefined => {
   // "$18 x 20", "20 lapels x $18"
   const timesAfter = tokens[end]?.text === 'x' && isCount(tokens[end + 1]);
   const timesBefore =
-    tokens[start - 1]?.text === 'x' && number.form === 'money' && (isCount(tokens[start - 2]) || isA(tokens[start - 2] ?? token, 'piece'));
-  if (per === 'unsaid' && !forCount && number.form === 'money' && (timesAfter || timesBefore)) per = 'each';
+    tokens[start - 1]?.text === 'x' &&
+    (number.form === 'money' || !isCount(token)) &&
+    number.max === undefined &&
+    (isCount(tokens[start - 2]) || isA(tokens[start - 2] ?? token, 'piece'));
+  if (per === 'unsaid' && !forCount && ((number.form === 'money' && timesAfter) || timesBefore)) per = 'each';
   const previous = tokens[start - 1];
   const at = previous !== undefined && atBefore.includes(previous.text);
   if (at) start -= 1;

@@ -59,6 +59,8 @@ const behindPiece = (reader: Reader, index: number, pieceEnds: ReadonlySet<numbe
   const next = reader.tokens[index + 1];
   // "20 bouts, 12 dried 8 fresh" shares them out.
   const shared = next?.means['material'] !== undefined && sharedOut.at(reader.tokens, index, reader.tokens.length) !== undefined;
+  // "9 bouts (12.50)"
+  if (reader.tokens[at]?.text === '(' && next?.text === ')' && !isCount(reader.tokens[index])) return pieceEnds.has(at - 1);
   return (
     !shared &&
     pieceEnds.has(at) &&

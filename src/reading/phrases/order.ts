@@ -3,6 +3,7 @@
 import { problem } from '../../values/result.ts';
 import type { Fact } from '../fact.ts';
 import { namedBefore, needed, pairPrices, pricedOnly, withListed } from '../order/apart-counts.ts';
+import { withoutCheckSums } from '../order/check-sums.ts';
 import { countOrPrice, impossiblePrice } from '../order/doubtful-prices.ts';
 import { matchPrices } from '../order/match-prices.ts';
 import type { Mention } from '../order/mention.ts';
@@ -129,7 +130,7 @@ const find = (reader: Reader): Finding[] => {
   const told = toldPrices(reader, all);
   const found = findPrices(reader, counts, ends).filter((price) => !told.some((each) => each.index === price.index));
   const said = series.length > 0 ? series : withListed(reader, all, counts, [...told, ...found, ...pairPrices(reader, all)]);
-  const prices = lineTotals(reader, namedBefore(reader, all, said));
+  const { prices, sums: checked } = withoutCheckSums(reader, all, lineTotals(reader, namedBefore(reader, all, said)));
   const surely = certain(reader, all, prices);
   const shared = withoutSum(surely, prices);
   const sums = surely.filter((mention) => !shared.includes(mention));
@@ -192,7 +193,7 @@ const find = (reader: Reader): Finding[] => {
       reader.tokens[mention.start - 1]?.glued !== true,
   );
   const problems = bad === undefined ? [] : [problem('count-not-positive', { words: reader.words(bad.start - 1, bad.end) })];
-  const tokens = takes(reader, [...ordered, ...sums], read);
+  const tokens = takes(reader, [...ordered, ...sums], [...read, ...checked]);
   const [first = 0] = tokens;
   return [{ start: first, end: (tokens.at(-1) ?? first) + 1, takes: tokens, facts, asks, problems }];
 };

@@ -30,6 +30,8 @@ const find = (reader: Reader): Finding[] => {
       // "9 crowns, child size 42.50 ea" prices them.
       if (reader.tokens[match.end - 1]?.number !== undefined && reader.tokens[match.end]?.means['each'] !== undefined) continue;
       const counted = reader.tokens[match.end - 1]?.number?.form === 'plain';
+      // "new order - 9 x bouts"
+      if (counted && next?.text === 'x' && reader.tokens[match.end + 1]?.means['piece'] !== undefined) continue;
       if (counted && next !== undefined && (next.means['piece'] !== undefined || next.means['material'] !== undefined)) continue;
       findings.push({ start: index, end: match.end });
       index = match.end - 1;

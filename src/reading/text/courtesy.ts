@@ -89,8 +89,22 @@ const closes = (tokens: readonly Token[], from: number): number => {
   }
 };
 
+// "9 bouts @ 12, 2 corsages @ 28, ok?" asks nothing but leave; "is 12 each enough, ok?" asks.
+const asks =
+  /^(is|are|was|can|could|should|shall|would|will|do|does|did|have|has|what|whats|what's|how|hows|which|who|when|where|why|any|anyone|if)$/;
+const withoutLeave = (tokens: readonly Token[]): readonly Token[] => {
+  const last = tokens.length - 1;
+  const asked = tokens[last]?.text === '?' && /^(ok|okay|k|alright)$/.test(tokens[last - 1]?.text ?? '') && isEnd(tokens[last - 2]);
+  if (!asked) return tokens;
+  const said = tokens.slice(0, last - 2);
+  return said.some((token) => token.number !== undefined) && !said.some((token) => token.text === '?' || asks.test(token.text))
+    ? said
+    : tokens;
+};
+
 /** The tokens between a greeting and a thank-you; all of them when nothing else is said. */
-export const withoutCourtesy = (tokens: readonly Token[]): readonly Token[] => {
+export const withoutCourtesy = (given: readonly Token[]): readonly Token[] => {
+  const tokens = withoutLeave(given);
   const start = opens(tokens);
   const end = closes(tokens, start);
   const said = tokens.slice(start, end);

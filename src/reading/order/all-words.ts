@@ -1,0 +1,34 @@
+// The words behind a number that make it a total: "450 all up", "€220, for the lot", "R2 400 all".
+
+import { type Match, pattern } from '../pattern.ts';
+import type { Token } from '../text/token.ts';
+
+const allAfter = pattern(
+  '(,)? (<k:upTo>|<k:budget>)? (\\( )? (<all>|for (all|the) <n:count>|for everyone|the lot|for (the|both) (pair|two|set|trio|lot)|for all of <filler>|for (the|that) line|per line|line total|the (two|three|four|five|six|pair|set)) (\\))? (<k:upTo>)?',
+);
+const taxScope = pattern('(each)? (n|and|&|is|are)? (<included>|<onTop>|plus|\\+|<tax>)');
+// "4 corsages $28, total $220": the word heads the number behind it.
+const headsNext = pattern("<all> (is|of|:|=|-|comes to|will be|would be|price|cost|'s)? (about|around)? <n:amount>");
+const ofNext = (tokens: readonly Token[], end: number): boolean => {
+  const match = headsNext.at(tokens, end + (tokens[end]?.text === ',' ? 1 : 0), tokens.length);
+  if (match === undefined) return false;
+  const next = tokens[match.end];
+  return !(next?.text === 'x' || next?.means['piece'] !== undefined || next?.means['material'] !== undefined);
+};
+
+/** What stands behind the number ending here, when it says that it is for all. */
+export const allBehind = (tokens: readonly Token[], end: number): Match | undefined => {
+  const said = allAfter.at(tokens, end, tokens.length);
+  if (said === undefined || ofNext(tokens, end)) return undefined;
+  // "bouts 10 at 16, everything plus GST": what is all in or out of tax is no total.
+  const ofTax =
+    (tokens[end]?.text === ',' || /^(everything|both)$/.test(tokens[end]?.text ?? '')) &&
+    taxScope.at(tokens, said.end, tokens.length) !== undefined;
+  return ofTax ? undefined : said;
+};
+
+// "R2 400 all. 40 lapels": the word ends what it says.
+export const loneAll = (tokens: readonly Token[], end: number): boolean => {
+  const next = tokens[end + 1];
+  return tokens[end]?.text === 'all' && (next === undefined || /^[.;)]$/.test(next.text) || next.kind === 'line');
+};
