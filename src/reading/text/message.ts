@@ -9,6 +9,7 @@ import { nameWords } from './name-words.ts';
 import { joinRanges } from './number-ranges.ts';
 import { joinUnits } from './number-units.ts';
 import { joinNumberWords } from './number-words.ts';
+import { withoutAsking } from './requests.ts';
 import { joinSecondCounts } from './second-counts.ts';
 import { writtenOut } from './shorthand.ts';
 import type { Token } from './token.ts';
@@ -102,22 +103,25 @@ const partsOf = (tokens: readonly Token[]): Part[] => {
   return parts;
 };
 
-export const readTokens = (clean: CleanText): Token[] =>
-  joinSecondCounts(
-    nameWords(
-      joinRanges(
-        joinUnits(
-          joinHourWords(
-            joinNumberWords(
-              withApostrophes(
-                writtenOut(withTurns(withoutCourtesy(withoutShortPoints(withoutListMarks(withoutEmphasis(lex(clean.text))))))),
+export const readTokens = (clean: CleanText): Token[] => [
+  ...withoutAsking(
+    joinSecondCounts(
+      nameWords(
+        joinRanges(
+          joinUnits(
+            joinHourWords(
+              joinNumberWords(
+                withApostrophes(
+                  writtenOut(withTurns(withoutCourtesy(withoutShortPoints(withoutListMarks(withoutEmphasis(lex(clean.text))))))),
+                ),
               ),
             ),
           ),
         ),
       ),
     ),
-  );
+  ),
+];
 
 export const openMessage = (text: string): Message => {
   const clean = cleanText(text);

@@ -1,0 +1,142 @@
+// Orders and notes in a question's clothes: "could you put down 12 bouts?", "can we make that 30", "mind adding 3 corsages?". What is asked for is said
+// plainly by what stays when the asking goes, so it is read as that, and its question mark as a full stop.
+
+import { pattern } from '../pattern.ts';
+import type { Token } from './token.ts';
+
+const courtesy = '(please|pls|plz|plse|kindly|possibly|just|quickly|also|then|maybe|perhaps|,){0,3}';
+const you = "(you|u|ya|ye|yous|yas|y'all)";
+
+// Who is asked, and how: each leaves the verb next.
+const ofYou = pattern(
+  `((can|could|cn|cld|would|will|wont|won't|couldnt|couldn't) ${you}|(would|do) ${you} mind|mind|(any|is there any) (chance|way|possibility) (of|${you} (can|could|would|might)?)|(could|can|may|might) i (ask|get|trouble) ${you} to|(wondering|hoping|wonder) (if)? ${you} (could|can|would|might)|(i|we) (need|want|would like) ${you} to|(would it be|is it) (ok|okay|possible|alright|cool) (for ${you})? to) ${courtesy}`,
+);
+const ofUs = pattern(
+  `((can|could|cn|cld|may|might) (we|i)|(would it be|is it) (ok|okay|possible|alright|cool) (for us|for me|if (we|i))? (to)?|(any|is there any) (chance|way|possibility) (we|i|of us) (can|could|might)?) ${courtesy}`,
+);
+const ofAnyone = pattern(`((can|could|would|will) (someone|somebody|anyone|anybody|one of you)) ${courtesy}`);
+
+const sums = '((price|prcie|quote|cost) (up|out|me|us|on|for){0,2}|(work out|calculate|give (me|us) a (price|quote|cost) (on|for)))';
+const noting = '(log|note|jot|record|enter|pencil|tick|mark|update|book|write)';
+const downIn = '((put|pop|stick|get) (me|us|them|her|him)? (down|in) (for)?|(put|pop|stick) (<any>){0,2} <count> <any>{1,4} (down|in|on))';
+const it = '(it|that|this|them|these|those|each|everything|us)';
+const things = `(the|our|my|those|all|all the)? (<piece>|price|prices|count|number|numbers|order|total|date|day|event|wedding|quantity|qty)`;
+const altering =
+  '(change|amend|alter|correct|revise|adjust|switch|swap|bump|up|raise|lift|increase|lower|reduce|cut|trim|drop|take|bring|move|shift|push|set|put)';
+const more = '(add|chuck in|throw in|tack on|stick on|include|knock off|take off|take out|remove|lose|double|halve|cancel)';
+const undoing = '(undo|scrap|scratch|ignore|forget|delete|take back|strike|bin|cancel) (that|it|this|the last|my last|last|what)';
+
+/** What is asked of whoever notes the orders down: nothing of it can be a question. */
+const asksYou = pattern(
+  `(${sums}|${noting}|${downIn}|${altering}|${more}|${undoing}|make ${it}|make (the|all|all the) <any>|have ${it}|order <count> <any>{0,2} <piece>|(say|call) ${it}? <number>)`,
+);
+/** "can we do 22?" tries a figure; these change or note one. */
+const asksUs = pattern(
+  `(${noting} (down|in)? <any>|${downIn} <any>|${altering} (${it}|${things}) <any>|${more} (on|in|another|a|an|one|<count>|the)|${undoing}|make ${it} (all)? (to|up to|down to|<upTo>|an even|<number>|<material>|<tax>|<included>|<onTop>)|order <count> (<any>){0,2} <piece>)`,
+);
+const asksAnyone = pattern(`(${noting}|put down) (down|off|in)? (the|all|all the)? (<count>|<piece>)`);
+
+// "can we drop it to 14 and still make money", "could you add 20 by friday": whether it can be done is what is asked.
+const weighed = new Set(
+  'still by before afford ever even if without enough how what whats when why which who whether realistically fit time squeeze instance'.split(
+    ' ',
+  ),
+);
+const asks = new Set('how what whats when why which who whether if'.split(' '));
+
+const gerunds: Readonly<Record<string, string>> = {
+  adding: 'add',
+  amending: 'amend',
+  booking: 'book',
+  bumping: 'bump',
+  changing: 'change',
+  chucking: 'chuck',
+  costing: 'cost',
+  cutting: 'cut',
+  dropping: 'drop',
+  jotting: 'jot',
+  knocking: 'knock',
+  logging: 'log',
+  making: 'make',
+  marking: 'mark',
+  moving: 'move',
+  noting: 'note',
+  popping: 'pop',
+  pricing: 'price',
+  pushing: 'push',
+  putting: 'put',
+  quoting: 'quote',
+  recording: 'record',
+  removing: 'remove',
+  scrapping: 'scrap',
+  setting: 'set',
+  shifting: 'shift',
+  sticking: 'stick',
+  swapping: 'swap',
+  switching: 'switch',
+  taking: 'take',
+  ticking: 'tick',
+  undoing: 'undo',
+  updating: 'update',
+  writing: 'write',
+  upping: 'up',
+  lowering: 'lower',
+  raising: 'raise',
+};
+const leads = new Set(
+  'so and also ok okay hey hi sorry oh actually please pls right then but oops whoops um er wait no just , -'.split(' '),
+);
+
+const isEnd = (tokens: readonly Token[], index: number): boolean => {
+  const token = tokens[index];
+  if (token === undefined || token.kind === 'line' || /^[;?!]$/.test(token.text)) return true;
+  return token.text === '.' && tokens[index + 1]?.glued !== true;
+};
+
+// Where the asking ends and what is asked for begins; nothing when the sentence asks for nothing.
+const askedFor = (tokens: readonly Token[], start: number, end: number): number | undefined => {
+  const says = (words: ReadonlySet<string>, from: number): boolean => tokens.slice(from, end).some((token) => words.has(token.text));
+  for (const [opening, wanted, unless] of [
+    [ofYou, asksYou, asks],
+    [ofAnyone, asksAnyone, asks],
+    [ofUs, asksUs, weighed],
+  ] as const) {
+    const match = opening.at(tokens, start, end);
+    if (match !== undefined && wanted.at(tokens, match.end, end) !== undefined && !says(unless, match.end)) return match.end;
+  }
+  return undefined;
+};
+
+/** The tokens without the asking, and with a full stop for the question mark behind what was asked for. */
+export const withoutAsking = (given: readonly Token[]): readonly Token[] => {
+  if (
+    !given.some(
+      (token) => token.text === 'mind' || /^(can|cn|cld|could|may|might|would|will|any|is|wondering|hoping|need|want)/.test(token.text),
+    )
+  )
+    return given;
+  const tokens = given.map((token) => {
+    const plain = Object.hasOwn(gerunds, token.text) ? gerunds[token.text] : undefined;
+    return plain === undefined ? token : { ...token, text: plain };
+  });
+  const kept: Token[] = [];
+  for (let start = 0; start < given.length; ) {
+    let end = start;
+    while (!isEnd(given, end)) end += 1;
+    let at = start;
+    while (at < end && leads.has(given[at]?.text ?? '')) at += 1;
+    const from = askedFor(tokens, at, end);
+    const mark = given[end];
+    if (from === undefined) {
+      kept.push(...given.slice(start, end));
+      if (mark !== undefined) kept.push(mark);
+      start = end + 1;
+      continue;
+    }
+    kept.push(tokens[from] as Token, ...given.slice(from + 1, end));
+    start = end + 1;
+    if (mark !== undefined) kept.push(mark.text === '?' ? { ...mark, text: '.' } : mark);
+    while (given[start]?.text === '?') start += 1;
+  }
+  return kept;
+};
