@@ -15,6 +15,7 @@ export const pieces = z.object({
       amount,
       amountMax: optional(amount),
       per: z.enum(['each', 'line']),
+      kind: optional(z.enum(['from', 'up to', 'budget'])),
       currency: optional(z.string()),
       symbol: optional(z.string()),
     }),

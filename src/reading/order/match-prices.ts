@@ -1,5 +1,6 @@
 // Says which price belongs to which piece: a price of its own for each kind, or one for all.
 
+import { lineByLine } from './line-by-line.ts';
 import type { Mention } from './mention.ts';
 import type { Price } from './price-at.ts';
 
@@ -49,6 +50,8 @@ export const matchPrices = (mentions: readonly Mention[], prices: readonly Price
   const totals = prices.filter((price) => price.per === 'all' || price.forCount === true);
   const units = prices.filter((price) => !totals.includes(price));
   const [total] = totals;
+  const apart = lineByLine(lines, prices);
+  if (apart !== undefined) return { lines: bare(apart.own), ...(apart.common === undefined ? {} : { common: apart.common }), spare: [] };
   if (units.length === 0 && totals.length === 1 && total !== undefined) {
     return { lines: bare(none), common: total, spare: [] };
   }

@@ -4,6 +4,7 @@ import { type Match, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import { isCount, type Token } from '../text/token.ts';
 import { wordList } from '../words/word-list.ts';
+import { pairsBefore } from './bundles.ts';
 import type { Mention } from './mention.ts';
 
 // Between a number and its piece only describing words may stand.
@@ -53,6 +54,8 @@ export const countLeft = (
   reader: Reader,
   index: number,
 ): Pick<Mention, 'start' | 'count' | 'exact' | 'countIndex' | 'material' | 'materialIndex'> => {
+  const paired = pairsBefore(reader, index);
+  if (paired !== undefined) return { start: paired.start, exact: paired.exact, countIndex: paired.start };
   let start = index;
   let material: string | undefined;
   let materialIndex: number | undefined;

@@ -6,6 +6,7 @@ import { isA, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import { isCount, type NumberRead, type Token } from '../text/token.ts';
 import { allBehind, loneAll } from './all-words.ts';
+import { type Bundle, bundleBehind } from './bundles.ts';
 
 export interface Price {
   readonly index: number; // the number
@@ -18,6 +19,7 @@ export interface Price {
   readonly piece?: PieceKind; // "12 per bout", "28 for the corsages", "$12 bouts"
   readonly pieceIndex?: number;
   readonly named?: boolean; // beside a kind of piece with no number: "bouts $18"
+  readonly bundle?: Bundle; // "60 the pair": for a few just counted
   readonly forCount?: boolean; // "1100 for 44 lapels"
 }
 
@@ -107,6 +109,7 @@ export const priceAt = (reader: Reader, index: number): Price | undefined => {
       ? undefined
       : labels;
   const each = eachAfter.at(tokens, end, tokens.length);
+  const few = bundleBehind(tokens, end);
   const listed = tokens[end]?.text === '/' && tokens[end]?.glued !== true && /s$/.test(tokens[end + 1]?.text ?? '');
   const perPiece = listed ? undefined : perPieceAfter.at(tokens, end, tokens.length);
   const all = allBehind(tokens, end);
@@ -126,6 +129,9 @@ export const priceAt = (reader: Reader, index: number): Price | undefined => {
     piece = perPiece.kept['piece']?.means['piece'] as PieceKind;
     pieceIndex = perPiece.end - 1;
     end = perPiece.end;
+  } else if (few !== undefined) {
+    per = 'all';
+    end = few.match.end;
   } else if (each !== undefined) {
     per = 'each';
     end = each.end;
@@ -198,6 +204,7 @@ export const priceAt = (reader: Reader, index: number): Price | undefined => {
     ...(kind === undefined ? {} : { kind }),
     ...(piece === undefined ? {} : { piece }),
     ...(pieceIndex === undefined ? {} : { pieceIndex }),
+    ...(few === undefined ? {} : { bundle: few.bundle }),
     ...(forCount ? { forCount: true } : {}),
   };
 };

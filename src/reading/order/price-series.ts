@@ -10,6 +10,7 @@ import type { Price } from './price-at.ts';
 const priceWords = ['included', 'onTop', 'taxName', 'taxWord', 'each', 'all'];
 
 const noSuchDay = ([a = 0, b = 0, c]: readonly number[]): boolean => {
+  if (c !== undefined && c > 45 && c < 100) return true; // "11/28/60": nobody books that far ahead
   const year = c === undefined ? 2028 : c < 100 ? 2000 + c : c;
   return [dayOf(year, b, a), dayOf(year, a, b), dayOf(a, b, c ?? 0)].every((day) => day === undefined);
 };
@@ -46,6 +47,8 @@ export const seriesPrices = (reader: Reader, mentions: readonly Mention[]): Pric
   const index = reader.tokens.findIndex((_, at) => at >= (last?.end ?? 0) && reader.free(at) && isPriceSeries(reader, at));
   const parts = reader.tokens[index]?.number?.parts ?? [];
   if (index < 0 || parts.length !== lines.length) return [];
+  // "6 bouts 12/14 each, 2 corsages 28/32": a row behind each kind is no row of their prices.
+  if (reader.tokens.some((token, at) => at < index && at >= (lines[0]?.end ?? 0) && token.number?.form === 'slashed')) return [];
   return lines.map((mention, at) => ({
     index,
     start: index,

@@ -59,7 +59,9 @@ export const likelyPer = (price: Price, pieces: number, coversOther = false, loo
 
 const lineFact = (line: Line, single: boolean): Unworded => {
   const { mention, price } = line;
-  const own = price === undefined ? undefined : price.per === 'all' || price.forCount === true ? 'line' : 'each';
+  // "2 corsages budget 60" speaks of all there are.
+  const whole = price?.per === 'all' || price?.forCount === true || (price?.kind === 'budget' && price.per === 'unsaid');
+  const own = price === undefined ? undefined : whole ? 'line' : 'each';
   return {
     fact: 'pieces',
     piece: mention.kind,
@@ -71,6 +73,7 @@ const lineFact = (line: Line, single: boolean): Unworded => {
             amount: price.number.amount,
             ...(price.number.max === undefined ? {} : { amountMax: price.number.max }),
             per: own,
+            ...(price.kind === undefined ? {} : { kind: price.kind }),
             ...currencyFields(price.number),
           },
         }),

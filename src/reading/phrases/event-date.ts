@@ -14,6 +14,7 @@ import { dayAlone } from '../dates/part-dates.ts';
 import { withPickedDay } from '../dates/picked-days.ts';
 import type { FactOf } from '../fact.ts';
 import { isPriceSeries } from '../order/price-series.ts';
+import { isPricesOrDay } from '../order/prices-or-day.ts';
 import { pattern } from '../pattern.ts';
 import type { Finding, Phrase, Reader, Unworded } from '../phrase.ts';
 
@@ -124,7 +125,10 @@ const most = 12;
 const dateReads = (reader: Reader): DateRead[] => {
   const reads: DateRead[] = [];
   for (let index = 0; index < reader.tokens.length && reads.length < most; index++) {
-    if (!reader.free(index) || isPriceSeries(reader, index)) continue;
+    if (!reader.free(index) || isPriceSeries(reader, index) || isPricesOrDay(reader, index)) continue;
+    // "6 bouts 12/14 each", "12/3 bouts/corsages"
+    const next = reader.tokens[index + 1]?.means;
+    if (reader.tokens[index]?.number?.form === 'slashed' && (next?.['each'] ?? next?.['piece']) !== undefined) continue;
     const read = dateAt(reader.tokens, index, reader.context) ?? loneDay(reader, index);
     if (read === undefined) continue;
     let free = true;

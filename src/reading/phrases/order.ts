@@ -3,6 +3,7 @@
 import { problem } from '../../values/result.ts';
 import type { Fact } from '../fact.ts';
 import { namedBefore, needed, pairPrices, pricedOnly, withListed } from '../order/apart-counts.ts';
+import { settleBundles } from '../order/bundles.ts';
 import { withoutCheckSums } from '../order/check-sums.ts';
 import { countOrPrice, impossiblePrice } from '../order/doubtful-prices.ts';
 import { matchPrices } from '../order/match-prices.ts';
@@ -12,6 +13,7 @@ import type { Price } from '../order/price-at.ts';
 import { lineTotals, seriesPrices } from '../order/price-series.ts';
 import { ofKinds, pricedKinds } from '../order/priced-kinds.ts';
 import { behindOther, findPrices } from '../order/prices.ts';
+import { askPricesOrDay } from '../order/prices-or-day.ts';
 import { askEachOrAll, countOf, likelyPer, lineFacts, priceFact } from '../order/read-order.ts';
 import { equalsTotal, nameFirstAsk, settleTotals } from '../order/settle-prices.ts';
 import { withoutSum } from '../order/shares-by-price.ts';
@@ -149,10 +151,11 @@ const find = (reader: Reader): Finding[] => {
   if (ambiguous !== undefined) return [ambiguous];
   const kinds = pricedKinds(mentions, prices);
   if (kinds !== undefined) return [ofKinds(reader, kinds)];
-  const matched = settleTotals(reader, matchPrices(mentions, equalsTotal(reader, prices, counts)), pieces);
+  const matched = settleBundles(reader, settleTotals(reader, matchPrices(mentions, equalsTotal(reader, prices, counts)), pieces));
+  const open = prices.length === 0 ? askPricesOrDay(reader, mentions) : undefined;
   const coversOther = reader.tokens.some((token) => token.means['other'] !== undefined);
   const facts: Fact[] = lineFacts(reader, matched);
-  const asks: Ask[] = matched.ask === undefined ? [] : [matched.ask];
+  const asks: Ask[] = [matched.ask ?? [], open?.ask ?? []].flat();
   const read: Price[] = matched.lines.flatMap((line) => (line.price === undefined ? [] : [line.price]));
   const common = matched.common;
   if (matched.ask !== undefined || matched.lines.length === 1)
@@ -193,7 +196,7 @@ const find = (reader: Reader): Finding[] => {
       reader.tokens[mention.start - 1]?.glued !== true,
   );
   const problems = bad === undefined ? [] : [problem('count-not-positive', { words: reader.words(bad.start - 1, bad.end) })];
-  const tokens = takes(reader, [...ordered, ...sums], [...read, ...checked]);
+  const tokens = [...takes(reader, [...ordered, ...sums], [...read, ...checked]), ...(open === undefined ? [] : [open.index])];
   const [first = 0] = tokens;
   return [{ start: first, end: (tokens.at(-1) ?? first) + 1, takes: tokens, facts, asks, problems }];
 };

@@ -26,7 +26,7 @@ export interface Form {
 
 const did = `(${didWord})`;
 const done = `(${doneWord})`;
-const be = "(is|are|now|all|were|have been|has been|been|just|already|got|'s|get|fully|nearly|both|and)";
+const be = "(is|are|now|all|were|have been|has been|been|just|already|got|'s|get|fully|nearly|both|and|as)";
 const counted =
   '<n:count> (x|more|of the|of|of them|nos)? (more|other|last|first|little|of)? (<material>)? (more)? (<p:piece>)? (<piece>)?';
 
@@ -49,9 +49,11 @@ const forms: readonly (readonly [string, Build])[] = [
   ["(we're|were|we are|i'm|im|now|currently|sitting|up) (at|on|to) <s:slashed> (of the)? (<p:piece>)? (now|so far)?", atShare],
   ['<p:piece> (:|-|at|are|now)? <n:count> (of|out of) (the)? <m:count>', outOf],
   [
-    `(${did})? <n:count> (<p:piece>)? (<piece>)? (out of|of|outta|outa|from) (the|our|all)? <m:count> (<material>)? (<p:piece>)? ${be}{0,2} (${done})?`,
+    `(${did})? <n:count> (<p:piece>)? (<piece>)? (out of|of|outta|outa|from (the|our|all)) (the|our|all)? <m:count> (<material>)? (<p:piece>)? ${be}{0,2} (${done})?`,
     outOf,
   ],
+  // "6 bouts from 12" may be a price.
+  [`<n:count> (<p:piece>)? from <m:count> (<material>)? (<p:piece>)? ${be}{0,2} ${done}`, outOf],
   [
     '(remade|redid|redone|had to (redo|remake|replace|rebuild|rewire)|re-made|remaking|replaced|remake|rebuilt|rewired|re-wired|reworked|refixed) (the|all|those|both|them|these)? <n:count> (<filler>)? (<p:piece>|ones|duds)? (that|which)? (broke|snapped|broken|fell|were broken|got broken|apart|got squashed|were damaged|duds)?',
     again,
@@ -100,9 +102,14 @@ const forms: readonly (readonly [string, Build])[] = [
     (match) => ({ fact: 'made', count: amountOf(match.kept['n']) + amountOf(match.kept['m']) }),
   ],
   [`(half|half of) (the|those|our|of the)? <m:count> (<material>)? (<p:piece>)? ${be}{0,2} ${done}`, share('0.5')],
+  // "tick off 4 lapels", "mark the crowns off"
+  [`(tick|mark|cross|check) off (another|about)? ${counted}`, counts],
+  [`(tick|mark|cross|check) (another|about)? ${counted} off`, counts],
+  ['(tick|mark|cross|check) off (all)? (the|all the|those|my|our) <p:piece>', allOf],
+  ['(tick|mark|cross|check) (all)? (the|all the|those|my|our) <p:piece> off', allOf],
   [`<p:piece> (are|is|all|now){0,2} ${done} (-|:|=|x|,)? (x)? <n:count> (nos|no|pcs|pieces|off|in number)`, counts],
   [`<p:piece> (are|is|all|now){0,2} ${done} (-|:|=|x) <n:count>`, counts],
-  [`(the|all)? (of)? (the|those|my|our)? <p:piece> (are|is|have|has|now|were|'s)? (all|now|been|fully){0,3} ${done}`, allOf],
+  [`(the|all)? (of)? (the|those|my|our)? <p:piece> (are|is|have|has|now|were|'s|as)? (all|now|been|fully){0,3} ${done}`, allOf],
   ['<p:piece> (-|:|,)? (all)? (done|finished|complete|completed|ready)', allOf],
   [
     `(all|every|all of) (the|our|of the|of)? (last)? (single)? (of)? <p:piece> (are|is|have been|now|been|has been|all|got)? ${done}`,

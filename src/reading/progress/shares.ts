@@ -30,7 +30,9 @@ export const sharesByKind = (reader: Reader): Finding[] => {
   const matches: Match[] = [];
   for (let index = 0; index < reader.tokens.length; index++) {
     const match = kindShare.at(reader.tokens, index, reader.tokens.length);
-    if (match !== undefined && reader.free(index) && reader.free(match.end - 1)) matches.push(match);
+    // "9 bouts & 4 corsages, 13/24" may price them.
+    const counted = reader.tokens[index - 1]?.number?.form === 'plain';
+    if (match !== undefined && !counted && reader.free(index) && reader.free(match.end - 1)) matches.push(match);
   }
   const parts = matches.map((match) => match.kept['s']?.number?.parts ?? []);
   const shares = parts.every(([count = 1, of = 0, third]) => third === undefined && count <= of);

@@ -21,7 +21,7 @@ export const fromWords = wordList(`
 export const upToWords = wordList(`
   up to, upto, max, maximum, no more than, not more than, at most, under, less than, cap, capped at, cap of, below, not over, max of,
   maximum of, tops, at the most, no higher than, not above, ceiling, limit, limit of, within, top whack, cant go over, can't go over,
-  cannot go over, wont go over, won't go over, will not go over, not go over, not to go over, not going over, doesn't want to go over,
+  cannot go over, wont go over, won't go over, will not go over, not go over, not to go over, not going over, keep it under, keep it below, keep it within, keep under, stay under, stay within, stay below, come in under, doesn't want to go over,
   doesnt want to go over, dont go over, don't go over, at max
 `);
 export const budgetWords = wordList(`
