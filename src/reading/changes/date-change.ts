@@ -102,14 +102,14 @@ export const dateChange = (reader: Reader, part: Part): Finding | undefined => {
   const about = reader.tokens.slice(part.start, part.end);
   // "20 done now, rest on friday" is no correction of the date.
   const dateWord = about.some((token) =>
-    /^(date|date's|event|wedding|event's|moved|move|day|party|ceremony|handover|it's|its|changed|shifted|rescheduled|postponed|pushed|brought|meant|not|sorry|actually|correction|should|make|change|that|no)$/.test(
+    /^(date|date's|event|wedding|event's|moved|move|shift|shove|slide|switch|switched|day|party|ceremony|handover|it's|its|changed|shifted|rescheduled|postponed|pushed|brought|meant|not|sorry|actually|correction|should|make|change|that|no)$/.test(
       token.text.replace(/(wedding|party|ceremony|do|handover)'s$/, '$1'),
     ),
   );
   if (!dateWord || about.some((token) => token.means['piece'] !== undefined && token.means['piece'] !== 'unspecified')) return undefined;
   // "nothing made today sorry": a day is not the event's new date unless the words are about a date.
   const about_ = about.some((token) =>
-    /^(date|date's|event|wedding|event's|day|moved|move|changed|shifted|rescheduled|postponed|pushed|brought|party|ceremony|handover|preponed)$/.test(
+    /^(date|date's|event|wedding|event's|day|moved|move|shift|shove|slide|switch|switched|changed|shifted|rescheduled|postponed|pushed|brought|party|ceremony|handover|preponed)$/.test(
       token.text.replace(/(wedding|party|ceremony|do|handover)'s$/, '$1'),
     ),
   );

@@ -21,7 +21,9 @@ const notForStudio =
   /^(cooler|fridge|van|meeting|lunch|invoice|room|bay|code|rent|flight|phone|dentist|bins|bin|alarm|heating|delivery|parking|market|coffee|train|landlord|address|wifi)$/;
 
 // "put me down for 24 buttonholes" orders them.
-const notedDown = pattern('(put|note|jot|write|mark|pop) (me|us|them|her|him)? down (for|as)? (about)? <count> (<word>)? <piece>');
+const notedDown = pattern(
+  '(put|note|jot|write|mark|pop|pencil|stick|book) ((me|us|them|her|him)? (down|in) (for|as)? (about)? <count> (<word>)? <piece>|(about)? <count> (<word>)? <piece> (down|in|on the (list|order|book|sheet)))',
+);
 
 // "same again for the hotel, 36 buttonholes 15 each" is an order of its own.
 const orderedAgain = pattern('same again for <any>{1,6} <count> (<material>)? <piece>');

@@ -25,12 +25,18 @@ import { mishap } from '../progress/losses.ts';
 import { asksPeople } from '../questions/looks-asked.ts';
 import type { Part } from '../text/message.ts';
 
+// "stick 40 combs on the order": written there.
+const written = pattern(
+  '(put|pop|stick|putting|sticking) <any>{1,4} (on|in|down on|down in) (the|our|my|this|that) (list|order|book|books|sheet|diary|job|quote|bill|event)',
+);
+
 const placesOf = (reader: Reader, part: Part, forms: readonly Pattern[]): number[] =>
   forms.flatMap((form) => {
     const next = (from: number): number => form.next(reader.tokens, from, part.end);
     for (let index = next(part.start); index < part.end; index = next(index + 1)) {
       if (form.at(reader.tokens, index, part.end) === undefined) continue;
       if (likeness.test(reader.tokens[index - 1]?.text ?? '')) return [];
+      if (written.at(reader.tokens, index, part.end) !== undefined) continue;
       // "had to redo 2" is done.
       if (reader.tokens[index - 1]?.text === 'to' && reader.tokens[index - 2]?.text === 'had') return [];
       return [index];

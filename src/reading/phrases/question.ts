@@ -1,6 +1,7 @@
 // Questions: "when do we start?", "what's left to make", "try 20 to 30". The whole sentence is taken, so that no number in it is ever stored.
 
 import type { Asked } from '../fact.ts';
+import { pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader, type Unworded } from '../phrase.ts';
 import { askedOfOthers } from '../questions/asked-of-others.ts';
 import { isOpened, looksAsked, openAt } from '../questions/looks-asked.ts';
@@ -48,6 +49,20 @@ const inKinds = (reader: Reader, start: number, end: number): string =>
     })
     .join(' ');
 
+// "what would 25 corsages cost": all of them, when no word says each.
+const several = pattern('<n:count> (of)? (the|those|these)? (<material>)? <piece>');
+const ofSeveral = (reader: Reader, start: number, end: number): boolean => {
+  const counted = several.in(reader.tokens, start, end)?.kept['n']?.number;
+  if (counted === undefined || Number(counted.amount) < 2) return false;
+  return !reader.tokens
+    .slice(start, end)
+    .some(
+      ({ means, text }, at) =>
+        (means['each'] !== undefined && reader.tokens[start + at - 1]?.number === undefined) ||
+        /^(per|price|rate|charge|charging|charged|quote|quoted)$/.test(text),
+    );
+};
+
 const readQuestion = (reader: Reader, part: Part): Finding => {
   const from = Math.max(part.start, part.end - longest);
   const said = reader.tokens
@@ -77,7 +92,9 @@ const readQuestion = (reader: Reader, part: Part): Finding => {
       (form?.asks === 'whatIf' && !opened && !unopened.test(said)))
   )
     return { start: part.start, end: part.end };
-  const asks = form === undefined || (topic !== undefined && givesWay[form.asks]?.includes(topic)) ? (topic ?? 'other') : form.asks;
+  const yields = form === undefined || (form.decides !== true && topic !== undefined && givesWay[form.asks]?.includes(topic));
+  const asked = yields ? (topic ?? 'other') : form.asks;
+  const asks = asked === 'price' && ofSeveral(reader, from, part.end) ? 'total' : asked;
   const basis = asks === 'taxStatus' ? undefined : basisIn(reader, from, part.end);
   const fields = shaped(reader, from, part.end, asks, details(reader, from, part.end));
   return found(reader, part.start, part.end, [{ fact: 'question', asks, ...defined({ ...fields, basis }) } as Unworded]);

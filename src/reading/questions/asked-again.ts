@@ -8,7 +8,7 @@ export const askedAgain: Forms = [
   [
     'remaining',
     [
-      `(did|has|have|was|were|is|are) <any>{0,5} (log|logged|noted|tallied|recorded|entered|marked off|ticked off|written down|counted in) <any>{0,5}`,
+      `(did|has|have|was|were|is|are) <any>{0,5} (log|logged|noted|counted|tallied|recorded|entered|put in|marked off|ticked off|written down|counted in) <any>{0,5}`,
       '(did|has|have|was|were) <any>{0,3} (count|note|record|enter|get|got|put down|add|include|write down) (my|the|those|that|all|these)? <count> <any>{0,6}',
       '(did|has|have) (my|the|those) <count> <any>{0,2} (go|gone|get|got) (in|through|logged|counted|down|on)',
       '(are|is|have|has|were|was|did) (we|it|this|that|things|everything|all|they|those|the lot) (nearly|almost|all|getting|been|get|got){0,2} (there|done|finished|boxed|made|wired|taped|packed|complete|completed|ready)',

@@ -19,8 +19,8 @@ const familiar = new Set(
   money, margin, profit, markup, labour, labor, wholesale, wholesaler, market, cut, damage, spend, difference, bench, board, boards,
   list, lists, calendar, plan, schedule, diary, book, card, sheet, flowers, stems, foliage, working, workings, maths, sums, breakdown,
   details, summary, story, score, count, tally, total, totals, recipe, mix, bit, way, own, max, maximum, minimum, least, most, cheapest,
-  lowest, bill, buying, shopping, recap, invoice, formula, family, best, best man, wearers, people, hands, hour, hr, pace, usual, making, wiring, taping, drying, cutoff,
-  make, turnaround, look, dried, cooler, fridge, coolroom, magnets, hotel, church, marquee, studio, studio's, team, chance, lads
+  lowest, bill, buying, shopping, flower, stem, wholesale, recap, invoice, formula, family, best, best man, wearers, people, hands, hour, hr, pace, usual, making, wiring, taping, drying, cutoff,
+  make, turnaround, look, dried, cooler, fridge, coolroom, magnets, shed, workshop, garage, storeroom, store, hotel, church, marquee, studio, studio's, team, chance, lads
 `),
 );
 const named = /^(wedding|weddings|event|job|order|party|gala|do|ball|prom|formal|function|dance|ceremony|reception|one|ones|quote)$/;

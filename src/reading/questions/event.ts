@@ -79,7 +79,7 @@ export const eventQuestions: Forms = [
   [
     'whatIf',
     [
-      `(can|could|what if|what about|how about|what happens|if|would|suppose|and if|say|will|shall) ${anything} <number> ${anything}`,
+      `(can|could|what if|what about|how about|what happens|if|would|suppose|and if|say|will|shall|should) ${anything} <number> ${anything}`,
       '(what if|what about|how about|suppose|what happens) <any>{0,6}',
       `<any>{0,3} (at|for|with|on) <amount> <any>{0,4}`,
     ],

@@ -7,6 +7,7 @@ import type { Token } from '../text/token.ts';
 import { alone, commands } from './commands.ts';
 import { leadIns, openers } from './opening-words.ts';
 import { shortQuestion } from './short-questions.ts';
+import { toldPolitely } from './told-politely.ts';
 
 // Requests that look like questions: "can you make it 45".
 const request = pattern(
@@ -61,10 +62,31 @@ const isSubject = (token: Token): boolean =>
     token.text,
   );
 
+const isTaxWord = ({ means }: Token): boolean => means['taxName'] !== undefined || means['taxWord'] !== undefined;
+// "was vat on top, now included" puts the tax right.
+const takenBack = (reader: Reader, index: number, part: Part): boolean =>
+  reader.tokens.slice(index, part.end).some((token) => /^(,|now|not|should|sorry|but)$/.test(token.text));
+
+// "wasn't it 30", "don't they want 12": the pronoun behind it makes it a question.
+const doubts =
+  /^(wasn't|wasnt|weren't|werent|shouldn't|shouldnt|haven't|havent|hasn't|hasnt|don't|dont|doesn't|doesnt|won't|wont|couldn't|couldnt)$/;
+const pronoun = /^(it|that|they|we|there|you|she|he|i|this|these|those)$/;
+// "say we did 40", "let's say they want 12"
+const supposes = (reader: Reader, index: number, part: Part): boolean =>
+  reader.tokens[index]?.text === 'say' &&
+  /^(we|they|she|he|i|it|it's|its|the|client|bride)$/.test(reader.tokens[index + 1]?.text ?? '') &&
+  /^(did|do|made|make|want|wanted|had|have|went|go|goes|drop|dropped|cut|add|added|took|take|order|ordered|only|charge|charged|was|were|upped|bumped|bride|client|couple|sold|sell)$/.test(
+    reader.tokens[index + 2]?.text ?? '',
+  ) &&
+  reader.tokens.slice(index, part.end).some((token) => token.number !== undefined);
+
 const isOpener = (reader: Reader, index: number, part: Part): boolean => {
   const token = reader.tokens[index];
-  if (token === undefined || token.kind !== 'word' || !openers.has(token.text)) return false;
+  if (token === undefined || token.kind !== 'word') return false;
   const next = reader.tokens[index + 1];
+  if (doubts.test(token.text) && pronoun.test(next?.text ?? '')) return true;
+  if (supposes(reader, index, part)) return true;
+  if (!openers.has(token.text)) return false;
   // "can you tell me how many", "do we know when": the real question comes later.
   if (
     /^(do|can|could|would)$/.test(token.text) &&
@@ -82,7 +104,10 @@ const isOpener = (reader: Reader, index: number, part: Part): boolean => {
       next?.means['weekday'] !== undefined ||
       next?.means['material'] !== undefined
     )
-      return /^(is|are|will|can|does|would|should)$/.test(token.text);
+      return (
+        /^(is|are|will|can|could|does|would|should|shall)$/.test(token.text) ||
+        (/^(was|were|did)$/.test(token.text) && isTaxWord(next) && !takenBack(reader, index, part))
+      );
     return (
       next !== undefined &&
       (/^(we|i|you|u|they|it|he|she|the|this|that|there|these|those|my|our|all|anyone|any|it's|everyone|everything|anything|a|an|either|both|her|his|their|ye|yous|y'all|someone)$/.test(
@@ -106,6 +131,7 @@ const inside = [
   '(check|know|tell|confirm|see|ask|sure|wondering) (me|us)? (if|whether) <any>',
   "if <any>{1,8} (whats|what's|what|how) <any>",
   "(whats|what's|what is) (left|my|our|it|the) <any>",
+  "(whats|what's|what is) (that|this|it) (come to|total|make|altogether)",
   'need to know (what|when|how|if|whether|which|who) <any>',
   '(what|how much) (would|will|does|do|is|did) (that|it|this|they|those|all that) (be|come|cost|make|total|look|work|leave|mean|run|add)',
   '<tax> (is|are)? (in|included|inc|incl|on|extra|added|charged|to add) or <any>',
@@ -134,7 +160,7 @@ export const looksAsked = (reader: Reader, part: Part): boolean => {
   // "can you check how many are left" asks all the same.
   if (requested !== undefined && !/^(how|what|whats|what's|if|when|whether|who|which)$/.test(reader.tokens[requested.end]?.text ?? ''))
     return false;
-  if (ordersByAsking(reader, part)) return false;
+  if (ordersByAsking(reader, part) || toldPolitely(reader, part)) return false;
   if (asksPeople(reader, part)) return false;
   // "recipe" or "wearers" above a list heads it.
   if (part.end === part.start + 1 && reader.tokens[part.end]?.kind === 'line' && part.end + 1 < reader.tokens.length) return false;

@@ -14,6 +14,20 @@ const handsOf = pattern(
   '<plain> (<bench>|people|hands|helpers|girls|lads|of you|of them) (make|do|finish|get|manage|knock|cope|through|done|complete|wire)',
 );
 
+// "50 instead of 40", "50 not 40 lapels": the number behind is the one there is.
+const ofBefore = pattern('(not|instead of|rather than|up from|down from) (the|our)? <n:amount>');
+const numbered = pattern('<amount>');
+export const oldNumbers = (reader: Reader, start: number, end: number): ReadonlySet<number> => {
+  const old = new Set<number>();
+  for (let index = start + 1; index < end; index++) {
+    const match = ofBefore.at(reader.tokens, index, end);
+    if (match === undefined) continue;
+    const other = numbered.in(reader.tokens, start, index) ?? numbered.in(reader.tokens, match.end, end);
+    if (other !== undefined) old.add(match.end - 1);
+  }
+  return old;
+};
+
 export const details = (reader: Reader, start: number, end: number) => {
   const { tokens } = reader;
   let piece: PieceKind | undefined;
@@ -24,6 +38,8 @@ export const details = (reader: Reader, start: number, end: number) => {
   let amountMax: string | undefined;
   let date: string | undefined;
   let numberOfPieces = false;
+  const old = oldNumbers(reader, start, end);
+  const howMany = tokens.slice(start, end).some((token, at) => token.text === 'how' && tokens[start + at + 1]?.text === 'many');
   for (let index = start; index < end; index++) {
     const token = tokens[index];
     if (token === undefined) continue;
@@ -43,7 +59,8 @@ export const details = (reader: Reader, start: number, end: number) => {
       index = read.end - 1;
       continue;
     }
-    if (handsOf.at(tokens, index, end) !== undefined && firstWhere(tokens, index + 1, end, isCount) > 0) continue;
+    if (handsOf.at(tokens, index, end) !== undefined && (howMany || firstWhere(tokens, index + 1, end, isCount) > 0)) continue;
+    if (old.has(index)) continue;
     if (token.number?.form === 'plain') {
       const priced =
         tokens[index - 1]?.text === 'at' ||

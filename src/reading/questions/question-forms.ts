@@ -13,15 +13,19 @@ import { priceAndTotal } from './price-and-total.ts';
 import { sheetQuestions } from './sheets.ts';
 import { pricingQuestions } from './showing-and-pricing.ts';
 import { goodsQuestions } from './time-and-goods.ts';
+import { toldApart } from './told-apart.ts';
 
 export interface QuestionForm {
   readonly asks: Asked;
   readonly pattern: Pattern;
   /** Words that make it another question. */
   readonly unless?: RegExp;
+  /** Never gives way to what other words tell of. */
+  readonly decides?: true;
 }
 
 const forms = [
+  ...toldApart,
   ...budgetQuestions,
   ...goodsAndDays,
   ...priceAndTotal,
@@ -35,6 +39,9 @@ const forms = [
   ...eventQuestions,
 ];
 
-export const questionForms: readonly QuestionForm[] = forms.flatMap(([asks, sources, unless]) =>
-  sources.map((source) => ({ asks, pattern: pattern(source), ...(unless === undefined ? {} : { unless }) })),
-);
+const telling = new Set(toldApart);
+export const questionForms: readonly QuestionForm[] = forms.flatMap((form) => {
+  const [asks, sources, unless] = form;
+  const decides = telling.has(form) ? { decides: true as const } : {};
+  return sources.map((source) => ({ asks, pattern: pattern(source), ...(unless === undefined ? {} : { unless }), ...decides }));
+});

@@ -3,7 +3,7 @@
 import { addDays, weekdayOf, weekdays } from '../../values/day.ts';
 import { pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
-import type { details } from './question-details.ts';
+import { type details, oldNumbers } from './question-details.ts';
 
 type Details = ReturnType<typeof details>;
 type Fields = Readonly<Record<string, unknown>>;
@@ -83,7 +83,10 @@ const countFor = (
 // "what if i charged 16": the only number is the price to try.
 const priceTried = (reader: Reader, start: number, end: number, fields: Details): Fields | undefined => {
   if (chargeForm.in(reader.tokens, start, end) === undefined || fields.number === undefined) return undefined;
-  const numbers = reader.tokens.slice(start, end).filter((token) => token.number?.form === 'plain' || token.number?.form === 'money');
+  const old = oldNumbers(reader, start, end);
+  const numbers = reader.tokens
+    .slice(start, end)
+    .filter((token, at) => (token.number?.form === 'plain' || token.number?.form === 'money') && !old.has(start + at));
   const [only] = numbers;
   return numbers.length === 1 && only?.number !== undefined && only.number.max === undefined
     ? { number: undefined, amount: only.number.amount }

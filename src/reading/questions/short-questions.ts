@@ -22,7 +22,8 @@ const sources: readonly (readonly [Asked, string, boolean])[] = [
     `${fill} ${kind} ${fill} (price|cost|costs|rate|pricing|unit price|unit cost|price point|charge) ${fill} ${kind} (<each>)?`,
     true,
   ],
-  ['price', `(<each>|how much <each>|per <piece>|how much)`, false],
+  ['price', `(what|whats|what's|how much)? (is|are|for|at)? (<each>|per <piece>|a single <piece>) (one|for)?`, false],
+  ['price', `how much`, false],
   [
     'remaining',
     `(qty|count|number|how many|nos|any|what|balance|what's)? (still)? ${kind} (still)? (left to make|left to do|left to go|left over|left|remaining|to go|to make|to do|to finish|outstanding|pending|unfinished|unmade|not done|short|still to do|still to make)`,
@@ -80,6 +81,7 @@ const sources: readonly (readonly [Asked, string, boolean])[] = [
   ['latestStart', '(latest|last) (day|date|time)? (i|we) (can|could|should) (start|begin|leave it)', true],
   ['remaining', `${kind} (left to make|left to do|still to make|still to do|still to wire|to make|to go)`, true],
   ['count', `(number|no|qty|quantity) of (the)? <piece>`, true],
+  ['fits', '(<weekday>|tomorrow|this weekend) (ok|okay|doable|possible|alright|too tight|too soon|feasible|manageable)', false],
   ['fits', '(doable|possible|feasible|on track|in time|enough time|too tight|too much)', false],
   ['whatIf', '(and|or|so|then) (for|at|if|with|say)? <count> (<each>)?', false],
 ];

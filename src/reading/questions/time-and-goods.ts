@@ -22,7 +22,7 @@ export const goodsQuestions: Forms = [
   ['remaining', [`any ${anything} (left|still|to do|to make|outstanding|remaining)`]],
   ['price', [`what did (it|that|they|we|this) (cost|charge) ${anything}`]],
   ['packing', [`how many boards ${anything}`]],
-  ['whatIf', [`(is|would|will) <amount> <any>{0,4} (enough|ok|okay|work|cover)`]],
+  ['whatIf', [`(is|would|will) <amount> <any>{0,4} (enough|ok|okay|work|cover|too|fair|reasonable|right|silly|steep|mad|worth it)`]],
   [
     'labourTime',
     [

@@ -9,7 +9,7 @@ const you = "(you|u|ya|ye|yous|yas|y'all)";
 
 // Who is asked, and how: each leaves the verb next.
 const ofYou = pattern(
-  `((can|could|cn|cld|would|will|wont|won't|couldnt|couldn't) ${you}|(would|do) ${you} mind|mind|(any|is there any) (chance|way|possibility) (of|${you} (can|could|would|might)?)|(could|can|may|might) i (ask|get|trouble) ${you} to|(wondering|hoping|wonder) (if)? ${you} (could|can|would|might)|(i|we) (need|want|would like) ${you} to|(would it be|is it) (ok|okay|possible|alright|cool) (for ${you})? to) ${courtesy}`,
+  `((would|do) ${you} mind|mind|(can|could|cn|cld|would|will|wont|won't|couldnt|couldn't) ${you}|(any|is there any) (chance|way|possibility) (of|${you} (can|could|would|might)?)|(could|can|may|might) i (ask|get|trouble) ${you} to|(wondering|hoping|wonder) (if)? ${you} (could|can|would|might)|(i|we) (need|want|would like) ${you} to|(would it be|is it) (ok|okay|possible|alright|cool) (for ${you})? to) ${courtesy}`,
 );
 const ofUs = pattern(
   `((can|could|cn|cld|may|might) (we|i)|(would it be|is it) (ok|okay|possible|alright|cool) (for us|for me|if (we|i))? (to)?|(any|is there any) (chance|way|possibility) (we|i|of us) (can|could|might)?) ${courtesy}`,
@@ -35,6 +35,11 @@ const asksUs = pattern(
   `(${noting} (down|in)? <any>|${downIn} <any>|${altering} (${it}|${things}) <any>|${more} (on|in|another|a|an|one|<count>|the)|${undoing}|make ${it} (all)? (to|up to|down to|<upTo>|an even|<number>|<material>|<tax>|<included>|<onTop>)|order <count> (<any>){0,2} <piece>)`,
 );
 const asksAnyone = pattern(`(${noting}|put down) (down|off|in)? (the|all|all the)? (<count>|<piece>)`);
+
+/** "can I have 20 bouts please", "could we get 12 lapels at 14?": how many are wanted. */
+const asksFor = pattern('(have|get|order|book|grab) (us|me)? (another|about|around)? <count> (<any>){0,2} <piece>');
+const politely = new Set('please pls plz plse thanks thx ta cheers at @ each'.split(' '));
+const made = new Set('done made finished ready out through thru boxed wired there together sorted in on'.split(' '));
 
 // "can we drop it to 14 and still make money", "could you add 20 by friday": whether it can be done is what is asked.
 const weighed = new Set(
@@ -87,6 +92,18 @@ const leads = new Set(
   'so and also ok okay hey hi sorry oh actually please pls right then but oops whoops um er wait no just , -'.split(' '),
 );
 
+const wants = (tokens: readonly Token[], start: number, end: number): number | undefined => {
+  const asked = ofUs.at(tokens, start, end);
+  const match = asked === undefined ? undefined : asksFor.at(tokens, asked.end, end);
+  if (match === undefined) return undefined;
+  const rest = tokens.slice(match.end, end);
+  if (rest.some(({ text }) => weighed.has(text) || made.has(text))) return undefined;
+  const verb = tokens[match.start]?.text ?? '';
+  if (/^(get|grab)$/.test(verb) && !tokens.slice(start, end + 1).some(({ text, number }) => politely.has(text) || number?.form === 'money'))
+    return undefined;
+  return match.start + 1;
+};
+
 const isEnd = (tokens: readonly Token[], index: number): boolean => {
   const token = tokens[index];
   if (token === undefined || token.kind === 'line' || /^[;?!]$/.test(token.text)) return true;
@@ -104,7 +121,7 @@ const askedFor = (tokens: readonly Token[], start: number, end: number): number 
     const match = opening.at(tokens, start, end);
     if (match !== undefined && wanted.at(tokens, match.end, end) !== undefined && !says(unless, match.end)) return match.end;
   }
-  return undefined;
+  return wants(tokens, start, end);
 };
 
 /** The tokens without the asking, and with a full stop for the question mark behind what was asked for. */

@@ -97,6 +97,8 @@ export const writtenOut = (given: readonly Token[]): readonly Token[] => {
     if (token.text === 'n' && tokens[index + 1]?.text === 'a' && tokens[index + 2]?.text === 'half') return { ...token, text: 'and' };
     // "ten days from now": nothing has changed by it.
     if (token.text === 'now' && tokens[index - 1]?.text === 'from' && tokens[index + 1]?.text !== 'on') return { ...token, text: 'today' };
+    // "45 buttonholes for now": no change either.
+    if (token.text === 'now' && tokens[index - 1]?.text === 'for') return { ...token, text: 'moment' };
     const text = meantBy(token.text);
     return text === undefined ? token : { ...token, text };
   });

@@ -41,6 +41,18 @@ describe('the first line is the answer', () => {
   });
 });
 
+describe('another number than the thread has is tried, and not kept', () => {
+  it.each([
+    ['what would 60 bouts come to?', '60 buttonholes at £25.00,'],
+    ['60 bouts at 22 comes to how much?', '60 buttonholes at £22.00,'],
+    ['what if we did 60 at 22?', '60 buttonholes at £22.00,'],
+    ['what would 40 bouts come to?', '£1,000.00 in all'],
+  ])('%s', async (question, opening) => {
+    expect(await firstLine(['40 buttonholes at 25 inc', question])).toMatch(new RegExp(`^${opening}`));
+    expect(await firstLine(['40 buttonholes at 25 inc', question, 'how many is it?'])).toBe('40 in all: 40 buttonholes.');
+  });
+});
+
 describe('nothing is hidden', () => {
   it('names what an event rule replaces', async () => {
     expect(await reply(['40 buttonholes at 25 inc', 'this one at 3.5 and 25% labour'])).toContain(

@@ -135,9 +135,20 @@ const working = withPrice(({ priced }, { manner }) =>
 
 const client: Respond = (_question, answer) => clientBlocks(answer);
 
+// "What would 45 bouts come to?" in a thread of 30 is tried on a copy.
+const orTried =
+  (respond: Respond): Respond =>
+  (question, answer) => {
+    const { number, piece, amount } = question;
+    if (piece === undefined && amount === undefined) return respond(question, answer);
+    const asked = answer.event.lines.filter((line) => piece === undefined || line.piece === piece);
+    const ordered = asked.reduce((pieces, line) => pieces + line.count, 0);
+    return number === undefined || number < 2 || number === ordered ? respond(question, answer) : whatIfBlocks(question, answer);
+  };
+
 export const moneyQuestions = {
   price: withPrice((priced, answer) => budgetBlocks(priced, answer)),
-  total,
+  total: orTried(total),
   stemBudget,
   spend,
   labour,

@@ -39,7 +39,7 @@ const asAsked = (question: FactOf<'question'>, event: EventState): EventState =>
 
 export const whatIfBlocks: Respond = (question, answer) => {
   const facts = [
-    ...(question.number !== undefined && question.amount === undefined
+    ...(question.number !== undefined
       ? [
           {
             fact: 'change' as const,

@@ -1,0 +1,128 @@
+// Questions that share most of their words with another and are told from it by one or two: tried before all other forms.
+
+import { anything, type Forms } from './question-pattern.ts';
+
+const some = '(flowers|flower|stems|stem|materials|material|ingredients|product|foliage)';
+const whole =
+  '(<all>|overall|in the end|for (the|this) (whole)? (lot|job|order|one|wedding|event|thing)|for everything|for it all|all round)';
+const day = '(today|tomorrow|tmrw|tonight|this week|next week|the weekend|this weekend|<weekday>)';
+
+export const toldApart: Forms = [
+  [
+    'spend',
+    [
+      `(what|how much) (can|could|do|should|may|must|shall|will|would|am|are) (we|i) (be|need to|have to|going to|gonna)? (spend|spending|pay|paying|lay out) (on|for|at) (the|our)? (${some}|market|wholesale|wholesaler|wholesalers) <any>{0,2} ${whole}`,
+      `(what|how much) (will|would|do|does|are|is|did|should) (the|our|all the)? ${some} <any>{0,2} (cost|come to|set (us|me) back|run (us|me) to|run to|add up to) <any>{0,4}`,
+      `(total|whole|overall|full) (flower|flowers|stem|stems) (total|spend|cost|bill|money|<budget>)`,
+    ],
+    /\b(per|each|apiece|a (bout|buttonhole|corsage|crown|comb|lapel)|flower (girl|crown|halo|comb)s?|labou?r)\b/,
+  ],
+  [
+    'stemBudget',
+    [
+      `(stem|stems|flower|flowers) (<upTo>|limit|cap|ceiling|max|maximum|money|allowance|<budget>) ${anything}`,
+      `how much (in|of|worth of)? (the)? (flowers|flower|stems|materials) (money)? (goes|go|going|can go|should go|do we have|to put|to use)? (in|into|per|for|<each>)? (a|an|each|one|every)? (<piece>|one|<each>) <any>{0,2}`,
+      `(what|how much) (can|could|do|should|may|must|shall) (we|i) (spend|have|put|use|allow|put aside|set aside) (on|for|in|towards) (the|our)? ${some} (<each>|on|in|for)? (a|an|<each>|one|every)? (<piece>|one|<each>) <any>{0,2}`,
+    ],
+    /\b(order|buy|total|altogether|recipe|flower (girl|crown|halo|comb))\b/,
+  ],
+  [
+    'taxStatus',
+    [
+      `(is|was|are|were) (the)? <tax> (a)? part of <any>{0,4}`,
+      `(is|was|are|were) (the|that|this|our|it|price){1,2} (<amount>)? (price|total|one|each)? (<included>|<onTop>) (of)? (the)? <tax>`,
+    ],
+  ],
+  [
+    'start',
+    [
+      `(when|what day|which day|what date|what time) (do|should|must|can|shall|would|could|will|are|am) (we|i) (need to|have to|be|getting|get|gonna|going to)? (get|getting)? (start|started|starting|begin|beginning|going|stuck in|cracking|kick off) <any>{0,4}`,
+      `(when|when's|whens|what|what's|whats) (is|was)? (my|our|the) first (bench|making|work)? day <any>{0,3}`,
+      '(start|starting|begin) (on)? (what|which) (day|date) <any>{0,2}',
+      '(when|day|date|what day|which day) to (start|begin) <any>{0,3}',
+    ],
+    /\b(dry|drying|hang|hanging|order|ordering|cut|wedding|party|ceremony|latest|late)\b/,
+  ],
+  ['latestStart', [`(latest|last) <any>{0,3} (we|i) (can|could|should) (get going|get started|get stuck in|get cracking) <any>{0,3}`]],
+  [
+    'eventDate',
+    [
+      `what time (is|was|does|do) (the|that|this|their|our|her|it) <any>{0,3} (wedding|event|gala|party|ceremony|formal|ball|function|handover|pickup|prom|do)? (on|at|start|begin|again)?`,
+      `(when|what day|what date|by when) (do|does|must|should|will) (these|they|it|the <piece>|this|those|everything) (all)? (need to|have to|got to|must)? (be|been) (ready|done|finished|there|delivered|collected|handed over) <any>{0,3}`,
+      `(when|what day|what date) (are|is) (these|those|they|it|this) (all)? (for|wanted|needed|due|going out|wanted for|needed for) <any>{0,3}`,
+    ],
+    /\b(start making|bench|order|dry|hang|hanging)\b/,
+  ],
+  [
+    'due',
+    [
+      `(what's|whats|what is|whats all|anything) (still)? (on|on for|due|going) (for|out)? ${day} <any>{0,2}`,
+      `(what|anything) (do|have|must|should) (we|i) (have|got|need|still have)? (to make|to be made|to do|to finish|on|due) (by|for|on)? ${day} <any>{0,2}`,
+    ],
+  ],
+  [
+    'remaining',
+    [
+      `(are|is|have) (all|all the|the|those|my|our|both|any of the) <piece> (all|been|now|nearly)? (ready|done|made|finished|boxed|complete|completed|wired|taped) (yet|now|already)?`,
+      `how (are|r) (we|you|u|things|they) (going|doing|getting on|looking|tracking|travelling) (on|with|for) (the|those|these|our|all the)? <any>{0,3}`,
+      `(any|anything|many) (left|still)? (to go|to make|to do|to finish|outstanding|unmade|pending)`,
+      `(where|what) (are)? (we|you|u) (at|up to) (with|on) (the|these|those|this|our)? <any>{0,3}`,
+    ],
+    /\bmade (of|from|out)\b|\b(for|by|in time) (mon|tue|wed|thu|fri|sat|sun|today|tomorrow)|\b(today|tomorrow|tonight|week|next)\b/,
+  ],
+  [
+    'count',
+    [
+      `how many (are|were|is) (there)? (in|on) (this|the|that|their|her) (order|job|one|list|event|booking) <any>{0,2}`,
+      `(was|is|were|are) (it|they|there|that) (meant|supposed) to be <count> (or <count>)? (<piece>)? <any>{0,2}`,
+      `(was|is|were|are) (it|they|there|that) (meant|supposed) to be <range> (<piece>)? <any>{0,2}`,
+    ],
+  ],
+  [
+    'margin',
+    [
+      `(is|was|was there|will) there (any|much|enough) (money|profit|anything) (in|on) (it|this|that|these|them|the job) <any>{0,4}`,
+      `(any|much) money in (it|this|that|these|them) <any>{0,3}`,
+    ],
+  ],
+  [
+    'total',
+    [
+      `(what|how much) (am|are|do|should|shall|must|will|would) (we|i|you) (be)? (invoice|invoicing|bill|billing) (them|her|him|for|the)? <any>{0,4}`,
+      `(what|how much) (will|would|do|does|did|are|is|were|was|should|could)? (the|all|about)? <count> (<material>)? <piece> (be|cost|come to|come out at|run|come in at|total|add up to|set)? (them|us|her|him)? (at|@|for) <amount> (<each>)? <any>{0,3}`,
+      `<count> (<material>)? <piece> (at|@|for) <amount> (<each>)? (,|-|is|are|comes|come|makes|equals|would be|=){0,2} (to)? how much`,
+    ],
+    /\b(left|stems?|profit|margin|if)\b/,
+  ],
+  [
+    'price',
+    [
+      `(what|how much) (do|does|will|would|are|is|did) (they|she|he|the client|the bride|client|bride|the couple|customers?|people|we) (paying|pay|to pay|charging|charge|asking|get|getting) (for)? (<each>|for a|for one) (<piece>|single one|of them)?`,
+      `(what's|whats|what is|what are|what does|how much is|how much does) (a|each|one|every)? (single)? (one|<each>|one of them|one of these|one of those) (going for|cost|costing|costs|come to|comes to|worth|priced at|sell for|come in at|come out at) <any>{0,2}`,
+      `(how much|what) (did|do|have) (we|i|you|u) (say|said|tell them|quote|quoted|agree|agreed) (for|on)? (a|an|<each>|one|every) (single)? (<piece>|one)? <any>{0,2}`,
+    ],
+    /\b(tax|vat|gst|hst|stems?|spend)\b/,
+  ],
+  [
+    'labourTime',
+    [
+      `how many <any>{0,3} (can|could|do|will|would) (we|i|you|<count> (<bench>|of you|of them)|a <bench>) (make|do|get done|get made|get through|knock out|finish|turn out|churn out|manage) (in|per|an|a|each) <any>{0,4}`,
+      `(can|could|will|would) (we|i|<count> (<bench>|of you|of them)|me (and|&) <word>|the <count> <bench>|both <bench>) (make|do|get through|knock out|finish|get|wire|turn out|manage|get done) (about|all|the|all the)? <count> (<material>)? <piece> (done|made|finished)? (in|before|over|within|inside) (an|a|one|the|this|half)? (day|morning|afternoon|arvo|evening|<duration>|lunch|lunchtime|noon|midday|shift)`,
+      `(time|hours|hrs) (will|would|does|do) (it|they) take <any>{0,6}`,
+    ],
+  ],
+  [
+    'fits',
+    [
+      `(will|would|can|could|do) (we|i) (have|get) (all)? (the|those|about|another)? (<count>)? (<material>)? <piece> (done|made|finished|ready|boxed|wired) (by|for|before|in time|on) <any>{0,4}`,
+    ],
+  ],
+  [
+    'wearers',
+    [
+      "(who's|whos|who is|who are|who|whose) (is|are)? (the|this|that|these|those) (<material>)? <piece> (for|meant for|going to|go to)",
+      'whose <piece> (is|are) (it|this|that|these|those)',
+      'whose (is|are) (the|this|that|these|those) (<material>)? <piece>',
+    ],
+  ],
+];
