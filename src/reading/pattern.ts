@@ -4,7 +4,7 @@
 // Repeats are bounded, so matching takes time in proportion to the message.
 
 import { parse } from './patterns/parse-pattern.ts';
-import { allMet, markStarts, needsOf, openingOf, reachOf } from './patterns/quick-look.ts';
+import { allMet, needsOf, nextOf, numbered, openingOf, reachOf, startsOf } from './patterns/quick-look.ts';
 import { run } from './patterns/run-pattern.ts';
 import type { Token } from './text/token.ts';
 
@@ -20,6 +20,8 @@ export interface Pattern {
   readonly source: string;
   /** The match that begins exactly at `index`. */
   at(tokens: readonly Token[], index: number, end: number): Match | undefined;
+  /** As `at`, without the look at the whole message: for tokens that are still being joined. */
+  tried(tokens: readonly Token[], index: number): Match | undefined;
   /** False when the message cannot hold a match at all. */
   might(tokens: readonly Token[]): boolean;
   /** The first place from `from` on where a match could begin; `end` when there is none. */
@@ -28,38 +30,30 @@ export interface Pattern {
   in(tokens: readonly Token[], start: number, end: number): Match | undefined;
 }
 
-const keptPlaces = 512;
-
 export const pattern = (source: string): Pattern => {
   const nodes = parse(source);
-  const { words, tests } = openingOf(nodes);
-  const opening = { words: new Set(words), tests };
   const needs = needsOf(nodes);
+  const id = numbered(openingOf(nodes), needs);
   const reach = reachOf(nodes);
   // The last message looked at, and where in it a match could begin.
   let seen: readonly Token[] | undefined;
   let possible = false;
-  let looked = false;
-  let spots = new Uint8Array(32);
-  const look = (tokens: readonly Token[]): void => {
-    looked = true;
-    // A long message's places are not kept for the short ones after it.
-    if (spots.length < tokens.length || spots.length > keptPlaces) spots = new Uint8Array(Math.max(32, tokens.length));
-    else spots.fill(0);
-    markStarts(opening, needs, reach, tokens, spots);
-  };
+  let starts: readonly number[] | undefined;
   const may = (tokens: readonly Token[]): boolean => {
     if (tokens !== seen) {
       seen = tokens;
-      looked = false;
-      possible = allMet(needs, tokens);
+      starts = undefined;
+      possible = allMet(id, tokens);
     }
     return possible;
   };
-  const at = (tokens: readonly Token[], index: number, end: number): Match | undefined => {
-    if (index < 0 || index >= end || index >= tokens.length || !may(tokens)) return undefined;
-    if (!looked) look(tokens);
-    if (spots[index] !== 1) return undefined;
+  const next = (tokens: readonly Token[], from: number, end: number): number => {
+    if (!may(tokens)) return end;
+    starts ??= startsOf(id, needs, reach, tokens);
+    const found = nextOf(starts, from);
+    return found === undefined || found > end ? end : found;
+  };
+  const tried = (tokens: readonly Token[], index: number, end = tokens.length): Match | undefined => {
     const kept = new Map<string, Token>();
     let reached = -1;
     const found = run(nodes, 0, index, tokens, end, kept, (last) => {
@@ -68,17 +62,13 @@ export const pattern = (source: string): Pattern => {
     });
     return found ? { start: index, end: reached, kept: Object.fromEntries(kept) } : undefined;
   };
-  const next = (tokens: readonly Token[], from: number, end: number): number => {
-    if (!may(tokens)) return end;
-    if (!looked) look(tokens);
-    const last = Math.min(end, tokens.length);
-    for (let index = from; index < last; index++) if (spots[index] === 1) return index;
-    return end;
-  };
+  const at = (tokens: readonly Token[], index: number, end: number): Match | undefined =>
+    index < 0 || index >= end || index >= tokens.length || next(tokens, index, end) !== index ? undefined : tried(tokens, index, end);
   return {
     source,
     might: may,
     at,
+    tried: (tokens, index) => tried(tokens, index),
     next,
     in: (tokens, start, end) => {
       for (let index = next(tokens, start, end); index < end; index = next(tokens, index + 1, end)) {

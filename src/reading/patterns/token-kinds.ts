@@ -42,11 +42,26 @@ const testFor = (tag: string): Test => {
 };
 const tests = new Map<string, Test>();
 
-/** The test for a kind; each kind has one, so that a message need be looked through once. */
+/** The test for a kind. */
 export const testOf = (tag: string): Test => {
   const known = tests.get(tag) ?? testFor(tag);
   tests.set(tag, known);
   return known;
+};
+
+const formTags = (form: NumberForm): string[] => Object.keys(numberForms).filter((tag) => numberForms[tag]?.includes(form));
+const tagsOfForm = new Map<NumberForm, readonly string[]>();
+const own = new Set([...Object.keys(special), ...Object.keys(numberForms)]);
+
+/** Every kind a token is of: looked up by its number and its meanings, so that only the special ones are tried. */
+export const kindsOf = (token: Token): readonly string[] => {
+  const kinds = Object.keys(special).filter((tag) => special[tag]?.(token));
+  for (const tag in token.means) if (token.means[tag] !== undefined && !own.has(tag)) kinds.push(tag);
+  if (token.number === undefined) return kinds;
+  const { form } = token.number;
+  const forms = tagsOfForm.get(form) ?? formTags(form);
+  tagsOfForm.set(form, forms);
+  return [...kinds, ...forms];
 };
 
 /** Whether a token is of a kind: a number form, 'count', 'number', 'word', 'any', or a tag of the vocabulary. */

@@ -80,6 +80,12 @@ export const cleanText = (original: string): CleanText => {
   const plainStretch = (from: number, to: number): void => {
     for (let index = from; index < to; index++) {
       const char = original[index] ?? '';
+      // Most characters stand for themselves.
+      if ((char >= 'a' && char <= 'z') || char === ' ') {
+        text.push(char);
+        at.push(index);
+        continue;
+      }
       const lower = char.toLowerCase();
       keep(plainOf(lower.length === 1 ? lower : char, char.charCodeAt(0)), index);
     }

@@ -41,12 +41,28 @@ const numberOf = (groups: Readonly<Record<string, string | undefined>>, text: st
   return undefined;
 };
 
+// Most of a message is single spaces and plain words, which need no look at the other shapes.
+const plainWord = /[a-z]+(?![a-z'\u00df-\u024f])/y;
+
 export const lex = (text: string): Token[] => {
   const tokens: Token[] = [];
   let glued = false;
   shapes.lastIndex = 0;
   while (shapes.lastIndex < text.length) {
     const start = shapes.lastIndex;
+    if (text[start] === ' ' && text[start + 1] !== thinSpace) {
+      glued = false;
+      shapes.lastIndex = start + 1;
+      continue;
+    }
+    plainWord.lastIndex = start;
+    if (plainWord.test(text)) {
+      const end = plainWord.lastIndex;
+      tokens.push({ kind: 'word', text: text.slice(start, end), start, end, glued, means: none });
+      glued = true;
+      shapes.lastIndex = end;
+      continue;
+    }
     const found = shapes.exec(text);
     if (found === null) break;
     const groups = found.groups ?? {};

@@ -80,10 +80,12 @@ const shortForm = (tokens: readonly Token[], index: number): boolean => {
   if (point?.text !== '.' || !point.glued || next?.kind !== 'word') return false;
   return /^(nos|approx|incl|excl)$/.test(word?.text ?? '') || (word?.text === 'no' && before?.number !== undefined);
 };
-const withoutShortPoints = (tokens: readonly Token[]): readonly Token[] =>
-  tokens.flatMap((token, index) =>
+const withoutShortPoints = (tokens: readonly Token[]): readonly Token[] => {
+  if (!tokens.some((_, index) => shortForm(tokens, index))) return tokens;
+  return tokens.flatMap((token, index) =>
     shortForm(tokens, index - 1) ? [] : token.text === 'no' && shortForm(tokens, index) ? [{ ...token, text: 'nos' }] : [token],
   );
+};
 
 const isEnd = (tokens: readonly Token[], index: number): boolean => {
   const token = tokens[index] as Token;

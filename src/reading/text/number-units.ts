@@ -115,6 +115,10 @@ const joinThousands = (tokens: readonly Token[]): Token[] => {
   for (let index = 0; index < tokens.length; index++) {
     const token = tokens[index] as Token;
     const found = spacedThousands(tokens, index);
+    if (found === undefined) {
+      joined.push(token);
+      continue;
+    }
     const before = tokens[index - 1];
     const marked =
       before !== undefined &&
@@ -124,7 +128,7 @@ const joinThousands = (tokens: readonly Token[]): Token[] => {
         /^(total|budget|totals?)$/.test(before.text));
     // "lapels x 25 560 all up": a count, then a total.
     const apart = before?.text === 'x' || before?.text === 'qty';
-    if (found !== undefined && !apart && (marked || totalAhead.test(tokens[found.next]?.text ?? ''))) {
+    if (!apart && (marked || totalAhead.test(tokens[found.next]?.text ?? ''))) {
       const tail = tokens[index + 1] as Token;
       joined.push({ ...token, text: `${token.text} ${tail.text}`, end: tail.end, number: { form: 'plain', amount: found.amount } });
       index = found.next - 1;

@@ -40,15 +40,19 @@ const dozenFrom = (tokens: readonly Token[], index: number, amount: Decimal, app
 const tellsOfPeople =
   /^(from|for|at|in|on|with|who|who's|whos|is|are|was|were|has|have|had|want|wants|wanted|need|needs|said|say|says|would|will|can|came|come|coming|getting|get|got|just|now|to|that|rang|called|call|booked|moved|changed|cancelled|confirmed|asked|ask|asking|happy|like|liked|love|loved|and|or|but|,|\.|:|;|\?|!|-|\))?$/;
 
+const openers = new Set([...articles, 'half', 'couple', 'pair', 'baker', "baker's", 'bakers', 'hundred']);
+const mayOpen = (token: Token): boolean => openers.has(token.text) || isDozen(token) || value(token) !== undefined;
+
 // A leading numeral, number word, "a", "half" or "a couple", before dozen or a scale.
 const head = (tokens: readonly Token[], start: number): { amount: Decimal; next: number; worded: boolean; approx: boolean } | undefined => {
   const token = tokens[start];
-  if (token === undefined) return undefined;
+  if (token === undefined || (token.number === undefined && !mayOpen(token))) return undefined;
   if (token.number?.form === 'plain') {
     // "2 and a half hours"
     const half = andHalf(tokens, start + 1);
     if (half > 0 && /^(hours?|hrs?|days?|weeks?|dozen|doz)$/.test(tokens[start + 1 + half]?.text ?? ''))
       return { amount: decimal(token.number.amount).plus('0.5'), next: start + 1 + half, worded: true, approx: false };
+    if (!isDozen(tokens[start + 1]) && scaleOf(tokens[start + 1]) === undefined) return undefined;
     return { amount: decimal(token.number.amount), next: start + 1, worded: false, approx: false };
   }
   if (token.text === 'half') {

@@ -41,6 +41,7 @@ export const ordinalWords = (tokens: readonly Token[], start: number): { day: nu
     return unit === undefined ? undefined : { day: (text === 'twenty' ? 20 : 30) + unit, next: at + 1 };
   }
   // "sixth feb", "may the first"
+  if (!Object.hasOwn(ordinalUnits, text) && !Object.hasOwn(ordinalTens, text)) return undefined;
   const unit = ordinalUnits[text];
   const [ahead, further] = [tokens[start + 1]?.text ?? '', tokens[start + 2]];
   const named = month.test(ahead) && further?.text !== 'bank' && (ahead !== 'may' || further?.kind !== 'word');

@@ -1,8 +1,8 @@
 // A second number for one count: "15 bouts maybe 16 at 12", "min 40 lapels max 50", "20 bouts, could be 22". The two become a range;
 // a count with one bound ("up to 33 BH", "33 bouts max") becomes a rough one.
 
-import { firstAt, type Match, pattern } from '../pattern.ts';
-import type { Token } from './token.ts';
+import { type Match, type Pattern, pattern } from '../pattern.ts';
+import { isCount, type Token } from './token.ts';
 
 const least = '(min|minimum|<from>)';
 const most = '<upTo>';
@@ -42,7 +42,7 @@ const likelySecond = (tokens: readonly Token[], match: Match): boolean => {
   if (!told && match.kept['m']?.number?.approx !== true) return false; // "maybe 16" is one rough number
   const [n, m] = [of(match, 'n'), of(match, 'm')];
   const near = m >= n * 0.7 && m <= n * 1.4;
-  return near || (m > n && m <= n * 2 && priceAhead.at(tokens, match.end, tokens.length) !== undefined);
+  return near || (m > n && m <= n * 2 && priceAhead.tried(tokens, match.end) !== undefined);
 };
 
 const ranged = (tokens: readonly Token[], match: Match): Token[] | undefined => {
@@ -60,17 +60,28 @@ const ranged = (tokens: readonly Token[], match: Match): Token[] | undefined => 
   return [count, ...kept.map((token) => (token.means['piece'] === undefined ? token : { ...token, end: Math.max(token.end, last.end) }))];
 };
 
-const mayBound = ({ text, means, number }: Token): boolean =>
-  signs.test(text) || means['upTo'] !== undefined || means['from'] !== undefined || (number?.approx === true && number.form === 'plain');
+const isBound = ({ means }: Token): boolean => means['upTo'] !== undefined || means['from'] !== undefined;
+const mayBegin = (token: Token): boolean => isBound(token) || /^min(imum)?$/.test(token.text);
+const mayBound = (token: Token): boolean =>
+  signs.test(token.text) || isBound(token) || (token.number?.approx === true && token.number.form === 'plain');
+const firstOf = (forms: readonly Pattern[], tokens: readonly Token[], index: number): Match | undefined => {
+  for (const form of forms) {
+    const match = form.tried(tokens, index);
+    if (match !== undefined) return match;
+  }
+  return undefined;
+};
 
 /** The tokens with second numbers joined to their counts and bounds marked as rough. */
 export const joinSecondCounts = (tokens: readonly Token[]): Token[] => {
   if (!tokens.some(mayBound)) return [...tokens];
   const joined: Token[] = [];
   for (let index = 0; index < tokens.length; ) {
-    const bound = firstAt(bounded, tokens, index, tokens.length);
-    const behind = second.at(tokens, index, tokens.length);
-    const maybe = behind ?? secondBefore.at(tokens, index, tokens.length);
+    const here = tokens[index] as Token;
+    const counted = isCount(here);
+    const bound = counted || mayBegin(here) ? firstOf(bounded, tokens, index) : undefined;
+    const behind = counted ? second.tried(tokens, index) : undefined;
+    const maybe = behind ?? (counted ? secondBefore.tried(tokens, index) : undefined);
     const match =
       bound !== undefined && (bound.kept['p'] === tokens[bound.end - 1] || !another(tokens, bound.end))
         ? bound
@@ -83,7 +94,7 @@ export const joinSecondCounts = (tokens: readonly Token[]): Token[] => {
       index = match.end;
       continue;
     }
-    joined.push(tokens[index] as Token);
+    joined.push(here);
     index += 1;
   }
   return joined.map((token, index) =>
@@ -95,8 +106,13 @@ const rough = (tokens: readonly Token[], index: number): boolean => {
   const token = tokens[index];
   if (token?.number?.form !== 'plain' || token.number.max !== undefined) return false;
   for (const start of [index - 1, index - 2])
-    if (start >= 0 && !opensElse.test(tokens[start]?.text ?? '') && boundBefore.at(tokens, start, tokens.length)?.kept['n'] === token)
+    if (
+      start >= 0 &&
+      mayBegin(tokens[start] as Token) &&
+      !opensElse.test(tokens[start]?.text ?? '') &&
+      boundBefore.tried(tokens, start)?.kept['n'] === token
+    )
       return true;
-  const after = boundAfter.at(tokens, index, tokens.length);
+  const after = boundAfter.tried(tokens, index);
   return after !== undefined && tokens[after.end]?.number === undefined && !/^from/.test(tokens[after.end - 1]?.text ?? '');
 };

@@ -77,18 +77,17 @@ const meantBy = (text: string): string | undefined => (Object.hasOwn(full, text)
 
 const placed = /^(we're|were|we|i'm|im|us|now|back|sitting|currently|you're)$/;
 export const writtenOut = (given: readonly Token[]): readonly Token[] => {
-  const tokens = given.flatMap((token, index): Token[] => {
-    if (isBefore(given, index)) return [{ ...token, text: 'before', end: (given[index + 1] as Token).end }];
-    if (isPer(given, index)) return [{ ...token, text: 'per', end: (given[index + 1] as Token).end }];
-    if (timesWord(given, index)) {
+  const tokens: Token[] = [];
+  for (let index = 0; index < given.length; index++) {
+    const token = given[index] as Token;
+    if (isBefore(given, index) || isPer(given, index)) {
+      tokens.push({ ...token, text: token.text === 'b' ? 'before' : 'per', end: (given[index + 1] as Token).end });
+      index += 1;
+    } else if (timesWord(given, index)) {
       const at = token.start + 1;
-      return [
-        { ...token, text: 'x', end: at },
-        { ...token, text: token.text.slice(1), start: at, glued: true },
-      ];
-    }
-    return isBefore(given, index - 1) || isPer(given, index - 1) ? [] : [token];
-  });
+      tokens.push({ ...token, text: 'x', end: at }, { ...token, text: token.text.slice(1), start: at, glued: true });
+    } else tokens.push(token);
+  }
   return tokens.map((token, index) => {
     // "we're @ 27 now", "back @ 2"
     if (token.text === '@' && placed.test(tokens[index - 1]?.text ?? '')) return { ...token, kind: 'word', text: 'at' };

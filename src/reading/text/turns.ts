@@ -69,9 +69,9 @@ const separates = (tokens: readonly Token[], index: number): boolean => {
   return !ofOne.test(before.number === undefined ? before.text : next.text);
 };
 // "i said 22 finished its really 20": the comma nobody typed.
-const opensAgain = /^(its|it's|was|were|should|shouldve|should've|only)$/;
+const opensAgain = new Set(['its', "it's", 'was', 'were', 'should', 'shouldve', "should've", 'only']);
 const turnsHere = (tokens: readonly Token[], index: number): boolean =>
-  opensAgain.test(tokens[index]?.text ?? '') &&
+  opensAgain.has(tokens[index]?.text ?? '') &&
   tokens[index - 1]?.kind === 'word' &&
   !/^(it|that|there|what|which|and|but|i|we|they|he|she|this|,)$/.test(tokens[index - 1]?.text ?? '') &&
   /^(its|it's|was|were|should|shouldve|should've|only) (be |have been |of been |been |really |actually |only |more like )*\d/.test(
@@ -81,9 +81,11 @@ const turnsHere = (tokens: readonly Token[], index: number): boolean =>
 
 /** The tokens with a comma wherever a break of another kind means no more than one. */
 export const withTurns = (given: readonly Token[]): readonly Token[] => {
-  const tokens = given.flatMap((token, index) =>
-    turnsHere(given, index) ? [{ ...token, kind: 'sign', text: ',', end: token.start } as const, token] : [token],
-  );
+  const tokens: Token[] = [];
+  given.forEach((token, index) => {
+    if (turnsHere(given, index)) tokens.push({ ...token, kind: 'sign', text: ',', end: token.start });
+    tokens.push(token);
+  });
   return tokens.map((token, index) =>
     separates(tokens, index) ||
     (isBreak(token, tokens[index + 1]) && index > 0 && goesOn(wordsBefore(tokens, index), wordsFrom(tokens, index + 1)))
