@@ -22,6 +22,7 @@ export type Test = (token: Token) => boolean;
 
 const special: Readonly<Record<string, Test>> = {
   any: (token) => token.kind !== 'line',
+  line: (token) => token.kind === 'line',
   word: (token) => token.kind === 'word',
   count: isCount,
   number: (token) => token.number !== undefined,

@@ -5,6 +5,7 @@ import { pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader, type Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import { firstWhere, type Token } from '../text/token.ts';
+import { together } from '../wearers/across-lines.ts';
 import { askHowMany } from '../wearers/ask-how-many.ts';
 import { headsAlone } from '../wearers/head-counts.ts';
 import { countFor, type Entry, nameOf, readWearers } from '../wearers/read-wearers.ts';
@@ -36,26 +37,6 @@ const wornBy = (reader: Reader, part: Part, entries: readonly Entry[]): Finding 
   for (const each of meant) each.piece = piece;
   const all = meant.reduce((sum, each) => sum + each.count, 0);
   return found(reader, part.start, part.end, [{ fact: 'pieces', piece, count: all }]);
-};
-
-// "Groom. Best man. 3 ushers": a list whose names stand in sentences or lines of their own.
-const together = (reader: Reader, parts: readonly Part[]): Part[] => {
-  const lists: Part[] = [];
-  let open: 'bare' | 'worn' | undefined; // without pieces, or each with its own
-  for (const part of parts) {
-    const before = lists.at(-1);
-    const names = parts.length > 1 && part.end - part.start <= 12 ? readWearers(reader, part) : undefined;
-    const plain = names?.clean === true && names.entries.length > 0 && names.total === undefined;
-    const worn = names?.entries.every((each) => each.piece !== undefined) === true;
-    const now = !plain ? undefined : names.pieceless ? 'bare' : worn ? 'worn' : undefined;
-    // "Groom. Best man. 3 ushers, all bouts": what is said of all, at the end.
-    const forAll = open === 'bare' && now === 'worn' && reader.tokens.slice(part.start, part.end).some((token) => token.text === 'all');
-    if (now !== undefined && (now === open || forAll) && before !== undefined && part.start - before.end <= 2)
-      lists[lists.length - 1] = { ...before, end: part.end };
-    else lists.push(part);
-    open = now;
-  }
-  return lists;
 };
 
 const speaksOfMoney = (token: Token, next: Token | undefined): boolean =>
@@ -90,10 +71,14 @@ const countsFlowers = (token: Token | undefined): boolean =>
   token?.means['ingredient'] !== undefined && token.means['piece'] === undefined && token.means['role'] === undefined;
 
 // How many of each piece the wearers make, or what is said of it behind them.
-const piecesOf = (entries: readonly Entry[], said: { piece: PieceKind; count: number } | undefined): Unworded[] => {
+const piecesOf = (entries: readonly Entry[], said: { piece: PieceKind; count: number } | undefined, before: number): Unworded[] => {
   const pieces = new Map<PieceKind, number>();
   for (const each of entries) if (each.piece !== undefined) pieces.set(each.piece, (pieces.get(each.piece) ?? 0) + each.count);
   if (said !== undefined && pieces.size === 0) pieces.set(said.piece, said.count);
+  // "20 bouts for groom, 4 ushers": the number said of the pieces stands, whoever is named; too small a number leaves it open.
+  const [only] = [...pieces];
+  if (before > 0 && pieces.size === 1 && only !== undefined && before !== only[1])
+    return before > only[1] ? [{ fact: 'pieces', piece: only[0], count: before }] : [];
   return [...pieces].map(([piece, count]) => ({ fact: 'pieces', piece, count }));
 };
 
@@ -174,14 +159,17 @@ const find = (reader: Reader): Finding[] => {
     ).length;
     const tail = tailPieces.in(reader.tokens, own.start, own.end);
     if (lineCounts > 1 || (lineCounts === 1 && tail === undefined && forHead.at(reader.tokens, own.start, own.end) === undefined)) continue;
+    const many = Number(forHead.at(reader.tokens, own.start, own.end)?.kept['n']?.number?.amount ?? 0);
     const said =
       tail?.kept['p'] === undefined
         ? undefined
         : { piece: tail.kept['p'].means['piece'] as PieceKind, count: Number(tail.kept['n']?.number?.amount) };
     const facts = (entries: readonly Entry[]): Unworded[] => [
       wearersFact(entries, read.total),
-      ...(read.unknown ? [] : piecesOf(entries, said)),
+      ...(read.unknown ? [] : piecesOf(entries, said, many)),
     ];
+    // "groom 32, bride 30" tells how old they are, or what they pay.
+    if (read.entries.some((each) => /^(grooms|brides)$/.test(each.wearer) && each.count > 4)) continue;
     const unsure = read.entries.filter((each) => each.most !== undefined);
     if (unsure.length > 0) {
       if (unsure.length === 1) findings.push(askHowMany(reader, own, read.entries, facts));

@@ -6,7 +6,7 @@ import type { Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import { roles } from '../words/people-words.ts';
 import { asideOf, countInside, remarkAt } from './asides.ts';
-import { pieceForAll, shareByGroup } from './share-pieces.ts';
+import { pieceForAll, shareByGroup, stillFor } from './share-pieces.ts';
 import { totalAt, totalIn } from './totals.ts';
 import { andMore, countedBehind, declines, entry, fillers, forHead, oneEach, partyOf } from './wearer-words.ts';
 
@@ -129,10 +129,12 @@ export const readWearers = (
           const times =
             couple !== undefined && reader.tokens[match.end - 1]?.text === 'each' && match.kept['p'] === undefined ? couple.count : 1;
           const aside = asideOf(reader, match.start, match.end);
+          const wearer = parentOf(reader, match, entries.at(-1)) ?? nameOf(role.means['role'] ?? role.text, count * times);
+          common = stillFor(wearer, common, entries);
           const piece = (match.kept['p']?.means['piece'] as PieceKind | undefined) ?? aside.piece ?? common;
           entries.push({
             at: match.start,
-            wearer: parentOf(reader, match, entries.at(-1)) ?? nameOf(role.means['role'] ?? role.text, count * times),
+            wearer,
             count: count * times,
             ...(most === undefined ? {} : { most: Number(most) }),
             ...(piece === undefined || piece === 'unspecified' ? {} : { piece }),

@@ -37,11 +37,30 @@ const men =
 const elders = /^(step|grand|god)?mothers?|^aunts?$|^m[ou]m/;
 const women = /^(bride|brides|sisters?|daughters?|.*bridesmaids?|maids? of honour|flower girls?|nieces?|wom[ae]n|girls?)$/;
 
-const suits = (wearer: string, piece: PieceKind): boolean => {
+/** Whether a wearer usually has such a piece. */
+export const suits = (wearer: string, piece: PieceKind): boolean => {
   if (piece === 'buttonhole') return !elders.test(wearer) && !women.test(wearer);
   if (men.test(wearer)) return false;
   return piece === 'hair flower' || piece === 'flower crown' ? !elders.test(wearer) : true;
 };
+
+/** Whether it is what such a wearer has, and nothing else. */
+export const surely = (wearer: string, piece: PieceKind | undefined): boolean => {
+  if (piece === undefined) return false;
+  if (piece === 'buttonhole') return men.test(wearer);
+  return piece === 'hair flower' || piece === 'flower crown' ? women.test(wearer) : elders.test(wearer);
+};
+
+/** "corsages for bride's mum, groom, 4 ushers": the corsages end where the men begin. */
+export const stillFor = (wearer: string, piece: PieceKind | undefined, before: readonly Entry[]): PieceKind | undefined =>
+  piece === undefined || piece === 'buttonhole' || suits(wearer, piece) || !before.some((each) => each.piece === piece) ? piece : undefined;
+
+/** A line that says only what all of those named before it wear: "BH each", "all bouts". */
+export const saysForAll = (reader: Reader, part: Part): boolean =>
+  forAll.some((form) => {
+    const match = form.at(reader.tokens, part.start, part.end);
+    return match?.end === part.end && match.kept['p']?.means['piece'] !== 'unspecified';
+  });
 
 /** The piece that is meant for everybody listed; undefined when some have their own. */
 export const pieceForAll = (reader: Reader, part: Part, entries: readonly Entry[]): PieceKind | undefined => {
