@@ -15,6 +15,7 @@ import { order } from './phrases/order.ts';
 import { otherWork } from './phrases/other-work.ts';
 import { ownRule } from './phrases/own-rule.ts';
 import { priceList } from './phrases/price-list.ts';
+import { pricedWearers } from './phrases/priced-wearers.ts';
 import { progress } from './phrases/progress.ts';
 import { question } from './phrases/question.ts';
 import { recipe } from './phrases/recipe.ts';
@@ -44,6 +45,7 @@ export const phrases: readonly Phrase[] = [
   heldBack,
   materialLeft,
   correction,
+  pricedWearers,
   wearersList,
   progress,
   // Then the parts of an order, in any sequence. Other people's numbers go before ours.

@@ -26,7 +26,7 @@ export const applyPieces = (state: EventState, facts: readonly FactOf<'pieces'>[
   const stated = named.filter((fact) => !fact.adds).map(asLine);
   let lines = state.lines;
   for (const kind of new Set(stated.map((line) => line.piece))) {
-    const replaced = lines.filter(takesPlaceOf(kind, lines));
+    const replaced = state.lines.filter(takesPlaceOf(kind, state.lines)).filter((line) => lines.includes(line));
     const place = lines.findIndex((line) => replaced.includes(line));
     const fresh = stated.filter((line) => line.piece === kind).map((line) => inherit(line, replaced));
     const kept = lines.filter((line) => !replaced.includes(line));
