@@ -10,7 +10,7 @@ export const markers = [
   '(actually|correction|oops|whoops|typo|instead|amend|edit|scratch that|scrap that|scrub that|forget that|strike that|my bad|my mistake|ooops|woops|mistyped|misread|miscounted|recounted|recount|mistake|rather|soz|apologies)',
   '(sorry|no|nope|wait|hang on|hold on|ah|argh|ugh|er|um|nah|ok|update|change|changed|oh) (,|-|:|no|wait|i|\\.)',
   '(sorry|correction|update|amendment)',
-  '(make|made|put|call|mark|set|change|bump|update|switch|turn|get|log|up|drop|cut|reduce|increase|raise|lower|take|bring|lift|revise|push|knock|alter|correct|move|shift|slide|shove|go) (that|it|this|them|those|these|order|count|price|the|to|up|down|my|her|his|date|number|total|material|basis|everything|the lot|all|our|back|with)',
+  '(make|made|put|call|mark|set|change|bump|update|switch|turn|get|log|up|drop|cut|reduce|increase|raise|lower|take|bring|lift|revise|push|knock|alter|correct|fix|amend|move|shift|slide|shove|go) (that|it|this|them|those|these|order|count|price|the|to|up|down|my|her|his|date|number|total|material|basis|everything|the lot|all|our|back|with)',
   "(should|shld|shoulda|shouldve|should've) (be|have been|read|say|been|of been|have said|have read)",
   '(set|change|update|adjust|amend|correct|alter) (the|our)? <piece>',
   wrongCount,
@@ -63,6 +63,6 @@ export const bareWords = new Set(
   we, need, them, call, put, set, from, go, we're, at, er, um, soz, all, after, then, but, and, lets, let's, so, nah, thanks, ta,
   cheers, bring, drop, cut, reduce, increase, raise, apologies, mistyped, miscounted, place, scrap, scrub, forget, ignore, scratch, shoulda, shld, numbers, qty, quantity, piece, pc, headcount, kindly, they've, we've, i've, she's, he's, dropped, bumped, final,
   edit, amend, you, can, x, bride, client, wants, says, she, he, has, in, end, pieces, me, pcs, nos, argh, ugh, oh, hold, for, one,
-  again, last, message, reckons, up to, down to, move, set, update, lift, lower, trim, correct, alter, revise, shift, typed, figure, went, gone, goes, wrong, meaning, as, wrongly, entered, logged, put, told, accidentally, by, in, error, mistake, recounted, recount, must
+  again, last, message, reckons, up to, down to, move, set, update, lift, lower, trim, correct, alter, revise, shift, fix, typed, figure, went, gone, goes, wrong, meaning, as, wrongly, entered, logged, put, told, accidentally, by, in, error, mistake, recounted, recount, must
 `),
 );

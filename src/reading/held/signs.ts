@@ -12,7 +12,7 @@ export const elsewhere = many([
   '(place|shop|crowd|mob|studio|woman|lady|guy|girl|someone) (across|down|up|round|around|over|near|on|in|at) (the)? (other)? (road|rd|street|st|town|corner|way|market|side)',
   '(elsewhere|competitor|competitors|competition|someone else|somebody else|market stall|going rate|industry average)',
   '(saw|seen|found|spotted|sells|selling) <any>{0,8} (online|on the web|on the internet|in a shop|in a magazine)',
-  "(<role>|sister|sisters|brother|cousin|friend|friends|mate|neighbour|colleague|sister's|friend's|cousin's) (had|paid|got|did) (about|around|only|like)? <number>",
+  "(<role>|sister|sisters|brother|cousin|friend|friends|mate|neighbour|colleague|sister's|friend's|cousin's|aunt|auntie|neighbor|flatmate) (had|paid|got|did|ordered|spent|quoted|charged|bought|was quoted|was charged) (about|around|only|like)? <number>",
   "(last|previous) (year|year's|time|time's|season|season's|wedding|job|event|summer|spring|autumn|winter|client|bride|couple|one)",
   '(usually|normally|generally|typically|ordinarily|mostly|used to|tend to|tends to|years ago|ages ago|months ago|back then|back in)',
   'always (do|does|charge|charges|sell|quote|order|orders|get|gets|had)',

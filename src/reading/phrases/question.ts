@@ -63,6 +63,13 @@ const ofSeveral = (reader: Reader, start: number, end: number): boolean => {
     );
 };
 
+const ofADay =
+  /\b(wedding|event|gala|party|function|do|ball|dinner|lunch|formal|job|one|ceremony|handover|pickup|pick up|collection|delivery|date|day|time|when|order)\b/;
+// "can you fetch 7 bags": nothing that is priced or planned.
+const didAnother = pattern(
+  '(can|could|would|will) (you|u|ya|ye|someone) (please|pls|just|also){0,2} (fetch|pick|load|unload|carry|collect|buy|water|feed|sweep|wash|mop|clean|stack|lift|sign|post|send|print|ring|phone|call|text|email|meet|lend|cover|park|drive|borrow|keep|bring|grab|get|pass|hold|save|leave|wake|watch|mind|empty|fill|open|lock)',
+);
+
 const readQuestion = (reader: Reader, part: Part): Finding => {
   const from = Math.max(part.start, part.end - longest);
   const said = reader.tokens
@@ -87,7 +94,8 @@ const readQuestion = (reader: Reader, part: Part): Finding => {
     !trade &&
     (!known ||
       (form?.asks !== 'events' && smallTalk(reader, from, part.end)) ||
-      (form?.asks !== 'eventDate' && everydayAsked(reader, from, part.end)) ||
+      ((form?.asks !== 'eventDate' || !ofADay.test(said)) && everydayAsked(reader, from, part.end)) ||
+      (form?.asks === 'whatIf' && didAnother.in(reader.tokens, from, part.end) !== undefined) ||
       askedOfOthers(reader, from, part.end) ||
       (form?.asks === 'whatIf' && !opened && !unopened.test(said)))
   )

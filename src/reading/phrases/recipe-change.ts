@@ -1,6 +1,7 @@
 // A recipe kept, used again or changed: "save that recipe as autumn dance", "no statice", "swap the statice for limonium", "recipe times 1.5".
 // Tried before questions, because "recipe" alone asks for it.
 
+import { pattern } from '../pattern.ts';
 import type { Finding, Phrase, Reader } from '../phrase.ts';
 import { namedRecipe } from '../recipes/named-recipes.ts';
 import { recipeChange } from '../recipes/recipe-changes.ts';
@@ -8,11 +9,21 @@ import { recipeChange } from '../recipes/recipe-changes.ts';
 // "do you know is 20 roses enough" asks, mark or none.
 const asks = /^(enough|know)$/;
 
+// "do we need more than 3 spools" asks too; "can we swap the fern" does not.
+const asked = pattern(
+  '(so|and|ok|hey|hi|,)? (do|does|did|is|are|was|were|should|shall|have|has|how|what|which|when|why) (we|i|you|u|they|she|he|it|there|many|much)',
+);
+
 const find = (reader: Reader): Finding[] =>
   reader
     .untouched()
     .slice(0, 40)
-    .filter((part) => !part.asked && !reader.tokens.slice(part.start, part.end).some((token) => asks.test(token.text)))
+    .filter(
+      (part) =>
+        !part.asked &&
+        asked.at(reader.tokens, part.start, part.end) === undefined &&
+        !reader.tokens.slice(part.start, part.end).some((token) => asks.test(token.text)),
+    )
     .flatMap((part) => (part.end - part.start > 30 ? [] : (namedRecipe(reader, part) ?? recipeChange(reader, part) ?? [])));
 
 export const recipeChanged: Phrase = {

@@ -26,9 +26,11 @@ const familiar = new Set(
 const named = /^(wedding|weddings|event|job|order|party|gala|do|ball|prom|formal|function|dance|ceremony|reception|one|ones|quote)$/;
 
 const personal = [
-  '(when|what time|what day|how late|how early) (are|do|did|will|is|does|r) (you|she|he|u|everyone|everybody) <any>{0,2} (finish|finishing|back|home|in|off|free|leave|leaving|landing|land|go|going|get in|getting in|start work|knock off|eat|eating|coming|arrive|arriving|shut|close|open)',
+  '(when|what time|what day|how late|how early) (are|do|did|will|is|does|r) (you|she|he|u|everyone|everybody|<unlisted>) <any>{0,2} (start|starting|finish|finishing|back|home|in|off|free|leave|leaving|landing|land|go|going|get in|getting in|start work|knock off|eat|eating|coming|arrive|arriving|shut|close|open)',
   '(can|could|may|shall|should) (i|he|she) (leave (at|by|early|now)|go|finish|borrow|pop|nip|swap|knock off|head|park|clock off|skip|sit|sleep)',
   '(when|what time) (do|does|is|will|did) (the)? <unlisted>{1,2} (go|close|shut|open|arrive|come|finish|end|leave|land|collect|go back|get in|get here)',
+  '(can|could|may|shall) (i|he|she) (start|begin|finish|come in|be in|get in|stop) (at|by|after|before|around) (half|quarter)? <number>',
+  "(seen|see|borrowed|borrow|taken|took|moved|has|have|where is|wheres|where's|got) (the|my|our|a) ladder",
   'how many (likes|views|comments|shares|times)',
   '(how far|how long) <any>{0,3} (drive|walk|trip|journey|queue|wait|flight)',
   'how (old|tall|heavy|hot|cold|deep)',

@@ -44,7 +44,7 @@ export const asksPeople = (reader: Reader, part: Part): boolean => {
 };
 
 const anyDue = pattern(
-  '(any|anything) <any>{0,2} (due|left|to make|to do|to go|on the bench|outstanding|still|going out|for <weekday>|on <weekday>|leaving)',
+  '(any|anything) <any>{0,2} (jobs|weddings|events|orders|else|due|left|to make|to do|to go|on the bench|outstanding|still|going out|for <weekday>|on <weekday>|leaving)',
 );
 
 /** Where the telling words begin, past what leads in. */
@@ -133,16 +133,24 @@ const inside = [
   "(whats|what's|what is) (left|my|our|it|the) <any>",
   "(whats|what's|what is) (that|this|it) (come to|total|make|altogether)",
   'need to know (what|when|how|if|whether|which|who) <any>',
+  '(asked|asks|asking|wants to know|want to know|wonders|wondered|querying) whether <any>',
+  '(asked|asks|asking|wonders|wondered) (me|us)? if <any>{1,5} (includes|include|included|has|covers|is|are|was) <any>',
+  '(what|which|how many) did (she|he|they|we|i|you|client|bride|the <any>) (say|want|order|ask|tell|agree|settle|decide|go for|end up|have)',
   '(what|how much) (would|will|does|do|is|did) (that|it|this|they|those|all that) (be|come|cost|make|total|look|work|leave|mean|run|add)',
   '<tax> (is|are)? (in|included|inc|incl|on|extra|added|charged|to add) or <any>',
   '(inc|incl|ex|plus) or (inc|ex|plus|not|excl) <tax>',
   '(<included>|in) or (<onTop>|out)',
   '<any> or (not|no) (\\?)?',
+  '<any> (is|was) (that|it) (what|right|correct|still|really|too|enough|how|per)',
+  "<any> (isn't|isnt|wasn't|wasnt|weren't|werent|aren't|arent|didn't|didnt|hasn't|hasnt) (it|they|we|she|he|that|there)",
   'any (hope|way|possibility|chance) (of|to|we|you|that|they|for) <any>',
   'if <any>{1,8} (would|will|can|could|do|does|are|is) (we|i|it|they|that|u|you) <any>',
 ].map((source) => pattern(source));
 
 // "40 bouts at 16 is what"
+// "18 crowns is it", "40 was it"
+const tagged = pattern("<any> (,|-)? (is|was|were|are|isn't|isnt|wasn't|wasnt|innit) (it|that|they|he|she)");
+
 const asksBehind = /^(what|when|who|which)$/;
 const isA = /^(is|are|equals|makes|was|comes to|costs|on|for|by|gets|wears|=)$/;
 
@@ -174,6 +182,7 @@ export const looksAsked = (reader: Reader, part: Part): boolean => {
     return true;
   if (ifAt(reader, part, start)) return true;
   if (anyIn(inside, reader.tokens, part.start, part.end)) return true;
+  if (part.end - start > 2 && tagged.at(reader.tokens, part.end - 3, part.end)?.end === part.end) return true;
   if (asksBehind.test(reader.tokens[part.end - 1]?.text ?? '') && part.end - start > 2 && isA.test(reader.tokens[part.end - 2]?.text ?? ''))
     return true;
   if (shortQuestion(reader, part, start) !== undefined || shortQuestion(reader, part, part.start) !== undefined) return true;

@@ -4,14 +4,13 @@ import type { PieceKind } from '../../handbook/pieces.ts';
 import { dateAt } from '../dates/date-forms.ts';
 import { pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
-import { firstWhere, isCount } from '../text/token.ts';
 
 // "can 3 of us get 60 bouts done": the number of the pieces is the one asked about.
 const counted = pattern('<plain> (x|nos|no)? (<material>|dried|more|extra)? <piece>');
 
 // "can 2 of us finish 45 today": how many hands is not what is asked about.
 const handsOf = pattern(
-  '<plain> (<bench>|people|hands|helpers|girls|lads|of you|of them) (make|do|finish|get|manage|knock|cope|through|done|complete|wire)',
+  '<plain> (more|extra|other)? (<bench>|of you|of them) (make|do|finish|get|manage|knock|cope|through|done|complete|wire|be (enough|ok|plenty)|enough|by|for <weekday>|on <weekday>)',
 );
 
 // "50 instead of 40", "50 not 40 lapels": the number behind is the one there is.
@@ -37,9 +36,9 @@ export const details = (reader: Reader, start: number, end: number) => {
   let amount: string | undefined;
   let amountMax: string | undefined;
   let date: string | undefined;
+  let people: number | undefined;
   let numberOfPieces = false;
   const old = oldNumbers(reader, start, end);
-  const howMany = tokens.slice(start, end).some((token, at) => token.text === 'how' && tokens[start + at + 1]?.text === 'many');
   for (let index = start; index < end; index++) {
     const token = tokens[index];
     if (token === undefined) continue;
@@ -59,7 +58,10 @@ export const details = (reader: Reader, start: number, end: number) => {
       index = read.end - 1;
       continue;
     }
-    if (handsOf.at(tokens, index, end) !== undefined && (howMany || firstWhere(tokens, index + 1, end, isCount) > 0)) continue;
+    if (handsOf.at(tokens, index, end) !== undefined) {
+      people ??= Number(token.number?.amount);
+      continue;
+    }
     if (old.has(index)) continue;
     if (token.number?.form === 'plain') {
       const priced =
@@ -84,5 +86,5 @@ export const details = (reader: Reader, start: number, end: number) => {
       amount ??= token.number.amount;
     }
   }
-  return { piece, item, number, numberMax, amount, amountMax, date };
+  return { piece, item, number, numberMax, amount, amountMax, date, people };
 };

@@ -14,6 +14,7 @@ import { sheetQuestions } from './sheets.ts';
 import { pricingQuestions } from './showing-and-pricing.ts';
 import { goodsQuestions } from './time-and-goods.ts';
 import { toldApart } from './told-apart.ts';
+import { whoseAndWhether } from './whose-and-whether.ts';
 
 export interface QuestionForm {
   readonly asks: Asked;
@@ -25,6 +26,7 @@ export interface QuestionForm {
 }
 
 const forms = [
+  ...whoseAndWhether,
   ...toldApart,
   ...budgetQuestions,
   ...goodsAndDays,
@@ -39,7 +41,7 @@ const forms = [
   ...eventQuestions,
 ];
 
-const telling = new Set(toldApart);
+const telling = new Set([...whoseAndWhether, ...toldApart]);
 export const questionForms: readonly QuestionForm[] = forms.flatMap((form) => {
   const [asks, sources, unless] = form;
   const decides = telling.has(form) ? { decides: true as const } : {};

@@ -21,7 +21,7 @@ const week = 7;
 export const shaped = (reader: Reader, start: number, end: number, asks: string, fields: Details): Fields => {
   switch (asks) {
     case 'away':
-      return { ...fields, number: undefined, people: peopleAway(reader, start, end) ?? fields.number ?? 1 };
+      return { ...fields, number: undefined, people: peopleAway(reader, start, end) ?? fields.people ?? fields.number ?? 1 };
     case 'ladder':
       return ladder(reader, start, end, fields);
     case 'countFor':

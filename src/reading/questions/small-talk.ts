@@ -11,15 +11,22 @@ export const smallTalk = (reader: Reader, start: number, end: number): boolean =
   const words = reader.tokens.slice(start, end);
   // "do we have enough gyp in the cooler" is about the gyp.
   const goods = words.some((token) => token.means['ingredient'] !== undefined && token.text !== 'glue');
+  // "done since lunch" says when; "what do I invoice them" asks for the total.
+  const aside = (at: number): boolean =>
+    (/^(since|before|after|by|till|until)$/.test(words[at - 1]?.text ?? '') &&
+      /^(lunch|breakfast|tea|dinner)$/.test(words[at]?.text ?? '')) ||
+    (words[at]?.text === 'invoice' && /^(i|we|to|should|you)$/.test(words[at - 1]?.text ?? ''));
   return words.some(
-    (token) => token.kind === 'word' && talkWords.test(token.text) && !(goods && /^(cooler|fridge|van|bin)$/.test(token.text)),
+    (token, at) =>
+      token.kind === 'word' && !aside(at) && talkWords.test(token.text) && !(goods && /^(cooler|fridge|van|bin)$/.test(token.text)),
   );
 };
 
 const otherThings = pattern('(<count> (more|new|of|<unlisted>){0,2} <things>|<everyday>)');
+const mealTime = pattern('((since|before|after|by|till|until) (lunch|breakfast|tea|dinner|smoko)|(i|we|to|should) invoice)');
 /** Asks about everyday things, or counts things that no list of the trade knows. */
 export const everydayAsked = (reader: Reader, start: number, end: number): boolean =>
-  otherThings.in(reader.tokens, start, end) !== undefined;
+  otherThings.in(reader.tokens, start, end) !== undefined && mealTime.in(reader.tokens, start, end) === undefined;
 
 const tradeTags = ['piece', 'taxName', 'material'];
 const own = /^(my|your|her|his|ur)$/;

@@ -34,6 +34,20 @@ export const toldApart: Forms = [
     ],
   ],
   [
+    'stemOrder',
+    [
+      `(is|are|will|would|should) (<count>|a|the|one) (more|extra|big|full)? (<ingredient>|<pack>|bunch|bunches|stem|stems|wrap|wraps|box|boxes|roll|rolls|spool|spools|metre|metres) <any>{0,3} (enough|do|cover|last|be enough|suffice|plenty) ${anything}`,
+    ],
+    /each|left for|budget/,
+  ],
+  [
+    'whatFits',
+    [
+      `what (flowers|stems|flower|foliage|else)? (can|could|should|would) (i|we|you) (use|put in|get|fit in|do) <any>{0,3} (for|with|at|under|within|on|below|<upTo>) <amount> <any>{0,5}`,
+    ],
+    /how many|how much|charge/,
+  ],
+  [
     'start',
     [
       `(when|what day|which day|what date|what time) (do|should|must|can|shall|would|could|will|are|am) (we|i) (need to|have to|be|getting|get|gonna|going to)? (get|getting)? (start|started|starting|begin|beginning|going|stuck in|cracking|kick off) <any>{0,4}`,
@@ -47,6 +61,8 @@ export const toldApart: Forms = [
   [
     'eventDate',
     [
+      '(is|was) (the|it|their|that|this|her){0,2} <any>{0,2} (wedding|ceremony|event|party|gala|pickup|handover|collection|it|do|one) (at|from|for|on) (the)? (<number>|<range>) <any>{0,4}',
+      'how many (days|weeks|sleeps|more days|more sleeps) (have (i|we) got|do (i|we) have|have (i|we)|till|until|til|to go|left|away|before) <any>{0,5}',
       `what time (is|was|does|do) (the|that|this|their|our|her|it) <any>{0,3} (wedding|event|gala|party|ceremony|formal|ball|function|handover|pickup|prom|do)? (on|at|start|begin|again)?`,
       `(when|what day|what date|by when) (do|does|must|should|will) (these|they|it|the <piece>|this|those|everything) (all)? (need to|have to|got to|must)? (be|been) (ready|done|finished|there|delivered|collected|handed over) <any>{0,3}`,
       `(when|what day|what date) (are|is) (these|those|they|it|this) (all)? (for|wanted|needed|due|going out|wanted for|needed for) <any>{0,3}`,
@@ -63,6 +79,7 @@ export const toldApart: Forms = [
   [
     'remaining',
     [
+      'how many (<piece>)? (do|did|must|should) (we|i) (have|need|got)? (to)? (remake|redo|replace|rebuild) <any>{0,3}',
       `(are|is|have) (all|all the|the|those|my|our|both|any of the) <piece> (all|been|now|nearly)? (ready|done|made|finished|boxed|complete|completed|wired|taped) (yet|now|already)?`,
       `how (are|r) (we|you|u|things|they) (going|doing|getting on|looking|tracking|travelling) (on|with|for) (the|those|these|our|all the)? <any>{0,3}`,
       `(any|anything|many) (left|still)? (to go|to make|to do|to finish|outstanding|unmade|pending)`,
@@ -77,6 +94,14 @@ export const toldApart: Forms = [
       `(was|is|were|are) (it|they|there|that) (meant|supposed) to be <count> (or <count>)? (<piece>)? <any>{0,2}`,
       `(was|is|were|are) (it|they|there|that) (meant|supposed) to be <range> (<piece>)? <any>{0,2}`,
     ],
+  ],
+  [
+    'whatIf',
+    [
+      '<amount> (<each>)? (,|-)? (is|be|sound|sounds|seem|seems|look|looks|feel|feels) (a|a bit|way|really|far|much|about|just|any){0,2} (too|ok|okay|fair|right|steep|cheap|dear|much|reasonable|good|low|high|better|mad|silly) <any>{0,4}',
+      "(how's|hows|how is|how about) <amount> (<each>)?",
+    ],
+    /\b(done|made|finished|hours?|hrs|mins|minutes)\b/,
   ],
   [
     'margin',
@@ -97,6 +122,7 @@ export const toldApart: Forms = [
   [
     'price',
     [
+      'what (did|do) (we|i|you) (do|sell|have) (it|them|these|those|the <piece>|<piece>) (for|at) <any>{0,3}',
       `(what|how much) (do|does|will|would|are|is|did) (they|she|he|the client|the bride|client|bride|the couple|customers?|people|we) (paying|pay|to pay|charging|charge|asking|get|getting) (for)? (<each>|for a|for one) (<piece>|single one|of them)?`,
       `(what's|whats|what is|what are|what does|how much is|how much does) (a|each|one|every)? (single)? (one|<each>|one of them|one of these|one of those) (going for|cost|costing|costs|come to|comes to|worth|priced at|sell for|come in at|come out at) <any>{0,2}`,
       `(how much|what) (did|do|have) (we|i|you|u) (say|said|tell them|quote|quoted|agree|agreed) (for|on)? (a|an|<each>|one|every) (single)? (<piece>|one)? <any>{0,2}`,
@@ -109,20 +135,6 @@ export const toldApart: Forms = [
       `how many <any>{0,3} (can|could|do|will|would) (we|i|you|<count> (<bench>|of you|of them)|a <bench>) (make|do|get done|get made|get through|knock out|finish|turn out|churn out|manage) (in|per|an|a|each) <any>{0,4}`,
       `(can|could|will|would) (we|i|<count> (<bench>|of you|of them)|me (and|&) <word>|the <count> <bench>|both <bench>) (make|do|get through|knock out|finish|get|wire|turn out|manage|get done) (about|all|the|all the)? <count> (<material>)? <piece> (done|made|finished)? (in|before|over|within|inside) (an|a|one|the|this|half)? (day|morning|afternoon|arvo|evening|<duration>|lunch|lunchtime|noon|midday|shift)`,
       `(time|hours|hrs) (will|would|does|do) (it|they) take <any>{0,6}`,
-    ],
-  ],
-  [
-    'fits',
-    [
-      `(will|would|can|could|do) (we|i) (have|get) (all)? (the|those|about|another)? (<count>)? (<material>)? <piece> (done|made|finished|ready|boxed|wired) (by|for|before|in time|on) <any>{0,4}`,
-    ],
-  ],
-  [
-    'wearers',
-    [
-      "(who's|whos|who is|who are|who|whose) (is|are)? (the|this|that|these|those) (<material>)? <piece> (for|meant for|going to|go to)",
-      'whose <piece> (is|are) (it|this|that|these|those)',
-      'whose (is|are) (the|this|that|these|those) (<material>)? <piece>',
     ],
   ],
 ];

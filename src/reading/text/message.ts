@@ -13,6 +13,7 @@ import { withoutAsking } from './requests.ts';
 import { joinSecondCounts } from './second-counts.ts';
 import { writtenOut } from './shorthand.ts';
 import type { Token } from './token.ts';
+import { withQuestionsApart } from './told-then-asked.ts';
 import { withTurns } from './turns.ts';
 
 /** A sentence or a line: tokens from `start` up to `end`. */
@@ -114,7 +115,9 @@ export const readTokens = (clean: CleanText): Token[] => [
             joinHourWords(
               joinNumberWords(
                 withApostrophes(
-                  writtenOut(withTurns(withoutCourtesy(withoutShortPoints(withoutListMarks(withoutEmphasis(lex(clean.text))))))),
+                  writtenOut(
+                    withQuestionsApart(withTurns(withoutCourtesy(withoutShortPoints(withoutListMarks(withoutEmphasis(lex(clean.text))))))),
+                  ),
                 ),
               ),
             ),

@@ -16,7 +16,8 @@ const ofUs = pattern(
 );
 const ofAnyone = pattern(`((can|could|would|will) (someone|somebody|anyone|anybody|one of you)) ${courtesy}`);
 
-const sums = '((price|prcie|quote|cost) (up|out|me|us|on|for){0,2}|(work out|calculate|give (me|us) a (price|quote|cost) (on|for)))';
+const sums =
+  '((get|have|see|do|send) (me|us|her|him|them)? (a|your|the|some|your best)? (price|prices|quote|cost|costing|figure) (for|on)|(price|prcie|quote|cost) (up|out|me|us|on|for){0,2}|(work out|calculate|give (me|us) a (price|quote|cost) (on|for)))';
 const noting = '(log|note|jot|record|enter|pencil|tick|mark|update|book|write)';
 const downIn = '((put|pop|stick|get) (me|us|them|her|him)? (down|in) (for)?|(put|pop|stick) (<any>){0,2} <count> <any>{1,4} (down|in|on))';
 const it = '(it|that|this|them|these|those|each|everything|us)';
@@ -32,7 +33,7 @@ const asksYou = pattern(
 );
 /** "can we do 22?" tries a figure; these change or note one. */
 const asksUs = pattern(
-  `(${noting} (down|in)? <any>|${downIn} <any>|${altering} (${it}|${things}) <any>|${more} (on|in|another|a|an|one|<count>|the)|${undoing}|make ${it} (all)? (to|up to|down to|<upTo>|an even|<number>|<material>|<tax>|<included>|<onTop>)|order <count> (<any>){0,2} <piece>)`,
+  `((say|call) ${it}? <number> (<each>|<any>)? (instead|rather|not)|(get|have) (a|the|your|some) (price|prices|quote|costing) (for|on)|${noting} (down|in)? <any>|${downIn} <any>|${altering} (${it}|${things}) <any>|${more} (on|in|another|a|an|one|<count>|the)|${undoing}|make ${it} (all)? (to|up to|down to|<upTo>|an even|<number>|<material>|<tax>|<included>|<onTop>)|order <count> (<any>){0,2} <piece>)`,
 );
 const asksAnyone = pattern(`(${noting}|put down) (down|off|in)? (the|all|all the)? (<count>|<piece>)`);
 
@@ -110,6 +111,21 @@ const isEnd = (tokens: readonly Token[], index: number): boolean => {
   return token.text === '.' && tokens[index + 1]?.glued !== true;
 };
 
+// "can that be thirty", "could the bouts be 30 instead of 25", "can the date be moved to the 14th": said of the thing itself.
+const passive = pattern(
+  `(can|could|cld|may) (${it}|they|${things}) (please|pls|just|possibly){0,2} be ((changed|moved|made|bumped|dropped|switched|swapped|set|updated|pushed|brought) <any>|<number> <any>{0,5} (instead|rather|not) <any>)`,
+);
+const lastly = pattern(`can (${it}|they|${things}) be <amount> (<each>|<piece>)?`);
+const ofTheThing = (tokens: readonly Token[], start: number, end: number): readonly Token[] | undefined => {
+  const last = lastly.at(tokens, start, end);
+  const match = last?.end === end ? last : passive.at(tokens, start, end);
+  if (match === undefined || tokens.slice(start, end).some(({ text }) => weighed.has(text))) return undefined;
+  const at = tokens.findIndex((token, index) => index > start && token.text === 'be');
+  const be = tokens[at] as Token;
+  const to: readonly Token[] = tokens[at + 1]?.number === undefined ? [{ ...be, text: 'is' }] : [{ ...be, text: 'should' }, be];
+  return [...tokens.slice(start + 1, at), ...to, ...tokens.slice(at + 1, end)];
+};
+
 // Where the asking ends and what is asked for begins; nothing when the sentence asks for nothing.
 const askedFor = (tokens: readonly Token[], start: number, end: number): number | undefined => {
   const says = (words: ReadonlySet<string>, from: number): boolean => tokens.slice(from, end).some((token) => words.has(token.text));
@@ -143,14 +159,15 @@ export const withoutAsking = (given: readonly Token[]): readonly Token[] => {
     let at = start;
     while (at < end && leads.has(given[at]?.text ?? '')) at += 1;
     const from = askedFor(tokens, at, end);
+    const told = from === undefined ? ofTheThing(given, at, end) : [tokens[from] as Token, ...given.slice(from + 1, end)];
     const mark = given[end];
-    if (from === undefined) {
+    if (told === undefined) {
       kept.push(...given.slice(start, end));
       if (mark !== undefined) kept.push(mark);
       start = end + 1;
       continue;
     }
-    kept.push(tokens[from] as Token, ...given.slice(from + 1, end));
+    kept.push(...told);
     start = end + 1;
     if (mark !== undefined) kept.push(mark.text === '?' ? { ...mark, text: '.' } : mark);
     while (given[start]?.text === '?') start += 1;

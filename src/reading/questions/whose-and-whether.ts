@@ -1,0 +1,42 @@
+// Whose piece it is, who gets one, and whether there are hands and days enough: tried before all other forms.
+
+import { anything, type Forms } from './question-pattern.ts';
+
+const wearer = '(<role>|<owner>)';
+const theirs = '(the|his|her|their|our|both|all){0,2}';
+
+export const whoseAndWhether: Forms = [
+  [
+    'fits',
+    [
+      `(will|would|can|could|do) (we|i) (have|get) (all)? (the|those|about|another)? (<count>)? (<material>)? <piece> (done|made|finished|ready|boxed|wired) (by|for|before|in time|on) <any>{0,4}`,
+      `(is|are|will|would) <count> (more|extra|other)? <bench> (be)? (enough|ok|okay|plenty|sufficient|do (it|for|by|on|to)) ${anything}`,
+      '(can|could|will|would) (the|all|all the|those|these|they){1,2} <piece> be (done|made|finished|ready|boxed|wired) (by|for|before|in) <any>{0,4}',
+      `(are|r|am) (we|i) (free|clear|available|booked|full|busy|flat out) (on|for|at|that|this)? ${anything}`,
+      '<count> <any>{0,6} (doable|possible|feasible|realistic|manageable|achievable) (or not|then|at all|do you think)?',
+    ],
+    /\bhours?\b|\bhrs\b|\bat \S+|@|\beach\b|[£$€]/,
+  ],
+  ['summary', ["(what|what's|whats|anything) (am i|are we|is|i'm|im|we're) (missing|forgetting|short of) <any>{0,3}"], /<piece>/],
+  [
+    'orderBy',
+    [
+      '(do|should|must) (i|we) (need to|have to|really need to|have)? order (today|tomorrow|tmrw|now|yet|this week|by <weekday>|on <weekday>|<weekday>)',
+    ],
+    /\b(what|which|how)\b/,
+  ],
+  [
+    'wearers',
+    [
+      "(who's|whos|who is|who are|who|whose) (is|are)? (the|this|that|these|those) (<material>)? <piece> (for|meant for|going to|go to)",
+      'whose <piece> (is|are) (it|this|that|these|those)',
+      'whose (is|are) (the|this|that|these|those) (<material>)? <piece>',
+      `(has|have|is|are|does|do|did|will) ${theirs} ${wearer} <any>{0,2} (got|get|getting|have|having|wear|wearing|need|want|on) <any>{0,2} (one|ones|any|<piece>|something|a flower|flowers|the list)`,
+      `(what|what's|whats) (is|are|does|do|will|did|we giving|we putting on|we doing for)? ${theirs} ${wearer} <any>{0,2} (get|getting|have|having|wear|wearing|got)`,
+      `which (one|piece|<piece>) (is|goes|was|are) (to|on|for)? ${theirs} (${wearer}|mine)`,
+      `(have|did) (we|i|you|they) (put|add|include|forget|forgotten|got|counted|count) ${theirs} ${wearer} <any>{0,4}`,
+      `how many (<each>)? (do|does|will|are) ${theirs} <role> <any>{0,3}`,
+    ],
+    /\d+ <piece>|left|how much/,
+  ],
+];
