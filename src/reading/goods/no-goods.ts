@@ -10,6 +10,9 @@ const recipeWords = pattern('(each one|each piece|per <piece>|recipe|each <piece
 const talk =
   /^(could|would|might|it'll|they'll|we'll|it's|they're|we're|coming|arriving|landing|arrive|arrives|landed|collecting|collect|dropping|order|orders|short|missing|came|bay|lunch|coffee|coffees|rent|invoice|parking|petrol|diesel|van|wage|wages|bill|insurance|salary|ticket|tickets|fine|deposit|rates|phone|electric|gas|hoover|cake|pizza|sandwiches|milk|loan|tip|biscuits|delivery|courier|freight|fee|callout|fuel|spent|paid|owes|owe|refund|refunded|tea|teas|takeaway|kitty|raffle|float|till|hours|hour|hr|ph|budget|stopping|stopped)$/;
 
+// "two helpers sat - 9 to 1", "labour 600 a day - 3 persons": hands and their hours.
+const handsAtWork = /^(helpers?|labou?r|casuals?|freelancers?|ppl|people|staff|(.+ )?of us)$/;
+
 /** "7 for the lads at 11" prices no goods. */
 export const forPeople = pattern('for (the|our|my|his|her) (<role>|<owner>|<bench>)');
 
@@ -38,7 +41,7 @@ export const noGoods = (reader: Reader, { start, end }: Part, known: boolean): b
   const comes = (at: number): boolean => tokens[at + 1]?.text === 'in' && tokens[at + 2]?.text === 'at';
   if (tokens.some((token, at) => (token.kind === 'word' && talk.test(token.text) && !comes(at)) || token.means['other'] !== undefined))
     return true;
-  if (recipeWords.in(reader.tokens, start, end) !== undefined) return true;
+  if (recipeWords.in(reader.tokens, start, end) !== undefined || tokens.some(({ text }) => handsAtWork.test(text))) return true;
   const leaves = tokens.some((token, at) => token.text === 'leaves' && leaving.at(reader.tokens, start + at, end) !== undefined);
   if ((leaves || someone.at(reader.tokens, start, end) !== undefined) && !tokens.some((token) => token.means['pack'] !== undefined))
     return true;

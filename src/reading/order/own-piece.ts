@@ -19,7 +19,14 @@ export const ownPiece = (reader: Reader, before: Mention | undefined, index: num
   if (match === undefined || owner === undefined || price?.number === undefined || !goesOn(reader, before, index)) return undefined;
   const [at, priceIndex] = [tokens.indexOf(owner, index), tokens.indexOf(price, index)];
   const wearer = owner.means['owner'] ?? owner.means['role'];
-  if (wearer === undefined || (owner.means['owner'] === undefined && many.test(owner.text)) || !reader.free(at) || !reader.free(priceIndex))
+  // "plus the grooms at 16": the apostrophe nobody typed.
+  const his = /^(grooms|brides)$/.test(owner.text) && tokens[at - 1]?.text === 'the';
+  if (
+    wearer === undefined ||
+    (owner.means['owner'] === undefined && !his && many.test(owner.text)) ||
+    !reader.free(at) ||
+    !reader.free(priceIndex)
+  )
     return undefined;
   const next = tokens[match.end];
   if (next?.means['piece'] !== undefined || next?.means['role'] !== undefined || next?.means['each'] !== undefined) return undefined;

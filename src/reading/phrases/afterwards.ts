@@ -39,6 +39,7 @@ const arrivedAfter = pattern(
   "(is|are|has|have|'s|all)? (in|here|arrived|landed|turned up|come|came in|came|delivered|been delivered|received|come in)",
 );
 const hungAfter = pattern("(is|are|has|have|'s|all|been|now){0,3} (hung|hanging|hung up|up drying) (to dry|up|now)?");
+const theirs = /^(it|hers|his|theirs|them|each|that|this|there)$/; // "14 roses in it"
 const arrivedVerb = pattern('(received|got|picked up|collected) (the|our|all the)?');
 const wholes: readonly (readonly [ReturnType<typeof pattern>, FactOf<'step'>['step']])[] = [
   [
@@ -99,6 +100,7 @@ const find = (reader: Reader): Finding[] =>
         if (/^(does|do|makes|make|can|about)$/.test(tokens[match.start - 1]?.text ?? '')) continue; // a habit, not this job
         const count = match.kept['n']?.number?.amount;
         if (count === undefined && match.kept['p'] === undefined && part.end - match.end > 1) continue;
+        if (tokens.slice(part.start, match.start).some((token) => token.means['other'] !== undefined)) continue; // "the arch took 6 hours"
         const spent: Unworded = {
           fact: 'actual',
           what: 'minutes',
@@ -154,7 +156,7 @@ const find = (reader: Reader): Finding[] =>
         const hung = hungAfter.at(tokens, index + 1, part.end);
         if (hung !== undefined && hung.end >= part.end - 1)
           add({ ...hung, start: index }, { fact: 'step', step: 'hung', item: token.means['ingredient'] });
-        else if (match !== undefined && match.end >= part.end - 1)
+        else if (match !== undefined && match.end >= part.end - 1 && !theirs.test(tokens[match.end]?.text ?? ''))
           add({ ...match, start: index }, { fact: 'step', step: 'received', item: token.means['ingredient'] });
       }
       const got = arrivedVerb.at(tokens, part.start, part.end);

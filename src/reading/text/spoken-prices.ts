@@ -27,7 +27,8 @@ export const wordedPrice = (tokens: readonly Token[], index: number): WithUnit |
   )
     return undefined;
   const behind = after !== undefined && /^(each|ea|apiece|per|pp|pc|a|\/)$/.test(after.text);
-  const between = priceAhead.test(tokens[index - 1]?.text ?? '') && (after === undefined || priceBehind.test(after.text));
+  const between =
+    priceAhead.test(tokens[index - 1]?.text ?? '') && (after === undefined || after.kind === 'line' || priceBehind.test(after.text));
   return behind || between
     ? { number: { form: 'money', amount: tidyAmount(`${whole.amount}.${cents.amount}`) }, next: index + 2 + dash }
     : undefined;
@@ -48,6 +49,7 @@ export const pence = (tokens: readonly Token[], unit: WithUnit): WithUnit => {
   if (
     !spoken ||
     (after !== undefined &&
+      after.kind !== 'line' &&
       !/^(each|ea|a|an|per|pp|pc|inc|incl|plus|\+|,|\.|ex|the|apiece|for|now|today|from|and|all|in|on|wrap|bunch|box|roll|pack|including|included|inclusive|excluding|excluded|exclusive|excl|gst|vat|hst|tax|taxes|please|pls|with|without|before|or|to|max|maximum|tops|if|so|as|but|then|dried|fresh|preserved|silk|at|per|thanks|total|no|not)$/.test(
         after.text,
       ))

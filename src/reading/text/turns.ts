@@ -4,12 +4,13 @@ import type { Token } from './token.ts';
 
 const retold =
   /^(i|we|he|she|they|ive|i've|i'd|id) (said|put|wrote|typed|told|meant|miscounted|mistyped|counted|entered|logged|misread|had)( |$)/;
-const putsRight = /^(should|shouldve|should've|shd|shld|meant|typo|miscounted|mistyped|misread|by mistake|my mistake|counted wrong)( |$)/;
+const putsRight =
+  /^((wrongly|mistakenly|accidentally|stupidly) (typed|put|said|told|wrote|entered|logged)|should|shouldve|should've|shd|shld|meant|typo|miscounted|mistyped|misread|by mistake|my mistake|counted wrong)( |$)/;
 const said = /(^| )(said|put|told|wrote|typed|logged|entered|had)( |$)/;
 const answersIt = /^(its|it's|it is|it was|its|only|was|were|really|actually)( |$)/;
 /** All a sentence says is that something before it was wrong. */
 const excuse =
-  /^(no|no no|nope|oops|oop|ooops|whoops|sorry|soz|my bad|my mistake|mistake|miscounted|i miscounted|wrong entry|correction|typo|scratch that|scrap that|date changed|date change|date wrong|wrong date|wrong count|count wrong|wrong price|price wrong|price changed|(its |it's )?not (dried|fresh|silk|preserved|artificial|faux|mixed|real))$/;
+  /^(no|no no|nope|oops|oop|ooops|whoops|sorry|soz|my bad|my mistake|mistake|miscounted|i miscounted|wrong entry|correction|typo|scratch that|scrap that|date changed|date change|date wrong|wrong date|wrong count|count wrong|wrong price|price wrong|price changed|((oops|sorry|no|oh) )*(its |it's )?not (dried|fresh|silk|preserved|artificial|faux|mixed|real|\d+)( sorry| oops)?)$/;
 const sides = /(^| )(side|sides)( |$)/;
 
 // "85 each final. not 95": what is taken back belongs to the sentence before it.
@@ -26,6 +27,16 @@ const stillToGo = /^(\S+ ){1,2}(to go|left|remaining)( |$)/;
 const ofThose = /^(\S+ ){1,2}of (those|them|which|these) /;
 const mended = /^(and )?(remade|redid|redone|rebuilt|replaced|rewired|made) (it|them|both|one|two|a new|new)( |$)/;
 
+// "16 done. counted 2 twice", "said 16 done. so 14", "what if it's 40. how many hours is that", "party of 14. leave out the 2 babies", "25 crowns. how long?".
+const twice = /^(i |we )?(double counted|(counted|logged|did|entered) \S+ twice)( |$)/;
+const soMany = /^so (its |it's |thats |that's )?\d+$/;
+const whatIf = /^(ok |so )?(what if|suppose|say we) /;
+const thenAsks = /^(how|whats|what's|what|would|does|do|is|will|can) /;
+const without = /^(leave out|leaving out|minus|except|excluding|bar|not counting|not including|less) /;
+const company = /(^| )(party|wearing|wearers|people|guests|groomsmen|ushers|bridesmaids)( |$)/;
+const topic = /^(\d+|the|our|\S+ stems?)( \S+){0,2}$|^\S+ stems$/;
+const howMany = /^how (many|much|long)( |$)/;
+
 const goesOn = (before: string, next: string): boolean =>
   takesBack(next) ||
   retold.test(next) ||
@@ -37,6 +48,12 @@ const goesOn = (before: string, next: string): boolean =>
   (/(^| )down$/.test(before) && stillToGo.test(next)) ||
   (/\d/.test(before) && (formerly.test(next) || ofThose.test(next))) ||
   (/(^| )(broke|broken|snapped|brown|apart|dropped|squashed|wilted|fell)( |$)/.test(before) && mended.test(next)) ||
+  (twice.test(next) && /\d/.test(before)) ||
+  (said.test(before) && /\d/.test(before) && soMany.test(next)) ||
+  (whatIf.test(before) && thenAsks.test(next)) ||
+  (company.test(before) && without.test(next)) ||
+  (topic.test(before) && howMany.test(next)) ||
+  (/ (groom's|bride's|grooms|brides|groom|bride)$/.test(before) && /^(his|hers|theirs) /.test(next)) ||
   /^either /.test(next) ||
   (sides.test(before) && sides.test(next) && /\d/.test(before) && /\d/.test(next));
 
