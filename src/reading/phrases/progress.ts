@@ -171,7 +171,7 @@ const findPart = (reader: Reader, part: Part): Finding[] => {
   for (const form of stageForms)
     sweep(form, (match) => ({ fact: 'made', count: amountOf(match.kept['n']), stage: stageIn(tokens, match), ...pieceIn(match) }));
   sweep(allAtStage, (match) => ({ fact: 'made', all: true, stage: stageIn(tokens, match), ...pieceIn(match) }));
-  sweep(oneLeft, (match) => ({ fact: 'left', count: 1, ...pieceIn(match) }));
+  sweep(oneLeft, (match) => (/[^s]s$/.test(match.kept['p']?.text ?? '') ? undefined : { fact: 'left', count: 1, ...pieceIn(match) }));
   const anything = findings.length > 0;
   for (const [at, form] of leftForms.entries()) {
     sweep(

@@ -3,6 +3,7 @@
 import { type Pattern, pattern } from '../pattern.ts';
 import type { Unworded } from '../phrase.ts';
 import { didWord, doneWord } from './done-words.ts';
+import { goneWrong } from './losses.ts';
 import {
   again,
   allOf,
@@ -63,6 +64,10 @@ const forms: readonly (readonly [string, Build])[] = [
   [
     '(remade|redid|rebuilt|replaced|rewired|redone) (the|that) (one|broken one|snapped one|<p:piece>) (that|with|which) (the|a|was|had|got|is)?',
     (match) => ({ fact: 'made', count: 1, remade: true, ...pieceIn(match) }),
+  ],
+  [
+    `(remade|redid|rebuilt|replaced|rewired|redone|fixed|mended) (the|that|this) (${goneWrong}) (one|<p:piece>)`,
+    (match) => (/[^s]s$/.test(match.kept['p']?.text ?? '') ? undefined : { fact: 'made', count: 1, remade: true, ...pieceIn(match) }),
   ],
   [
     '(made|did|done) <n:count> (more|new|others|extra)? (<p:piece>|ones|replacements)? (to replace|in place of|instead of) (the|it|them|those)? (broken|snapped)? (<p:piece>|ones)?',

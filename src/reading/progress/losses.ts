@@ -39,7 +39,7 @@ export const leftForms: readonly Pattern[] = [
     '<p:piece> (:|-|,)? (only|just|still)? <n:count> (still to go|more to go|to go|left|to do|remaining|to make|pending|outstanding)',
   ),
   pattern(
-    '<n:count> (more|of them|of the|of)? (<material>)? (<p:piece>)? (still|are|is|more)? (left|to go|remaining|remain|pending|to do|outstanding|to make|to be made|short|not done|need doing|need making|needing made|balance|to finish|remains|still left|undone|unfinished|yet to make|still to go|still to make|still to do|not made|more to go|more to do|more to make|yet to do|yet to be made|to be done|waiting|baki|to wire|to tape|to glue|to assemble|to build|to wrap|to box|to pack|to finish off) (now|only|to make|to do)? ((on|of|for) (the|our)? <p:piece>)?',
+    "<n:count> (more|of them|of the|of)? (<material>)? (<owner>|<role>)? (')? (<p:piece>)? (still|are|is|more)? (left|to go|remaining|remain|pending|to do|outstanding|to make|to be made|short|not done|need doing|need making|needing made|balance|to finish|remains|still left|undone|unfinished|yet to make|still to go|still to make|still to do|not made|more to go|more to do|more to make|yet to do|yet to be made|to be done|waiting|baki|to wire|to tape|to glue|to assemble|to build|to wrap|to box|to pack|to finish off) (now|only|to make|to do)? ((on|of|for) (the|our)? <p:piece>)?",
   ),
   pattern(
     '(still|only|just|have|got|leaves|leaving|with|and|balance|remaining|left|pending|another|outstanding) (need|needs|needing|have|got|is|:|of|to do|to make|just|only)? <n:count> (more|of them|<material>)? (<p:piece>)? (to go|left|to do|to make|remaining|more to go|to finish|more|still to go|outstanding|to wire|to tape|to glue|to assemble|to build|to wrap|to box|to pack)?',
@@ -53,9 +53,9 @@ export const leftForms: readonly Pattern[] = [
     "<n:count> more (<material>)? (<p:piece>)? (then|and|till|until|til|and then) (we're|i'm|im|i am|we are|it's|all)? (done|finished|home)",
   ),
 ];
-/** "just the one corsage left to do" */
+/** "just the one corsage left to do", "only the groom's bout to go" */
 export const oneLeft = pattern(
-  "(just|only|still|there's|theres|its|it's) (the|a|got)? (one|single)? (one|<p:piece>) (left|to go|remaining|outstanding) (to do|to make|to go|to finish)?",
+  "(just|only|still|there's|theres|its|it's) (the|a|got)? (one|single|last)? (<word>)? (one|<p:piece>) (left|to go|remaining|outstanding) (to do|to make|to go|to finish)?",
 );
 /** "all the buttonholes glued" */
 export const allAtStage = pattern(

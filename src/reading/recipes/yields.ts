@@ -23,9 +23,11 @@ const yieldForms = [
   pattern('(a|one|each) stem (makes|does|is|gives|covers|for|do|will do) <m:count> (<p:piece>)?'),
 ];
 const stemCount = pattern(
-  '(<n:amount>|half a) (<ingredient>)? (stem|stems) (in|per|each|a|for|to|/|go in|goes in|of flowers)? (each|a|every|per|an)? (<each>|<p:piece>)',
+  '(<n:amount>|half a) (<ingredient>)? (stem|stems) (in|into|per|each|a|for|to|/|go in|goes in|go into|goes into|of flowers)? (each|a|every|per|an)? (<each>|<p:piece>)',
 );
-const stemsIn = pattern('<p:piece> (needs|takes|has|have|get|gets|uses|use|take|need|is) (about|around)? <n:amount> stems (<each>)?');
+const stemsIn = pattern(
+  '(<p:piece> (needs|takes|has|have|get|gets|uses|use|take|need|is)|(for|per|in) (one|a|each|every|1) <p:piece> (:|,|-|=|it is|its)?) (about|around)? <n:amount> stems (<each>)?',
+);
 // "10 lapels need 10 roses and 20 leucadendron": the whole batch, not an order for ten.
 const batchForms = [
   pattern(
@@ -93,7 +95,7 @@ export const yields = (reader: Reader, start: number, end: number): Finding | un
   const beside = (from: number, to: number): boolean => linesIn(reader, from, to)?.some((line) => line.known) === true;
   if (each === undefined || each.kept['n']?.number?.max !== undefined || beside(start, each.start) || beside(each.end, end))
     return undefined;
-  const counted = reader.tokens.slice(start, end).filter((token) => isCount(token)).length;
+  const counted = reader.tokens.slice(start, end).filter((token, at) => isCount(token) && reader.tokens[start + at + 1]?.means['piece'] === undefined).length;
   if (counted > 1) return undefined;
   return found(reader, each.start, each.end, [
     {
