@@ -18,6 +18,7 @@ import { askEachOrAll, countOf, likelyPer, lineFacts, priceFact } from '../order
 import { equalsTotal, nameFirstAsk, settleTotals } from '../order/settle-prices.ts';
 import { withoutSum } from '../order/shares-by-price.ts';
 import { toldPrices } from '../order/told-prices.ts';
+import { withWorkedOut } from '../order/worked-out.ts';
 import { pattern } from '../pattern.ts';
 import type { Finding, Phrase, Reader } from '../phrase.ts';
 import type { Ask } from '../reading.ts';
@@ -132,7 +133,11 @@ const find = (reader: Reader): Finding[] => {
   const told = toldPrices(reader, all);
   const found = findPrices(reader, counts, ends).filter((price) => !told.some((each) => each.index === price.index));
   const said = series.length > 0 ? series : withListed(reader, all, counts, [...told, ...found, ...pairPrices(reader, all)]);
-  const { prices, sums: checked } = withoutCheckSums(reader, all, lineTotals(reader, namedBefore(reader, all, said)));
+  const { prices, sums: checked } = withoutCheckSums(
+    reader,
+    all,
+    withWorkedOut(reader, all, lineTotals(reader, namedBefore(reader, all, said))),
+  );
   const surely = certain(reader, all, prices);
   const shared = withoutSum(surely, prices);
   const sums = surely.filter((mention) => !shared.includes(mention));

@@ -95,7 +95,9 @@ export const yields = (reader: Reader, start: number, end: number): Finding | un
   const beside = (from: number, to: number): boolean => linesIn(reader, from, to)?.some((line) => line.known) === true;
   if (each === undefined || each.kept['n']?.number?.max !== undefined || beside(start, each.start) || beside(each.end, end))
     return undefined;
-  const counted = reader.tokens.slice(start, end).filter((token, at) => isCount(token) && reader.tokens[start + at + 1]?.means['piece'] === undefined).length;
+  const counted = reader.tokens
+    .slice(start, end)
+    .filter((token, at) => isCount(token) && reader.tokens[start + at + 1]?.means['piece'] === undefined).length;
   if (counted > 1) return undefined;
   return found(reader, each.start, each.end, [
     {

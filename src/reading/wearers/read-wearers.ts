@@ -7,6 +7,7 @@ import type { Part } from '../text/message.ts';
 import { roles } from '../words/people-words.ts';
 import { asideOf, countInside, remarkAt } from './asides.ts';
 import { pieceForAll, shareByGroup, stillFor } from './share-pieces.ts';
+import { shareWithBefore } from './too.ts';
 import { totalAt, totalIn } from './totals.ts';
 import { andMore, countedBehind, declines, entry, fillers, forHead, oneEach, partyOf } from './wearer-words.ts';
 
@@ -201,6 +202,7 @@ export const readWearers = (
     index += 1;
   }
   const given = pieceForAll(reader, part, entries);
+  shareWithBefore(reader, part, entries);
   if (given === undefined) shareByGroup(reader, entries);
   else for (const each of entries) each.piece ??= given;
   const party = partyOf.in(reader.tokens, part.start, part.end);
