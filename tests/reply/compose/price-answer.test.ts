@@ -47,6 +47,9 @@ describe('another number than the thread has is tried, and not kept', () => {
     ['60 bouts at 22 comes to how much?', '60 buttonholes at £22.00,'],
     ['what if we did 60 at 22?', '60 buttonholes at £22.00,'],
     ['what would 40 bouts come to?', '£1,000.00 in all'],
+    ["what's the stem budget at 30 each?", '40 buttonholes at £30.00,'],
+    ['if we charge 22 each what do we spend at the market', '40 buttonholes at £22.00,'],
+    ["what's the stem budget?", '£3.26 of stems each'],
   ])('%s', async (question, opening) => {
     expect(await firstLine(['40 buttonholes at 25 inc', question])).toMatch(new RegExp(`^${opening}`));
     expect(await firstLine(['40 buttonholes at 25 inc', question, 'how many is it?'])).toBe('40 in all: 40 buttonholes.');

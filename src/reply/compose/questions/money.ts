@@ -135,24 +135,27 @@ const working = withPrice(({ priced }, { manner }) =>
 
 const client: Respond = (_question, answer) => clientBlocks(answer);
 
-// "What would 45 bouts come to?" in a thread of 30 is tried on a copy.
+// "What would 45 bouts come to?" in a thread of 30, "the stem budget at 18 each?" in one at 16: tried on a copy.
+const triesPrice = /\b(at|if|charge[ds]?|charging|dropp?(ed)?|sell|sold|ask|asked|quoted?|went|go|make it)\b|@/i;
 const orTried =
   (respond: Respond): Respond =>
   (question, answer) => {
-    const { number, piece, amount } = question;
-    if (piece === undefined && amount === undefined) return respond(question, answer);
+    const { number, piece, amount, words } = question;
     const asked = answer.event.lines.filter((line) => piece === undefined || line.piece === piece);
     const ordered = asked.reduce((pieces, line) => pieces + line.count, 0);
-    return number === undefined || number < 2 || number === ordered ? respond(question, answer) : whatIfBlocks(question, answer);
+    const known = [answer.event.price?.amount, ...asked.map((line) => line.price?.amount)];
+    const other = amount !== undefined && triesPrice.test(words) && !known.includes(amount);
+    const more = number !== undefined && number >= 2 && number !== ordered && (piece !== undefined || amount !== undefined);
+    return other || more ? whatIfBlocks(question, answer) : respond(question, answer);
   };
 
 export const moneyQuestions = {
   price: withPrice((priced, answer) => budgetBlocks(priced, answer)),
   total: orTried(total),
-  stemBudget,
-  spend,
-  labour,
-  margin,
+  stemBudget: orTried(stemBudget),
+  spend: orTried(spend),
+  labour: orTried(labour),
+  margin: orTried(margin),
   count,
   countFor: countForBlocks,
   priceFor: priceForBlocks,
