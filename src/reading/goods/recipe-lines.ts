@@ -2,6 +2,7 @@
 
 import { hazardsIn } from '../../handbook/hazard-words.ts';
 import type { RecipeLineFact } from '../fact.ts';
+import { pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import type { Token } from '../text/token.ts';
 import { portionWords } from '../words/trade-words.ts';
@@ -58,6 +59,10 @@ const bareStems = (named: readonly Token[]): string | undefined =>
 const noIngredient = (name: string, counted: boolean): boolean =>
   hazardsIn(name).some((hazard) => !counted || (hazard !== 'magnet' && hazard !== 'hot glue' && hazard !== 'foraged'));
 
+const size = pattern(
+  '\\( (with|about|approx)? <number> (x)? (heads|head|blooms|bloom|stems|buds|flowers|florets|leaves|each) (each|per stem|a stem)? \\)',
+);
+
 // The items of a stretch: a quantity and a name each; a known name may go without a number.
 export const linesIn = (reader: Reader, start: number, end: number): Line[] | undefined => {
   const { tokens, context } = reader;
@@ -67,10 +72,18 @@ export const linesIn = (reader: Reader, start: number, end: number): Line[] | un
   let index = start;
   while (index < end) {
     const token = tokens[index];
+    // "2 spray roses (5 heads)": how big they are.
+    const aside = size.at(tokens, index, end);
+    if (aside !== undefined && lines.length > 0) {
+      index = aside.end;
+      continue;
+    }
     if (separates(token) || token?.text === ':' || token?.text === '-') {
       index += 1;
       continue;
     }
+    // "2-3 roses": how many is not said.
+    if (token?.number?.form === 'plain' && token.number.max !== undefined) return undefined;
     const amount = quantity(tokens, index);
     const from = amount?.next ?? index;
     let to = from;

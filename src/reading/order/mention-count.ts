@@ -109,6 +109,10 @@ export const countRight = (
   const match = marked ?? bareRight.at(reader.tokens, after, reader.tokens.length);
   if (match === undefined || !reader.free(match.end - 1)) return undefined;
   const next = reader.tokens[match.end];
+  // "for the bouts: 1 rose", "corsages: 3 dried roses"
+  const flowers = (at: number): boolean =>
+    reader.tokens[at]?.means['ingredient'] !== undefined && reader.tokens[at]?.means['piece'] === undefined;
+  if (flowers(match.end) || (flowers(match.end + 1) && next?.kind === 'word')) return undefined;
   // A number with "each", a tax word or a decimal is a price; a dash may stand before a price too. "bouts x12 corsages x4" goes by its marks.
   const certain = marked !== undefined && reader.tokens[after]?.text !== '-' && next?.means['piece'] !== undefined;
   if (

@@ -10,11 +10,12 @@ import { forPiece, forSome, heading, perEach, perPiece, roleHeading } from './re
 const closing = [perPiece, perEach, forSome, forPiece];
 
 // "corsage" or "recipe" on a line of its own
-const bareHeading = pattern('(<piece>|recipe|<role>) (recipe)?');
+const bareHeading = pattern('(recipe for (the|our|each|all the)? <piece>|(<piece>|recipe|<role>) (recipe)?)');
 
 interface Lines {
   readonly headed: boolean; // names a piece or a wearer before its lines
   readonly closed: boolean; // says what it is for: nothing more belongs to it
+  readonly each: boolean; // closed by that word alone
   readonly lines: number;
 }
 
@@ -22,18 +23,29 @@ interface Lines {
 const linesOf = (reader: Reader, part: Part): Lines | undefined => {
   const { tokens } = reader;
   const goods = ({ means, text }: Token): boolean => means['ingredient'] !== undefined || text === 'recipe';
-  if (part.end - part.start > 2 && firstWhere(tokens, part.start, part.end, goods) < 0) return undefined;
-  const head = heading.at(tokens, part.start, part.end) ?? bareHeading.at(tokens, part.start, part.end);
+  if (part.end - part.start > 3 && firstWhere(tokens, part.start, part.end, goods) < 0) return undefined;
+  // "per buttonhole: 1 protea" heads what follows; "per buttonhole" on a line behind closes it.
+  const opening = perPiece.at(tokens, part.start + (tokens[part.start]?.text === 'recipe' ? 1 : 0), part.end);
+  const colon = opening !== undefined && /^[:=-]$/.test(tokens[opening.end - 1]?.text ?? '');
+  if (opening?.end === part.end && !colon) return { headed: false, closed: true, each: false, lines: 0 };
+  const head = opening ?? heading.at(tokens, part.start, part.end) ?? bareHeading.at(tokens, part.start, part.end);
   const role = roleHeading.at(tokens, part.start, part.end);
   const alone = head?.end === part.end;
-  const from = alone || heading.at(tokens, part.start, part.end) !== undefined ? (head?.end ?? part.start) : part.start;
+  const from =
+    alone || opening !== undefined || heading.at(tokens, part.start, part.end) !== undefined ? (head?.end ?? part.start) : part.start;
   const close = firstIn(closing, tokens, from, part.end);
-  const to = close !== undefined && close.end >= part.end - 1 ? close.start : part.end;
+  const atEnd = close !== undefined && close.end >= part.end - 1;
+  const to = atEnd ? close.start : part.end;
   const lines = from >= to ? [] : linesIn(reader, from, to);
   if (lines === undefined || lines.some(({ known, line }) => !known || (line.stems === undefined && line.length === undefined)))
     return undefined;
   if (lines.length === 0 && (head === undefined || from < part.end)) return undefined;
-  return { headed: head !== undefined || role !== undefined, closed: close !== undefined, lines: lines.length };
+  return {
+    headed: head !== undefined || role !== undefined,
+    closed: atEnd,
+    each: atEnd && close.end - close.start === 1,
+    lines: lines.length,
+  };
 };
 
 /** The parts, with those that go on with a recipe joined to where it began. */
@@ -43,10 +55,16 @@ export const joinedLines = (reader: Reader, parts: readonly Part[]): Part[] => {
   for (const part of parts) {
     const before = joined.at(-1);
     const own = part.end - part.start <= 20 ? linesOf(reader, part) : undefined;
-    const goesOn = open !== undefined && !open.closed && own !== undefined && !own.headed && own.lines > 0;
+    // "1 rose each", "2 gyp each" on lines of their own
+    const goesOn =
+      open !== undefined &&
+      (!open.closed || (open.each && own?.each === true)) &&
+      own !== undefined &&
+      !own.headed &&
+      (own.lines > 0 || (own.closed && (open?.lines ?? 0) > 0));
     if (goesOn && before !== undefined && part.start - before.end <= 2) joined[joined.length - 1] = { ...before, end: part.end };
     else joined.push(part);
-    open = own;
+    open = goesOn && open !== undefined && own !== undefined ? { ...own, lines: open.lines + own.lines } : own;
   }
   return joined;
 };

@@ -9,7 +9,7 @@ import type { Stretch } from './recipe-stretch.ts';
 
 // "bout 1 rose 2 wax, corsage 3 rose 4 wax": a new kind begins a new stretch.
 const pieceHeading = pattern(
-  '(the|our|each)? <p:piece> (recipe)? (:|=|-|,|gets|get|has|have|takes|take|needs|need|uses|use|is|are|with){0,2}',
+  '(for)? (the|our|each)? <p:piece> (recipe)? (:|=|-|,|gets|get|has|have|takes|take|needs|need|uses|use|is|are|with){0,2}',
 );
 export const byPiece = (reader: Reader, { start, end }: Stretch): Stretch[] => {
   const goods = (index: number): boolean => {

@@ -22,7 +22,9 @@ export const thatsThe = pattern("(that's|thats|that is|makes|=) (the|our|my|your
 /** "an extra rose", "1 more rose": beside what is in it, which only the thread knows. */
 export const oneMore = pattern('(extra|more|less|fewer|another) (stem|stems|sprig|sprigs|bit|bits)? (of)? (<material>)? <ingredient>');
 export const forSome = pattern('for (the|all|all the|every)? <n:count> (<material>)? <p:piece>');
-export const roleHeading = pattern('(for)? (the)? (<r:role>|<r:owner>) (<piece>)? (:|=|-|gets|has|have|get|,)? (:)?');
+export const roleHeading = pattern(
+  '(for)? (the)? (<r:role>|<r:owner>) (<piece>)? (:|=|-|gets|has|have|get|takes|take|needs|need|uses|use|is|are|with|,)? (:)?',
+);
 export const sameAs = pattern('(the)? <r:role> (is|gets|has)? (the)? same as (the)? <s:role>');
 // "buttonhole recipe 1 rose …", "wrist corsage 4 spray rose 2 stems …": the piece stands before its list without a colon.
 const pieceFirst = pattern('(<p:piece>) (recipe)?');

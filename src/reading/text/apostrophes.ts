@@ -26,9 +26,18 @@ const restored = (tokens: readonly Token[], index: number): string | undefined =
   return text.replace(/s$/, "'s");
 };
 
+// "mums' corsages": the mark behind the s says no more than the s does; in "'mums'" it closes what was quoted.
+const ownsMany = (tokens: readonly Token[], index: number): boolean => {
+  const [before, mark, next] = [tokens[index - 1], tokens[index], tokens[index + 1]];
+  if (mark?.text !== "'" || !mark.glued || before?.kind !== 'word' || !before.text.endsWith('s')) return false;
+  if (next?.text !== ':' && (next?.kind !== 'word' || next.glued)) return false;
+  return !tokens.slice(Math.max(0, index - 8), index).some((token) => token.text === "'" && !token.glued);
+};
+
 /** The tokens with the apostrophes put back where the words around leave no doubt. */
 export const withApostrophes = (tokens: readonly Token[]): readonly Token[] =>
-  tokens.map((token, index) => {
+  tokens.flatMap((token, index) => {
+    if (ownsMany(tokens, index)) return [];
     const text = token.kind === 'word' && /^(were|[a-z]+s)$/.test(token.text) ? restored(tokens, index) : undefined;
-    return text === undefined ? token : { ...token, text };
+    return [text === undefined ? token : { ...token, text }];
   });
