@@ -7,6 +7,7 @@ import type { Token } from '../text/token.ts';
 import { bankHoliday } from './bank-holidays.ts';
 import { weekdaysOfMonth } from './calendar-sums.ts';
 import type { DateRead } from './date-read.ts';
+import { afterMay } from './date-words.ts';
 import { asDay, build, monthOfToken, withWeekday, yearFrom } from './day-parts.ts';
 import { dayBeside } from './days-beside.ts';
 import { named, several } from './named-dates.ts';
@@ -25,6 +26,13 @@ const twoDays = pattern(
 );
 const slashTwoDays = pattern('<s:slashed> (of)? <m:month>');
 const weekdayInMonth = pattern('(a|one|some)? <w:weekday> in <m:month>');
+// "16 may not 15 may": only a verb stands before "not" and another word.
+const notAnother = /^not (the )?\d/;
+const wordsAt = (tokens: readonly Token[], index: number): string =>
+  tokens
+    .slice(index, index + 3)
+    .map((token) => token.text)
+    .join(' ');
 const sunMonth = /^(sun|mar|may|sat|wed)$/;
 
 const monthForms = (tokens: readonly Token[], index: number, context: ReadingContext): DateRead | undefined => {
@@ -37,9 +45,11 @@ const monthForms = (tokens: readonly Token[], index: number, context: ReadingCon
     if (day === undefined || (w === undefined && m !== undefined && m.text === 'sun')) continue;
     if (
       m?.text === 'may' &&
+      w === undefined &&
       tokens[match.end - 1]?.text !== ',' &&
       d?.number?.form !== 'ordinal' &&
-      /^(need|be|have|not|want|take|break|get|do|as|go|still|just|well|also|even|run|end|come)$/.test(tokens[match.end]?.text ?? '')
+      !notAnother.test(wordsAt(tokens, match.end)) &&
+      afterMay.test(tokens[match.end]?.text ?? '')
     )
       continue;
     const year = yearFrom(y, tokens);

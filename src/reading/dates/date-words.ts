@@ -31,3 +31,6 @@ export const fillers = new Set([
   '"',
   '!',
 ]);
+
+/** "20 may not be enough": what follows the verb, and no month. */
+export const afterMay = /^(need|be|have|not|want|take|break|get|do|as|go|still|just|well|also|even|run|end|come)$/;

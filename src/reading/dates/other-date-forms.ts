@@ -5,6 +5,7 @@ import { Chrono, en } from 'chrono-node';
 import { type Day, parseDay } from '../../values/day.ts';
 import type { Reader } from '../phrase.ts';
 import type { DateRead } from './date-read.ts';
+import { afterMay } from './date-words.ts';
 import { withWeekday } from './day-parts.ts';
 
 const dayFirst = new Chrono(en.configuration.createConfiguration(true, true));
@@ -61,6 +62,7 @@ export const otherDateForms = (reader: Reader): DateRead[] => {
     const end = after < 0 ? reader.tokens.length : after;
     const day = dayOfParts((part) => from.get(part));
     if (start < 0 || end <= start || day === undefined || !onlyDateTokens(reader, start, end)) return [];
+    if (reader.tokens[end - 1]?.text === 'may' && afterMay.test(reader.tokens[end]?.text ?? '')) return [];
     const until = to === undefined || to === null ? undefined : dayOfParts((part) => to.get(part));
     const read: DateRead = {
       start,

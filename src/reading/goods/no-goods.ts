@@ -21,8 +21,10 @@ const leaving = pattern('leaves (here)? (at|around|about|before|after|by) (<plai
 const someone = pattern(
   "(<ingredient>) (is|was|will|has|'s)? (be)? (left|leaves|starts|arrives|leaving|back|finishes|meeting|starting|finishing|off|in|out|here|coming|comes|due|called|rang|owes) (here|in|back|today)? (at|me|by|around|about|from|on)?",
 );
-// "22 pieces, 14.50 each": an order whose kinds nobody has named yet.
-const someOrder = pattern('<count> (pieces|pcs|of them|items) (<material>)? (,|-|@|at)? (<amount> <each>|<each> <amount>)');
+// "22 pieces, 14.50 each", "16 pieces types tbc $22 each": an order whose kinds nobody has named yet.
+const someOrder = pattern(
+  '<count> (pieces|pcs|of them|items) (<material>)? (types|type|kinds|kind|mix|mixed|assorted|tbc|tba|unsure|yet|not|decided|known|,){0,5} (,|-|@|at)? (<amount> <each>|<each> <amount>)',
+);
 // "16 pieces, types tbc, $22 each"
 const somePieces = pattern('(about|say)? <count> <piece> (<material>)? (,|-|at|@|:|/)');
 const wearable = (reader: Reader, start: number, end: number): boolean =>
@@ -39,7 +41,12 @@ export const noGoods = (reader: Reader, { start, end }: Part, known: boolean): b
   if (tokens.length > 120 || wearable(reader, start, end)) return true;
   // "ranunculus coming in at 1.10 a stem" is a price.
   const comes = (at: number): boolean => tokens[at + 1]?.text === 'in' && tokens[at + 2]?.text === 'at';
-  if (tokens.some((token, at) => (token.kind === 'word' && talk.test(token.text) && !comes(at)) || token.means['other'] !== undefined))
+  const least = (at: number): boolean => tokens[at]?.text === 'order' && /^(min|minimum)$/.test(tokens[at - 1]?.text ?? '');
+  if (
+    tokens.some(
+      (token, at) => (token.kind === 'word' && talk.test(token.text) && !comes(at) && !least(at)) || token.means['other'] !== undefined,
+    )
+  )
     return true;
   if (recipeWords.in(reader.tokens, start, end) !== undefined || tokens.some(({ text }) => handsAtWork.test(text))) return true;
   const leaves = tokens.some((token, at) => token.text === 'leaves' && leaving.at(reader.tokens, start + at, end) !== undefined);

@@ -181,7 +181,9 @@ const neededNumber = (
 // "€8,25 per buttonhole, 60 of them": the kind is named only by its price.
 export const pricedOnly = (mentions: readonly Mention[], prices: readonly Price[]): readonly Mention[] => {
   const [price] = prices;
-  const [only, second] = mentions;
+  // "14 a bout, 18 pcs": the kind is said with the price, the number behind it.
+  const counted = mentions.filter((mention) => mention.countIndex !== undefined || mention.index !== price?.pieceIndex);
+  const [only, second] = counted;
   // "₹250 per boutonniere x 20 nos"
   if (only?.kind === 'unspecified' && second === undefined && price?.piece !== undefined && prices.length === 1)
     return [{ ...only, kind: price.piece }];

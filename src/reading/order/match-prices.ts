@@ -34,6 +34,15 @@ const namedPrices = (lines: readonly Mention[], prices: readonly Price[], counts
   return placed;
 };
 
+// "lapel 50 pcs 60 corsage 20 pcs 150": name, number and price, and again; each price is of the name before it.
+const inRows = (lines: readonly Mention[], prices: readonly Price[]): boolean =>
+  lines.length > 1 &&
+  prices.length === lines.length &&
+  lines.every(({ index, countIndex }, at) => {
+    const [price, next] = [prices[at]?.index ?? -1, lines[at + 1]?.index ?? Number.POSITIVE_INFINITY];
+    return countIndex !== undefined && countIndex > index && price > countIndex && price < next;
+  });
+
 const related = (one: string, other: string): boolean => one.includes(other) || other.includes(one);
 
 /** Places the prices over the counted pieces. */
@@ -88,6 +97,12 @@ export const matchPrices = (mentions: readonly Mention[], prices: readonly Price
     if (only.piece === undefined && lines.every((line) => only.index < line.index)) return { lines: bare(none), common: only, spare: [] };
   }
   const byIndex = new Map(mentions.filter(counted).map((mention) => [mention.index, mention]));
+  if (inRows(lines, units))
+    return {
+      lines: bare(new Map(lines.map((line, at) => [line, units[at] as Price]))),
+      ...(total === undefined ? {} : { common: total }),
+      spare: [],
+    };
   const placed = namedPrices(lines, units, byIndex);
   const rest = units.filter((price) => ![...placed.values()].includes(price));
   const open = lines.filter((line) => !placed.has(line));

@@ -8,7 +8,8 @@ import { firstWhere, type Token } from '../text/token.ts';
 import { together } from '../wearers/across-lines.ts';
 import { askHowMany } from '../wearers/ask-how-many.ts';
 import { headsAlone } from '../wearers/head-counts.ts';
-import { countFor, type Entry, nameOf, readWearers } from '../wearers/read-wearers.ts';
+import { type Entry, readWearers } from '../wearers/read-wearers.ts';
+import { countFor, nameOf } from '../wearers/role-counts.ts';
 import { forHead, party, tailPieces } from '../wearers/wearer-words.ts';
 
 const joins = /^(plus|and|&|\+|n)$/;

@@ -21,6 +21,15 @@ const longestName = (tokens: readonly Token[], start: number): { length: number;
   return length === 0 ? undefined : { length, means };
 };
 
+type Found = ReturnType<typeof longestName>;
+// "groom father of the bride": two people, and not the groom's father.
+const untangled = (tokens: readonly Token[], index: number, found: Found): Found => {
+  if (found === undefined || found.length !== 2 || found.means['role'] === undefined || tokens[index + 2]?.text !== 'of') return found;
+  if ((longestName(tokens, index + 1)?.length ?? 0) < 3) return found;
+  const own = namesFrom((tokens[index] as Token).text).find((entry) => entry.words.length === 1 && entry.tag === 'role');
+  return own === undefined ? found : { length: 1, means: { role: own.value } };
+};
+
 export const nameWords = (tokens: readonly Token[]): Token[] => {
   const named: Token[] = [];
   for (let index = 0; index < tokens.length; ) {
@@ -30,7 +39,7 @@ export const nameWords = (tokens: readonly Token[]): Token[] => {
       index += 1;
       continue;
     }
-    const found = longestName(tokens, index);
+    const found = untangled(tokens, index, longestName(tokens, index));
     if (found !== undefined) {
       const last = tokens[index + found.length - 1] as Token;
       const text =

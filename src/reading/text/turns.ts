@@ -96,11 +96,26 @@ const turnsHere = (tokens: readonly Token[], index: number): boolean =>
   ) &&
   /^(i|we|oops|sorry|was|no)? ?(i |we )?(said|put|told|wrote|typed|logged|entered)( |$).*\d/.test(wordsBefore(tokens, index));
 
+// "bouts up to 12 corsages down to 3", "not dried she wants fresh", "only 12 done wrongly typed 21": others that nobody typed.
+const another = /^[a-z]+( [a-z]+)? (up|down) to \d+/;
+const risen = /(^| )(up|down) to \d+$/;
+const wants = /^(she|he|they|we|client|bride) (wants?|said|needs?|prefers?|decided|picked|likes?) /;
+const notThat = /^((oops|sorry|no|oh) )*not (dried|fresh|silk|preserved|artificial|faux|mixed|real|\d+)$/;
+const wrongly = /^(wrongly|mistakenly|accidentally) (typed|put|said|told|wrote|entered|logged) \d/;
+const startsAnew = (tokens: readonly Token[], index: number): boolean => {
+  const text = tokens[index]?.text ?? '';
+  if (!/^[a-z]+$/.test(text) || index < 2) return false;
+  if (/^(wrongly|mistakenly|accidentally)$/.test(text))
+    return /\d/.test(wordsBefore(tokens, index)) && wrongly.test(wordsFrom(tokens, index));
+  if (/^(she|he|they|we|client|bride)$/.test(text)) return notThat.test(wordsBefore(tokens, index)) && wants.test(wordsFrom(tokens, index));
+  return tokens[index - 1]?.number !== undefined && risen.test(wordsBefore(tokens, index)) && another.test(wordsFrom(tokens, index));
+};
+
 /** The tokens with a comma wherever a break of another kind means no more than one. */
 export const withTurns = (given: readonly Token[]): readonly Token[] => {
   const tokens: Token[] = [];
   given.forEach((token, index) => {
-    if (turnsHere(given, index)) tokens.push({ ...token, kind: 'sign', text: ',', end: token.start });
+    if (turnsHere(given, index) || startsAnew(given, index)) tokens.push({ ...token, kind: 'sign', text: ',', end: token.start });
     tokens.push(token);
   });
   return tokens.map((token, index) =>

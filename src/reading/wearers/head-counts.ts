@@ -4,7 +4,7 @@ import type { PieceKind } from '../../handbook/pieces.ts';
 import { pattern } from '../pattern.ts';
 import { type Finding, found, type Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
-import { nameOf } from './read-wearers.ts';
+import { nameOf } from './role-counts.ts';
 import { bothSides, couplesWear, eachSide } from './wearer-words.ts';
 
 // "14 wearing them all up": how many, not who.

@@ -4,7 +4,7 @@ import type { PieceKind } from '../../handbook/pieces.ts';
 import { firstAt, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import type { NumberRead, Token } from '../text/token.ts';
-import { countFor, nameOf } from './read-wearers.ts';
+import { countFor, nameOf } from './role-counts.ts';
 
 export interface PricedEntry {
   readonly wearer?: string;

@@ -4,8 +4,9 @@ import type { PieceKind } from '../../handbook/pieces.ts';
 import { type Match, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
-import { roles } from '../words/people-words.ts';
+import type { Token } from '../text/token.ts';
 import { asideOf, countInside, remarkAt } from './asides.ts';
+import { countFor, isPlural, nameOf, pairs } from './role-counts.ts';
 import { pieceForAll, shareByGroup, stillFor } from './share-pieces.ts';
 import { shareWithBefore } from './too.ts';
 import { totalAt, totalIn } from './totals.ts';
@@ -19,33 +20,6 @@ export interface Entry {
   piece?: PieceKind;
   note?: string;
 }
-
-export const nameOf = (one: string, count: number): string => {
-  const role = roles.find((each) => each.one === one);
-  return role === undefined ? one : count > 1 ? role.many : role.one;
-};
-
-const pairs = new Set(['dads', 'fathers', 'mums', 'moms', 'mothers', 'mams', 'papas']);
-const plural = /(men|s|children)$/;
-
-/** How many a role stands for by itself: one groom, two mums; unknown for several. */
-export const countFor = (text: string, said: number | undefined, both: boolean): number | undefined => {
-  if (said !== undefined) return said;
-  if (both || pairs.has(text)) return 2;
-  const role = roles.find((each) => each.said.includes(text));
-  if (role === undefined) return undefined;
-  return text !== role.one &&
-    plural.test(text) &&
-    !/(ss|brides?)$/.test(text) &&
-    role.many !== role.one &&
-    role.said.includes(text) &&
-    text !== 'boss' &&
-    isPlural(text)
-    ? undefined
-    : 1;
-};
-const isPlural = (text: string): boolean =>
-  /(men|s|children|parents|kids)$/.test(text) && !/(ss|bros|moms?)$/.test(text.slice(0, -1)) && !/^(sis|cors|poppy|pops|boss)$/.test(text);
 
 // "groom 1 best man 1 ushers 4": every number stands behind its name.
 const countsBehind = ({ tokens }: Reader, part: Part): boolean => {
@@ -61,6 +35,10 @@ const parentOf = (reader: Reader, match: Match, before: Entry | undefined): stri
     ? `${role} of the ${before?.wearer}`
     : undefined;
 };
+
+// "groom + 3 FOB celebrant": nobody has three fathers.
+const onlyOne = (token: Token, number: Token | undefined): boolean =>
+  /^(fob|fog|mob|mog|((father|mother|dad|mum|mom) of the .+))$/.test(token.text) && Number(number?.number?.amount) > 2;
 
 const saysBoth = (reader: Reader, index: number): boolean => reader.tokens[index]?.text === 'for both';
 
@@ -164,7 +142,7 @@ export const readWearers = (
       if (
         more?.kept['n'] !== undefined &&
         role.means['role'] === 'groom' &&
-        moreNext?.means['role'] === undefined &&
+        (moreNext?.means['role'] === undefined || onlyOne(moreNext, more.kept['n'])) &&
         moreNext?.means['piece'] === undefined &&
         !/^(in|with|w|wearing|get|have|having|getting|all)$/.test(moreNext?.text ?? '')
       ) {

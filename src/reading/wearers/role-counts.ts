@@ -1,0 +1,30 @@
+// What a wearer is called, one or several, and how many a word stands for by itself: one groom, two mums.
+
+import { roles } from '../words/people-words.ts';
+
+export const nameOf = (one: string, count: number): string => {
+  const role = roles.find((each) => each.one === one);
+  return role === undefined ? one : count > 1 ? role.many : role.one;
+};
+
+export const pairs = new Set(['dads', 'fathers', 'mums', 'moms', 'mothers', 'mams', 'papas']);
+const plural = /(men|s|children)$/;
+
+/** How many a role stands for by itself: one groom, two mums; unknown for several. */
+export const countFor = (text: string, said: number | undefined, both: boolean): number | undefined => {
+  if (said !== undefined) return said;
+  if (both || pairs.has(text)) return 2;
+  const role = roles.find((each) => each.said.includes(text));
+  if (role === undefined) return undefined;
+  return text !== role.one &&
+    plural.test(text) &&
+    !/(ss|brides?)$/.test(text) &&
+    role.many !== role.one &&
+    role.said.includes(text) &&
+    text !== 'boss' &&
+    isPlural(text)
+    ? undefined
+    : 1;
+};
+export const isPlural = (text: string): boolean =>
+  /(men|s|children|parents|kids)$/.test(text) && !/(ss|bros|moms?)$/.test(text.slice(0, -1)) && !/^(sis|cors|poppy|pops|boss)$/.test(text);
