@@ -21,7 +21,7 @@ export interface Pattern {
   /** The match that begins exactly at `index`. */
   at(tokens: readonly Token[], index: number, end: number): Match | undefined;
   /** As `at`, without the look at the whole message: for tokens that are still being joined. */
-  tried(tokens: readonly Token[], index: number): Match | undefined;
+  tried(tokens: readonly Token[], index: number, end?: number): Match | undefined;
   /** False when the message cannot hold a match at all. */
   might(tokens: readonly Token[]): boolean;
   /** The first place from `from` on where a match could begin; `end` when there is none. */
@@ -68,7 +68,7 @@ export const pattern = (source: string): Pattern => {
     source,
     might: may,
     at,
-    tried: (tokens, index) => tried(tokens, index),
+    tried,
     next,
     in: (tokens, start, end) => {
       for (let index = next(tokens, start, end); index < end; index = next(tokens, index + 1, end)) {

@@ -94,8 +94,8 @@ const leads = new Set(
 );
 
 const wants = (tokens: readonly Token[], start: number, end: number): number | undefined => {
-  const asked = ofUs.at(tokens, start, end);
-  const match = asked === undefined ? undefined : asksFor.at(tokens, asked.end, end);
+  const asked = ofUs.tried(tokens, start, end);
+  const match = asked === undefined ? undefined : asksFor.tried(tokens, asked.end, end);
   if (match === undefined) return undefined;
   const rest = tokens.slice(match.end, end);
   if (rest.some(({ text }) => weighed.has(text) || made.has(text))) return undefined;
@@ -117,8 +117,8 @@ const passive = pattern(
 );
 const lastly = pattern(`can (${it}|they|${things}) be <amount> (<each>|<piece>)?`);
 const ofTheThing = (tokens: readonly Token[], start: number, end: number): readonly Token[] | undefined => {
-  const last = lastly.at(tokens, start, end);
-  const match = last?.end === end ? last : passive.at(tokens, start, end);
+  const last = lastly.tried(tokens, start, end);
+  const match = last?.end === end ? last : passive.tried(tokens, start, end);
   if (match === undefined || tokens.slice(start, end).some(({ text }) => weighed.has(text))) return undefined;
   const at = tokens.findIndex((token, index) => index > start && token.text === 'be');
   const be = tokens[at] as Token;
@@ -134,8 +134,8 @@ const askedFor = (tokens: readonly Token[], start: number, end: number): number 
     [ofAnyone, asksAnyone, asks],
     [ofUs, asksUs, weighed],
   ] as const) {
-    const match = opening.at(tokens, start, end);
-    if (match !== undefined && wanted.at(tokens, match.end, end) !== undefined && !says(unless, match.end)) return match.end;
+    const match = opening.tried(tokens, start, end);
+    if (match !== undefined && wanted.tried(tokens, match.end, end) !== undefined && !says(unless, match.end)) return match.end;
   }
   return wants(tokens, start, end);
 };

@@ -18,6 +18,7 @@ const second = pattern(`<n:count> (<material>)? <p:piece> (,|-|\\()? (${perhaps}
 const secondBefore = pattern(`<n:count> (,)? (${perhaps})? <m:count> (<material>)? <p:piece>`);
 const boundBefore = pattern(`(${most}|${least}) (of)? <n:count> (<material>)? <p:piece>`);
 const boundAfter = pattern(`<n:count> (<material>)? <p:piece> (,)? (at)? (the)? (<upTo>|min|minimum|<l:from>)`);
+const reach = 12;
 const signs = /^(maybe|poss|possibly|perhaps|might|could|may|or)$/;
 // "from 40" may open a change or a price.
 const opensElse = /^(from|start|under|less than|below|within|limit|cap)/;
@@ -75,10 +76,15 @@ const firstOf = (forms: readonly Pattern[], tokens: readonly Token[], index: num
 /** The tokens with second numbers joined to their counts and bounds marked as rough. */
 export const joinSecondCounts = (tokens: readonly Token[]): Token[] => {
   if (!tokens.some(mayBound)) return [...tokens];
+  // Where the next word of a bound or a doubt stands; a count further before it than any form reaches is let be.
+  const bounds = new Int32Array(tokens.length + 1);
+  bounds[tokens.length] = tokens.length + reach;
+  for (let index = tokens.length - 1; index >= 0; index--)
+    bounds[index] = mayBound(tokens[index] as Token) || mayBegin(tokens[index] as Token) ? index : (bounds[index + 1] as number);
   const joined: Token[] = [];
   for (let index = 0; index < tokens.length; ) {
     const here = tokens[index] as Token;
-    const counted = isCount(here);
+    const counted = isCount(here) && (bounds[index] as number) < index + reach;
     const bound = counted || mayBegin(here) ? firstOf(bounded, tokens, index) : undefined;
     const behind = counted ? second.tried(tokens, index) : undefined;
     const maybe = behind ?? (counted ? secondBefore.tried(tokens, index) : undefined);
@@ -113,6 +119,6 @@ const rough = (tokens: readonly Token[], index: number): boolean => {
       boundBefore.tried(tokens, start)?.kept['n'] === token
     )
       return true;
-  const after = boundAfter.tried(tokens, index);
+  const after = tokens.slice(index, index + reach).some(mayBegin) ? boundAfter.tried(tokens, index) : undefined;
   return after !== undefined && tokens[after.end]?.number === undefined && !/^from/.test(tokens[after.end - 1]?.text ?? '');
 };
