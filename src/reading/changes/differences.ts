@@ -167,6 +167,8 @@ export const priceDifference = (tokens: readonly Token[], index: number, end: nu
       !words.some((word) => /^(off|more|up|down|by|dearer|cheaper|less|knock)$/.test(word))
     )
       continue;
+    // "all bunches up 50c": what goods cost.
+    if (index > 0 && (tokens[index - 1]?.means['pack'] ?? tokens[index - 1]?.means['ingredient']) !== undefined) continue;
     // "add 50p to each buttonhole"
     const aimed = tokens[match.end]?.means['piece'] === undefined ? undefined : tokens[match.end];
     if (aimed !== undefined && !/^(each|the)$/.test(words.at(-1) ?? '') && !named) continue;

@@ -116,7 +116,8 @@ const someOfThem = (tokens: readonly Token[], { start, end }: Match): boolean =>
 // "wheat 11 bunch", "ribbon 12/roll": the only number of goods that are not free is their price, not their size.
 const onlyNumber = (tokens: readonly Token[], start: number, end: number): boolean => {
   const stretch = tokens.slice(start, end);
-  const numbers = stretch.filter((token) => token.number !== undefined && /^(plain|money)$/.test(token.number.form));
+  const day = (at: number): boolean => (stretch[at + 1] ?? stretch[at - 1])?.means['month'] !== undefined; // "from 1 feb"
+  const numbers = stretch.filter((token, at) => token.number !== undefined && /^(plain|money)$/.test(token.number.form) && !day(at));
   return numbers.length === 1 && !stretch.some((token) => /^(free|foraged)$/.test(token.text));
 };
 

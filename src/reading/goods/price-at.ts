@@ -30,7 +30,7 @@ export const isPrice = (reader: Reader, index: number, pack: boolean, known: boo
   const listed =
     known &&
     before?.means['ingredient'] !== undefined &&
-    (after === undefined || after.text === ',' || after.kind === 'line') &&
+    (after === undefined || /^(,|and|&)$/.test(after.text) || after.kind === 'line') &&
     sure(reader, index);
   // "statice 9 inc vat a bunch of 10": a number right behind a name, with a pack said after it.
   const beside = pack && known && before?.means['ingredient'] !== undefined && closesPrice(after) && !restSized(reader, index);
@@ -58,8 +58,14 @@ const sure = (reader: Reader, index: number): boolean => {
   const part = reader.message.parts.find((each) => each.start <= index && index < each.end);
   return reader.tokens
     .slice(part?.start ?? index, part?.end ?? index)
-    .some((token) => token.number?.form === 'money' || /^\d+[.,]\d{2}$/.test(token.text));
+    .some(
+      (token, at) =>
+        token.number?.form === 'money' ||
+        /^\d+[.,]\d{2}$/.test(token.text) ||
+        (token.number?.form === 'plain' && aPack.at(reader.tokens, (part?.start ?? index) + at + 1, reader.tokens.length) !== undefined),
+    );
 };
+const aPack = pattern('(a|per|/) <pack>');
 
 // "statice 4 for 20": four for twenty, or twenty for four; without a currency, pence or a unit nothing says which.
 const eitherWay = pattern('<a:plain> for <b:plain>');

@@ -1,14 +1,15 @@
 // A price that was another one before: "gone up, 12 to 13.50", "was 4.60, now 5.20", "4.60 -> 5.20".
 
-import { pattern } from '../pattern.ts';
+import { type Match, pattern } from '../pattern.ts';
+import type { Token } from '../text/token.ts';
 
-export const changeForms = [
+const changeForms = [
   pattern('(down|up|dropped|gone|went|back|now|risen|cut|come){1,3} to <t:amount> (a|per|/)? (<pack>)? (from|was) <f:amount>'),
   pattern(
     '<t:amount> (a|per|/|the|an)? <pack> (,|-|\\(|now)? (they|it)? (was|used to be|up from|down from|from|not|instead of|were) <f:amount>',
   ),
   pattern(
-    '(gone|went|going|up|down|from|rise|rises|jumped|dropped|was|risen|increased|moved|come|crept) (up|down)? (from|,|:)? <r:amount> (to|now|,) (now)? <t:amount>',
+    '(gone|went|going|up|down|from|rise|rises|jumped|dropped|was|risen|increased|increase|increases|hike|hiked|climbed|moved|come|crept) (up|down)? (from|,|:)? <r:amount> (to|now|,) (now)? <t:amount>',
   ),
   pattern("(was|were) <f:amount> (a|per|/)? (<pack>)? (,|-|but|and){0,2} (is|are|it's|its|they're)? now <t:amount>"),
   pattern("(was|were) <f:amount> (a|per|/)? (<pack>)? (,|-|but|and){1,2} (is|are|it's|its|they're) (now)? <t:amount>"),
@@ -17,12 +18,22 @@ export const changeForms = [
     '<t:amount> ((a|per|/|the) <pack>|<pack>|<each>)? (today|now|this week)? (,|-|\\()? (they|it)? (was|used to be|up from|down from|not|instead of|were) <f:amount>',
   ),
   pattern('<r:amount> ((up|down|gone up|now) to|now) <t:amount>'),
-  pattern('<r:amount> (-|=)? \\> <t:amount>'),
+  pattern('<r:amount> (-|=){0,2} \\> <t:amount>'),
 ];
-export const changeWord = /^(gone|went|going|up|down|from|jumped|dropped|rise|rises|risen|increased|was|moved|crept|come|upto|up ?to)$/;
+
+/** The change that is told; "12 a bunch from 1 feb" tells a day. */
+export const changeIn = (tokens: readonly Token[], start: number, end: number): Match | undefined => {
+  for (const form of changeForms) {
+    const match = form.in(tokens, start, end);
+    if (match !== undefined && tokens[match.end]?.means['month'] === undefined) return match;
+  }
+  return undefined;
+};
+export const changeWord =
+  /^(gone|went|going|up|down|from|jumped|dropped|rise|rises|risen|increased|increase|increases|hike|hiked|climbed|was|moved|crept|come|upto|up ?to)$/;
 
 /** "up 50c a bunch", "a dollar dearer": by how much, not what it costs now. */
 export const byHowMuch = [
-  pattern('(up|down|dropped|risen|increased|rise|increase) (by|of|about|around|another){0,2} <amount>'),
+  pattern('(up|down|dropped|risen|increased|rise|increase) (by|of|about|around|another){0,2} <n:amount>'),
   pattern('<money> (a|per|/)? (<pack>)? (more|less|dearer|cheaper|extra|off)'),
 ];

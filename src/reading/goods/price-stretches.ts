@@ -8,6 +8,10 @@ export interface Stretch {
   readonly end: number;
 }
 
+// "$24 / 25 roses": so many for the price.
+const beforeSize = ({ tokens }: Reader, index: number): boolean =>
+  tokens[index - 1]?.number?.form === 'money' && tokens[index + 1]?.number?.form === 'plain' && tokens[index + 2]?.kind === 'word';
+
 // Items are set apart by commas, "and" or lines; a stretch without a price belongs to the one before or after it.
 export const stretches = (reader: Reader, start: number, end: number, isPriceAt: (index: number) => boolean): Stretch[] => {
   const cuts: Stretch[] = [];
@@ -23,7 +27,10 @@ export const stretches = (reader: Reader, start: number, end: number, isPriceAt:
       from = dash ? index + 1 : index;
       continue;
     }
-    if (index === end || (token !== undefined && (/^(,|and|&|;)$/.test(token.text) || (token.text === '/' && !token.glued)))) {
+    if (
+      index === end ||
+      (token !== undefined && (/^(,|and|&|;)$/.test(token.text) || (token.text === '/' && !token.glued && !beforeSize(reader, index))))
+    ) {
       if (index > from) cuts.push({ start: from, end: index });
       from = index + 1;
     }

@@ -94,6 +94,8 @@ export const linesIn = (reader: Reader, start: number, end: number): Line[] | un
         (each) =>
           each.number?.form === 'money' ||
           each.number?.form === 'percent' ||
+          each.means['month'] !== undefined ||
+          each.means['weekday'] !== undefined ||
           (amount !== undefined && each.means['role'] !== undefined) ||
           (each.means['piece'] !== undefined && each.means['ingredient'] === undefined && each.means['piece'] !== 'unspecified'),
       )

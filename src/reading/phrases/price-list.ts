@@ -3,16 +3,18 @@
 import type { FactOf } from '../fact.ts';
 import { itemExtras } from '../goods/item-extras.ts';
 import { knowsItem } from '../goods/item-name.ts';
+import { withLastLine } from '../goods/last-line.ts';
 import { besideNames } from '../goods/name-edges.ts';
 import { forPeople, noGoods } from '../goods/no-goods.ts';
 import { findPack, type PackSize } from '../goods/pack-size.ts';
 import { isPrice, pricedEitherWay } from '../goods/price-at.ts';
-import { byHowMuch, changeForms, changeWord } from '../goods/price-changes.ts';
+import { byHowMuch, changeIn, changeWord } from '../goods/price-changes.ts';
+import { priceForSize } from '../goods/price-for-size.ts';
 import { type Stretch, stretches } from '../goods/price-stretches.ts';
 import { namesSaid, shareTax } from '../goods/several-goods.ts';
 import { firstIn, type Match, pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader } from '../phrase.ts';
-import { isNumber, type Token } from '../text/token.ts';
+import { isNumber, type NumberRead, type Token } from '../text/token.ts';
 import { taxAt } from './tax-basis.ts';
 
 const seller = /^(wholesale|wholesaler|wholesalers|supplier|market|auction|they|has|have|got|doing|sells|selling|selling at|charging)$/;
@@ -22,11 +24,17 @@ const least = pattern('(,)? (min|minimum|min order|moq|minimum order) (of|order|
 const freeForm = pattern('(free|foraged|no cost|nothing)');
 
 // "ten roses for £12": so many for the price.
-const together = pattern('<n:count> (<word>){0,2} <ingredient> (for|cost|costs|=|are|is|come to) <money>');
+const together = pattern('<n:count> (<word>){0,2} <ingredient> (for|cost|costs|=|are|is|come to)? <p:money>');
 const soldTogether = (tokens: readonly Token[], start: number, end: number): number | undefined => {
   const match = together.in(tokens, start, end);
-  return match?.end === end ? Number(match.kept['n']?.number?.amount) : undefined;
+  const [size, price] = [Number(match?.kept['n']?.number?.amount), Number(match?.kept['p']?.number?.amount)];
+  if (match?.end !== end) return undefined;
+  // "10 roses $18" can be no price of one, "10 roses $2" can.
+  return tokens[match.end - 2]?.means['ingredient'] !== undefined && price < size ? undefined : size;
 };
+
+// "gone up 2 quid to 12" tells by how much, not what it was.
+const muchLess = (number: NumberRead): boolean => Number(number.amount) * 2.5 < Number(number.max ?? number.amount);
 
 const readItem = (reader: Reader, { start, end }: Stretch, common: PackSize, upTo: number): readonly FactOf<'pack'>[] => {
   const { tokens, context } = reader;
@@ -34,7 +42,7 @@ const readItem = (reader: Reader, { start, end }: Stretch, common: PackSize, upT
   const known = knowsItem(stretch, context.items);
   const extra = itemExtras(tokens, start, upTo);
   const pack = findPack(tokens, start, end);
-  const change = firstIn(changeForms, tokens, start, end);
+  const change = changeIn(tokens, start, end);
   const used = new Set([...pack.used, ...extra.used]);
   const mark = (match: Match | undefined): void => {
     for (let index = match?.start ?? 0; index < (match?.end ?? 0); index++) used.add(index);
@@ -51,9 +59,11 @@ const readItem = (reader: Reader, { start, end }: Stretch, common: PackSize, upT
   }
   const drying = dryingForm.in(tokens, start, end);
   mark(drying);
-  mark(least.in(tokens, start, end));
+  const atLeast = least.in(tokens, start, end);
+  mark(atLeast);
   const packed = pack.per !== undefined || pack.size !== undefined || common.per !== undefined;
-  if (change === undefined && firstIn(byHowMuch, tokens, start, end) !== undefined) return [];
+  const rises = firstIn(byHowMuch, tokens, start, end);
+  if (change === undefined && rises !== undefined && rises.kept['n']?.number?.max === undefined) return [];
   let price: Token | undefined;
   let from: string | undefined;
   if (change !== undefined) {
@@ -121,8 +131,10 @@ const readItem = (reader: Reader, { start, end }: Stretch, common: PackSize, upT
     ...(number?.symbol === undefined ? {} : { symbol: number.symbol }),
     ...(basis === undefined || basis === 'none' ? {} : { basis }),
     ...(taxName === undefined ? {} : { taxName }),
-    ...(from === undefined ? (rise && number !== undefined ? { from: number.amount } : {}) : { from }),
-    ...(pack.quantity === undefined ? {} : { quantity: pack.quantity }),
+    ...(from === undefined ? (rise && number !== undefined && !muchLess(number) ? { from: number.amount } : {}) : { from }),
+    ...(pack.quantity === undefined || [number?.amount, atLeast?.kept['n']?.number?.amount].includes(String(pack.quantity))
+      ? {}
+      : { quantity: pack.quantity }),
     ...(drying?.kept['d']?.number?.unit === 'day'
       ? { dryingDays: Number(drying.kept['d'].number.max ?? drying.kept['d'].number.amount) }
       : {}),
@@ -135,6 +147,11 @@ const find = (reader: Reader): Finding[] => {
   const findings: Finding[] = [];
   for (const part of reader.untouched().slice(0, 200)) {
     const tokens = reader.tokens.slice(part.start, part.end);
+    const sized = priceForSize(reader, part);
+    if (sized !== undefined) {
+      findings.push(sized);
+      continue;
+    }
     const known = knowsItem(tokens, reader.context.items);
     if (noGoods(reader, part, known)) continue;
     const pack = findPack(reader.tokens, part.start, part.end);
@@ -158,7 +175,7 @@ const find = (reader: Reader): Finding[] => {
     const { facts: _, ...rest } = found(reader, part.start, part.end, []);
     findings.push({ ...rest, facts: shareTax(facts) });
   }
-  return findings;
+  return withLastLine(reader, findings);
 };
 
 // "statice 4.80, gyp 5.20 a bunch": the pack said last is meant for all when none has its own.
@@ -166,6 +183,9 @@ const commonPack = (reader: Reader, cuts: readonly Stretch[]): PackSize => {
   const packs = cuts.map((cut) => findPack(reader.tokens, cut.start, cut.end));
   const withPack = packs.filter((pack) => pack.per !== undefined || pack.size !== undefined);
   const [only] = withPack;
+  // "gyp 12 a bunch, statice 9": the bunch said first is meant for the others too, its size is not.
+  if (withPack.length === 1 && only !== undefined && only === packs[0] && only.per !== undefined && only.per !== 'stem')
+    return { per: only.per };
   return withPack.length === 1 && only === packs.at(-1) && only !== undefined
     ? { ...(only.per === undefined ? {} : { per: only.per }), ...(only.size === undefined ? {} : { size: only.size }) }
     : {};
