@@ -56,6 +56,26 @@ export const dateIn = (reader: Reader, part: Part): DateRead | undefined => {
   return undefined;
 };
 
+/** "thurs + fri": the days that stand beside each other, all meant alike. */
+export const datesIn = (reader: Reader, part: Part): DateRead[] => {
+  const days: DateRead[] = [];
+  for (let next = dateIn(reader, part); next !== undefined && next.end <= part.end; ) {
+    days.push(next);
+    const joined = /^(and|&|\+|n)$/.test(reader.tokens[next.end]?.text ?? '');
+    next = joined ? dateAt(reader.tokens, next.end + 1, reader.context) : undefined;
+  }
+  return days;
+};
+
+// "add another pair of hands", "one junior 4 hours and me all day": more than are here, or not all for as long, so no number is sure.
+const oneMore = pattern('(add|adding|get|getting|plus|need|want|find|grab) (in|us|me)? (an|one|1)? (another|extra|more) (<bench>)');
+const unlike = pattern(
+  '(and|&|\\+|,|n) (me|<bench>|<word>) (for)? (all day|half a day|half day|the morning|the afternoon|mornings|afternoons)',
+);
+export const unsureHands = (reader: Reader, { start, end }: Part): boolean =>
+  oneMore.in(reader.tokens, start, end) !== undefined ||
+  (unlike.in(reader.tokens, start, end) !== undefined && reader.tokens.slice(start, end).some((token) => hoursOf(token) !== undefined));
+
 // "jo is off friday"
 const offForm = pattern(
   "<who:word> (is|'s|will be|are|s)? (both)? (not|away|off|out|sick|on) (in|work|holiday|leave|sick)? (this|on|next|all)? (<weekday>|tomorrow|today)",

@@ -13,8 +13,8 @@ const todayWord = '(today|2day|now)';
 
 const onWeekday = pattern('(on|from|this|after|next|coming|the|by){0,2} <w:weekday>');
 const onTomorrow = pattern(`(from|after|on)? ${tomorrowWord}`);
-const onToday = pattern(`(from|after)? ${todayWord}`);
-const inTime = pattern('(time|from today|from now|today|now|hence|away from now|from the date)');
+const onToday = pattern(`((from|after) ${todayWord}|today|2day)`); // "45 days now" have gone by
+const inTime = pattern('(time|from today|from now|today|hence|away from now|from the date)');
 const away = pattern('(away|out|to go|ahead|later)');
 const behindWeekday = pattern('<w:weekday> in (a)?');
 const behindTomorrow = pattern(`(${tomorrowWord}|today|this day)`);

@@ -23,8 +23,9 @@ import {
   weHave,
 } from '../crew/crew-forms.ts';
 import { daysApart, shareHours } from '../crew/days-apart.ts';
-import { away, dateIn, peopleIn, someoneHelps } from '../crew/hands.ts';
+import { away, dateIn, datesIn, peopleIn, someoneHelps, unsureHands } from '../crew/hands.ts';
 import { hoursApart } from '../crew/hours-apart.ts';
+import { withHours } from '../crew/hours-behind.ts';
 import { hoursOf, pace, wageIn } from '../crew/pace.ts';
 import { pacesListed } from '../crew/paces-listed.ts';
 import { evenly, shiftHours } from '../crew/shift-hours.ts';
@@ -79,6 +80,7 @@ const read = (reader: Reader, part: Part): Finding | undefined => {
     peopleIn(reader, part) ??
     (waged ? 1 : undefined) ??
     (wagedPeople === undefined ? (myself === undefined && !someoneHelps(reader, part) ? undefined : 1) : Number(wagedPeople));
+  if (unsureHands(reader, part)) return { start: part.start, end: part.end, held: true };
   const off = away(reader, part);
   if (off !== undefined) return off;
   const gone =
@@ -92,6 +94,9 @@ const read = (reader: Reader, part: Part): Finding | undefined => {
   const hired = words.some((token) => token.number?.form === 'duration' || strongHand.test(token.text));
   const paced = either && !hired && speed?.fact === 'crew' && speed.piece !== undefined; // "lapels at 12 an hour"
   const pay = words.some((token) => payWord.test(token.text));
+  // "10 bouts an hour between us": how many share it is not said.
+  if (rate !== undefined && words.some((token) => /^(between|together|combined|altogether)$/.test(token.text)))
+    return { start: part.start, end: part.end, held: true };
   if (either && !hired && !paced && !pay) return askPaidOrMade(reader, part, rate, wage);
   if (speed !== undefined && (!either || paced) && speed.fact === 'crew' && !words.some((token) => talk.test(token.text))) {
     return found(reader, part.start, part.end, [
@@ -117,7 +122,7 @@ const read = (reader: Reader, part: Part): Finding | undefined => {
     (bare === undefined ? undefined : Number(bare)) ??
     (people !== undefined && people > 0 && total === undefined ? shiftHours(reader, part) : undefined) ??
     (shared && total !== undefined && people !== undefined && people > 0 ? evenly(total, people) : undefined);
-  const date = dateIn(reader, part);
+  const [date, ...more] = datesIn(reader, part);
   const atBench = words.some((token) => hand.test(token.text)) || words.some((token) => token.text === 'of us');
   const ours =
     total !== undefined &&
@@ -165,22 +170,12 @@ const read = (reader: Reader, part: Part): Finding | undefined => {
       ...(gone ? { away: true } : {}),
     }) satisfies Omit<FactOf<'crew'>, 'words'>;
   if (date === undefined) return found(reader, part.start, part.end, [fact()]);
+  if (more.length > 0) {
+    const each = [date, ...more].flatMap((day) => (day.days.length === 1 ? [fact(day.days[0])] : []));
+    return each.length > more.length ? found(reader, part.start, part.end, each) : undefined;
+  }
   if (date.days.length > 1) return { start: part.start, end: part.end, asks: [askDay(reader, date, fact, part.start, part.end)] };
   return dateOutcome(reader, date, fact, part.start, part.end);
-};
-
-// "3 of us sat. 6 hours each": the hours of those just named.
-const hoursAlone = pattern('(about)? <duration> (<each>|a head|apiece|total|<all>|between us|each of us)?');
-const withHours = (reader: Reader, parts: readonly Part[]): Part[] => {
-  const joined: Part[] = [];
-  for (const part of parts) {
-    const before = joined.at(-1);
-    const alone = hoursAlone.at(reader.tokens, part.start, part.end)?.end === part.end;
-    if (alone && before !== undefined && part.start - before.end <= 2 && peopleIn(reader, before) !== undefined)
-      joined[joined.length - 1] = { ...before, end: part.end };
-    else joined.push(part);
-  }
-  return joined;
 };
 
 // "Rs 400 a day each" is no wage by the hour: it stays unread, and no one else takes it for a price.

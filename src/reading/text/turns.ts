@@ -34,8 +34,13 @@ const whatIf = /^(ok |so )?(what if|suppose|say we) /;
 const thenAsks = /^(how|whats|what's|what|would|does|do|is|will|can) /;
 const without = /^(leave out|leaving out|minus|except|excluding|bar|not counting|not including|less) /;
 const company = /(^| )(party|wearing|wearers|people|guests|groomsmen|ushers|bridesmaids)( |$)/;
-const topic = /^(\d+|the|our|\S+ stems?)( \S+){0,2}$|^\S+ stems$/;
+const topic = /^(\d+|the|our|\S+ stems?)( \S+){0,2}$|^\S+ stems$|^(whats|what's) the \S+( \S+){0,3}$/;
 const howMany = /^how (many|much|long)( |$)/;
+
+// "11 bouts. groom's one at 14. other ten at 9", "flower crowns: 2 for the girls at 50. 1 for bride at 85", "7 corsages. 4 on the wrist n 3 pinned".
+const someOfThem =
+  /^(and )?(the )?((groom|bride)('?s)? (one|own)|other|others|rest|remaining)( |$)|^(\d+|one|two|three|four|five|six) for (the )?[a-z]+s? (at|@) /;
+const onWhere = /^(\d+|one|two|three|four|five|six) (on the |are |to be )?(wrists?|pins?|pinned)( |$)/;
 
 const goesOn = (before: string, next: string): boolean =>
   takesBack(next) ||
@@ -54,6 +59,8 @@ const goesOn = (before: string, next: string): boolean =>
   (company.test(before) && without.test(next)) ||
   (topic.test(before) && howMany.test(next)) ||
   (/ (groom's|bride's|grooms|brides|groom|bride)$/.test(before) && /^(his|hers|theirs) /.test(next)) ||
+  (/\d/.test(before) && someOfThem.test(next)) ||
+  (/(^| )corsages?$/.test(before) && onWhere.test(next)) ||
   /^either /.test(next) ||
   (sides.test(before) && sides.test(next) && /\d/.test(before) && /\d/.test(next));
 
@@ -82,6 +89,7 @@ const separates = (tokens: readonly Token[], index: number): boolean => {
   if (token === undefined || token.glued || next === undefined || next.glued || before === undefined) return false;
   // "corsage - 4 roses" and "R95 - R110" mean something by the dash.
   if (token.text === '-') return next.kind === 'word' && next.number === undefined && !currency.test(next.text) && !ofOne.test(next.text);
+  if (token.text === '/' && someOfThem.test(wordsFrom(tokens, index + 1))) return true;
   if (token.text !== '/' || (before.number !== undefined && next.number !== undefined)) return false;
   return !ofOne.test(before.number === undefined ? before.text : next.text);
 };

@@ -19,7 +19,9 @@ const says = (reader: Reader, { start, end }: Part, words: RegExp): boolean =>
 // "MOB / MOG and 2 grandmas get corsages": what the last line says is for those before it too, when they are the same sort of people.
 const forThose = (reader: Reader, part: Part, before: readonly Entry[], entries: readonly Entry[]): boolean =>
   says(reader, part, ofAll) ||
-  (entries.length > 1 && says(reader, part, ofSeveral) && before.every((each) => surely(each.wearer, entries.at(-1)?.piece)));
+  ((entries.length > 1 || (entries[0]?.count ?? 0) > 1) &&
+    says(reader, part, ofSeveral) &&
+    before.every((each) => surely(each.wearer, entries.at(-1)?.piece)));
 
 export const together = (reader: Reader, parts: readonly Part[]): Part[] => {
   if (parts.length < 2) return [...parts];
@@ -41,6 +43,12 @@ export const together = (reader: Reader, parts: readonly Part[]): Part[] => {
     const all = entries.reduce((sum, each) => sum + each.count, 0);
     const head = forHead.at(reader.tokens, part.start, part.end + 1)?.kept;
     const headAlone = entries.length === 0 && head !== undefined && names?.clean === true;
+    // "total 6 persons", behind those it adds up
+    if (near && open === 'bare' && entries.length === 0 && names?.clean === true && names.total !== undefined) {
+      lists[lists.length - 1] = { ...before, end: part.end };
+      open = undefined;
+      continue;
+    }
     const plain = names?.clean === true && entries.length > 0 && names.total === undefined;
     const worn = entries.every((each) => each.piece !== undefined);
     const now: Line | undefined = headAlone

@@ -4,7 +4,7 @@ import type { PieceKind } from '../../handbook/pieces.ts';
 import { type Match, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
-import type { Token } from '../text/token.ts';
+import { firstWhere, type Token } from '../text/token.ts';
 import { asideOf, countInside, remarkAt } from './asides.ts';
 import { countFor, isPlural, nameOf, pairs } from './role-counts.ts';
 import { pieceForAll, shareByGroup, stillFor } from './share-pieces.ts';
@@ -23,7 +23,10 @@ export interface Entry {
 
 // "groom 1 best man 1 ushers 4": every number stands behind its name.
 const countsBehind = ({ tokens }: Reader, part: Part): boolean => {
-  const told = tokens.slice(part.start, part.end).filter((token) => token.means['role'] !== undefined || token.number?.form === 'plain');
+  const sum = firstWhere(tokens, part.start, part.end, ({ text }) => /^(total|in total|altogether|so|=|makes)$/.test(text));
+  const told = tokens
+    .slice(part.start, sum < 0 ? part.end : sum)
+    .filter((token) => token.means['role'] !== undefined || token.number?.form === 'plain');
   return told.length >= 4 && told.length % 2 === 0 && told.every((token, at) => (token.means['role'] !== undefined) === (at % 2 === 0));
 };
 
@@ -56,6 +59,8 @@ const behind = (reader: Reader, index: number, end: number, numbersLast: boolean
   const text = match?.kept['r']?.text ?? '';
   const next = reader.tokens[match?.end ?? end];
   if (numbersLast) return match;
+  // "groom 1", and nothing more in the line
+  if (match !== undefined && match.kept['n']?.number?.amount === '1' && (match.end === end || next?.kind === 'line')) return match;
   return match !== undefined && (isPlural(text) || pairs.has(text)) && next?.means['role'] === undefined ? match : undefined;
 };
 

@@ -3,12 +3,15 @@
 import { firstAt, type Match } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
+import { isCount } from '../text/token.ts';
 import { totalForms } from './wearer-words.ts';
 
 // "that's seven men" and "flower girl is 3" are no totals.
 export const totalAt = (reader: Reader, index: number, end: number): Match | undefined => {
   const match = firstAt(totalForms, reader.tokens, index, end);
   if (match === undefined) return undefined;
+  // "fathers 2 total 6"
+  if (isCount(reader.tokens[index]) && isCount(reader.tokens[match.end])) return undefined;
   const next = /^(x|of|the|of the|little|other)$/.test(reader.tokens[match.end]?.text ?? '') ? match.end + 1 : match.end;
   if (next < end && reader.tokens[next]?.means['role'] !== undefined) return undefined;
   return reader.tokens[index]?.text === 'is' && reader.tokens[index - 1]?.means['role'] !== undefined ? undefined : match;

@@ -40,7 +40,7 @@ export const declines = pattern(
 export const andMore = pattern('(\\+|plus|and|&) (his|the|her)? <n:count> (\\) )? (men|lads|guys|boys|groomsmen)?');
 export const totalForms = [
   pattern(
-    "(so|=|makes|that's|thats|total|total of|altogether|makes it|is|comes to|which is|- \\>|all up|in all|in total|makes that) (is|of|:|=|that|about|it)? <n:count> (total|in all|all up|altogether|people|wearers|of them|in total|overall|all told|heads|pieces)?",
+    "(so|=|makes|that's|thats|total|total of|altogether|makes it|is|comes to|which is|- \\>|all up|in all|in total|makes that) (is|of|:|=|that|about|it)? <n:count> (total|in all|all up|altogether|people|persons|ppl|pax|wearers|of them|in total|overall|all told|heads|pieces)?",
   ),
   pattern(
     '<n:count> (<all>|total|in all|altogether|all up|people|wearers|all told|of them|of us|in the party|in the bridal party|in bridal party)',
