@@ -23,6 +23,7 @@ export const elsewhere = many([
 export const unreal = many([
   '(imagine|imagining|hypothetically|in theory|theoretically|pretend|dreading|dreamt|dreamed)',
   '(i|we|they|she|he) (thought|assumed|figured|guessed) <any>{0,4} <number>',
+  '(thought|assumed|figured|reckoned) (we|it|they|she|he|you|that) <any>{0,4} <number>',
   '(wish|wished|wishing|if only) <any>{0,3} <number>',
   'would (be|have been) (nice|great|good|lovely|amazing|ideal|better|perfect|fab|brilliant|mad|crazy|hell|handy|too)',
   '(would|will|could|gonna|might) (kill|break|finish|destroy) (me|us|him|her|them|everyone)',
@@ -43,7 +44,9 @@ export const holder = pattern(
 );
 
 /** From here to the end of the sentence: a case that may not come. */
-export const supposing = pattern('(if|unless|in case|provided|assuming|suppose|supposing) <any>{0,8} <plain>');
+export const supposing = pattern(
+  '((let|tell) (me|us) (know)? (when|once)|if|unless|in case|provided|assuming|suppose|supposing) <any>{0,8} <plain>',
+);
 // "8.50 if dried or 11 if fresh" prices them.
 export const politeIf = pattern(
   "if ((it's|its|they're|theyre|they are)? <material>|possible|poss|ok|okay|any|needed|(u|you|we|i) (can|could|may)|(that's|thats|its|it's|that is|it is) (ok|okay|possible|alright|fine))",

@@ -22,7 +22,7 @@ import { isStrangeTalk } from '../held/strange-talk.ts';
 import { type Pattern, pattern } from '../pattern.ts';
 import type { Finding, Phrase, Reader } from '../phrase.ts';
 import { mishap } from '../progress/losses.ts';
-import { asksPeople } from '../questions/looks-asked.ts';
+import { asksPeople } from '../questions/requested.ts';
 import type { Part } from '../text/message.ts';
 
 // "stick 40 combs on the order": written there.

@@ -114,7 +114,7 @@ export const askedAgain: Forms = [
   [
     'labourTime',
     ['(will|would|do|does) <any>{0,2} <count> <piece> (take|need) <any>{0,5}'],
-    /how (much|many)|stem|roses|pins|order|\beach\b/,
+    /how (much|many)|stem|roses|pins|order|\beach\b|water|mist|ribbon|wire|box|fridge|cooler|veil|magnet/,
   ],
   [
     'due',
@@ -152,7 +152,7 @@ export const askedAgain: Forms = [
   [
     'material',
     [
-      '(did|do|was|were|is|are|will|should|have) <any>{0,4} (say|want|go|going|using|use|doing|do|be|for|ask for|agree on|settle on|these|it|this|all) <any>{0,2} <material> (or not|again|for this|for them|ones|flowers|in the end)?',
+      '(did|do|was|were|is|are|will|should|have) <any>{0,4} (say|want|wanted|go|going|using|use|doing|do|be|for|ask for|agree on|settle on|these|it|this|all) <any>{0,2} <material> (or not|again|for this|for them|ones|flowers|in the end)?',
     ],
     /\b(how|when|which|what|order|buy|dry|stem|yet|by|time|enough)\b|\d/,
   ],

@@ -6,42 +6,9 @@ import type { Part } from '../text/message.ts';
 import type { Token } from '../text/token.ts';
 import { alone, commands } from './commands.ts';
 import { leadIns, openers } from './opening-words.ts';
+import { asksPeople, forLater, ordersByAsking, request } from './requested.ts';
 import { shortQuestion } from './short-questions.ts';
 import { toldPolitely } from './told-politely.ts';
-
-// Requests that look like questions: "can you make it 45".
-const request = pattern(
-  '(can|could|would|will) (you|u|ya|someone|we please) (please|pls|plz|just|also)? (make|change|update|add|put|bump|set|log|note|swap|drop|move|record|mark|take|knock|correct|fix|switch|remove|order|bring|get|grab|pass|check|price|quote|cost)',
-);
-
-// "could you do 11 buttonholes at £7.50 and 3 corsages at £14?": in a thread without an order, that is the order.
-const wanted = pattern(
-  '(can|could|would|will) ((you|u|ya|ye|yous|we) (please|pls|plz|possibly)? (do|make|manage|supply)|we (please|pls)? (price|quote|cost) (up|out|for)?)',
-);
-const counted = pattern('(<count> (x|of|no|nos|off|pcs)? (<material>)? <piece>|<piece> (x|:|-) <count>)');
-const ordersByAsking = ({ tokens, context }: Reader, part: Part): boolean => {
-  const asked = context.pieces.length > 0 ? undefined : wanted.in(tokens, part.start, Math.min(part.end, part.start + 7));
-  const quoted =
-    asked !== undefined && tokens[asked.start + 1]?.text === 'we' && !/^(do|make|manage|supply)$/.test(tokens[asked.end - 1]?.text ?? '');
-  // "can we do 35 at 11.50 plus tax" orders; with a question mark one kind alone is asked about.
-  const ofUs = part.asked && tokens[(asked?.start ?? 0) + 1]?.text === 'we';
-  const first = asked === undefined ? undefined : counted.in(tokens, asked.end, quoted && !part.asked ? tokens.length : part.end);
-  if (asked === undefined || first === undefined) return false;
-  if (quoted || counted.in(tokens, first.end, part.end) !== undefined) return true;
-  const says = (...tags: string[]): boolean =>
-    tokens.slice(first.end, part.end).some((token) => tags.some((tag) => token.means[tag] !== undefined));
-  return !ofUs && says('taxName', 'taxWord') && tokens.slice(first.end, part.end).some((token) => token.number !== undefined);
-};
-
-// "can someone water the 12 buckets": asked of people, not of the bot.
-const ofPeople = pattern(
-  "(can|could|would|will|can't|cant) (someone|anyone|somebody|anybody|one of you|some one|any of you) (please|pls|plz)? <do:word>",
-);
-const tellsMe = /^(tell|remind|show|know|say|check|confirm|work|see|find|remember|explain|send|price|quote)$/;
-export const asksPeople = (reader: Reader, part: Part): boolean => {
-  const people = ofPeople.in(reader.tokens, part.start, Math.min(part.end, part.start + 8));
-  return people !== undefined && !tellsMe.test(people.kept['do']?.text ?? '');
-};
 
 const anyDue = pattern(
   '(any|anything) <any>{0,2} (jobs|weddings|events|orders|else|due|left|to make|to do|to go|on the bench|outstanding|still|going out|for <weekday>|on <weekday>|leaving)',
@@ -71,6 +38,10 @@ const takenBack = (reader: Reader, index: number, part: Part): boolean =>
 const doubts =
   /^(wasn't|wasnt|weren't|werent|shouldn't|shouldnt|haven't|havent|hasn't|hasnt|don't|dont|doesn't|doesnt|won't|wont|couldn't|couldnt)$/;
 const pronoun = /^(it|that|they|we|there|you|she|he|i|this|these|those)$/;
+// "do 40 bouts fit in one box"; "do 40 bouts" is told.
+const ofThose = pattern(
+  '(do|did|have|had) (the|all|those|these|my|our)? <count> (of)? (the|those)? (<material>)? <piece> (fit|need|take|last|cost|come|go|require|work|look|keep|survive|get|make|count|include|have|arrive|been|gone|ever)',
+);
 // "say we did 40", "let's say they want 12"
 const supposes = (reader: Reader, index: number, part: Part): boolean =>
   reader.tokens[index]?.text === 'say' &&
@@ -84,6 +55,7 @@ const isOpener = (reader: Reader, index: number, part: Part): boolean => {
   const token = reader.tokens[index];
   if (token === undefined || token.kind !== 'word') return false;
   const next = reader.tokens[index + 1];
+  if (ofThose.at(reader.tokens, index, part.end) !== undefined) return true;
   if (doubts.test(token.text) && pronoun.test(next?.text ?? '')) return true;
   if (supposes(reader, index, part)) return true;
   if (!openers.has(token.text)) return false;
@@ -151,6 +123,11 @@ const inside = [
 // "18 crowns is it", "40 was it"
 const tagged = pattern("<any> (,|-)? (is|was|were|are|isn't|isnt|wasn't|wasnt|innit) (it|that|they|he|she)");
 
+// "just checking it's 30 bouts": whoever checks asks. "to confirm: 30 bouts" tells.
+const checks = pattern(
+  "(just|so|hi|hey|only|quickly|,){0,2} (double|re)? (-)? checking (,|:|-)? (that|if|whether)? (it's|its|it is|that's|thats|we|we're|they|she|he|the|is|are|we've|they've|you|<count>)",
+);
+
 const asksBehind = /^(what|when|who|which)$/;
 const isA = /^(is|are|equals|makes|was|comes to|costs|on|for|by|gets|wears|=)$/;
 
@@ -169,7 +146,7 @@ export const looksAsked = (reader: Reader, part: Part): boolean => {
   if (requested !== undefined && !/^(how|what|whats|what's|if|when|whether|who|which)$/.test(reader.tokens[requested.end]?.text ?? ''))
     return false;
   if (ordersByAsking(reader, part) || toldPolitely(reader, part)) return false;
-  if (asksPeople(reader, part)) return false;
+  if (asksPeople(reader, part) || forLater.at(reader.tokens, part.start, part.end) !== undefined) return false;
   // "recipe" or "wearers" above a list heads it.
   if (part.end === part.start + 1 && reader.tokens[part.end]?.kind === 'line' && part.end + 1 < reader.tokens.length) return false;
   const start = openAt(reader, part);
@@ -182,6 +159,7 @@ export const looksAsked = (reader: Reader, part: Part): boolean => {
     return true;
   if (ifAt(reader, part, start)) return true;
   if (anyIn(inside, reader.tokens, part.start, part.end)) return true;
+  if (checks.at(reader.tokens, part.start, part.end) !== undefined) return true;
   if (part.end - start > 2 && tagged.at(reader.tokens, part.end - 3, part.end)?.end === part.end) return true;
   if (asksBehind.test(reader.tokens[part.end - 1]?.text ?? '') && part.end - start > 2 && isA.test(reader.tokens[part.end - 2]?.text ?? ''))
     return true;

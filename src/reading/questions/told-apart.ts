@@ -13,6 +13,7 @@ export const toldApart: Forms = [
     [
       `(what|how much) (can|could|do|should|may|must|shall|will|would|am|are) (we|i) (be|need to|have to|going to|gonna)? (spend|spending|pay|paying|lay out) (on|for|at) (the|our)? (${some}|market|wholesale|wholesaler|wholesalers) <any>{0,2} ${whole}`,
       `(what|how much) (will|would|do|does|are|is|did|should) (the|our|all the)? ${some} <any>{0,2} (cost|come to|set (us|me) back|run (us|me) to|run to|add up to) <any>{0,4}`,
+      `(what|how much) (can|could|do|should)? (we|i) (can|could|should|may)? (spend|spending|lay out) ${whole} (on|at|for) (the)? (${some}|market|wholesale|wholesaler|wholesalers)`,
       `(total|whole|overall|full) (flower|flowers|stem|stems) (total|spend|cost|bill|money|<budget>)`,
     ],
     /\b(per|each|apiece|a (bout|buttonhole|corsage|crown|comb|lapel)|flower (girl|crown|halo|comb)s?|labou?r)\b/,
@@ -50,6 +51,34 @@ export const toldApart: Forms = [
   [
     'start',
     [
+      'how (many days|many weeks|far|long|soon) (ahead|in advance|before|beforehand) (can|could|should|do|must|may) (we|i|the|they|these|you) <any>{0,3} (make|made|do|done|wire|wired|start|started|prep) <any>{0,4}',
+    ],
+    /\border|cut\b|hang\b|market|wholesal/,
+  ],
+  [
+    'latestStart',
+    [
+      "(what if|what happens if|is it ok if|ok if|can it wait if|if) (we|i) (only|don't|dont)? (start|begin|leave it|wait|hold off|leave the start) (till|until|on|to)? (<weekday>|tomorrow|next week|the <ordinal>) <any>{0,5}",
+    ],
+  ],
+  [
+    'other',
+    [`how long (will|do|does|would|can|should) <any>{0,4} (last|keep|survive|stay fresh|hold up|hold|live) ${anything}`],
+    /make|dry|order|ahead/,
+  ],
+  ['packing', [`how many (boxes|trays|crates|boards|cartons|baskets) (for|do|will|to|does|needed|should|are) ${anything}`]],
+  [
+    'prices',
+    [
+      `(is|are|was|were|has|have|did|does|do) (the|our|a)? <ingredient> <any>{0,2} (gone up|go up|went up|going up|dearer|cheaper|still <amount>|<money>|<amount> (a|per|<each>)) <any>{0,5}`,
+      `did (we|i|you|they) (pay|get charged|spend) <amount> (for|on) (the|our|a)? <ingredient> <any>{0,4}`,
+      `how much (is|are) (a|the|our|those|one)? <ingredient> (now|at the minute|at the moment|these days|this week|going for|<each>|a stem|a bunch|at wholesale|at market)?`,
+    ],
+    /\b(order|need|left|enough|should|have to|in (a|each|the))\b|per (piece|bout|corsage|crown|comb|lapel)/,
+  ],
+  [
+    'start',
+    [
       `(when|what day|which day|what date|what time) (do|should|must|can|shall|would|could|will|are|am) (we|i) (need to|have to|be|getting|get|gonna|going to)? (get|getting)? (start|started|starting|begin|beginning|going|stuck in|cracking|kick off) <any>{0,4}`,
       `(when|when's|whens|what|what's|whats) (is|was)? (my|our|the) first (bench|making|work)? day <any>{0,3}`,
       '(start|starting|begin) (on)? (what|which) (day|date) <any>{0,2}',
@@ -64,6 +93,7 @@ export const toldApart: Forms = [
       '(is|was) (the|it|their|that|this|her){0,2} <any>{0,2} (wedding|ceremony|event|party|gala|pickup|handover|collection|it|do|one) (at|from|for|on) (the)? (<number>|<range>) <any>{0,4}',
       'how many (days|weeks|sleeps|more days|more sleeps) (have (i|we) got|do (i|we) have|have (i|we)|till|until|til|to go|left|away|before) <any>{0,5}',
       `what time (is|was|does|do) (the|that|this|their|our|her|it) <any>{0,3} (wedding|event|gala|party|ceremony|formal|ball|function|handover|pickup|prom|do)? (on|at|start|begin|again)?`,
+      "(when|what day|what date|what time) (are|is|do|does|will|did)? (they|they're|she|she's|he|the client|client|the bride|it|it's) (be|getting|being)? (collecting|collect|collected|picking|picked|pick|coming|come|needing|need|want|wanting|having|take|taking) (them|it|these|everything|up|the flowers|by|for){0,3} <any>{0,2}",
       `(when|what day|what date|by when) (do|does|must|should|will) (these|they|it|the <piece>|this|those|everything) (all)? (need to|have to|got to|must)? (be|been) (ready|done|finished|there|delivered|collected|handed over) <any>{0,3}`,
       `(when|what day|what date) (are|is) (these|those|they|it|this) (all)? (for|wanted|needed|due|going out|wanted for|needed for) <any>{0,3}`,
     ],
@@ -107,14 +137,16 @@ export const toldApart: Forms = [
     'margin',
     [
       `(is|was|was there|will) there (any|much|enough) (money|profit|anything) (in|on) (it|this|that|these|them|the job) <any>{0,4}`,
+      `(how much|what) (do|did|will|are|would)? (we|i) (do|did)? (clear|clearing|earn|earning|pocket|net|make|making) (<each>|on|per|off|out of|from|for) (a|an|<each>|each|one|this|these|it|that|the)? <any>{0,3}`,
       `(any|much) money in (it|this|that|these|them) <any>{0,3}`,
     ],
   ],
   [
     'total',
     [
+      'what (do|does|will|did|must)? (they|she|he|the (bride|client|couple|hotel)) (owe|owes) (us|me)? (in total|<all>|now|still|altogether)?',
       `(what|how much) (am|are|do|should|shall|must|will|would) (we|i|you) (be)? (invoice|invoicing|bill|billing) (them|her|him|for|the)? <any>{0,4}`,
-      `(what|how much) (will|would|do|does|did|are|is|were|was|should|could)? (the|all|about)? <count> (<material>)? <piece> (be|cost|come to|come out at|run|come in at|total|add up to|set)? (them|us|her|him)? (at|@|for) <amount> (<each>)? <any>{0,3}`,
+      `(what|how much) (will|would|do|does|did|are|is|were|was|should|could)? (the|all|about)? <count> (<material>)? <piece> (would|will)? (be|cost|come to|come out at|run|come in at|total|add up to|set)? (them|us|her|him)? (at|@|for) <amount> (<each>)? <any>{0,3}`,
       `<count> (<material>)? <piece> (at|@|for) <amount> (<each>)? (,|-|is|are|comes|come|makes|equals|would be|=){0,2} (to)? how much`,
     ],
     /\b(left|stems?|profit|margin|if)\b/,
@@ -122,6 +154,7 @@ export const toldApart: Forms = [
   [
     'price',
     [
+      'what (the|our|a|an|my)? <piece> (are|is|cost|costs|go|goes|come|comes|work|works|sell|sells) (in|out|for|at){0,2} (again|now|each|<each>)?',
       'what (did|do) (we|i|you) (do|sell|have) (it|them|these|those|the <piece>|<piece>) (for|at) <any>{0,3}',
       `(what|how much) (do|does|will|would|are|is|did) (they|she|he|the client|the bride|client|bride|the couple|customers?|people|we) (paying|pay|to pay|charging|charge|asking|get|getting) (for)? (<each>|for a|for one) (<piece>|single one|of them)?`,
       `(what's|whats|what is|what are|what does|how much is|how much does) (a|each|one|every)? (single)? (one|<each>|one of them|one of these|one of those) (going for|cost|costing|costs|come to|comes to|worth|priced at|sell for|come in at|come out at) <any>{0,2}`,

@@ -13,6 +13,7 @@ export const whoseAndWhether: Forms = [
       `(is|are|will|would) <count> (more|extra|other)? <bench> (be)? (enough|ok|okay|plenty|sufficient|do (it|for|by|on|to)) ${anything}`,
       '(can|could|will|would) (the|all|all the|those|these|they){1,2} <piece> be (done|made|finished|ready|boxed|wired) (by|for|before|in) <any>{0,4}',
       `(are|r|am) (we|i) (free|clear|available|booked|full|busy|flat out) (on|for|at|that|this)? ${anything}`,
+      '(can|could|will|would) (we|i) (even|really|still|possibly)? (do|make|manage) (another|about)? <count> (more)? (<material>)? <piece> (more)? (by|before) <any>{0,3}',
       '<count> <any>{0,6} (doable|possible|feasible|realistic|manageable|achievable) (or not|then|at all|do you think)?',
     ],
     /\bhours?\b|\bhrs\b|\bat \S+|@|\beach\b|[£$€]/,
@@ -29,7 +30,8 @@ export const whoseAndWhether: Forms = [
     'wearers',
     [
       "(who's|whos|who is|who are|who|whose) (is|are)? (the|this|that|these|those) (<material>)? <piece> (for|meant for|going to|go to)",
-      'whose <piece> (is|are) (it|this|that|these|those)',
+      'whose <piece> ((is|are) (it|this|that|these|those)|(it|this|that|these|those) (is|are))',
+      '(who|whose) (the|this|that|these|those) (<material>)? <piece> (is|are) (for|on|going to)',
       'whose (is|are) (the|this|that|these|those) (<material>)? <piece>',
       `(has|have|is|are|does|do|did|will) ${theirs} ${wearer} <any>{0,2} (got|get|getting|have|having|wear|wearing|need|want|on) <any>{0,2} (one|ones|any|<piece>|something|a flower|flowers|the list)`,
       `(what|what's|whats) (is|are|does|do|will|did|we giving|we putting on|we doing for)? ${theirs} ${wearer} <any>{0,2} (get|getting|have|having|wear|wearing|got)`,

@@ -4,6 +4,7 @@ import { withApostrophes } from './apostrophes.ts';
 import { type CleanText, cleanText, ownWords } from './clean-text.ts';
 import { withoutCourtesy } from './courtesy.ts';
 import { joinHourWords } from './hour-words.ts';
+import { withOpenQuestions } from './inner-questions.ts';
 import { lex } from './lex.ts';
 import { nameWords } from './name-words.ts';
 import { joinRanges } from './number-ranges.ts';
@@ -107,16 +108,20 @@ const partsOf = (tokens: readonly Token[]): Part[] => {
 };
 
 export const readTokens = (clean: CleanText): Token[] => [
-  ...withoutAsking(
-    joinSecondCounts(
-      nameWords(
-        joinRanges(
-          joinUnits(
-            joinHourWords(
-              joinNumberWords(
-                withApostrophes(
-                  writtenOut(
-                    withQuestionsApart(withTurns(withoutCourtesy(withoutShortPoints(withoutListMarks(withoutEmphasis(lex(clean.text))))))),
+  ...withOpenQuestions(
+    withoutAsking(
+      joinSecondCounts(
+        nameWords(
+          joinRanges(
+            joinUnits(
+              joinHourWords(
+                joinNumberWords(
+                  withApostrophes(
+                    writtenOut(
+                      withQuestionsApart(
+                        withTurns(withoutCourtesy(withoutShortPoints(withoutListMarks(withoutEmphasis(lex(clean.text)))))),
+                      ),
+                    ),
                   ),
                 ),
               ),

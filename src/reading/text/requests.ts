@@ -113,7 +113,7 @@ const isEnd = (tokens: readonly Token[], index: number): boolean => {
 
 // "can that be thirty", "could the bouts be 30 instead of 25", "can the date be moved to the 14th": said of the thing itself.
 const passive = pattern(
-  `(can|could|cld|may) (${it}|they|${things}) (please|pls|just|possibly){0,2} be ((changed|moved|made|bumped|dropped|switched|swapped|set|updated|pushed|brought) <any>|<number> <any>{0,5} (instead|rather|not) <any>)`,
+  `(can|could|cld|may) (${it}|they|${things}) (please|pls|just|possibly){0,2} be ((changed|moved|made|bumped|dropped|switched|swapped|set|updated|pushed|brought) (up|down|back|forward|over)? to <any>|<number> <any>{0,5} (instead|rather|not) <any>)`,
 );
 const lastly = pattern(`can (${it}|they|${things}) be <amount> (<each>|<piece>)?`);
 const ofTheThing = (tokens: readonly Token[], start: number, end: number): readonly Token[] | undefined => {
