@@ -16,8 +16,15 @@ const ofNext = (tokens: readonly Token[], end: number): boolean => {
   return !(next?.text === 'x' || next?.means['piece'] !== undefined || next?.means['material'] !== undefined);
 };
 
+// "$150 for all 12": the number counts them; "150 for all 12 bouts" says it of bouts.
+const forAllOf = pattern('(,)? <all> <n:count>');
+const closes = (tokens: readonly Token[], end: number): boolean =>
+  tokens[end] === undefined || tokens[end]?.kind !== 'word' || taxScope.at(tokens, end, tokens.length) !== undefined;
+
 /** What stands behind the number ending here, when it says that it is for all. */
 export const allBehind = (tokens: readonly Token[], end: number): Match | undefined => {
+  const counted = forAllOf.at(tokens, end, tokens.length);
+  if (counted !== undefined && tokens[counted.end - 2]?.text === 'for all' && closes(tokens, counted.end)) return counted;
   const said = allAfter.at(tokens, end, tokens.length);
   if (said === undefined || ofNext(tokens, end)) return undefined;
   // "bouts 10 at 16, everything plus GST": what is all in or out of tax is no total.

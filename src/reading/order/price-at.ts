@@ -81,6 +81,8 @@ export const priceAt = (reader: Reader, index: number): Price | undefined => {
   // "need one each" counts.
   if (token.text === 'one' && tokens[index + 1]?.means['each'] !== undefined && !/^(at|@)$/.test(tokens[index - 1]?.text ?? ''))
     return undefined;
+  // "for all 12 lads" counts them.
+  if (number.form === 'plain' && tokens[index + 1]?.means['role'] !== undefined && tokens[index - 1]?.text === 'for all') return undefined;
   let start = index;
   let end = index + 1;
   let per: Price['per'] = 'unsaid';

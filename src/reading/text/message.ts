@@ -16,6 +16,7 @@ import { writtenOut } from './shorthand.ts';
 import type { Token } from './token.ts';
 import { withQuestionsApart } from './told-then-asked.ts';
 import { withTurns } from './turns.ts';
+import { withoutUnchanged } from './unchanged.ts';
 
 /** A sentence or a line: tokens from `start` up to `end`. */
 export interface Part {
@@ -107,31 +108,29 @@ const partsOf = (tokens: readonly Token[]): Part[] => {
   return parts;
 };
 
-export const readTokens = (clean: CleanText): Token[] => [
-  ...withOpenQuestions(
-    withoutAsking(
-      joinSecondCounts(
-        nameWords(
-          joinRanges(
-            joinUnits(
-              joinHourWords(
-                joinNumberWords(
-                  withApostrophes(
-                    writtenOut(
-                      withQuestionsApart(
-                        withTurns(withoutCourtesy(withoutShortPoints(withoutListMarks(withoutEmphasis(lex(clean.text)))))),
-                      ),
-                    ),
-                  ),
-                ),
-              ),
-            ),
-          ),
-        ),
-      ),
-    ),
-  ),
+// What is done to the tokens, in this order: each stage relies on those before it.
+const stages: readonly ((tokens: readonly Token[]) => readonly Token[])[] = [
+  withoutEmphasis,
+  withoutListMarks,
+  withoutShortPoints,
+  withoutCourtesy,
+  withTurns,
+  withQuestionsApart,
+  writtenOut,
+  withApostrophes,
+  joinNumberWords,
+  joinHourWords,
+  joinUnits,
+  joinRanges,
+  nameWords,
+  joinSecondCounts,
+  withoutUnchanged,
+  withoutAsking,
+  withOpenQuestions,
 ];
+
+export const readTokens = (clean: CleanText): readonly Token[] =>
+  stages.reduce<readonly Token[]>((tokens, stage) => stage(tokens), lex(clean.text));
 
 export const openMessage = (text: string): Message => {
   const clean = cleanText(text);
