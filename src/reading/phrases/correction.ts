@@ -22,7 +22,7 @@ const notForStudio =
 
 // "put me down for 24 buttonholes" orders them.
 const notedDown = pattern(
-  '(put|note|jot|write|mark|pop|pencil|stick|book) ((me|us|them|her|him)? (down|in) (for|as)? (about)? <count> (<word>)? <piece>|(about)? <count> (<word>)? <piece> (down|in|on the (list|order|book|sheet)))',
+  '(put|note|jot|write|mark|pop|pencil|stick|book|log|record) ((me|us|them|her|him)? (down|in) (for|as)? (about)? <count> (<word>)? <piece>|(about)? <count> (<word>)? <piece> (down|in|on the (list|order|book|sheet)))',
 );
 
 // "same again for the hotel, 36 buttonholes 15 each" is an order of its own.
@@ -34,7 +34,7 @@ const soFar = pattern("(so|ok|and)? (that's|thats|that makes|that is|makes) <n:p
 
 // "need to do 8 more corsages" is work left; "8 bouts subject to change" changes nothing.
 const noChange = pattern(
-  '((need|have|got|needs|gotta|still) (to)? (do|make|finish|wire|tape|build) (another)? <count>|(set|setting) up|(subject to|may|might|could|can|liable to|likely to) change|(my|your|her|his|their|the) (shift|shifts|rota|roster|day off|turn)|take it or leave it|take it from there)',
+  '((need|have|got|needs|gotta|still) (to)? (do|make|finish|wire|tape|build) (another)? <count>|(set|setting) up|(subject to|may|might|could|can|liable to|likely to) change|(my|your|her|his|their|the) (shift|shifts|rota|roster|day off|turn)|(add|put|stick|chuck) (another)? <count> (more)? (<piece>)? (to|on|onto|in) (the|my|our)? (tally|done|finished|made|completed|boxed)|take it or leave it|take it from there)',
 );
 
 const doubted = pattern('\\? or (maybe|just|even|at)? <amount>');

@@ -11,7 +11,7 @@ const asks = /^(enough|know)$/;
 
 // "do we need more than 3 spools" asks too; "can we swap the fern" does not.
 const asked = pattern(
-  '(so|and|ok|hey|hi|,)? (do|does|did|is|are|was|were|should|shall|have|has|how|what|which|when|why) (we|i|you|u|they|she|he|it|there|many|much)',
+  '(so|and|ok|hey|hi|,)? ((do|does|did|is|are|was|were|should|shall|have|has|how|what|which|when|why) (we|i|you|u|they|she|he|it|there|many|much|if|about|happens)|(what|suppose|supposing|say|if|imagine) (if|we|i|they|she|he|the)|(can|could|would|will) (we|i|you|they|she|he|it) (use|get away with|afford|manage|do with|make do|get by|ever|still|just)|would <any> <any>)',
 );
 
 const find = (reader: Reader): Finding[] =>

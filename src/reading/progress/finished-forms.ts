@@ -107,6 +107,10 @@ const forms: readonly (readonly [string, Build])[] = [
     (match) => ({ fact: 'made', count: amountOf(match.kept['n']) + amountOf(match.kept['m']) }),
   ],
   [`(half|half of) (the|those|our|of the)? <m:count> (<material>)? (<p:piece>)? ${be}{0,2} ${done}`, share('0.5')],
+  [
+    '(add|put|stick|chuck) (another)? <n:count> (more)? (<p:piece>)? (to|on|onto|in) (the|my|our)? (tally|done|finished|made|completed|boxed) (pile|count|tally|list|box|total)?',
+    counts,
+  ],
   // "tick off 4 lapels", "mark the crowns off"
   [`(tick|mark|cross|check) off (another|about)? ${counted}`, counts],
   [`(tick|mark|cross|check) (another|about)? ${counted} off`, counts],

@@ -55,7 +55,7 @@ export const commands = [
   'how <any>{0,8}',
   '(time|hours|hrs|minutes|mins|bench time|making time) (needed|reqd|required|taken)? (for|on) (the|about|all)? <count> <any>{0,4}',
   '(give|run|catch|take|walk) (me|us) (a|the|up|through|down){0,2} (quick)? (recap|summary|run down|rundown|overview|it|this|everything|on|the) <any>{0,4}',
-  'break (it|this|that) down <any>{0,3}',
+  'break (it|this|that|the <amount>) down <any>{0,3}',
   '(what|whatever) events <any>{0,4}',
   '(time|hours|hrs) (to (make|do|finish|wire)|will it take|does it take|would it take) <any>{0,8}',
   'time per <any>{0,4}',

@@ -159,6 +159,9 @@ export const looksAsked = (reader: Reader, part: Part): boolean => {
     return true;
   if (ifAt(reader, part, start)) return true;
   if (anyIn(inside, reader.tokens, part.start, part.end)) return true;
+  const [last, before] = [reader.tokens[part.end - 1]?.text ?? '', reader.tokens[part.end - 2]?.text ?? ''];
+  if (/^(possible|poss|doable|feasible|manageable)$/.test(last) && !/^(if|as|asap|where|when|not|is|be|was|all|any|totally)$/.test(before))
+    return part.end - start > 2;
   if (checks.at(reader.tokens, part.start, part.end) !== undefined) return true;
   if (part.end - start > 2 && tagged.at(reader.tokens, part.end - 3, part.end)?.end === part.end) return true;
   if (asksBehind.test(reader.tokens[part.end - 1]?.text ?? '') && part.end - start > 2 && isA.test(reader.tokens[part.end - 2]?.text ?? ''))

@@ -5,7 +5,7 @@ import { wordList } from '../words/word-list.ts';
 export const openers = new Set(
   wordList(`
   what, what's, wot's, whats, how, how's, hows, when, when's, whens, where, where's, wheres, who, who's, whos, whose,
-  what'd, whatd, what'll, how'd, how'll, which, why, do, does, did, are, is, can, could, should, would, will, shall, have, has, was,
+  what'd, whatd, what'll, how'd, how'll, which, why, why's, whys, do, does, did, are, is, can, could, should, would, will, shall, have, has, was,
   were, am, isnt, isn't, arent, aren't,
   anyone, anybody, any, anything, whatre, suppose, supposing, didnt, didn't, wouldnt, wouldn't, cant, what're, may
 `),

@@ -134,6 +134,14 @@ export const toldApart: Forms = [
     /\b(done|made|finished|hours?|hrs|mins|minutes)\b/,
   ],
   [
+    'why',
+    [
+      "(how|what) (is|was|'s) (the|that|this) <amount> (made up|made of|worked out|based on|coming from|about) <any>{0,3}",
+      "(why's|whys) (it|that|this|the) <any>{0,6}",
+    ],
+  ],
+  ['working', ['break (the|that|this) <amount> down <any>{0,3}']],
+  [
     'margin',
     [
       `(is|was|was there|will) there (any|much|enough) (money|profit|anything) (in|on) (it|this|that|these|them|the job) <any>{0,4}`,

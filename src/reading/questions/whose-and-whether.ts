@@ -12,6 +12,8 @@ export const whoseAndWhether: Forms = [
       `(will|would|can|could|do) (we|i) (have|get) (all)? (the|those|about|another)? (<count>)? (<material>)? <piece> (done|made|finished|ready|boxed|wired) (by|for|before|in time|on) <any>{0,4}`,
       `(is|are|will|would) <count> (more|extra|other)? <bench> (be)? (enough|ok|okay|plenty|sufficient|do (it|for|by|on|to)) ${anything}`,
       '(can|could|will|would) (the|all|all the|those|these|they){1,2} <piece> be (done|made|finished|ready|boxed|wired) (by|for|before|in) <any>{0,4}',
+      '(is|are|will|would) (that|it|this|they) (be)? (still|all)? (ok|okay|fine|doable|possible|alright|manageable|realistic) (for|by) <any>{0,3}',
+      '(is|are|was) (<plain> <month>|the <ordinal> (of)? (<month>)?|<slashed>|<month> <any>) (ok|okay|alright|fine|free|possible|doable|too soon|manageable) <any>{0,5}',
       `(are|r|am) (we|i) (free|clear|available|booked|full|busy|flat out) (on|for|at|that|this)? ${anything}`,
       '(can|could|will|would) (we|i) (even|really|still|possibly)? (do|make|manage) (another|about)? <count> (more)? (<material>)? <piece> (more)? (by|before) <any>{0,3}',
       '<count> <any>{0,6} (doable|possible|feasible|realistic|manageable|achievable) (or not|then|at all|do you think)?',

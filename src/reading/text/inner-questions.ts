@@ -18,6 +18,9 @@ const forLater = pattern(
 );
 const told = /^(let|tell)$/;
 
+// "they want to know the price for 22"
+const asksFor = /^(price|prices|cost|total|rate|date|day|time|count|number|stem|stems|budget|margin|labour|damage|latest|recipe)$/;
+
 const contracted: Readonly<Record<string, readonly [string, string]>> = {
   "it's": ['is', 'it'],
   its: ['is', 'it'],
@@ -45,6 +48,8 @@ const longest = 40;
 // "if we can do 8" is "can we do 8"; "whether the price includes vat" is "does the price include vat".
 const outright = (said: readonly Token[]): readonly Token[] => {
   const [first, subject, verb] = said;
+  if (first !== undefined && /^(the|our|my|their)$/.test(first.text))
+    return [{ ...first, text: 'what', end: first.start }, { ...first, text: 'is', end: first.start }, ...said];
   if (first === undefined || subject === undefined || !/^(if|whether)$/.test(first.text)) return said;
   const short = Object.hasOwn(contracted, subject.text) ? contracted[subject.text] : undefined;
   if (short !== undefined) return [{ ...first, text: short[0] }, { ...subject, text: short[1] }, ...said.slice(2)];
@@ -65,9 +70,15 @@ const unsureOfTax = (tokens: readonly Token[], start: number, end: number): Matc
   return match !== undefined && taxed ? { ...match, end: match.end - 1 } : undefined;
 };
 
+const named = (tokens: readonly Token[], from: number): boolean =>
+  /^(the|our|my|their)$/.test(tokens[from]?.text ?? '') &&
+  tokens.slice(from - 1, from).some(({ text }) => text === 'know') &&
+  asksFor.test(tokens[from + 1]?.text ?? '');
+
 /** The tokens with inner questions asked outright. */
 export const withOpenQuestions = (tokens: readonly Token[]): readonly Token[] => {
-  if ((!opening.might(tokens) && !unsure.might(tokens)) || !tokens.some((token) => asking.test(token.text))) return tokens;
+  if ((!opening.might(tokens) && !unsure.might(tokens)) || !tokens.some((token) => asking.test(token.text) || token.text === 'know'))
+    return tokens;
   const kept: Token[] = [];
   for (let start = 0; start < tokens.length; ) {
     let end = start;
@@ -78,7 +89,7 @@ export const withOpenQuestions = (tokens: readonly Token[]): readonly Token[] =>
     const from = match?.end ?? end;
     const mark = tokens[end];
     const later = told.test(tokens[at]?.text ?? '') && forLater.at(tokens, from, end) !== undefined;
-    if (match === undefined || end - from < 2 || later || !asking.test(tokens[from]?.text ?? '')) {
+    if (match === undefined || end - from < 2 || later || !(asking.test(tokens[from]?.text ?? '') || named(tokens, from))) {
       kept.push(...tokens.slice(start, mark === undefined ? end : end + 1));
     } else {
       const last = tokens[end - 1] as Token;

@@ -9,15 +9,15 @@ const you = "(you|u|ya|ye|yous|yas|y'all)";
 
 // Who is asked, and how: each leaves the verb next.
 const ofYou = pattern(
-  `((would|do) ${you} mind|mind|(can|could|cn|cld|would|will|wont|won't|couldnt|couldn't) ${you}|(any|is there any) (chance|way|possibility) (of|${you} (can|could|would|might)?)|(could|can|may|might) i (ask|get|trouble) ${you} to|(wondering|hoping|wonder) (if)? ${you} (could|can|would|might)|(i|we) (need|want|would like) ${you} to|(would it be|is it) (ok|okay|possible|alright|cool) (for ${you})? to) ${courtesy}`,
+  `((would|are|will) ${you} (be)? able to|(i'd|we'd|i would|we would) (like|love) (to|you to)?|(would|do) ${you} mind|mind|(can|could|cn|cld|would|will|wont|won't|couldnt|couldn't) ${you}|(any|is there any) (chance|way|possibility) (of|${you} (can|could|would|might)?)|(could|can|may|might) i (ask|get|trouble) ${you} to|(wondering|hoping|wonder) (if)? ${you} (could|can|would|might)|(i|we) (need|want|would like) ${you} to|(would it be|is it) (ok|okay|possible|alright|cool) (for ${you})? to) ${courtesy}`,
 );
 const ofUs = pattern(
-  `((can|could|cn|cld|may|might) (we|i)|(would it be|is it) (ok|okay|possible|alright|cool) (for us|for me|if (we|i))? (to)?|(any|is there any) (chance|way|possibility) (we|i|of us) (can|could|might)?) ${courtesy}`,
+  `((mind|ok|okay|alright|cool|fine) if (we|i)|(can|could|cn|cld|may|might) (we|i)|(would it be|is it) (ok|okay|possible|alright|cool) (for us|for me|if (we|i))? (to)?|(any|is there any) (chance|way|possibility) (we|i|of us) (can|could|might)?) ${courtesy}`,
 );
 const ofAnyone = pattern(`((can|could|would|will) (someone|somebody|anyone|anybody|one of you)) ${courtesy}`);
 
 const sums =
-  '((get|have|see|do|send) (me|us|her|him|them)? (a|your|the|some|your best)? (price|prices|quote|cost|costing|figure) (for|on)|(price|prcie|quote|cost) (up|out|me|us|on|for){0,2}|(work out|calculate|give (me|us) a (price|quote|cost) (on|for)))';
+  '((a|the)? (price|quote|cost|costing) (for|on)|(get|have|see|do|send) (me|us|her|him|them)? (a|your|the|some|your best)? (price|prices|quote|cost|costing|figure) (for|on)|(price|prcie|quote|cost) (up|out|me|us|on|for){0,2}|(work out|calculate|give (me|us) a (price|quote|cost) (on|for)))';
 const noting = '(log|note|jot|record|enter|pencil|tick|mark|update|book|write)';
 const downIn = '((put|pop|stick|get) (me|us|them|her|him)? (down|in) (for)?|(put|pop|stick) (<any>){0,2} <count> <any>{1,4} (down|in|on))';
 const it = '(it|that|this|them|these|those|each|everything|us)';
@@ -35,7 +35,14 @@ const asksYou = pattern(
 const asksUs = pattern(
   `((say|call) ${it}? <number> (<each>|<any>)? (instead|rather|not)|(get|have) (a|the|your|some) (price|prices|quote|costing) (for|on)|${noting} (down|in)? <any>|${downIn} <any>|${altering} (${it}|${things}) <any>|${more} (on|in|another|a|an|one|<count>|the)|${undoing}|make ${it} (all)? (to|up to|down to|<upTo>|an even|<number>|<material>|<tax>|<included>|<onTop>)|order <count> (<any>){0,2} <piece>)`,
 );
-const asksAnyone = pattern(`(${noting}|put down) (down|off|in)? (the|all|all the)? (<count>|<piece>)`);
+const asksAnyone = pattern(
+  `(${noting}|put down) (down|off|in|that)? (the|all|all the|we|i|they|we've|i've)? (done|made|did)? (<count>|<piece>)`,
+);
+
+// "note that 2 crowns snapped": what is to be noted is told.
+const notes = pattern(
+  "(note|log|record|(jot|note|put|mark) down|remember) that (<count>|we|i|it|it's|the|there|they|she|he|we've|i've|<word> <any> <any>)",
+);
 
 /** "can I have 20 bouts please", "could we get 12 lapels at 14?": how many are wanted. */
 const asksFor = pattern('(have|get|order|book|grab) (us|me)? (another|about|around)? <count> (<any>){0,2} <piece>');
@@ -140,11 +147,23 @@ const askedFor = (tokens: readonly Token[], start: number, end: number): number 
   return wants(tokens, start, end);
 };
 
+const pricing = pattern('(have|get|see|do|send) (me|us)? (a|the|your|some) (price|prices|quote|costing) (for|on)');
+const withoutNoting = (told: readonly Token[]): readonly Token[] => {
+  const priced = pricing.at(told, 0, told.length);
+  if (priced !== undefined) return told.slice(priced.end);
+  const match = notes.at(told, 0, told.length);
+  return match === undefined ? told : told.slice(told.findIndex(({ text }) => text === 'that') + 1);
+};
+
 /** The tokens without the asking, and with a full stop for the question mark behind what was asked for. */
 export const withoutAsking = (given: readonly Token[]): readonly Token[] => {
   if (
     !given.some(
-      (token) => token.text === 'mind' || /^(can|cn|cld|could|may|might|would|will|any|is|wondering|hoping|need|want)/.test(token.text),
+      (token) =>
+        token.text === 'mind' ||
+        /^(can|cn|cld|could|may|might|would|will|any|is|are|ok|okay|fine|i'd|we'd|wondering|hoping|need|want|note|log|record|jot|put|mark|remember)/.test(
+          token.text,
+        ),
     )
   )
     return given;
@@ -157,17 +176,23 @@ export const withoutAsking = (given: readonly Token[]): readonly Token[] => {
     let end = start;
     while (!isEnd(given, end)) end += 1;
     let at = start;
-    while (at < end && leads.has(given[at]?.text ?? '')) at += 1;
+    while (at < end && leads.has(given[at]?.text ?? '') && given[at + 1]?.text !== 'if') at += 1;
     const from = askedFor(tokens, at, end);
     const told = from === undefined ? ofTheThing(given, at, end) : [tokens[from] as Token, ...given.slice(from + 1, end)];
     const mark = given[end];
+    if (told === undefined && notes.at(given, at, end) !== undefined) {
+      kept.push(...given.slice(start, at), ...withoutNoting(given.slice(at, end)));
+      if (mark !== undefined) kept.push(mark);
+      start = end + 1;
+      continue;
+    }
     if (told === undefined) {
       kept.push(...given.slice(start, end));
       if (mark !== undefined) kept.push(mark);
       start = end + 1;
       continue;
     }
-    kept.push(...told);
+    kept.push(...withoutNoting(told));
     start = end + 1;
     if (mark !== undefined) kept.push(mark.text === '?' ? { ...mark, text: '.' } : mark);
     while (given[start]?.text === '?') start += 1;
