@@ -93,6 +93,8 @@ const withDiscount = (reader: Reader): Finding | undefined => {
   if (match === undefined || piece === undefined || n?.number === undefined || a?.number === undefined || d?.number === undefined)
     return undefined;
   if (a.number.max !== undefined || d.number.max !== undefined || !reader.free(match.start)) return undefined;
+  // Behind several kinds it may be off all of them.
+  if (tokens.filter((token) => kindOf(token) !== undefined).length > 1) return undefined;
   const words = reader.words(match.start, match.end);
   const after = decimal(a.number.amount).times(decimal(100).minus(d.number.amount)).div(100).toFixed();
   const choices = [a.number.amount, after].map((amount) => offer(piece, n.number?.amount ?? '', a.number, amount, words));

@@ -21,12 +21,18 @@ const isOfAll = (lines: readonly Mention[], own: ReadonlyMap<Mention, Price>, to
   return others.reduce((sum, next) => sum.plus(next), decimal(0)).lessThan(total.number.amount);
 };
 
+const stands = (price: Price, before: Mention | undefined, own: Mention | undefined): boolean =>
+  isTotal(price) && price.bundle === undefined && price.index > (before?.index ?? -1) && own !== undefined && price.index < own.start;
+
 /** Each line's own price, and one for all where it stands last; undefined where the prices stand otherwise or none is a total. */
 export const lineByLine = (
   lines: readonly Mention[],
   prices: readonly Price[],
 ): { own: Map<Mention, Price>; common?: Price } | undefined => {
   if (lines.length < 2 || !prices.some(isTotal)) return undefined;
+  // "£140 for 10 bouts and £250 for 5 corsages"
+  const ahead = prices.length === lines.length && prices.every((price, at) => stands(price, lines[at - 1], lines[at]));
+  if (ahead) return { own: new Map(lines.flatMap((line, at) => (prices[at] === undefined ? [] : [[line, prices[at]]]))) };
   const slots = lines.map((line, at) =>
     prices.filter(({ index }) => index > line.index && index < (lines[at + 1]?.start ?? Number.MAX_SAFE_INTEGER)),
   );

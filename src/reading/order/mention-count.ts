@@ -40,6 +40,7 @@ const decimalTimes = ({ tokens }: Reader, after: number): Match | undefined => {
   const match = timesPlain.at(tokens, after, tokens.length);
   return match !== undefined && !isCount(match.kept['p']) && match.kept['p']?.number?.max === undefined ? match : undefined;
 };
+const columns = pattern('(,|-|:|\\|) <n:count> (,|-|:|\\|) <a:amount>');
 const bareRight = pattern('<n:count>');
 
 const madeEndingAt = (reader: Reader, at: number, before: number): number | undefined => {
@@ -101,6 +102,11 @@ export const countRight = (
   const place = between === undefined ? -1 : reader.tokens.indexOf(between, after);
   if (inside !== undefined && between !== undefined && reader.free(place))
     return { count: between, countIndex: place, marked: true, end: inside.end };
+  // "corsages - 5 - 50.00", "corsages, 5, £50"
+  const inColumns = columns.at(reader.tokens, after, reader.tokens.length);
+  const [first, price] = [inColumns?.kept['n'], inColumns?.kept['a']];
+  if (first !== undefined && price?.number?.max === undefined && (price?.number?.form === 'money' || !isCount(price)))
+    if (reader.free(after + 1)) return { count: first, countIndex: after + 1, marked: true };
   // "lapels 40 x $18"
   const times = timesPrice.at(reader.tokens, after, reader.tokens.length);
   const many = times ?? decimalTimes(reader, after);

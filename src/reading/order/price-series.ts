@@ -22,7 +22,7 @@ export const isPriceSeries = (reader: Reader, index: number): boolean => {
   if (token === undefined || parts === undefined || /[.-]/.test(token.text) || parts.some((part) => part < 4)) return false;
   const kinds = reader.tokens.slice(0, index).filter((each) => each.means['piece'] !== undefined).length;
   if (kinds !== parts.length) return false;
-  const next = reader.tokens[index + (reader.tokens[index + 1]?.text === ',' ? 2 : 1)];
+  const next = reader.tokens[index + (/^[,)]$/.test(reader.tokens[index + 1]?.text ?? '') ? 2 : 1)];
   const after =
     next?.text === '+' || next?.text === 'plus' || next?.text === 'resp' || priceWords.some((tag) => next?.means[tag] !== undefined);
   const before = /^([@:$£€]|at|rs)$/.test(reader.tokens[index - 1]?.text ?? '');

@@ -22,13 +22,11 @@ export const isPricesOrDay = (reader: Reader, index: number): boolean => {
   const token = tokens[index];
   const parts = token?.number?.form === 'slashed' ? token.number.parts : undefined;
   if (token === undefined || parts?.length !== 2 || !token.text.includes('/') || parts.some((part) => part < 5)) return false;
-  if (
-    isPriceSeries(reader, index) ||
-    !/^[,:.-]$|^line$/.test(tokens[index - 1]?.kind === 'line' ? 'line' : (tokens[index - 1]?.text ?? ''))
-  ) {
-    if (tokens[index - 1]?.means['piece'] === undefined) return false;
-  }
-  if (index !== tokens.length - 1 || tokens.some((each, at) => at !== index && (ofDays(each) || each.number?.form === 'money')))
+  const before = tokens[index - 1];
+  const closed = before?.text === '(' && tokens[index + 1]?.text === ')' ? 1 : 0;
+  const apart = before?.kind === 'line' || /^[,:.(-]$/.test(before?.text ?? '') || before?.means['piece'] !== undefined;
+  if (!apart || isPriceSeries(reader, index)) return false;
+  if (index + closed !== tokens.length - 1 || tokens.some((each, at) => at !== index && (ofDays(each) || each.number?.form === 'money')))
     return false;
   const numbers = tokens.filter((each, at) => at < index && each.number !== undefined);
   const kinds = tokens.filter((each, at) => at < index && each.means['piece'] !== undefined);
@@ -38,7 +36,7 @@ export const isPricesOrDay = (reader: Reader, index: number): boolean => {
 /** The question which of the two is meant. */
 export const askPricesOrDay = (reader: Reader, mentions: readonly Mention[]): { index: number; ask: Ask } | undefined => {
   const lines = mentions.filter((mention) => mention.countIndex !== undefined);
-  const index = reader.tokens.length - 1;
+  const index = reader.tokens.length - (reader.tokens.at(-1)?.text === ')' ? 2 : 1);
   const parts = reader.tokens[index]?.number?.parts ?? [];
   if (lines.length !== 2 || !isPricesOrDay(reader, index)) return undefined;
   const priced = lines.map(

@@ -61,7 +61,8 @@ const lineFact = (line: Line, single: boolean): Unworded => {
   const { mention, price } = line;
   // "2 corsages budget 60" speaks of all there are.
   const whole = price?.per === 'all' || price?.forCount === true || (price?.kind === 'budget' && price.per === 'unsaid');
-  const own = price === undefined ? undefined : whole ? 'line' : 'each';
+  const one = countOf(mention).count === 1 && mention.count?.number?.max === undefined; // each is all
+  const own = price === undefined ? undefined : whole && !one ? 'line' : 'each';
   return {
     fact: 'pieces',
     piece: mention.kind,

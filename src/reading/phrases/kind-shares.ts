@@ -2,6 +2,7 @@
 
 import type { PieceKind } from '../../handbook/pieces.ts';
 import type { FactOf } from '../fact.ts';
+import { countsAtFirst } from '../order/at-first.ts';
 import { piecesOfSets } from '../order/piece-sets.ts';
 import { currencyFields } from '../order/read-order.ts';
 import { sharesByPrice } from '../order/shares-by-price.ts';
@@ -66,7 +67,7 @@ const someShared = (reader: Reader): Finding | undefined => {
 
 const find = (reader: Reader): Finding[] => {
   const { tokens } = reader;
-  const priced = sharesByPrice(reader) ?? piecesOfSets(reader);
+  const priced = sharesByPrice(reader) ?? piecesOfSets(reader) ?? countsAtFirst(reader);
   if (priced !== undefined) return [priced];
   const match = shares.in(tokens, 0, tokens.length);
   if (match === undefined) {

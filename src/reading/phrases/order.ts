@@ -5,6 +5,7 @@ import type { Fact } from '../fact.ts';
 import { namedBefore, needed, pairPrices, pricedOnly, withListed } from '../order/apart-counts.ts';
 import { settleBundles } from '../order/bundles.ts';
 import { withoutCheckSums } from '../order/check-sums.ts';
+import { withDearLines } from '../order/dear-lines.ts';
 import { countOrPrice, impossiblePrice } from '../order/doubtful-prices.ts';
 import { matchPrices } from '../order/match-prices.ts';
 import type { Mention } from '../order/mention.ts';
@@ -156,7 +157,10 @@ const find = (reader: Reader): Finding[] => {
   if (ambiguous !== undefined) return [ambiguous];
   const kinds = pricedKinds(mentions, prices);
   if (kinds !== undefined) return [ofKinds(reader, kinds)];
-  const matched = settleBundles(reader, settleTotals(reader, matchPrices(mentions, equalsTotal(reader, prices, counts)), pieces));
+  const matched = settleBundles(
+    reader,
+    settleTotals(reader, withDearLines(reader, matchPrices(mentions, equalsTotal(reader, prices, counts))), pieces),
+  );
   const open = prices.length === 0 ? askPricesOrDay(reader, mentions) : undefined;
   const coversOther = reader.tokens.some((token) => token.means['other'] !== undefined);
   const facts: Fact[] = lineFacts(reader, matched);

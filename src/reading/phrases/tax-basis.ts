@@ -1,6 +1,7 @@
 // Whether the price has tax in it or takes it on top: "inc GST", "+ VAT", "plus 18% GST", "before tax".
 
 import type { FactOf } from '../fact.ts';
+import { besidePrice, noneOnTop, ofUnread, unsure } from '../order/tax-doubts.ts';
 import { beginsAt, type Match, pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader } from '../phrase.ts';
 import type { Token } from '../text/token.ts';
@@ -159,28 +160,8 @@ const allFree = (reader: Reader, match: Match): boolean => {
   return true;
 };
 
-const noneOnTop = pattern(
-  "(no <tax:tax> (on top|extra|to add)|<tax:tax> (is|are)? (not|isn't|isnt|aren't|never) (on top|extra|additional)|no (extra|further|additional|more) <tax:tax>)",
-);
-
 // "25 each inc, tax 8.25%": the rate stands apart from where it goes.
 const rateAlone = pattern('<tax:tax> (rate)? (is|at|@|of|:|=)? <rate:percent>');
-
-// "not sure re gst", "don't know yet if vat's in": which tax is said, and not where it goes.
-const unsure = pattern(
-  "(not sure|unsure|dont know|don't know|no idea|not decided|havent decided|need to check|to check|tbc) (yet)? (if|whether|about|re|on|abt)? (the|it's|its)? <tax:tax> (is|'s|in|inc|incl|included|or not|on|on top|extra|yet)?",
-);
-
-// "van hire 95 inc gst": the tax of a number that nobody could read is nobody's.
-const ofUnread = (reader: Reader, index: number): boolean => {
-  const before = reader.tokens[index - 1];
-  return (
-    before?.number !== undefined &&
-    before.number.form !== 'percent' &&
-    reader.free(index - 1) &&
-    reader.facts.length + reader.asks.length === 0
-  );
-};
 
 const find = (reader: Reader): Finding[] => {
   const findings: Finding[] = [];
@@ -209,6 +190,8 @@ const find = (reader: Reader): Finding[] => {
     // Said twice the same way is said once: "45ea inc & 18ea inc".
     if (basis === read.fact.basis) findings.push({ start: index, end: read.match.end, facts: [] });
     else if (basis === undefined) findings.push(found(reader, index, read.match.end, [read.fact]));
+    // "10 bouts 12 inc, 5 corsages 30 ex": no one basis holds for the order.
+    else if (besidePrice(reader, index) && findings.every(({ start }) => besidePrice(reader, start))) return [];
     basis ??= read.fact.basis;
     index = read.match.end - 1;
   }
