@@ -9,8 +9,16 @@ const shiftForm = pattern(
 
 // "a week later", and nothing else
 const shiftAlone = pattern(
-  "(they've|they have|it's|its|she's|he's|client has|we've)? (gone|moved|going|now|the event is now|the wedding is now|event is now|wedding is now|everything is now|date is now|the date is now|event|wedding|is){0,2} (exactly|just|about|only)? (<d:duration>|a week|a day|a fortnight|one week|one day) (later|earlier|sooner|forward|back) (now|please|pls|than planned|sorry|then)?",
+  "(they've|they have|it's|its|she's|he's|client has|we've)? (gone|moved|going|now|the event is now|the wedding is now|event is now|wedding is now|everything is now|date is now|the date is now|event|wedding|party|date|is|been){0,3} (exactly|just|about|only|to|till|until)? (<d:duration>|a week|a day|a fortnight|one week|one day) (later|earlier|sooner|forward|back) (now|please|pls|than planned|sorry|then)?",
 );
+// "its the week after now", "moved to the week before"
+const weekBeside = pattern(
+  "(they've|they have|event|wedding|the event|the wedding|date|the date|it|its|it's|now|moved|pushed|has|is|now|to|for|on|been){1,5} (the)? <w:word> (after|before) (now|instead|please|pls|sorry|then)?",
+);
+const besideIt = (tokens: readonly Token[], index: number, end: number): Match | undefined => {
+  const match = weekBeside.at(tokens, index, end);
+  return match?.end === end && /^(week|day)$/.test(match.kept['w']?.text ?? '') ? match : undefined;
+};
 const bareShift = (tokens: readonly Token[], index: number, end: number): Match | undefined => {
   const match = shiftAlone.at(tokens, index, end);
   const before = tokens[index - 1];
@@ -38,6 +46,11 @@ export const dateShift = (
   end: number,
 ): { match: Match; days: number; direction: -1 | 0 | 1 } | undefined => {
   const match = shiftForm.at(tokens, index, end) ?? bareShift(tokens, index, end);
+  const beside = match === undefined ? besideIt(tokens, index, end) : undefined;
+  if (beside !== undefined) {
+    const words = tokens.slice(beside.start, beside.end).map((token) => token.text);
+    return { match: beside, days: words.includes('week') ? 7 : 1, direction: words.includes('after') ? 1 : -1 };
+  }
   if (match === undefined) return undefined;
   const by = days(match, tokens);
   const words = tokens.slice(match.start, match.end).map((token) => token.text);

@@ -13,9 +13,9 @@ const todayWord = '(today|2day|now)';
 
 const onWeekday = pattern('(on|from|this|after|next|coming|the|by){0,2} <w:weekday>');
 const onTomorrow = pattern(`(from|after|on)? ${tomorrowWord}`);
-const onToday = pattern(`((from|after) ${todayWord}|today|2day)`); // "45 days now" have gone by
+const onToday = pattern(`(from ${todayWord}|after (today|2day)|today|2day)`); // "45 days now" have gone by
 const inTime = pattern('(time|from today|from now|today|hence|away from now|from the date)');
-const away = pattern('(away|out|to go|ahead|later)');
+const away = pattern('(away|out|to go|ahead)');
 const behindWeekday = pattern('<w:weekday> in (a)?');
 const behindTomorrow = pattern(`(${tomorrowWord}|today|this day)`);
 const dayAfter = pattern(`(the)? (day after ${tomorrowWord}|overmorrow)`);

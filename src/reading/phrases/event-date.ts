@@ -106,7 +106,7 @@ const timeNear = (
       confident &&
       reads.some((read) => (index >= read.end && index - read.end <= 5) || (index < read.start && read.start - index <= ahead));
     const time = timeAt(reader, index, beside);
-    if (time !== undefined) return time;
+    if (time !== undefined && !ofOther(time.end - 1)) return time;
   }
   return undefined;
 };
@@ -170,16 +170,20 @@ const find = (reader: Reader): Finding[] => {
     ((isLed(reader, reads) || forDate) && !(working(reader) && !namesEvent(reader))) ||
     (bareDate(reader, [...reads, ...also]) && !working(reader)) ||
     (tradeWords(reader) && !working(reader));
-  const usable = reads
-    .filter((read) => !dayOfWork(reader, read))
-    .filter((read) => strong || read.relative !== true)
-    .filter((read) => read.relative !== true || strong);
+  const usable = reads.filter((read) => !dayOfWork(reader, read) && (strong || read.relative !== true));
   const day = usable.some((read) => read.relative !== true) ? usable.filter((read) => read.relative !== true) : usable;
   // "meeting 2 feb 10am, wedding 13 march": the hour is that of the day right before it.
   const ofOther = (index: number): boolean => {
     const before = all.filter((read) => read.end <= index).at(-1);
     const near = reader.tokens.slice(Math.max(before?.end ?? 0, index - 3), index);
-    return (before !== undefined && !kept.includes(before)) || near.some((token) => /^(setup|set|bump|rehearsal)$/.test(token.text));
+    // "wedding sat 13 march, pick up friday before at 2"
+    const another = reader.tokens.slice(before?.end ?? index, index).some((token) => token.means['weekday'] !== undefined);
+    return (
+      another ||
+      all.some((read) => read.start <= index && index < read.end) ||
+      (before !== undefined && !kept.includes(before)) ||
+      near.some((token) => /^(setup|set|bump|rehearsal)$/.test(token.text))
+    );
   };
   const time = timeNear(reader, day, strong || day.some((read) => read.relative !== true), ofOther);
   const fact =
@@ -190,7 +194,7 @@ const find = (reader: Reader): Finding[] => {
         fact: 'date',
         date,
         ...(time === undefined ? {} : { time: time.time }),
-        ...(of === undefined || (of === 'hand over' && day.length === 1) ? (of === undefined ? {} : { of }) : { of }),
+        ...(of === undefined ? {} : { of }),
         ...(read.yearAssumed === true ? { yearAssumed: true } : {}),
         ...(read.orderAssumed === true ? { orderAssumed: true } : {}),
       };

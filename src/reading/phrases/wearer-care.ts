@@ -61,9 +61,10 @@ const find = (reader: Reader): Finding[] => {
       if (between.some((word) => apart.test(word))) continue;
       const roles = role < care ? rolesBack(reader, role, part.start) : [role];
       const before = reader.tokens.slice(Math.max(part.start, role - 4), role).map((token) => token.text);
-      const one = /(^| )(one|1|a) of( the| our| his| her)?$/.test(before.join(' '));
+      const some = /(?:^| )(one|1|a|\d{1,2}|two|three|four|five|six) of(?: the| our| his| her)?$/.exec(before.join(' '))?.[1];
+      const few = some === undefined ? undefined : /^(one|1|a)$/.test(some) ? 'one' : some;
       const words = reader.words(care, careEnd(reader, care, part.end)).replace(/(pacemaker|implant|defibrillator|icd)s$/i, '$1');
-      const note = one ? `one of them: ${words}` : words;
+      const note = few === undefined ? words : `${few} of them: ${words}`;
       const takes = [...roles, ...Array.from({ length: high - low + 1 }, (_, offset) => low + offset)].filter((at) => reader.free(at));
       const wearers = [...new Set(roles.flatMap((at) => who(reader.tokens[at], reader.tokens[at + 1]) ?? []))];
       if (wearers.length === 0) continue;

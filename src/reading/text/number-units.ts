@@ -27,6 +27,7 @@ const ordinal = (tokens: readonly Token[], index: number): Unit | undefined => {
   return { number: { ...token.number, form: 'ordinal' }, next: index + 2 };
 };
 
+const party = /^(groom|grooms|bm|fob|fog|mob|mog|ushers?|dads?|mums?|moms?|best|bouts?|lapels?|buttonholes?|boutonnieres?|bhs?)$/;
 const unitAfter = (tokens: readonly Token[], index: number): Unit | undefined => {
   const number = tokens[index]?.number;
   const unit = tokens[index + 1];
@@ -59,6 +60,8 @@ const unitAfter = (tokens: readonly Token[], index: number): Unit | undefined =>
   if (duration !== undefined && duration !== '') return { number: { ...number, form: 'duration', unit: duration }, next };
   const length = look(lengths, text);
   if (length !== undefined) return { number: { ...number, form: 'length', unit: length }, next };
+  // "groom, 3 gm, fob": groomsmen
+  if (/^gms?$/.test(text) && !unit.glued && Number(number.amount) <= 15 && tokens.some((each) => party.test(each.text))) return undefined;
   const weight = look(weights, text);
   if (weight !== undefined) return { number: { ...number, form: 'weight', unit: weight }, next };
   return undefined;

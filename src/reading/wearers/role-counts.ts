@@ -15,7 +15,7 @@ export const countFor = (text: string, said: number | undefined, both: boolean):
   if (said !== undefined) return said;
   if (both || pairs.has(text)) return 2;
   const role = roles.find((each) => each.said.includes(text));
-  if (role === undefined) return undefined;
+  if (role === undefined || role.one === 'rest') return undefined; // "everyone else" may be any number
   return text !== role.one &&
     plural.test(text) &&
     !/(ss|brides?)$/.test(text) &&

@@ -15,7 +15,9 @@ export const shareByGroup = (reader: Reader, entries: Entry[]): void => {
     const apart = reader.tokens
       .slice(before.at, mine.at)
       .some((token) => token.text === ',' || token.text === '.' || token.kind === 'line');
-    if (!apart || suits(before.wearer, mine.piece)) before.piece = mine.piece;
+    // "mums x2 dads x2 nans x3 corsages" gives the dads none.
+    const meant = mine.piece === 'buttonhole' ? !apart : !apart && !men.test(before.wearer);
+    if (meant || suits(before.wearer, mine.piece)) before.piece = mine.piece;
   }
 };
 
