@@ -76,6 +76,8 @@ const countAndPrice = (own: Reader, part: Part, zones: Zones): Unworded[] => {
     (token, index) => inZones(zones.old, index) && (token.number?.form === 'plain' || token.number?.form === 'money'),
   );
   const from = oldNumber < 0 ? undefined : tokens[oldNumber]?.number;
+  // "12 bouts not 10, and 3 corsages": what was said before is the kind's it stands beside.
+  const ofOld = mentions.findLast((mention) => (mention.countIndex ?? oldNumber) < oldNumber) ?? mentions[0];
   for (const mention of mentions) {
     if (mention.countIndex === undefined || mention.exact === 1) continue;
     used.add(mention.countIndex);
@@ -87,7 +89,7 @@ const countAndPrice = (own: Reader, part: Part, zones: Zones): Unworded[] => {
       fact: 'change',
       what: 'count',
       to: was ? Number(range?.max) : count,
-      ...(was ? { from: count } : from?.form === 'plain' ? { from: Number(from.amount) } : {}),
+      ...(was ? { from: count } : from?.form === 'plain' && mention === ofOld ? { from: Number(from.amount) } : {}),
       ...(mention.kind !== 'unspecified' ? { piece: mention.kind } : onlyKind === undefined ? {} : { piece: onlyKind }),
     });
   }

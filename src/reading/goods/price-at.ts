@@ -14,6 +14,8 @@ export const isPrice = (reader: Reader, index: number, pack: boolean, known: boo
   const [before, after] = [reader.tokens[index - 1], reader.tokens[index + 1]];
   // "need one each" counts.
   if (token.text === 'one' && after?.means['each'] !== undefined && !/^(at|@)$/.test(before?.text ?? '')) return false;
+  // "tape 2 rolls" says how many.
+  if (after?.means['pack'] !== undefined && (/[^s]s$/.test(after.text) || token.number.amount === '1')) return false;
   const decimals = /^\d+[.,]\d{2}$/.test(token.text);
   if (decimals && (pack || known)) return true;
   const perPack =

@@ -38,7 +38,7 @@ const scaleForms = [
 const scaleWords = pattern('(<k:word>) (up)? (the|this|that) (whole)? recipe');
 const scales: Readonly<Record<string, string>> = { double: '2', doubled: '2', halve: '0.5', half: '0.5', triple: '3', treble: '3' };
 const bought =
-  /^(order|orders|list|stock|buying|bunch|bunches|box|boxes|wrap|wraps|market|basket|left|came|arrived|invoice|bag|bags|packs?|price|each at)$/;
+  /^(order|orders|list|stock|buying|bunch|bunches|box|boxes|wrap|wraps|market|basket|left|came|arrived|invoice|bag|bags|packs?|rolls?|spools?|reels?|price|each at)$/;
 
 const trimmed = (reader: Reader, { start, end }: Stretch): Stretch => {
   let [from, to] = [start, end];

@@ -1,0 +1,27 @@
+// "3 of the crowns need to be bigger", "10 of the bouts are fresh": said of some that are ordered already. It orders nothing, and is no matter of them all.
+
+import { pattern } from '../pattern.ts';
+import type { Finding, Phrase, Reader } from '../phrase.ts';
+
+const some = pattern(
+  '(about|only|just)? (<count>|half|some|most|a few|a couple|both) of (the|those|these|our|my|their|her|his) (<material>)? <piece> (is|are|was|were|need|needs|get|gets|have|has|should|must|will|want|wants|go|goes|to|can|could|with|in)',
+);
+
+const size = '(small|smaller|big|bigger|little|large|larger|tiny|mini|kids|kids size|child|child size|adult|adult size)';
+// "smaller ones 10 each, the rest 14": nothing says how many of either.
+const bySize = pattern(
+  `(the)? ${size} (ones|one|sizes)? (are|is|at|@|:|for){0,2} <amount> (<each>)? (,|;|and|&|-|but){0,2} (the)? (rest|others|other ones|${size}) (of them)? (ones|one|sizes)? (are|is|at|@|:|for){0,2} <amount> (<each>)?`,
+);
+
+const find = (reader: Reader): Finding[] =>
+  reader.message.parts.flatMap(({ start, end }): Finding[] => {
+    for (let index = start; index < end; index++) {
+      const counted = reader.tokens[index - 1]?.number !== undefined;
+      if (some.at(reader.tokens, index, end) === undefined && (counted || bySize.at(reader.tokens, index, end) === undefined)) continue;
+      const takes = Array.from({ length: end - index }, (_, offset) => index + offset).filter((at) => reader.free(at));
+      return [{ start: index, end, takes, held: true }];
+    }
+    return [];
+  });
+
+export const someOfAKind: Phrase = { name: 'some of a kind', examples: [], find };
