@@ -6,6 +6,7 @@ import type { Part } from '../text/message.ts';
 import type { Token } from '../text/token.ts';
 import { alone, commands } from './commands.ts';
 import { leadIns, openers } from './opening-words.ts';
+import { heads, tells } from './opens-and-tells.ts';
 import { asksPeople, forLater, ordersByAsking, request } from './requested.ts';
 import { shortQuestion } from './short-questions.ts';
 import { toldPolitely } from './told-politely.ts';
@@ -55,6 +56,7 @@ const isOpener = (reader: Reader, index: number, part: Part): boolean => {
   const token = reader.tokens[index];
   if (token === undefined || token.kind !== 'word') return false;
   const next = reader.tokens[index + 1];
+  if (!part.asked && tells(reader, index, part)) return false;
   if (ofThose.at(reader.tokens, index, part.end) !== undefined) return true;
   if (doubts.test(token.text) && pronoun.test(next?.text ?? '')) return true;
   if (supposes(reader, index, part)) return true;
@@ -145,6 +147,7 @@ export const looksAsked = (reader: Reader, part: Part): boolean => {
   // "can you check how many are left" asks all the same.
   if (requested !== undefined && !/^(how|what|whats|what's|if|when|whether|who|which)$/.test(reader.tokens[requested.end]?.text ?? ''))
     return false;
+  if (heads(reader, part)) return false;
   if (ordersByAsking(reader, part) || toldPolitely(reader, part)) return false;
   if (asksPeople(reader, part) || forLater.at(reader.tokens, part.start, part.end) !== undefined) return false;
   // "recipe" or "wearers" above a list heads it.

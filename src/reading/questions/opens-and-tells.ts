@@ -1,0 +1,34 @@
+// Sentences that open as a question does and tell all the same.
+
+import { pattern } from '../pattern.ts';
+import type { Reader } from '../phrase.ts';
+import type { Part } from '../text/message.ts';
+
+// "do the 20 bouts at 14", "what a day", "which makes 22", "isn't dried, it's fresh": they open as a question does, and tell.
+const verbs =
+  /^(need|needs|come|have|go|fit|take|look|get|cost|include|want|pay|charge|start|last|keep|work|count|require|make|still|both|all|ever|add|add up|leave|match|suit|owe|arrive|know|use|match|cover|allow|agree)$/;
+const negated = /^(isnt|isn't|arent|aren't|didnt|didn't|wouldnt|wouldn't|cant)$/;
+export const tells = (reader: Reader, index: number, part: Part): boolean => {
+  const [first, second, third] = reader.tokens.slice(index, index + 3).map(({ text }) => text);
+  const rest = reader.tokens.slice(index + 2, part.end);
+  if (first === 'do' && /^(it|them)$/.test(second ?? '')) return true;
+  if (first === 'do' && /^(the|these|those|this)$/.test(second ?? '')) return !rest.some(({ text }) => verbs.test(text));
+  if (first === 'what' && /^(a|an)$/.test(second ?? ''))
+    return reader.tokens[index + 2]?.means['piece'] === undefined && third !== 'single';
+  if (first === 'how' && /^(lovely|nice|great|sweet|exciting|annoying|wonderful|brilliant|funny)$/.test(second ?? '')) return true;
+  if (first === 'which' && /^(means|makes|leaves|gives|brings)$/.test(second ?? '')) return true;
+  if (first === 'would' && second === 'you' && third === 'believe') return true;
+  const [next] = reader.tokens.slice(index + 1, index + 2);
+  return (
+    negated.test(first ?? '') && (next?.means['material'] !== undefined || (next?.number !== undefined && !/^would/.test(first ?? '')))
+  );
+};
+// "what's left: 8 bouts", "when: 14 march": what stands before the colon heads what is told.
+const headed = pattern("(so|ok|and)? (what|what's|whats|how|when|where|who|which) <any>{0,4} : <any>");
+export const heads = (reader: Reader, part: Part): boolean => {
+  const match = part.asked ? undefined : headed.at(reader.tokens, part.start, part.end);
+  return (
+    match !== undefined &&
+    reader.tokens.slice(match.end - 1, part.end).some((token) => token.number !== undefined || token.means['material'] !== undefined)
+  );
+};
