@@ -2,6 +2,7 @@
 
 import type { Phrase } from './phrase.ts';
 import { afterwards } from './phrases/afterwards.ts';
+import { changeTold } from './phrases/change-told.ts';
 import { correction } from './phrases/correction.ts';
 import { crew } from './phrases/crew.ts';
 import { eventDate } from './phrases/event-date.ts';
@@ -35,6 +36,7 @@ export const phrases: readonly Phrase[] = [
   question,
   everydayTalk,
   // Every word of it is understood, so nothing in it can be another's.
+  changeTold,
   toldOfWork,
   ownRule,
   afterwards,

@@ -2,8 +2,9 @@
 
 import type { PieceKind } from '../../handbook/pieces.ts';
 import type { Fact } from '../fact.ts';
-import { pattern } from '../pattern.ts';
+import { type Match, pattern } from '../pattern.ts';
 import type { Finding, Reader } from '../phrase.ts';
+import type { Ask } from '../reading.ts';
 import type { Part } from '../text/message.ts';
 
 // Common practice, no source: outside these a number is hardly what one piece costs.
@@ -25,6 +26,21 @@ const forms = [
 const before = /^(the|our|and|ok|so|sorry|actually|no|,|-|those)$/;
 const after = /^(please|pls|thanks|ta|,|-|sorry|\.|now|ok|lads|guys|team)$/;
 
+/** What to ask of a number that could be a price of this kind; nothing when it could not. */
+export const countOrPrice = (reader: Reader, match: Match, piece: PieceKind, amount: string): Ask | undefined => {
+  const [least, most] = pricesOf[piece] ?? [1, 0];
+  const said = Number(amount);
+  if (said < least || said > most) return undefined;
+  const words = reader.words(match.start, match.end);
+  const asCount: Fact = { fact: 'change', what: 'count', to: said, piece, words };
+  const asPrice: Fact = { fact: 'change', what: 'price', to: amount, per: 'each', piece, words };
+  const choices = [
+    { words: `${amount} pieces`, facts: [asCount] },
+    { words: `${amount} each`, facts: [asPrice] },
+  ];
+  return { about: 'count', why: 'which number', words, choices };
+};
+
 export const nowCountOrPrice = (reader: Reader, part: Part): Finding | undefined => {
   const { tokens } = reader;
   let from = part.start;
@@ -34,18 +50,9 @@ export const nowCountOrPrice = (reader: Reader, part: Part): Finding | undefined
     const piece = match?.kept['p']?.means['piece'] as PieceKind | undefined;
     const number = match?.kept['n']?.number;
     if (match === undefined || piece === undefined || number === undefined || number.max !== undefined) continue;
-    const [least, most] = pricesOf[piece] ?? [1, 0];
-    const said = Number(number.amount);
     const alone = tokens.slice(match.end, part.end).every((token) => after.test(token.text));
-    if (!alone || said < least || said > most) return undefined;
-    const words = reader.words(match.start, match.end);
-    const asCount: Fact = { fact: 'change', what: 'count', to: said, piece, words };
-    const asPrice: Fact = { fact: 'change', what: 'price', to: number.amount, per: 'each', piece, words };
-    const choices = [
-      { words: `${number.amount} pieces`, facts: [asCount] },
-      { words: `${number.amount} each`, facts: [asPrice] },
-    ];
-    return { start: part.start, end: part.end, asks: [{ about: 'count', why: 'which number', words, choices }] };
+    const ask = alone ? countOrPrice(reader, match, piece, number.amount) : undefined;
+    return ask === undefined ? undefined : { start: part.start, end: part.end, asks: [ask] };
   }
   return undefined;
 };

@@ -1,0 +1,114 @@
+// Clauses that change a count or tell of a loss and say nothing else: read first, because every word of them is understood and no other number stands beside them.
+
+import type { PieceKind } from '../../handbook/pieces.ts';
+import { countOrPrice } from '../changes/now-count-or-price.ts';
+import { type ToldAs, toldForms } from '../changes/told-forms.ts';
+import { clausesOf } from '../held/clauses.ts';
+import { beginsAt, type Match, pattern } from '../pattern.ts';
+import { type Finding, found, type Phrase, type Reader, type Unworded } from '../phrase.ts';
+
+const opening =
+  /^(,|-|ok|okay|oh|and|so|but|sorry|actually|no|nope|hey|hi|now|well|please|pls|plz|just|we|i|they|she|he|you|you'll|can|could|lets|let's|then|right|also|we've|weve|i've|ive|they've|theyve|she's|he's|that|that's|update|correction|apparently|argh|ugh|bugger|damn|oops|whoops|fyi|client|bride|the|hiya|morning|turns|out)$/;
+const closing =
+  /^(please|pls|plz|thanks|thank|you|ta|cheers|now|sorry|ok|okay|lol|then|mate|instead|today|overnight|tho|,|-|\.|…|!|argh|ugh|though|tho|in|total)$/;
+// Behind the clause with no mark between: who says so, or why.
+const remark =
+  /^(my|our|her|his|their|grandma|grandma's|gran|nan|nana|uncle|auntie|aunt|mum|mom|mam|dad|bride|groom|groom's|bride's|client|couple|planner|mob|per|as|because|cos|coz|cause|since|after|lol|sorry|she|he|they|they've|i|we|quick|fyi|hi|morning|same|heads|best|cousin|someone|somebody|budget|budget's|just|glue|if|oops|per)$/;
+const politely = pattern("if (that's|thats|that is|it's|its|you|u|poss|possible|ok)");
+const quickOne = pattern('(quick|last|plus|another|little|small|final) one');
+const people = pattern(
+  '<count> (<word>)? (<role>|cousins|cousin|kids|guests|uncles|aunts|aunties|nieces|nephews|brothers|sisters|mates|friends|people|family)',
+);
+// "we're at 5 corsages now" tells of the work, unless people are the reason.
+const saidWhy = pattern(
+  "(coming|invited|joining|rsvp'd|rsvped|rsvp|flying in|can't make it|cant make it|cannot make it|can't come|cant come|not coming|dropped out|pulled out|is in|are in|plus one|changed (her|his|their) mind|forgot (her|his|their|about) <role>|(bride|client|planner|mob|couple|mum|mom) (has|have|just|has just)? (rang|called|emailed|texted|messaged|confirmed|added|changed|wants|says|said|asked))",
+);
+const doubtful = /^(if|unless|whether|might|maybe|may|perhaps|would|not|never|probably|possibly|hope|hopefully)$/;
+
+const forms = toldForms.map(([, form]) => form);
+
+const factFor = (as: ToldAs, count: number, piece: PieceKind | undefined, from: number | undefined): Unworded => {
+  const kind = piece === undefined || piece === 'unspecified' ? {} : { piece };
+  if (as === 'more' || as === 'fewer') return { fact: 'change', what: 'count', by: as === 'more' ? count : -count, ...kind };
+  if (as === 'broke') return { fact: 'broke', count, ...kind };
+  if (as === 'remade') return { fact: 'made', count, remade: true, ...kind };
+  if (as === 'made') return { fact: 'made', count, ...kind };
+  return { fact: 'change', what: 'count', to: count, ...(from === undefined ? {} : { from }), ...kind };
+};
+
+const beyond = ({ tokens }: Reader, index: number): boolean =>
+  quickOne.at(tokens, index, tokens.length) !== undefined || people.at(tokens, index, tokens.length) !== undefined;
+
+const readClause = (reader: Reader, start: number, end: number, grown: boolean): Finding | undefined => {
+  const { tokens } = reader;
+  const matchAt = (from: number): readonly [ToldAs, Match] | undefined => {
+    if (!beginsAt(forms, tokens, from)) return undefined;
+    for (const [as, form] of toldForms) {
+      const match = form.at(tokens, from, end);
+      if (match === undefined || (as === 'now if why' && !grown)) continue;
+      if (tokens[from]?.text === '-' && ((from > 0 && tokens[from - 1]?.kind !== 'line') || tokens[from + 1]?.glued !== true)) continue;
+      let last = match.end;
+      while (last < end && closing.test(tokens[last]?.text ?? '')) last += 1;
+      if (last === end || remark.test(tokens[last]?.text ?? '') || beyond(reader, last)) return [as, match];
+    }
+    return undefined;
+  };
+  for (let from = start; from < end; from++) {
+    const told = matchAt(from);
+    if (told !== undefined) return findingOf(reader, told, start, end);
+    if (!opening.test(tokens[from]?.text ?? '')) return undefined;
+  }
+  return undefined;
+};
+
+const findingOf = (reader: Reader, [as, match]: readonly [ToldAs, Match], start: number, end: number): Finding | undefined => {
+  const number = match.kept['n']?.number;
+  const before = match.kept['a']?.number;
+  if (number?.max !== undefined || number?.or !== undefined || before?.max !== undefined || before?.or !== undefined) return undefined;
+  const piece = match.kept['p']?.means['piece'] as PieceKind | undefined;
+  const count = number === undefined ? 1 : Number(number.amount);
+  if (as === 'now or price' && piece !== undefined) {
+    const ask = countOrPrice(reader, match, piece, number?.amount ?? '1');
+    if (ask !== undefined) return { start, end, asks: [ask] };
+  }
+  return found(reader, start, end, [factFor(as, count, piece, before === undefined ? undefined : Number(before.amount))]);
+};
+
+const find = (reader: Reader): Finding[] => {
+  const findings: Finding[] = [];
+  const grown = saidWhy.might(reader.tokens) && saidWhy.in(reader.tokens, 0, reader.tokens.length) !== undefined;
+  for (const part of reader.untouched().slice(0, 12)) {
+    if (part.asked || part.end - part.start > 40) continue;
+    const whole = readClause(reader, part.start, part.end, grown);
+    if (whole !== undefined) {
+      findings.push(whole);
+      continue;
+    }
+    for (const { start, end } of clausesOf(reader, part)) {
+      const finding = readClause(reader, start, end, grown);
+      if (finding !== undefined) findings.push(finding);
+    }
+  }
+  const within = (index: number): boolean => findings.some(({ start, end }) => index >= start && index < end);
+  // Another number or piece beside them makes it a list, an order or a tally, which are read as a whole; a word of doubt changes nothing yet.
+  const { tokens } = reader;
+  const polite = (index: number): boolean => politely.at(tokens, index, tokens.length) !== undefined;
+  const harmless = (index: number): boolean => beyond(reader, index) || quickOne.at(tokens, index - 1, tokens.length) !== undefined;
+  const numbered = (start: number, end: number): number =>
+    tokens.slice(start, end).filter((token, at) => token.number !== undefined && !harmless(start + at)).length;
+  const alone = tokens.every((token, index) => {
+    if (within(index)) return true;
+    if (doubtful.test(token.text)) return polite(index);
+    return (token.number === undefined || harmless(index)) && token.means['piece'] === undefined;
+  });
+  // "12 done, the heat got to 4 of the corsages": a loss stands beside other work.
+  const lost = findings.filter(({ facts }) => facts?.every((fact) => fact.fact === 'broke') === true);
+  const unsure = tokens.some((token) => doubtful.test(token.text));
+  return alone && findings.every(({ start, end }) => numbered(start, end) <= 2) ? findings : unsure ? [] : lost;
+};
+
+export const changeTold: Phrase = {
+  name: 'correction',
+  examples: ['15 bouts not needed', '3 corsages extra', 'the heat got to 4 of the corsages'],
+  find,
+};
