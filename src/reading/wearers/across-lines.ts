@@ -10,6 +10,7 @@ import { forHead } from './wearer-words.ts';
 /** What a line says of pieces: nothing, each name its own, or one kind before names that may go on. */
 type Line = 'bare' | 'worn' | 'headed';
 
+const asWell = /^(too|also|as well|aswell|likewise|ditto)$/; // "MOB and MOG get corsages / 2 grannies too"
 const ofAll = /^(all|each)$/;
 const ofSeveral = /^(get|have|need|want|wear|wearing|having|getting|with|in)$/;
 
@@ -69,7 +70,9 @@ export const together = (reader: Reader, parts: readonly Part[]): Part[] => {
         ? now === 'bare' && kind !== undefined && all <= places && entries.every((each) => suits(each.wearer, kind))
         : !headAlone &&
           now !== 'headed' &&
-          (now === open || (open === 'bare' && now === 'worn' && forThose(reader, part, listed, entries))));
+          (now === open ||
+            (open === 'bare' && now === 'worn' && forThose(reader, part, listed, entries)) ||
+            (open === 'worn' && now === 'bare' && says(reader, part, asWell))));
     if (goesOn && near) {
       lists[lists.length - 1] = { ...before, end: part.end };
       if (open === 'bare') open = now;
