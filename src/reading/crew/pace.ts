@@ -2,6 +2,7 @@
 
 import type { PieceKind } from '../../handbook/pieces.ts';
 import { decimal } from '../../values/decimal.ts';
+import { pattern } from '../pattern.ts';
 import type { Reader, Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import type { Token } from '../text/token.ts';
@@ -99,6 +100,16 @@ const besideHours = (reader: Reader, part: Part, at: number): boolean => {
   );
 };
 
+// "2 casuals 5 hrs each at 28": behind the hours of each, what an hour costs; "5 hrs at 9" may begin at nine.
+const behindHours = pattern('<duration> (each)? (,)? (at|@|on|x) <w:amount> (each|ph|an hour|per hour)?');
+const behindTheirHours = (reader: Reader, part: Part): Token | undefined => {
+  const match = behindHours.in(reader.tokens, part.start, part.end);
+  const token = match?.kept['w'];
+  const hands = reader.tokens.slice(part.start, match?.start).some((each) => each.means['bench'] !== undefined);
+  if (match?.end !== part.end || !hands || token?.number === undefined || token.number.max !== undefined) return undefined;
+  return token.number.form === 'money' || Number(token.number.amount) >= 15 ? token : undefined;
+};
+
 export const wageIn = (reader: Reader, part: Part): { wage: string; currency?: string; symbol?: string } | undefined => {
   for (const form of wageForms) {
     const match = form.in(reader.tokens, part.start, part.end);
@@ -122,5 +133,11 @@ export const wageIn = (reader: Reader, part: Part): { wage: string; currency?: s
       ...(number.symbol === undefined ? {} : { symbol: number.symbol }),
     };
   }
-  return undefined;
+  const told = behindTheirHours(reader, part)?.number;
+  if (told === undefined) return undefined;
+  return {
+    wage: told.amount,
+    ...(told.currency === undefined ? {} : { currency: told.currency }),
+    ...(told.symbol === undefined ? {} : { symbol: told.symbol }),
+  };
 };

@@ -3,22 +3,49 @@
 import type { PieceKind } from '../../handbook/pieces.ts';
 import { type Match, pattern } from '../pattern.ts';
 import { type Finding, found, type Reader } from '../phrase.ts';
+import type { Token } from '../text/token.ts';
 import { currencyFields } from './read-order.ts';
 
-const line = pattern('<n:count> (@|at) <a:amount> (<each>)? <p:piece>');
+const line = pattern('<n:count> ((@|at) <a:amount> (<each>)?|(x)? <a:money>) <p:piece>');
+
+// "6 & 2 bouts and corsages at 12 & 30"
+const link = '(&|and|n|\\+|/)';
+const rows = pattern(
+  `<n:count> ${link} <m:count> <p:piece> ${link} <q:piece> ((,|-)? (at|@|:)? <a:amount> ${link} <b:amount> (<each>)?)? (respectively|resp)?`,
+);
+const countsInARow = (reader: Reader): Finding | undefined => {
+  const { tokens } = reader;
+  const match = rows.in(tokens, 0, tokens.length);
+  const { n, m, p, q, a, b } = match?.kept ?? {};
+  const [first, second] = [p?.means['piece'] as PieceKind | undefined, q?.means['piece'] as PieceKind | undefined];
+  if (match === undefined || first === undefined || second === undefined || first === second) return undefined;
+  if (n?.number?.max !== undefined || m?.number?.max !== undefined || tokens[match.end]?.means['piece'] !== undefined) return undefined;
+  for (let index = match.start; index < match.end; index++) if (!reader.free(index)) return undefined;
+  const own = (token: Token | undefined): object =>
+    token?.number === undefined ? {} : { price: { amount: token.number.amount, per: 'each', ...currencyFields(token.number) } };
+  return found(reader, match.start, match.end, [
+    { fact: 'pieces', piece: first, count: Number(n?.number?.amount), ...own(a) },
+    { fact: 'pieces', piece: second, count: Number(m?.number?.amount), ...own(b) },
+  ]);
+};
 
 export const countsAtFirst = (reader: Reader): Finding | undefined => {
   const { tokens } = reader;
+  const row = countsInARow(reader);
+  if (row !== undefined) return row;
   const matches: Match[] = [];
   for (let index = line.next(tokens, 0, tokens.length); index < tokens.length; index = line.next(tokens, index + 1, tokens.length)) {
     const match = line.at(tokens, index, tokens.length);
-    if (match === undefined) continue;
+    // "bouts x 10 £12 corsages": the number is of what stands before it.
+    const before = tokens[index - 1];
+    if (match === undefined || before?.means['piece'] !== undefined || before?.text === 'x') continue;
     matches.push(match);
     index = match.end - 1;
   }
   const [first] = matches;
   const last = matches.at(-1);
-  if (first === undefined || last === undefined || matches.length < 2) return undefined;
+  if (first === undefined || last === undefined || (matches.length < 2 && first.kept['a']?.number?.form !== 'money')) return undefined;
+  if (matches.length < 2 && /^(@|at)$/.test(tokens[first.start + 1]?.text ?? '')) return undefined;
   const pieces = tokens.filter((token) => token.means['piece'] !== undefined).length;
   const plain = matches.every(
     ({ kept: { n, a } }) => n?.number?.max === undefined && a?.number?.max === undefined && a?.number?.or === undefined,
