@@ -12,9 +12,13 @@ export const taxChange = (reader: Reader, part: Part, zones: Zones): Unworded[] 
     if (!inZones(zones.fresh, index)) continue;
     const tax = taxAt(reader, index);
     if (tax === undefined || tax.match.end > part.end) continue;
-    const before = zones.old.some(([from, to]) => tokensSay(reader, from, to, /^(plus|on top|\+|ex|excl|extra|exclusive|excluding)$/))
+    const before = zones.old.some(([from, to]) =>
+      tokensSay(reader, from, to, /^(plus|on top|top|\+|ex|excl|extra|exclusive|excluding|added)$/),
+    )
       ? 'on top'
-      : zones.old.some(([from, to]) => reader.tokens.slice(from, to).some((token) => token.means['included'] !== undefined))
+      : zones.old.some(([from, to]) =>
+            reader.tokens.slice(from, to).some((token) => token.means['included'] !== undefined || token.text === 'in'),
+          )
         ? 'included'
         : undefined;
     return [

@@ -114,6 +114,15 @@ const saidAndSo = (tokens: readonly Token[], start: number, end: number): Zones 
   return { old: [[match.start, tokens.indexOf(said, match.start) + 1]], fresh: [[tokens.lastIndexOf(meant, end - 1), end]] };
 };
 
+// "VAT is included, not on top": a basis in words that mean one only beside another.
+const otherBasis = (tokens: readonly Token[], start: number, index: number, from: number, to: number): boolean =>
+  /^(on top|in|extra|added|added on|outside|inside)$/.test(
+    tokens
+      .slice(from, to)
+      .map((token) => token.text)
+      .join(' '),
+  ) && tokens.slice(start, index).some((token) => token.means['included'] !== undefined || token.means['onTop'] !== undefined);
+
 /** The zones of a stretch. Without "not", "from" or "instead of" everything is meant now. */
 export const zonesOf = (tokens: readonly Token[], start: number, end: number): Zones => {
   const change = fromTo.in(tokens, start, end);
@@ -154,7 +163,7 @@ export const zonesOf = (tokens: readonly Token[], start: number, end: number): Z
     if (verb && (index <= start + 1 || !/^(,|\(|-|it)$/.test(tokens[index - 1]?.text ?? ''))) continue;
     let stop = match.end;
     while (stop < end && (!butNow.test(tokens[stop]?.text ?? '') || stop === match.end)) stop += 1;
-    if (!tokens.slice(match.end, stop).some(comparable)) continue; // "not sure yet"
+    if (!tokens.slice(match.end, stop).some(comparable) && !otherBasis(tokens, start, index, match.end, stop)) continue; // "not sure yet"
     return {
       old: [[match.end, stop]],
       fresh: [

@@ -10,7 +10,7 @@ const some = pattern(
 const size = '(small|smaller|big|bigger|little|large|larger|tiny|mini|kids|kids size|child|child size|adult|adult size)';
 // "smaller ones 10 each, the rest 14": nothing says how many of either.
 const bySize = pattern(
-  `(the)? ${size} (ones|one|sizes)? (are|is|at|@|:|for){0,2} <amount> (<each>)? (,|;|and|&|-|but){0,2} (the)? (rest|others|other ones|${size}) (of them)? (ones|one|sizes)? (are|is|at|@|:|for){0,2} <amount> (<each>)?`,
+  `(the)? ${size} (ones|one|sizes)? (are|is|at|@|:|for){0,2} <amount> (<each>)? (,|;|and|&|-|but){0,2} (the)? (<role>|rest|others|other ones|${size}) (of them)? (ones|one|sizes)? (are|is|at|@|:|for){0,2} <amount> (<each>)?`,
 );
 
 const find = (reader: Reader): Finding[] =>

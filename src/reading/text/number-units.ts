@@ -49,7 +49,9 @@ const unitAfter = (tokens: readonly Token[], index: number): Unit | undefined =>
   if (text === '$' && own) return { number: money(number, undefined, '$'), next };
   if (unit.kind === 'sign' && look(signs, text) !== undefined && own) return { number: money(number, signs[text]), next };
   if (unit.kind !== 'word' && text !== '"') return undefined;
-  if (onlyGlued.has(text) && !unit.glued) return undefined;
+  // "24 in of ribbon", but "24 in all"
+  const inches = text === 'in' && tokens[next]?.text === 'of';
+  if (onlyGlued.has(text) && !unit.glued && !inches) return undefined;
   if (dollarWords.has(text)) return { number: money(number, undefined, text.startsWith('dollar') ? '$' : undefined), next };
   // "bunch of 20 Rs 180": the code belongs to the number behind it.
   const packed = !own && /^(of|x)$/.test(tokens[index - 1]?.text ?? '') && look(codesBefore, text) !== undefined;

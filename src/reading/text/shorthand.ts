@@ -86,6 +86,9 @@ export const writtenOut = (given: readonly Token[]): readonly Token[] => {
     } else if (timesWord(given, index)) {
       const at = token.start + 1;
       tokens.push({ ...token, text: 'x', end: at }, { ...token, text: token.text.slice(1), start: at, glued: true });
+    } else if (/^(what|who|how|where)'ve$/.test(token.text)) {
+      const at = token.end - 3;
+      tokens.push({ ...token, text: token.text.slice(0, -3), end: at }, { ...token, text: 'have', start: at, glued: true });
     } else tokens.push(token);
   }
   return tokens.map((token, index) => {

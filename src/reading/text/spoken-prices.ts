@@ -29,7 +29,13 @@ export const wordedPrice = (tokens: readonly Token[], index: number): WithUnit |
   const behind = after !== undefined && /^(each|ea|apiece|per|pp|pc|a|\/)$/.test(after.text);
   const between =
     priceAhead.test(tokens[index - 1]?.text ?? '') && (after === undefined || after.kind === 'line' || priceBehind.test(after.text));
-  return behind || between
+  // "buttonholes x11, twelve fifty, all inc VAT": nobody says twelve and then fifty for anything else.
+  const usual =
+    /^(25|50|75|95|99)$/.test(cents.amount) &&
+    (Number(whole.amount) <= 20 || Number(whole.amount) % 10 !== 0) &&
+    /^[,:-]$/.test(tokens[index - 1]?.text ?? '') &&
+    (after === undefined || after.kind === 'line' || priceBehind.test(after.text));
+  return behind || between || usual
     ? { number: { form: 'money', amount: tidyAmount(`${whole.amount}.${cents.amount}`) }, next: index + 2 + dash }
     : undefined;
 };
