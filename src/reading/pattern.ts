@@ -3,9 +3,10 @@
 // A plain word stands for itself; <tag> for a kind of token; <name:tag> keeps the token; ( | ) chooses; ? and {a,b} repeat.
 // Repeats are bounded, so matching takes time in proportion to the message.
 
-import { parse } from './patterns/parse-pattern.ts';
+import { type Node, parse } from './patterns/parse-pattern.ts';
 import { allMet, needsOf, nextOf, numbered, openingOf, reachOf, startsOf } from './patterns/quick-look.ts';
 import { run } from './patterns/run-pattern.ts';
+import { testOf } from './patterns/token-kinds.ts';
 import type { Token } from './text/token.ts';
 
 export { isA } from './patterns/token-kinds.ts';
@@ -20,8 +21,6 @@ export interface Pattern {
   readonly source: string;
   /** The match that begins exactly at `index`. */
   at(tokens: readonly Token[], index: number, end: number): Match | undefined;
-  /** As `at`, without the look at the whole message: for tokens that are still being joined. */
-  tried(tokens: readonly Token[], index: number, end?: number): Match | undefined;
   /** False when the message cannot hold a match at all. */
   might(tokens: readonly Token[]): boolean;
   /** The first place from `from` on where a match could begin; `end` when there is none. */
@@ -30,8 +29,40 @@ export interface Pattern {
   in(tokens: readonly Token[], start: number, end: number): Match | undefined;
 }
 
+/** A pattern that is tried where it is asked to be, with no look at the whole message: for tokens that are still being joined. */
+export interface Form {
+  at(tokens: readonly Token[], index: number, end?: number): Match | undefined;
+}
+
+const formFrom = (nodes: readonly Node[]): Form => ({
+  at: (tokens, index, end = tokens.length) => {
+    const kept = new Map<string, Token>();
+    let reached = -1;
+    const found = run(nodes, 0, index, tokens, end, kept, (last) => {
+      reached = last;
+      return true;
+    });
+    return found ? { start: index, end: reached, kept: Object.fromEntries(kept) } : undefined;
+  },
+});
+
+export const formOf = (source: string): Form => {
+  const nodes = parse(source);
+  const { words, kinds, open } = openingOf(nodes);
+  const tests = [...kinds].map(testOf);
+  const form = formFrom(nodes);
+  return {
+    at: (tokens, index, end) => {
+      const first = tokens[index];
+      if (!open && (first === undefined || !(words.has(first.text) || tests.some((test) => test(first))))) return undefined;
+      return form.at(tokens, index, end);
+    },
+  };
+};
+
 export const pattern = (source: string): Pattern => {
   const nodes = parse(source);
+  const form = formFrom(nodes);
   const needs = needsOf(nodes);
   const id = numbered(openingOf(nodes), needs);
   const reach = reachOf(nodes);
@@ -53,22 +84,12 @@ export const pattern = (source: string): Pattern => {
     const found = nextOf(starts, from);
     return found === undefined || found > end ? end : found;
   };
-  const tried = (tokens: readonly Token[], index: number, end = tokens.length): Match | undefined => {
-    const kept = new Map<string, Token>();
-    let reached = -1;
-    const found = run(nodes, 0, index, tokens, end, kept, (last) => {
-      reached = last;
-      return true;
-    });
-    return found ? { start: index, end: reached, kept: Object.fromEntries(kept) } : undefined;
-  };
   const at = (tokens: readonly Token[], index: number, end: number): Match | undefined =>
-    index < 0 || index >= end || index >= tokens.length || next(tokens, index, end) !== index ? undefined : tried(tokens, index, end);
+    index < 0 || index >= end || index >= tokens.length || next(tokens, index, end) !== index ? undefined : form.at(tokens, index, end);
   return {
     source,
     might: may,
     at,
-    tried,
     next,
     in: (tokens, start, end) => {
       for (let index = next(tokens, start, end); index < end; index = next(tokens, index + 1, end)) {

@@ -12,7 +12,12 @@ export interface OrderLine {
   readonly count: number;
   readonly countMax?: number;
   readonly approx?: true;
-  readonly price?: { readonly amount: string; readonly amountMax?: string; readonly per: 'each' | 'line'; readonly kind?: 'from' | 'up to' | 'budget' };
+  readonly price?: {
+    readonly amount: string;
+    readonly amountMax?: string;
+    readonly per: 'each' | 'line';
+    readonly kind?: 'from' | 'up to' | 'budget';
+  };
   readonly material?: Material;
   readonly wearer?: string;
 }

@@ -35,9 +35,12 @@ const ownsMany = (tokens: readonly Token[], index: number): boolean => {
 };
 
 /** The tokens with the apostrophes put back where the words around leave no doubt. */
-export const withApostrophes = (tokens: readonly Token[]): readonly Token[] =>
-  tokens.flatMap((token, index) => {
-    if (ownsMany(tokens, index)) return [];
-    const text = token.kind === 'word' && /^(were|[a-z]+s)$/.test(token.text) ? restored(tokens, index) : undefined;
-    return [text === undefined ? token : { ...token, text }];
+export const withApostrophes = (tokens: readonly Token[]): readonly Token[] => {
+  const kept: Token[] = [];
+  tokens.forEach((token, index) => {
+    if (ownsMany(tokens, index)) return;
+    const text = token.kind === 'word' && (token.text.endsWith('s') || token.text === 'were') ? restored(tokens, index) : undefined;
+    kept.push(text === undefined ? token : { ...token, text });
   });
+  return kept;
+};

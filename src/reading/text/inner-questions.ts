@@ -1,19 +1,19 @@
 // Questions inside a sentence: "could you tell me how many are left", "they're asking if we can do 30 by Friday", "any idea what the total is".
 // What is asked is read as if it were asked outright: "how many are left?", "can we do 30 by Friday?".
 
-import { type Match, pattern } from '../pattern.ts';
+import { formOf, type Match } from '../pattern.ts';
 import { none, type Token } from './token.ts';
 
 const kind = '(please|pls|plz|kindly|just|possibly|also){0,2}';
 const who = '(you|u|ya|ye|anyone|someone|anybody|somebody)';
-const opening = pattern(
+const opening = formOf(
   `((can|could|cld|would|will) ${who} ${kind} ((tell|remind|show) (me|us)?|let (me|us) know|check|confirm|see|find out|work out)|(please|pls|plz|kindly|just)? ((tell|remind) (me|us)|let (me|us) know)|(do|does|did) (${who}|we) (know|remember|recall|happen to know)|(anyone|anybody|someone) (know|knows|remember)|(any|got any|have you any) (idea|ideas|clue)|(i|we) (was|am|were|are|do|just|really){0,2} (wondering|wonder|need to know|need to find out|need to check|want to know|would like to know|like to know|have to know|forget|forgot|can't remember|cant remember)|i'd (like|love) to know|(just|was)? (wondering|curious)|(need|want|like) to know|(the)? (they're|theyre|she's|shes|he's|hes|they|she|he|we|client|client's|clients|customer|bride|bride's|groom|planner|planner's|mum|mother|couple|venue|hotel) (is|are|was|were|keeps|just|also){0,2} (asking|asked|asks|ask|wants to know|want to know|wondering|wonders|wanted to know) (me|us)?)`,
 );
 // "dunno if gst is in that 15": what tax is in it; of other things it may tell as much as ask.
-const unsure = pattern("(dunno|not sure|unsure|can't say|cant say|no idea|not certain|haven't a clue) (if|whether)");
+const unsure = formOf("(dunno|not sure|unsure|can't say|cant say|no idea|not certain|haven't a clue) (if|whether)");
 const asking = /^(what|whats|what's|how|when|which|who|who's|whos|whose|where|why|if|whether)$/;
 // "let me know when 12 are done", "let me know if you need 12 more": asked of people, for later.
-const forLater = pattern(
+const forLater = formOf(
   "(when|if|once) (you|u|<number>|they|she|he|it|it's|anything|anyone|there|theres|ready|done|finished|the <any>{1,2} (arrive|arrives|are done|is done|are ready|come|comes))",
 );
 const told = /^(let|tell)$/;
@@ -77,8 +77,7 @@ const named = (tokens: readonly Token[], from: number): boolean =>
 
 /** The tokens with inner questions asked outright. */
 export const withOpenQuestions = (tokens: readonly Token[]): readonly Token[] => {
-  if ((!opening.might(tokens) && !unsure.might(tokens)) || !tokens.some((token) => asking.test(token.text) || token.text === 'know'))
-    return tokens;
+  if (!tokens.some((token) => asking.test(token.text) || token.text === 'know')) return tokens;
   const kept: Token[] = [];
   for (let start = 0; start < tokens.length; ) {
     let end = start;

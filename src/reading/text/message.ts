@@ -84,7 +84,7 @@ const shortForm = (tokens: readonly Token[], index: number): boolean => {
   return /^(nos|approx|incl|excl)$/.test(word?.text ?? '') || (word?.text === 'no' && before?.number !== undefined);
 };
 const withoutShortPoints = (tokens: readonly Token[]): readonly Token[] => {
-  if (!tokens.some((_, index) => shortForm(tokens, index))) return tokens;
+  if (!tokens.some((token, index) => token.text === '.' && shortForm(tokens, index - 1))) return tokens;
   return tokens.flatMap((token, index) =>
     shortForm(tokens, index - 1) ? [] : token.text === 'no' && shortForm(tokens, index) ? [{ ...token, text: 'nos' }] : [token],
   );

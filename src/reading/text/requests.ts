@@ -1,20 +1,20 @@
 // Orders and notes in a question's clothes: "could you put down 12 bouts?", "can we make that 30", "mind adding 3 corsages?". What is asked for is said
 // plainly by what stays when the asking goes, so it is read as that, and its question mark as a full stop.
 
-import { pattern } from '../pattern.ts';
+import { formOf } from '../pattern.ts';
 import type { Token } from './token.ts';
 
 const courtesy = '(please|pls|plz|plse|kindly|possibly|just|quickly|also|then|maybe|perhaps|,){0,3}';
 const you = "(you|u|ya|ye|yous|yas|y'all)";
 
 // Who is asked, and how: each leaves the verb next.
-const ofYou = pattern(
+const ofYou = formOf(
   `((would|are|will) ${you} (be)? able to|(i'd|we'd|i would|we would) (like|love) (to|you to)?|(would|do) ${you} mind|mind|(can|could|cn|cld|would|will|wont|won't|couldnt|couldn't) ${you}|(any|is there any) (chance|way|possibility) (of|${you} (can|could|would|might)?)|(could|can|may|might) i (ask|get|trouble) ${you} to|(wondering|hoping|wonder) (if)? ${you} (could|can|would|might)|(i|we) (need|want|would like) ${you} to|(would it be|is it) (ok|okay|possible|alright|cool) (for ${you})? to) ${courtesy}`,
 );
-const ofUs = pattern(
+const ofUs = formOf(
   `((mind|ok|okay|alright|cool|fine) if (we|i)|(can|could|cn|cld|may|might) (we|i)|(would it be|is it) (ok|okay|possible|alright|cool) (for us|for me|if (we|i))? (to)?|(any|is there any) (chance|way|possibility) (we|i|of us) (can|could|might)?) ${courtesy}`,
 );
-const ofAnyone = pattern(`((can|could|would|will) (someone|somebody|anyone|anybody|one of you)) ${courtesy}`);
+const ofAnyone = formOf(`((can|could|would|will) (someone|somebody|anyone|anybody|one of you)) ${courtesy}`);
 
 const sums =
   '((a|the)? (price|quote|cost|costing) (for|on)|(get|have|see|do|send) (me|us|her|him|them)? (a|your|the|some|your best)? (price|prices|quote|cost|costing|figure) (for|on)|(price|prcie|quote|cost) (up|out|me|us|on|for){0,2}|(work out|calculate|give (me|us) a (price|quote|cost) (on|for)))';
@@ -28,24 +28,24 @@ const more = '(add|chuck in|throw in|tack on|stick on|include|knock off|take off
 const undoing = '(undo|scrap|scratch|ignore|forget|delete|take back|strike|bin|cancel) (that|it|this|the last|my last|last|what)';
 
 /** What is asked of whoever notes the orders down: nothing of it can be a question. */
-const asksYou = pattern(
+const asksYou = formOf(
   `(${sums}|${noting}|${downIn}|${altering}|${more}|${undoing}|make ${it}|make (the|all|all the) <any>|have ${it}|order <count> <any>{0,2} <piece>|(say|call) ${it}? <number>)`,
 );
 /** "can we do 22?" tries a figure; these change or note one. */
-const asksUs = pattern(
+const asksUs = formOf(
   `((say|call) ${it}? <number> (<each>|<any>)? (instead|rather|not)|(get|have) (a|the|your|some) (price|prices|quote|costing) (for|on)|${noting} (down|in)? <any>|${downIn} <any>|${altering} (${it}|${things}) <any>|${more} (on|in|another|a|an|one|<count>|the)|${undoing}|make ${it} (all)? (to|up to|down to|<upTo>|an even|<number>|<material>|<tax>|<included>|<onTop>)|order <count> (<any>){0,2} <piece>)`,
 );
-const asksAnyone = pattern(
+const asksAnyone = formOf(
   `(${noting}|put down) (down|off|in|that)? (the|all|all the|we|i|they|we've|i've)? (done|made|did)? (<count>|<piece>)`,
 );
 
 // "note that 2 crowns snapped": what is to be noted is told.
-const notes = pattern(
+const notes = formOf(
   "(note|log|record|(jot|note|put|mark) down|remember) that (<count>|we|i|it|it's|the|there|they|she|he|we've|i've|<word> <any> <any>)",
 );
 
 /** "can I have 20 bouts please", "could we get 12 lapels at 14?": how many are wanted. */
-const asksFor = pattern('(have|get|order|book|grab) (us|me)? (another|about|around)? <count> (<any>){0,2} <piece>');
+const asksFor = formOf('(have|get|order|book|grab) (us|me)? (another|about|around)? <count> (<any>){0,2} <piece>');
 const politely = new Set('please pls plz plse thanks thx ta cheers at @ each'.split(' '));
 const made = new Set('done made finished ready out through thru boxed wired there together sorted in on'.split(' '));
 
@@ -101,8 +101,8 @@ const leads = new Set(
 );
 
 const wants = (tokens: readonly Token[], start: number, end: number): number | undefined => {
-  const asked = ofUs.tried(tokens, start, end);
-  const match = asked === undefined ? undefined : asksFor.tried(tokens, asked.end, end);
+  const asked = ofUs.at(tokens, start, end);
+  const match = asked === undefined ? undefined : asksFor.at(tokens, asked.end, end);
   if (match === undefined) return undefined;
   const rest = tokens.slice(match.end, end);
   if (rest.some(({ text }) => weighed.has(text) || made.has(text))) return undefined;
@@ -119,13 +119,13 @@ const isEnd = (tokens: readonly Token[], index: number): boolean => {
 };
 
 // "can that be thirty", "could the bouts be 30 instead of 25", "can the date be moved to the 14th": said of the thing itself.
-const passive = pattern(
+const passive = formOf(
   `(can|could|cld|may) (${it}|they|${things}) (please|pls|just|possibly){0,2} be ((changed|moved|made|bumped|dropped|switched|swapped|set|updated|pushed|brought) (up|down|back|forward|over)? to <any>|<number> <any>{0,5} (instead|rather|not) <any>)`,
 );
-const lastly = pattern(`can (${it}|they|${things}) be <amount> (<each>|<piece>)?`);
+const lastly = formOf(`can (${it}|they|${things}) be <amount> (<each>|<piece>)?`);
 const ofTheThing = (tokens: readonly Token[], start: number, end: number): readonly Token[] | undefined => {
-  const last = lastly.tried(tokens, start, end);
-  const match = last?.end === end ? last : passive.tried(tokens, start, end);
+  const last = lastly.at(tokens, start, end);
+  const match = last?.end === end ? last : passive.at(tokens, start, end);
   if (match === undefined || tokens.slice(start, end).some(({ text }) => weighed.has(text))) return undefined;
   const at = tokens.findIndex((token, index) => index > start && token.text === 'be');
   const be = tokens[at] as Token;
@@ -141,13 +141,13 @@ const askedFor = (tokens: readonly Token[], start: number, end: number): number 
     [ofAnyone, asksAnyone, asks],
     [ofUs, asksUs, weighed],
   ] as const) {
-    const match = opening.tried(tokens, start, end);
-    if (match !== undefined && wanted.tried(tokens, match.end, end) !== undefined && !says(unless, match.end)) return match.end;
+    const match = opening.at(tokens, start, end);
+    if (match !== undefined && wanted.at(tokens, match.end, end) !== undefined && !says(unless, match.end)) return match.end;
   }
   return wants(tokens, start, end);
 };
 
-const pricing = pattern('(have|get|see|do|send) (me|us)? (a|the|your|some) (price|prices|quote|costing) (for|on)');
+const pricing = formOf('(have|get|see|do|send) (me|us)? (a|the|your|some) (price|prices|quote|costing) (for|on)');
 const withoutNoting = (told: readonly Token[]): readonly Token[] => {
   const priced = pricing.at(told, 0, told.length);
   if (priced !== undefined) return told.slice(priced.end);

@@ -1,7 +1,7 @@
 // A second number for one count: "15 bouts maybe 16 at 12", "min 40 lapels max 50", "20 bouts, could be 22". The two become a range;
 // a count with one bound ("up to 33 BH", "33 bouts max") becomes a rough one.
 
-import { type Match, type Pattern, pattern } from '../pattern.ts';
+import { type Form, formOf, type Match } from '../pattern.ts';
 import { isCount, type Token } from './token.ts';
 
 const least = '(min|minimum|<from>)';
@@ -10,19 +10,19 @@ const perhaps =
   '(maybe|poss|possibly|perhaps|might be|could be|may be|or|or maybe|or possibly|or poss|maybe even|might go to|could go to|possibly even|might be more like|could go up to|might end up)';
 
 const bounded = [
-  pattern(`${least} (of)? <n:count> (<material>)? (<p:piece>) (,|and|but|-|/)? ${most} (of)? <m:count>`),
-  pattern(`<n:count> (<material>)? (<p:piece>) ${least} (,|and|but|-|/)? (${most} (of)? <m:count>|<m:count> ${most})`),
-  pattern(`${least} (of)? <n:count> (,|and|but|-|/)? ${most} (of)? <m:count> (<material>)? <p:piece>`),
+  formOf(`${least} (of)? <n:count> (<material>)? (<p:piece>) (,|and|but|-|/)? ${most} (of)? <m:count>`),
+  formOf(`<n:count> (<material>)? (<p:piece>) ${least} (,|and|but|-|/)? (${most} (of)? <m:count>|<m:count> ${most})`),
+  formOf(`${least} (of)? <n:count> (,|and|but|-|/)? ${most} (of)? <m:count> (<material>)? <p:piece>`),
 ];
-const second = pattern(`<n:count> (<material>)? <p:piece> (,|-|\\()? (${perhaps})? <m:count> (,|\\))?`);
-const secondBefore = pattern(`<n:count> (,)? (${perhaps})? <m:count> (<material>)? <p:piece>`);
-const boundBefore = pattern(`(${most}|${least}) (of)? <n:count> (<material>)? <p:piece>`);
-const boundAfter = pattern(`<n:count> (<material>)? <p:piece> (,)? (at)? (the)? (<upTo>|min|minimum|<l:from>)`);
+const second = formOf(`<n:count> (<material>)? <p:piece> (,|-|\\()? (${perhaps})? <m:count> (,|\\))?`);
+const secondBefore = formOf(`<n:count> (,)? (${perhaps})? <m:count> (<material>)? <p:piece>`);
+const boundBefore = formOf(`(${most}|${least}) (of)? <n:count> (<material>)? <p:piece>`);
+const boundAfter = formOf(`<n:count> (<material>)? <p:piece> (,)? (at)? (the)? (<upTo>|min|minimum|<l:from>)`);
 const reach = 12;
 const signs = /^(maybe|poss|possibly|perhaps|might|could|may|or)$/;
 // "from 40" may open a change or a price.
 const opensElse = /^(from|start|under|less than|below|within|limit|cap)/;
-const priceAhead = pattern('(,)? (at|@|<money>|for <money>|for <plain> <each>|<plain> <each>)');
+const priceAhead = formOf('(,)? (at|@|<money>|for <money>|for <plain> <each>|<plain> <each>)');
 
 const of = (match: Match, name: string): number => Number(match.kept[name]?.number?.amount);
 const plain = (token: Token | undefined): boolean => token?.number?.max === undefined;
@@ -43,7 +43,7 @@ const likelySecond = (tokens: readonly Token[], match: Match): boolean => {
   if (!told && match.kept['m']?.number?.approx !== true) return false; // "maybe 16" is one rough number
   const [n, m] = [of(match, 'n'), of(match, 'm')];
   const near = m >= n * 0.7 && m <= n * 1.4;
-  return near || (m > n && m <= n * 2 && priceAhead.tried(tokens, match.end) !== undefined);
+  return near || (m > n && m <= n * 2 && priceAhead.at(tokens, match.end) !== undefined);
 };
 
 const ranged = (tokens: readonly Token[], match: Match): Token[] | undefined => {
@@ -65,9 +65,9 @@ const isBound = ({ means }: Token): boolean => means['upTo'] !== undefined || me
 const mayBegin = (token: Token): boolean => isBound(token) || /^min(imum)?$/.test(token.text);
 const mayBound = (token: Token): boolean =>
   signs.test(token.text) || isBound(token) || (token.number?.approx === true && token.number.form === 'plain');
-const firstOf = (forms: readonly Pattern[], tokens: readonly Token[], index: number): Match | undefined => {
+const firstOf = (forms: readonly Form[], tokens: readonly Token[], index: number): Match | undefined => {
   for (const form of forms) {
-    const match = form.tried(tokens, index);
+    const match = form.at(tokens, index);
     if (match !== undefined) return match;
   }
   return undefined;
@@ -86,8 +86,8 @@ export const joinSecondCounts = (tokens: readonly Token[]): Token[] => {
     const here = tokens[index] as Token;
     const counted = isCount(here) && (bounds[index] as number) < index + reach;
     const bound = counted || mayBegin(here) ? firstOf(bounded, tokens, index) : undefined;
-    const behind = counted ? second.tried(tokens, index) : undefined;
-    const maybe = behind ?? (counted ? secondBefore.tried(tokens, index) : undefined);
+    const behind = counted ? second.at(tokens, index) : undefined;
+    const maybe = behind ?? (counted ? secondBefore.at(tokens, index) : undefined);
     const match =
       bound !== undefined && (bound.kept['p'] === tokens[bound.end - 1] || !another(tokens, bound.end))
         ? bound
@@ -116,9 +116,9 @@ const rough = (tokens: readonly Token[], index: number): boolean => {
       start >= 0 &&
       mayBegin(tokens[start] as Token) &&
       !opensElse.test(tokens[start]?.text ?? '') &&
-      boundBefore.tried(tokens, start)?.kept['n'] === token
+      boundBefore.at(tokens, start)?.kept['n'] === token
     )
       return true;
-  const after = tokens.slice(index, index + reach).some(mayBegin) ? boundAfter.tried(tokens, index) : undefined;
+  const after = tokens.slice(index, index + reach).some(mayBegin) ? boundAfter.at(tokens, index) : undefined;
   return after !== undefined && tokens[after.end]?.number === undefined && !/^from/.test(tokens[after.end - 1]?.text ?? '');
 };

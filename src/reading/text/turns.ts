@@ -11,6 +11,7 @@ const answersIt = /^(its|it's|it is|it was|its|only|was|were|really|actually)( |
 /** All a sentence says is that something before it was wrong. */
 const excuse =
   /^(no|no no|nope|oops|oop|ooops|whoops|sorry|soz|my bad|my mistake|mistake|miscounted|i miscounted|wrong entry|correction|typo|scratch that|scrap that|date changed|date change|date wrong|wrong date|wrong count|count wrong|wrong price|price wrong|price changed|((oops|sorry|no|oh) )*(its |it's )?not (dried|fresh|silk|preserved|artificial|faux|mixed|real|\d+)( sorry| oops)?)$/;
+const longestExcuse = 6; // words
 const sides = /(^| )(side|sides)( |$)/;
 
 // "85 each final. not 95": what is taken back belongs to the sentence before it.
@@ -42,27 +43,35 @@ const someOfThem =
   /^(and )?(the )?((groom|bride)('?s)? (one|own)|other|others|rest|remaining)( |$)|^(\d+|one|two|three|four|five|six) for (the )?[a-z]+s? (at|@) /;
 const onWhere = /^(\d+|one|two|three|four|five|six) (on the |are |to be )?(wrists?|pins?|pinned)( |$)/;
 
-const goesOn = (before: string, next: string): boolean =>
+// What goes on with the sentence before it, and what that one must have said.
+const figure = /\d/;
+const ways: readonly (readonly [RegExp, ...RegExp[]])[] = [
+  [retold],
+  [/^either /],
+  [answersIt, said],
+  [/^(was|were|used to be) /, /(^| )now( |$)/],
+  [theirHours, hands],
+  [stillToGo, /(^| )down$/],
+  [formerly, figure],
+  [ofThose, figure],
+  [mended, /(^| )(broke|broken|snapped|brown|apart|dropped|squashed|wilted|fell)( |$)/],
+  [twice, figure],
+  [soMany, said, figure],
+  [thenAsks, whatIf],
+  [without, company],
+  [howMany, topic],
+  [/^(his|hers|theirs) /, / (groom's|bride's|grooms|brides|groom|bride)$/],
+  [someOfThem, figure],
+  [onWhere, /(^| )corsages?$/],
+];
+
+// The words before are put together only where what follows could go on with them.
+const goesOn = (next: string, before: () => string, short: boolean): boolean =>
   takesBack(next) ||
-  retold.test(next) ||
-  (putsRight.test(next) && /\d/.test(before + next)) ||
-  (said.test(before) && answersIt.test(next)) ||
-  (/(^| )now( |$)/.test(before) && /^(was|were|used to be) /.test(next)) ||
-  excuse.test(before) ||
-  (hands.test(before) && theirHours.test(next)) ||
-  (/(^| )down$/.test(before) && stillToGo.test(next)) ||
-  (/\d/.test(before) && (formerly.test(next) || ofThose.test(next))) ||
-  (/(^| )(broke|broken|snapped|brown|apart|dropped|squashed|wilted|fell)( |$)/.test(before) && mended.test(next)) ||
-  (twice.test(next) && /\d/.test(before)) ||
-  (said.test(before) && /\d/.test(before) && soMany.test(next)) ||
-  (whatIf.test(before) && thenAsks.test(next)) ||
-  (company.test(before) && without.test(next)) ||
-  (topic.test(before) && howMany.test(next)) ||
-  (/ (groom's|bride's|grooms|brides|groom|bride)$/.test(before) && /^(his|hers|theirs) /.test(next)) ||
-  (/\d/.test(before) && someOfThem.test(next)) ||
-  (/(^| )corsages?$/.test(before) && onWhere.test(next)) ||
-  /^either /.test(next) ||
-  (sides.test(before) && sides.test(next) && /\d/.test(before) && /\d/.test(next));
+  ways.some(([follows, ...said]) => follows.test(next) && said.every((words) => words.test(before()))) ||
+  (putsRight.test(next) && figure.test(before() + next)) ||
+  (sides.test(next) && figure.test(next) && sides.test(before()) && figure.test(before())) ||
+  (short && excuse.test(before()));
 
 const isBreak = (token: Token | undefined, next: Token | undefined): boolean =>
   token?.kind === 'line' || token?.text === ';' || (token?.text === '.' && next?.glued === false);
@@ -76,8 +85,8 @@ const wordsFrom = (tokens: readonly Token[], from: number): string => {
 const wordsBefore = (tokens: readonly Token[], to: number): string => {
   const words: string[] = [];
   for (let index = to - 1; index >= 0 && words.length < 12 && !isBreak(tokens[index], tokens[index + 1]); index--)
-    words.unshift(tokens[index]?.text ?? '');
-  return words.join(' ');
+    words.push(tokens[index]?.text ?? '');
+  return words.reverse().join(' ');
 };
 
 // "bouts x14 / corsages x6 / tax extra": a stroke or a dash with room on both sides separates as a comma does, unless the stroke means "per" or "of".
@@ -112,11 +121,16 @@ const notThat = /^((oops|sorry|no|oh) )*not (dried|fresh|silk|preserved|artifici
 const wrongly = /^(wrongly|mistakenly|accidentally) (typed|put|said|told|wrote|entered|logged) \d/;
 const startsAnew = (tokens: readonly Token[], index: number): boolean => {
   const text = tokens[index]?.text ?? '';
-  if (!/^[a-z]+$/.test(text) || index < 2) return false;
+  if (index < 2 || tokens[index]?.kind !== 'word') return false;
   if (/^(wrongly|mistakenly|accidentally)$/.test(text))
     return /\d/.test(wordsBefore(tokens, index)) && wrongly.test(wordsFrom(tokens, index));
   if (/^(she|he|they|we|client|bride)$/.test(text)) return notThat.test(wordsBefore(tokens, index)) && wants.test(wordsFrom(tokens, index));
-  return tokens[index - 1]?.number !== undefined && risen.test(wordsBefore(tokens, index)) && another.test(wordsFrom(tokens, index));
+  return (
+    tokens[index - 2]?.text === 'to' &&
+    tokens[index - 1]?.number !== undefined &&
+    risen.test(wordsBefore(tokens, index)) &&
+    another.test(wordsFrom(tokens, index))
+  );
 };
 
 /** The tokens with a comma wherever a break of another kind means no more than one. */
@@ -126,10 +140,14 @@ export const withTurns = (given: readonly Token[]): readonly Token[] => {
     if (turnsHere(given, index) || startsAnew(given, index)) tokens.push({ ...token, kind: 'sign', text: ',', end: token.start });
     tokens.push(token);
   });
-  return tokens.map((token, index) =>
-    separates(tokens, index) ||
-    (isBreak(token, tokens[index + 1]) && index > 0 && goesOn(wordsBefore(tokens, index), wordsFrom(tokens, index + 1)))
+  let opened = 0; // where the sentence at hand begins
+  return tokens.map((token, index) => {
+    const breaks = isBreak(token, tokens[index + 1]);
+    const short = index - opened <= longestExcuse;
+    if (breaks) opened = index + 1;
+    return separates(tokens, index) ||
+      (breaks && index > 0 && goesOn(wordsFrom(tokens, index + 1), () => wordsBefore(tokens, index), short))
       ? { ...token, kind: 'sign', text: ',' }
-      : token,
-  );
+      : token;
+  });
 };
