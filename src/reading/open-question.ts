@@ -39,17 +39,23 @@ const plainWords = (text: string): string[] =>
 // "each", "for all", "the first one", "saturday", or the choice's own words.
 const chosen = (message: Message, choices: readonly Choice[], context: ReadingContext): Choice | undefined => {
   const said = telling(message.tokens);
-  const saidWords = said.map((token) => (token.number === undefined || token.number.amount === '' ? token.text : token.number.amount));
+  const saidWords = said.flatMap((token) =>
+    token.number === undefined || token.number.amount === ''
+      ? token.text.split(' ').filter((word) => !fillers.has(word))
+      : [token.number.amount],
+  );
   const [only, second] = said;
   if (only !== undefined && second === undefined) {
     const place = places.find(([form]) => form.test(only.text));
     const asNumber = isCount(only) && choices.some((choice) => plainWords(choice.words).includes(only.number?.amount ?? ''));
     if (place !== undefined && !asNumber) return choices.at(place[1]);
   }
-  if (said.length === 0) {
-    const all = message.tokens.some((token) => token.text === 'all')
+  if (saidWords.length === 0) {
+    const all = message.tokens.some((token) => /(^| )all$/.test(token.text))
       ? choices.filter((choice) => plainWords(choice.words).includes('all') || plainWords(choice.words).includes('for all'))
-      : [];
+      : message.tokens.some((token) => /(^| )total$/.test(token.text))
+        ? choices.filter((choice) => plainWords(choice.words).includes('total'))
+        : [];
     return all.length === 1 ? all[0] : undefined;
   }
   const dated = choices.filter((choice) =>

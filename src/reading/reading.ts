@@ -8,6 +8,7 @@ import type { Fact } from './fact.ts';
 /** Why we ask instead of storing. */
 export type AskReason =
   | 'each or all' // "12 bouts 12 bucks"
+  | 'sum or total' // "10 bouts at 14 and 4 corsages at 30, total 300"
   | 'which month' // "on the 27th"
   | 'which day' // "bank holiday monday in may", "wed" on a Wednesday, a weekday that disagrees
   | 'which date' // two dates

@@ -30,6 +30,35 @@ describe('"12 bouts 12 bucks": each or all?', () => {
   });
 });
 
+describe('"10 bouts at 14 and 4 corsages at 30, total 300": the lines, which come to 260, or the total?', () => {
+  const said = '10 bouts at 14 and 4 corsages at 30, total 300';
+  const open = asked(said);
+  const lines = [
+    { amount: '14', per: 'each', piece: 'buttonhole' },
+    { amount: '30', per: 'each', piece: 'corsage' },
+  ];
+  const total = [{ amount: '300', per: 'all' }];
+  it.each([
+    ['the lines', lines],
+    ['260', lines],
+    ['the first', lines],
+    ['the total', total],
+    ['300', total],
+    ['total 300', total],
+  ])('%s', (text, prices) => {
+    expect(answer(text, open).facts).toEqual(prices.map((price) => expect.objectContaining({ fact: 'price', ...price })));
+  });
+
+  it('keeps neither until it is told', () => {
+    const { facts } = readMessage(said, context);
+    expect(facts.filter((fact) => fact.fact === 'price' || (fact.fact === 'pieces' && fact.price !== undefined))).toEqual([]);
+  });
+
+  it('asks nothing where they agree', () => {
+    expect(readMessage('10 bouts at 14 and 4 corsages at 30, total 260', context).asks).toEqual([]);
+  });
+});
+
 describe('"wedding on the 27th": which month?', () => {
   const open = asked('wedding on the 27th');
   it.each([

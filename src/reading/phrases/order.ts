@@ -18,6 +18,7 @@ import { askPricesOrDay } from '../order/prices-or-day.ts';
 import { askEachOrAll, countOf, likelyPer, lineFacts, priceFact } from '../order/read-order.ts';
 import { equalsTotal, nameFirstAsk, settleTotals } from '../order/settle-prices.ts';
 import { withoutSum } from '../order/shares-by-price.ts';
+import { sumOrTotal } from '../order/sum-or-total.ts';
 import { toldPrices } from '../order/told-prices.ts';
 import { withWorkedOut } from '../order/worked-out.ts';
 import { pattern } from '../pattern.ts';
@@ -58,25 +59,7 @@ const didSome = pattern('((made|did|finished|completed|boxed) (about|around|only
 const tellsWork = (reader: Reader): boolean =>
   workTold.at(reader.tokens, 0, reader.tokens.length) !== undefined || didSome.in(reader.tokens, 0, reader.tokens.length) !== undefined;
 
-const wanted = new Set([
-  'need',
-  'want',
-  'needs',
-  'wants',
-  'and',
-  '+',
-  '&',
-  ',',
-  'plus',
-  'order',
-  'quote',
-  'doing',
-  'making',
-  'also',
-  'with',
-  'make',
-  'do',
-]);
+const wanted = new Set('need want needs wants and + & , plus order quote doing making also with make do'.split(' '));
 
 // "a crown" counts only in a list or after "need"; in talk it is just a crown.
 const certain = (reader: Reader, mentions: readonly Mention[], prices: readonly Price[]): Mention[] => {
@@ -197,6 +180,8 @@ const find = (reader: Reader): Finding[] => {
     }
   }
   if (facts.length === 0 && asks.length === 0) return [];
+  const apart = sumOrTotal(facts);
+  if (apart !== undefined) asks.push(apart.ask);
   const bad = ordered.find(
     (mention) =>
       reader.tokens[mention.start - 1]?.text === '-' &&
@@ -207,7 +192,7 @@ const find = (reader: Reader): Finding[] => {
   const problems = bad === undefined ? [] : [problem('count-not-positive', { words: reader.words(bad.start - 1, bad.end) })];
   const tokens = [...takes(reader, [...ordered, ...sums], [...read, ...checked]), ...(open === undefined ? [] : [open.index])];
   const [first = 0] = tokens;
-  return [{ start: first, end: (tokens.at(-1) ?? first) + 1, takes: tokens, facts, asks, problems }];
+  return [{ start: first, end: (tokens.at(-1) ?? first) + 1, takes: tokens, facts: apart?.facts ?? facts, asks, problems }];
 };
 
 const taxNear = (reader: Reader): boolean =>

@@ -6,6 +6,7 @@ import { quoted, text } from '../span.ts';
 
 const sentences: { readonly [why in AskReason]: (ask: Ask) => Line } = {
   'each or all': (ask) => text`Is ${quoted(ask.words)} for each piece or for all of them?`,
+  'sum or total': (ask) => text`The lines and ${quoted(ask.words)} do not agree. Which holds?`,
   'which month': (ask) => text`Which month is ${quoted(ask.words)}?`,
   'which day': (ask) => text`Which day do you mean by ${quoted(ask.words)}?`,
   'which date': (ask) => text`I read more than one date in ${quoted(ask.words)}. Which is the event?`,
