@@ -1,5 +1,6 @@
 // Who is at the bench and how fast: "2 of us fri, 5 hrs each", "two freelancers at R150 p/h", "takes me 7 mins per buttonhole".
 
+import { withoutOrder } from '../crew/beside-order.ts';
 import {
   awayWord,
   benchHours,
@@ -190,7 +191,8 @@ const withoutDayWage = (reader: Reader, finding: Finding): Finding[] => {
 };
 
 const find = (reader: Reader): Finding[] =>
-  withHours(reader, reader.untouched().slice(0, 40)).flatMap((part) => {
+  withHours(reader, reader.untouched().slice(0, 40)).flatMap((whole) => {
+    const part = withoutOrder(reader, whole);
     if (part.end - part.start > 40 || !speaksOfHands(reader, part)) return [];
     const held = premium.in(reader.tokens, part.start, part.end) ?? timeForSome.at(reader.tokens, part.start, part.end);
     if (held !== undefined && (held.end === part.end || held.kept['n'] === undefined))
