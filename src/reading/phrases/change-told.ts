@@ -108,7 +108,7 @@ const find = (reader: Reader): Finding[] => {
 };
 
 export const changeTold: Phrase = {
-  name: 'correction',
+  name: 'more or fewer',
   examples: ['15 bouts not needed', '3 corsages extra', 'the heat got to 4 of the corsages'],
   find,
 };
