@@ -109,6 +109,6 @@ const find = (reader: Reader): Finding[] => {
 
 export const changeTold: Phrase = {
   name: 'more or fewer',
-  examples: ['15 bouts not needed', '3 corsages extra', 'the heat got to 4 of the corsages'],
+  examples: ['add 5 more corsages', '15 bouts not needed', '3 corsages extra', 'the heat got to 4 of the corsages'],
   find,
 };

@@ -126,13 +126,6 @@ const find = (reader: Reader): Finding[] => {
 
 export const correction: Phrase = {
   name: 'correction',
-  examples: [
-    'make that 45',
-    '45 not 40',
-    'add 5 more corsages',
-    'swap the 2 wrist corsages for pin-ons',
-    'no, ex tax',
-    'moved to 21 March',
-  ],
+  examples: ['make that 45', '45 not 40', 'swap the 2 wrist corsages for pin-ons', 'no, ex tax', 'moved to 21 March'],
   find,
 };

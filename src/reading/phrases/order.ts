@@ -61,6 +61,10 @@ const tellsWork = (reader: Reader): boolean =>
 
 const wanted = new Set('need want needs wants and + & , plus order quote doing making also with make do'.split(' '));
 
+const takenAway = new Set('strike scrap drop cancel ditch axe remove delete lose'.split(' '));
+
+const isDown = ({ tokens }: Reader, end: number): boolean => tokens[end]?.text === 'down' && tokens[end + 1] === undefined;
+
 // "a crown" counts only in a list or after "need"; in talk it is just a crown.
 const certain = (reader: Reader, mentions: readonly Mention[], prices: readonly Price[]): Mention[] => {
   const numbered = mentions.some((mention) => mention.count !== undefined);
@@ -132,6 +136,8 @@ const find = (reader: Reader): Finding[] => {
   if (ordered.length === 0 && prices.length === 0) return [];
   if (ordered.length === 0 && secondOfTwo(reader, prices)) return [];
   if (ordered.length === 0 && lastTime.in(reader.tokens, 0, reader.tokens.length) !== undefined) return [];
+  // "her mum just rang strike 6 combs" takes some away, from what is not said; "15 lapels down" may be made or be fewer.
+  if (ordered.some(({ start, end }) => takenAway.has(reader.tokens[start - 1]?.text ?? '') || isDown(reader, end))) return [];
   const none = ordered.find((mention) => countOf(mention).count === 0);
   if (none !== undefined)
     return [{ start: none.start, end: none.end, problems: [problem('count-not-positive', { words: reader.words(none.start, none.end) })] }];

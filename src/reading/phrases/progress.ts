@@ -36,6 +36,7 @@ import type { Part } from '../text/message.ts';
 import type { Token } from '../text/token.ts';
 
 // "we did 200 last year" is another job.
+const monthBehind = pattern('(-|of|th)? <month>');
 const otherJob = pattern('(last|previous) (year|time|week|month|season|wedding|one|event|summer|spring|winter|autumn|christmas|job)');
 
 // "box 3 packed", "crown no 2 done": a number that names one thing.
@@ -169,7 +170,12 @@ const findPart = (reader: Reader, part: Part): Finding[] => {
   const ending = made ? thatIsAll.in(tokens, part.start, part.end) : undefined;
   if (ending !== undefined && open(ending.start)) take(ending, [{ fact: 'made', all: true }]);
   for (const form of stageForms)
-    sweep(form, (match) => ({ fact: 'made', count: amountOf(match.kept['n']), stage: stageIn(tokens, match), ...pieceIn(match) }));
+    sweep(form, (match) =>
+      // "start drying 4-jun" names a day
+      monthBehind.at(tokens, match.end, tokens.length) !== undefined
+        ? undefined
+        : { fact: 'made', count: amountOf(match.kept['n']), stage: stageIn(tokens, match), ...pieceIn(match) },
+    );
   sweep(allAtStage, (match) => ({ fact: 'made', all: true, stage: stageIn(tokens, match), ...pieceIn(match) }));
   sweep(oneLeft, (match) => (/[^s]s$/.test(match.kept['p']?.text ?? '') ? undefined : { fact: 'left', count: 1, ...pieceIn(match) }));
   const anything = findings.length > 0;

@@ -74,6 +74,8 @@ const forms: readonly (readonly [string, Build])[] = [
     again,
   ],
   ['(made|did|done) <n:count> (<p:piece>)? (replacements|replacement)', again],
+  // "15 boutonnieres down"
+  ['<n:count> (<material>)? <p:piece> down (so far|already|today|now|\\.|!)', counts],
   ['<n:count> (replacements|replacement) (<p:piece>)? (are|is|all|now)? (made|done|finished|ready)', again],
   [
     '(remade|redid|redone|rebuilt|replaced|rewired) both (of)? (the|them)? (<p:piece>)?',

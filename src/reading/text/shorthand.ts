@@ -46,7 +46,13 @@ const full: Readonly<Record<string, string>> = {
 // "bouts r done": an r that belongs to no amount of rand.
 const isAre = (tokens: readonly Token[], index: number): boolean => {
   const [before, token, next] = [tokens[index - 1], tokens[index], tokens[index + 1]];
-  return token?.text === 'r' && before?.kind === 'word' && next?.kind === 'word' && next.glued !== true;
+  if (token?.text !== 'r' || before?.kind !== 'word' || next === undefined || next.glued) return false;
+  // "BHs r 3 now"
+  const counts =
+    next.number?.form === 'plain' &&
+    /s$/.test(before.text) &&
+    /^(now|done|made|left|finished|ready|all|in)$/.test(tokens[index + 2]?.text ?? '');
+  return next.kind === 'word' || counts;
 };
 
 // "$34 b4 tax": a letter and a figure that are one word.

@@ -15,6 +15,7 @@ const priceBehind = /^(plus|\+|inc|incl|ex|excl|each|,|\.|vat|gst|tax|incl\.|inc
 export const wordedPrice = (tokens: readonly Token[], index: number): WithUnit | undefined => {
   // "fifteen-fifty each" is a price; "fifteen-twenty each" a range
   const dash = tokens[index + 1]?.text === '-' && tokens[index + 1]?.glued === true && tokens[index + 2]?.glued === true ? 1 : 0;
+  const before = tokens[index - 1];
   const [whole, cents, after] = [tokens[index]?.number, tokens[index + 1 + dash]?.number, tokens[index + 2 + dash]];
   if (
     whole?.form !== 'plain' ||
@@ -33,7 +34,7 @@ export const wordedPrice = (tokens: readonly Token[], index: number): WithUnit |
   const usual =
     /^(25|50|75|95|99)$/.test(cents.amount) &&
     (Number(whole.amount) <= 20 || Number(whole.amount) % 10 !== 0) &&
-    /^[,:-]$/.test(tokens[index - 1]?.text ?? '') &&
+    (/^[,:-]$/.test(before?.text ?? '') || before?.kind === 'line' || (before?.number !== undefined && tokens[index - 2]?.text === 'x')) &&
     (after === undefined || after.kind === 'line' || priceBehind.test(after.text));
   return behind || between || usual
     ? { number: { form: 'money', amount: tidyAmount(`${whole.amount}.${cents.amount}`) }, next: index + 2 + dash }
