@@ -21,9 +21,17 @@ const words: Readonly<Record<Hazard, RegExp>> = {
 const denied =
   /\b(no|not|non|never|without|instead of|rather than|drop|skip|lose|ditch|scrap|forget|swap|led|battery|fake|un)[ -]*(any |the |real |[a-z]+ing )?$/;
 
+// Most words tell of none, which one look says.
+const any = new RegExp(
+  Object.values(words)
+    .map(({ source }) => source)
+    .join('|'),
+);
+
 /** The hazards these words tell of, in the order of the list. A word that is denied ("no candles", "LED candles") tells of none; a health word always counts. */
 export const hazardsIn = (text: string): readonly Hazard[] => {
   const plain = text.toLowerCase();
+  if (!any.test(plain)) return [];
   return hazards.filter((hazard) => [...plain.matchAll(words[hazard])].some((match) => isHealth(hazard) || !isDenied(plain, match.index)));
 };
 

@@ -18,7 +18,8 @@ const most: Readonly<Record<PieceKind, number>> = {
 const alike = /^(GBP|EUR|USD|AUD|NZD|CAD)$/;
 
 const isDear = (reader: Reader, { mention, price }: Line): boolean => {
-  if (price === undefined || price.per !== 'unsaid' || price.forCount === true || price.number.max !== undefined) return false;
+  // "@ 180" prices one, whatever it comes to.
+  if (price === undefined || price.at || price.per !== 'unsaid' || price.forCount === true || price.number.max !== undefined) return false;
   if (!alike.test(price.number.currency ?? reader.context.currency)) return false;
   const [amount, count] = [Number(price.number.amount), countOf(mention).count];
   const limit = most[mention.kind];

@@ -76,6 +76,8 @@ export const countLeft = (
       token.means['owner'] !== undefined ||
       (token.means['role'] !== undefined && steps === 0 && !/s$/.test(reader.tokens[index]?.text ?? 's') && token.text !== 'rest');
     if (owner && (isCount(reader.tokens[at - 1]) || (reader.tokens[at - 1]?.text === 'x' && isCount(reader.tokens[at - 2])))) continue;
+    // "mother corsage 4 nos"
+    if (owner && numbered.at(reader.tokens, index + 1, reader.tokens.length) !== undefined) break;
     if (owner) return { ...found, start: at, exact: 1, countIndex: at };
     // "$22 a bout" prices one, it orders none.
     if ((token.text === 'a' || token.text === 'an') && reader.tokens[at - 1]?.number !== undefined) return { start: index };
@@ -96,7 +98,7 @@ export const countRight = (
   const told = numbered.at(reader.tokens, after, reader.tokens.length);
   const number = told?.kept['n'];
   const at = number === undefined ? -1 : reader.tokens.indexOf(number, after);
-  if (number !== undefined && reader.free(at)) return { count: number, countIndex: at, marked: true };
+  if (told !== undefined && number !== undefined && reader.free(at)) return { count: number, countIndex: at, marked: true, end: told.end };
   const inside = bracketed.at(reader.tokens, after, reader.tokens.length);
   const between = inside?.kept['n'];
   const place = between === undefined ? -1 : reader.tokens.indexOf(between, after);

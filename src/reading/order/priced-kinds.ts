@@ -2,7 +2,7 @@
 
 import type { PieceKind } from '../../handbook/pieces.ts';
 import type { Fact, FactOf } from '../fact.ts';
-import { pattern } from '../pattern.ts';
+import { type Match, pattern } from '../pattern.ts';
 import type { Finding, Reader } from '../phrase.ts';
 import type { Mention } from './mention.ts';
 import type { Price } from './price-at.ts';
@@ -15,32 +15,40 @@ export interface PricedKind {
   readonly to: number; // one past its last
 }
 
-/** One price for each kind, each behind its name and before the next; undefined where anything is counted or it is not so plain. */
+/**
+ * The price behind each kind's name and before the next; a kind without one beside others stays unread. Undefined where anything is counted, or a price
+ * has no kind of its own.
+ */
 export const pricedKinds = (mentions: readonly Mention[], prices: readonly Price[]): readonly PricedKind[] | undefined => {
-  if (mentions.length === 0 || mentions.length !== prices.length) return undefined;
+  if (prices.length === 0 || prices.length > mentions.length) return undefined;
+  if (mentions.some((mention) => mention.countIndex !== undefined || mention.kind === 'unspecified')) return undefined;
   const kinds = mentions.flatMap((mention, at): PricedKind[] => {
-    const price = prices[at];
     const next = mentions[at + 1];
-    const plain =
-      price !== undefined &&
-      price.per !== 'all' &&
-      price.forCount !== true &&
-      mention.countIndex === undefined &&
-      mention.kind !== 'unspecified' &&
-      price.index > mention.last &&
-      (next === undefined || price.index < next.index);
+    const [price, second] = prices.filter((each) => each.index > mention.last && (next === undefined || each.index < next.index));
+    const plain = price !== undefined && second === undefined && price.per !== 'all' && price.forCount !== true;
     return plain ? [{ price, piece: mention.kind, from: mention.index, to: mention.last + 1 }] : [];
   });
-  return kinds.length === mentions.length ? kinds : undefined;
+  // "corsages and bouts at 14": for both.
+  const each = kinds.length === mentions.length || kinds[0]?.from === mentions[0]?.index;
+  return kinds.length === prices.length && each ? kinds : undefined;
 };
 
 // "wrist corsages R95, pin corsages R80, 6 of each"
 const soManyEach = pattern('<n:count> (of)? (each|both|each of them|each kind)');
 
+// A number that is one of the prices counts nothing: "bouts 16 each, corsages 30 each".
+const manyOfEach = ({ tokens, free }: Reader, kinds: readonly PricedKind[]): Match | undefined => {
+  for (let index = 0; index < tokens.length; index++) {
+    const match = soManyEach.at(tokens, index, tokens.length);
+    if (match !== undefined && free(index) && !kinds.some(({ price }) => price.index === index)) return match;
+  }
+  return undefined;
+};
+
 /** What such prices state: prices of their kinds, or lines of the order where so many of each are wanted. */
 export const ofKinds = (reader: Reader, kinds: readonly PricedKind[]): Finding => {
-  const many = soManyEach.in(reader.tokens, 0, reader.tokens.length);
-  const count = kinds.length > 1 && many !== undefined && reader.free(many.start) ? many.kept['n'] : undefined;
+  const many = manyOfEach(reader, kinds);
+  const count = kinds.length > 1 ? many?.kept['n'] : undefined;
   const facts = kinds.map(({ price, piece, from, to }) => {
     const words = reader.words(Math.min(from, price.start), Math.max(to, price.end));
     const { fact: _, kind: _kind, per: _per, ...amounts } = priceFact(price, 'each', false) as FactOf<'price'>;

@@ -99,14 +99,14 @@ const timeNear = (
   ofOther: (index: number) => boolean = () => false,
 ): TimeRead | undefined => {
   for (let index = 0; index < reader.tokens.length; index++) {
-    if (!reader.free(index) || ofOther(index) || reads.some((read) => read.start <= index && index < read.end)) continue;
+    if (!reader.free(index) || reads.some((read) => read.start <= index && index < read.end)) continue;
     const ahead =
       reader.tokens[index]?.text === 'from' ? 7 : partOfDay.at(reader.tokens, index, reader.tokens.length) !== undefined ? 6 : 0;
     const beside =
       confident &&
       reads.some((read) => (index >= read.end && index - read.end <= 5) || (index < read.start && read.start - index <= ahead));
     const time = timeAt(reader, index, beside);
-    if (time !== undefined && !ofOther(time.end - 1)) return time;
+    if (time !== undefined && !ofOther(index) && !ofOther(time.end - 1)) return time;
   }
   return undefined;
 };
