@@ -4,7 +4,8 @@
 // Repeats are bounded, so matching takes time in proportion to the message.
 
 import { type Node, parse } from './patterns/parse-pattern.ts';
-import { allMet, needsOf, nextOf, numbered, openingOf, reachOf, startsOf } from './patterns/quick-look.ts';
+import { numbered } from './patterns/places.ts';
+import { allMet, needsOf, nextOf, openingOf, reachOf, startsOf } from './patterns/quick-look.ts';
 import { run } from './patterns/run-pattern.ts';
 import { testOf } from './patterns/token-kinds.ts';
 import type { Token } from './text/token.ts';

@@ -2,7 +2,7 @@
 
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { pattern } from '../../src/reading/pattern.ts';
+import { formOf, pattern } from '../../src/reading/pattern.ts';
 import { parse } from '../../src/reading/patterns/parse-pattern.ts';
 import { run } from '../../src/reading/patterns/run-pattern.ts';
 import { openMessage } from '../../src/reading/text/message.ts';
@@ -57,7 +57,7 @@ test('the quick look rules out no match that a plain walk finds', () => {
   fc.assert(
     fc.property(source, fc.array(word, { maxLength: 40 }), (written, words) => {
       const { tokens } = openMessage(words.join(' '));
-      const [form, nodes] = [pattern(written), parse(written)];
+      const [form, straight, nodes] = [pattern(written), formOf(written), parse(written)];
       for (let index = 0; index < tokens.length; index++) {
         let plain = -1;
         run(nodes, 0, index, tokens, tokens.length, new Map(), (end) => {
@@ -66,6 +66,7 @@ test('the quick look rules out no match that a plain walk finds', () => {
         });
         // A match of nothing is nobody's match.
         expect(form.at(tokens, index, tokens.length)?.end ?? index).toBe(Math.max(plain, index));
+        expect(straight.at(tokens, index)?.end ?? index).toBe(Math.max(plain, index));
       }
     }),
     { numRuns: 1_000 },
