@@ -21,6 +21,6 @@ export const helpBlocks: readonly Block[] = [
 ];
 
 export const notUnderstoodBlocks: readonly Block[] = [
-  { block: 'answer', line: text`I found no pieces, price, date or question in that.` },
+  { block: 'answer', line: text`I could not read that, so nothing has changed.` },
   { block: 'next', line: text`Try “40 buttonholes at 25 inc tax”, or say “help”.` },
 ];
