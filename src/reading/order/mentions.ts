@@ -100,7 +100,7 @@ export const findMentions = (reader: Reader, within = everything(reader)): Menti
     const left = pairs.has(index) ? { start: index } : countLeft(reader, index);
     if (left.countIndex !== undefined && ofBatch(reader, left.countIndex)) continue;
     const leftUsed = left.countIndex !== undefined && (left.countIndex < usedTo || belongsBefore(reader, before, left.countIndex, last));
-    const right = left.countIndex === undefined || leftUsed ? countRight(reader, last + 1) : undefined;
+    const right = !pricedOne(reader, index) && (left.countIndex === undefined || leftUsed) ? countRight(reader, last + 1) : undefined;
     const base = leftUsed ? { start: index } : left;
     const bracket =
       inBrackets.at(reader.tokens, last + 1, reader.tokens.length) ?? forRole.at(reader.tokens, last + 1, reader.tokens.length);
@@ -170,6 +170,9 @@ export const findMentions = (reader: Reader, within = everything(reader)): Menti
   return withBareCounts(reader, mentions);
 };
 
+// "each corsage 30, each bout 14": what stands behind is no count.
+const pricedOne = ({ tokens }: Reader, index: number): boolean => /^(each|every|per)$/.test(tokens[index - 1]?.text ?? '');
+
 // "BH 12, corsage 4, crown 1": a list with its numbers after the names, when no number stands before any name.
 const withBareCounts = (reader: Reader, mentions: readonly Mention[]): Mention[] => {
   const goesOnWith = (mention: Mention): boolean => mention.count !== undefined && mention.countIndex === mention.index;
@@ -179,7 +182,8 @@ const withBareCounts = (reader: Reader, mentions: readonly Mention[]): Mention[]
   // "crowns 12 roses, corsages 4" counts roses.
   const ofGoods = (count: (typeof counts)[number]): boolean =>
     reader.tokens[(count?.countIndex ?? 0) + 1]?.means['ingredient'] !== undefined;
-  if (counts.some((count) => count === undefined || ofGoods(count))) return [...mentions];
+  if (counts.some((count) => count === undefined || ofGoods(count)) || named.some(({ index }) => pricedOne(reader, index)))
+    return [...mentions];
   return mentions.map((mention) => {
     const right = goesOnWith(mention) ? undefined : counts[named.indexOf(mention)];
     return right === undefined ? mention : { ...mention, count: right.count, countIndex: right.countIndex, end: right.countIndex + 1 };

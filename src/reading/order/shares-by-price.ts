@@ -15,6 +15,10 @@ const rest = (name: string): string =>
 const link = '(,|;|and|&|\\+|then|with|but|\\.){0,2}';
 const whole = '<w:count> (<material>)? <k:piece> (,|:|-|\\(|of which|with|-|\\.){0,2}';
 const forms = [pattern(`${whole} ${own('a')} ${link} ${rest('b')} (\\))?`), pattern(`${whole} ${rest('b')} ${link} ${own('a')} (\\))?`)];
+// "20 bouts: 12 at 14 and 8 at 18"
+const share = (name: string): string =>
+  `(the|with)? <${name}:count> (x|of them|of these|of those)? (are|is|to be)? (at|@|for) <${name}p:amount> (<each>)?`;
+const counted = pattern(`${whole} ${share('a')} ${link} ${share('b')} (${link} ${share('c')})? (\\))?`);
 const saysRest = /^(other|others|rest|remaining|remainder|other ones|rest of them)$/;
 
 /** "20 lapels, 12 big at 14 and 8 small at 10": a count without a price that the priced lines behind it make up is their sum, no order of its own. */
@@ -34,9 +38,40 @@ export const withoutSum = (mentions: readonly Mention[], prices: readonly Price[
 
 const amount = (token: Token | undefined): number => Number(token?.number?.amount);
 
-/** Both lines in place of the whole, when the shares make it up. */
+const ofOne = (piece: PieceKind, count: number, cost: Token, more: object = {}): Unworded => ({
+  fact: 'pieces',
+  piece,
+  count,
+  price: { amount: cost.number?.amount ?? '0', per: 'each', ...currencyFields(cost.number as NonNullable<Token['number']>) },
+  ...more,
+});
+
+const countedShares = (reader: Reader): Finding | undefined => {
+  const match = counted.in(reader.tokens, 0, reader.tokens.length);
+  if (match === undefined) return undefined;
+  const { w, k, a, ap, b, bp, c, cp } = match.kept;
+  const shares = [[a, ap] as const, [b, bp] as const, [c, cp] as const].flatMap(([count, cost]) =>
+    count === undefined || cost === undefined ? [] : [{ count: amount(count), cost }],
+  );
+  const sum = shares.reduce((all, { count }) => all + count, 0);
+  if (w?.number?.max !== undefined) return undefined;
+  if (reader.tokens.slice(match.start, match.end).some((_, at) => !reader.free(match.start + at))) return undefined;
+  // Shares that do not make the whole up say nothing sure of either.
+  if (sum !== amount(w)) return { start: match.start, end: match.end, held: true };
+  const piece = k?.means['piece'] as PieceKind;
+  return found(
+    reader,
+    match.start,
+    match.end,
+    shares.map(({ count, cost }) => ofOne(piece, count, cost)),
+  );
+};
+
+/** The lines in place of the whole, when the shares make it up. */
 export const sharesByPrice = (reader: Reader): Finding | undefined => {
   const { tokens } = reader;
+  const shared = countedShares(reader);
+  if (shared !== undefined) return shared;
   for (const form of forms) {
     const match = form.in(tokens, 0, tokens.length);
     const { w, k, a, ap, b, bp } = match?.kept ?? {};
@@ -49,14 +84,7 @@ export const sharesByPrice = (reader: Reader): Finding | undefined => {
     if (b === undefined ? !stretch.some((token) => saysRest.test(token.text)) : amount(b) !== left) continue;
     if (left < 1 || stretch.some((_, at) => !reader.free(match.start + at))) continue;
     const piece = k?.means['piece'] as PieceKind;
-    const line = (count: number, cost: Token, more: object): Unworded => ({
-      fact: 'pieces',
-      piece,
-      count,
-      price: { amount: cost.number?.amount ?? '0', per: 'each', ...currencyFields(cost.number as NonNullable<Token['number']>) },
-      ...more,
-    });
-    return found(reader, match.start, match.end, [line(1, ap, { wearer }), line(left, bp, {})]);
+    return found(reader, match.start, match.end, [ofOne(piece, 1, ap, { wearer }), ofOne(piece, left, bp)]);
   }
   return undefined;
 };
