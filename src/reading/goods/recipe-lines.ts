@@ -16,14 +16,21 @@ export const separates = (token: Token | undefined): boolean =>
 
 const separatesNext = (tokens: readonly Token[], at: number, end: number): boolean =>
   at < end && (tokens[at]?.number !== undefined || tokens[at]?.text === '(');
-const numberBehind = (tokens: readonly Token[], at: number, end: number): { stems: number; next: number } | undefined => {
+const numberBehind = (tokens: readonly Token[], at: number, end: number): Quantity | undefined => {
   if (tokens[at]?.text === '(' && tokens[at + 2]?.text === ')' && at + 2 < end && tokens[at + 1]?.number?.form === 'plain')
     return { stems: Number(tokens[at + 1]?.number?.amount), next: at + 3 };
   const number = tokens[at]?.number;
-  if (number?.form !== 'plain' || number.max !== undefined) return undefined;
+  if (number === undefined || number.max !== undefined) return undefined;
+  const closes = (next: number): boolean => next >= end || separates(tokens[next]) || tokens[next]?.number !== undefined;
+  // "ribbon 30cm"
+  if (number.form === 'length')
+    return closes(at + 1) ? { length: Number(number.amount), unit: number.unit ?? '', next: at + 1 } : undefined;
+  if (number.form !== 'plain') return undefined;
   let next = at + 1;
   while (next < end && portionWords.has(tokens[next]?.text ?? '')) next += 1;
-  return next >= end || separates(tokens[next]) || tokens[next]?.number !== undefined ? { stems: Number(number.amount), next } : undefined;
+  // "rose x2 fern x1"
+  const marked = tokens[at - 1]?.text === 'x' && tokens[next]?.means['ingredient'] !== undefined;
+  return closes(next) || marked ? { stems: Number(number.amount), next } : undefined;
 };
 
 // "15cm wire x3": three such lengths.
@@ -89,6 +96,8 @@ export const linesIn = (reader: Reader, start: number, end: number): Line[] | un
     let to = from;
     while (to < end && !separates(tokens[to]) && (to === from || quantity(tokens, to) === undefined)) to += 1;
     const named = upToTalk(tokens.slice(from, to));
+    // "3 roses or 2 peonies": which of them is not said.
+    if (amount !== undefined && tokens[to - 1]?.text === 'or' && quantity(tokens, to) !== undefined) return undefined;
     if (
       named.some(
         (each) =>

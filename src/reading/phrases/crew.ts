@@ -45,6 +45,7 @@ const forHours = pattern('for <n:count> (each)?');
 const alone = pattern(
   "(i|i've|ive|i'll|ill|i'm|im) (only|just|can|have|got|could|might|free|'ve|do|am|for|in){1,4} (about|in)? <d:duration>",
 );
+const dayToDay = pattern('<weekday> (to|-|til|till|thru|through|until) <weekday>');
 // "me and jo on saturday": nothing else is said.
 const plainPair = (reader: Reader, part: Part): boolean => {
   const match = meAndOne.at(reader.tokens, part.start, part.end);
@@ -81,7 +82,9 @@ const read = (reader: Reader, part: Part): Finding | undefined => {
     peopleIn(reader, part) ??
     (waged ? 1 : undefined) ??
     (wagedPeople === undefined ? (myself === undefined && !someoneHelps(reader, part) ? undefined : 1) : Number(wagedPeople));
-  if (unsureHands(reader, part)) return { start: part.start, end: part.end, held: true };
+  // "2 of us mon to wed": on how many days is known, but not kept.
+  const several = people !== undefined && dayToDay.in(tokens, part.start, part.end) !== undefined;
+  if (several || unsureHands(reader, part)) return { start: part.start, end: part.end, held: true };
   const off = away(reader, part);
   if (off !== undefined) return off;
   const gone =
