@@ -75,8 +75,10 @@ const wasWrong = pattern(
 const shouldBe = pattern(
   "(,|-)? (but)? (that)? (should|shoulda|shouldve|should've|ought to|was meant to|were meant to|is meant to|was supposed to|were supposed to|is supposed to) (have|of)? (be|been|read|say|have been|have read|to be)?",
 );
+// "bouts 12, i meant 14"
+const iMeant = pattern("(,|-|sorry|oops|no|,){0,3} (i|we) (meant|mean|meant to say|meant to put) (to say|to put|its|it's|it is)?");
 const corrected = (tokens: readonly Token[], start: number, end: number): Zones | undefined => {
-  const match = wasWrong.in(tokens, start + 1, end) ?? shouldBe.in(tokens, start + 1, end);
+  const match = wasWrong.in(tokens, start + 1, end) ?? shouldBe.in(tokens, start + 1, end) ?? iMeant.in(tokens, start + 1, end);
   if (match === undefined) return undefined;
   const numbers = (from: number, to: number): number =>
     tokens.slice(from, to).filter((token) => token.number?.form === 'plain' || token.number?.form === 'money').length;

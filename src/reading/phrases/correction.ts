@@ -39,6 +39,8 @@ const noChange = pattern(
 
 const doubted = pattern('\\? or (maybe|just|even|at)? <amount>');
 
+const takenBack = pattern('<number> <any>{0,4} (i|we) (meant|mean) <any>{0,3} <number>');
+
 const readPart = (reader: Reader, part: Part): Finding[] => {
   const { tokens } = reader;
   const stretch = tokens.slice(part.start, part.end);
@@ -119,7 +121,11 @@ const find = (reader: Reader): Finding[] => {
     if (part.end - part.start > 50) continue;
     // "make it 45? or 40": neither is said.
     if (doubted.at(reader.tokens, part.end, reader.tokens.length) !== undefined) continue;
-    findings.push(...readPart(reader, part));
+    const read = readPart(reader, part);
+    findings.push(...read);
+    // "bouts at 12, i meant 14": the first number holds no longer, whatever the second is of.
+    if (read.length === 0 && takenBack.in(reader.tokens, part.start, part.end) !== undefined)
+      findings.push({ start: part.start, end: part.end, held: true });
   }
   return findings;
 };
