@@ -2,6 +2,7 @@
 // What is asked is read as if it were asked outright: "how many are left?", "can we do 30 by Friday?".
 
 import { formOf, type Match } from '../pattern.ts';
+import { isEnd } from './sentence-end.ts';
 import { none, type Token } from './token.ts';
 
 const kind = '(please|pls|plz|kindly|just|possibly|also){0,2}';
@@ -56,12 +57,6 @@ const outright = (said: readonly Token[]): readonly Token[] => {
   if (!pronoun.test(subject.text)) return [{ ...first, text: 'does' }, ...said.slice(1)];
   if (verb !== undefined && auxiliary.test(verb.text)) return [{ ...first, text: verb.text }, subject, ...said.slice(3)];
   return [{ ...first, text: /ed$|^(said|went|had|made|got)$/.test(verb?.text ?? '') ? 'did' : 'do' }, ...said.slice(1)];
-};
-
-const isEnd = (tokens: readonly Token[], index: number): boolean => {
-  const token = tokens[index];
-  if (token === undefined || token.kind === 'line' || /^[;?!]$/.test(token.text)) return true;
-  return token.text === '.' && tokens[index + 1]?.glued !== true;
 };
 
 const unsureOfTax = (tokens: readonly Token[], start: number, end: number): Match | undefined => {

@@ -12,6 +12,7 @@ import { joinUnits } from './number-units.ts';
 import { joinNumberWords } from './number-words.ts';
 import { withoutAsking } from './requests.ts';
 import { joinSecondCounts } from './second-counts.ts';
+import { isEnd } from './sentence-end.ts';
 import { writtenOut } from './shorthand.ts';
 import type { Token } from './token.ts';
 import { withQuestionsApart } from './told-then-asked.ts';
@@ -88,12 +89,6 @@ const withoutShortPoints = (tokens: readonly Token[]): readonly Token[] => {
   return tokens.flatMap((token, index) =>
     shortForm(tokens, index - 1) ? [] : token.text === 'no' && shortForm(tokens, index) ? [{ ...token, text: 'nos' }] : [token],
   );
-};
-
-const isEnd = (tokens: readonly Token[], index: number): boolean => {
-  const token = tokens[index] as Token;
-  if (token.kind === 'line' || token.text === ';' || token.text === '?' || token.text === '!') return true;
-  return token.text === '.' && tokens[index + 1]?.glued !== true;
 };
 
 const partsOf = (tokens: readonly Token[]): Part[] => {

@@ -2,6 +2,7 @@
 // plainly by what stays when the asking goes, so it is read as that, and its question mark as a full stop.
 
 import { formOf } from '../pattern.ts';
+import { isEnd } from './sentence-end.ts';
 import type { Token } from './token.ts';
 
 const courtesy = '(please|pls|plz|plse|kindly|possibly|just|quickly|also|then|maybe|perhaps|,){0,3}';
@@ -110,12 +111,6 @@ const wants = (tokens: readonly Token[], start: number, end: number): number | u
   if (/^(get|grab)$/.test(verb) && !tokens.slice(start, end + 1).some(({ text, number }) => politely.has(text) || number?.form === 'money'))
     return undefined;
   return match.start + 1;
-};
-
-const isEnd = (tokens: readonly Token[], index: number): boolean => {
-  const token = tokens[index];
-  if (token === undefined || token.kind === 'line' || /^[;?!]$/.test(token.text)) return true;
-  return token.text === '.' && tokens[index + 1]?.glued !== true;
 };
 
 // "can that be thirty", "could the bouts be 30 instead of 25", "can the date be moved to the 14th": said of the thing itself.
