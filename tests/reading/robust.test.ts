@@ -116,3 +116,26 @@ it.each([
   // Eight times the text; quadratic growth would take 64 times as long.
   inGoodTime(long, 30 * Math.max(short, 1));
 });
+
+// Names that every object has: a table of words must not find them.
+const sound = (value: unknown): boolean =>
+  typeof value === 'number'
+    ? Number.isFinite(value)
+    : typeof value === 'object' && value !== null
+      ? Object.values(value).every(sound)
+      : typeof value !== 'function';
+
+it.each(['constructor', 'valueOf', '__proto__'])('a sentence with “%s” for any one of its words holds only figures and words', (name) => {
+  const spoilt = corpusLines<{ text: string }>('sample.jsonl').flatMap(({ text }) => {
+    const words = text.split(/\b/);
+    return words.flatMap((word, at) => (/\w/.test(word) ? [words.with(at, name).join('')] : []));
+  });
+  expect(spoilt.filter((text) => !sound(readMessage(text, context)))).toEqual([]);
+});
+
+it.each(['each one: 1 rose, 84.2constructor0 on flowers', 'constructor this recipe', 'roses constructor 12 for 20'])(
+  '%s: only figures',
+  (text) => {
+    expect(sound(readMessage(text, context))).toBe(true);
+  },
+);

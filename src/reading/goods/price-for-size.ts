@@ -8,7 +8,7 @@ import { codesBefore, signs } from '../words/currency-words.ts';
 import { itemName, knowsItem } from './item-name.ts';
 
 const money = (text: string): { currency?: string; symbol?: string } | undefined => {
-  const currency = signs[text] ?? codesBefore[text];
+  const currency = Object.hasOwn(signs, text) ? signs[text] : Object.hasOwn(codesBefore, text) ? codesBefore[text] : undefined;
   if (text === '$') return { symbol: text };
   return currency === undefined ? undefined : { currency };
 };

@@ -25,7 +25,9 @@ const pastPortion = (tokens: readonly Token[], index: number): number => {
 
 const underOf = (token: Token | undefined): number | undefined => {
   if (token?.number?.form === 'ordinal' && token.number.worded === true && token.number.amount === '3') return 3;
-  return token === undefined || token.number !== undefined ? undefined : thirdsAndQuarters[token.text];
+  return token === undefined || token.number !== undefined || !Object.hasOwn(thirdsAndQuarters, token.text)
+    ? undefined
+    : thirdsAndQuarters[token.text];
 };
 
 // "a third of a stem of", "two thirds of a stem", "three quarters of a stem", "half a stem", "1/3".

@@ -22,7 +22,7 @@ const short: Readonly<Record<string, PieceKind>> = {
   wrists: 'wrist corsage',
 };
 const kindOf = (token: Token | undefined): PieceKind | undefined =>
-  (token?.means['piece'] as PieceKind | undefined) ?? short[token?.text ?? ''];
+  (token?.means['piece'] as PieceKind | undefined) ?? (Object.hasOwn(short, token?.text ?? '') ? short[token?.text ?? ''] : undefined);
 const amount = (token: Token | undefined): number => Number(token?.number?.amount);
 
 // Where each share has a price of its own.

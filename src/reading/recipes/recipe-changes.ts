@@ -117,7 +117,8 @@ const scaled = (reader: Reader, { start, end }: Stretch): Change | undefined => 
     if (match?.end === end && scale !== undefined && about) return { fact: 'recipe', lines: [], scale };
   }
   const match = scaleWords.at(reader.tokens, start, end);
-  const scale = scales[match?.kept['k']?.text ?? ''];
+  const word = match?.kept['k']?.text ?? '';
+  const scale = Object.hasOwn(scales, word) ? scales[word] : undefined;
   return match?.end === end && scale !== undefined ? { fact: 'recipe', lines: [], scale } : undefined;
 };
 
