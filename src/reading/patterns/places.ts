@@ -13,8 +13,9 @@ export interface Either {
 type Ids = Map<string, number[]>;
 const needsBy: { readonly words: Ids; readonly kinds: Ids } = { words: new Map(), kinds: new Map() };
 const openingsBy: { readonly words: Ids; readonly kinds: Ids } = { words: new Map(), kinds: new Map() };
-const patternOfNeed: number[] = [];
-const needsOfPattern: number[] = [];
+let needsInAll = 0;
+// The first need of each pattern, and of the one after the last.
+const firstNeed: number[] = [0];
 
 const register = (either: Either, id: number, by: typeof needsBy): void => {
   for (const list of ['words', 'kinds'] as const)
@@ -27,13 +28,13 @@ const register = (either: Either, id: number, by: typeof needsBy): void => {
 
 /** A pattern's number among all patterns, by which a message's places know it. */
 export const numbered = (opening: Either, needs: readonly Either[]): number => {
-  const id = needsOfPattern.length;
-  needsOfPattern.push(needs.length);
+  const id = firstNeed.length - 1;
   register(opening, id, openingsBy);
   for (const need of needs) {
-    register(need, patternOfNeed.length, needsBy);
-    patternOfNeed.push(id);
+    register(need, needsInAll, needsBy);
+    needsInAll += 1;
   }
+  firstNeed.push(needsInAll);
   return id;
 };
 
@@ -66,19 +67,19 @@ export const inOrder = (lists: readonly (readonly number[])[]): readonly number[
   return places;
 };
 
-const nowhere: readonly (readonly number[])[] = [];
-
 // Where the words and the kinds of a message stand, and what that says about each pattern, gathered once for all of them.
 export class Places {
   readonly #words = new Map<string, number[]>();
   readonly #kinds = new Map<string, number[]>();
-  // How many needs of each pattern are still unmet, and where its openings stand.
-  readonly #unmet: Int32Array;
+  // In which lines each need is met, one bit for a line, and where the openings of each pattern stand.
+  readonly #oneLine: boolean;
+  readonly #width: number;
+  readonly #metIn: Uint32Array;
   readonly #openings: ((readonly number[])[] | undefined)[];
-  /** Which line each token stands in. */
+  /** Which line each token stands in; the end of a line belongs to it. */
   readonly lines: Uint16Array;
   /** How many patterns there were. */
-  readonly patterns = needsOfPattern.length;
+  readonly patterns = firstNeed.length - 1;
 
   constructor(tokens: readonly Token[]) {
     this.lines = new Uint16Array(tokens.length);
@@ -90,37 +91,60 @@ export class Places {
     let line = 0;
     for (let index = 0; index < tokens.length; index++) {
       const token = tokens[index] as Token;
-      if (token.kind === 'line') line += 1;
       this.lines[index] = line;
+      if (token.kind === 'line') line += 1;
       stands(this.#words, token.text, index);
       for (const kind of kindsOf(token)) stands(this.#kinds, kind, index);
     }
-    this.#unmet = Int32Array.from(needsOfPattern);
+    this.#oneLine = line === 0;
+    this.#width = (line >> 5) + 1;
+    this.#metIn = new Uint32Array(needsInAll * this.#width);
     this.#openings = new Array(this.patterns);
-    const met = new Uint8Array(patternOfNeed.length);
-    const gather = (places: readonly number[], needs: readonly number[] | undefined, openings: readonly number[] | undefined): void => {
-      for (const need of needs ?? [])
-        if (met[need] === 0) {
-          met[need] = 1;
-          (this.#unmet[patternOfNeed[need] as number] as number) -= 1;
-        }
-      for (const id of openings ?? []) {
-        const lists = this.#openings[id];
-        if (lists === undefined) this.#openings[id] = [places];
-        else lists.push(places);
+    for (const [word, places] of this.#words) this.#gather(places, needsBy.words.get(word), openingsBy.words.get(word));
+    for (const [kind, places] of this.#kinds) this.#gather(places, needsBy.kinds.get(kind), openingsBy.kinds.get(kind));
+  }
+
+  #gather(places: readonly number[], needs: readonly number[] | undefined, openings: readonly number[] | undefined): void {
+    const width = this.#width;
+    if (needs !== undefined) {
+      const lines = new Uint32Array(width);
+      for (const place of places) {
+        const line = this.lines[place] as number;
+        (lines[line >> 5] as number) |= 1 << (line & 31);
       }
-    };
-    for (const [word, places] of this.#words) gather(places, needsBy.words.get(word), openingsBy.words.get(word));
-    for (const [kind, places] of this.#kinds) gather(places, needsBy.kinds.get(kind), openingsBy.kinds.get(kind));
+      for (const need of needs) for (let at = 0; at < width; at++) (this.#metIn[need * width + at] as number) |= lines[at] as number;
+    }
+    for (const id of openings ?? []) {
+      const lists = this.#openings[id];
+      if (lists === undefined) this.#openings[id] = [places];
+      else lists.push(places);
+    }
   }
 
+  // Thirty-two lines in which all needs of a pattern are met.
+  #linesMet(id: number, at: number): number {
+    let lines = -1;
+    for (let need = firstNeed[id] as number; need < (firstNeed[id + 1] as number); need++)
+      lines &= this.#metIn[need * this.#width + at] as number;
+    return lines;
+  }
+
+  /** Whether some line meets all needs of a pattern. */
   meets(id: number): boolean {
-    return this.#unmet[id] === 0;
+    for (let at = 0; at < this.#width; at++) if (this.#linesMet(id, at) !== 0) return true;
+    return false;
   }
 
-  /** Where a pattern's openings stand, in lists of their own; a place may be in two. */
-  openings(id: number): readonly (readonly number[])[] {
-    return this.#openings[id] ?? nowhere;
+  /** Where a pattern's openings stand in lines that meet all its needs, in order. */
+  openings(id: number): readonly number[] {
+    const lists = this.#openings[id] ?? [];
+    if (this.#oneLine) return this.meets(id) ? inOrder(lists) : [];
+    const met = Array.from({ length: this.#width }, (_, at) => this.#linesMet(id, at));
+    const here = (place: number): boolean => {
+      const line = this.lines[place] as number;
+      return (((met[line >> 5] as number) >> (line & 31)) & 1) === 1;
+    };
+    return inOrder(lists.map((list) => list.filter(here)));
   }
 
   #lists({ words, kinds }: Either): readonly (readonly number[])[] {
@@ -146,7 +170,7 @@ let lastTokens: readonly Token[] | undefined;
 let lastPlaces = new Places([]);
 /** Where everything stands in this message; the last one's places are kept. */
 export const placesIn = (tokens: readonly Token[]): Places => {
-  if (tokens !== lastTokens || lastPlaces.patterns !== needsOfPattern.length) {
+  if (tokens !== lastTokens || lastPlaces.patterns !== firstNeed.length - 1) {
     lastTokens = tokens;
     lastPlaces = new Places(tokens);
   }

@@ -2,7 +2,7 @@
 
 import type { Token } from '../text/token.ts';
 import type { Node } from './parse-pattern.ts';
-import { type Either, inOrder, type Places, placesIn } from './places.ts';
+import { type Either, type Places, placesIn } from './places.ts';
 
 /** What a match may begin with; `open` when all of it may be left out. */
 export const openingOf = (nodes: readonly Node[]): Either & { readonly open: boolean } => {
@@ -22,17 +22,26 @@ export const openingOf = (nodes: readonly Node[]): Either & { readonly open: boo
   return { words, kinds, open: true };
 };
 
-/** What a match cannot do without. */
-export const needsOf = (nodes: readonly Node[]): Either[] =>
-  nodes.flatMap((node): Either[] => {
-    if (node.is === 'word') return [{ words: new Set([node.text]), kinds: new Set() }];
-    if (node.is === 'tag') return node.tag === 'any' || node.tag === 'word' ? [] : [{ words: new Set(), kinds: new Set([node.tag]) }];
-    if (node.is === 'repeat') return node.least === 0 ? [] : needsOf(node.only);
-    const inner = node.choices.map((choice) => needsOf(choice)[0]);
-    if (inner.some((each) => each === undefined)) return [];
-    const all = (list: keyof Either): Set<string> => new Set(inner.flatMap((each) => [...(each?.[list] ?? [])]));
-    return [{ words: all('words'), kinds: all('kinds') }];
-  });
+const canEndLine = (node: Node): boolean => {
+  if (node.is === 'repeat') return canEndLine(node.only[0]);
+  return node.is === 'choice' ? node.choices.some((choice) => choice.some(canEndLine)) : node.is === 'tag' && node.tag === 'line';
+};
+
+const needOf = (node: Node): Either[] => {
+  if (node.is === 'word') return [{ words: new Set([node.text]), kinds: new Set() }];
+  if (node.is === 'tag') return node.tag === 'any' || node.tag === 'word' ? [] : [{ words: new Set(), kinds: new Set([node.tag]) }];
+  if (node.is === 'repeat') return node.least === 0 ? [] : needsOf(node.only);
+  const inner = node.choices.map((choice) => needsOf(choice)[0]);
+  if (inner.some((each) => each === undefined)) return [];
+  const all = (list: keyof Either): Set<string> => new Set(inner.flatMap((each) => [...(each?.[list] ?? [])]));
+  return [{ words: all('words'), kinds: all('kinds') }];
+};
+
+/** What a match cannot do without in the line it begins in. */
+export const needsOf = (nodes: readonly Node[]): Either[] => {
+  const last = nodes.findIndex(canEndLine);
+  return (last === -1 ? nodes : nodes.slice(0, last)).flatMap(needOf);
+};
 
 /** The most tokens a match can take. */
 export const reachOf = (nodes: readonly Node[]): number =>
@@ -41,7 +50,7 @@ export const reachOf = (nodes: readonly Node[]): number =>
     return sum + (node.is === 'choice' ? Math.max(...node.choices.map(reachOf)) : 1);
   }, 0);
 
-/** False when a need of the pattern is nowhere in the message. */
+/** False when no line of the message has all that the pattern needs. */
 export const allMet = (id: number, tokens: readonly Token[]): boolean => placesIn(tokens).meets(id);
 
 // Where the rarest of the needs stands, in order.
@@ -70,7 +79,7 @@ const fewStarts = 12;
 /** Where a match of the pattern could begin, in order: where an opening stands, in the line of a need and no further before it than a match reaches. */
 export const startsOf = (id: number, needs: readonly Either[], reach: number, tokens: readonly Token[]): readonly number[] => {
   const places = placesIn(tokens);
-  const starts = inOrder(places.openings(id));
+  const starts = places.openings(id);
   // A handful of places is tried sooner than weighed.
   const near = tokens.length <= reach || starts.length <= fewStarts ? undefined : anchors(needs, places);
   if (near === undefined) return starts;
