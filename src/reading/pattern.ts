@@ -6,7 +6,7 @@
 import { type Node, parse } from './patterns/parse-pattern.ts';
 import { numbered } from './patterns/places.ts';
 import { allMet, needsOf, nextOf, openingOf, reachOf, startsOf } from './patterns/quick-look.ts';
-import { run } from './patterns/run-pattern.ts';
+import { trialOf } from './patterns/steps.ts';
 import { testOf } from './patterns/token-kinds.ts';
 import type { Token } from './text/token.ts';
 
@@ -35,17 +35,15 @@ export interface Form {
   at(tokens: readonly Token[], index: number, end?: number): Match | undefined;
 }
 
-const formFrom = (nodes: readonly Node[]): Form => ({
-  at: (tokens, index, end = tokens.length) => {
-    const kept = new Map<string, Token>();
-    let reached = -1;
-    const found = run(nodes, 0, index, tokens, end, kept, (last) => {
-      reached = last;
-      return true;
-    });
-    return found ? { start: index, end: reached, kept: Object.fromEntries(kept) } : undefined;
-  },
-});
+const formFrom = (nodes: readonly Node[]): Form => {
+  const trial = trialOf(nodes);
+  return {
+    at: (tokens, index, end = tokens.length) => {
+      const found = trial(tokens, index, end);
+      return found && { start: index, ...found };
+    },
+  };
+};
 
 export const formOf = (source: string): Form => {
   const nodes = parse(source);
