@@ -1,4 +1,4 @@
-// When two names mean one ingredient: case, spaces, accents and plurals never matter; a slip in spelling is only ever offered, never taken.
+// When two names mean one ingredient: case, spaces, accents and plurals never matter, nor whether a compound is written as one word; a slip in spelling is only ever offered, never taken.
 
 import { distance } from 'fastest-levenshtein';
 
@@ -12,8 +12,15 @@ const singular = (word: string): string => {
   return word.slice(0, -1);
 };
 
-/** The form two names of one ingredient share: "Bunny  Tails" and "bunny tail". */
-export const ingredientKey = (name: string): string =>
+// Names that are written as one word or as two: "waxflower" and "wax flower" are one flower.
+const compounds: ReadonlyMap<string, string> = new Map(
+  ['wax flower', 'straw flower', 'rice flower', 'flannel flower', 'corn flower', 'sun flower', 'passion flower', 'rose hip', 'rose bud']
+    .concat(['gum nut', 'pepper berry', 'snow berry', 'rowan berry', 'bunny tail', 'poppy head', 'leather leaf', 'spray rose'])
+    .map((name) => [name.replace(' ', ''), name]),
+);
+
+// The words of a name without case, accents, signs and plurals.
+const wordsOf = (name: string): string[] =>
   name
     .normalize('NFKD')
     .replace(/\p{M}/gu, '')
@@ -21,7 +28,12 @@ export const ingredientKey = (name: string): string =>
     .replace(/[^\p{L}\p{N}.]+/gu, ' ')
     .trim()
     .split(' ')
-    .map(singular)
+    .map(singular);
+
+/** The form two names of one ingredient share: "Bunny  Tails", "bunny tail" and "bunnytails". */
+export const ingredientKey = (name: string): string =>
+  wordsOf(name)
+    .map((word) => compounds.get(word) ?? word)
     .join(' ');
 
 export type NameMatch =
@@ -45,7 +57,7 @@ const indexOf = (listed: readonly string[]): NameIndex => {
   for (const name of listed) {
     const key = ingredientKey(name);
     if (!byKey.has(key)) byKey.set(key, name);
-    for (const word of new Set(key.split(' '))) byWord.set(word, [...(byWord.get(word) ?? []), name]);
+    for (const word of new Set(wordsOf(name))) byWord.set(word, [...(byWord.get(word) ?? []), name]);
   }
   indexes.set(listed, { byKey, byWord });
   return { byKey, byWord };
@@ -58,7 +70,7 @@ export const matchIngredient = (said: string, listed: readonly string[]): NameMa
   const { byKey, byWord } = indexOf(listed);
   const same = byKey.get(key);
   if (same !== undefined) return { match: 'same', name: same };
-  const [first = [], ...others] = key.split(' ').map((word) => byWord.get(word) ?? []);
+  const [first = [], ...others] = wordsOf(said).map((word) => byWord.get(word) ?? []);
   const holding = first.filter((name) => others.every((names) => names.includes(name)));
   const [only, another] = holding;
   if (only !== undefined && another === undefined) return { match: 'only one', name: only };

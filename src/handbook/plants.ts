@@ -31,7 +31,7 @@ const names: { readonly [plant: string]: readonly string[] } = {
   ruscus: ['italian ruscus', 'israeli ruscus'],
   statice: ['sea lavender', 'limonium'],
   stephanotis: [],
-  strawflower: ['paper daisy', 'everlasting daisy', 'helichrysum', 'everlasting'],
+  strawflower: ['straw flower', 'paper daisy', 'everlasting daisy', 'helichrysum', 'everlasting'],
   thistle: ['sea holly', 'eryngium'],
   waxflower: ['wax flower', 'geraldton wax'],
   wheat: ['wheat ear'],

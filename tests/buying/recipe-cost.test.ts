@@ -90,6 +90,15 @@ test('an item known by part of its name says so', () => {
   expect(cost.rows.map((row) => row.assumedItem)).toEqual([false, false, true]);
 });
 
+test.each([
+  ['wax flower', 'waxflower'],
+  ['waxflower', 'wax flower'],
+  ['gumnuts', 'gum nut'],
+])("a recipe's %s is the list's %s, in one word or two", (said, listed) => {
+  const cost = costOf([stems(said, 2)], [bunch(listed, '12.00', 24), bunch('flannel flower', '9.00', 10)], budget('2.00'));
+  expect(cost.rows.map((row) => [row.item.name, row.cost.toFixed(2), row.assumedItem])).toEqual([[listed, '1.00', false]]);
+});
+
 test('over budget names the dearest line', () => {
   const cost = costOf(recipe, list, budget('1.60'));
   expect(cost.over.toFixed(3)).toBe('0.095');

@@ -14,11 +14,30 @@ test.each([
   ['thistles', 'thistle'],
   ['no. 3 ribbon', 'no. 3 ribbon'],
   ['édelweiss', 'edelweiss'],
+  ['waxflower', 'wax flower'],
+  ['Wax Flowers', 'wax flower'],
+  ['strawflowers', 'straw flower'],
+  ['riceflower', 'rice flower'],
+  ['bunnytails', 'bunny tail'],
+  ['rosehips', 'rose hip'],
+  ['gumnuts', 'gum nut'],
+  ['pepperberries', 'pepper berry'],
+  ['dried snowberries', 'dried snow berry'],
 ])('%s', (name, key) => {
   expect(ingredientKey(name)).toBe(key);
 });
 
-const listed = ['bunny tails', 'statice', 'eucalyptus parvifolia', 'velvet ribbon', 'linen ribbon', 'spray rose'];
+const listed = [
+  'bunny tails',
+  'statice',
+  'eucalyptus parvifolia',
+  'velvet ribbon',
+  'linen ribbon',
+  'spray rose',
+  'waxflower',
+  'gum nut',
+  'rosehip',
+];
 describe('looked up', () => {
   test.each([
     ['Bunny tail', { match: 'same', name: 'bunny tails' }],
@@ -28,6 +47,10 @@ describe('looked up', () => {
     ['stattice', { match: 'none', nearest: ['statice'] }],
     ['eucaliptus', { match: 'none', nearest: ['eucalyptus parvifolia'] }],
     ['rajnigandha', { match: 'none', nearest: [] }],
+    ['wax flower', { match: 'same', name: 'waxflower' }],
+    ['gumnuts', { match: 'same', name: 'gum nut' }],
+    // a rose is no rosehip
+    ['rose', { match: 'only one', name: 'spray rose' }],
     ['', { match: 'none', nearest: [] }],
   ])('%s', (said, match) => {
     expect(matchIngredient(said, listed)).toEqual(match);
