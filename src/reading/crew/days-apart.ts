@@ -1,11 +1,25 @@
 // Several days in one sentence, each with its own hands: "2 of us fri and 3 of us sat, 5 hrs each".
 
 import type { FactOf } from '../fact.ts';
+import { pattern } from '../pattern.ts';
 import type { Finding, Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
-import { dateIn, peopleIn } from './hands.ts';
+import { dateIn } from './days-at-bench.ts';
+import { peopleIn } from './hands.ts';
 
 const joint = /^(,|and|&|n|then|plus|\+)$/;
+
+// "2 helpers thu, 1 fri": behind hands and their day, a number and a day are hands again.
+const countAndDay = pattern('(only|just)? <n:count> (more|others|other)? (on|this|next)? <weekday>');
+const dayAndCount = pattern("<weekday> (:|-|it's|its|is)? (only|just)? <n:count> (more|others|other)?");
+
+/** How many a stretch behind the first day names without a word for hands. */
+export const countBeside = (reader: Reader, { start, end }: Part): number | undefined => {
+  const match = countAndDay.at(reader.tokens, start, end) ?? dayAndCount.at(reader.tokens, start, end);
+  const number = match?.kept['n']?.number;
+  const closed = match !== undefined && (match.end === end || joint.test(reader.tokens[match.end]?.text ?? ''));
+  return !closed || number === undefined || number.max !== undefined ? undefined : Number(number.amount);
+};
 
 /** The stretches that tell of a day and its hands each; undefined when there are not several. */
 export const daysApart = (reader: Reader, part: Part): Part[] | undefined => {
@@ -17,11 +31,11 @@ export const daysApart = (reader: Reader, part: Part): Part[] | undefined => {
     from = index + 1;
   }
   if (cuts.length < 2) return undefined;
-  const whole = (cut: Part): boolean => peopleIn(reader, cut) !== undefined && dateIn(reader, cut) !== undefined;
   const days: Part[] = [];
   for (const cut of cuts) {
     const before = days.at(-1);
-    if (whole(cut)) days.push(cut);
+    const hands = peopleIn(reader, cut) ?? (before === undefined ? undefined : countBeside(reader, cut));
+    if (hands !== undefined && dateIn(reader, cut) !== undefined) days.push(cut);
     else if (before !== undefined && !reader.tokens.slice(cut.start, cut.end).some((token) => token.means['bench'] !== undefined))
       days[days.length - 1] = { ...before, end: cut.end };
     else return undefined;

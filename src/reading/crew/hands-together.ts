@@ -51,6 +51,20 @@ const handsAt = (reader: Reader, index: number, end: number): Hands | undefined 
   return isName(tokens[index]) ? { people: 1, end: index + 1, kind: 'name' } : undefined;
 };
 
+// "me plus 2, 4 hrs each", "me and 3 on fri": behind oneself a bare number counts others, when nothing follows that it could count.
+const bareNumber = pattern('<n:count>');
+const opensTime =
+  /^(,|:|;|-|\(|on|in|at|from|for|this|next|all|both|working|each|doing|fri|tomorrow|tmrw|tomoz|today|tonight|till?|until|and|&|\+|plus)$/;
+const barely = (reader: Reader, index: number, end: number): Hands | undefined => {
+  const match = bareNumber.at(reader.tokens, index, end);
+  const number = match?.kept['n']?.number;
+  const next = index + 1 < end ? reader.tokens[index + 1] : undefined;
+  const free = next === undefined || next.means['weekday'] !== undefined || next.number?.form === 'duration' || opensTime.test(next.text);
+  return match === undefined || number?.max !== undefined || Number(number?.amount) > 12 || !free
+    ? undefined
+    : { people: Number(number?.amount), end: index + 1, kind: 'bench' };
+};
+
 /** How many a list of hands makes; a name nobody knows counts only beside oneself or counted hands. */
 export const handsTogether = (reader: Reader, part: Part): number | undefined => {
   for (let start = part.start; start < part.end; start++) {
@@ -60,7 +74,11 @@ export const handsTogether = (reader: Reader, part: Part): number | undefined =>
     const kinds = [found.kind];
     for (;;) {
       const next = joint.at(reader.tokens, at, part.end);
-      found = next === undefined ? undefined : handsAt(reader, next.end, part.end);
+      const plus = next !== undefined && !/^,$/.test(reader.tokens[next.end - 1]?.text ?? '');
+      found =
+        next === undefined
+          ? undefined
+          : (handsAt(reader, next.end, part.end) ?? (plus && kinds.includes('me') ? barely(reader, next.end, part.end) : undefined));
       if (found === undefined) break;
       people += found.people;
       at = found.end;

@@ -1,12 +1,11 @@
 // How many are at the bench, by the clock or by the hour, and who is away.
 
 import { dateOutcome } from '../dates/date-facts.ts';
-import { dateAt } from '../dates/date-forms.ts';
-import type { DateRead } from '../dates/date-read.ts';
 import { pattern } from '../pattern.ts';
 import type { Finding, Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import { awayWord, helping, meAnd, nobody, pairForms, peopleForms } from './crew-forms.ts';
+import { dateIn } from './days-at-bench.ts';
 import { handsTogether } from './hands-together.ts';
 import { hoursOf } from './pace.ts';
 
@@ -46,25 +45,6 @@ export const peopleIn = (reader: Reader, part: Part): number | undefined => {
       return people;
   }
   return undefined;
-};
-
-export const dateIn = (reader: Reader, part: Part): DateRead | undefined => {
-  for (let index = part.start; index < part.end; index++) {
-    const read = dateAt(reader.tokens, index, reader.context);
-    if (read !== undefined && read.end <= part.end && read.days.length > 0) return read;
-  }
-  return undefined;
-};
-
-/** "thurs + fri": the days that stand beside each other, all meant alike. */
-export const datesIn = (reader: Reader, part: Part): DateRead[] => {
-  const days: DateRead[] = [];
-  for (let next = dateIn(reader, part); next !== undefined && next.end <= part.end; ) {
-    days.push(next);
-    const joined = /^(and|&|\+|n)$/.test(reader.tokens[next.end]?.text ?? '');
-    next = joined ? dateAt(reader.tokens, next.end + 1, reader.context) : undefined;
-  }
-  return days;
 };
 
 // "add another pair of hands", "one junior 4 hours and me all day": more than are here, or not all for as long, so no number is sure.

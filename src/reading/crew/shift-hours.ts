@@ -1,7 +1,7 @@
 // How long a shift is, by the hours of the clock it begins and ends: "9 til 3", "half eight to half twelve", "thurs arvo 1 til 5".
 
 import { decimal } from '../../values/decimal.ts';
-import { pattern } from '../pattern.ts';
+import { type Match, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import type { Token } from '../text/token.ts';
@@ -9,8 +9,10 @@ import type { Token } from '../text/token.ts';
 const till = '(-|to|til|till|until|thru|through)';
 const one = (hour: string, time: string): string => `(half|quarter)? (past|to)? (<${hour}:count>|<${time}:time>|noon|midday)`;
 const clock = pattern(`(from)? ${one('c', 'a')} ${till} ${one('e', 'b')}`);
-/** "thurs arvo 1 til 5": two hours of the clock, read as a range. */
-const clockRange = pattern('(from|arvo|afternoon|morning|<weekday>|tomorrow|,|at) <r:range>');
+/** "thurs arvo 1 til 5", "half 7 to 11": two hours of the clock, read as a range. */
+const clockRange = pattern(
+  '((from|arvo|afternoon|morning|<weekday>|tomorrow|,|at) <r:range>|(from|at)? (half|quarter past|quarter to) <r:range>)',
+);
 
 // The hour a stretch names, in minutes: "half eight" is half past eight, as it is said in English.
 const minutesAt = (tokens: readonly Token[], bare: Token | undefined, time: Token | undefined): number | undefined => {
@@ -27,14 +29,41 @@ const minutesAt = (tokens: readonly Token[], bare: Token | undefined, time: Toke
   return way === 'past' ? hour * 60 + 15 : way === 'to' ? hour * 60 - 15 : undefined;
 };
 
+// "7.30 to 11": the digits behind the point are minutes.
+const minutesIn = (said: string, amount: string): number => {
+  const clocked = /^(\d{1,2})[.:]([0-5]\d)$/.exec(said);
+  return clocked === null ? Number(amount) * 60 : Number(clocked[1]) * 60 + Number(clocked[2]);
+};
+/** "3 of us 8-12 fri": right behind the hands, with nothing further that it could count. */
+const rangeOfHands = pattern('<bench> (,|:|-)? <r:range>');
+const closesRange = /^(,|-|\)|on|at|this|next|tomorrow|tmrw|today|each|all of us|both)$/;
+const behindHands = (tokens: readonly Token[], part: Part): Match | undefined => {
+  const match = rangeOfHands.in(tokens, part.start, part.end);
+  const next = match === undefined || match.end >= part.end ? undefined : tokens[match.end];
+  return next === undefined || next.means['weekday'] !== undefined || closesRange.test(next.text) ? match : undefined;
+};
+const hoursOfRange = ({ tokens }: Reader, part: Part): number | undefined => {
+  const match = clockRange.in(tokens, part.start, part.end) ?? behindHands(tokens, part);
+  const token = match?.kept['r'];
+  const range = token?.number;
+  if (match === undefined || range?.form !== 'plain' || range.or !== undefined) return undefined;
+  const [said = '', ...behind] = (token?.text ?? '').split(' ');
+  const words = tokens.slice(match.start, match.end).map((each) => each.text);
+  const share = words.includes('half')
+    ? 30
+    : !words.some((word) => word.startsWith('quarter'))
+      ? 0
+      : words.some((word) => /to$/.test(word))
+        ? -15
+        : 15;
+  const [first, last] = [minutesIn(said, range.amount) + share, minutesIn(behind.at(-1) ?? '', range.max ?? '')];
+  return first >= 60 && last <= 12 * 60 && last > first ? (last - first) / 60 : undefined;
+};
+
 export const shiftHours = (reader: Reader, part: Part): number | undefined => {
   const { tokens } = reader;
   const match = clock.in(tokens, part.start, part.end);
-  if (match === undefined) {
-    const range = clockRange.in(tokens, part.start, part.end)?.kept['r']?.number;
-    const [first, last] = [Number(range?.amount), Number(range?.max)];
-    return range?.form === 'plain' && range.or === undefined && last <= 12 && first >= 1 ? last - first : undefined;
-  }
+  if (match === undefined) return hoursOfRange(reader, part);
   const { a, b, c, e } = match.kept;
   const opening = match.start + (tokens[match.start]?.text === 'from' ? 1 : 0);
   const begins = a ?? c;

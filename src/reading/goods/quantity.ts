@@ -1,7 +1,9 @@
 // How much of an ingredient: stems, a share of a stem, or a length. A third has no last digit, so it stays one stem for three pieces.
 
 import type { Token } from '../text/token.ts';
+import { lengths } from '../words/measure-words.ts';
 import { portionWords } from '../words/trade-words.ts';
+import { measureSaid } from './measures-said.ts';
 
 export interface Quantity {
   readonly stems?: number;
@@ -56,18 +58,9 @@ const fraction = (tokens: readonly Token[], index: number): Quantity | undefined
   return { ...share(over, under), next: pastPortion(tokens, index + 2) };
 };
 
-// "half a metre of ribbon"
-const measures: Readonly<Record<string, string>> = {
-  metre: 'm',
-  meter: 'm',
-  m: 'm',
-  yard: 'yd',
-  yd: 'yd',
-  foot: 'ft',
-  ft: 'ft',
-  inch: 'in',
-  bunch: 'bunch',
-};
+// "half a metre of ribbon"; "half a stem in each" measures nothing.
+const { in: _, ...spelled } = lengths;
+const measures: Readonly<Record<string, string>> = { ...spelled, bunch: 'bunch' };
 const measured = (tokens: readonly Token[], share: Quantity): Quantity | undefined => {
   const word = tokens[share.next]?.text ?? '';
   if (share.stems === undefined || share.makes !== undefined || !Object.hasOwn(measures, word)) return undefined;
@@ -89,6 +82,8 @@ export const quantity = (tokens: readonly Token[], index: number): Quantity | un
   if (token === undefined) return undefined;
   const part = fraction(tokens, index);
   if (part !== undefined) return measured(tokens, part) ?? part;
+  const said = measureSaid(tokens, index);
+  if (said !== undefined) return said;
   if (number?.form === 'plain' && number.max === undefined && Number(number.amount) <= 500) {
     // "2 and a half stems"
     if (tokens[index + 1]?.text === 'and' && tokens[index + 2]?.text === 'a' && tokens[index + 3]?.text === 'half')
@@ -101,7 +96,7 @@ export const quantity = (tokens: readonly Token[], index: number): Quantity | un
     const x = tokens[index + 1]?.text === 'x' ? 1 : 0;
     return { stems: Number(number.amount), next: index + 1 + x };
   }
-  if (number?.form === 'length' || number?.form === 'weight')
+  if ((number?.form === 'length' || number?.form === 'weight') && number.max === undefined)
     return { length: Number(number.amount), unit: number.unit ?? '', next: pastWidth(tokens, index + 1) };
   if (/^(sprig|stem|head|bloom|floret|stalk|snip|tuft|wisp)$/.test(token.text) && tokens[index + 1]?.text === 'of')
     return { stems: 1, next: index + 2 };

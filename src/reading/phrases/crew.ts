@@ -4,7 +4,6 @@ import { withoutOrder } from '../crew/beside-order.ts';
 import {
   awayWord,
   benchHours,
-  dayWage,
   eachHours,
   hand,
   handsBehind,
@@ -23,19 +22,22 @@ import {
   totalHours,
   weHave,
 } from '../crew/crew-forms.ts';
-import { daysApart, shareHours } from '../crew/days-apart.ts';
-import { away, dateIn, datesIn, peopleIn, someoneHelps, unsureHands } from '../crew/hands.ts';
+import { withoutDayWage } from '../crew/day-wage.ts';
+import { countBeside, daysApart, shareHours } from '../crew/days-apart.ts';
+import { anotherDay, dateIn, datesIn } from '../crew/days-at-bench.ts';
+import { namesSpan, spanOf } from '../crew/days-span.ts';
+import { away, peopleIn, someoneHelps, unsureHands } from '../crew/hands.ts';
 import { hoursApart } from '../crew/hours-apart.ts';
 import { withHours } from '../crew/hours-behind.ts';
 import { hoursOf, pace, wageIn } from '../crew/pace.ts';
 import { pacesListed } from '../crew/paces-listed.ts';
+import { askPaidOrMade } from '../crew/paid-or-made.ts';
 import { evenly, shiftHours } from '../crew/shift-hours.ts';
 import { speaksOfHands } from '../crew/speaks-of-hands.ts';
 import { askDay, dateOutcome } from '../dates/date-facts.ts';
 import type { FactOf } from '../fact.ts';
-import { firstIn, pattern } from '../pattern.ts';
+import { firstIn, type Match, pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader, type Unworded } from '../phrase.ts';
-import type { Choice } from '../reading.ts';
 import type { Part } from '../text/message.ts';
 
 // "casuals are 31.19 an hr, got 2 sat for 5": beside a wage a bare number of hands and of hours is plain enough.
@@ -45,7 +47,6 @@ const forHours = pattern('for <n:count> (each)?');
 const alone = pattern(
   "(i|i've|ive|i'll|ill|i'm|im) (only|just|can|have|got|could|might|free|'ve|do|am|for|in){1,4} (about|in)? <d:duration>",
 );
-const dayToDay = pattern('<weekday> (to|-|til|till|thru|through|until) <weekday>');
 // "me and jo on saturday": nothing else is said.
 const plainPair = (reader: Reader, part: Part): boolean => {
   const match = meAndOne.at(reader.tokens, part.start, part.end);
@@ -54,16 +55,15 @@ const plainPair = (reader: Reader, part: Part): boolean => {
   return day !== undefined && day.start <= match.end && day.end >= part.end - 1;
 };
 
-const askPaidOrMade = (reader: Reader, { start, end }: Part, rate: number, wage: object | undefined): Finding => {
-  const words = reader.words(start, end);
-  const choices: Choice[] = [
-    { words: `paid ${rate} an hour`, facts: [{ fact: 'crew', ...wage, words }] },
-    { words: `makes ${rate} an hour`, facts: [{ fact: 'crew', piecesPerHour: rate, words }] },
-  ];
-  return { start, end, asks: [{ about: 'count', why: 'which number', words, choices }] };
+// "for 3 days, 5 hrs a day": the first duration that is of hours.
+const hoursEach = ({ tokens }: Reader, { start, end }: Part): Match | undefined => {
+  let match = eachHours.in(tokens, start, end);
+  while (match !== undefined && hoursOf(match.kept['d']) === undefined) match = eachHours.in(tokens, match.end, end);
+  return match;
 };
 
-const read = (reader: Reader, part: Part): Finding | undefined => {
+/** `behind`: the part stands behind other hands and their day; `timed`: hours are said for all of them. */
+const read = (reader: Reader, part: Part, behind = false, timed = false): Finding | undefined => {
   const { tokens } = reader;
   const words = tokens.slice(part.start, part.end);
   const apart = hoursApart(reader, part);
@@ -81,10 +81,12 @@ const read = (reader: Reader, part: Part): Finding | undefined => {
   const people =
     peopleIn(reader, part) ??
     (waged ? 1 : undefined) ??
+    (behind ? countBeside(reader, part) : undefined) ??
     (wagedPeople === undefined ? (myself === undefined && !someoneHelps(reader, part) ? undefined : 1) : Number(wagedPeople));
-  // "2 of us mon to wed": on how many days is known, but not kept.
-  const several = people !== undefined && dayToDay.in(tokens, part.start, part.end) !== undefined;
-  if (several || unsureHands(reader, part)) return { start: part.start, end: part.end, held: true };
+  // "2 of us mon to wed, 10 hrs": whose day's hours those are is not said.
+  const span = people === undefined ? undefined : spanOf(reader, part);
+  if ((people !== undefined && span === undefined && namesSpan(reader, part)) || unsureHands(reader, part))
+    return { start: part.start, end: part.end, held: true };
   const off = away(reader, part);
   if (off !== undefined) return off;
   const gone =
@@ -118,7 +120,7 @@ const read = (reader: Reader, part: Part): Finding | undefined => {
   const totals = firstIn(totalHours, tokens, part.start, part.end);
   const total = hoursOf(totals?.kept['d']) ?? (summed === undefined ? undefined : Number(summed));
   const shared = totals !== undefined && words.some((token) => /^(between|among|amongst|across|shared|split)$/.test(token.text));
-  const duration = totals === undefined ? eachHours.in(tokens, part.start, part.end) : undefined;
+  const duration = totals === undefined ? hoursEach(reader, part) : undefined;
   const bare =
     wage === undefined || people === undefined ? undefined : forHours.in(tokens, part.start, part.end)?.kept['n']?.number?.amount;
   const hours =
@@ -126,7 +128,8 @@ const read = (reader: Reader, part: Part): Finding | undefined => {
     (bare === undefined ? undefined : Number(bare)) ??
     (people !== undefined && people > 0 && total === undefined ? shiftHours(reader, part) : undefined) ??
     (shared && total !== undefined && people !== undefined && people > 0 ? evenly(total, people) : undefined);
-  const [date, ...more] = datesIn(reader, part);
+  const named = span ?? datesIn(reader, part);
+  const [date, ...more] = named;
   const atBench = words.some((token) => hand.test(token.text)) || words.some((token) => token.text === 'of us');
   const ours =
     total !== undefined &&
@@ -134,9 +137,9 @@ const read = (reader: Reader, part: Part): Finding | undefined => {
   const strong = words.some((token) => token.means['bench'] !== undefined && strongHand.test(token.text));
   const none = people === 0 && nobody.at(tokens, part.start, part.end) !== undefined;
   const pair = plainPair(reader, part);
-  const behind = handsBehind.in(tokens, part.start, part.end) !== undefined;
+  const counted = handsBehind.in(tokens, part.start, part.end) !== undefined;
   const enough =
-    ours || summed !== undefined || behind
+    ours || summed !== undefined || counted || (timed && people !== undefined && date !== undefined)
       ? true
       : gone
         ? date !== undefined
@@ -160,37 +163,33 @@ const read = (reader: Reader, part: Part): Finding | undefined => {
         token.text,
       ),
     ) ||
-    words.some((token) => token.means['piece'] !== undefined && !behind && wage === undefined && hours === undefined)
+    words.some((token) => token.means['piece'] !== undefined && !counted && wage === undefined && hours === undefined)
   )
     return undefined;
+  // "mon to wed, 5 hrs a day": the sum is each day's or that of them all.
+  const overDays = span !== undefined || words.some((token) => token.number?.form === 'duration' && token.number.unit === 'day');
   const fact = (day?: string): Unworded =>
     ({
       fact: 'crew',
       ...(people === undefined ? {} : { people }),
       ...(hours === undefined ? {} : { hours }),
-      ...(total !== undefined ? { totalHours: total } : people !== undefined && hours !== undefined ? { totalHours: people * hours } : {}),
+      ...(total !== undefined
+        ? { totalHours: total }
+        : people !== undefined && hours !== undefined && !overDays
+          ? { totalHours: people * hours }
+          : {}),
       ...(day === undefined ? {} : { date: day }),
       ...(wage ?? {}),
       ...(gone ? { away: true } : {}),
     }) satisfies Omit<FactOf<'crew'>, 'words'>;
   if (date === undefined) return found(reader, part.start, part.end, [fact()]);
+  if (anotherDay(reader, part, named)) return { start: part.start, end: part.end, held: true };
   if (more.length > 0) {
     const each = [date, ...more].flatMap((day) => (day.days.length === 1 ? [fact(day.days[0])] : []));
     return each.length > more.length ? found(reader, part.start, part.end, each) : undefined;
   }
   if (date.days.length > 1) return { start: part.start, end: part.end, asks: [askDay(reader, date, fact, part.start, part.end)] };
   return dateOutcome(reader, date, fact, part.start, part.end);
-};
-
-// "Rs 400 a day each" is no wage by the hour: it stays unread, and no one else takes it for a price.
-const withoutDayWage = (reader: Reader, finding: Finding): Finding[] => {
-  const wage = dayWage.in(reader.tokens, finding.start, finding.end);
-  if (wage === undefined) return [finding];
-  const takes = Array.from({ length: finding.end - finding.start }, (_, offset) => finding.start + offset);
-  return [
-    { ...finding, takes: takes.filter((index) => index < wage.start || index >= wage.end) },
-    { start: wage.start, end: wage.end, held: true },
-  ];
 };
 
 const find = (reader: Reader): Finding[] =>
@@ -200,7 +199,8 @@ const find = (reader: Reader): Finding[] =>
     const held = premium.in(reader.tokens, part.start, part.end) ?? timeForSome.at(reader.tokens, part.start, part.end);
     if (held !== undefined && (held.end === part.end || held.kept['n'] === undefined))
       return [{ start: part.start, end: part.end, held: true }];
-    const days = daysApart(reader, part)?.map((day) => read(reader, day));
+    const timed = reader.tokens.slice(part.start, part.end).some((token) => hoursOf(token) !== undefined);
+    const days = daysApart(reader, part)?.map((day, at) => read(reader, day, at > 0, timed));
     if (days?.every((finding) => finding?.facts !== undefined)) return shareHours(days.flatMap((finding) => finding ?? []));
     const finding = read(reader, part);
     return finding === undefined ? [] : withoutDayWage(reader, finding);
