@@ -6,13 +6,16 @@ import { dateOutcome } from '../dates/date-facts.ts';
 import { dateAt } from '../dates/date-forms.ts';
 import type { DateRead } from '../dates/date-read.ts';
 import { fillers, vetoes } from '../dates/date-words.ts';
-import { isCompound, isLed, leads, namesEvent } from '../dates/leads.ts';
+import { isCompound, isLed, namesEvent } from '../dates/leads.ts';
+import { leaningDays } from '../dates/leaning-days.ts';
 import { withMoreDays } from '../dates/more-days.ts';
+import { ofWhat } from '../dates/of-what.ts';
 import { otherDateForms } from '../dates/other-date-forms.ts';
 import { eventDays } from '../dates/other-days.ts';
 import { dayAlone } from '../dates/part-dates.ts';
 import { withPickedDay } from '../dates/picked-days.ts';
-import type { FactOf } from '../fact.ts';
+import { takenByBoth } from '../dates/two-events.ts';
+import { namesOnlyWork, plansWork } from '../dates/work-days.ts';
 import { isPriceSeries } from '../order/price-series.ts';
 import { isPricesOrDay } from '../order/prices-or-day.ts';
 import { pattern } from '../pattern.ts';
@@ -25,6 +28,7 @@ const working = (reader: Reader): boolean => reader.facts.some((fact) => work.ha
 // "made 10 on monday 15 february": the day something was done is no event's day, however exactly it is given.
 const done = new Set<string>(['made', 'left', 'broke', 'step']);
 const dayOfWork = (reader: Reader, read: DateRead): boolean => {
+  if (!isLed(reader) && plansWork(reader, read)) return true;
   if (!reader.facts.some((fact) => done.has(fact.fact)) || isLed(reader) || tradeWords(reader)) return false;
   const part = reader.message.parts.find((each) => each.start <= read.start && read.start < each.end);
   return reader.tokens.slice(part?.start ?? 0, read.start).some((_, at) => !reader.free((part?.start ?? 0) + at));
@@ -76,22 +80,6 @@ const bareDate = (reader: Reader, reads: readonly DateRead[]): boolean => {
   });
 };
 
-const ofWhat = (reader: Reader, read: DateRead): FactOf<'date'>['of'] => {
-  for (let index = read.start - 1, steps = 0; index >= 0 && steps < 3; index--, steps++) {
-    const text = reader.tokens[index]?.text ?? '';
-    if (/^(photos|shoot|photo)$/.test(text)) return 'photos';
-    if (
-      /^(handover|pickup|collection|collect|collects|collected|collecting|delivery|deliver|delivers|delivering|delivered)$/.test(text) ||
-      (text === 'up' && reader.tokens[index - 1]?.text === 'pick') ||
-      (text === 'off' && reader.tokens[index - 1]?.text === 'drop') ||
-      (text === 'over' && reader.tokens[index - 1]?.text === 'hand')
-    )
-      return 'hand over';
-    if (leads.has(text)) return undefined;
-  }
-  return undefined;
-};
-
 const timeNear = (
   reader: Reader,
   reads: readonly DateRead[],
@@ -140,20 +128,8 @@ const dateReads = (reader: Reader): DateRead[] => {
   return reads.length > 0 ? reads : otherDateForms(reader).slice(0, most);
 };
 
-const hasPiece = (reader: Reader, start: number, end: number): boolean =>
-  reader.tokens.slice(start, end).some((token, at) => token.means['piece'] !== undefined && reader.free(start + at));
-
-// "13 march 20 bouts, 20 march 15 bouts": two events' orders, so neither is this one's until the day is known.
-const takenByBoth = (reader: Reader, first: DateRead, second: DateRead): Pick<Finding, 'takes' | 'held'> => {
-  const between = hasPiece(reader, first.end, second.start);
-  const two = [hasPiece(reader, 0, first.start), between, hasPiece(reader, second.end, reader.tokens.length)].filter(Boolean).length > 1;
-  const own = (index: number): boolean => (first.start <= index && index < first.end) || (second.start <= index && index < second.end);
-  const takes = reader.tokens.flatMap((_, index) => (reader.free(index) && (two || own(index)) ? [index] : []));
-  return two ? { takes, held: true } : { takes };
-};
-
 const find = (reader: Reader): Finding[] => {
-  const all = withMoreDays(reader, dateReads(reader));
+  const all = leaningDays(reader, withMoreDays(reader, dateReads(reader)));
   const kept = eventDays(reader, all);
   const { reads, also } = withPickedDay(
     reader,
@@ -166,10 +142,11 @@ const find = (reader: Reader): Finding[] => {
       (reader.tokens[read.start - 1]?.text === 'the' && reader.tokens[read.start - 2]?.text === 'for') ||
       /^(for)$/.test(reader.tokens[read.start]?.text ?? ''),
   );
+  const trades = tradeWords(reader) && !working(reader) && !reads.some((read) => namesOnlyWork(reader, read));
   const strong =
     ((isLed(reader, reads) || forDate) && !(working(reader) && !namesEvent(reader))) ||
     (bareDate(reader, [...reads, ...also]) && !working(reader)) ||
-    (tradeWords(reader) && !working(reader));
+    trades;
   const usable = reads.filter((read) => !dayOfWork(reader, read) && (strong || read.relative !== true));
   const day = usable.some((read) => read.relative !== true) ? usable.filter((read) => read.relative !== true) : usable;
   // "meeting 2 feb 10am, wedding 13 march": the hour is that of the day right before it.
@@ -185,11 +162,16 @@ const find = (reader: Reader): Finding[] => {
       near.some((token) => /^(setup|set|bump|rehearsal)$/.test(token.text))
     );
   };
-  const time = timeNear(reader, day, strong || day.some((read) => read.relative !== true), ofOther);
+  const sure = strong || day.some((read) => read.relative !== true);
+  // "hand over fri 12 march at 4, wedding saturday at 2": of several days each has the hour behind it.
+  const behind = (read: DateRead, index: number): boolean =>
+    (day.filter((each) => each.end <= index).at(-1) ?? day[0])?.days[0] === read.days[0];
+  const times = new Map(day.map((read) => [read, timeNear(reader, day, sure, (index) => ofOther(index) || !behind(read, index))] as const));
   const fact =
     (read: DateRead) =>
     (date: Day): Unworded => {
       const of = ofWhat(reader, read);
+      const time = times.get(read);
       return {
         fact: 'date',
         date,
@@ -209,7 +191,7 @@ const find = (reader: Reader): Finding[] => {
   }
   const findings: Finding[] = day.filter((read) => read !== second).map((read) => dateOutcome(reader, read, fact(read)));
   if (day.length > 0) findings.push(...also.map(({ start, end }) => ({ start, end })));
-  return time === undefined ? findings : [...findings, { start: time.start, end: time.end }];
+  return [...findings, ...[...times.values()].flatMap((time) => (time === undefined ? [] : [{ start: time.start, end: time.end }]))];
 };
 
 export const eventDate: Phrase = {

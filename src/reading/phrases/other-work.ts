@@ -12,9 +12,18 @@ const forms = [
   '<code> (-)? (<plain>|<code>){0,4}',
 ].map((source) => pattern(source));
 
+// "the last 3 bouts tomorrow": pieces still to make of an order that is told already.
+const remainder = pattern('(the|our|my)? (last|remaining|final|leftover) <count> (<material>)? <piece>');
+
 const find = (reader: Reader): Finding[] => {
   const findings: Finding[] = [];
   for (let index = 0; index < reader.tokens.length; index++) {
+    const rest = remainder.at(reader.tokens, index, reader.tokens.length);
+    if (rest !== undefined) {
+      findings.push({ start: index, end: rest.end, held: true });
+      index = rest.end - 1;
+      continue;
+    }
     if (!beginsAt(forms, reader.tokens, index)) continue;
     for (const form of forms) {
       const match = form.at(reader.tokens, index, reader.tokens.length);

@@ -14,6 +14,7 @@ import {
   thatIsAll,
 } from '../progress/finished-forms.ts';
 import { inOrder } from '../progress/in-order.ts';
+import { kindsFinished } from '../progress/kinds-finished.ts';
 import { listAfter, listBeforeDone } from '../progress/lists.ts';
 import {
   allAtStage,
@@ -130,6 +131,10 @@ const findPart = (reader: Reader, part: Part): Finding[] => {
       list.facts.map((fact) => ({ ...fact, ...total }) as Unworded),
     );
   for (const { form, build } of finishedForms) sweep(form, build);
+  for (const finding of kindsFinished(reader, part, open)) {
+    findings.push(finding);
+    for (let index = finding.start; index < finding.end; index++) taken.add(index);
+  }
   const gone = goneForm.in(tokens, part.start, part.end) !== undefined && tokens.some((token) => mishap.test(token.text));
   for (const form of gone ? [...lossForms, goneForm] : lossForms)
     sweep(form, (match) => ({ fact: 'broke', count: match.kept['n'] === undefined ? 1 : amountOf(match.kept['n']), ...pieceIn(match) }));

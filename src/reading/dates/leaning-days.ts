@@ -1,0 +1,54 @@
+// A bare weekday beside a whole date: "pick up friday 12 march, wedding saturday" is the 13th, "wedding sat 13 march, collecting friday" the 12th.
+
+import { addDays, type Day } from '../../values/day.ts';
+import { pattern } from '../pattern.ts';
+import type { Reader } from '../phrase.ts';
+import { firstWhere } from '../text/token.ts';
+import { comingWeekday, weekdayNumber } from './calendar-sums.ts';
+import type { DateRead } from './date-read.ts';
+import { ofWhat } from './of-what.ts';
+
+const bare = pattern('(on|the|this|is|for){0,2} <w:weekday>');
+const eventBefore = pattern(
+  '(wedding|event|ceremony|party|gala|function|reception|formal|ball|prom|dance|do|big day|wedding day|marrying|married) (is|is on|itself|day|on|the|proper|:|-|,){0,3}',
+);
+const eventBehind = pattern('(wedding|event|ceremony|party|gala|function|reception|formal|ball|prom|dance)');
+const readyBefore = pattern(
+  '(setup|set up|set-up|bump in|rehearsal|rehearsal dinner|load in|install|hens|trial|prep) (is|is on|day|on|the|:|-|,){0,2}',
+);
+
+const opens = (reader: Reader, read: DateRead, form: typeof bare): boolean =>
+  [1, 2, 3, 4].some((by) => form.at(reader.tokens, read.start - by, read.start)?.end === read.start);
+const ofEvent = (reader: Reader, read: DateRead): boolean =>
+  opens(reader, read, eventBefore) || eventBehind.at(reader.tokens, read.end, reader.tokens.length) !== undefined;
+
+const weekdayOnly = (reader: Reader, read: DateRead): number | undefined => {
+  const match = bare.at(reader.tokens, read.start, read.end);
+  return read.relative === true && match?.end === read.end ? Number(match.kept['w']?.means['weekday']) : undefined;
+};
+
+/** The reads, with weekdays that stand beside the one whole date told by it. */
+export const leaningDays = (reader: Reader, reads: readonly DateRead[]): readonly DateRead[] => {
+  const slashed = (read: DateRead): boolean =>
+    firstWhere(reader.tokens, read.start, read.end, ({ number }) => number?.form === 'slashed') >= 0;
+  const [whole, another] = reads.filter((read) => read.relative !== true || slashed(read));
+  const [day, other] = whole?.days ?? [];
+  if (whole === undefined || day === undefined || other !== undefined || another !== undefined) return reads;
+  const early = ofWhat(reader, whole) === 'hand over' || opens(reader, whole, readyBefore);
+  const leant = (read: DateRead, on: Day): DateRead => ({
+    start: read.start,
+    end: read.end,
+    days: [on],
+    ...(whole.relative === undefined ? {} : { relative: whole.relative }),
+    ...(whole.yearAssumed === undefined ? {} : { yearAssumed: whole.yearAssumed }),
+  });
+  return reads.map((read) => {
+    const weekday = weekdayOnly(reader, read);
+    if (weekday === undefined) return read;
+    if (early && ofEvent(reader, read)) return leant(read, comingWeekday(day, weekday, true));
+    // "wedding sat 13 march, collecting friday": the last one before it.
+    if (!early && ofWhat(reader, read) === 'hand over' && ofWhat(reader, whole) === undefined && weekday !== weekdayNumber(day))
+      return leant(read, addDays(comingWeekday(day, weekday), -7));
+    return read;
+  });
+};

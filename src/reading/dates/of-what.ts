@@ -1,0 +1,22 @@
+// What a day is of, where it is not the event's own: the hand-over or the photos.
+
+import type { FactOf } from '../fact.ts';
+import type { Reader } from '../phrase.ts';
+import type { DateRead } from './date-read.ts';
+import { leads } from './leads.ts';
+
+export const ofWhat = (reader: Reader, read: DateRead): FactOf<'date'>['of'] => {
+  for (let index = read.start - 1, steps = 0; index >= 0 && steps < 3; index--, steps++) {
+    const text = reader.tokens[index]?.text ?? '';
+    if (/^(photos|shoot|photo)$/.test(text)) return 'photos';
+    if (
+      /^(handover|pickup|collection|collect|collects|collected|collecting|delivery|deliver|delivers|delivering|delivered)$/.test(text) ||
+      (text === 'up' && reader.tokens[index - 1]?.text === 'pick') ||
+      (text === 'off' && reader.tokens[index - 1]?.text === 'drop') ||
+      (text === 'over' && reader.tokens[index - 1]?.text === 'hand')
+    )
+      return 'hand over';
+    if (leads.has(text)) return undefined;
+  }
+  return undefined;
+};

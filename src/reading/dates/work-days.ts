@@ -1,0 +1,55 @@
+// A day that work is planned for: "wiring corsages friday", "finished bouts, corsages tomorrow", "rest of the crowns saturday". It is no event's day.
+
+import { anyIn, pattern } from '../pattern.ts';
+import type { Reader } from '../phrase.ts';
+import type { DateRead } from './date-read.ts';
+
+const doing =
+  'doing|making|wiring|taping|gluing|glueing|boxing|packing|starting|finishing|assembling|prepping|spraying|ribboning|binding|trimming|mossing|remaking|redoing|tackling|cracking on with|crack on with|leaving';
+const made =
+  'finished|completed|wired|taped|glued|boxed|packed|started|prepped|assembled|sprayed|ribboned|remade|redone|done with|finished with|moving on to|moving onto|on to|onto';
+const make =
+  'do|make|finish|start|wire|tape|glue|box|pack|prep|assemble|get on to|get onto|knock out|crack on|tackle|spray|carry on|remake|redo';
+const soon = 'tomorrow|tmrw|tmr|tomoz|today|tonight|this arvo|this afternoon';
+const planned = [
+  pattern(`(${doing}) (on|the|our|my|all|rest of|with|of|off){0,3} (<piece>|<weekday>|${soon}|them)`),
+  pattern(`(${made}) (the|all|all the|our|my|both|with)? <piece>`),
+  pattern(`<piece> (are|is|all|now){0,2} (${made})`),
+  pattern(
+    `(we'll|i'll|i|we|she'll|he'll|they'll|will|gonna|going to|gotta|lets|let's|let us|must|should|then|and|to|jo) (just|then|try to|have to|need to|aim to|maybe|probably)? (${make}) (a start)? (on|the|with|our|my|all|rest){0,2} (<piece>|<weekday>|${soon}|them)`,
+  ),
+  pattern('(rest|remainder|remaining|last|other half|others|leftover) (of)? (the|our|my)? (few|<count>)? (of)? (the)? (<piece>|them)'),
+  pattern(`(rest|remainder|others|other half) (<weekday>|${soon})`),
+  pattern('<piece> (next|after that|then)'),
+];
+const boundary = /^(,|;|\.|:|then|while|but)$/;
+const wanted =
+  /^(for|need|needs|needed|needing|want|wants|wanted|order|ordered|require|required|please|pls|by|on|due|deliver|delivered|collected|booked|book|new|got|quote|due)$/;
+
+// The clause the day stands in, as far back as it goes.
+const clauseOf = ({ tokens }: Reader, read: DateRead): { start: number; end: number } => {
+  let [start, end] = [read.start, read.end];
+  while (start > 0 && !boundary.test(tokens[start - 1]?.text ?? '') && tokens[start - 1]?.kind !== 'line') start -= 1;
+  while (end < tokens.length && !boundary.test(tokens[end]?.text ?? '') && tokens[end]?.kind !== 'line') end += 1;
+  return { start, end };
+};
+
+const isFor = ({ tokens }: Reader, read: DateRead): boolean => [read.start - 1, read.start].some((index) => tokens[index]?.text === 'for');
+
+/** "wiring corsages friday": work is done that day, unless it is said to be for it. */
+export const plansWork = (reader: Reader, read: DateRead): boolean => {
+  if (isFor(reader, read)) return false;
+  const clause = clauseOf(reader, read);
+  return anyIn(planned, reader.tokens, clause.start, clause.end);
+};
+
+const counted = pattern('(<count> (x|\\*)? (<material>|<filler>)? (<material>)? <piece>|<piece> (x|:|-|=|\\()? <count>)');
+const priced = pattern('(<money>|<plain> <each>|at <plain>|@ <plain>)');
+
+/** "corsages friday, bouts saturday": kinds with no number, no price and nobody who wants them are what is made that day. */
+export const namesOnlyWork = (reader: Reader, read: DateRead): boolean => {
+  const { tokens } = reader;
+  if (read.relative !== true || isFor(reader, read)) return false;
+  if (anyIn([counted, priced], tokens, 0, tokens.length)) return false;
+  return !tokens.some(({ text, means }) => wanted.test(text) || means['material'] !== undefined || means['role'] !== undefined);
+};
