@@ -7,6 +7,7 @@ import { settleBundles } from '../order/bundles.ts';
 import { withoutCheckSums } from '../order/check-sums.ts';
 import { withDearLines } from '../order/dear-lines.ts';
 import { countOrPrice, impossiblePrice } from '../order/doubtful-prices.ts';
+import { leftOver } from '../order/left-over.ts';
 import { matchPrices } from '../order/match-prices.ts';
 import type { Mention } from '../order/mention.ts';
 import { findMentions } from '../order/mentions.ts';
@@ -19,6 +20,7 @@ import { askEachOrAll, countOf, likelyPer, lineFacts, priceFact } from '../order
 import { equalsTotal, nameFirstAsk, settleTotals } from '../order/settle-prices.ts';
 import { withoutSum } from '../order/shares-by-price.ts';
 import { sumOrTotal } from '../order/sum-or-total.ts';
+import { tellsWork } from '../order/tells-work.ts';
 import { toldPrices } from '../order/told-prices.ts';
 import { withWorkedOut } from '../order/worked-out.ts';
 import { pattern } from '../pattern.ts';
@@ -50,16 +52,6 @@ const refined = (mentions: readonly Mention[]): Mention[] => {
 
 // "we quoted 18 each last year" is another job's price.
 const lastTime = pattern('(last|previous) (year|time|season|month|week|wedding|event|one|job)');
-
-const workTold = pattern(
-  "(we|i|just|ok|we've|i've|ive|weve|have|and|all|so|jo|finally){0,3} (finished|did|done|completed|boxed|knocked|wired|taped|packed|broke|lost|binned|dropped|remade|redid)",
-);
-
-const didSome = pattern(
-  '((need|needs|want|have) <count> more (<material>)? <piece> (made|done|finished|boxed|ready)|(made|did|finished|completed|boxed) (about|around|only|just)? <count>|got <count> (done|made|finished|boxed))',
-);
-const tellsWork = (reader: Reader): boolean =>
-  workTold.at(reader.tokens, 0, reader.tokens.length) !== undefined || didSome.in(reader.tokens, 0, reader.tokens.length) !== undefined;
 
 const wanted = new Set('need want needs wants and + & , plus order quote doing making also with make do'.split(' '));
 
@@ -148,10 +140,8 @@ const find = (reader: Reader): Finding[] => {
   if (ambiguous !== undefined) return [ambiguous];
   const kinds = pricedKinds(mentions, prices);
   if (kinds !== undefined) return [ofKinds(reader, kinds)];
-  const matched = settleBundles(
-    reader,
-    settleTotals(reader, withDearLines(reader, matchPrices(mentions, equalsTotal(reader, prices, counts))), pieces),
-  );
+  const placement = matchPrices(mentions, equalsTotal(reader, prices, counts));
+  const matched = settleBundles(reader, settleTotals(reader, withDearLines(reader, placement), pieces));
   const open = prices.length === 0 ? askPricesOrDay(reader, mentions) : undefined;
   const coversOther = reader.tokens.some((token) => token.means['other'] !== undefined);
   const facts: Fact[] = lineFacts(reader, matched);
@@ -200,6 +190,18 @@ const find = (reader: Reader): Finding[] => {
   const problems = bad === undefined ? [] : [problem('count-not-positive', { words: reader.words(bad.start - 1, bad.end) })];
   const tokens = [...takes(reader, [...ordered, ...sums], [...read, ...checked]), ...(open === undefined ? [] : [open.index])];
   const [first = 0] = tokens;
+  // A price that was placed and then left open is no loose number.
+  const placed = new Set([...tokens, ...placement.lines.flatMap(({ price }) => price?.index ?? [])]);
+  if (
+    asks.length === 0 &&
+    problems.length === 0 &&
+    leftOver(
+      reader,
+      placed,
+      ordered.map((mention) => countOf(mention).count),
+    )
+  )
+    return [{ start: first, end: (tokens.at(-1) ?? first) + 1, takes: tokens, held: true }];
   return [{ start: first, end: (tokens.at(-1) ?? first) + 1, takes: tokens, facts: apart?.facts ?? facts, asks, problems }];
 };
 

@@ -1,0 +1,55 @@
+// Numbers that nobody could place beside those of an order: "crowns 4 at 50, 2 at 65 big" read as four and nothing more would be read wrong.
+
+import type { Reader } from '../phrase.ts';
+import type { Token } from '../text/token.ts';
+import { wordList } from '../words/word-list.ts';
+
+// All that may stand beside a number that is still of this order: how big, for whom, and the small words of a list.
+const ofOrder = new Set(
+  wordList(`
+  x, @, at, for, is, are, =, :, or, to, the, a, an, of, them, those, these, ones, one, each, need, needs, needed, want, wants, get, gets, buy, free, only, just, about,
+  big, bigger, biggest, small, smaller, smallest, large, larger, medium, little, mini, tiny, regular, standard, normal, plain, simple, fancy, full, half,
+  adult, adults, kids, kid, child, children, size, sized, single, double, per, off, lot, with, we, they, she, he, his, her, hers, their, theirs, our,
+  more, extra, other, others, rest, that, that's, thats, it, its, it's, in, then, if, over, first, after, pieces, pcs, nos, set, sets, pair, pairs
+`),
+);
+const tags = ['piece', 'each', 'all', 'role', 'owner', 'from', 'upTo', 'material'];
+const isOurs = (token: Token): boolean =>
+  token.number?.form === 'plain' ||
+  token.number?.form === 'money' ||
+  token.kind !== 'word' ||
+  ofOrder.has(token.text) ||
+  tags.some((tag) => token.means[tag] !== undefined);
+
+const divides = /^([,;()+&-]|and|n|plus|but)$/;
+const isNumber = (token: Token): boolean => token.text !== 'one' && (token.number?.form === 'plain' || token.number?.form === 'money');
+// "100 guests but 6 crowns": people, and no pieces.
+const guests = /^guests?$/;
+
+/** Whether a number stands unread in a sentence of the order, with no word beside it that makes it another's. */
+export const leftOver = (reader: Reader, takes: ReadonlySet<number>, counts: readonly number[]): boolean => {
+  const { tokens, message } = reader;
+  const elsewhere = (index: number): boolean => tokens[index] !== undefined && !reader.free(index);
+  const loose: Token[] = [];
+  let sum = 0;
+  const close = (run: readonly Token[], start: number, end: number): void => {
+    for (const { number } of run) sum += Number(number?.amount ?? 0);
+    const another = elsewhere(start - 1) || elsewhere(end) || run.some((token) => guests.test(token.means['role'] ?? ''));
+    if (!another && run.every(isOurs)) loose.push(...run.filter(isNumber));
+  };
+  for (const { start, end } of message.parts) {
+    let own = false;
+    for (let index = start; index < end; index++) own ||= takes.has(index);
+    let from = start;
+    for (let index = start; own && index <= end; index++) {
+      const inside = index < end && reader.free(index) && !takes.has(index) && !divides.test(tokens[index]?.text ?? '');
+      if (inside) continue;
+      if (index > from) close(tokens.slice(from, index), from, index);
+      from = index + 1;
+    }
+  }
+  // "groom's one is in the 22", "13 BH (12 + 1 spare)": a count said again, or in its parts.
+  const [first] = loose;
+  const again = loose.every((token) => counts.includes(Number(token.number?.amount)));
+  return first !== undefined && !again && !counts.includes(sum);
+};
