@@ -1,6 +1,7 @@
 // Where the words and the kinds of a message stand, and which patterns they leave possible: gathered once for all patterns.
 
 import type { Token } from '../text/token.ts';
+import { add, has, inOrder } from './bits.ts';
 import { kindsOf } from './token-kinds.ts';
 
 /** Words and kinds of which a token is one. */
@@ -38,35 +39,6 @@ export const numbered = (opening: Either, needs: readonly Either[]): number => {
   return id;
 };
 
-// Each place once, in order: a few are sorted, many are marked.
-let marks = new Uint8Array(512);
-export const inOrder = (lists: readonly (readonly number[])[]): readonly number[] => {
-  if (lists.length <= 1) return lists[0] ?? [];
-  let [count, last] = [0, 0];
-  for (const list of lists) {
-    count += list.length;
-    last = Math.max(last, list.at(-1) ?? 0);
-  }
-  const places: number[] = [];
-  if (count <= 8) {
-    for (const list of lists)
-      for (const place of list) {
-        let at = places.length;
-        while (at > 0 && (places[at - 1] as number) > place) at -= 1;
-        if (places[at - 1] !== place) places.splice(at, 0, place);
-      }
-    return places;
-  }
-  if (marks.length <= last) marks = new Uint8Array(2 * last);
-  for (const list of lists) for (const place of list) marks[place] = 1;
-  for (let place = 0; place <= last; place++)
-    if (marks[place] === 1) {
-      places.push(place);
-      marks[place] = 0;
-    }
-  return places;
-};
-
 // Where the words and the kinds of a message stand, and what that says about each pattern, gathered once for all of them.
 export class Places {
   readonly #words = new Map<string, number[]>();
@@ -78,6 +50,8 @@ export class Places {
   readonly #openings: ((readonly number[])[] | undefined)[];
   /** Which line each token stands in; the end of a line belongs to it. */
   readonly lines: Uint16Array;
+  /** How many tokens there are to a line, on average. */
+  readonly lineLength: number;
   /** How many patterns there were. */
   readonly patterns = firstNeed.length - 1;
 
@@ -98,6 +72,7 @@ export class Places {
     }
     this.#oneLine = line === 0;
     this.#width = (line >> 5) + 1;
+    this.lineLength = tokens.length / (line + 1);
     this.#metIn = new Uint32Array(needsInAll * this.#width);
     this.#openings = new Array(this.patterns);
     for (const [word, places] of this.#words) this.#gather(places, needsBy.words.get(word), openingsBy.words.get(word));
@@ -108,10 +83,7 @@ export class Places {
     const width = this.#width;
     if (needs !== undefined) {
       const lines = new Uint32Array(width);
-      for (const place of places) {
-        const line = this.lines[place] as number;
-        (lines[line >> 5] as number) |= 1 << (line & 31);
-      }
+      for (const place of places) add(lines, this.lines[place] as number);
       for (const need of needs) for (let at = 0; at < width; at++) (this.#metIn[need * width + at] as number) |= lines[at] as number;
     }
     for (const id of openings ?? []) {
@@ -139,12 +111,9 @@ export class Places {
   openings(id: number): readonly number[] {
     const lists = this.#openings[id] ?? [];
     if (this.#oneLine) return this.meets(id) ? inOrder(lists) : [];
-    const met = Array.from({ length: this.#width }, (_, at) => this.#linesMet(id, at));
-    const here = (place: number): boolean => {
-      const line = this.lines[place] as number;
-      return (((met[line >> 5] as number) >> (line & 31)) & 1) === 1;
-    };
-    return inOrder(lists.map((list) => list.filter(here)));
+    const met = new Uint32Array(this.#width);
+    for (let at = 0; at < this.#width; at++) met[at] = this.#linesMet(id, at);
+    return inOrder(lists, (place) => has(met, this.lines[place] as number));
   }
 
   #lists({ words, kinds }: Either): readonly (readonly number[])[] {

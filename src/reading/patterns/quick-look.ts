@@ -80,8 +80,8 @@ const fewStarts = 12;
 export const startsOf = (id: number, needs: readonly Either[], reach: number, tokens: readonly Token[]): readonly number[] => {
   const places = placesIn(tokens);
   const starts = places.openings(id);
-  // A handful of places is tried sooner than weighed.
-  const near = tokens.length <= reach || starts.length <= fewStarts ? undefined : anchors(needs, places);
+  // In short lines, or with a handful of places, trying is sooner done than weighing.
+  const near = places.lineLength <= reach || starts.length <= fewStarts ? undefined : anchors(needs, places);
   if (near === undefined) return starts;
   return starts.filter((start) => {
     const need = nextOf(near, start);
