@@ -3,6 +3,7 @@
 // A plain word stands for itself; <tag> for a kind of token; <name:tag> keeps the token; ( | ) chooses; ? and {a,b} repeat.
 // Repeats are bounded, so matching takes time in proportion to the message.
 
+import { add, has } from './patterns/bits.ts';
 import { type Node, parse } from './patterns/parse-pattern.ts';
 import { numbered } from './patterns/places.ts';
 import { allMet, needsOf, nextOf, openingOf, reachOf, startsOf } from './patterns/quick-look.ts';
@@ -101,21 +102,20 @@ export const pattern = (source: string): Pattern => {
 };
 
 // Where any of a list of forms could begin, kept for the last message looked at.
-const held = new WeakMap<readonly Pattern[], { readonly tokens: readonly Token[]; readonly spots: Uint8Array }>();
-const spotsOf = (forms: readonly Pattern[], tokens: readonly Token[]): Uint8Array => {
+const held = new WeakMap<readonly Pattern[], { readonly tokens: readonly Token[]; readonly spots: Uint32Array }>();
+const spotsOf = (forms: readonly Pattern[], tokens: readonly Token[]): Uint32Array => {
   const known = held.get(forms);
   if (known?.tokens === tokens) return known.spots;
-  const spots = new Uint8Array(tokens.length);
+  const spots = new Uint32Array((tokens.length >> 5) + 1);
   for (const form of forms)
     for (let index = form.next(tokens, 0, tokens.length); index < tokens.length; index = form.next(tokens, index + 1, tokens.length))
-      spots[index] = 1;
+      add(spots, index);
   held.set(forms, { tokens, spots });
   return spots;
 };
 
 /** Whether any of the forms could begin here: one look for all of them. */
-export const beginsAt = (forms: readonly Pattern[], tokens: readonly Token[], index: number): boolean =>
-  spotsOf(forms, tokens)[index] === 1;
+export const beginsAt = (forms: readonly Pattern[], tokens: readonly Token[], index: number): boolean => has(spotsOf(forms, tokens), index);
 
 /** The match at `index` of the first form that has one. */
 export const firstAt = (forms: readonly Pattern[], tokens: readonly Token[], index: number, end: number): Match | undefined => {
@@ -140,6 +140,6 @@ export const firstIn = (forms: readonly Pattern[], tokens: readonly Token[], sta
 export const anyIn = (forms: readonly Pattern[], tokens: readonly Token[], start: number, end: number): boolean => {
   const spots = spotsOf(forms, tokens);
   for (let index = start; index < end; index++)
-    if (spots[index] === 1 && forms.some((form) => form.at(tokens, index, end) !== undefined)) return true;
+    if (has(spots, index) && forms.some((form) => form.at(tokens, index, end) !== undefined)) return true;
   return false;
 };

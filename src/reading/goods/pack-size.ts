@@ -1,7 +1,7 @@
 // How goods are sold: "a bunch of 50", "box/144", "100g", "10 m spool", "10 stem bunch".
 
 import { type Match, type Pattern, pattern } from '../pattern.ts';
-import type { Token } from '../text/token.ts';
+import { firstWhere, type Token } from '../text/token.ts';
 
 export interface PackSize {
   readonly size?: number;
@@ -91,10 +91,7 @@ export const findPack = (tokens: readonly Token[], start: number, end: number): 
     };
     take(match);
   }
-  const dozen =
-    found.size === undefined
-      ? tokens.findIndex((token, index) => index >= start && index < end && inDozens(token) && !used.has(index))
-      : -1;
+  const dozen = found.size === undefined ? firstWhere(tokens, start, end, (token, index) => inDozens(token) && !used.has(index)) : -1;
   if (dozen >= 0) {
     found = { ...found, size: Number(tokens[dozen]?.number?.amount) };
     used.add(dozen);

@@ -3,7 +3,7 @@
 import { firstIn, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
-import type { Token } from '../text/token.ts';
+import { firstWhere, type Token } from '../text/token.ts';
 import { clausesOf, type Stretch } from './clauses.ts';
 
 const ourTags = ['piece', 'ingredient', 'material', 'other'];
@@ -49,7 +49,7 @@ const anchored = (tokens: readonly Token[], { start }: Stretch, at: number, by: 
 };
 
 const isEveryday = (tokens: readonly Token[], clause: Stretch): boolean => {
-  const at = tokens.findIndex((token, index) => index >= clause.start && index < clause.end && token.means['everyday'] !== undefined);
+  const at = firstWhere(tokens, clause.start, clause.end, (token) => token.means['everyday'] !== undefined);
   if (at < 0 || among(tokens, clause, isOurs)) return false;
   if (anchored(tokens, clause, at, times)) return false;
   if (!among(tokens, clause, (token) => work.test(token.text))) return true;

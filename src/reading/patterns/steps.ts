@@ -31,15 +31,24 @@ const tagStep =
     return found;
   };
 
-const choiceStep = (byWord: ReadonlyMap<string, readonly Step[]>, others: readonly Step[]): Step => {
+const firstOf = (steps: readonly Step[]): Step => {
+  const [only, another] = steps;
+  if (only !== undefined && another === undefined) return only;
   return (tokens, index, end, slots) => {
-    for (const step of (index < end ? byWord.get(tokens[index]?.text ?? '') : undefined) ?? others) {
-      const found = step(tokens, index, end, slots);
+    for (let at = 0; at < steps.length; at++) {
+      const found = (steps[at] as Step)(tokens, index, end, slots);
       if (found !== nowhere) return found;
     }
     return nowhere;
   };
 };
+
+const byWordStep =
+  (byWord: ReadonlyMap<string, Step>, others: Step): Step =>
+  (tokens, index, end, slots) =>
+    ((index < end ? byWord.get(tokens[index]?.text ?? '') : undefined) ?? others)(tokens, index, end, slots);
+
+const fewChoices = 4; // are sooner tried than looked up
 
 const orElse =
   (first: Step, second: Step): Step =>
@@ -59,8 +68,9 @@ const stepsOf = (nodes: readonly Node[], names: string[], last: Step): Step =>
     if (node.is === 'tag') return tagStep(node.test, slotOf(node.name, names), then);
     if (node.is === 'choice') {
       const steps = new Map(node.choices.map((choice) => [choice, stepsOf(choice, names, then)]));
-      const of = (choices: Choices): Step[] => choices.map((choice) => steps.get(choice) as Step);
-      return choiceStep(new Map([...node.byWord].map(([word, choices]) => [word, of(choices)])), of(node.others));
+      const of = (choices: Choices): Step => firstOf(choices.map((choice) => steps.get(choice) as Step));
+      if (node.choices.length <= fewChoices) return of(node.choices);
+      return byWordStep(new Map([...node.byWord].map(([word, choices]) => [word, of(choices)])), of(node.others));
     }
     let more = then;
     for (let times = node.most; times > 0; times--) {

@@ -20,6 +20,7 @@ const numberForms: Readonly<Record<string, readonly NumberForm[]>> = {
 
 export type Test = (token: Token) => boolean;
 
+const notFillers = ['piece', 'all', 'each', 'budget', 'taxName', 'taxWord'];
 const special: Readonly<Record<string, Test>> = {
   any: (token) => token.kind !== 'line',
   line: (token) => token.kind === 'line',
@@ -27,10 +28,7 @@ const special: Readonly<Record<string, Test>> = {
   count: isCount,
   number: (token) => token.number !== undefined,
   range: (token) => token.number?.max !== undefined || (token.number?.or?.length ?? 0) > 1,
-  filler: (token) =>
-    token.kind === 'word' &&
-    token.number === undefined &&
-    !['piece', 'all', 'each', 'budget', 'taxName', 'taxWord'].some((tag) => token.means[tag]),
+  filler: (token) => token.kind === 'word' && token.number === undefined && !notFillers.some((tag) => token.means[tag] !== undefined),
   things: isOtherThings,
   unlisted: isUnlisted,
   tax: (token) => token.means['taxName'] !== undefined || token.means['taxWord'] !== undefined,
@@ -53,10 +51,12 @@ export const testOf = (tag: string): Test => {
 const formTags = (form: NumberForm): string[] => Object.keys(numberForms).filter((tag) => numberForms[tag]?.includes(form));
 const tagsOfForm = new Map<NumberForm, readonly string[]>();
 const own = new Set([...Object.keys(special), ...Object.keys(numberForms)]);
+const specials = Object.entries(special);
 
 /** Every kind a token is of: looked up by its number and its meanings, so that only the special ones are tried. */
 export const kindsOf = (token: Token): readonly string[] => {
-  const kinds = Object.keys(special).filter((tag) => special[tag]?.(token));
+  const kinds: string[] = [];
+  for (const [tag, test] of specials) if (test(token)) kinds.push(tag);
   for (const tag in token.means) if (token.means[tag] !== undefined && !own.has(tag)) kinds.push(tag);
   if (token.number === undefined) return kinds;
   const { form } = token.number;

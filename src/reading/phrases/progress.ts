@@ -34,7 +34,7 @@ import { nearly, partial, withoutRest } from '../progress/part-done.ts';
 import { bareShare, halfAlone, sharesByKind } from '../progress/shares.ts';
 import { plainCount, sameKind, summed, totalOnly, wholeSoFar } from '../progress/sums.ts';
 import type { Part } from '../text/message.ts';
-import type { Token } from '../text/token.ts';
+import { firstWhere, type Token } from '../text/token.ts';
 
 // "we did 200 last year" is another job.
 const monthBehind = pattern('(-|of|th)? <month>');
@@ -82,7 +82,7 @@ const acceptsAfter = (reader: Reader, match: Match): boolean => {
 const spread = (match: Match): boolean => (match.kept['n'] ?? match.kept['m'])?.number?.max !== undefined;
 
 const future = (reader: Reader, part: Part, before: number): boolean =>
-  reader.tokens.some((token, at) => at >= Math.max(part.start, before - 5) && at < before && reader.free(at) && intent.has(token.text));
+  firstWhere(reader.tokens, Math.max(part.start, before - 5), before, (token, at) => intent.has(token.text) && reader.free(at)) >= 0;
 
 // "32 made in total": told together, so it is the whole.
 const saysWhole = (token: Token): boolean => /^(in total|in all|all told|all up)$/.test(token.text);

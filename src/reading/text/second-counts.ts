@@ -19,7 +19,7 @@ const secondBefore = formOf(`<n:count> (,)? (${perhaps})? <m:count> (<material>)
 const boundBefore = formOf(`(${most}|${least}) (of)? <n:count> (<material>)? <p:piece>`);
 const boundAfter = formOf(`<n:count> (<material>)? <p:piece> (,)? (at)? (the)? (<upTo>|min|minimum|<l:from>)`);
 const reach = 12;
-const signs = /^(maybe|poss|possibly|perhaps|might|could|may|or)$/;
+const signs = new Set(['maybe', 'poss', 'possibly', 'perhaps', 'might', 'could', 'may', 'or']);
 // "from 40" may open a change or a price.
 const opensElse = /^(from|start|under|less than|below|within|limit|cap)/;
 const priceAhead = formOf('(,)? (at|@|<money>|for <money>|for <plain> <each>|<plain> <each>)');
@@ -39,7 +39,7 @@ const another = (tokens: readonly Token[], end: number): boolean => {
 };
 
 const likelySecond = (tokens: readonly Token[], match: Match): boolean => {
-  const told = tokens.slice(match.start, match.end).some((token) => signs.test(token.text));
+  const told = tokens.slice(match.start, match.end).some((token) => signs.has(token.text));
   if (!told && match.kept['m']?.number?.approx !== true) return false; // "maybe 16" is one rough number
   const [n, m] = [of(match, 'n'), of(match, 'm')];
   const near = m >= n * 0.7 && m <= n * 1.4;
@@ -62,9 +62,9 @@ const ranged = (tokens: readonly Token[], match: Match): Token[] | undefined => 
 };
 
 const isBound = ({ means }: Token): boolean => means['upTo'] !== undefined || means['from'] !== undefined;
-const mayBegin = (token: Token): boolean => isBound(token) || /^min(imum)?$/.test(token.text);
+const mayBegin = (token: Token): boolean => token.text === 'min' || token.text === 'minimum' || isBound(token);
 const mayBound = (token: Token): boolean =>
-  signs.test(token.text) || isBound(token) || (token.number?.approx === true && token.number.form === 'plain');
+  signs.has(token.text) || isBound(token) || (token.number?.approx === true && token.number.form === 'plain');
 const firstOf = (forms: readonly Form[], tokens: readonly Token[], index: number): Match | undefined => {
   for (const form of forms) {
     const match = form.at(tokens, index);

@@ -92,7 +92,7 @@ export const writtenOut = (given: readonly Token[]): readonly Token[] => {
     } else if (timesWord(given, index)) {
       const at = token.start + 1;
       tokens.push({ ...token, text: 'x', end: at }, { ...token, text: token.text.slice(1), start: at, glued: true });
-    } else if (/^(what|who|how|where)'ve$/.test(token.text)) {
+    } else if (token.text.endsWith("'ve") && /^(what|who|how|where)'ve$/.test(token.text)) {
       const at = token.end - 3;
       tokens.push({ ...token, text: token.text.slice(0, -3), end: at }, { ...token, text: 'have', start: at, glued: true });
     } else tokens.push(token);

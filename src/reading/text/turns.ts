@@ -65,12 +65,15 @@ const ways: readonly (readonly [RegExp, ...RegExp[]])[] = [
   [onWhere, /(^| )corsages?$/],
 ];
 
+// One look tells most sentences apart from those that could go on with another.
+const mayGoOn = new RegExp([/^not /, ...ways.map(([follows]) => follows), putsRight, sides].map(({ source }) => source).join('|'));
 // The words before are put together only where what follows could go on with them.
 const goesOn = (next: string, before: () => string, short: boolean): boolean =>
-  takesBack(next) ||
-  ways.some(([follows, ...said]) => follows.test(next) && said.every((words) => words.test(before()))) ||
-  (putsRight.test(next) && figure.test(before() + next)) ||
-  (sides.test(next) && figure.test(next) && sides.test(before()) && figure.test(before())) ||
+  (mayGoOn.test(next) &&
+    (takesBack(next) ||
+      ways.some(([follows, ...said]) => follows.test(next) && said.every((words) => words.test(before()))) ||
+      (putsRight.test(next) && figure.test(before() + next)) ||
+      (sides.test(next) && figure.test(next) && sides.test(before()) && figure.test(before())))) ||
   (short && excuse.test(before()));
 
 const isBreak = (token: Token | undefined, next: Token | undefined): boolean =>
@@ -119,12 +122,13 @@ const risen = /(^| )(up|down) to \d+$/;
 const wants = /^(she|he|they|we|client|bride) (wants?|said|needs?|prefers?|decided|picked|likes?) /;
 const notThat = /^((oops|sorry|no|oh) )*not (dried|fresh|silk|preserved|artificial|faux|mixed|real|\d+)$/;
 const wrongly = /^(wrongly|mistakenly|accidentally) (typed|put|said|told|wrote|entered|logged) \d/;
+const byMistake = new Set(['wrongly', 'mistakenly', 'accidentally']);
+const others = new Set(['she', 'he', 'they', 'we', 'client', 'bride']);
 const startsAnew = (tokens: readonly Token[], index: number): boolean => {
   const text = tokens[index]?.text ?? '';
   if (index < 2 || tokens[index]?.kind !== 'word') return false;
-  if (/^(wrongly|mistakenly|accidentally)$/.test(text))
-    return /\d/.test(wordsBefore(tokens, index)) && wrongly.test(wordsFrom(tokens, index));
-  if (/^(she|he|they|we|client|bride)$/.test(text)) return notThat.test(wordsBefore(tokens, index)) && wants.test(wordsFrom(tokens, index));
+  if (byMistake.has(text)) return /\d/.test(wordsBefore(tokens, index)) && wrongly.test(wordsFrom(tokens, index));
+  if (others.has(text)) return notThat.test(wordsBefore(tokens, index)) && wants.test(wordsFrom(tokens, index));
   return (
     tokens[index - 2]?.text === 'to' &&
     tokens[index - 1]?.number !== undefined &&

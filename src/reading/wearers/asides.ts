@@ -4,22 +4,22 @@ import { hazardsIn } from '../../handbook/hazard-words.ts';
 import type { PieceKind } from '../../handbook/pieces.ts';
 import { type Match, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
-import { isCount, type Token } from '../text/token.ts';
+import { firstWhere, isCount, type Token } from '../text/token.ts';
 
 // "(combs)" is what they wear, "(magnet please)" a note; an implant or allergy is read as a care of its own.
 export const asideOf = (reader: Reader, start: number, end: number): { piece?: PieceKind; note?: string } => {
-  const open = reader.tokens.findIndex((token, at) => at >= start && at < end && token.text === '(');
+  const open = firstWhere(reader.tokens, start, end, (token) => token.text === '(');
   if (open < 0) return {};
   const inside = reader.tokens.slice(open + 1, end - 1).filter((token) => token.text !== ')');
   const piece = inside.find((token) => token.means['piece'] !== undefined)?.means['piece'] as PieceKind | undefined;
   if (piece !== undefined && piece !== 'unspecified') return { piece };
-  const close = reader.tokens.findIndex((token, at) => at > open && token.text === ')');
+  const close = firstWhere(reader.tokens, open + 1, reader.tokens.length, (token) => token.text === ')');
   const note = reader.words(open + 1, close < 0 ? end : close);
   return inside.length === 0 || inside.some((token) => token.number !== undefined) || cared(note) ? {} : { note };
 };
 /** "ushers (4)" */
 export const countInside = (reader: Reader, { start, end }: Match): Token | undefined => {
-  const open = reader.tokens.findIndex((token, at) => at >= start && at < end && token.text === '(');
+  const open = firstWhere(reader.tokens, start, end, (token) => token.text === '(');
   const [number, close] = [reader.tokens[open + 1], reader.tokens[open + 2]];
   return open >= 0 && isCount(number) && close?.text === ')' && /(s|men)$/.test(reader.tokens[open - 1]?.text ?? '') ? number : undefined;
 };
