@@ -3,10 +3,11 @@
 // A plain word stands for itself; <tag> for a kind of token; <name:tag> keeps the token; ( | ) chooses; ? and {a,b} repeat.
 // Repeats are bounded, so matching takes time in proportion to the message.
 
-import { add, has } from './patterns/bits.ts';
+import { add, has, nextBit } from './patterns/bits.ts';
 import { type Node, parse } from './patterns/parse-pattern.ts';
-import { numbered } from './patterns/places.ts';
-import { allMet, needsOf, nextOf, openingOf, reachOf, startsOf } from './patterns/quick-look.ts';
+import { placesIn } from './patterns/places.ts';
+import { needsOf, openingOf, reachOf } from './patterns/quick-look.ts';
+import { numbered } from './patterns/registry.ts';
 import { trialOf } from './patterns/steps.ts';
 import { testOf } from './patterns/token-kinds.ts';
 import type { Token } from './text/token.ts';
@@ -63,37 +64,17 @@ export const formOf = (source: string): Form => {
 export const pattern = (source: string): Pattern => {
   const nodes = parse(source);
   const form = formFrom(nodes);
-  const needs = needsOf(nodes);
-  const id = numbered(openingOf(nodes), needs);
-  const reach = reachOf(nodes);
-  // The last message looked at, and where in it a match could begin.
-  let seen: readonly Token[] | undefined;
-  let possible = false;
-  let starts: readonly number[] | undefined;
-  const may = (tokens: readonly Token[]): boolean => {
-    if (tokens !== seen) {
-      seen = tokens;
-      starts = undefined;
-      possible = allMet(id, tokens);
-    }
-    return possible;
-  };
-  const next = (tokens: readonly Token[], from: number, end: number): number => {
-    if (!may(tokens)) return end;
-    starts ??= startsOf(id, needs, reach, tokens);
-    const found = nextOf(starts, from);
-    return found === undefined || found > end ? end : found;
-  };
-  const at = (tokens: readonly Token[], index: number, end: number): Match | undefined =>
-    index < 0 || index >= end || index >= tokens.length || next(tokens, index, end) !== index ? undefined : form.at(tokens, index, end);
+  const id = numbered({ opening: openingOf(nodes), needs: needsOf(nodes), reach: reachOf(nodes) });
+  const next = (tokens: readonly Token[], from: number, end: number): number => placesIn(tokens).next(id, from, end);
   return {
     source,
-    might: may,
-    at,
+    might: (tokens) => placesIn(tokens).might(id),
+    at: (tokens, index, end) =>
+      index >= 0 && index < Math.min(end, tokens.length) && placesIn(tokens).begins(id, index) ? form.at(tokens, index, end) : undefined,
     next,
     in: (tokens, start, end) => {
       for (let index = next(tokens, start, end); index < end; index = next(tokens, index + 1, end)) {
-        const match = at(tokens, index, end);
+        const match = form.at(tokens, index, end);
         if (match !== undefined) return match;
       }
       return undefined;
@@ -101,6 +82,7 @@ export const pattern = (source: string): Pattern => {
   };
 };
 
+const fewForms = 4; // are sooner asked one by one
 // Where any of a list of forms could begin, kept for the last message looked at.
 const held = new WeakMap<readonly Pattern[], { readonly tokens: readonly Token[]; readonly spots: Uint32Array }>();
 const spotsOf = (forms: readonly Pattern[], tokens: readonly Token[]): Uint32Array => {
@@ -119,7 +101,7 @@ export const beginsAt = (forms: readonly Pattern[], tokens: readonly Token[], in
 
 /** The match at `index` of the first form that has one. */
 export const firstAt = (forms: readonly Pattern[], tokens: readonly Token[], index: number, end: number): Match | undefined => {
-  if (!beginsAt(forms, tokens, index)) return undefined;
+  if (forms.length > fewForms && !beginsAt(forms, tokens, index)) return undefined;
   for (const form of forms) {
     const match = form.at(tokens, index, end);
     if (match !== undefined) return match;
@@ -138,8 +120,9 @@ export const firstIn = (forms: readonly Pattern[], tokens: readonly Token[], sta
 
 /** Whether any of the forms has a match in the stretch. */
 export const anyIn = (forms: readonly Pattern[], tokens: readonly Token[], start: number, end: number): boolean => {
+  if (forms.length <= fewForms) return forms.some((form) => form.in(tokens, start, end) !== undefined);
   const spots = spotsOf(forms, tokens);
-  for (let index = start; index < end; index++)
-    if (has(spots, index) && forms.some((form) => form.at(tokens, index, end) !== undefined)) return true;
+  for (let index = nextBit(spots, start, end); index !== -1; index = nextBit(spots, index + 1, end))
+    if (forms.some((form) => form.at(tokens, index, end) !== undefined)) return true;
   return false;
 };

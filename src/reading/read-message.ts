@@ -52,7 +52,7 @@ const takenBy = (finding: Finding): readonly number[] => {
 
 export const readPhrases = (text: string, context: ReadingContext, list: readonly Phrase[] = phrases): TracedReading => {
   const message = openMessage(text);
-  const taken: (string | undefined)[] = [];
+  const taken = message.tokens.map((): string | undefined => undefined);
   const held = new Set<number>();
   const facts: Fact[] = [];
   const asks: Ask[] = [];

@@ -6,17 +6,27 @@ export const add = (bits: Uint32Array, number: number): void => {
 
 export const has = (bits: Uint32Array, number: number): boolean => (((bits[number >> 5] as number) >> (number & 31)) & 1) === 1;
 
-let scratch = new Uint32Array(64);
-/** The numbers of all lists, each once and in order; `wanted` leaves some out. */
-export const inOrder = (lists: readonly (readonly number[])[], wanted?: (number: number) => boolean): readonly number[] => {
-  if (lists.length <= 1) return wanted === undefined ? (lists[0] ?? []) : (lists[0] ?? []).filter(wanted);
-  const most = Math.max(...lists.map((list) => list.at(-1) ?? 0));
-  if (most >> 5 >= scratch.length) scratch = new Uint32Array((most >> 4) + 1);
-  for (const list of lists) for (const number of list) if (wanted === undefined || wanted(number)) add(scratch, number);
-  const numbers: number[] = [];
-  for (let word = 0; word <= most >> 5; word++) {
-    for (let left = scratch[word] as number; left !== 0; left &= left - 1) numbers.push((word << 5) + 31 - Math.clz32(left & -left));
-    scratch[word] = 0;
+/** The first number from `from` on and before `end`; -1 when there is none. */
+export const nextBit = (bits: Uint32Array, from: number, end = bits.length << 5): number => {
+  if (from >= end) return -1;
+  let word = from >> 5;
+  let left = (bits[word] as number) & (-1 << (from & 31));
+  while (left === 0) {
+    word += 1;
+    if (word << 5 >= end) return -1;
+    left = bits[word] as number;
   }
+  const found = (word << 5) + 31 - Math.clz32(left & -left);
+  return found < end ? found : -1;
+};
+
+/** The numbers of all lists, each once and in order. */
+export const inOrder = (lists: readonly (readonly number[])[]): readonly number[] => {
+  const [only, another] = lists;
+  if (another === undefined) return only ?? [];
+  const bits = new Uint32Array((Math.max(...lists.map((list) => list.at(-1) ?? 0)) >> 5) + 1);
+  for (const list of lists) for (const number of list) add(bits, number);
+  const numbers: number[] = [];
+  for (let number = nextBit(bits, 0); number !== -1; number = nextBit(bits, number + 1)) numbers.push(number);
   return numbers;
 };

@@ -1,8 +1,7 @@
-// Where a pattern can begin at all: most are ruled out by one look at the message, and most places by what a match needs further on.
+// What is known of a pattern before it is tried: what it may begin with, what it cannot do without, and how far it reaches.
 
-import type { Token } from '../text/token.ts';
 import type { Node } from './parse-pattern.ts';
-import { type Either, type Places, placesIn } from './places.ts';
+import type { Either } from './registry.ts';
 
 /** What a match may begin with; `open` when all of it may be left out. */
 export const openingOf = (nodes: readonly Node[]): Either & { readonly open: boolean } => {
@@ -49,42 +48,3 @@ export const reachOf = (nodes: readonly Node[]): number =>
     if (node.is === 'repeat') return sum + node.most * reachOf(node.only);
     return sum + (node.is === 'choice' ? Math.max(...node.choices.map(reachOf)) : 1);
   }, 0);
-
-/** False when no line of the message has all that the pattern needs. */
-export const allMet = (id: number, tokens: readonly Token[]): boolean => placesIn(tokens).meets(id);
-
-// Where the rarest of the needs stands, in order.
-const anchors = (needs: readonly Either[], places: Places): readonly number[] | undefined => {
-  let rarest: Either | undefined;
-  let fewest = Number.POSITIVE_INFINITY;
-  for (const need of needs) {
-    const count = needs.length === 1 ? 0 : places.count(need);
-    if (count < fewest) [rarest, fewest] = [need, count];
-  }
-  return rarest === undefined ? undefined : places.of(rarest);
-};
-
-/** The first of the sorted places that is not before `from`. */
-export const nextOf = (sorted: readonly number[], from: number): number | undefined => {
-  let [low, high] = [0, sorted.length];
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if ((sorted[middle] as number) < from) low = middle + 1;
-    else high = middle;
-  }
-  return sorted[low];
-};
-
-const fewStarts = 12;
-/** Where a match of the pattern could begin, in order: where an opening stands, in the line of a need and no further before it than a match reaches. */
-export const startsOf = (id: number, needs: readonly Either[], reach: number, tokens: readonly Token[]): readonly number[] => {
-  const places = placesIn(tokens);
-  const starts = places.openings(id);
-  // In short lines, or with a handful of places, trying is sooner done than weighing.
-  const near = places.lineLength <= reach || starts.length <= fewStarts ? undefined : anchors(needs, places);
-  if (near === undefined) return starts;
-  return starts.filter((start) => {
-    const need = nextOf(near, start);
-    return need !== undefined && need < start + reach && places.lines[need] === places.lines[start];
-  });
-};
