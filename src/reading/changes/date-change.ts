@@ -5,6 +5,7 @@ import { timeAt } from '../dates/clock-time.ts';
 import { dateOutcome } from '../dates/date-facts.ts';
 import { dateAt } from '../dates/date-forms.ts';
 import type { DateRead } from '../dates/date-read.ts';
+import { dayCalledOff } from '../dates/days-off.ts';
 import { dayAlone } from '../dates/part-dates.ts';
 import type { Fact } from '../fact.ts';
 import { anyIn, pattern } from '../pattern.ts';
@@ -84,7 +85,11 @@ const ofADay = (token: Token): boolean =>
 export const dateChange = (reader: Reader, part: Part): Finding | undefined => {
   const moved = shifted(reader, part);
   if (moved !== undefined) return moved;
-  const zones = zonesOf(reader.tokens, part.start, part.end);
+  const off = dayCalledOff(reader, part);
+  const zones =
+    off === undefined
+      ? zonesOf(reader.tokens, part.start, part.end)
+      : { old: [off], fresh: [[part.start, off[0]] as const, [off[1], part.end] as const] };
   const marked = zones.old.length > 0 || anyIn(markers, reader.tokens, part.start, part.end);
   if (!marked) return undefined;
   const fresh = zones.fresh.flatMap(([start, end]) => datesIn(reader, { start, end }));

@@ -91,6 +91,13 @@ const countOf = (match: Match): number => {
   return number === undefined ? 1 : Number(number.amount);
 };
 
+// "6 guests and 2 more": more of what was counted right before, whatever that is.
+const moreOfOthers = (tokens: readonly Token[], index: number): boolean => {
+  const joined = [index, index - 1].find((at) => /^(and|plus|&|\+|n|,|another)$/.test(tokens[at]?.text ?? ''));
+  const thing = joined === undefined ? undefined : tokens[joined - 1];
+  return thing?.kind === 'word' && thing.means['piece'] === undefined && tokens[(joined ?? 0) - 2]?.number?.form === 'plain';
+};
+
 const formsAlone = forms.map(([form]) => form);
 /** A difference in how many, if this place says one. */
 export const countDifference = (tokens: readonly Token[], index: number, end: number): { match: Match; fact: Unworded } | undefined => {
@@ -101,6 +108,7 @@ export const countDifference = (tokens: readonly Token[], index: number, end: nu
     // "gst extra, 12 bouts": the tax is extra, not the bouts.
     if (tokens[index]?.text === 'extra' && ['taxName', 'taxWord'].some((tag) => tokens[index - 1]?.means[tag] !== undefined))
       return undefined;
+    if (match.kept['p'] === undefined && moreOfOthers(tokens, index)) return undefined;
     const next = tokens[match.end];
     // "added 2 bridesmaids" counts people, not pieces.
     if (match.kept['p'] === undefined && ['role', 'bench', 'ingredient', 'other', 'pack'].some((tag) => next?.means[tag] !== undefined))

@@ -11,6 +11,7 @@ import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import { firstWhere, isCount } from '../text/token.ts';
 import { markers } from './change-words.ts';
+import { oldNumbers, unsaid } from './old-numbers.ts';
 import { onceFrom } from './once-from.ts';
 import { priceChange } from './price-change.ts';
 import { materialChange, taxChange } from './tax-and-material.ts';
@@ -51,6 +52,7 @@ export const newValues = (reader: Reader, part: Part): Finding[] => {
   // "they've gone for faux, first of august": the day beside it is read as a day.
   const clause = onDay ? clausesOf(reader, part).find(({ start, end }) => !dayIn(own, { ...part, start, end })) : undefined;
   const { start, end } = clause ?? part;
+  if (unsaid(tokens.slice(start, end), facts)) return [{ start, end, held: true }];
   return [found(reader, start, end, onceFrom(facts))];
 };
 
@@ -69,13 +71,7 @@ const countAndPrice = (own: Reader, part: Part, zones: Zones): Unworded[] => {
   );
   const [onlyKind] = uncounted.size === 1 && mentions.length === 2 ? uncounted : [];
   const used = new Set<number>();
-  const oldNumber = firstWhere(
-    tokens,
-    part.start,
-    part.end,
-    (token, index) => inZones(zones.old, index) && (token.number?.form === 'plain' || token.number?.form === 'money'),
-  );
-  const from = oldNumber < 0 ? undefined : tokens[oldNumber]?.number;
+  const { at: oldNumber, from, price: oldPrice } = oldNumbers(tokens, part, zones);
   // "12 bouts not 10, and 3 corsages": what was said before is the kind's it stands beside.
   const ofOld = mentions.findLast((mention) => (mention.countIndex ?? oldNumber) < oldNumber) ?? mentions[0];
   for (const mention of mentions) {
@@ -189,7 +185,7 @@ const countAndPrice = (own: Reader, part: Part, zones: Zones): Unworded[] => {
       priceChange(
         { ...of, ...price },
         negated,
-        from,
+        oldPrice,
         tokens.slice(part.start, part.end).some((token) => token.text === 'from'),
       ),
     );
