@@ -64,7 +64,7 @@ const vetoed = (reader: Reader, read: DateRead, all: readonly DateRead[]): boole
 // "some time in september, not locked in yet"
 const unsettled = /^(locked|confirmed|sure|booked|set|fixed|decided|final|certain|definite|settled|in|yet)$/;
 const bareDate = (reader: Reader, reads: readonly DateRead[]): boolean => {
-  const time = timeNear(reader, reads, true);
+  const [time] = timesNear(reader, reads, true);
   const spoken = [...reads, ...(time === undefined ? [] : [time])];
   return reader.tokens.every((token, index) => {
     if (token.kind === 'line' || !reader.free(index) || spoken.some((read) => read.start <= index && index < read.end)) return true;
@@ -80,12 +80,8 @@ const bareDate = (reader: Reader, reads: readonly DateRead[]): boolean => {
   });
 };
 
-const timeNear = (
-  reader: Reader,
-  reads: readonly DateRead[],
-  confident: boolean,
-  ofOther: (index: number) => boolean = () => false,
-): TimeRead | undefined => {
+const timesNear = (reader: Reader, reads: readonly DateRead[], confident: boolean): readonly TimeRead[] => {
+  const times: TimeRead[] = [];
   for (let index = 0; index < reader.tokens.length; index++) {
     if (!reader.free(index) || reads.some((read) => read.start <= index && index < read.end)) continue;
     const ahead =
@@ -94,9 +90,9 @@ const timeNear = (
       confident &&
       reads.some((read) => (index >= read.end && index - read.end <= 5) || (index < read.start && read.start - index <= ahead));
     const time = timeAt(reader, index, beside);
-    if (time !== undefined && !ofOther(index) && !ofOther(time.end - 1)) return time;
+    if (time !== undefined) times.push(time);
   }
-  return undefined;
+  return times;
 };
 
 // "22nd" and nothing else.
@@ -166,7 +162,9 @@ const find = (reader: Reader): Finding[] => {
   // "hand over fri 12 march at 4, wedding saturday at 2": of several days each has the hour behind it.
   const behind = (read: DateRead, index: number): boolean =>
     (day.filter((each) => each.end <= index).at(-1) ?? day[0])?.days[0] === read.days[0];
-  const times = new Map(day.map((read) => [read, timeNear(reader, day, sure, (index) => ofOther(index) || !behind(read, index))] as const));
+  const told = day.length === 0 ? [] : timesNear(reader, day, sure).filter((time) => !ofOther(time.start) && !ofOther(time.end - 1));
+  const timeOf = (read: DateRead): TimeRead | undefined => told.find((time) => behind(read, time.start) && behind(read, time.end - 1));
+  const times = new Map(day.map((read) => [read, timeOf(read)] as const));
   const fact =
     (read: DateRead) =>
     (date: Day): Unworded => {
