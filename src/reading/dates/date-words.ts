@@ -20,7 +20,7 @@ export const fillers = new Set([
   starts, morning, afternoon, arvo, with, mix, ones, it, know, i, only, evening, night, sharp, early, late, around, about,
   everyone, deffo, sometime, probably, maybe, looking, like, half, quarter, past, noon, midday, yeah, aye, grand, client,
   customer, says, just, to, from, o'clock, a, has, have, there, they, we, they'll, theyll, confirm, confirming, tbc, tba, tbd,
-  yet, dont, don't, got, think, thought, reckon, believe, guess, apparently, well, actually, still, note, noted, kindly, can, you, could, jot, put, exact, sure, roughly, thinking, hoping, later, soon
+  yet, dont, don't, got, think, thought, reckon, believe, guess, apparently, well, actually, still, note, noted, kindly, can, you, could, jot, put, exact, sure, roughly, thinking, hoping, later, soon, everything, everything's, flowers, stuff, works, them, their, both, fully, entirely, totally, completely
 `),
   ',',
   '-',

@@ -2,6 +2,7 @@
 
 import { type Match, type Pattern, pattern } from '../pattern.ts';
 import { firstWhere, type Token } from '../text/token.ts';
+import { boxedAt } from './boxed.ts';
 
 export interface PackSize {
   readonly size?: number;
@@ -52,6 +53,11 @@ export const findPack = (tokens: readonly Token[], start: number, end: number): 
     for (let index = match.start; index < match.end; index++) used.add(index);
   };
   const alone = onlyNumber(tokens, start, end);
+  const box = Array.from({ length: end - start }, (_, at) => boxedAt(tokens, start + at)).find((found) => found !== undefined);
+  if (box !== undefined && box.price < end) {
+    for (let index = box.start; index < box.price; index++) used.add(index);
+    return { size: box.size, per: box.per, used: [...used] };
+  }
   for (const [form, isQuantity] of forms) {
     // "10 m spool 18": the length is the size, so a bare number behind is the price.
     const match = measuredBeside(form, tokens, start, end) ? undefined : lastWeight(form, tokens, start, end);

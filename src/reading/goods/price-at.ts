@@ -3,6 +3,7 @@
 import { pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import type { Token } from '../text/token.ts';
+import { boxedAt } from './boxed.ts';
 
 export const isPrice = (reader: Reader, index: number, pack: boolean, known: boolean): boolean => {
   const token = reader.tokens[index];
@@ -16,6 +17,10 @@ export const isPrice = (reader: Reader, index: number, pack: boolean, known: boo
   if (token.text === 'one' && after?.means['each'] !== undefined && !/^(at|@)$/.test(before?.text ?? '')) return false;
   // "tape 2 rolls" says how many.
   if (after?.means['pack'] !== undefined && (/[^s]s$/.test(after.text) || token.number.amount === '1')) return false;
+  const boxed = [1, 2, 3, 4, 0]
+    .map((by) => boxedAt(reader.tokens, index - by))
+    .find((found) => found !== undefined && index <= found.price);
+  if (boxed !== undefined && index >= boxed.start) return known && boxed.price === index;
   const decimals = /^\d+[.,]\d{2}$/.test(token.text);
   if (decimals && (pack || known)) return true;
   const perPack =

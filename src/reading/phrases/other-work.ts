@@ -1,5 +1,6 @@
 // Flower work that is not worn, and numbers that belong to someone else's business: read so that nobody else reads them, and said to nobody.
 
+import { otherWorkAlone } from '../held/other-work-alone.ts';
 import { beginsAt, pattern } from '../pattern.ts';
 import type { Finding, Phrase, Reader } from '../phrase.ts';
 
@@ -49,7 +50,9 @@ const find = (reader: Reader): Finding[] => {
       break;
     }
   }
-  return findings;
+  const taken = (index: number): boolean => findings.some(({ start, end }) => start <= index && index < end);
+  const alone = otherWorkAlone(reader).filter((index) => !taken(index));
+  return [...findings, ...alone.map((index) => ({ start: index, end: index + 1, held: true }))];
 };
 
 export const otherWork: Phrase = { name: 'other work', examples: [], find };

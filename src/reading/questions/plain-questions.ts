@@ -101,7 +101,13 @@ export const plainQuestions: Forms = [
   ],
   [
     'other',
-    [`(who|who's|whos|whose) (is|are|else is)? (can|could|in|on|working|rostered|on the bench|at the bench|making|free) ${anything}`],
+    [
+      // "do they want cream ribbon or white?", "which ribbon does she like"
+      `(do|does|did|are|is|has|have|will|would) (they|she|he|(the|our)? ${client}) (want|wanted|like|prefer|having|have|chosen|picked|pick|going for|after|using|use) <any>{0,3} (<ingredient>|colour|color|colours|colors) <any>{0,6}`,
+      `(what|which) (colour|color|kind of|sort of|type of)? (<ingredient>|colour|color) (is|are|do|does|did|will|should|shall|they|she|we) <any>{0,6}`,
+      `(is|are) (the|our|their) <ingredient> <word>{1,3} or <any>{1,3}`,
+      `(who|who's|whos|whose) (is|are|else is)? (can|could|in|on|working|rostered|on the bench|at the bench|making|free) ${anything}`,
+    ],
   ],
   ['orderBy', ['order (them|it|stems|flowers|everything)? by when', 'by when <any>{0,4} (order|ordered|ordering)']],
   ['picture', ['(picture|image|photo|pic) of (the|my|our)? (calendar|plan|schedule|month|bench)']],

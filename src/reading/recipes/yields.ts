@@ -9,8 +9,22 @@ import { isCount } from '../text/token.ts';
 const sizedForm = pattern(
   '(a|one|1|each|per|every)? <pack> (of|x|\\() <n:count> (\\))? (stems|stem)? (of)? (<ingredient>)? (does|do|makes|make|gives|gets|covers|yields|will do|will make|is enough for|is|=|for|did|made) (about|us)? <m:count> (<p:piece>)',
 );
+const makes =
+  '(does|do|makes|make|gives|gets|covers|yields|will do|will make|is enough for|is|=|for|did|made|gives us|gets us|gets you|goes into)';
+// "10 stem bunch does 5 corsages", "1 bunch (10 stems) = 4 corsages", "20 heads does 10 bouts"
+const bunchForms = [
+  pattern(
+    `(a|one|1|each|per|every|the)? <n:count> (-)? (stem|stems|head|heads|stm) (<pack>) (of)? (<ingredient>)? ${makes} (about|us|you)? <m:count> (<p:piece>)`,
+  ),
+  pattern(
+    `(a|one|1|each|per|every|the)? (<ingredient>)? <pack> (of)? (<ingredient>)? \\( (of|about)? <n:count> (stems|stem|heads)? \\) (of)? (<ingredient>)? ${makes} (about|us|you)? <m:count> (<p:piece>)`,
+  ),
+  pattern(`<ingredient> <pack> of <n:count> ${makes} (about|us|you)? <m:count> (<p:piece>)`),
+  pattern(`<n:count> (heads|blooms|sprigs|florets|flowers|tips) (of)? (<ingredient>)? ${makes} (about|us|you)? <m:count> (<p:piece>)`),
+];
 const yieldForms = [
   sizedForm,
+  ...bunchForms,
   pattern(
     '<n:amount> (<any>)? (stem|stems|<ingredient>|bunch|bunches) (of)? (<ingredient>)? (<word>)? (make|makes|made|does|do|will do|will make|is|are|=|gives|give|for|for every|to every|gets|get|covers|cover|yields|yield|enough for|gives us|gets us|gets you|gives you|gets ya|makes us|per|into|goes into) (about|us)? <m:count> (<p:piece>)',
   ),
@@ -20,7 +34,8 @@ const yieldForms = [
   pattern(
     '<m:count> (<p:piece>) (from|out of|per|to|off|outta|for) (each|every|a|one|the)? (<n:amount>)? (stem|stems) (of)? (<ingredient>)?',
   ),
-  pattern('(a|one|each) stem (makes|does|is|gives|covers|for|do|will do) <m:count> (<p:piece>)?'),
+  pattern('(a|one|each|every|per) stem (of)? (<ingredient>)? (makes|does|is|gives|covers|for|do|will do) <m:count> (<p:piece>)?'),
+  pattern('<m:count> (<p:piece>) (from|out of|outta|off|per) (each|every|a|one|the)? (bunch|bunches|wrap|bundle) (of)? (<ingredient>)?'),
 ];
 const stemCount = pattern(
   '(<n:amount>|half a) (<ingredient>)? (stem|stems) (in|into|per|each|a|for|to|/|go in|goes in|go into|goes into|of flowers)? (each|a|every|per|an)? (<each>|<p:piece>)',
@@ -88,7 +103,10 @@ export const yields = (reader: Reader, start: number, end: number): Finding | un
     const stems = Number(match.kept['n']?.number?.amount ?? '1');
     const pieces = Number(match.kept['m']?.number?.amount);
     const bunches = reader.tokens.slice(match.start, match.end).some((token) => /^(bunch|bunches)$/.test(token.text));
-    const line = { ingredient: item ?? 'stem', ...(bunches && form !== sizedForm ? { length: stems, unit: 'bunch' } : { stems }) };
+    const line = {
+      ingredient: item ?? 'stem',
+      ...(bunches && form !== sizedForm && !bunchForms.includes(form) ? { length: stems, unit: 'bunch' } : { stems }),
+    };
     return found(reader, match.start, match.end, [{ fact: 'recipe', lines: [line], pieces, ...kindOf(match) }]);
   }
   const each = stemsIn.in(reader.tokens, start, end) ?? stemCount.in(reader.tokens, start, end);

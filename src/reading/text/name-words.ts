@@ -24,6 +24,9 @@ const longestName = (tokens: readonly Token[], start: number): { length: number;
 type Found = ReturnType<typeof longestName>;
 // "groom father of the bride": two people, and not the groom's father.
 const untangled = (tokens: readonly Token[], index: number, found: Found): Found => {
+  // "statice 10 stem wrap 4.80" comes in wraps of ten; "stem wrap" alone is a roll of it.
+  if (found?.length === 2 && found.means['ingredient'] === 'stem wrap' && tokens[index - 1]?.number?.form === 'plain')
+    return { length: 1, means: { pack: 'stem' } };
   if (found === undefined || found.length !== 2 || found.means['role'] === undefined || tokens[index + 2]?.text !== 'of') return found;
   if ((longestName(tokens, index + 1)?.length ?? 0) < 3) return found;
   const own = namesFrom((tokens[index] as Token).text).find((entry) => entry.words.length === 1 && entry.tag === 'role');

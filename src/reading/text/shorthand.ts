@@ -78,6 +78,17 @@ const timesWord = (tokens: readonly Token[], index: number): boolean => {
   );
 };
 
+// "G, BM, 2 ushers": one letter in a list of those who wear them.
+const wearer = /^(groom|bride|bm|bms|gm|gms|fob|fog|mob|mog|best|groomsm[ae]n|ushers?|bridesmaids?|dads?|mums?|moms?|fathers?|mothers?)$/;
+const inList = /^(,|&|\+|and|plus|\/|-|:|x|n)$/;
+const letterFor = (tokens: readonly Token[], index: number): string | undefined => {
+  const [before, token, next] = [tokens[index - 1], tokens[index], tokens[index + 1]];
+  if (token === undefined || !/^[gb]$/.test(token.text) || (token.glued && before?.kind !== 'sign')) return undefined;
+  const opens = before === undefined || before.kind === 'line' || inList.test(before.text) || /^[1x]$/.test(before.text);
+  if (!opens || (next !== undefined && next.kind !== 'line' && !inList.test(next.text))) return undefined;
+  return tokens.some((each) => wearer.test(each.text)) ? (token.text === 'g' ? 'groom' : 'bride') : undefined;
+};
+
 // The word that was meant by a slip of the thumb.
 const meantBy = (text: string): string | undefined => (Object.hasOwn(full, text) ? full[text] : (inOrder(text) ?? unclipped(text)));
 
@@ -101,6 +112,8 @@ export const writtenOut = (given: readonly Token[]): readonly Token[] => {
     // "we're @ 27 now", "back @ 2"
     if (token.text === '@' && placed.test(tokens[index - 1]?.text ?? '')) return { ...token, kind: 'word', text: 'at' };
     if (token.kind !== 'word') return token;
+    const letter = letterFor(tokens, index);
+    if (letter !== undefined) return { ...token, text: letter };
     if (isAre(tokens, index)) return { ...token, text: 'are' };
     if (token.text === 'n' && tokens[index + 1]?.text === 'a' && tokens[index + 2]?.text === 'half') return { ...token, text: 'and' };
     // "ten days from now": nothing has changed by it.

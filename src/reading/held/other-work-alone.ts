@@ -1,0 +1,31 @@
+// "8 table garlands, 2m each, all dried", "2 bouquets preserved 120 plus tax": where nothing worn is named, what they are made of and cost is not this order's.
+
+import { pattern } from '../pattern.ts';
+import type { Reader } from '../phrase.ts';
+import type { Token } from '../text/token.ts';
+
+const eventNamed =
+  /^(event|wedding|weddings|party|gala|ceremony|function|formal|reception|nuptials|marrying|married|prom|ball|date|date's|event's|wedding's)$/;
+// "the bouquets are fresh, the rest is dried"
+const ours = /^(rest|others|remaining|other)$/;
+const priced = pattern('(<money>|<plain> (<each>|<all>)|(at|@|total|budget) (of|is)? <plain>|<all> <plain>)');
+
+const ofTax = ({ means }: Token): boolean => ['taxName', 'taxWord', 'included', 'onTop'].some((tag) => means[tag] !== undefined);
+
+/** Tokens that are kept from every later phrase; none where anything worn is spoken of. */
+export const otherWorkAlone = (reader: Reader): readonly number[] => {
+  const { tokens } = reader;
+  if (!tokens.some((token) => token.means['other'] !== undefined)) return [];
+  if (tokens.some((token) => token.means['piece'] !== undefined || token.means['role'] !== undefined || ours.test(token.text))) return [];
+  if (reader.facts.some((fact) => fact.fact !== 'title')) return [];
+  const kept = new Set<number>();
+  for (let index = 0; index < tokens.length; index++) {
+    const match = priced.at(tokens, index, tokens.length);
+    for (let at = index; at < (match?.end ?? index); at++) kept.add(at);
+  }
+  const event = tokens.some((token, index) => eventNamed.test(token.text) && tokens[index + 1]?.means['other'] === undefined); // "ceremony arch"
+  for (const [index, token] of tokens.entries()) {
+    if (ofTax(token) || (!event && (token.number !== undefined || token.means['material'] !== undefined))) kept.add(index);
+  }
+  return [...kept].filter((index) => reader.free(index)).sort((a, b) => a - b);
+};
