@@ -17,6 +17,7 @@ export const elsewhere = many([
   '(usually|normally|generally|typically|ordinarily|mostly|used to|tend to|tends to|years ago|ages ago|months ago|back then|back in)',
   'always (do|does|charge|charges|sell|quote|order|orders|get|gets|had)',
   '(remember|recall) (when|that|the)',
+  "still (have|got|have got) (my|mine|mum's|mums|gran's|nan's) <any>{0,3} <piece>",
 ]);
 
 /** Only wished, feared or thought: the clause itself. */

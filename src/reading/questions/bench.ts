@@ -46,6 +46,7 @@ export const benchQuestions: Forms = [
       `what have we (got)? (on|for|in) ${anything}`,
       "(what|what's|whats) on <weekday>",
       'due (today|tomorrow|tmrw|this week|<weekday>)',
+      "(what|what's|whats|which) <any>{0,2} (needs|need|has|have|must|got|getting) (to)? (be|get) (ready|done|made|finished|boxed|wired) (for|by|on|before) <any>{1,4}",
     ],
   ],
   [

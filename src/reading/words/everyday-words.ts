@@ -22,7 +22,7 @@ export const everydayWords = wordList(`
   hard drive, phone, phone plan, sim card, charger, battery, batteries, router, password, login, app, website, web site, software,
   software update, backup drive, camera, tripod, radio, playlist, alarm, smoke alarm, fire alarm, fire extinguisher, fire drill,
   door code, padlock, toilet, loo, gutter, ceiling tile, light bulb, lightbulb, bulb, fuse, lamp, shelf, shelving, shelves,
-  office chair, sofa, carpet, curtain, paint tin, drill bit, screwdriver, hammer, spanner, step ladder, stepladder, hosepipe, broom,
+  office chair, sofa, carpet, curtain, paint tin, drill bit, screwdriver, hammer, spanner, step ladder, stepladder, hosepipe,
   mop, dustpan, bins, bin bag, bin day, wheelie bin, rubbish, recycling, soap, bleach, towel, tea towel, toilet roll, loo roll,
   kitchen roll, washing up liquid, apron, t shirt, tee shirt, hoodie, uniform, jumper, umbrella, handbag, snips, scissors, secateurs,
   shears, stapler, staple gun, staples, glue gun, business card, flyer, leaflet, signage, gift tag, swing tag, envelope, notebook,
