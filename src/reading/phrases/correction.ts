@@ -1,12 +1,14 @@
 // Taking one thing back and saying another: "make that 45", "R60 each not R65", "swap the 2 wrist corsages for pin-ons", "no, ex tax", "moved to 21 March".
 
+import type { PieceKind } from '../../handbook/pieces.ts';
 import { bareNumber } from '../changes/bare-number.ts';
 import { strongMarkers } from '../changes/change-words.ts';
 import { dateChange } from '../changes/date-change.ts';
-import { countDifference, countFactor, priceDifference } from '../changes/differences.ts';
+import { countDifference, countFactor } from '../changes/differences.ts';
 import { countFromTo } from '../changes/from-to.ts';
 import { newValues } from '../changes/new-values.ts';
 import { nowCountOrPrice } from '../changes/now-count-or-price.ts';
+import { priceDifference } from '../changes/price-differences.ts';
 import { swapped } from '../changes/swap.ts';
 import { zonesOf } from '../changes/zones.ts';
 import { anyIn, firstAt, pattern } from '../pattern.ts';
@@ -88,6 +90,20 @@ const readPart = (reader: Reader, part: Part): Finding[] => {
   return newValues(reader, part);
 };
 
+// "bouts 2 less", "add 2 to the bouts": of the only kind that is named.
+const ofTheKind = (reader: Reader, part: Part, finding: Finding): Finding => {
+  const at = reader.tokens
+    .slice(part.start, part.end)
+    .flatMap(({ means }, offset) => (means['piece'] === undefined ? [] : [part.start + offset]));
+  const [index, another] = at;
+  const [fact] = finding.facts ?? [];
+  const piece = reader.tokens[index ?? -1]?.means['piece'];
+  if (index === undefined || another !== undefined || fact?.fact !== 'change' || fact.piece !== undefined || piece === 'unspecified')
+    return finding;
+  const [start, end] = [Math.min(index, finding.start), Math.max(index + 1, finding.end)];
+  return { ...finding, start, end, facts: [{ ...fact, piece: piece as PieceKind }] };
+};
+
 const differencesIn = (reader: Reader, part: Part): Finding[] => {
   const findings: Finding[] = [];
   for (let index = part.start; index < part.end; index++) {
@@ -103,7 +119,8 @@ const differencesIn = (reader: Reader, part: Part): Finding[] => {
     findings.push(found(reader, index, read.match.end, [read.fact]));
     index = read.match.end - 1;
   }
-  return findings;
+  const [only, second] = findings;
+  return only === undefined || second !== undefined ? findings : [ofTheKind(reader, part, only)];
 };
 
 // A counted piece or a price before it makes it one line of an order: "6 bouts 2 extra corsages at 30".

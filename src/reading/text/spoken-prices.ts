@@ -1,5 +1,6 @@
 // Prices as they are spoken: "eleven fifty each", "nine pounds fifty".
 
+import { formOf } from '../pattern.ts';
 import { codesAfter, dollarWords } from '../words/currency-words.ts';
 import { tidyAmount } from './numeral.ts';
 import type { NumberRead, Token } from './token.ts';
@@ -12,6 +13,9 @@ export interface WithUnit {
 // "eleven fifty each", "at eight fifty plus vat": a price in words. Two bare numbers side by side are a price only beside the words for one.
 const priceAhead = /^(at|@|price|priced|quoted|charge|charging)$/;
 const priceBehind = /^(plus|\+|inc|incl|ex|excl|each|,|\.|vat|gst|tax|incl\.|inc\.)$/;
+const differs = formOf(
+  '((more|extra|less|off|cheaper|dearer) (per|each|on|off|a|for|every|the|from|<piece>)|(to|onto|on|off) (each|every|all|the price))',
+);
 export const wordedPrice = (tokens: readonly Token[], index: number): WithUnit | undefined => {
   // "fifteen-fifty each" is a price; "fifteen-twenty each" a range
   const dash = tokens[index + 1]?.text === '-' && tokens[index + 1]?.glued === true && tokens[index + 2]?.glued === true ? 1 : 0;
@@ -36,9 +40,31 @@ export const wordedPrice = (tokens: readonly Token[], index: number): WithUnit |
     (Number(whole.amount) <= 20 || Number(whole.amount) % 10 !== 0) &&
     (/^[,:-]$/.test(before?.text ?? '') || before?.kind === 'line' || (before?.number !== undefined && tokens[index - 2]?.text === 'x')) &&
     (after === undefined || after.kind === 'line' || priceBehind.test(after.text));
-  return behind || between || usual
+  // "two fifty more per crown", "add two fifty to each"
+  const more = /^(25|50|75|95|99)$/.test(cents.amount) && Number(whole.amount) <= 20 && differs.at(tokens, index + 2 + dash) !== undefined;
+  return behind || between || usual || more
     ? { number: { form: 'money', amount: tidyAmount(`${whole.amount}.${cents.amount}`) }, next: index + 2 + dash }
     : undefined;
+};
+
+const oneUnit = /^(dollar|buck|quid|pound|euro|rand)$/;
+const aUnit = formOf(
+  '(a|one) <any> (off|more|less|extra|cheaper|dearer|up|down|each|per|on to|onto|on (the|each|every|all|top)|to (the|each|every|all)|a (<piece>|pop|piece))',
+);
+
+/** "a dollar fifty", "a quid off": one of its kind. */
+export const oneOf = (tokens: readonly Token[], index: number): WithUnit | undefined => {
+  const more = /^(another|extra)$/.test(tokens[index - 1]?.text ?? '');
+  const at = more ? index : index + 1;
+  const [unit, cents] = [tokens[at], tokens[at + 1]];
+  if ((!more && !/^(a|one)$/.test(tokens[index]?.text ?? '')) || unit?.kind !== 'word' || !oneUnit.test(unit.text)) return undefined;
+  const spoken = cents?.number?.form === 'plain' && /^\d{2}$/.test(cents.number.amount);
+  const by = more || /^(by|up|down)$/.test(tokens[index - 1]?.text ?? '');
+  if (!spoken && !by && aUnit.at(tokens, index) === undefined) return undefined;
+  const currency = Object.hasOwn(codesAfter, unit.text) ? codesAfter[unit.text] : undefined;
+  const amount = spoken ? tidyAmount(`1.${cents.number?.amount ?? ''}`) : '1';
+  const named = currency === undefined ? (unit.text === 'dollar' ? { symbol: '$' } : {}) : { currency };
+  return { number: { form: 'money', amount, ...named }, next: at + (spoken ? 2 : 1) };
 };
 
 /** "nine pounds fifty", "9 pounds 50": the pence said after the pounds. */

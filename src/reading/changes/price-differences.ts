@@ -1,0 +1,105 @@
+// Corrections of a price by a difference: "knock 2 quid off each", "a fiver off the crowns", "bouts are a dollar cheaper now".
+
+import type { PieceKind } from '../../handbook/pieces.ts';
+import { beginsAt, type Match, pattern } from '../pattern.ts';
+import type { Unworded } from '../phrase.ts';
+import type { Token } from '../text/token.ts';
+
+const sum = '(a|another|an extra)? (<n:money>|<n:plain>)';
+// What it is off or on: "each", "every crown", "the bouts", "the price of each comb".
+const each =
+  '(every (one|piece|<k:piece>)|a piece|<each>|each (one|of (the|them))?|the price|it|them|(the)? <all>|per piece|the each price|the unit price)';
+const piece = '(the (unit)? price of)? (the|each|every|all the|all|per|a|our|her|both|those|of the)? (<material>)? <k:piece>';
+const target = `(of|off|on|onto|to|from|for){0,2} (${piece} (<each>)?|${each} (<k:piece>)?)`;
+const is = "(is|are|'s|should be|to be|will be|now|be|go|goes|going|gone|went|come|coming|have|has|need to go|can go|want|wants){0,2}";
+const forms = [
+  pattern(
+    `(knock|take|drop|cut|reduce|lower|bring|shave|minus|less|come down|discount|down|lose|knocked|chop|trim|put) (it|them|the price|price|that|off|down)? (down)? (by)? (another)? ${sum} (off|down) (${target})?`,
+  ),
+  pattern(
+    `(knock|take|drop|cut|reduce|lower|bring|shave|minus|less|come down|discount|down|lose|knocked) (it|them|the price|price|that|off)? (down)? (by)? (another)? ${sum} (off|down)? (of)? (${each})?`,
+  ),
+  pattern(
+    `(add|adding|another|an extra|extra|a further|put|bump|up|raise|increase|lift|upped|push|stick|whack|chuck|plus) (it|them|the price|price|that|on|another)? (up)? (by)? (another)? ${sum} (on|to|onto|more|up|extra) (${target})?`,
+  ),
+  pattern(
+    `(add|another|an extra|extra|a further|put|bump|up|raise|increase|lift|upped|push|stick|whack|plus) (it|them|the price|price|that|on|another)? (up)? (by)? (another)? ${sum} (on|to|onto|more|up)? (of)? (${each})?`,
+  ),
+  pattern(
+    `(raise|lift|bump|increase|put|push|up|lower|drop|cut|reduce|bring|take|knock|move) (up|down)? (the)? (prices|price|rate)? (of|for|on)? ${piece} (price|prices)? (up|down|back)? by ${sum} (<each>)?`,
+  ),
+  pattern(`${piece} (price|prices)? ${is} ${sum} (more|less|off|dearer|cheaper|extra|up|down) (${each})?`),
+  pattern(`${piece} (price|prices)? ${is} (up|down) (by)? ${sum} (${each})?`),
+  pattern(`${sum} (<each>)? (more|less|off|dearer|cheaper|extra|up|down) (${target})?`),
+  pattern(`another <n:money> (on|onto) (${target})`),
+];
+
+const lowers = /^(knock|knocked|take|drop|cut|reduce|lower|shave|minus|less|discount|down|lose|chop|trim|off|cheaper|come down)$/;
+const raises = /^(add|adding|more|up|raise|increase|lift|upped|bump|dearer|extra|plus|on|onto|push|stick|whack|put|another)$/;
+const one = /^(each|every|price|prices|per|rate|unit)$/;
+
+const directionOf = (words: readonly string[]): 1 | -1 => {
+  // "put it down by 2", "add 2 less" never happens: what lowers decides.
+  if (words.some((word) => /^(off|down|less|cheaper)$/.test(word))) return -1;
+  const first = words.find((word) => lowers.test(word) || raises.test(word));
+  return first !== undefined && lowers.test(first) ? -1 : 1;
+};
+
+const kindOf = (token: Token | undefined): { piece?: PieceKind } => {
+  const kind = token?.means['piece'] as PieceKind | undefined;
+  return kind === undefined || kind === 'unspecified' ? {} : { piece: kind };
+};
+
+/** A difference in the price, if this place says one. Only with a currency, "each" or "price" beside it. */
+export const priceDifference = (tokens: readonly Token[], index: number, end: number): { match: Match; fact: Unworded } | undefined => {
+  if (!beginsAt(forms, tokens, index)) return undefined;
+  for (const form of forms) {
+    const match = form.at(tokens, index, end);
+    const number = match?.kept['n']?.number;
+    if (match === undefined || number === undefined || number.max !== undefined || number.or !== undefined) continue;
+    const stretch = tokens.slice(match.start, match.end);
+    const words = stretch.map((token) => token.text);
+    const named = stretch.some((token) => token.means['each'] !== undefined || one.test(token.text));
+    const aimed = match.kept['k'];
+    const money = number.form === 'money' || /\.\d/.test(number.amount);
+    // "i put 16 each" says what it was.
+    if (/^(put|push|plus)$/.test(words[0] ?? '') && !words.some((word) => /^(on|to|onto|up|more|extra|another|by|off|down)$/.test(word)))
+      continue;
+    const all = stretch.some((token) => token.means['all'] !== undefined && token.text !== 'all');
+    // "take 2 off the bouts": two fewer; "5 more each": pieces, or pounds.
+    if (!money && !named && !all) continue;
+    if (
+      !money &&
+      aimed === undefined &&
+      tokens[match.start] === match.kept['n'] &&
+      !words.some((word) => /^(dearer|cheaper|off)$/.test(word))
+    )
+      continue;
+    if (
+      number.form === 'money' &&
+      !named &&
+      aimed === undefined &&
+      !words.some((word) => /^(off|more|up|down|by|dearer|cheaper|less|knock|extra)$/.test(word))
+    )
+      continue;
+    // "all bunches up 50c": what goods cost.
+    if (index > 0 && (tokens[index - 1]?.means['pack'] ?? tokens[index - 1]?.means['ingredient']) !== undefined) continue;
+    const next = tokens[match.end];
+    if (next?.means['ingredient'] !== undefined || next?.means['pack'] !== undefined) continue;
+    // "3 less than the crowns", "2 more than quoted"
+    if (next?.text === 'than') continue;
+    return {
+      match,
+      fact: {
+        fact: 'change',
+        what: 'price',
+        by: directionOf(words) < 0 ? `-${number.amount}` : number.amount,
+        ...(all ? { per: 'all' as const } : named || aimed !== undefined ? { per: 'each' as const } : {}),
+        ...(number.currency === undefined ? {} : { currency: number.currency }),
+        ...(number.symbol === undefined ? {} : { symbol: number.symbol }),
+        ...kindOf(aimed),
+      },
+    };
+  }
+  return undefined;
+};
