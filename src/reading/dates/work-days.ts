@@ -18,10 +18,29 @@ const planned = [
   pattern(
     `(we'll|i'll|i|we|she'll|he'll|they'll|will|gonna|going to|gotta|lets|let's|let us|must|should|then|and|to|jo) (just|then|try to|have to|need to|aim to|maybe|probably)? (${make}) (a start)? (on|the|with|our|my|all|rest){0,2} (<piece>|<weekday>|${soon}|them)`,
   ),
+  pattern(
+    `(we'll|i'll|we|i|will|gonna|going to|gotta|need to|have to|must|should|then) (just|prob|probably|try and|try to|maybe)? (${make}) (about)? (another|the last|the other)? <count> (more|extra|others|<piece>)?`,
+  ),
   pattern('(rest|remainder|remaining|last|other half|others|leftover) (of)? (the|our|my)? (few|<count>)? (of)? (the)? (<piece>|them)'),
   pattern(`(rest|remainder|others|other half) (<weekday>|${soon})`),
   pattern('<piece> (next|after that|then)'),
 ];
+// "hang the statice by 1 march", "roses arriving 10 march", "bouts to be wired thursday"
+const supply = [
+  pattern(
+    '<ingredient> (order|orders)? (is|are|will be|be|to be|getting|being)? (arriving|arrive|arrives|landing|land|lands|coming|come|due|due in|delivered|ordered|here|in|picked|cut|hung|harvested|to order|to arrive)',
+  ),
+  pattern(
+    '<piece> (to be|to get|being|get|getting|can be|will be|go|going) (wired|taped|made|boxed|glued|finished|done|prepped|packed|assembled|sprayed|started)',
+  ),
+  pattern(
+    '(order|orders|ordered|ordering) (in|the stems|stems|flowers|the flowers|<ingredient>|all the <ingredient>|the <ingredient>) (in)? (by|on|before)?',
+  ),
+];
+// At the head of a clause: what somebody is to do that day.
+const orders = pattern(
+  '(please|pls|ok|and|then|,|to){0,2} (hang|dry|wire|tape|glue|press|prep|condition|strip|soak|cut|start|finish|box|pack|forage|water) (up|in|on|with|the|all|all the|our|from|by|off|those|my){0,3} (<ingredient>|<piece>|stems|flowers|everything|them|bases|<weekday>|<ordinal>|<plain>)',
+);
 const boundary = /^(,|;|\.|:|then|while|but)$/;
 const wanted =
   /^(for|need|needs|needed|needing|want|wants|wanted|order|ordered|require|required|please|pls|by|on|due|deliver|delivered|collected|booked|book|new|got|quote|due)$/;
@@ -40,7 +59,10 @@ const isFor = ({ tokens }: Reader, read: DateRead): boolean => [read.start - 1, 
 export const plansWork = (reader: Reader, read: DateRead): boolean => {
   if (isFor(reader, read)) return false;
   const clause = clauseOf(reader, read);
-  return anyIn(planned, reader.tokens, clause.start, clause.end);
+  return (
+    anyIn([...planned, ...supply], reader.tokens, clause.start, clause.end) ||
+    orders.at(reader.tokens, clause.start, clause.end) !== undefined
+  );
 };
 
 const counted = pattern('(<count> (x|\\*)? (<material>|<filler>)? (<material>)? <piece>|<piece> (x|:|-|=|\\()? <count>)');

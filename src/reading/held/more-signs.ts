@@ -22,8 +22,17 @@ export const handled = many([
   '(too (much|dear|expensive|pricey|high|steep|cheap|low|little)) (at|for)? (her|him|them|us)? (<number>)?',
 ]);
 
+// "gonna do 10 more", "we'll make 5 more tonight": what is made next, and no more is wanted.
+const will =
+  "(gonna|going to|i'll|we'll|i will|we will|she'll|he'll|they'll|gotta|about to|trying to|hoping to|hope to|aim to|aiming to|planning to|plan to|need to|have to|then) (just|prob|probably|try and|try to|maybe)? (do|make|knock out|finish|get through|wire|smash out|churn out|bang out)";
+const soon =
+  '(today|tonight|tomorrow|tmrw|this (arvo|afternoon|evening|morning)|(after|before|by) (lunch|tea|breakfast|smoko|then)|next|now|first thing)';
+
 /** Only these words are held; from a kept number on where there is one. */
 export const aside = many([
+  `${will} (about)? (another|the last|the other) <count> (<material>)? (<piece>)?`,
+  `${will} (about)? <count> (more|extra|further) (<material>)? (<piece>)?`,
+  `${will} (about)? <count> (<material>)? (<piece>)? ${soon}`,
   '(there|here|arrive|arrives|arriving|start|starts|starting|leaves|opens|closes|comes|coming|meet|meeting|open|opens|back|leave|leaving|home|site|venue) (at|by|for) <plain>',
   '(going|go|goes|went|gone|out|due|collected|collecting|collection|pickup|pick up|delivery|delivered|delivering|picked up) (out|off)? (at|by) <plain>',
   '<duration> (at|@) <plain>',

@@ -40,9 +40,14 @@ const tradeWords = (reader: Reader): boolean =>
 
 // "tbc by saturday": the day of an answer.
 const answerBy = pattern(
-  '(tbc|tba|confirm|confirmed|confirming|know|decide|hear|answer|reply|rsvp|pay|order|finalise|finalize|finalised) by',
+  '(tbc|tba|confirm|confirmed|confirming|know|decide|hear|answer|reply|rsvp|pay|order|finalise|finalize|finalised) (in)? by',
+);
+// "kids party sat so i'm off at 2": what somebody here does that day.
+const offThen = pattern(
+  "(i'm|im|i am|i'll be|ill be|i'll|i gotta|i have to|i need to) (be)? (off|away|leaving|leave|out|late|gone|finishing early|not in|not working|knocking off) (at|by|on|from|early|then|that day|<plain>|<time>|<weekday>|after)",
 );
 const vetoed = (reader: Reader, read: DateRead, all: readonly DateRead[]): boolean => {
+  if (offThen.in(reader.tokens, 0, reader.tokens.length) !== undefined) return true;
   if (answerBy.at(reader.tokens, read.start - 2, reader.tokens.length)?.end === read.start) return true;
   if (tradeWords(reader) || namesEvent(reader) || isCompound(reader)) return false; // "40 bouts at 25 inc tax, 14 march"
   if (reader.tokens.some((token) => token.means['other'] !== undefined)) return true; // "table centres for thursday"
@@ -51,7 +56,7 @@ const vetoed = (reader: Reader, read: DateRead, all: readonly DateRead[]): boole
   for (let index = part.start; index < part.end; index++) {
     const token = reader.tokens[index];
     if (all.some((each) => each.start <= index && index < each.end)) continue; // "the bank holiday weekend"
-    if (token?.kind !== 'word' || !vetoes.has(token.text) || /^(drop|kick)/.test(reader.tokens[index - 1]?.text ?? '')) {
+    if (token?.kind !== 'word' || !vetoes.has(token.text.replace(/'s$/, '')) || /^(drop|kick)/.test(reader.tokens[index - 1]?.text ?? '')) {
       if (token?.number?.form === 'duration' && /^(hour|min)$/.test(token.number.unit ?? '')) return true; // "in on monday 25 january 3 hours"
       continue;
     }

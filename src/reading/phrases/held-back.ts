@@ -83,7 +83,10 @@ const stretchesOf = (reader: Reader, part: Part): Stretch[] => {
   for (const form of [...aside, moreIf]) {
     const match = form.in(tokens, part.start, part.end);
     const from = match?.kept['from'];
-    if (match !== undefined) held.push({ start: from === undefined ? match.start : tokens.indexOf(from, match.start), end: match.end });
+    // "rehearsal 6 may" is a day, and no hour.
+    const day = tokens[match?.end ?? part.end]?.means['month'] !== undefined && tokens[(match?.end ?? 0) - 1]?.number?.form === 'plain';
+    if (match !== undefined && !day)
+      held.push({ start: from === undefined ? match.start : tokens.indexOf(from, match.start), end: match.end });
   }
   const more = perhapsMore.in(tokens, part.start, part.end);
   if (more?.kept['n']?.number?.approx === true && /^(maybe|say)/i.test(reader.words(more.start, more.end))) held.push(more);

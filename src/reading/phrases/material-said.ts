@@ -14,7 +14,7 @@ const weak = new Set(
 );
 const notOf =
   /^(tape|ribbon|ribbons|bag|bags|towel|towels|box|boxes|up|ice|cleaning|cleaner|tea|coffee|air|start|water|paint|shirt|dress|wire|card|out|off|time|band|news|milk|bread|lot|bunch|batch|bucket|veg|scarf|tie|cup|cups)$/;
-const verbBefore = /^(the|them|it|for|these|those|my|our|some|in|by|enough|all|well|\d+)$/;
+const verbBefore = /^(from|by|until|til|till|on|at|off|out|the|them|it|for|these|those|my|our|some|in|by|enough|all|well|\d+)$/;
 const ofPieces = pattern('(the|for the)? <p:piece> (are|is|will be|to be|all|being|in|,|:|-|=)? (all|now|just)? <material>');
 const beforePieces = pattern('<material> (for the|for|on the)? <p:piece>');
 const negated = pattern("(not|no|nothing|isn't|isnt|aren't|arent|never|don't|dont|without) (all|just|do|want)? <material>");

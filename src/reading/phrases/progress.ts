@@ -195,6 +195,15 @@ const findPart = (reader: Reader, part: Part): Finding[] => {
   return withoutRest(findings);
 };
 
+// "3 bouquets wrapped, 2 to go": work that is none of the order's.
+const onOtherWork = ({ tokens }: Reader, { start, end }: Part): boolean => {
+  const words = tokens.slice(start, end);
+  return (
+    words.some((token) => token.means['other'] !== undefined && !/^petals?$/.test(token.text)) &&
+    !words.some((token) => token.means['piece'] !== undefined)
+  );
+};
+
 const find = (reader: Reader): Finding[] =>
   inOrder([
     ...bareShare(reader),
@@ -202,7 +211,7 @@ const find = (reader: Reader): Finding[] =>
     ...halfAlone(reader),
     ...summed(
       reader,
-      reader.message.parts.slice(0, 60).flatMap((part) => findPart(reader, part)),
+      reader.message.parts.slice(0, 60).flatMap((part) => (onOtherWork(reader, part) ? [] : findPart(reader, part))),
     ),
   ]);
 

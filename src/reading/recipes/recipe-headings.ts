@@ -19,6 +19,8 @@ export const forPiece = pattern('for (the|our)? <p:piece>');
 export const forWearer = pattern('(for|<each>) (each|every|the|all the|all|both)? <r:role>');
 /** "… - that's the corsage" */
 export const thatsThe = pattern("(that's|thats|that is|makes|=) (the|our|my|your) <p:piece> (recipe)?");
+/** "2 roses, 1 fern - corsage", "3 roses 2 wax (corsage)", "1 protea 2 wax = bout": the piece behind a sign, at the very end. */
+export const endsWithPiece = pattern('(-|=|:|\\(|\\>|- \\>) (a|an|the|each|per|for|one)? <p:piece> (each|recipe)? (\\))?');
 /** "an extra rose", "1 more rose": beside what is in it, which only the thread knows. */
 export const oneMore = pattern('(extra|more|less|fewer|another) (stem|stems|sprig|sprigs|bit|bits)? (of)? (<material>)? <ingredient>');
 export const forSome = pattern('for (the|all|all the|every)? <n:count> (<material>)? <p:piece>');

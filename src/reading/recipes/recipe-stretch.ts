@@ -7,6 +7,7 @@ import { firstIn, type Match } from '../pattern.ts';
 import type { Reader, Unworded } from '../phrase.ts';
 import type { Token } from '../text/token.ts';
 import {
+  endsWithPiece,
   firstWord,
   forPiece,
   forSome,
@@ -27,6 +28,10 @@ import { kindOf, priced } from './yields.ts';
 
 const nobuying =
   /^(order|ordered|ordering|buy|bought|buying|need|needs|left|got|get|arrived|came|want|short|received|delivered|delivery|in stock|stock|missing|dead|add|drop|swap|lost|sold|are|need)$/;
+
+// "cut 20 ribbons for the corsages", "stripped 40 roses for the bouts": work on a heap of them, not what goes into one.
+const worked =
+  /^(cut|cutting|stripped|stripping|conditioned|conditioning|prepped|prepping|trimmed|trimming|hung|hanging|tied|tying|sprayed|counted|sorted|bundled|unpacked|dethorned|washed|ironed|pressed|picked)$/;
 
 export interface Stretch {
   readonly start: number;
@@ -52,6 +57,12 @@ export const readStretch = (reader: Reader, { start, end }: Stretch, titled = fa
   if (tokens.slice(start, end).some((token) => /^(done|made|finished|ready|boxed|broke|broken|snapped|not|instead)$/.test(token.text)))
     return undefined;
 
+  if (
+    tokens
+      .slice(start, start + 3)
+      .some((token) => token.kind === 'word' && token.means['ingredient'] === undefined && worked.test(token.text))
+  )
+    return undefined;
   const own = ownStart(reader, { start, end });
   const first = firstWord(tokens, start, end);
   const head = heading.at(tokens, Math.max(first, own), end) ?? plainHeading(reader, first, end);
@@ -60,6 +71,8 @@ export const readStretch = (reader: Reader, { start, end }: Stretch, titled = fa
   const each = perEach.in(tokens, start, end);
   const some = forSome.in(tokens, start, end);
   const forOne = thatsThe.in(tokens, start, end) ?? forPiece.in(tokens, start, end);
+  const last = endsWithPiece.in(tokens, start + 1, end);
+  const ending = head === undefined && per === undefined && some === undefined && last?.end === end ? last : undefined;
   const role = roleHeading.at(tokens, own, end);
   const behind = forWearer.in(tokens, start, end);
   const whose = behind?.end === end ? behind : undefined;
@@ -69,6 +82,7 @@ export const readStretch = (reader: Reader, { start, end }: Stretch, titled = fa
     head?.kept['r'] === undefined ? head : undefined,
     some,
     per === undefined && some === undefined ? forOne : undefined,
+    ending,
     each,
   ].filter((match) => match !== undefined);
   const removed = new Set(cuts.flatMap((match) => Array.from({ length: match.end - match.start }, (_, at) => match.start + at)));
@@ -102,7 +116,8 @@ export const readStretch = (reader: Reader, { start, end }: Stretch, titled = fa
       roleName !== undefined ||
       some !== undefined ||
       each !== undefined ||
-      forOne !== undefined) &&
+      forOne !== undefined ||
+      (ending !== undefined && known.length === lines.length && known.some(({ line }) => (line.stems ?? 99) <= 30))) &&
     known.length >= 1;
   const plain =
     known.length >= 2 &&
@@ -140,7 +155,7 @@ export const readStretch = (reader: Reader, { start, end }: Stretch, titled = fa
           ? lines.map((line) => line.line)
           : wearers.flatMap((who) => lines.map((line) => ({ ...line.line, wearer: who }))),
       ...perWord(each, tokens),
-      ...kindOf(per ?? (head?.kept['p'] === undefined ? undefined : head) ?? some ?? forOne),
+      ...kindOf(per ?? (head?.kept['p'] === undefined ? undefined : head) ?? some ?? forOne ?? ending),
       ...(pieces === undefined ? {} : { pieces }),
     },
   };

@@ -10,7 +10,7 @@ import { countFor, isPlural, nameOf, pairs } from './role-counts.ts';
 import { pieceForAll, shareByGroup, stillFor } from './share-pieces.ts';
 import { shareWithBefore } from './too.ts';
 import { totalAt, totalIn } from './totals.ts';
-import { andMore, countedBehind, declines, entry, fillers, forHead, oneEach, partyOf } from './wearer-words.ts';
+import { andMore, countedBehind, declines, entry, fillers, forHead, oneEach, partyOf, speaker } from './wearer-words.ts';
 
 export interface Entry {
   at: number;
@@ -79,7 +79,9 @@ export const readWearers = (
   const head = forHead.at(reader.tokens, part.start, part.end);
   let common = head?.kept['p']?.means['piece'] as PieceKind | undefined;
   const numbersLast = countsBehind(reader, part);
-  let index = head?.end ?? part.start;
+  const told = head === undefined ? speaker.at(reader.tokens, part.start, part.end) : undefined;
+  const other = reader.tokens.slice(told?.end ?? part.end, part.end).some((token) => token.means['role'] !== undefined);
+  let index = head?.end ?? (told !== undefined && other ? told.end : part.start);
   while (index < part.end) {
     const token = reader.tokens[index];
     if (token === undefined) break;
@@ -149,7 +151,7 @@ export const readWearers = (
         role.means['role'] === 'groom' &&
         (moreNext?.means['role'] === undefined || onlyOne(moreNext, more.kept['n'])) &&
         moreNext?.means['piece'] === undefined &&
-        !/^(in|with|w|wearing|get|have|having|getting|all)$/.test(moreNext?.text ?? '')
+        !/^(in|with|w|wearing|get|have|having|getting|all|for)$/.test(moreNext?.text ?? '')
       ) {
         const men = Number(more.kept['n'].number?.amount);
         const worn = entries.at(-1)?.piece;

@@ -3,7 +3,7 @@
 import { pattern } from '../pattern.ts';
 
 export const entry = pattern(
-  '(the|our|both|all|a|an|one|his|her|their|my)? (<n:count>)? (x|of|of the|little|small|wee|young|other|more|best)? <r:role> ((aged|age|ages) <count> (and|&|n)? (<count>)?)? (x <m:count>)? (\\( <any>{1,4} \\))? (are|is|will be|will)? (to have|in|wearing|getting|having|get|gets|have|has|with|w|w /|wear|wears|need|needs|:|-|=|want|wants)? (a|an|the|each|matching)? (<material>)? (<p:piece>)? (each)?',
+  '(the|our|both|all|a|an|one|his|her|their|my)? (<n:count>)? (x|of|of the|for|for the|for his|for her|for each of the|for all the|little|small|wee|young|other|more|best)? <r:role> ((aged|age|ages) <count> (and|&|n)? (<count>)?)? (x <m:count>)? (\\( <any>{1,4} \\))? (are|is|will be|will)? (to have|in|wearing|getting|having|get|gets|have|has|with|w|w /|wear|wears|need|needs|:|-|=|want|wants)? (a|an|the|each|matching)? (<material>)? (<p:piece>)? (each)?',
 );
 // "ushers four", "best men 2", "groomsmen 4 bouts": the number behind those who are more than one.
 export const countedBehind = pattern(
@@ -32,6 +32,10 @@ export const eachSide = pattern(
 /** "five couples, each a bout and a corsage" */
 export const couplesWear = pattern(
   '(so|prom|with|we have|there are|got|:){0,2} <n:count> couples (,|-|:)? (each|all|both)? (getting|with|get|has|have|need|needing|wearing|want)? (a|one|1)? <p:piece> (and|&|\\+|n|,|plus) (a|one|1)? <q:piece> (each|<each>|per couple|a couple)?',
+);
+/** "bride wants 1 for the groom, 4 for the ushers": who says it wears none of them. */
+export const speaker = pattern(
+  '(the)? (bride|groom|couple|client|customer|planner|<role>) (wants|want|says|said|would like|asked for|asks for|has asked for|confirmed|has confirmed|ordered|is after|picked|chose) (us to do|to have|done|flowers|:|-|,|for|one|pieces){0,2}',
 );
 /** "priest doesn't want one" */
 export const declines = pattern(
