@@ -98,6 +98,9 @@ const moreOfOthers = (tokens: readonly Token[], index: number): boolean => {
   return thing?.kind === 'word' && thing.means['piece'] === undefined && tokens[(joined ?? 0) - 2]?.number?.form === 'plain';
 };
 
+/** The price of what is added. */
+export const priceBehind = pattern('(,)? ((at|@) <a:amount> (<each>)?|<a:money> (<each>)?|<a:plain> <each>)');
+
 const formsAlone = forms.map(([form]) => form);
 /** A difference in how many, if this place says one. */
 export const countDifference = (tokens: readonly Token[], index: number, end: number): { match: Match; fact: Unworded } | undefined => {
@@ -113,7 +116,11 @@ export const countDifference = (tokens: readonly Token[], index: number, end: nu
     // "added 2 bridesmaids" counts people, not pieces.
     if (match.kept['p'] === undefined && ['role', 'bench', 'ingredient', 'other', 'pack'].some((tag) => next?.means[tag] !== undefined))
       continue;
-    if (next?.means['each'] !== undefined || /^(@|left|at|remaining|go|since)$/.test(next?.text ?? '')) return undefined;
+    // "another corsage at 28" is one more, at a price of its own; "add a crown at 60" is a line of the order.
+    const oneMore =
+      match.kept['p'] !== undefined && tokens.slice(index, match.end).some((token) => /^(another|extra|more|additional)$/.test(token.text));
+    const priced = oneMore && priceBehind.at(tokens, match.end, end) !== undefined;
+    if (!priced && (next?.means['each'] !== undefined || /^(@|left|at|remaining|go|since)$/.test(next?.text ?? ''))) return undefined;
     // "6 more and we're there" is what is left.
     if (
       /^(and|then|till|til|until)$/.test(next?.text ?? '') &&

@@ -1,6 +1,7 @@
 // "swap the 2 wrist corsages for pin-ons": two changes of count. "scrap the crowns", "no corsages now": one, to none.
 
 import type { PieceKind } from '../../handbook/pieces.ts';
+import { currencyFields } from '../order/read-order.ts';
 import { type Match, pattern } from '../pattern.ts';
 import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
@@ -20,6 +21,12 @@ const forms: readonly (readonly [ReturnType<typeof pattern>, 'a' | 'b'])[] = [
     'a',
   ],
   [pattern('<m:count> <b:piece> (instead of|not|rather than|in place of|replacing|and not) (the|any|a)? (<n:count>)? <a:piece>'), 'a'],
+  [
+    pattern(
+      "instead of (the|any|her|our)? (<n:count>)? <a:piece> (,|-)? (do|make|have|use|it's|its|we want|they want|she wants|can we do|let's do|lets do|go for|put)? (it|them|us)? <m:count> <b:piece>",
+    ),
+    'a',
+  ],
   [pattern('<b:piece> (instead of|not|rather than|in place of) (the)? (<n:count>)? <a:piece>'), 'a'],
 ];
 const gone = pattern(
@@ -93,8 +100,31 @@ export const swapped = (reader: Reader, part: Part): Finding | undefined => {
     (first === 'no' && /^(done|made|yet|so)$/.test(reader.tokens[none.end]?.text ?? ''))
   )
     return undefined;
+  const instead = insteadOf(reader, none.end, part.end, kind(none.kept['p']));
+  const said = reader.tokens.slice(none.start, part.end).some((token) => /^(now|instead|rather|place)$/.test(token.text));
+  // "no corsages, 12 bouts" may be said of a first order.
+  if (instead !== undefined && (first !== 'no' || said)) {
+    const [piece, price] = [kind(instead.kept['b']), instead.kept['c']?.number];
+    return found(reader, none.start, instead.end, [
+      { fact: 'change', what: 'count', to: 0, piece: kind(none.kept['p']) },
+      { fact: 'change', what: 'count', to: numberOf(instead.kept['n']) ?? 1, piece },
+      ...(price === undefined
+        ? []
+        : [{ fact: 'change', what: 'price', to: price.amount, per: 'each', ...currencyFields(price), piece } as const]),
+    ]);
+  }
   if (reader.tokens.slice(none.end, part.end).some((token) => token.number !== undefined)) return undefined;
   return found(reader, none.start, none.end, [{ fact: 'change', what: 'count', to: 0, piece: kind(none.kept['p']) }]);
+};
+
+// "scrap the corsages, 3 crowns instead"
+const others = pattern(
+  "(,|-|and|n|&|:|do|make|make it|have|give|we want|they want|she wants|he wants|want|wants|put|use|go with|gone with|it's|its|now|just|them|us|with|for){0,4} (<n:count>|a|an) (<material>)? <b:piece> (instead|please|pls|now|in their place|in its place|rather|thanks)?",
+);
+const insteadOf = (reader: Reader, start: number, end: number, from: PieceKind): Match | undefined => {
+  const match = others.at(reader.tokens, start, end);
+  const to = kind(match?.kept['b']);
+  return match?.end === end && to !== from && to !== 'unspecified' && match.kept['n']?.number?.max === undefined ? match : undefined;
 };
 
 const lateStart = (reader: Reader, part: Part): Match | undefined => {

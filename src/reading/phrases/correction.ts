@@ -4,15 +4,16 @@ import type { PieceKind } from '../../handbook/pieces.ts';
 import { bareNumber } from '../changes/bare-number.ts';
 import { strongMarkers } from '../changes/change-words.ts';
 import { dateChange } from '../changes/date-change.ts';
-import { countDifference, countFactor } from '../changes/differences.ts';
+import { countDifference, countFactor, priceBehind } from '../changes/differences.ts';
 import { countFromTo } from '../changes/from-to.ts';
 import { newValues } from '../changes/new-values.ts';
 import { nowCountOrPrice } from '../changes/now-count-or-price.ts';
 import { priceDifference } from '../changes/price-differences.ts';
 import { swapped } from '../changes/swap.ts';
 import { zonesOf } from '../changes/zones.ts';
-import { anyIn, firstAt, pattern } from '../pattern.ts';
-import { type Finding, found, type Phrase, type Reader } from '../phrase.ts';
+import { currencyFields } from '../order/read-order.ts';
+import { anyIn, firstAt, type Match, pattern } from '../pattern.ts';
+import { type Finding, found, type Phrase, type Reader, type Unworded } from '../phrase.ts';
 import { didWord, doneWord } from '../progress/done-words.ts';
 import type { Part } from '../text/message.ts';
 
@@ -104,6 +105,16 @@ const ofTheKind = (reader: Reader, part: Part, finding: Finding): Finding => {
   return { ...finding, start, end, facts: [{ ...fact, piece: piece as PieceKind }] };
 };
 
+// "another corsage at 28"
+const ownPrice = ({ tokens }: Reader, read: { match: Match; fact: Unworded }, end: number): { fact: Unworded; end: number } | undefined => {
+  const { fact } = read;
+  if (fact.fact !== 'change' || fact.what !== 'count' || fact.piece === undefined || !(Number(fact.by) > 0)) return undefined;
+  const match = priceBehind.at(tokens, read.match.end, end);
+  const number = match?.kept['a']?.number;
+  if (match === undefined || number === undefined || number.max !== undefined) return undefined;
+  return { fact: { fact: 'price', amount: number.amount, ...currencyFields(number), per: 'each', piece: fact.piece }, end: match.end };
+};
+
 const differencesIn = (reader: Reader, part: Part): Finding[] => {
   const findings: Finding[] = [];
   for (let index = part.start; index < part.end; index++) {
@@ -116,8 +127,10 @@ const differencesIn = (reader: Reader, part: Part): Finding[] => {
       first === '+' && reader.tokens[index + 1]?.glued === true && /^(so|that's|thats|,|-)$/.test(reader.tokens[index - 1]?.text ?? '');
     if (joining && !marked && (index > part.start || part.start > 0)) continue;
     if (findings.length === 0 && ordersBefore(reader, part.start, index)) continue;
-    findings.push(found(reader, index, read.match.end, [read.fact]));
-    index = read.match.end - 1;
+    const own = ownPrice(reader, read, part.end);
+    const end = own?.end ?? read.match.end;
+    findings.push(found(reader, index, end, [read.fact, ...(own === undefined ? [] : [own.fact])]));
+    index = end - 1;
   }
   const [only, second] = findings;
   return only === undefined || second !== undefined ? findings : [ofTheKind(reader, part, only)];

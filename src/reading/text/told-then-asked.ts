@@ -11,6 +11,15 @@ const open =
 const asks =
   /^(so |and |but |now )?(how (many|much|long|far|late|is|are|does)|what|whats|what's|are (we|you)|is (that|it|there)|does (that|it)|do (we|i)|can (we|i)|will (we|i|it)|when|where|should (we|i))( |$)/;
 
+// "make it 30, what's the new total", "no 24 not 20, how long is that now"
+const putRight =
+  /^((ok|okay|actually|sorry|no|so|oh|right|please|pls|update) (- )?)*((make|change|bump|set|put|call|switch|update|cut|drop) (it|that|them|this|the \w+) (up |down |back )?(to )?([$£€]|r)? ?[\d.]+|it'?s (now )?\d+ (\w+ )?(now|not \d+)|\d+ not \d+|add (another )?\d+( more)?|(they|she|he|client|bride) (now )?(wants?|needs?) \d+ (more|now|instead))( |$)/;
+// "24 bouts at 12, what's my stem budget?": an order, when what is asked is more than its price.
+const ordered =
+  /^((ok|okay|hi|hey|new order|new|order|so|need|we need|quote|,|-|:) )*\d+ (x )?([a-z]+ ){1,3}((at|@|for) )?([$£€]|r)? ?\d+(\.\d+)?( (each|ea|inc|plus|for|on|by|in) (\S+ ?){0,5}| (each|ea))?$|^((ok|hi|hey|order|need|we need) )?\d+ (x )?([a-z]+ ){1,3}(for|on|by) (the )?\d+(st|nd|rd|th)?( of)? [a-z]+$/;
+const ofTheBench =
+  /^(so |and |but |now )?(when |how long|how many (stems|hours|days|bunches)|(what|whats|what's) (is |s )?(my|the|our) (stem|flower|flowers|material|margin|latest|start|buying|cut off|cutoff)|what (do|can|should) (i|we) (spend|order|buy|start))/;
+
 const longest = 12;
 const isStop = (token: Token | undefined): boolean => token === undefined || token.kind === 'line' || /^[.;?!]$/.test(token.text);
 const words = (tokens: readonly Token[], from: number, step: 1 | -1, most: number): string => {
@@ -24,5 +33,12 @@ export const withQuestionsApart = (tokens: readonly Token[]): readonly Token[] =
   tokens.map((token, index) => {
     if (token.text !== ',' || tokens[index + 1]?.glued !== false || !asks.test(words(tokens, index + 1, 1, 4))) return token;
     const before = words(tokens, index - 1, -1, longest);
-    return told.test(before) && counted.test(before) && !open.test(before) ? { ...token, text: '.' } : token;
+    if (!counted.test(before)) return token;
+    const after = words(tokens, index + 1, 1, 5);
+    const isOrder = ordered.test(before) && ofTheBench.test(after);
+    return (told.test(before) && !open.test(before)) ||
+      (putRight.test(before) && !/^(so |and |but |now )?(is|are|does|do|can|will|should) /.test(after)) ||
+      isOrder
+      ? { ...token, text: '.' }
+      : token;
   });
