@@ -20,13 +20,10 @@ export const nextBit = (bits: Uint32Array, from: number, end = bits.length << 5)
   return found < end ? found : -1;
 };
 
-/** The numbers of all lists, each once and in order. */
-export const inOrder = (lists: readonly (readonly number[])[]): readonly number[] => {
-  const [only, another] = lists;
-  if (another === undefined) return only ?? [];
-  const bits = new Uint32Array((Math.max(...lists.map((list) => list.at(-1) ?? 0)) >> 5) + 1);
-  for (const list of lists) for (const number of list) add(bits, number);
-  const numbers: number[] = [];
-  for (let number = nextBit(bits, 0); number !== -1; number = nextBit(bits, number + 1)) numbers.push(number);
-  return numbers;
+/** Adds each number whose next one is there, where `goesOn` has it. */
+export const orFromNext = (bits: Uint32Array, goesOn: Uint32Array): void => {
+  for (let word = 0; word < bits.length; word++) {
+    const next = ((bits[word] as number) >>> 1) | ((bits[word + 1] ?? 0) << 31);
+    (bits[word] as number) |= next & (goesOn[word] as number);
+  }
 };

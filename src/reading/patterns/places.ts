@@ -1,36 +1,21 @@
 // Where in a message each pattern could begin: its words and kinds are gathered once for all patterns, and a pattern's places when it is first asked for.
 
 import type { Token } from '../text/token.ts';
-import { add, has, inOrder, nextBit } from './bits.ts';
-import { all, type Either, firstNeed, needsBy, openingsBy } from './registry.ts';
+import { add, has, nextBit, orFromNext } from './bits.ts';
+import { all, firstNeed, needsBy, openingsBy } from './registry.ts';
 import { kindsOf } from './token-kinds.ts';
 
 type Stands = Map<string, number[]>;
 const [nowhere, somewhere] = [1, 2];
-// In shorter lines, or with fewer starts, trying is sooner done than weighing.
-const longLine = 40; // tokens
-const fewStarts = 12;
-
-/** The first of the sorted places that is not before `from`. */
-const nextOf = (sorted: readonly number[], from: number): number | undefined => {
-  let [low, high] = [0, sorted.length];
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if ((sorted[middle] as number) < from) low = middle + 1;
-    else high = middle;
-  }
-  return sorted[low];
-};
+const longestBlock = 16; // tokens
 
 export class Places {
-  readonly #words: Stands = new Map();
-  readonly #kinds: Stands = new Map();
   /** How many patterns there were. */
   readonly patterns = all.length;
-  // Which line each token stands in (the end of a line belongs to it), and in which lines each need is met: one bit for a line.
-  readonly #lines: Uint16Array;
-  readonly #lineLength: number; // tokens, on average
-  readonly #lineWords: number;
+  // The message in blocks, each within one line: which block each token stands in (the end of a line belongs to it),
+  // which blocks go on in the next, and in which each need is met: one bit for a block.
+  readonly #blocks: Uint16Array;
+  readonly #goesOn: Uint32Array;
   readonly #metIn: Uint32Array;
   // What may open each pattern, and where it could begin: one bit for a token.
   readonly #openings: ((readonly number[])[] | undefined)[];
@@ -39,37 +24,44 @@ export class Places {
   readonly #known: Uint8Array;
 
   constructor(tokens: readonly Token[]) {
-    this.#lines = new Uint16Array(tokens.length);
+    const [words, kinds]: [Stands, Stands] = [new Map(), new Map()];
     const stands = (places: Stands, key: string, index: number): void => {
       const known = places.get(key);
       if (known === undefined) places.set(key, [index]);
       else known.push(index);
     };
-    let line = 0;
+    this.#blocks = new Uint16Array(tokens.length);
+    const goingOn: number[] = [];
+    let [block, length] = [0, 0];
     for (let index = 0; index < tokens.length; index++) {
       const token = tokens[index] as Token;
-      this.#lines[index] = line;
-      if (token.kind === 'line') line += 1;
-      stands(this.#words, token.text, index);
-      for (const kind of kindsOf(token)) stands(this.#kinds, kind, index);
+      if (length === longestBlock) {
+        goingOn.push(block);
+        [block, length] = [block + 1, 0];
+      }
+      this.#blocks[index] = block;
+      length += 1;
+      if (token.kind === 'line') [block, length] = [block + 1, 0];
+      stands(words, token.text, index);
+      for (const kind of kindsOf(token)) stands(kinds, kind, index);
     }
-    this.#lineLength = tokens.length / (line + 1);
-    this.#lineWords = (line >> 5) + 1;
-    this.#metIn = new Uint32Array((firstNeed.at(-1) as number) * this.#lineWords);
+    this.#goesOn = new Uint32Array((block >> 5) + 1);
+    for (const each of goingOn) add(this.#goesOn, each);
+    this.#metIn = new Uint32Array((firstNeed.at(-1) as number) * this.#goesOn.length);
     this.#openings = new Array(this.patterns);
     this.#tokenWords = (tokens.length >> 5) + 1;
     this.#starts = new Uint32Array(this.patterns * this.#tokenWords);
     this.#known = new Uint8Array(this.patterns);
-    for (const [word, places] of this.#words) this.#gather(places, needsBy.words.get(word), openingsBy.words.get(word));
-    for (const [kind, places] of this.#kinds) this.#gather(places, needsBy.kinds.get(kind), openingsBy.kinds.get(kind));
+    for (const [word, places] of words) this.#gather(places, needsBy.words.get(word), openingsBy.words.get(word));
+    for (const [kind, places] of kinds) this.#gather(places, needsBy.kinds.get(kind), openingsBy.kinds.get(kind));
   }
 
   #gather(places: readonly number[], needs: readonly number[] | undefined, openings: readonly number[] | undefined): void {
     if (needs !== undefined) {
-      const width = this.#lineWords;
-      const lines = new Uint32Array(width);
-      for (const place of places) add(lines, this.#lines[place] as number);
-      for (const need of needs) for (let at = 0; at < width; at++) (this.#metIn[need * width + at] as number) |= lines[at] as number;
+      const width = this.#goesOn.length;
+      const blocks = new Uint32Array(width);
+      for (const place of places) add(blocks, this.#blocks[place] as number);
+      for (const need of needs) for (let at = 0; at < width; at++) (this.#metIn[need * width + at] as number) |= blocks[at] as number;
     }
     for (const id of openings ?? []) {
       const lists = this.#openings[id];
@@ -78,68 +70,34 @@ export class Places {
     }
   }
 
-  // The lines that meet all needs of a pattern; undefined when none does.
-  #linesOf(id: number): Uint32Array | undefined {
-    const lines = new Uint32Array(this.#lineWords).fill(-1);
-    let any = 0;
-    for (let at = 0; at < this.#lineWords; at++) {
-      for (let need = firstNeed[id] as number; need < (firstNeed[id + 1] as number); need++)
-        (lines[at] as number) &= this.#metIn[need * this.#lineWords + at] as number;
-      any |= lines[at] as number;
+  // The blocks from which all needs of a pattern are within its reach and in the same line; undefined when there is none.
+  #blocksOf(id: number): Uint32Array | undefined {
+    const width = this.#goesOn.length;
+    const further = ((all[id]?.reach ?? 0) + longestBlock - 2) >> 4;
+    const blocks = new Uint32Array(width).fill(-1);
+    const near = new Uint32Array(width);
+    for (let need = firstNeed[id] as number; need < (firstNeed[id + 1] as number); need++) {
+      for (let at = 0; at < width; at++) near[at] = this.#metIn[need * width + at] as number;
+      for (let step = 0; step < further; step++) orFromNext(near, this.#goesOn);
+      let any = 0;
+      for (let at = 0; at < width; at++) any |= (blocks[at] as number) &= near[at] as number;
+      if (any === 0) return undefined;
     }
-    return any === 0 ? undefined : lines;
+    return blocks;
   }
 
   #look(id: number): void {
     this.#known[id] = nowhere;
     const lists = this.#openings[id];
-    const lines = lists === undefined ? undefined : this.#linesOf(id);
-    if (lists === undefined || lines === undefined) return;
-    const first = id * this.#tokenWords;
-    const starts = this.#starts.subarray(first, first + this.#tokenWords);
-    let count = 0;
+    const blocks = lists === undefined ? undefined : this.#blocksOf(id);
+    if (lists === undefined || blocks === undefined) return;
+    const first = id * 32 * this.#tokenWords;
     for (const list of lists)
       for (const place of list)
-        if (has(lines, this.#lines[place] as number)) {
-          add(starts, place);
-          count += 1;
+        if (has(blocks, this.#blocks[place] as number)) {
+          add(this.#starts, first + place);
+          this.#known[id] = somewhere;
         }
-    if (count === 0) return;
-    this.#known[id] = somewhere;
-    if (count > fewStarts && this.#lineLength > longLine) this.#keepNear(id, starts);
-  }
-
-  // Keeps the starts that stand in the line of a need and no further before it than a match reaches.
-  #keepNear(id: number, starts: Uint32Array): void {
-    const { needs, reach } = all[id] as (typeof all)[number];
-    const near = this.#rarest(needs);
-    if (near === undefined) return;
-    for (let start = nextBit(starts, 0); start !== -1; start = nextBit(starts, start + 1)) {
-      const need = nextOf(near, start);
-      if (need === undefined || need >= start + reach || this.#lines[need] !== this.#lines[start])
-        (starts[start >> 5] as number) &= ~(1 << (start & 31));
-    }
-  }
-
-  // Where the rarest of the needs stands, in order.
-  #rarest(needs: readonly Either[]): readonly number[] | undefined {
-    let rarest: readonly (readonly number[])[] | undefined;
-    let fewest = Number.POSITIVE_INFINITY;
-    for (const need of needs) {
-      const lists = this.#lists(need);
-      const count = lists.reduce((sum, list) => sum + list.length, 0);
-      if (count < fewest) [rarest, fewest] = [lists, count];
-    }
-    return rarest && inOrder(rarest);
-  }
-
-  #lists({ words, kinds }: Either): readonly (readonly number[])[] {
-    const lists: (readonly number[])[] = [];
-    for (const kind of kinds) lists.push(this.#kinds.get(kind) ?? []);
-    // The shorter of the two is gone through.
-    if (words.size < this.#words.size) for (const word of words) lists.push(this.#words.get(word) ?? []);
-    else for (const [word, places] of this.#words) if (words.has(word)) lists.push(places);
-    return lists;
   }
 
   /** Whether a match of the pattern could begin anywhere. */
