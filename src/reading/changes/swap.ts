@@ -91,7 +91,7 @@ export const swapped = (reader: Reader, part: Part): Finding | undefined => {
     return found(reader, match.start, match.end, facts);
   }
   const none = gone.at(reader.tokens, part.start, part.end) ?? lateStart(reader, part) ?? goneAfter.at(reader.tokens, part.start, part.end);
-  if (none === undefined || part.end - none.end > 6 || kind(none.kept['p']) === 'unspecified') return undefined;
+  if (none === undefined || kind(none.kept['p']) === 'unspecified') return undefined;
   // "no bout for the ring bearer" takes nobody else's away.
   if (/^(for|on|to|with)$/.test(reader.tokens[none.end]?.text ?? '')) return undefined;
   const first = reader.tokens[none.start]?.text ?? '';
@@ -113,13 +113,13 @@ export const swapped = (reader: Reader, part: Part): Finding | undefined => {
         : [{ fact: 'change', what: 'price', to: price.amount, per: 'each', ...currencyFields(price), piece } as const]),
     ]);
   }
-  if (reader.tokens.slice(none.end, part.end).some((token) => token.number !== undefined)) return undefined;
+  if (part.end - none.end > 6 || reader.tokens.slice(none.end, part.end).some((token) => token.number !== undefined)) return undefined;
   return found(reader, none.start, none.end, [{ fact: 'change', what: 'count', to: 0, piece: kind(none.kept['p']) }]);
 };
 
 // "scrap the corsages, 3 crowns instead"
 const others = pattern(
-  "(,|-|and|n|&|:|do|make|make it|have|give|we want|they want|she wants|he wants|want|wants|put|use|go with|gone with|it's|its|now|just|them|us|with|for){0,4} (<n:count>|a|an) (<material>)? <b:piece> (instead|please|pls|now|in their place|in its place|rather|thanks)?",
+  "(,|-|and|n|&|:|do|make|make it|have|give|we want|they want|she wants|he wants|want|wants|put|use|go with|gone with|it's|its|now|just|them|us|with|for){0,4} (<n:count>|a|an) (<material>)? <b:piece> (instead|please|pls|now|in their place|in its place|rather|thanks)? ((at|@) <c:amount> (<each>)?|<c:money> (<each>)?)? (instead|please|pls)?",
 );
 const insteadOf = (reader: Reader, start: number, end: number, from: PieceKind): Match | undefined => {
   const match = others.at(reader.tokens, start, end);

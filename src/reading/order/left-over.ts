@@ -1,5 +1,6 @@
 // Numbers that nobody could place beside those of an order: "crowns 4 at 50, 2 at 65 big" read as four and nothing more would be read wrong.
 
+import { pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import type { Token } from '../text/token.ts';
 import { wordList } from '../words/word-list.ts';
@@ -10,6 +11,7 @@ const ofOrder = new Set(
   x, @, at, for, is, are, =, :, or, to, the, a, an, of, them, those, these, ones, one, each, need, needs, needed, want, wants, get, gets, buy, free, only, just, about,
   big, bigger, biggest, small, smaller, smallest, large, larger, medium, little, mini, tiny, regular, standard, normal, plain, simple, fancy, full, half,
   adult, adults, kids, kid, child, children, size, sized, single, double, per, off, lot, with, we, they, she, he, his, her, hers, their, theirs, our,
+  pin, pins, pinned, wrist, wrists, std, premium, deluxe,
   more, extra, other, others, rest, that, that's, thats, it, its, it's, in, then, if, over, first, after, pieces, pcs, nos, set, sets, pair, pairs
 `),
 );
@@ -20,6 +22,13 @@ const isOurs = (token: Token): boolean =>
   token.kind !== 'word' ||
   ofOrder.has(token.text) ||
   tags.some((tag) => token.means[tag] !== undefined);
+
+// "2 fancy at 18": a word that describes, where a thing of its own would be several.
+const described = pattern('(x)? <n:count> <d:unlisted> (at|@|for|:|-)? <amount> (<each>)?');
+const isDescribed = (run: readonly Token[]): boolean => {
+  const match = described.at(run, 0, run.length);
+  return match?.end === run.length && Number(match.kept['n']?.number?.amount) > 1 && !/s$/.test(match.kept['d']?.text ?? '');
+};
 
 const divides = /^([,;()+&-]|and|n|plus|but)$/;
 const isNumber = (token: Token): boolean => token.text !== 'one' && (token.number?.form === 'plain' || token.number?.form === 'money');
@@ -35,7 +44,7 @@ export const leftOver = (reader: Reader, takes: ReadonlySet<number>, counts: rea
   const close = (run: readonly Token[], start: number, end: number): void => {
     for (const { number } of run) sum += Number(number?.amount ?? 0);
     const another = elsewhere(start - 1) || elsewhere(end) || run.some((token) => guests.test(token.means['role'] ?? ''));
-    if (!another && run.every(isOurs)) loose.push(...run.filter(isNumber));
+    if (!another && (run.every(isOurs) || isDescribed(run))) loose.push(...run.filter(isNumber));
   };
   for (const { start, end } of message.parts) {
     let own = false;

@@ -4,6 +4,7 @@ import { firstAt, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import type { Token } from '../text/token.ts';
 import type { Mention } from './mention.ts';
+import { toldBySize } from './told-by-size.ts';
 
 const others = pattern('<n:count> (x)? (others|ones|more|extra|other ones|(<unlisted>) (ones|versions)) (@|at|<money>|for|<plain>)');
 const remaining = pattern('(the)? (other|others|remaining) <n:count> (x)? ((at|@)? <money>|(at|@) <plain>|<plain> <each>)');
@@ -21,6 +22,9 @@ export const moreOfTheKind = (reader: Reader, index: number): { count: Token; co
   if (told?.kept['n'] !== undefined) return { count: told.kept['n'], countIndex: index, end: index + 2 };
   const rest = remaining.at(tokens, index, tokens.length)?.kept['n'];
   if (rest !== undefined) return { count: rest, countIndex: tokens.indexOf(rest, index), end: tokens.indexOf(rest, index) + 1 };
+  const mark = tokens[index]?.text ?? '';
+  const sized = /^(,|and|&|\+|;|:|plus|then|-|x|n)$/.test(mark) ? toldBySize(tokens, index) : undefined;
+  if (sized !== undefined && reader.free(sized.countIndex)) return sized;
   const fresh = tokens[index]?.kind === 'line' || tokens[index]?.text === '.'; // a line or a sentence of its own
   if (!fresh && !/^(,|and|&|\+|;|:|plus|then|-)$/.test(tokens[index]?.text ?? '')) return undefined;
   const from = fresh ? index + 1 : index;

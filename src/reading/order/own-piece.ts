@@ -6,7 +6,7 @@ import type { Mention } from './mention.ts';
 import { goesOn } from './more-of-the-kind.ts';
 
 const own = pattern(
-  "(,|and|&|+|plus|;|with|but|then|except|n) (the|a|an)? (<o:owner>|<o:role>) (one|own)? (,|-|:|\\()? (his|hers|theirs|that|which|that's|it's|one|this)? (one)? (is|at|@|=|gets|goes|comes in at|to be|costs){0,2} (an|a)? <n:amount> (one|each|\\))?",
+  "(,|and|&|+|plus|;|with|but|then|except|n) (the|a|an)? ((<e:owner>|<e:role>) (and|&|n|\\+) (the)?)? (<o:owner>|<o:role>) (one|ones|own)? (,|-|:|\\()? (his|hers|theirs|that|which|that's|it's|one|this)? (one)? (is|at|@|=|gets|goes|comes in at|to be|costs){0,2} (an|a)? <n:amount> (one|each|\\))?",
 );
 const many = /(s|men|folk)$/;
 
@@ -17,6 +17,8 @@ export const ownPiece = (reader: Reader, before: Mention | undefined, index: num
   const match = own.at(tokens, index, tokens.length);
   const [owner, price] = [match?.kept['o'], match?.kept['n']];
   if (match === undefined || owner === undefined || price?.number === undefined || !goesOn(reader, before, index)) return undefined;
+  const also = match.kept['e']; // "groom and best man at 16": two
+  if (also !== undefined && many.test(also.text) && also.means['owner'] === undefined) return undefined;
   const [at, priceIndex] = [tokens.indexOf(owner, index), tokens.indexOf(price, index)];
   const wearer = owner.means['owner'] ?? owner.means['role'];
   // "plus the grooms at 16": the apostrophe nobody typed.
@@ -37,6 +39,15 @@ export const ownPiece = (reader: Reader, before: Mention | undefined, index: num
     /^(at|@)$/.test(tokens[priceIndex - 1]?.text ?? '') ||
     tokens[priceIndex + 1]?.means['each'] !== undefined;
   const last = tokens[at + 1]?.text === 'one' ? at + 1 : at; // "the groom's one": a number that prices nothing
-  const mention: Mention = { index: at, last, start: at, end: last + 1, kind: before.kind, exact: 1, countIndex: last, wearer };
+  const mention: Mention = {
+    index: at,
+    last,
+    start: at,
+    end: last + 1,
+    kind: before.kind,
+    exact: also === undefined ? 1 : 2,
+    countIndex: last,
+    ...(also === undefined ? { wearer } : {}),
+  };
   return { mention: told || priceIndex === last + 1 ? mention : { ...mention, priceIndex }, end: priceIndex };
 };
