@@ -4,7 +4,7 @@
 import { none, type Token } from './token.ts';
 
 const shares: Readonly<Record<string, string>> = { half: '30', quarter: '15' };
-const hour = /^(hour|hr)$/;
+const hours = new Set(['hour', 'hr']);
 
 const textAt = (tokens: readonly Token[], index: number): string => tokens[index]?.text ?? '';
 
@@ -13,7 +13,7 @@ const ofHour = (tokens: readonly Token[], index: number): number | undefined => 
   let at = index;
   if (textAt(tokens, at) === 'of') at += 1;
   if (/^(a|an|the)$/.test(textAt(tokens, at))) at += 1;
-  return hour.test(textAt(tokens, at)) ? at + 1 : undefined;
+  return hours.has(textAt(tokens, at)) ? at + 1 : undefined;
 };
 
 const shareOfHour = (tokens: readonly Token[], index: number): { minutes: string; next: number } | undefined => {
@@ -29,7 +29,7 @@ const hourAndHalf = (tokens: readonly Token[], index: number): number | undefine
   const at = /^(a|an)$/.test(textAt(tokens, index)) ? index + 1 : index;
   if (tokens[index - 1]?.number !== undefined) return undefined;
   const said =
-    hour.test(textAt(tokens, at)) &&
+    hours.has(textAt(tokens, at)) &&
     textAt(tokens, at + 1) === 'and' &&
     textAt(tokens, at + 2) === 'a' &&
     textAt(tokens, at + 3) === 'half';
@@ -38,7 +38,7 @@ const hourAndHalf = (tokens: readonly Token[], index: number): number | undefine
 
 /** The tokens with shares of an hour joined. */
 export const joinHourWords = (tokens: readonly Token[]): readonly Token[] => {
-  if (!tokens.some((token) => hour.test(token.text))) return tokens;
+  if (!tokens.some((token) => hours.has(token.text))) return tokens;
   const joined: Token[] = [];
   const put = (from: number, next: number, amount: string, unit: 'min' | 'hour'): void => {
     const [first, last] = [tokens[from] as Token, tokens[next - 1] as Token];

@@ -86,9 +86,9 @@ const shortForm = (tokens: readonly Token[], index: number): boolean => {
 };
 const withoutShortPoints = (tokens: readonly Token[]): readonly Token[] => {
   if (!tokens.some((token, index) => token.text === '.' && shortForm(tokens, index - 1))) return tokens;
-  return tokens.flatMap((token, index) =>
-    shortForm(tokens, index - 1) ? [] : token.text === 'no' && shortForm(tokens, index) ? [{ ...token, text: 'nos' }] : [token],
-  );
+  return tokens
+    .map((token, index) => (token.text === 'no' && shortForm(tokens, index) ? { ...token, text: 'nos' } : token))
+    .filter((token, index) => token.text !== '.' || !shortForm(tokens, index - 1));
 };
 
 const partsOf = (tokens: readonly Token[]): Part[] => {
