@@ -2,6 +2,10 @@
 
 import { anything, type Forms } from './question-pattern.ts';
 
+/** "send me the list for tomorrow" */
+export const listForDay =
+  '(send|show|give|post|share|print|text|email|pop|put) (up|over|out)? (me|us|everyone|everybody|the team|the girls)? (the|my|our)? (bench|job|work|to do|todo)? (list|jobs|plan) (up)? (for|on) (today|tomorrow|tmrw|tomoz|tmr|tonight|this week|next week|the week|the weekend|<weekday>|<weekday> and <weekday>) (up)?';
+
 export const benchQuestions: Forms = [
   [
     'fits',
@@ -46,6 +50,7 @@ export const benchQuestions: Forms = [
       `what have we (got)? (on|for|in) ${anything}`,
       "(what|what's|whats) on <weekday>",
       'due (today|tomorrow|tmrw|this week|<weekday>)',
+      listForDay,
       "(what|what's|whats|which) <any>{0,2} (needs|need|has|have|must|got|getting) (to)? (be|get) (ready|done|made|finished|boxed|wired) (for|by|on|before) <any>{1,4}",
     ],
   ],
