@@ -17,7 +17,7 @@ const both = pattern('both (the|of the|our|my)? <bench>');
 const joint = pattern('(,|and|&|n|plus|\\+){1,2} (also|then|maybe)?');
 const several = /^(us|of us|staff|team|crew|people|ppl|hands|folk|women|men)$|s$/;
 const place =
-  /^(bench|studio|shop|home|work|workroom|workshop|everyone|others|rest|all|more|then|so|but|for|from|at|on|in|starting|start|each)$/;
+  /^(bench|studio|shop|home|work|workroom|workshop|everyone|others|rest|all|more|then|so|but|for|from|at|on|in|starting|start|each|day|days|shift|half|full|whole|week|weekend|hours|hrs|morning|mornings|afternoon|arvo|evening|lunch|tomorrow|tmrw|tmr|tomoz|today|tonight|this|next|coming|noon|midday|only|just|again|both|now|please|pls|we|we'll|we've|have|got|it's|its|there's|theres|are|is|will|be|working|total|between|till|til|until|to)$/;
 
 interface Hands {
   readonly people: number;
@@ -54,12 +54,13 @@ const handsAt = (reader: Reader, index: number, end: number): Hands | undefined 
 // "me plus 2, 4 hrs each", "me and 3 on fri": behind oneself a bare number counts others, when nothing follows that it could count.
 const bareNumber = pattern('<n:count>');
 const opensTime =
-  /^(,|:|;|-|\(|on|in|at|from|for|this|next|all|both|working|each|doing|fri|tomorrow|tmrw|tomoz|today|tonight|till?|until|and|&|\+|plus)$/;
+  /^(,|:|;|-|\(|on|in|at|from|for|this|next|all|both|working|each|doing|fri|tomorrow|tmrw|tomoz|today|tonight|till?|until|are|is|will|be|half|all|coming|free|rostered|and|&|\+|plus)$/;
 const barely = (reader: Reader, index: number, end: number): Hands | undefined => {
   const match = bareNumber.at(reader.tokens, index, end);
   const number = match?.kept['n']?.number;
   const next = index + 1 < end ? reader.tokens[index + 1] : undefined;
-  const free = next === undefined || next.means['weekday'] !== undefined || next.number?.form === 'duration' || opensTime.test(next.text);
+  const hour = next?.number !== undefined && reader.tokens[index + 2]?.means['piece'] === undefined;
+  const free = next === undefined || hour || next.means['weekday'] !== undefined || opensTime.test(next.text);
   return match === undefined || number?.max !== undefined || Number(number?.amount) > 12 || !free
     ? undefined
     : { people: Number(number?.amount), end: index + 1, kind: 'bench' };

@@ -35,7 +35,7 @@ const minutesIn = (said: string, amount: string): number => {
   return clocked === null ? Number(amount) * 60 : Number(clocked[1]) * 60 + Number(clocked[2]);
 };
 /** "3 of us 8-12 fri": right behind the hands, with nothing further that it could count. */
-const rangeOfHands = pattern('<bench> (,|:|-)? <r:range>');
+const rangeOfHands = pattern('(<bench>|me|for|:|,|-|<weekday>|in) (,|:|-)? <r:range>');
 const closesRange = /^(,|-|\)|on|at|this|next|tomorrow|tmrw|today|each|all of us|both)$/;
 const behindHands = (tokens: readonly Token[], part: Part): Match | undefined => {
   const match = rangeOfHands.in(tokens, part.start, part.end);
@@ -62,7 +62,10 @@ const hoursOfRange = ({ tokens }: Reader, part: Part): number | undefined => {
 
 export const shiftHours = (reader: Reader, part: Part): number | undefined => {
   const { tokens } = reader;
-  const match = clock.in(tokens, part.start, part.end);
+  let match = clock.in(tokens, part.start, part.end);
+  // "team of 2 - 9-1": the first number counts hands.
+  while (match !== undefined && /^(of|plus|\+|and|&)$/.test(tokens[match.start - 1]?.text ?? '') && match.kept['c'] === tokens[match.start])
+    match = clock.in(tokens, match.start + 1, part.end);
   if (match === undefined) return hoursOfRange(reader, part);
   const { a, b, c, e } = match.kept;
   const opening = match.start + (tokens[match.start]?.text === 'from' ? 1 : 0);

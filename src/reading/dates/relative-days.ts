@@ -31,7 +31,8 @@ const ahead =
 const fromSpan = (tokens: readonly Token[], index: number, context: ReadingContext): DateRead | undefined => {
   const opens = /^(in|after|within)$/.test(tokens[index]?.text ?? '');
   const span = spanAt(tokens, opens ? index + 1 : index);
-  if (span === undefined) return undefined;
+  // "half a day on friday" is how long, and friday the day.
+  if (span === undefined || [index - 1, index - 2].some((at) => /^(half|full|whole)$/.test(tokens[at]?.text ?? ''))) return undefined;
   const { today } = context;
   const one = (day: Day, end: number): DateRead => ({ start: index, end, days: [day], relative: true });
   const some = (days: readonly Day[], end: number): DateRead => ({ start: index, end, days, why: 'which day', relative: true });

@@ -12,6 +12,9 @@ const make =
   'do|make|finish|start|wire|tape|glue|box|pack|prep|assemble|get on to|get onto|knock out|crack on|tackle|spray|carry on|remake|redo';
 const soon = 'tomorrow|tmrw|tmr|tomoz|today|tonight|this arvo|this afternoon';
 const planned = [
+  pattern(
+    '(hoping to|hope to|aiming to|aim to|should|trying to|expect to|expecting to|plan to|planning to) (be|have|get) <any>{0,3} <piece>',
+  ),
   pattern(`(${doing}) (on|the|our|my|all|rest of|with|of|off){0,3} (<piece>|<weekday>|${soon}|them)`),
   pattern(`(${made}) (the|all|all the|our|my|both|with)? <piece>`),
   pattern(`<piece> (are|is|all|now){0,2} (${made})`),

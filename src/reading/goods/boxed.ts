@@ -25,7 +25,8 @@ const fitted = (tokens: readonly Token[], match: Match | undefined, first: boole
   if (match === undefined || n === undefined || k === undefined || p === undefined) return undefined;
   const per = k.means['pack'] ?? '';
   const [size, price] = [Number(n.number?.amount), Number(p.number?.amount)];
-  if (p.number?.form !== 'plain' || size < 2 || n.number?.max !== undefined || p.number?.max !== undefined || !closes(tokens[match.end])) return undefined;
+  if (p.number?.form !== 'plain' || size < 2 || n.number?.max !== undefined || p.number?.max !== undefined || !closes(tokens[match.end]))
+    return undefined;
   // "pins 6 box 50": six for a box of fifty.
   if (first && (!holds.test(per) || /s$/.test(k.text) || (per === 'box' && size < price))) return undefined;
   return { start: match.start, size, per, price: match.end - 1 };

@@ -53,6 +53,8 @@ export const noGoods = (reader: Reader, { start, end }: Part, known: boolean): b
   if ((leaves || someone.at(reader.tokens, start, end) !== undefined) && !tokens.some((token) => token.means['pack'] !== undefined))
     return true;
   if (known) return false;
+  // "team of 4 sat from 9 to 1": hands and their hours.
+  if (tokens.some((token) => token.means['bench'] !== undefined || /^(crew|team|roster|shift)$/.test(token.text))) return true;
   return (
     tokens.some((token) => token.means['month'] !== undefined || /^(event|wedding|ceremony|party|reception)$/.test(token.text)) ||
     someOrder.at(reader.tokens, start, end) !== undefined ||

@@ -67,7 +67,7 @@ export const findPack = (tokens: readonly Token[], start: number, end: number): 
     if (isQuantity) {
       const many = Number(q?.number?.amount);
       // "pins 200 box": a box of 200, not 200 boxes.
-      const bundled = many > 1 && /^(pack|pk)$/.test(k?.text ?? ''); // "tape 6 pack"
+      const bundled = (many > 1 && /^(pack|pk|packet|pkt)$/.test(k?.text ?? '')) || (many >= 10 && /^(box|bag)$/.test(k?.text ?? '')); // "tape 6 pack"
       if ((many > 12 || bundled) && k !== undefined && !/s$/.test(k.text) && tokens[match.end - 1]?.text !== 'of') {
         if (found.size !== undefined) continue;
         found = { ...found, size: many, ...(found.per === undefined ? { per: k.means['pack'] ?? '' } : {}) };

@@ -5,6 +5,10 @@ import type { Reader } from '../phrase.ts';
 import type { Token } from '../text/token.ts';
 import { boxedAt } from './boxed.ts';
 
+// "wheat 5 each + vat": what is taxed is a price.
+export const isTax = (tokens: readonly Token[]): boolean =>
+  tokens.some(({ means }) => ['taxName', 'taxWord', 'included', 'onTop'].some((tag) => means[tag] !== undefined));
+
 export const isPrice = (reader: Reader, index: number, pack: boolean, known: boolean): boolean => {
   const token = reader.tokens[index];
   if (token?.number === undefined || !reader.free(index)) return false;
@@ -27,7 +31,7 @@ export const isPrice = (reader: Reader, index: number, pack: boolean, known: boo
     after !== undefined &&
     ((/^(a|an|per|\/|the)$/.test(after.text) && reader.tokens[index + 2]?.means['pack'] !== undefined) ||
       (after.means['pack'] !== undefined && after.means['pack'] !== 'stem' && before?.means['ingredient'] !== undefined) ||
-      (after.means['each'] !== undefined && pack));
+      (after.means['each'] !== undefined && (pack || (known && isTax(reader.tokens.slice(index + 2, index + 5))))));
   const behindPack =
     (closesPrice(after) || after?.text === 'plus') &&
     known &&
@@ -41,9 +45,11 @@ export const isPrice = (reader: Reader, index: number, pack: boolean, known: boo
     sure(reader, index);
   // "statice 9 inc vat a bunch of 10": a number right behind a name, with a pack said after it.
   const beside = pack && known && before?.means['ingredient'] !== undefined && closesPrice(after) && !restSized(reader, index);
+  // "a wrap of gyp is 11 inc gst"
+  const told = known && pack && /^(is|are)$/.test(before?.text ?? '') && closesPrice(after);
   return (
     (known || pack) &&
-    (beside || listed || behindPack || perPack || /^(at|@|now|to)$/.test(before?.text ?? '') || token.number.max !== undefined)
+    (beside || listed || behindPack || perPack || told || /^(at|@|now|to)$/.test(before?.text ?? '') || token.number.max !== undefined)
   );
 };
 

@@ -1,6 +1,7 @@
 // Flower work that is not worn, and numbers that belong to someone else's business: read so that nobody else reads them, and said to nobody.
 
 import { otherWorkAlone } from '../held/other-work-alone.ts';
+import { speaksOfPrice, workAhead } from '../held/work-ahead.ts';
 import { beginsAt, pattern } from '../pattern.ts';
 import type { Finding, Phrase, Reader } from '../phrase.ts';
 
@@ -13,13 +14,11 @@ const forms = [
   '<code> (-)? (<plain>|<code>){0,4}',
 ].map((source) => pattern(source));
 
-// "the last 3 bouts tomorrow": pieces still to make of an order that is told already.
-const remainder = pattern('(the|our|my)? (last|remaining|final|leftover) <count> (<material>)? <piece>');
-
 const find = (reader: Reader): Finding[] => {
   const findings: Finding[] = [];
+  const ordered = speaksOfPrice(reader.tokens);
   for (let index = 0; index < reader.tokens.length; index++) {
-    const rest = remainder.at(reader.tokens, index, reader.tokens.length);
+    const rest = ordered ? undefined : workAhead(reader.tokens, index);
     if (rest !== undefined) {
       findings.push({ start: index, end: rest.end, held: true });
       index = rest.end - 1;

@@ -110,6 +110,8 @@ const alone = (reader: Reader, index: number): Basis | undefined => {
       before.means['all'] !== undefined ||
       before.means['piece'] !== undefined ||
       before.means['pack'] !== undefined ||
+      before.means['ingredient'] !== undefined ||
+      before.text === ')' ||
       before.means['budget'] !== undefined ||
       before.kind === 'line' ||
       /^(,|\.|\(|-|no|now|is|are|was|all|both|n|and|&|not|actually|meant|mean|its|it's|be|it|that|sorry|price|prices|\/|;)$/.test(

@@ -61,6 +61,9 @@ const isOpener = (reader: Reader, index: number, part: Part): boolean => {
   if (doubts.test(token.text) && pronoun.test(next?.text ?? '')) return true;
   if (supposes(reader, index, part)) return true;
   if (!openers.has(token.text)) return false;
+  // "we have a crew of 4 in friday" tells.
+  if (!part.asked && /^(have|has|had)$/.test(token.text) && /^(we|i|they|you|she|he|it|there)$/.test(reader.tokens[index - 1]?.text ?? ''))
+    return false;
   // "can you tell me how many", "do we know when": the real question comes later.
   if (
     /^(do|can|could|would)$/.test(token.text) &&

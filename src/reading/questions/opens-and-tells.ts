@@ -24,11 +24,13 @@ export const tells = (reader: Reader, index: number, part: Part): boolean => {
   );
 };
 // "what's left: 8 bouts", "when: 14 march": what stands before the colon heads what is told.
-const headed = pattern("(so|ok|and)? (what|what's|whats|how|when|where|who|which) <any>{0,4} : <any>");
+const headed = pattern("(so|ok|and)? (what|what's|whats|how|when|where|who|which|wearers|wearing|list) <any>{0,4} (:|-|=) <any>");
 export const heads = (reader: Reader, part: Part): boolean => {
   const match = part.asked ? undefined : headed.at(reader.tokens, part.start, part.end);
   return (
     match !== undefined &&
-    reader.tokens.slice(match.end - 1, part.end).some((token) => token.number !== undefined || token.means['material'] !== undefined)
+    reader.tokens
+      .slice(match.end - 1, part.end)
+      .some((token) => token.number !== undefined || token.means['material'] !== undefined || token.means['role'] !== undefined)
   );
 };

@@ -1,11 +1,12 @@
 // A recipe typed in lines or sentences of its own: "bout:", "1 rose", "2 bits of gyp", "1 fern each" are one recipe.
 
+import { quantity } from '../goods/quantity.ts';
 import { linesIn } from '../goods/recipe-lines.ts';
 import { firstIn, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import { firstWhere, type Token } from '../text/token.ts';
-import { forPiece, forSome, heading, perEach, perPiece, roleHeading } from './recipe-headings.ts';
+import { endsWithPiece, forPiece, forSome, heading, perEach, perPiece, roleHeading } from './recipe-headings.ts';
 
 const closing = [perPiece, perEach, forSome, forPiece];
 
@@ -48,11 +49,32 @@ const linesOf = (reader: Reader, part: Part): Lines | undefined => {
   };
 };
 
+// "corsage: 3 roses; 2 wax; 1 fern": a semicolon between its lines ends no recipe.
+const counts = (reader: Reader, { start, end }: Part): boolean =>
+  quantity(reader.tokens, start) !== undefined && linesIn(reader, start, end)?.every(({ known }) => known) === true;
+const overSemicolons = (reader: Reader, parts: readonly Part[]): Part[] => {
+  const joined: Part[] = [];
+  for (const part of parts) {
+    const before = joined.at(-1);
+    const { tokens } = reader;
+    const beside = before !== undefined && tokens[before.end]?.text === ';' && part.start === before.end + 1;
+    const goods = beside && tokens.slice(before.start, before.end).some(({ means }) => means['ingredient'] !== undefined);
+    const closed =
+      beside && tokens[before.end - 1]?.means['piece'] !== undefined && tokens[before.end - 1]?.means['ingredient'] === undefined;
+    const close = firstIn(closing, tokens, part.start, part.end) ?? endsWithPiece.in(tokens, part.start, part.end);
+    const own = close?.end === part.end ? { ...part, end: close.start } : part;
+    if (before !== undefined && beside && goods && !closed && own.end - own.start <= 20 && counts(reader, own))
+      joined[joined.length - 1] = { ...before, end: part.end };
+    else joined.push(part);
+  }
+  return joined;
+};
+
 /** The parts, with those that go on with a recipe joined to where it began. */
 export const joinedLines = (reader: Reader, parts: readonly Part[]): Part[] => {
   const joined: Part[] = [];
   let open: Lines | undefined;
-  for (const part of parts) {
+  for (const part of overSemicolons(reader, parts)) {
     const before = joined.at(-1);
     const own = part.end - part.start <= 20 ? linesOf(reader, part) : undefined;
     // "1 rose each", "2 gyp each" on lines of their own

@@ -20,7 +20,7 @@ export const forWearer = pattern('(for|<each>) (each|every|the|all the|all|both)
 /** "… - that's the corsage" */
 export const thatsThe = pattern("(that's|thats|that is|makes|=) (the|our|my|your) <p:piece> (recipe)?");
 /** "2 roses, 1 fern - corsage", "3 roses 2 wax (corsage)", "1 protea 2 wax = bout": the piece behind a sign, at the very end. */
-export const endsWithPiece = pattern('(-|=|:|\\(|\\>|- \\>) (a|an|the|each|per|for|one)? <p:piece> (each|recipe)? (\\))?');
+export const endsWithPiece = pattern('(-|=|:|,|\\(|\\>|- \\>) (a|an|the|each|per|for|one)? <p:piece> (each|recipe)? (\\))?');
 /** "an extra rose", "1 more rose": beside what is in it, which only the thread knows. */
 export const oneMore = pattern('(extra|more|less|fewer|another) (stem|stems|sprig|sprigs|bit|bits)? (of)? (<material>)? <ingredient>');
 export const forSome = pattern('for (the|all|all the|every)? <n:count> (<material>)? <p:piece>');
@@ -29,7 +29,7 @@ export const roleHeading = pattern(
 );
 export const sameAs = pattern('(the)? <r:role> (is|gets|has)? (the)? same as (the)? <s:role>');
 // "buttonhole recipe 1 rose …", "wrist corsage 4 spray rose 2 stems …": the piece stands before its list without a colon.
-const pieceFirst = pattern('(<p:piece>) (recipe)?');
+const pieceFirst = pattern('(<p:piece>) (recipe)? (,)?');
 export const plainHeading = (reader: Reader, start: number, end: number): Match | undefined => {
   const match = pieceFirst.at(reader.tokens, start, end);
   if (match === undefined) return undefined;

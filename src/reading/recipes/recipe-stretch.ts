@@ -51,7 +51,13 @@ const perWord = (each: Match | undefined, tokens: readonly Token[]): { piece?: P
 
 export const readStretch = (reader: Reader, { start, end }: Stretch, titled = false): { fact: Unworded; wearer: boolean } | undefined => {
   const { tokens } = reader;
-  if (priced(reader, start, end) || oneMore.in(tokens, start, end) !== undefined || firstIn(headsOfStem, tokens, start, end) !== undefined)
+  const taxed = tokens.slice(start, end).some(({ means }) => means['taxName'] !== undefined || means['taxWord'] !== undefined);
+  if (
+    taxed ||
+    priced(reader, start, end) ||
+    oneMore.in(tokens, start, end) !== undefined ||
+    firstIn(headsOfStem, tokens, start, end) !== undefined
+  )
     return undefined;
   // "bouts: 9 done / corsages: 2 done" tells of work.
   if (tokens.slice(start, end).some((token) => /^(done|made|finished|ready|boxed|broke|broken|snapped|not|instead)$/.test(token.text)))
@@ -72,7 +78,8 @@ export const readStretch = (reader: Reader, { start, end }: Stretch, titled = fa
   const some = forSome.in(tokens, start, end);
   const forOne = thatsThe.in(tokens, start, end) ?? forPiece.in(tokens, start, end);
   const last = endsWithPiece.in(tokens, start + 1, end);
-  const ending = head === undefined && per === undefined && some === undefined && last?.end === end ? last : undefined;
+  const atEnd = last?.end === end && !(tokens[last.start]?.text === ',' && /s$/.test(last.kept['p']?.text ?? ''));
+  const ending = head === undefined && per === undefined && some === undefined && atEnd ? last : undefined;
   const role = roleHeading.at(tokens, own, end);
   const behind = forWearer.in(tokens, start, end);
   const whose = behind?.end === end ? behind : undefined;

@@ -52,6 +52,14 @@ const joinPair = (tokens: readonly Token[], index: number): { token: Token; next
   if (link.kind === 'and' && !between) return undefined;
   const second = tokens[link.next];
   if (second === undefined || !rangeable(second.number) || months.test(tokens[link.next + 1]?.text ?? '')) return undefined;
+  // "crew of 3 - 6 hours each": so many hands, and their hours.
+  if (
+    tokens[index + 1]?.text === '-' &&
+    !tokens[index + 1]?.glued &&
+    tokens[index - 1]?.text === 'of' &&
+    /^(crew|team|gang|group)$/.test(tokens[index - 2]?.text ?? '')
+  )
+    return undefined;
   // "4 - 12 each": a dash with spaces round it separates a count from its price unless both are alike.
   const dash = tokens[index + 1];
   if (dash?.text === '-' && !dash.glued && first.number.form !== second.number.form && first.number.form !== 'plain') return undefined;

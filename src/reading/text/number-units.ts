@@ -27,7 +27,8 @@ const ordinal = (tokens: readonly Token[], index: number): Unit | undefined => {
   return { number: { ...token.number, form: 'ordinal' }, next: index + 2 };
 };
 
-const party = /^(groom|grooms|bm|fob|fog|mob|mog|ushers?|dads?|mums?|moms?|best|bouts?|lapels?|buttonholes?|boutonnieres?|bhs?)$/;
+const party =
+  /^(groom|grooms|bride|bm|fob|fog|mob|mog|ushers?|dads?|mums?|moms?|nans?|grans?|grandads?|uncles?|brothers?|attendants?|bridesmaids?|celebrant|officiant|stepdad|page|ring|maid|flower|best|father|mother|wearers|bouts?|lapels?|buttonholes?|boutonnieres?|bhs?)$/;
 const unitAfter = (tokens: readonly Token[], index: number): Unit | undefined => {
   const number = tokens[index]?.number;
   const unit = tokens[index + 1];

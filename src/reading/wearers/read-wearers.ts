@@ -151,7 +151,7 @@ export const readWearers = (
         role.means['role'] === 'groom' &&
         (moreNext?.means['role'] === undefined || onlyOne(moreNext, more.kept['n'])) &&
         moreNext?.means['piece'] === undefined &&
-        !/^(in|with|w|wearing|get|have|having|getting|all|for)$/.test(moreNext?.text ?? '')
+        !/^(in|with|w|wearing|get|have|having|getting|all|for|x|each)$/.test(moreNext?.text ?? '')
       ) {
         const men = Number(more.kept['n'].number?.amount);
         const worn = entries.at(-1)?.piece;
@@ -163,7 +163,8 @@ export const readWearers = (
     const one = entries.length === 0 ? undefined : oneEach.at(reader.tokens, index, part.end);
     if (
       one !== undefined &&
-      one.end - index > 1 &&
+      (one.end - index > 1 ||
+        /^(need|needs|get|gets|want|wants|wear|wears|wearing|having|have|getting)$/.test(reader.tokens[index - 1]?.text ?? '')) &&
       (one.end === part.end || /^(,|for|on|please|pls)$/.test(reader.tokens[one.end]?.text ?? ''))
     ) {
       index = one.end;

@@ -1,0 +1,26 @@
+// Work that is only hoped for or still to be done: "hoping to have 4 combs done tonight", "need to finish 20 bouts", "8 crowns to be boxed". It orders nothing.
+
+import { type Match, pattern } from '../pattern.ts';
+import type { Token } from '../text/token.ts';
+
+const some = '(about|all|the|another)? (the)? <count> (of the|more)? (<material>)? <piece>';
+const done = '(done|finished|completed|complete|made|boxed|packed|ready|wired|taped|assembled)';
+const worked = '(finished|completed|boxed|packed|wired|taped|done|assembled|started)';
+const forms = [
+  `(hoping to|hope to|should|will|i'll|we'll|it'll|aiming to|aim to|trying to|try to|plan to|planning to|expect to|expecting to|going to|gonna|need to|have to|want to|must|gotta) (be|have|get|see)? ${some} ${done}`,
+  `(need to|needs to|have to|has to|must|gotta|got to|want to|still to|yet to|trying to|try to|time to|about to|ready to|starting to) (finish|complete|box|pack|wire|tape|assemble|start|get through|finish off) (off|up)? ${some}`,
+  `${some} (still)? (to be|need|needs|need to be|needs to be|must be|have to be|yet to be|should be|will be|to get) ${worked}`,
+  '(the|our|my)? (last|remaining|final|leftover) <count> (<material>)? <piece>',
+].map((source) => pattern(source));
+
+/** The words here that tell of work ahead; none beside a price, which is an order's. */
+export const workAhead = (tokens: readonly Token[], index: number): Match | undefined => {
+  for (const form of forms) {
+    const match = form.at(tokens, index, tokens.length);
+    if (match !== undefined) return match;
+  }
+  return undefined;
+};
+/** Whether money is spoken of. */
+export const speaksOfPrice = (tokens: readonly Token[]): boolean =>
+  tokens.some((token, at) => token.number?.form === 'money' || (/^(@|at)$/.test(token.text) && tokens[at + 1]?.number?.form === 'plain'));
