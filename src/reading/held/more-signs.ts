@@ -37,7 +37,7 @@ export const aside = many([
   '(going|go|goes|went|gone|out|due|collected|collecting|collection|pickup|pick up|delivery|delivered|delivering|picked up) (out|off)? (at|by) <plain>',
   '<duration> (at|@) <plain>',
   '(set up|setup|setting up|bump in|load in|rehearsal) (at|from|by|is|is at)? <plain>',
-  '<plain> (boxes|trays|batches|sets|lots|boards|crates|rows|bags) of <plain> (<material>)? (<piece>)?',
+  '<plain> (boxes|trays|batches|sets|lots|boards|crates|rows|bags|bundles|packs|groups) of <plain> (<material>)? (<piece>)? ((,|-)? (at|@|for|is|=)? <amount> (<each>|(a|an|per|each|the|for each|for a|/) (set|box|tray|batch|lot|board|crate|row|bag|bundle|pack|group)))?',
   '(make|put|call) (it|that|them) <range>',
   '(add|cancel|drop|remove|take) <any>{0,3} <count> (<piece>)? (,)? (maybe|perhaps|possibly|if (they|she|he|the|bride|client|it|there|mum|more))',
   '<role> <range>',

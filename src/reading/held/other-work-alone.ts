@@ -10,12 +10,18 @@ const eventNamed =
 const ours = /^(rest|others|remaining|other)$/;
 const priced = pattern('(<money>|<plain> (<each>|<all>)|(at|@|total|budget) (of|is)? <plain>|<all> <plain>)');
 
+// "12 buckets, 25 each": nobody wears them.
+const packs = pattern(
+  '(need|order|ordered|got|bought|get)? <count> (more|new|extra)? (boxes|buckets|crates|trays|bags|rolls|reels|spools|packets|cartons|sleeves)',
+);
+
 const ofTax = ({ means }: Token): boolean => ['taxName', 'taxWord', 'included', 'onTop'].some((tag) => means[tag] !== undefined);
 
 /** Tokens that are kept from every later phrase; none where anything worn is spoken of. */
 export const otherWorkAlone = (reader: Reader): readonly number[] => {
   const { tokens } = reader;
-  if (!tokens.some((token) => token.means['other'] !== undefined)) return [];
+  const packed = packs.at(tokens, 0, tokens.length) !== undefined && !tokens.some((token) => token.means['ingredient'] !== undefined);
+  if (!packed && !tokens.some((token) => token.means['other'] !== undefined)) return [];
   if (tokens.some((token) => token.means['piece'] !== undefined || token.means['role'] !== undefined || ours.test(token.text))) return [];
   if (reader.facts.some((fact) => fact.fact !== 'title')) return [];
   const kept = new Set<number>();

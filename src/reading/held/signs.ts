@@ -17,6 +17,10 @@ export const elsewhere = many([
   '(usually|normally|generally|typically|ordinarily|mostly|used to|tend to|tends to|years ago|ages ago|months ago|back then|back in)',
   'always (do|does|charge|charges|sell|quote|order|orders|get|gets|had)',
   '(remember|recall) (when|that|the)',
+  "(they|she|he|client|couple|bride|groom|customer|planner|hotel|school|family|we|you|i|<word>'s|and) had (about|around|only|like|just)? <count> (<material>)? <piece> (in|last|back|then|that|right|at|for|from|before|and|,|<money>)",
+  '(had|got|bought|ordered|took|did) (about|around|only)? <count> (<material>)? <piece> (from|off|with|by) (us|you|me|here|someone|another|somewhere|elsewhere)',
+  '(we|i|you) (did|made) (about|around)? <count> (<material>)? <piece> (for (them|her|him|the|that|our|a|<role>) (<any>){0,3})? (in <month>|back in|last (year|month|week|summer|winter|spring|time)|that time|ages ago)',
+  '(same|like|as) (as)? <any>{1,3} (,|-)? (they|she|he|who) had <count>',
   "still (have|got|have got) (my|mine|mum's|mums|gran's|nan's) <any>{0,3} <piece>",
 ]);
 

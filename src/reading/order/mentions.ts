@@ -8,7 +8,7 @@ import { forOne, oneInList } from './lone-pieces.ts';
 import type { Mention } from './mention.ts';
 import { countLeft, countRight } from './mention-count.ts';
 import { goesOn, moreOfTheKind, otherMaterial } from './more-of-the-kind.ts';
-import { nameFirstPairs } from './name-first.ts';
+import { nameFirstPairs, pricedInRow } from './name-first.ts';
 import { isPiece, ofBatch } from './named-pieces.ts';
 import { peopleBefore, peopleBehind } from './one-each.ts';
 import { ownPiece } from './own-piece.ts';
@@ -35,7 +35,7 @@ const belongsBefore = (reader: Reader, before: Mention | undefined, number: numb
 export const findMentions = (reader: Reader, within = everything(reader)): Mention[] => {
   const mentions: Mention[] = [];
   let usedTo = 0;
-  const pairs = nameFirstPairs(reader);
+  const pairs = pricedInRow(reader) ? new Map<number, number>() : nameFirstPairs(reader);
   const each = ofEach.in(reader.tokens, within.start, within.end);
   const eachCount = each?.kept['n'];
   for (let index = within.start; index < within.end; index++) {
@@ -177,7 +177,7 @@ const pricedOne = ({ tokens }: Reader, index: number): boolean => /^(each|every|
 const withBareCounts = (reader: Reader, mentions: readonly Mention[]): Mention[] => {
   const goesOnWith = (mention: Mention): boolean => mention.count !== undefined && mention.countIndex === mention.index;
   const named = mentions.filter((mention) => !goesOnWith(mention));
-  if (named.length < 2 || named.some((mention) => mention.countIndex !== undefined)) return [...mentions];
+  if (named.length < 2 || named.some((mention) => mention.countIndex !== undefined) || pricedInRow(reader)) return [...mentions];
   const counts = named.map((mention) => countRight(reader, mention.last + 1));
   // "crowns 12 roses, corsages 4" counts roses.
   const ofGoods = (count: (typeof counts)[number]): boolean =>

@@ -1,7 +1,8 @@
 // Numbers that stand behind their piece in a row of such pairs: "buttonholes 10 corsage 22", ", bouts 14 corsages 32".
 
+import { pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
-import { isNumber } from '../text/token.ts';
+import { isNumber, type Token } from '../text/token.ts';
 
 const link = /^(,|and|&|\/|\+|-|;|@|at)$/;
 const opens = /^(,|:|-|;|at|@|\()$/;
@@ -40,4 +41,30 @@ const rowAt = (reader: Reader, start: number, end: number): { row: Map<number, n
     } else break;
   }
   return { row, end: Math.max(index, start + 1) };
+};
+
+// "bouts 12 each, crowns 90, combs 30": with one of them a price for each, all are.
+const priced = pattern('<piece> (at|@|:|-|are|is)? (<plain> <each>|<money> (<each>)?)');
+const row = pattern('<piece> (at|@|:|-|are|is)? <n:amount> (<each>)?');
+
+const between = (token: Token | undefined): boolean =>
+  token?.kind === 'line' ||
+  link.test(token?.text ?? '') ||
+  token?.text === '.' ||
+  ['included', 'onTop', 'taxName', 'taxWord', 'material'].some((tag) => token?.means[tag] !== undefined);
+
+/** Whether the message is nothing but names with a number behind each, and one of the numbers is told to be a price. */
+export const pricedInRow = ({ tokens }: Reader): boolean => {
+  let [kinds, each] = [0, false];
+  for (let index = 0; index < tokens.length; ) {
+    const match = row.at(tokens, index, tokens.length);
+    if (match !== undefined) {
+      if (Number(match.kept['n']?.number?.amount) < 4) return false;
+      each ||= priced.at(tokens, index, tokens.length) !== undefined;
+      kinds += 1;
+      index = match.end;
+    } else if (between(tokens[index])) index += 1;
+    else return false;
+  }
+  return kinds > 1 && each;
 };

@@ -4,6 +4,7 @@ import { pattern } from '../pattern.ts';
 import { everything, type Reader } from '../phrase.ts';
 import { isCount } from '../text/token.ts';
 import { sundryHeads } from '../words/piece-words.ts';
+import { pricedInRow } from './name-first.ts';
 import { type Price, priceAt } from './price-at.ts';
 import { pricesByMaterial } from './prices-by-material.ts';
 
@@ -84,13 +85,14 @@ export const findPrices = (
   { start, end } = everything(reader),
 ): Price[] => {
   const prices: Price[] = [];
+  const row = pricedInRow(reader);
   for (let index = start; index < end; index++) {
     if (counts.has(index)) continue;
     const price = pricesByMaterial(reader, index) ?? priceAt(reader, index);
     if (price === undefined || ofElse(reader, price.start) || perTime.at(reader.tokens, index + 1, reader.tokens.length) !== undefined)
       continue;
     if (behindOther(reader, price) && !listed(reader, price)) continue;
-    if (!(isPrice(reader, price) || behindPiece(reader, index, pieceEnds, prices.length > 0))) continue;
+    if (!(isPrice(reader, price) || row || behindPiece(reader, index, pieceEnds, prices.length > 0))) continue;
     prices.push(price);
     index = Math.max(index, price.end - 1); // "45 for one": the one is no price of its own
   }

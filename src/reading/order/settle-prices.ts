@@ -4,6 +4,7 @@ import { decimal } from '../../values/decimal.ts';
 import type { Fact } from '../fact.ts';
 import type { Finding, Reader } from '../phrase.ts';
 import type { Ask } from '../reading.ts';
+import { countsBehind } from './counts-behind.ts';
 import type { Matched } from './match-prices.ts';
 import type { Mention } from './mention.ts';
 import type { Price } from './price-at.ts';
@@ -69,6 +70,19 @@ export const nameFirstAsk = (reader: Reader, mentions: readonly Mention[], price
     (mention) => ({ fact: 'price', amount: mention.count?.number?.amount ?? '', per: 'each', piece: mention.kind, words }) as Fact,
   );
   if (onlyPrices) return { start, end, facts: priced };
+  const row = countsBehind(reader, end, lines.length);
+  if (row !== undefined) {
+    const facts = lines.flatMap((mention, at): Fact[] => [
+      {
+        fact: 'pieces',
+        piece: mention.kind,
+        count: row.counts[at] ?? 0,
+        price: { amount: mention.count?.number?.amount ?? '', per: 'each' },
+        words,
+      },
+    ]);
+    return { start, end: row.end, facts };
+  }
   return {
     start,
     end,

@@ -15,8 +15,10 @@ import type { Price } from '../order/price-at.ts';
 import { lineTotals, seriesPrices } from '../order/price-series.ts';
 import { ofKinds, pricedKinds } from '../order/priced-kinds.ts';
 import { behindOther, findPrices } from '../order/prices.ts';
+import { pricesOfOthers } from '../order/prices-of-others.ts';
 import { askPricesOrDay } from '../order/prices-or-day.ts';
 import { askEachOrAll, countOf, likelyPer, lineFacts, priceFact } from '../order/read-order.ts';
+import { refined } from '../order/refined-mentions.ts';
 import { equalsTotal, nameFirstAsk, settleTotals } from '../order/settle-prices.ts';
 import { withoutSum } from '../order/shares-by-price.ts';
 import { sumOrTotal } from '../order/sum-or-total.ts';
@@ -26,29 +28,6 @@ import { withWorkedOut } from '../order/worked-out.ts';
 import { pattern } from '../pattern.ts';
 import type { Finding, Phrase, Reader } from '../phrase.ts';
 import type { Ask } from '../reading.ts';
-
-// "twenty-odd corsages, wrist ones": a second name without a number says more about the first.
-const refined = (mentions: readonly Mention[]): Mention[] => {
-  const kept: Mention[] = [];
-  for (const mention of mentions) {
-    const before = kept.at(-1);
-    const near = before !== undefined && mention.start - before.end <= 2;
-    if (near && before.kind === 'corsage' && mention.countIndex === undefined && /^(wrist|pin) corsage$/.test(mention.kind)) {
-      kept[kept.length - 1] = { ...before, kind: mention.kind, end: mention.end };
-    } else if (
-      near &&
-      before.countIndex !== undefined &&
-      mention.countIndex === undefined &&
-      before.kind === 'unspecified' &&
-      mention.kind !== 'unspecified'
-    ) {
-      kept[kept.length - 1] = { ...before, kind: mention.kind, end: mention.end };
-    } else kept.push(mention);
-  }
-  // "50 pieces in all" beside named kinds is their sum, not another order.
-  const named = kept.filter((mention) => mention.countIndex !== undefined && mention.kind !== 'unspecified');
-  return named.length > 0 ? kept.filter((mention) => mention.kind !== 'unspecified') : kept;
-};
 
 // "we quoted 18 each last year" is another job's price.
 const lastTime = pattern('(last|previous) (year|time|season|month|week|wedding|event|one|job)');
@@ -115,10 +94,12 @@ const find = (reader: Reader): Finding[] => {
   const told = toldPrices(reader, all);
   const found = findPrices(reader, counts, ends).filter((price) => !told.some((each) => each.index === price.index));
   const said = series.length > 0 ? series : withListed(reader, all, counts, [...told, ...found, ...pairPrices(reader, all)]);
+  const kindPrices = pricesOfOthers(reader, all, said);
+  const ownPrices = said.filter((price) => !kindPrices.some((other) => other.price.index === price.index));
   const { prices, sums: checked } = withoutCheckSums(
     reader,
     all,
-    withWorkedOut(reader, all, lineTotals(reader, namedBefore(reader, all, said))),
+    withWorkedOut(reader, all, lineTotals(reader, namedBefore(reader, all, ownPrices))),
   );
   const surely = certain(reader, all, prices);
   const shared = withoutSum(surely, prices);
@@ -139,12 +120,16 @@ const find = (reader: Reader): Finding[] => {
   const ambiguous = nameFirstAsk(reader, mentions, prices);
   if (ambiguous !== undefined) return [ambiguous];
   const kinds = pricedKinds(mentions, prices);
-  if (kinds !== undefined) return [ofKinds(reader, kinds)];
+  if (kinds !== undefined) {
+    const read = ofKinds(reader, kinds);
+    const taken = new Set(read.takes ?? Array.from({ length: read.end - read.start }, (_, at) => read.start + at));
+    return [leftOver(reader, taken, []) ? { start: read.start, end: read.end, takes: [...taken], held: true } : read];
+  }
   const placement = matchPrices(mentions, equalsTotal(reader, prices, counts));
   const matched = settleBundles(reader, settleTotals(reader, withDearLines(reader, placement), pieces));
   const open = prices.length === 0 ? askPricesOrDay(reader, mentions) : undefined;
   const coversOther = reader.tokens.some((token) => token.means['other'] !== undefined);
-  const facts: Fact[] = lineFacts(reader, matched);
+  const facts: Fact[] = [...lineFacts(reader, matched), ...kindPrices.map(({ fact }) => fact)];
   const asks: Ask[] = [matched.ask ?? [], open?.ask ?? []].flat();
   const read: Price[] = matched.lines.flatMap((line) => (line.price === undefined ? [] : [line.price]));
   const common = matched.common;
@@ -188,7 +173,10 @@ const find = (reader: Reader): Finding[] => {
       reader.tokens[mention.start - 1]?.glued !== true,
   );
   const problems = bad === undefined ? [] : [problem('count-not-positive', { words: reader.words(bad.start - 1, bad.end) })];
-  const tokens = [...takes(reader, [...ordered, ...sums], [...read, ...checked]), ...(open === undefined ? [] : [open.index])];
+  const tokens = [
+    ...takes(reader, [...ordered, ...sums], [...read, ...checked, ...kindPrices.map(({ price }) => price)]),
+    ...(open === undefined ? [] : [open.index]),
+  ];
   const [first = 0] = tokens;
   // A price that was placed and then left open is no loose number.
   const placed = new Set([...tokens, ...placement.lines.flatMap(({ price }) => price?.index ?? [])]);
