@@ -12,7 +12,7 @@ const ofOrder = new Set(
   big, bigger, biggest, small, smaller, smallest, large, larger, medium, little, mini, tiny, regular, standard, normal, plain, simple, fancy, full, half,
   adult, adults, kids, kid, child, children, size, sized, single, double, per, off, lot, with, we, they, she, he, his, her, hers, their, theirs, our,
   pin, pins, pinned, wrist, wrists, std, premium, deluxe,
-  more, extra, other, others, rest, that, that's, thats, it, its, it's, in, then, if, over, first, after, pieces, pcs, nos, set, sets, pair, pairs
+  more, extra, other, others, rest, that, that's, thats, it, its, it's, in, then, if, over, they're, theyre, first, after, pieces, pcs, nos, set, sets, pair, pairs
 `),
 );
 const tags = ['piece', 'each', 'all', 'role', 'owner', 'from', 'upTo', 'material'];
@@ -30,6 +30,9 @@ const isDescribed = (run: readonly Token[]): boolean => {
   return match?.end === run.length && Number(match.kept['n']?.number?.amount) > 1 && !/s$/.test(match.kept['d']?.text ?? '');
 };
 
+// "10 bouts or corsages": which of them?
+const eitherKind = pattern('<piece> or (<material>)? <piece>');
+
 const divides = /^([,;()+&-]|and|n|plus|but)$/;
 const isNumber = (token: Token): boolean => token.text !== 'one' && (token.number?.form === 'plain' || token.number?.form === 'money');
 // "100 guests but 6 crowns": people, and no pieces.
@@ -39,6 +42,7 @@ const guests = /^guests?$/;
 export const leftOver = (reader: Reader, takes: ReadonlySet<number>, counts: readonly number[]): boolean => {
   const { tokens, message } = reader;
   const elsewhere = (index: number): boolean => tokens[index] !== undefined && !reader.free(index);
+  if (eitherKind.in(tokens, 0, tokens.length) !== undefined) return true;
   const loose: Token[] = [];
   let sum = 0;
   const close = (run: readonly Token[], start: number, end: number): void => {

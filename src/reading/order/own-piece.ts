@@ -25,6 +25,7 @@ export const ownPiece = (reader: Reader, before: Mention | undefined, index: num
   const his = /^(grooms|brides)$/.test(owner.text) && tokens[at - 1]?.text === 'the';
   if (
     wearer === undefined ||
+    wearer === 'rest' || // how many they are is not said
     (owner.means['owner'] === undefined && !his && many.test(owner.text)) ||
     !reader.free(at) ||
     !reader.free(priceIndex)
