@@ -2,6 +2,7 @@
 
 import { pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
+import type { Part } from '../text/message.ts';
 import type { Token } from '../text/token.ts';
 
 const eventNamed =
@@ -34,4 +35,13 @@ export const otherWorkAlone = (reader: Reader): readonly number[] => {
     if (ofTax(token) || (!event && (token.number !== undefined || token.means['material'] !== undefined))) kept.add(index);
   }
   return [...kept].filter((index) => reader.free(index)).sort((a, b) => a - b);
+};
+
+/** "3 bouquets wrapped, 2 to go": work that is none of the order's. */
+export const onOtherWork = ({ tokens }: Reader, { start, end }: Part): boolean => {
+  const words = tokens.slice(start, end);
+  return (
+    words.some((token) => token.means['other'] !== undefined && !/^petals?$/.test(token.text)) &&
+    !words.some((token) => token.means['piece'] !== undefined)
+  );
 };

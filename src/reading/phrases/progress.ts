@@ -1,5 +1,6 @@
 // What is finished: "made 12", "12 of the 40 done", "40/40 bouts done", "corsages all done", "2 broke", "5 to go", "two dozen wired" (begun, not finished).
 
+import { onOtherWork } from '../held/other-work-alone.ts';
 import { anyIn, isA, type Match, type Pattern, pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader, type Unworded } from '../phrase.ts';
 import { followers, intent } from '../progress/done-words.ts';
@@ -193,15 +194,6 @@ const findPart = (reader: Reader, part: Part): Finding[] => {
     );
   }
   return withoutRest(findings);
-};
-
-// "3 bouquets wrapped, 2 to go": work that is none of the order's.
-const onOtherWork = ({ tokens }: Reader, { start, end }: Part): boolean => {
-  const words = tokens.slice(start, end);
-  return (
-    words.some((token) => token.means['other'] !== undefined && !/^petals?$/.test(token.text)) &&
-    !words.some((token) => token.means['piece'] !== undefined)
-  );
 };
 
 const find = (reader: Reader): Finding[] =>
