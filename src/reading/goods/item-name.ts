@@ -32,6 +32,8 @@ const itemWords = (items: readonly string[]): ReadonlySet<string> => {
 
 const takingBack = /^(instead|rather|place|hang|soz|oops|whoops|sorry|meant|correction|mistake|typo|typed|told|wait|actually)$/;
 
+const nowhere = /^(on|at|to)$/; // "8 on pins" is money
+
 /** The singular trade name these words give; undefined when no name is left. `keepPieceWords`: "corsage pins" are goods. */
 export const itemName = (given: readonly Token[], dropMaterial: boolean): string | undefined => {
   let tokens = given.filter((token) => token.kind === 'word' || token.text === '-' || (token.kind === 'sign' && token.text === "'"));
@@ -50,7 +52,7 @@ export const itemName = (given: readonly Token[], dropMaterial: boolean): string
   const [first, ...behind] = tokens;
   const rest = behind[0]?.text === 'of' ? behind.slice(1) : behind;
   if (first?.means['ingredient'] === 'leaf' && rest[0]?.means['ingredient'] !== undefined) tokens = [...rest, first];
-  if (tokens.length === 0 || tokens.length > 5) return undefined;
+  if (tokens.length === 0 || tokens.length > 5 || nowhere.test(tokens[0]?.text ?? '')) return undefined;
   const words = tokens
     .map((token, index) => nameOf(token, index === tokens.length - 1))
     .join(' ')

@@ -8,7 +8,7 @@ import { sundryHeads } from '../words/piece-words.ts';
 
 const recipeWords = pattern('(each one|each piece|per <piece>|recipe|each <piece>)');
 const talk =
-  /^(could|would|might|it'll|they'll|we'll|it's|they're|we're|coming|arriving|landing|arrive|arrives|landed|collecting|collect|dropping|order|orders|short|missing|came|bay|lunch|coffee|coffees|rent|invoice|parking|petrol|diesel|van|wage|wages|bill|insurance|salary|ticket|tickets|fine|deposit|rates|phone|electric|gas|hoover|cake|pizza|sandwiches|milk|loan|tip|biscuits|delivery|courier|freight|fee|callout|fuel|spent|paid|owes|owe|refund|refunded|tea|teas|takeaway|kitty|raffle|float|till|hours|hour|hr|ph|budget|stopping|stopped)$/;
+  /^(could|would|might|it'll|they'll|we'll|it's|they're|we're|coming|arriving|landing|arrive|arrives|landed|collecting|collect|dropping|order|orders|short|missing|came|bay|lunch|coffee|coffees|rent|invoice|parking|petrol|diesel|van|wage|wages|bill|insurance|salary|ticket|tickets|fine|deposit|rates|phone|electric|gas|hoover|cake|pizza|sandwiches|milk|loan|tip|biscuits|delivery|courier|freight|fee|callout|fuel|spent|spend|ended|paid|owes|owe|refund|refunded|tea|teas|takeaway|kitty|raffle|float|till|hours|hour|hr|ph|budget|stopping|stopped)$/;
 
 // "two helpers sat - 9 to 1", "labour 600 a day - 3 persons": hands and their hours.
 const handsAtWork = /^(helpers?|labou?r|casuals?|freelancers?|ppl|people|staff|(.+ )?of us)$/;

@@ -1,5 +1,6 @@
 // Numbers that are said and not meant for this order: another studio's, last year's, a wish, a case that may not come. Nobody reads them; they are named as unread.
 
+import { spending } from '../afterwards/spending.ts';
 import { calledOff } from '../held/called-off.ts';
 import { clausesOf, reachOf, type Stretch } from '../held/clauses.ts';
 import { everydayStretches } from '../held/everyday.ts';
@@ -135,9 +136,13 @@ export const heldGoods: Phrase = { name: 'held goods', examples: [], find: findG
 const findEveryday = (reader: Reader): Finding[] => {
   const parts = reader.untouched().slice(0, 40);
   const strange = parts.length > 0 && isStrangeTalk(reader);
-  return parts
-    .flatMap((part) => (strange ? [part] : everydayStretches(reader, part)))
-    .map(({ start, end }) => ({ start, end, held: true }));
+  return (
+    parts
+      // "spent 120 at the market" is what the flowers cost.
+      .filter((part) => spending(reader.tokens, part).length === 0)
+      .flatMap((part) => (strange ? [part] : everydayStretches(reader, part)))
+      .map(({ start, end }) => ({ start, end, held: true }))
+  );
 };
 
 export const everydayTalk: Phrase = { name: 'everyday talk', examples: [], find: findEveryday };

@@ -130,6 +130,7 @@ describe('a bare spending is asked about', () => {
     ['paid 182.40 for ribbon', undefined],
     ['spent 182.40 all up', 'everything'],
     ['spent 182.40 on everything', 'everything'],
+    ['spent 182.40 on stems and ribbon', 'everything'],
   ])('%s tells', (words, item) => {
     const settled = settleSpent(said(words));
     expect('fact' in settled && settled.fact.item).toBe(item);

@@ -1,0 +1,85 @@
+// Time the bench really took: "took 3 hours for 12", "bench time was 5 hours", "we did it in 4 hours", "it took 2 of us 3 hours".
+
+import type { PieceKind } from '../../handbook/pieces.ts';
+import { firstIn, type Match, pattern } from '../pattern.ts';
+import type { Unworded } from '../phrase.ts';
+import type { Part } from '../text/message.ts';
+import type { Token } from '../text/token.ts';
+
+const whole = '(in total|all up|total|altogether|all in|in the end|all told|overall)';
+const some = '(about|a <all>|just|nearly|roughly|over|only|around|exactly)';
+const job = '(the lot|everything|it all|all of it|the job|the whole lot|the whole thing|the order|all of them|them all|them|it)';
+const team = '(us|me|(the|all)? <k:count> <bench>|us <k:count>)';
+
+const took = [
+  pattern(
+    `(it|that|this|they)? (all|really|actually)? (took|taken|spent) (${team})? (${some}){0,2} <d:duration> (between us|${whole})? (for|on|to make|to do|making|doing|to finish) (the|about|all|all the)? (<n:count> (of them)? (<p:piece>)?|<p:piece>|${job})`,
+  ),
+  pattern(
+    `<n:count> (<p:piece>)? (took|taken|in|done in|made in|finished in|boxed in|all done in|done and dusted in) (us|me)? (${some})? <d:duration>`,
+  ),
+  pattern(`(the|all the|all|all of the) <many:piece> (took|taken) (${team})? (${some})? <d:duration> (between us|${whole})?`),
+  pattern(`(it|that|this|they)? (all|really|actually)? (took) (${team})? (${some}){0,2} <d:duration> (between us|${whole})?`),
+  pattern(
+    `(actual|real|final|true) (bench|making|labour|labor|making up)? (time|hours|hrs) (was|were|is|came to|:|=)? (${some})? <d:duration>`,
+  ),
+  pattern(`(bench|making|labour|labor) (time|hours|hrs) (was|were|came to|ended up|ended up at) (${some})? <d:duration>`),
+  pattern(`(did|made|finished|knocked out|got) (${job}) (done|finished|made)? in (${some})? <d:duration>`),
+  pattern(`<d:duration> ${whole} (for|on) ${job}`),
+  pattern(`(all|everything|it all|the lot) (was|is)? (done|finished|made) in (${some})? <d:duration>`),
+];
+const hours = pattern('(actual|real|final|true) (bench|making|labour|labor)? (hours|hrs) (was|were|:|=)? <h:plain>');
+
+const unitMinutes: Readonly<Record<string, number>> = { hour: 60, min: 1 };
+const minutesOf = (match: Match): number | undefined => {
+  const number = match.kept['d']?.number;
+  const unit = unitMinutes[number?.unit ?? ''];
+  return number === undefined || number.max !== undefined || unit === undefined ? undefined : Number(number.amount) * unit;
+};
+
+const kindOf = (match: Match): { piece?: PieceKind } => {
+  const kind = (match.kept['p'] ?? match.kept['many'])?.means['piece'] as PieceKind | undefined;
+  return kind === undefined || kind === 'unspecified' ? {} : { piece: kind };
+};
+
+export interface Taken {
+  readonly match: Match;
+  readonly facts: readonly Unworded[];
+}
+
+const longest = 14; // words: more is a story
+
+/** What a sentence says the work took, in minutes of one pair of hands. */
+export const timeTaken = (tokens: readonly Token[], part: Part): Taken | undefined => {
+  const plain = hours.in(tokens, part.start, part.end);
+  const told = plain?.kept['h']?.number;
+  if (plain !== undefined && told !== undefined && told.max === undefined)
+    return { match: plain, facts: [{ fact: 'actual', what: 'minutes', minutes: Number(told.amount) * 60 }] };
+  for (const form of took) {
+    const match = firstIn([form], tokens, part.start, part.end);
+    const time = match === undefined ? undefined : minutesOf(match);
+    if (match === undefined || time === undefined || part.end - part.start > longest) continue;
+    if (/^(does|do|makes|make|can|about|who|which|usually|normally)$/.test(tokens[match.start - 1]?.text ?? '')) continue; // a habit, not this job
+    const words = tokens.slice(match.start, match.end);
+    if (tokens[match.end]?.means['each'] !== undefined) continue;
+    const [count, hands] = [match.kept['n']?.number?.amount, match.kept['k']?.number?.amount];
+    const said = words.some(({ text }) => /^(the lot|lot|everything|all|job|order|total|end|altogether|it|them)$/.test(text));
+    const named = count !== undefined || match.kept['p'] !== undefined || match.kept['many'] !== undefined || said;
+    if (!named && part.end - match.end > 1) continue;
+    if (tokens.slice(part.start, match.start).some((token) => token.means['other'] !== undefined || token.means['everyday'] !== undefined))
+      continue; // "the arch took 6 hours"
+    const together = words.some(({ text }) => text === 'between us' || text === 'between' || /^(in total|all up|total)$/.test(text));
+    const fact: Unworded = {
+      fact: 'actual',
+      what: 'minutes',
+      minutes: hands === undefined || together ? time : time * Number(hands),
+      ...(count === undefined ? {} : { count: Number(count) }),
+      ...kindOf(match),
+    };
+    // "12 done in 90 min" says both what is made and how long it took.
+    const finished = words.some(({ text }) => /^(done|made|finished|boxed)$/.test(text));
+    const made: Unworded = { fact: 'made', ...(count === undefined ? { all: true } : { count: Number(count) }), ...kindOf(match) };
+    return { match, facts: finished ? [made, fact] : [fact] };
+  }
+  return undefined;
+};

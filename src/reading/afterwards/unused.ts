@@ -1,0 +1,34 @@
+// What was bought or made and not used: "3 unused", "had 8 roses left over", "threw out 3 roses".
+
+import type { PieceKind } from '../../handbook/pieces.ts';
+import type { Match } from '../pattern.ts';
+import { firstIn, pattern } from '../pattern.ts';
+import type { Unworded } from '../phrase.ts';
+import type { Part } from '../text/message.ts';
+import type { Token } from '../text/token.ts';
+
+const stem = '(stems|stem)';
+const forms = [
+  `<n:count> (<i:ingredient>|<p:piece>|${stem})? (of)? (<i:ingredient>)? (were|was|are|is|still)? (unused|left over|leftover|not used|going spare|over|surplus|wasted|spare at the end)`,
+  `(left over|leftover|unused|not used|surplus|going spare) (:|-|=|was|were)? (about)? <n:count> (<i:ingredient>|${stem}) (of)? (<i:ingredient>)?`,
+  `(threw|chucked|binned|dumped|tossed|composted|wasted) (out|away)? (about|the last|the other|another)? <n:count> (<i:ingredient>|${stem}) (of)? (<i:ingredient>)?`,
+].map(pattern);
+
+/** What a sentence says was left over, by the stem or the piece. */
+export const unused = (tokens: readonly Token[], part: Part): { readonly match: Match; readonly fact: Unworded } | undefined => {
+  const match = firstIn(forms, tokens, part.start, part.end);
+  const number = match?.kept['n']?.number;
+  if (match === undefined || number === undefined || number.max !== undefined) return undefined;
+  const item = match.kept['i']?.means['ingredient'];
+  const kind = match.kept['p']?.means['piece'] as PieceKind | undefined;
+  return {
+    match,
+    fact: {
+      fact: 'actual',
+      what: 'unused',
+      count: Number(number.amount),
+      ...(kind === undefined || kind === 'unspecified' ? {} : { piece: kind }),
+      ...(item === undefined ? {} : { item }),
+    },
+  };
+};
