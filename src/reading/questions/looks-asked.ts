@@ -133,6 +133,16 @@ const checks = pattern(
   "(just|so|hi|hey|only|quickly|,){0,2} (double|re)? (-)? checking (,|:|-)? (that|if|whether)? (it's|its|it is|that's|thats|we|we're|they|she|he|the|is|are|we've|they've|you|<count>)",
 );
 
+// "so that's 20 bouts at 12, right", "its 6 crowns yeah"
+const said = pattern(
+  "(so|ok|and|,|hang on|wait){0,2} (that's|thats|that is|it's|its|it is|it was|that was|we said|you said|they said|she said|we're on|we are on)",
+);
+const agreed = ({ tokens }: Reader, { start, end }: Part): boolean => {
+  const [last, before] = [tokens[end - 1]?.text ?? '', tokens[end - 2]?.text ?? ''];
+  if (!tokens.slice(start, end).some((token) => token.number !== undefined)) return false;
+  if (/^(right|correct)$/.test(last)) return !/^(all|is|was|are|were|not|the|be|been|far|put|got|exactly|quite|it|that|them)$/.test(before);
+  return /^(yeah|yea|yh|aye|innit|eh|huh)$/.test(last) && said.at(tokens, start, end) !== undefined;
+};
 const asksBehind = /^(what|when|who|which)$/;
 const isA = /^(is|are|equals|makes|was|comes to|costs|on|for|by|gets|wears|=)$/;
 
@@ -168,7 +178,7 @@ export const looksAsked = (reader: Reader, part: Part): boolean => {
   const [last, before] = [reader.tokens[part.end - 1]?.text ?? '', reader.tokens[part.end - 2]?.text ?? ''];
   if (/^(possible|poss|doable|feasible|manageable)$/.test(last) && !/^(if|as|asap|where|when|not|is|be|was|all|any|totally)$/.test(before))
     return part.end - start > 2;
-  if (checks.at(reader.tokens, part.start, part.end) !== undefined) return true;
+  if (checks.at(reader.tokens, part.start, part.end) !== undefined || agreed(reader, part)) return true;
   if (part.end - start > 2 && tagged.at(reader.tokens, part.end - 3, part.end)?.end === part.end) return true;
   if (asksBehind.test(reader.tokens[part.end - 1]?.text ?? '') && part.end - start > 2 && isA.test(reader.tokens[part.end - 2]?.text ?? ''))
     return true;

@@ -21,6 +21,8 @@ const full: Readonly<Record<string, string>> = {
   wud: 'would',
   wd: 'would',
   cud: 'could',
+  cld: 'could',
+  wld: 'would',
   pcd: 'priced',
   qtr: 'quarter',
   qtrs: 'quarters',
