@@ -21,7 +21,7 @@ import { progress } from './phrases/progress.ts';
 import { question } from './phrases/question.ts';
 import { recipe } from './phrases/recipe.ts';
 import { recipeChanged } from './phrases/recipe-change.ts';
-import { someOfAKind } from './phrases/some-of-a-kind.ts';
+import { someOfAKind, someOfAMaterial } from './phrases/some-of-a-kind.ts';
 import { taxBasis } from './phrases/tax-basis.ts';
 import { undo } from './phrases/undo.ts';
 import { wearerCare } from './phrases/wearer-care.ts';
@@ -50,6 +50,7 @@ export const phrases: readonly Phrase[] = [
   correction,
   pricedWearers,
   wearersList,
+  someOfAMaterial,
   progress,
   someOfAKind,
   // Then the parts of an order, in any sequence. Other people's numbers go before ours.

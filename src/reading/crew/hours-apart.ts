@@ -4,7 +4,7 @@ import { decimal } from '../../values/decimal.ts';
 import { dateOutcome } from '../dates/date-facts.ts';
 import { dateAt } from '../dates/date-forms.ts';
 import type { DateRead } from '../dates/date-read.ts';
-import { pattern } from '../pattern.ts';
+import { firstAt, pattern } from '../pattern.ts';
 import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import { hoursOf } from './pace.ts';
@@ -13,6 +13,11 @@ const opens = "(,|and|&|\\+|plus|then){0,2} (the|our|my)? (me|i|i'm|i'll|<bench>
 const does = "(:|-|for|does|doing|has|can do|can|is|is in|in|'s|on|will do){0,2}";
 const withHours = pattern(`${opens} ${does} <d:duration>`);
 const withNumber = pattern(`${opens} ${does} <n:count>`);
+// "5 hours for me and 3 for meg"
+const link = "(,|and|&|\\+|plus|then|that's|thats|its|it's|so|about){0,2}";
+const hoursFor = pattern(`${link} <d:duration> for (the|our|my)? (me|myself|<bench>|<who:word>)`);
+const numberFor = pattern(`${link} <n:count> for (the|our|my)? (me|myself|<bench>|<who:word>)`);
+const nobody = /ing$|^(lunch|setup|delivery|them|it|that|this|these|those|one|each|everything|the|all|now|free|both|dinner|tea)$/; // "2 hours for wiring"
 
 const dayAt = (reader: Reader, index: number, end: number): DateRead | undefined => {
   const on = /^(on|this)$/.test(reader.tokens[index]?.text ?? '') ? 1 : 0;
@@ -26,11 +31,14 @@ export const hoursApart = (reader: Reader, part: Part): Finding | undefined => {
   let total = decimal(0);
   let people = 0;
   while (index < part.end) {
-    const match = withHours.at(reader.tokens, index, part.end) ?? (people > 0 ? withNumber.at(reader.tokens, index, part.end) : undefined);
+    const match =
+      firstAt([hoursFor, withHours], reader.tokens, index, part.end) ??
+      (people > 0 ? firstAt([numberFor, withNumber], reader.tokens, index, part.end) : undefined);
     const who = match?.kept['who'];
     const hours = match?.kept['n'] === undefined ? hoursOf(match?.kept['d']) : Number(match.kept['n'].number?.amount);
     // "lapel 5 min, corsage 12 min" is how long they take.
     if (match === undefined || hours === undefined || hours < 0.5 || hours > 14) break;
+    if (who !== undefined && nobody.test(who.text)) return undefined;
     if (who !== undefined && Object.keys(who.means).some((tag) => tag !== 'role')) return undefined;
     total = total.plus(hours);
     people += 1;

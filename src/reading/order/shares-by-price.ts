@@ -13,7 +13,8 @@ const own = (name: string): string => `(the|a|an)? (<${name}:owner>|<${name}:rol
 const rest = (name: string): string =>
   `(the|all the|all)? (other|others|rest|remaining|remainder|other ones|rest of them)? (<${name}:count>)? (others|ones|rest)? ${price(`${name}p`)}`;
 const link = '(,|;|and|&|\\+|then|with|but|\\.){0,2}';
-const whole = '<w:count> (<material>)? <k:piece> (,|:|-|\\(|of which|with|-|\\.){0,2}';
+const whole =
+  '<w:count> (<material>)? <k:piece> ((,|but|and|with){1,2} <count> of (them|these|those) (are|is|being|to be|want|wants) (<word>){1,2})? (,|:|-|\\(|of which|with|so|\\.){0,2}';
 const forms = [pattern(`${whole} ${own('a')} ${link} ${rest('b')} (\\))?`), pattern(`${whole} ${rest('b')} ${link} ${own('a')} (\\))?`)];
 // "20 bouts: 12 at 14 and 8 at 18"
 const share = (name: string): string =>

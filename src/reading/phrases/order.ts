@@ -87,7 +87,7 @@ const loosely = (reader: Reader, price: Price): boolean => {
 const find = (reader: Reader): Finding[] => {
   const doubtful = impossiblePrice(reader) ?? countOrPrice(reader);
   if (doubtful !== undefined) return [doubtful];
-  const all = refined(findMentions(reader));
+  const all = refined(findMentions(reader)).filter(({ index }) => !/^spares?$/.test(reader.tokens[index - 1]?.text ?? '')); // "2 spare bouts" are not ordered
   const counts = new Set(all.flatMap((mention) => (mention.countIndex === undefined ? [] : [mention.countIndex])));
   const ends = new Set(all.filter((mention) => mention.countIndex !== undefined).flatMap((mention) => [mention.last, mention.end - 1]));
   const series = seriesPrices(reader, all);

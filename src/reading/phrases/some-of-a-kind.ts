@@ -7,6 +7,11 @@ const some = pattern(
   '(about|only|just)? (<count>|half|some|most|a few|a couple|both) of (the|those|these|our|my|their|her|his) (<material>)? <piece> (is|are|was|were|need|needs|get|gets|have|has|should|must|will|want|wants|go|goes|to|can|could|with|in)',
 );
 
+// "they want 12 of the 18 in dried", "6 of them want dried": which is said of some, and no matter of them all.
+const someDried = pattern(
+  '(about|only|just)? (<count>|half|some|a few|a couple|most) of (the|those|these|our|my|their|her|his|them) (<count>)? (of them)? (are|is|they)? (in|to be|want|wants|wanted|need|should be|will be|as){1,2} <material>',
+);
+
 const size = '(small|smaller|big|bigger|little|large|larger|tiny|mini|kids|kids size|child|child size|adult|adult size)';
 // "smaller ones 10 each, the rest 14": nothing says how many of either.
 const bySize = pattern(
@@ -25,3 +30,13 @@ const find = (reader: Reader): Finding[] =>
   });
 
 export const someOfAKind: Phrase = { name: 'some of a kind', examples: [], find };
+
+const findDried = (reader: Reader): Finding[] =>
+  reader.message.parts.flatMap((part): Finding[] => {
+    const match = someDried.in(reader.tokens, part.start, part.end);
+    const takes = Array.from({ length: (match?.end ?? 0) - (match?.start ?? 0) }, (_, offset) => (match?.start ?? 0) + offset);
+    return match === undefined ? [] : [{ start: match.start, end: match.end, takes: takes.filter((at) => reader.free(at)), held: true }];
+  });
+
+/** Goes before the work done: "12 of the 18 in dried" is none. */
+export const someOfAMaterial: Phrase = { name: 'some of a material', examples: [], find: findDried };

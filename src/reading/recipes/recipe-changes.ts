@@ -167,10 +167,14 @@ const swapped = (reader: Reader, { start, end }: Stretch): Change | undefined =>
     : exchange(reader, { start: joined.end, end }, { start: sub.end, end: joined.start });
 };
 
+// "2 roses per corsage not 3"
+const ofEach = pattern('(per|a|an|each|for each|in each|on each|in a|on a) <p:piece>');
 const lineAnew = (reader: Reader, { start, end }: Stretch): Change | undefined => {
-  const [line, more] = linesIn(reader, start, end) ?? [];
+  const per = ofEach.in(reader.tokens, start, end);
+  const piece = per?.end === end ? (per.kept['p']?.means['piece'] as PieceKind) : undefined;
+  const [line, more] = linesIn(reader, start, piece === undefined ? end : (per?.start ?? end)) ?? [];
   return line?.known === true && more === undefined && line.line.stems !== undefined && line.line.stems <= 50
-    ? { fact: 'recipe', lines: [line.line], adds: true }
+    ? { fact: 'recipe', lines: [line.line], adds: true, ...(piece === undefined || piece === 'unspecified' ? {} : { piece }) }
     : undefined;
 };
 

@@ -56,7 +56,7 @@ export const goodsNames = wordList(`
   pod, nigella, love in a mist, bay leaf, heather, erica, tulip, delphinium, larkspur, amaranthus, gomphrena, globe amaranth,
   solidago, solidaster, goldenrod, salal, asparagus fern, plumosus, jasmine, mogra, stephanotis, marigold, genda, rajnigandha,
   tuberose, symphoricarpos, foliage, greenery, filler, ribbon, velvet ribbon, satin ribbon, twine, raffia, hessian, string, cord,
-  jute, elastic, wrist corsage bracelet, corsage band, wristlet band, wrist bracelet, wrist band, crown base, crown ring, comb blank, hair comb blank, binding wire, corsage elastic, silica gel, thread, gum leaf, eucalyptus leaf,
+  jute, elastic, wrist corsage bracelet, corsage band, wristlet band, wrist bracelet, bracelet, wrist band, crown base, crown ring, comb blank, hair comb blank, binding wire, corsage elastic, silica gel, thread, gum leaf, eucalyptus leaf,
   jasmine bud, rose head, rose bud, rosebud, spray rose head, ruscus leaf, salal leaf, fern tip, lavender head, orchid head, wheat
   ear, seed head, seed pod, tape, stem tape, floral tape, flower tape, florist tape, gutta tape, wire, rose wire, stub wire, floral
   wire, florist wire, bullion wire, pin, pearl pin, boutonniere pin, corsage pin, buttonhole pin, lapel pin, magnet, boutonniere
