@@ -1,6 +1,6 @@
 // "make that 45", "sorry 45", "45 not 40": a number alone that corrects the last one. The thread knows whether that was a count or a price.
 
-import { anyIn } from '../pattern.ts';
+import { anyIn, pattern } from '../pattern.ts';
 import { type Finding, found, type Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import type { Token } from '../text/token.ts';
@@ -24,22 +24,37 @@ const ofCount = (stretch: readonly Token[]): boolean =>
 const isTax = ({ means, text }: Token): boolean =>
   ['taxName', 'taxWord', 'included', 'onTop'].some((tag) => means[tag] !== undefined) || /^(counting|adding)$/.test(text);
 
+// "ok go with 16", "lets say 18", "45 it is": chosen, so it is asked whether it is the price or the number.
+const chosen = [
+  pattern('(go|going|went|stick|sticking|settle|settling) (with|for|on|at) (the)? <plain>'),
+  pattern("(lets|let's|we'll|well|i'll|ill) (go|do|say|try|have) (with|for)? <plain>"),
+  pattern('<plain> it is'),
+];
+const chosenWords =
+  /^(lets|let's|we'll|well|i'll|go|going|went|with|stick|sticking|settle|settling|do|say|have|right|great|perfect|fine|yes|yeah|yep|cool|alright|then|guess|think|ill)$/;
+
 export const bareNumber = (reader: Reader, part: Part): Finding | undefined => {
   const { tokens } = reader;
   const stretch = tokens.slice(part.start, part.end);
   const numbers = stretch.flatMap((token, at) => (token.number === undefined ? [] : [part.start + at]));
   if (numbers.length === 0 || numbers.length > 2) return undefined;
   const starred = star.test(stretch[0]?.text ?? '') || star.test(stretch.at(-1)?.text ?? '');
+  const picks = anyIn(chosen, tokens, part.start, part.end);
   for (const [at, token] of stretch.entries()) {
     if (samePrice(stretch, at)) continue;
     if (token.number !== undefined) {
       if (token.number.form !== 'plain') return undefined;
-    } else if (token.kind === 'word' ? !bareWords.has(token.text) && !isTax(token) : !/^[,.\-*()!":>/]$/.test(token.text)) return undefined;
+    } else if (
+      token.kind === 'word'
+        ? !bareWords.has(token.text) && !isTax(token) && !(picks && chosenWords.test(token.text))
+        : !/^[,.\-*()!":>/]$/.test(token.text)
+    )
+      return undefined;
   }
   // "that's 20 now" counts what is made; "it's 20 now" corrects.
   if (/^(that's|thats|makes|up)$/.test(stretch[0]?.text ?? '') && stretch.at(-1)?.text === 'now') return undefined;
   const zones = zonesOf(tokens, part.start, part.end);
-  const marked = starred || zones.old.length > 0 || anyIn(markers, tokens, part.start, part.end);
+  const marked = starred || picks || zones.old.length > 0 || anyIn(markers, tokens, part.start, part.end);
   if (!marked) return undefined;
   const fresh = numbers.filter((index) => inZones(zones.fresh, index));
   const [at, second] = fresh;

@@ -30,7 +30,8 @@ export const peopleIn = (reader: Reader, part: Part): number | undefined => {
   const together = handsTogether(reader, part);
   if (together !== undefined) return together;
   const others = meAnd.in(reader.tokens, part.start, part.end);
-  if (others !== undefined) return 1 + Number(others.kept['n']?.number?.amount);
+  // "5 hours for me and 3 for meg": the three are hours.
+  if (others !== undefined && reader.tokens[others.end]?.text !== 'for') return 1 + Number(others.kept['n']?.number?.amount);
   const hands = summedHands(reader, part);
   if (hands !== undefined) return Number.isNaN(hands) ? undefined : hands;
   for (const form of peopleForms) {

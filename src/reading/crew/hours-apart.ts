@@ -18,6 +18,8 @@ const link = "(,|and|&|\\+|plus|then|that's|thats|its|it's|so|about){0,2}";
 const hoursFor = pattern(`${link} <d:duration> for (the|our|my)? (me|myself|<bench>|<who:word>)`);
 const numberFor = pattern(`${link} <n:count> for (the|our|my)? (me|myself|<bench>|<who:word>)`);
 const nobody = /ing$|^(lunch|setup|delivery|them|it|that|this|these|those|one|each|everything|the|all|now|free|both|dinner|tea)$/; // "2 hours for wiring"
+// People may be called as plants are.
+const firstNames = /^(rose|ivy|heather|daisy|jasmine|poppy|rosemary|fern|holly|iris|lily|violet|olive|basil)$/;
 
 const dayAt = (reader: Reader, index: number, end: number): DateRead | undefined => {
   const on = /^(on|this)$/.test(reader.tokens[index]?.text ?? '') ? 1 : 0;
@@ -39,7 +41,7 @@ export const hoursApart = (reader: Reader, part: Part): Finding | undefined => {
     // "lapel 5 min, corsage 12 min" is how long they take.
     if (match === undefined || hours === undefined || hours < 0.5 || hours > 14) break;
     if (who !== undefined && nobody.test(who.text)) return undefined;
-    if (who !== undefined && Object.keys(who.means).some((tag) => tag !== 'role')) return undefined;
+    if (who !== undefined && !firstNames.test(who.text) && Object.keys(who.means).some((tag) => tag !== 'role')) return undefined;
     total = total.plus(hours);
     people += 1;
     index = match.end;

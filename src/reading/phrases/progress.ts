@@ -189,12 +189,16 @@ const findPart = (reader: Reader, part: Part): Finding[] => {
     sweep(
       form,
       (match) =>
-        at === 2 && !saysLeft(tokens, match, anything) ? undefined : { fact: 'left', count: amountOf(match.kept['n']), ...pieceIn(match) },
+        (at === 2 && !saysLeft(tokens, match, anything)) || guests.test(match.kept['role']?.text ?? '')
+          ? undefined
+          : { fact: 'left', count: amountOf(match.kept['n']), ...pieceIn(match) },
       at === 3,
     );
   }
   return withoutRest(findings);
 };
+
+const guests = /^(guests?|people|attendees|invites)$/; // "12 guests left" are no pieces
 
 const find = (reader: Reader): Finding[] =>
   inOrder([

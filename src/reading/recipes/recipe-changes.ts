@@ -40,6 +40,7 @@ const scales: Readonly<Record<string, string>> = { double: '2', doubled: '2', ha
 const bought =
   /^(order|orders|list|stock|buying|bunch|bunches|box|boxes|wrap|wraps|market|basket|left|came|arrived|invoice|bag|bags|packs?|rolls?|spools?|reels?|price|each at)$/;
 
+const forAll = pattern('(for|on) (everyone|everybody|<all>|them|both|the whole lot|the rest)');
 const trimmed = (reader: Reader, { start, end }: Stretch): Stretch => {
   let [from, to] = [start, end];
   // "no" alone leads in only before a comma: "no, drop the fern".
@@ -50,6 +51,8 @@ const trimmed = (reader: Reader, { start, end }: Stretch): Stretch => {
   )
     from += 1;
   while (to > from && tail.test(reader.tokens[to - 1]?.text ?? '')) to -= 1;
+  const all = forAll.in(reader.tokens, from, to);
+  if (all?.end === to) to = all.start;
   return { start: from, end: to };
 };
 

@@ -46,6 +46,9 @@ describe('another number than the thread has is tried, and not kept', () => {
     ['what would 60 bouts come to?', '60 buttonholes at £25.00,'],
     ['60 bouts at 22 comes to how much?', '60 buttonholes at £22.00,'],
     ['what if we did 60 at 22?', '60 buttonholes at £22.00,'],
+    // A bare number is the price or the count, whichever is nearer.
+    ['what about 27?', '40 buttonholes at £27.00,'],
+    ['what if 50?', '50 buttonholes at £25.00,'],
     ['what would 40 bouts come to?', '£1,000.00 in all'],
     ["what's the stem budget at 30 each?", '40 buttonholes at £30.00,'],
     ['if we charge 22 each what do we spend at the market', '40 buttonholes at £22.00,'],
@@ -57,6 +60,10 @@ describe('another number than the thread has is tried, and not kept', () => {
 });
 
 describe('nothing is hidden', () => {
+  it('asks which of the two a number is that was chosen', async () => {
+    expect(await reply(['40 buttonholes at 25 inc', 'ok go with 27'])).toMatch(/27 pieces \/ 27 each/);
+  });
+
   it('names what an event rule replaces', async () => {
     expect(await reply(['40 buttonholes at 25 inc', 'this one at 3.5 and 25% labour'])).toContain(
       'labour share 25 % instead of 30 %, multiple 3.5 instead of 4',

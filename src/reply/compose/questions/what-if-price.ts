@@ -11,7 +11,7 @@ import { termsOf } from '../../../pricing/terms.ts';
 import type { FactOf } from '../../../reading/fact.ts';
 import { applyFacts } from '../../../thread/apply-facts.ts';
 import type { EventState } from '../../../thread/event.ts';
-import { decimal } from '../../../values/decimal.ts';
+import { type Decimal, decimal } from '../../../values/decimal.ts';
 import type { Problem } from '../../../values/problem.ts';
 import type { Answer } from '../../answer.ts';
 import type { Block, Line } from '../../reply.ts';
@@ -37,7 +37,19 @@ const asAsked = (question: FactOf<'question'>, event: EventState): EventState =>
   return basis.lines.length === 0 ? { ...basis, lines: [{ piece: question.piece ?? 'unspecified', count }] } : basis;
 };
 
-export const whatIfBlocks: Respond = (question, answer) => {
+/** "What about 16?": the price each or the number, whichever of the two it is nearer to. The answer's first line shows which was taken. */
+const settled = (question: FactOf<'question'>, event: EventState): FactOf<'question'> => {
+  const { number, ...rest } = question;
+  const [line, another] = event.lines;
+  const price = line?.price ?? event.price;
+  if (number === undefined || number <= 0 || question.amount !== undefined || question.piece !== undefined) return question;
+  if (line === undefined || another !== undefined || price === undefined || price.per === 'all') return question;
+  const away = (from: Decimal): Decimal => (from.greaterThan(number) ? from.dividedBy(number) : decimal(number).dividedBy(from));
+  return away(decimal(price.amount)).lessThan(away(decimal(line.count))) ? { ...rest, amount: String(number) } : question;
+};
+
+export const whatIfBlocks: Respond = (asked, answer) => {
+  const question = settled(asked, answer.event);
   const facts = [
     ...(question.number !== undefined
       ? [
