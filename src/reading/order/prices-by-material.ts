@@ -5,7 +5,7 @@ import type { Reader } from '../phrase.ts';
 import type { Price } from './price-at.ts';
 
 const amountFirst = pattern(
-  "<a:amount> (<f:each>)? (for|if|in|if it's|if its)? (it's|its|they're|theyre)? <m:material> (,)? (or|otherwise|/|and|,)? (at|@)? <b:amount> (<g:each>)? (for|if|in)? (it's|its|they're|theyre)? <n:material>",
+  "<a:amount> (<f:each>)? (for|if|in|if it's|if its)? (it's|its|they're|theyre)? <m:material> (,)? (or|otherwise|/|and|,|but)? (at|@)? <b:amount> (<g:each>)? (for|if|in|if it's|if its)? (it's|its|they're|theyre)? <n:material>",
 );
 const materialFirst = pattern(
   '<m:material> (is|at|@|:|=)? <a:amount> (<f:each>)? (,)? (or|otherwise|/)? <n:material> (is|at|@|:|=)? <b:amount> (<g:each>)?',
@@ -23,7 +23,7 @@ export const pricesByMaterial = (reader: Reader, index: number): Price | undefin
   const at = /^(at|@)$/.test(tokens[tokens.indexOf(first, index) - 1]?.text ?? '');
   // "20 bouts, 12 dried 8 fresh" shares them out.
   const priced = at || match.kept['f'] !== undefined || match.kept['g'] !== undefined || first.number.form === 'money';
-  if (!priced && !tokens.slice(match.start, match.end).some((token) => /^(or|otherwise|\/)$/.test(token.text))) return undefined;
+  if (!priced && !tokens.slice(match.start, match.end).some((token) => /^(or|otherwise|\/|if)$/.test(token.text))) return undefined;
   for (let place = match.start; place < match.end; place++) if (!reader.free(place)) return undefined;
   const number = second.number.form === 'money' && first.number.form === 'plain' ? second.number : first.number;
   return {

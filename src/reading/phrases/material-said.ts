@@ -19,6 +19,12 @@ const ofPieces = pattern('(the|for the)? <p:piece> (are|is|will be|to be|all|bei
 const beforePieces = pattern('<material> (for the|for|on the)? <p:piece>');
 const negated = pattern("(not|no|nothing|isn't|isnt|aren't|arent|never|don't|dont|without) (all|just|do|want)? <material>");
 
+// "fresh for the mums, dried for the lads": what each of them wears is no matter of all.
+const forWearers = pattern('(for|on) (the|all the|all|his|her|my|our)? (<role>|<owner>|lads|boys|girls|ladies|men|kids|nans|grans)');
+// "dried or fresh, not decided"
+const oneOfTwo = ({ tokens }: Reader, index: number): boolean =>
+  [-1, 1].some((way) => tokens[index + way]?.text === 'or' && tokens[index + 2 * way]?.means['material'] !== undefined);
+
 // "10 of them fresh": a part of the order has no material of its own yet, and all of them are not meant.
 const someOfThem = ({ tokens }: Reader, index: number): boolean => {
   let at = index - 1;
@@ -28,10 +34,14 @@ const someOfThem = ({ tokens }: Reader, index: number): boolean => {
 
 // "preserved roses" for an event are what it is made of; on a price list they are goods.
 const tradeAround = (reader: Reader): boolean => reader.facts.some((fact) => ['pieces', 'price', 'date', 'title'].includes(fact.fact));
+// "14 if dried, 17 if fresh": the price waits for it.
+const pricedByMaterial = (reader: Reader): boolean => reader.facts.some((fact) => fact.fact === 'price' && fact.amounts !== undefined);
 export const isMaterial = (reader: Reader, index: number): boolean => {
   const token = reader.tokens[index];
   if (token?.means['material'] === undefined || !reader.free(index)) return false;
-  if (someOfThem(reader, index) || reader.tokens[index - 1]?.text === 'if') return false;
+  const before = reader.tokens[index - 1];
+  if (someOfThem(reader, index) || (before?.text === 'if' && !pricedByMaterial(reader))) return false;
+  if (before?.means['piece'] === undefined && forWearers.at(reader.tokens, index + 1, reader.tokens.length) !== undefined) return false;
   const next = reader.tokens[index + 1];
   if (
     next?.kind === 'word' &&
@@ -120,7 +130,7 @@ const find = (reader: Reader): Finding[] => {
   for (const index of places) {
     const token = reader.tokens[index];
     const material = token?.means['material'] as Material;
-    if (token !== undefined && weak.has(token.text) && !trade(reader)) continue;
+    if (token !== undefined && weak.has(token.text) && !trade(reader) && !oneOfTwo(reader, index)) continue;
     if (negated.at(reader.tokens, index - 1, index + 1) !== undefined || negated.at(reader.tokens, index - 2, index + 1) !== undefined)
       continue;
     if (
