@@ -51,16 +51,26 @@ const wholes: readonly (readonly [ReturnType<typeof pattern>, FactOf<'step'>['st
   [pattern('(checked the drying|drying checked|drying is fine|checked the drying racks|all dry now|drying is done)'), 'drying checked'],
 ];
 
+// "the gyp and euc": each by its own name.
+const itemsIn = (tokens: readonly Token[]): string[] => {
+  const names: Token[][] = [[]];
+  for (const token of tokens) {
+    if (/^(and|&|,|\+|n)$/.test(token.text)) names.push([]);
+    else if (token.means['ingredient'] !== undefined || Object.keys(token.means).length === 0) names.at(-1)?.push(token);
+  }
+  return names.flatMap((name) => itemName(name, true) ?? []);
+};
+
 export interface Ticked {
   readonly match: Match;
-  readonly fact: Unworded;
+  readonly facts: readonly Unworded[];
 }
 
 /** The steps a sentence says are done. */
 export const stepsTicked = (tokens: readonly Token[], part: Part): readonly Ticked[] => {
   const ticked: Ticked[] = [];
   const add = (match: Match, fact: Unworded): void => {
-    ticked.push({ match, fact });
+    ticked.push({ match, facts: [fact] });
   };
   for (const [form, step] of wholes) {
     const match = form.at(tokens, part.start, part.end);
@@ -77,11 +87,9 @@ export const stepsTicked = (tokens: readonly Token[], part: Part): readonly Tick
       rest.length > 5
     )
       continue;
-    const item = itemName(
-      rest.filter((token) => token.means['ingredient'] !== undefined || Object.keys(token.means).length === 0),
-      true,
-    );
-    add({ ...match, end: part.end }, { fact: 'step', step, ...(item === undefined ? {} : { item }) });
+    const items = itemsIn(rest);
+    const facts = items.length === 0 ? [{ fact: 'step', step } as const] : items.map((item) => ({ fact: 'step', step, item }) as const);
+    ticked.push({ match: { ...match, end: part.end }, facts });
   }
   for (let index = part.start; index < Math.min(part.end, part.start + 4); index++) {
     const token = tokens[index];
@@ -90,7 +98,12 @@ export const stepsTicked = (tokens: readonly Token[], part: Part): readonly Tick
     const hung = hungAfter.at(tokens, index + 1, part.end);
     if (hung !== undefined && hung.end >= part.end - 1)
       add({ ...hung, start: index }, { fact: 'step', step: 'hung', item: token.means['ingredient'] });
-    else if (match !== undefined && match.end >= part.end - 1 && !theirs.test(tokens[match.end]?.text ?? ''))
+    else if (
+      match !== undefined &&
+      match.end >= part.end - 1 &&
+      !theirs.test(tokens[match.end]?.text ?? '') &&
+      tokens[match.end]?.text !== 'stock'
+    )
       add({ ...match, start: index }, { fact: 'step', step: 'received', item: token.means['ingredient'] });
   }
   const got = arrivedVerb.at(tokens, part.start, part.end);

@@ -19,7 +19,7 @@ const inPart = (reader: Reader, part: Part): Finding[] => {
   if (taken !== undefined) add(taken.match, ...taken.facts);
   const over = unused(tokens, part);
   if (over !== undefined) add(over.match, over.fact);
-  for (const { match, fact } of stepsTicked(tokens, part)) add(match, fact);
+  for (const { match, facts } of stepsTicked(tokens, part)) add(match, ...facts);
   return findings;
 };
 

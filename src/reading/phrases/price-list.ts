@@ -4,6 +4,7 @@ import type { FactOf } from '../fact.ts';
 import { itemExtras } from '../goods/item-extras.ts';
 import { knowsItem } from '../goods/item-name.ts';
 import { withLastLine } from '../goods/last-line.ts';
+import { leftOut } from '../goods/left-out.ts';
 import { besideNames } from '../goods/name-edges.ts';
 import { forPeople, noGoods } from '../goods/no-goods.ts';
 import { findPack, type PackSize } from '../goods/pack-size.ts';
@@ -173,7 +174,9 @@ const find = (reader: Reader): Finding[] => {
     const facts = priced.flatMap((cut, at) => readItem(reader, cut, common, priced[at + 1]?.start ?? part.end));
     if (facts.length === 0) continue;
     const { facts: _, ...rest } = found(reader, part.start, part.end, []);
-    findings.push({ ...rest, facts: shareTax(facts) });
+    const out = leftOut(reader.tokens, part, facts);
+    const takes = Array.from({ length: part.end - part.start }, (_, at) => part.start + at).filter((index) => !out.includes(index));
+    findings.push({ ...rest, facts: shareTax(facts), takes }, ...out.map((index) => ({ start: index, end: index + 1, held: true })));
   }
   return withLastLine(reader, findings);
 };

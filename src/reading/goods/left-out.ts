@@ -1,0 +1,24 @@
+// Numbers of a price list that none of its packs holds: "ribbon 5m £3, 25m £11" keeps the first pack and names the rest as unread.
+
+import type { Unworded } from '../phrase.ts';
+import type { Part } from '../text/message.ts';
+import type { Token } from '../text/token.ts';
+
+const valuesOf = (facts: readonly Unworded[]): ReadonlySet<number> =>
+  new Set(
+    facts
+      .flatMap((fact) => Object.values(fact))
+      .filter((value) => typeof value === 'number' || (typeof value === 'string' && /^\d+(\.\d+)?$/.test(value)))
+      .map(Number),
+  );
+
+/** Where the plain numbers and the money stand that no fact has taken. */
+export const leftOut = (tokens: readonly Token[], { start, end }: Part, facts: readonly Unworded[]): readonly number[] => {
+  const values = valuesOf(facts);
+  return Array.from({ length: end - start }, (_, at) => start + at).filter((index) => {
+    const number = tokens[index]?.number;
+    if (number === undefined || !/^(plain|money|length)$/.test(number.form)) return false;
+    if ([index - 1, index + 1].some((at) => tokens[at]?.means['month'] !== undefined)) return false; // "from 1 feb"
+    return !values.has(Number(number.amount)) && !values.has(Number(number.max ?? Number.NaN));
+  });
+};
