@@ -21,7 +21,7 @@ export const countBeside = (reader: Reader, { start, end }: Part): number | unde
   return !closed || number === undefined || number.max !== undefined ? undefined : Number(number.amount);
 };
 
-/** The stretches that tell of a day and its hands each; undefined when there are not several. */
+/** The stretches that tell of a day and its hands each; undefined when there are not several, none where a number may be hands or hours. */
 export const daysApart = (reader: Reader, part: Part): Part[] | undefined => {
   const cuts: Part[] = [];
   let from = part.start;
@@ -34,7 +34,12 @@ export const daysApart = (reader: Reader, part: Part): Part[] | undefined => {
   const days: Part[] = [];
   for (const cut of cuts) {
     const before = days.at(-1);
-    const hands = peopleIn(reader, cut) ?? (before === undefined ? undefined : countBeside(reader, cut));
+    const own = peopleIn(reader, cut);
+    const hands = own ?? (before === undefined ? undefined : countBeside(reader, cut));
+    // "me fri 4 hrs, sat 3": three hours or three hands is not said, so nothing is read.
+    const [first] = days;
+    const alone = first !== undefined && own === undefined && hands !== undefined && peopleIn(reader, first) === 1;
+    if (alone && reader.tokens.slice(first.start, first.end).some(({ number }) => number?.form === 'duration')) return [];
     if (hands !== undefined && dateIn(reader, cut) !== undefined) days.push(cut);
     else if (before !== undefined && !reader.tokens.slice(cut.start, cut.end).some((token) => token.means['bench'] !== undefined))
       days[days.length - 1] = { ...before, end: cut.end };

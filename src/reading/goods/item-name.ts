@@ -52,6 +52,7 @@ export const itemName = (given: readonly Token[], dropMaterial: boolean): string
   const [first, ...behind] = tokens;
   const rest = behind[0]?.text === 'of' ? behind.slice(1) : behind;
   if (first?.means['ingredient'] === 'leaf' && rest[0]?.means['ingredient'] !== undefined) tokens = [...rest, first];
+  if (tokens.some((token) => token.means['all'] !== undefined)) return undefined; // "14 stems in all"
   if (tokens.length === 0 || tokens.length > 5 || nowhere.test(tokens[0]?.text ?? '')) return undefined;
   const words = tokens
     .map((token, index) => nameOf(token, index === tokens.length - 1))

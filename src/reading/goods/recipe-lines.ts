@@ -70,6 +70,9 @@ const size = pattern(
   '\\( (with|about|approx)? <number> (x)? (heads|head|blooms|bloom|stems|buds|flowers|florets|leaves|each) (each|per stem|a stem)? \\)',
 );
 
+// "14 stems in all": what the lines come to.
+const sum = pattern('(<count> (stems|stem|bits|heads|flowers|elements|things)? <all>|<all> (of|:)? <count> (stems|stem|heads|flowers))');
+
 // The items of a stretch: a quantity and a name each; a known name may go without a number.
 export const linesIn = (reader: Reader, start: number, end: number): Line[] | undefined => {
   const { tokens, context } = reader;
@@ -80,8 +83,8 @@ export const linesIn = (reader: Reader, start: number, end: number): Line[] | un
   while (index < end) {
     const token = tokens[index];
     // "2 spray roses (5 heads)": how big they are.
-    const aside = size.at(tokens, index, end);
-    if (aside !== undefined && lines.length > 0) {
+    const aside = lines.length > 0 ? (size.at(tokens, index, end) ?? sum.at(tokens, index, end)) : sum.at(tokens, index, end);
+    if (aside !== undefined) {
       index = aside.end;
       continue;
     }
