@@ -20,7 +20,9 @@ export const parseDay = (text: string): Day | undefined => {
 /** The day with this year, month (1–12) and day of month; undefined when there is none. */
 export const dayOf = (year: number, month: number, dayOfMonth: number): Day | undefined => {
   try {
-    return toDay(Temporal.PlainDate.from({ year, month, day: dayOfMonth }, { overflow: 'reject' }));
+    // Asking costs less than being refused: most days that are tried and do not exist are a 29th to 31st.
+    const date = Temporal.PlainDate.from({ year, month, day: dayOfMonth }, { overflow: 'constrain' });
+    return date.month === month && date.day === dayOfMonth ? toDay(date) : undefined;
   } catch {
     return undefined;
   }
@@ -34,6 +36,10 @@ export const addDays = (day: Day, days: number): Day => toDay(plain(day).add({ d
 
 /** Days from one to the other; negative when the second is earlier. */
 export const daysBetween = (from: Day, to: Day): number => plain(from).until(plain(to), { largestUnit: 'day' }).days;
+
+/** Every day of the month this one is in. */
+export const daysOfMonth = (day: Day): readonly Day[] =>
+  Array.from({ length: plain(day).daysInMonth }, (_, at) => `${day.slice(0, 8)}${String(at + 1).padStart(2, '0')}` as Day);
 
 export const weekdayOf = (day: Day): Weekday => weekdays[plain(day).dayOfWeek - 1] as Weekday;
 export const yearOf = (day: Day): number => Number(day.slice(0, 4));

@@ -2,20 +2,24 @@
 
 import type { Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
+import type { Token } from '../text/token.ts';
 
 // One of these stands in every sentence about hands and hours: most messages have none and need no closer look.
 const cue =
-  /^(me|myself|meself|us|i|i'm|im|i'll|i've|ive|we|we're|we've|she|he|she's|he's|they're|both|sick|ill|off|away|out|in|on|one|two|rostered|roster|shift|wage|wages|pay|paid|labour|hr|hrs|hour|hours|hourly|h|ph|pace|each|between|only|just|all|nobody|no|team|crew|staff|help|helping|helps)$/;
+  /^(me|myself|meself|us|i|i'm|im|i'll|i've|ive|we|we're|we've|both|sick|ill|rostered|roster|shift|wage|wages|pay|paid|labour|hr|hrs|hour|hours|hourly|h|ph|pace|between|nobody|team|crew|staff|help|helping|helps)$/;
+// These only beside a day: "jo is off friday".
+const cueOfADay = /^(she|he|she's|he's|they're|off|away|out|in|on|one|two|each|only|just|all|no)$/;
+const day = /^(today|tomorrow|tonight|tmrw|tmr|tomoz|week|weekend)$/;
 /** Whether the sentence may be about who is at the bench and for how long. */
-export const speaksOfHands = ({ tokens }: Reader, { start, end }: Part): boolean =>
-  tokens
-    .slice(start, end)
-    .some(
-      ({ text, number, means }) =>
-        means['bench'] !== undefined ||
-        means['role'] !== undefined ||
-        number?.form === 'duration' ||
-        number?.form === 'time' ||
-        (number?.form === 'plain' && number.max !== undefined) ||
-        cue.test(text),
-    );
+export const speaksOfHands = ({ tokens }: Reader, { start, end }: Part): boolean => {
+  let [beside, dated] = [false, false];
+  for (let index = start; index < end; index++) {
+    const { text, number, means } = tokens[index] as Token;
+    if (means['bench'] !== undefined || means['role'] !== undefined || number?.form === 'duration' || number?.form === 'time') return true;
+    if ((number?.form === 'plain' && number.max !== undefined) || cue.test(text)) return true;
+    beside ||= cueOfADay.test(text);
+    dated ||= means['weekday'] !== undefined || means['month'] !== undefined || number?.form === 'ordinal' || day.test(text);
+    if (beside && dated) return true;
+  }
+  return false;
+};

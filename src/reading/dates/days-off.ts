@@ -1,6 +1,6 @@
 // A day that is called off where another is named: "20 march is off, new date 27 march", "scrap the 20th, it's the 27th of march".
 
-import { pattern } from '../pattern.ts';
+import { anyIn, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import { dateAt } from './date-forms.ts';
@@ -14,6 +14,7 @@ const scrapped = pattern('(scrap|forget|ditch|drop|cancel|bin|lose|scratch|skip|
 /** Where the day taken back stands, in one sentence with the day that is meant. */
 export const dayCalledOff = (reader: Reader, { start, end }: Part): readonly [number, number] | undefined => {
   const { tokens, context } = reader;
+  if (!anyIn([off, scrapped], tokens, start, end)) return undefined;
   for (let index = start; index < end; index++) {
     const alone =
       tokens[index]?.number?.form === 'ordinal' ? dayAlone(index, index + 1, Number(tokens[index]?.number?.amount), context) : undefined;

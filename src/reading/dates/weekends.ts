@@ -1,7 +1,7 @@
 // Days that are only narrowed to a few: "victoria day weekend", "the weekend of the 12th june", "this weekend", "first week of june", "next month".
 // Each is asked about; none is picked.
 
-import { addDays, type Day, dayOf, monthOf, yearOf } from '../../values/day.ts';
+import { addDays, type Day, dayOf, daysOfMonth, monthOf, yearOf } from '../../values/day.ts';
 import { pattern } from '../pattern.ts';
 import type { ReadingContext } from '../reading.ts';
 import type { Token } from '../text/token.ts';
@@ -28,8 +28,6 @@ export const daysOfWeekend = (day: Day): readonly Day[] => {
   const [saturday = day] = weekendAround(day).filter((each) => weekdayNumber(each) === 6);
   return [...new Set([...[-1, 0, 1, 2].map((days) => addDays(saturday, days)), day])].sort();
 };
-const daysOfMonth = (first: Day): readonly Day[] =>
-  Array.from({ length: 31 }, (_, at) => addDays(first, at)).filter((day) => monthOf(day) === monthOf(first));
 /** The days of a month from today on. */
 export const monthFrom = (context: ReadingContext, month: number, year: number): readonly Day[] => {
   const first = dayOf(year, month, 1);

@@ -1,6 +1,6 @@
 // Numbers that nobody could place beside those of an order: "crowns 4 at 50, 2 at 65 big" read as four and nothing more would be read wrong.
 
-import { pattern } from '../pattern.ts';
+import { formOf, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import type { Token } from '../text/token.ts';
 import { wordList } from '../words/word-list.ts';
@@ -24,7 +24,7 @@ const isOurs = (token: Token): boolean =>
   tags.some((tag) => token.means[tag] !== undefined);
 
 // "2 fancy at 18": a word that describes, where a thing of its own would be several.
-const described = pattern('(x)? <n:count> <d:unlisted> (at|@|for|:|-)? <amount> (<each>)?');
+const described = formOf('(x)? <n:count> <d:unlisted> (at|@|for|:|-)? <amount> (<each>)?');
 const isDescribed = (run: readonly Token[]): boolean => {
   const match = described.at(run, 0, run.length);
   return match?.end === run.length && Number(match.kept['n']?.number?.amount) > 1 && !/s$/.test(match.kept['d']?.text ?? '');

@@ -153,12 +153,21 @@ const isCode = (tokens: readonly Token[], index: number): boolean => {
   return after?.glued === true && after.kind === 'word' && after.text.length <= 2 && !gluedLetters.test(after.text);
 };
 
+// All that may begin an amount and is no number yet: "a dollar fifty", "tenner", "£", "rs", and what stands behind "another".
+const moreOf = new Set(['another', 'extra']);
+const opensMoney = new Set(['$', 'a', 'one', ...[notes, signs, codesBefore, beforeDollar].flatMap((table) => Object.keys(table))]);
+
 /** The tokens with units and currencies joined to their numbers, and codes marked as such. */
 export const joinUnits = (given: readonly Token[]): Token[] => {
   const tokens = joinThousands(given);
   const joined: Token[] = [];
   for (let index = 0; index < tokens.length; ) {
     const token = tokens[index] as Token;
+    if (token.number === undefined && !opensMoney.has(token.text) && !moreOf.has(tokens[index - 1]?.text ?? '')) {
+      joined.push(token);
+      index += 1;
+      continue;
+    }
     const note = token.kind === 'word' ? look(notes, token.text) : undefined;
     const plain: Unit | undefined =
       note !== undefined

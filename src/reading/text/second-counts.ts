@@ -2,7 +2,7 @@
 // a count with one bound ("up to 33 BH", "33 bouts max") becomes a rough one.
 
 import { type Form, formOf, type Match } from '../pattern.ts';
-import { isCount, type Token } from './token.ts';
+import { firstWhere, isCount, type Token } from './token.ts';
 
 const least = '(min|minimum|<from>)';
 const most = '<upTo>';
@@ -119,6 +119,7 @@ const rough = (tokens: readonly Token[], index: number): boolean => {
       boundBefore.at(tokens, start)?.kept['n'] === token
     )
       return true;
-  const after = tokens.slice(index, index + reach).some(mayBegin) ? boundAfter.at(tokens, index) : undefined;
+  const near = firstWhere(tokens, index, Math.min(tokens.length, index + reach), mayBegin) >= 0;
+  const after = near ? boundAfter.at(tokens, index) : undefined;
   return after !== undefined && tokens[after.end]?.number === undefined && !/^from/.test(tokens[after.end - 1]?.text ?? '');
 };

@@ -44,7 +44,7 @@ export const isNumber = (token: Token | undefined, ...forms: readonly NumberForm
 
 /** A whole number of things: no unit, no fraction. */
 export const isCount = (token: Token | undefined): boolean =>
-  token?.number?.form === 'plain' && /^\d{1,5}$/.test(token.number.amount) && !/[.,]\d{2}$/.test(token.text);
+  token?.number?.form === 'plain' && /^\d{1,5}$/.test(token.number.amount) && (token.text.length < 4 || !/[.,]\d{2}$/.test(token.text));
 
 export const meaning = (token: Token | undefined, tag: string): string | undefined => token?.means[tag];
 
