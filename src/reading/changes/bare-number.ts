@@ -10,10 +10,14 @@ import { inZones, zonesOf } from './zones.ts';
 
 const star = /^\*$/;
 
-// "same price but 50": only the count is new.
-const samePrice = (stretch: readonly Token[], at: number): boolean =>
-  (stretch[at]?.text === 'same' && /^prices?$/.test(stretch[at + 1]?.text ?? '')) ||
-  (/^prices?$/.test(stretch[at]?.text ?? '') && stretch[at - 1]?.text === 'same');
+// "same price but 50", "55 instead of 50, rate same": only the count is new.
+const isPrice = /^(prices?|rates?)$/;
+const samePrice = (stretch: readonly Token[], at: number): boolean => {
+  const beside = [stretch[at - 1]?.text ?? '', stretch[at + 1]?.text ?? ''];
+  return stretch[at]?.text === 'same'
+    ? beside.some((word) => isPrice.test(word))
+    : isPrice.test(stretch[at]?.text ?? '') && beside.includes('same');
+};
 
 // "make that 45 pieces", "count is 55": only a count can be meant.
 const ofCount = (stretch: readonly Token[]): boolean =>
