@@ -17,6 +17,7 @@ export class Places {
   readonly #blocks: Uint16Array;
   readonly #goesOn: Uint32Array;
   readonly #metIn: Uint32Array;
+  readonly #scratch: readonly [Uint32Array, Uint32Array]; // for the pattern at hand
   // What may open each pattern, and where it could begin: one bit for a token.
   readonly #openings: ((readonly number[])[] | undefined)[];
   readonly #tokenWords: number;
@@ -47,6 +48,7 @@ export class Places {
     }
     this.#goesOn = new Uint32Array((block >> 5) + 1);
     for (const each of goingOn) add(this.#goesOn, each);
+    this.#scratch = [new Uint32Array(this.#goesOn.length), new Uint32Array(this.#goesOn.length)];
     this.#metIn = new Uint32Array((firstNeed.at(-1) as number) * this.#goesOn.length);
     this.#openings = new Array(this.patterns);
     this.#tokenWords = (tokens.length >> 5) + 1;
@@ -59,7 +61,8 @@ export class Places {
   #gather(places: readonly number[], needs: readonly number[] | undefined, openings: readonly number[] | undefined): void {
     if (needs !== undefined) {
       const width = this.#goesOn.length;
-      const blocks = new Uint32Array(width);
+      const [blocks] = this.#scratch;
+      blocks.fill(0);
       for (const place of places) add(blocks, this.#blocks[place] as number);
       for (const need of needs) for (let at = 0; at < width; at++) (this.#metIn[need * width + at] as number) |= blocks[at] as number;
     }
@@ -74,8 +77,8 @@ export class Places {
   #blocksOf(id: number): Uint32Array | undefined {
     const width = this.#goesOn.length;
     const further = ((all[id]?.reach ?? 0) + longestBlock - 2) >> 4;
-    const blocks = new Uint32Array(width).fill(-1);
-    const near = new Uint32Array(width);
+    const [blocks, near] = this.#scratch;
+    blocks.fill(-1);
     for (let need = firstNeed[id] as number; need < (firstNeed[id + 1] as number); need++) {
       for (let at = 0; at < width; at++) near[at] = this.#metIn[need * width + at] as number;
       for (let step = 0; step < further; step++) orFromNext(near, this.#goesOn);

@@ -62,7 +62,8 @@ export const kindsOf = (token: Token): readonly string[] => {
   const { form } = token.number;
   const forms = tagsOfForm.get(form) ?? formTags(form);
   tagsOfForm.set(form, forms);
-  return [...kinds, ...forms];
+  kinds.push(...forms);
+  return kinds;
 };
 
 /** Whether a token is of a kind: a number form, 'count', 'number', 'word', 'any', or a tag of the vocabulary. */

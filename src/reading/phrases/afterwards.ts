@@ -32,6 +32,13 @@ const find = (reader: Reader): Finding[] =>
 
 export const afterwards: Phrase = {
   name: 'afterwards',
-  examples: ['spent 182.40 at the market', 'took 3 hours for 12', '3 unused', 'ordered the statice', 'boarded'],
+  examples: [
+    'spent 182.40 at the market',
+    'the flowers came to 84.20 in the end',
+    'took 3 hours for 12',
+    '3 unused',
+    'ordered the statice',
+    'boarded',
+  ],
   find,
 };
