@@ -52,7 +52,7 @@ export const newValues = (reader: Reader, part: Part): Finding[] => {
   // "they've gone for faux, first of august": the day beside it is read as a day.
   const clause = onDay ? clausesOf(reader, part).find(({ start, end }) => !dayIn(own, { ...part, start, end })) : undefined;
   const { start, end } = clause ?? part;
-  if (unsaid(tokens.slice(start, end), facts)) return [{ start, end, held: true }];
+  if (unsaid(tokens, { ...part, start, end }, facts)) return [{ start, end, held: true }];
   return [found(reader, start, end, onceFrom(facts))];
 };
 

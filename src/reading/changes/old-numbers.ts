@@ -1,5 +1,6 @@
 // The numbers that a correction takes back: one for whatever is new, or a count and a price ("20 bouts at 14 not 18 at 15").
 
+import { leftOut } from '../facts/left-out.ts';
 import type { Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import { firstWhere, type NumberRead, type Token } from '../text/token.ts';
@@ -30,10 +31,6 @@ export const oldNumbers = (tokens: readonly Token[], part: Part, zones: Zones): 
 };
 
 /** "make it 20 at 14, 3 for kids": whether a number that no change holds shows that not all is understood. */
-export const unsaid = (tokens: readonly Token[], facts: readonly Unworded[]): boolean => {
-  if (!facts.some((fact) => fact.fact === 'change' && (fact.what === 'count' || fact.what === 'price'))) return false;
-  const said: readonly string[] = JSON.stringify(facts).match(/\d+(\.\d+)?/g) ?? [];
-  return tokens.some(
-    ({ text, number }) => (number?.form === 'plain' || number?.form === 'money') && text !== 'one' && !said.includes(number.amount),
-  );
-};
+export const unsaid = (tokens: readonly Token[], part: Part, facts: readonly Unworded[]): boolean =>
+  facts.some((fact) => fact.fact === 'change' && (fact.what === 'count' || fact.what === 'price')) &&
+  leftOut(tokens, part, facts).length > 0;

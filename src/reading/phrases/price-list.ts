@@ -1,10 +1,10 @@
 // What the wholesaler charges: "statice £4.80 wrap of 10 +vat", "strawflowers gone up, 12 to 13.50 a bunch", "pearl head pins box/144 $9.99".
 
 import type { FactOf } from '../fact.ts';
+import { leftOut } from '../facts/left-out.ts';
 import { itemExtras } from '../goods/item-extras.ts';
 import { knowsItem } from '../goods/item-name.ts';
 import { withLastLine } from '../goods/last-line.ts';
-import { leftOut } from '../goods/left-out.ts';
 import { besideNames } from '../goods/name-edges.ts';
 import { forPeople, noGoods } from '../goods/no-goods.ts';
 import { findPack, type PackSize } from '../goods/pack-size.ts';

@@ -1,4 +1,4 @@
-// Numbers of a price list that none of its packs holds: "ribbon 5m £3, 25m £11" keeps the first pack and names the rest as unread.
+// Numbers that none of the facts read beside them holds: "ribbon 5m £3, 25m £11" keeps one pack, "make it 20 at 14, 3 for kids" two changes.
 
 import type { Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
@@ -8,8 +8,8 @@ const valuesOf = (facts: readonly Unworded[]): ReadonlySet<number> =>
   new Set(
     facts
       .flatMap((fact) => Object.values(fact))
-      .filter((value) => typeof value === 'number' || (typeof value === 'string' && /^\d+(\.\d+)?$/.test(value)))
-      .map(Number),
+      .filter((value) => typeof value === 'number' || (typeof value === 'string' && /^-?\d+(\.\d+)?$/.test(value)))
+      .map((value) => Math.abs(Number(value))),
   );
 
 /** Where the plain numbers and the money stand that no fact has taken. */
@@ -17,7 +17,7 @@ export const leftOut = (tokens: readonly Token[], { start, end }: Part, facts: r
   const values = valuesOf(facts);
   return Array.from({ length: end - start }, (_, at) => start + at).filter((index) => {
     const number = tokens[index]?.number;
-    if (number === undefined || !/^(plain|money|length)$/.test(number.form)) return false;
+    if (number === undefined || tokens[index]?.text === 'one' || !/^(plain|money|length)$/.test(number.form)) return false;
     if ([index - 1, index + 1].some((at) => tokens[at]?.means['month'] !== undefined)) return false; // "from 1 feb"
     return !values.has(Number(number.amount)) && !values.has(Number(number.max ?? Number.NaN));
   });
