@@ -3,6 +3,7 @@
 import { pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import { isCount, type Token } from '../text/token.ts';
+import { countsBehind } from './counts-behind.ts';
 import type { Mention } from './mention.ts';
 import type { Price } from './price-at.ts';
 
@@ -134,13 +135,8 @@ const neededRow = (reader: Reader, mentions: readonly Mention[], prices: readonl
     return undefined;
   const start = reader.tokens.findIndex((token, index) => index > (mentions.at(-1)?.last ?? 0) && wanting.test(token.text));
   if (start < 0) return undefined;
-  const places: number[] = [];
-  for (let index = start + 1; index < reader.tokens.length; index++) {
-    const token = reader.tokens[index];
-    if (isCount(token) && reader.free(index)) places.push(index);
-    else if (!/^(and|n|&|,|\+|\/|:|of|then)$/.test(token?.text ?? '')) break;
-  }
-  if (places.length !== mentions.length) return undefined;
+  const places = countsBehind(reader, start, mentions.length)?.places;
+  if (places === undefined) return undefined;
   return mentions.map((mention, at) => ({
     ...mention,
     count: reader.tokens[places[at] ?? 0] as Token,

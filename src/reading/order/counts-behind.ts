@@ -9,20 +9,25 @@ const opening = pattern(
 );
 
 /** As many counts as there are kinds, if a word for wanting heads them. */
-export const countsBehind = (reader: Reader, start: number, kinds: number): { counts: number[]; end: number } | undefined => {
+export const countsBehind = (
+  reader: Reader,
+  start: number,
+  kinds: number,
+): { counts: number[]; places: number[]; end: number } | undefined => {
   const { tokens } = reader;
   const match = opening.at(tokens, start, tokens.length);
   if (match === undefined) return undefined;
-  const counts: number[] = [];
+  const places: number[] = [];
   let end = match.end;
   for (let index = match.end; index < tokens.length; index++) {
     const token = tokens[index];
     if (isCount(token) && token?.number?.max === undefined && reader.free(index)) {
-      counts.push(Number(token?.number?.amount));
+      places.push(index);
       end = index + 1;
     } else if (!/^(and|n|&|,|\+|\/|then)$/.test(token?.text ?? '')) break;
   }
   const next = tokens[end];
   if (next?.means['piece'] !== undefined || next?.means['each'] !== undefined) return undefined;
-  return counts.length === kinds ? { counts, end } : undefined;
+  const counts = places.map((place) => Number(tokens[place]?.number?.amount));
+  return counts.length === kinds ? { counts, places, end } : undefined;
 };
