@@ -5,7 +5,7 @@
 
 import { add, has, nextBit } from './patterns/bits.ts';
 import { type Node, parse } from './patterns/parse-pattern.ts';
-import { placesIn } from './patterns/places.ts';
+import { begins, might, nextStart } from './patterns/places.ts';
 import { needsOf, openingOf, reachOf } from './patterns/quick-look.ts';
 import { numbered } from './patterns/registry.ts';
 import { trialOf } from './patterns/steps.ts';
@@ -65,12 +65,12 @@ export const pattern = (source: string): Pattern => {
   const nodes = parse(source);
   const form = formFrom(nodes);
   const id = numbered({ opening: openingOf(nodes), needs: needsOf(nodes), reach: reachOf(nodes) });
-  const next = (tokens: readonly Token[], from: number, end: number): number => placesIn(tokens).next(id, from, end);
+  const next = (tokens: readonly Token[], from: number, end: number): number => nextStart(id, tokens, from, end);
   return {
     source,
-    might: (tokens) => placesIn(tokens).might(id),
+    might: (tokens) => might(id, tokens),
     at: (tokens, index, end) =>
-      index >= 0 && index < Math.min(end, tokens.length) && placesIn(tokens).begins(id, index) ? form.at(tokens, index, end) : undefined,
+      index >= 0 && index < end && index < tokens.length && begins(id, tokens, index) ? form.at(tokens, index, end) : undefined,
     next,
     in: (tokens, start, end) => {
       for (let index = next(tokens, start, end); index < end; index = next(tokens, index + 1, end)) {

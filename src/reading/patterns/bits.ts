@@ -20,10 +20,17 @@ export const nextBit = (bits: Uint32Array, from: number, end = bits.length << 5)
   return found < end ? found : -1;
 };
 
-/** Adds each number whose next one is there, where `goesOn` has it. */
-export const orFromNext = (bits: Uint32Array, goesOn: Uint32Array): void => {
-  for (let word = 0; word < bits.length; word++) {
-    const next = ((bits[word] as number) >>> 1) | ((bits[word + 1] ?? 0) << 31);
+/** Adds each number whose next one is there, where `goesOn` has it, in the first `words`. */
+export const orFromNext = (bits: Uint32Array, goesOn: Uint32Array, words: number): void => {
+  for (let word = 0; word < words; word++) {
+    const next = ((bits[word] as number) >>> 1) | (word + 1 < words ? (bits[word + 1] as number) << 31 : 0);
     (bits[word] as number) |= next & (goesOn[word] as number);
   }
+};
+
+/** Bits with nothing in the first `words`: the same ones where they are long enough. */
+export const roomFor = (bits: Uint32Array<ArrayBuffer>, words: number): Uint32Array<ArrayBuffer> => {
+  if (bits.length < words) return new Uint32Array(words * 2);
+  bits.fill(0, 0, words);
+  return bits;
 };

@@ -16,34 +16,40 @@ export interface Looks {
   readonly reach: number;
 }
 
-type Numbers = Map<string, number[]>;
-interface ByKey {
-  readonly words: Numbers;
-  readonly kinds: Numbers;
+/** What a word or a kind is good for. */
+export interface Use {
+  /** The needs it meets, by their number among the needs of all patterns. */
+  readonly needs: number[];
+  /** The patterns it may open. */
+  readonly opens: number[];
+  /** Where it stands in the message that is looked at. */
+  readonly stands: number[];
 }
-export const needsBy: ByKey = { words: new Map(), kinds: new Map() };
-export const openingsBy: ByKey = { words: new Map(), kinds: new Map() };
-/** Patterns by their number. */
-export const all: Looks[] = [];
+
+export const useOfWord = new Map<string, Use>();
+export const useOfKind = new Map<string, Use>();
+/** The reach of each pattern. */
+export const reaches: number[] = [];
 /** The first need of each pattern, and of the one after the last. */
 export const firstNeed: number[] = [0];
 
-const register = (either: Either, number: number, by: ByKey): void => {
-  for (const list of ['words', 'kinds'] as const)
-    for (const key of either[list]) {
-      const numbers = by[list].get(key);
-      if (numbers === undefined) by[list].set(key, [number]);
-      else numbers.push(number);
-    }
+const used = (uses: Map<string, Use>, key: string): Use => {
+  const use = uses.get(key) ?? { needs: [], opens: [], stands: [] };
+  uses.set(key, use);
+  return use;
 };
+const usesOf = ({ words, kinds }: Either): Use[] => [
+  ...[...words].map((word) => used(useOfWord, word)),
+  ...[...kinds].map((kind) => used(useOfKind, kind)),
+];
 
 /** A pattern's number among all patterns, by which a message's places know it. */
-export const numbered = (looks: Looks): number => {
-  const number = all.length;
+export const numbered = ({ opening, needs, reach }: Looks): number => {
+  const number = reaches.length;
   const first = firstNeed[number] as number;
-  all.push(looks);
-  register(looks.opening, number, openingsBy);
-  for (const [at, need] of looks.needs.entries()) register(need, first + at, needsBy);
-  firstNeed.push(first + looks.needs.length);
+  reaches.push(reach);
+  for (const use of usesOf(opening)) use.opens.push(number);
+  for (const [at, need] of needs.entries()) for (const use of usesOf(need)) use.needs.push(first + at);
+  firstNeed.push(first + needs.length);
   return number;
 };

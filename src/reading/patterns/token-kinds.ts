@@ -1,6 +1,6 @@
 // Kinds of tokens that patterns and phrases ask for by name: number forms, 'count', 'number', 'word', 'any', or a tag of the vocabulary.
 
-import { isCount, type NumberForm, type Token } from '../text/token.ts';
+import { isCount, type NumberForm, none, type Token } from '../text/token.ts';
 import { isOtherThings, isUnlisted } from '../words/other-things.ts';
 
 const numberForms: Readonly<Record<string, readonly NumberForm[]>> = {
@@ -21,16 +21,22 @@ const numberForms: Readonly<Record<string, readonly NumberForm[]>> = {
 export type Test = (token: Token) => boolean;
 
 const notFillers = ['piece', 'all', 'each', 'budget', 'taxName', 'taxWord'];
-const special: Readonly<Record<string, Test>> = {
-  any: (token) => token.kind !== 'line',
-  line: (token) => token.kind === 'line',
-  word: (token) => token.kind === 'word',
+const ofNumbers: Readonly<Record<string, Test>> = {
   count: isCount,
   number: (token) => token.number !== undefined,
   range: (token) => token.number?.max !== undefined || (token.number?.or?.length ?? 0) > 1,
+};
+const ofWords: Readonly<Record<string, Test>> = {
+  word: (token) => token.kind === 'word',
   filler: (token) => token.kind === 'word' && token.number === undefined && !notFillers.some((tag) => token.means[tag] !== undefined),
   things: isOtherThings,
   unlisted: isUnlisted,
+};
+const special: Readonly<Record<string, Test>> = {
+  ...ofNumbers,
+  ...ofWords,
+  any: (token) => token.kind !== 'line',
+  line: (token) => token.kind === 'line',
   tax: (token) => token.means['taxName'] !== undefined || token.means['taxWord'] !== undefined,
 };
 
@@ -51,14 +57,19 @@ export const testOf = (tag: string): Test => {
 const formTags = (form: NumberForm): string[] => Object.keys(numberForms).filter((tag) => numberForms[tag]?.includes(form));
 const tagsOfForm = new Map<NumberForm, readonly string[]>();
 const own = new Set([...Object.keys(special), ...Object.keys(numberForms)]);
-const specials = Object.entries(special);
+const [numberTests, wordTests] = [Object.entries(ofNumbers), Object.entries(ofWords)];
 
-/** Every kind a token is of: looked up by its number and its meanings, so that only the special ones are tried. */
+/** Every kind a token is of: looked up by its number and its meanings, so that few tests are made. */
 export const kindsOf = (token: Token): readonly string[] => {
-  const kinds: string[] = [];
-  for (const [tag, test] of specials) if (test(token)) kinds.push(tag);
-  for (const tag in token.means) if (token.means[tag] !== undefined && !own.has(tag)) kinds.push(tag);
+  if (token.kind === 'line') return ['line'];
+  const kinds = ['any'];
+  if (token.kind === 'word') for (const [tag, test] of wordTests) if (test(token)) kinds.push(tag);
+  if (token.means !== none) {
+    for (const tag in token.means) if (token.means[tag] !== undefined && !own.has(tag)) kinds.push(tag);
+    if (special['tax']?.(token)) kinds.push('tax');
+  }
   if (token.number === undefined) return kinds;
+  for (const [tag, test] of numberTests) if (test(token)) kinds.push(tag);
   const { form } = token.number;
   const forms = tagsOfForm.get(form) ?? formTags(form);
   tagsOfForm.set(form, forms);

@@ -51,6 +51,12 @@ export const meaning = (token: Token | undefined, tag: string): string | undefin
 /** No meaning yet. */
 export const none: Readonly<Record<string, string>> = Object.freeze({});
 
+/** A token the vocabulary says nothing of. */
+export const isNameless = ({ means }: Token): boolean => {
+  for (const _ in means) return false;
+  return true;
+};
+
 /** The first token in a stretch that passes, or -1. A stretch is looked through alone, however long the message. */
 export const firstWhere = (
   tokens: readonly Token[],

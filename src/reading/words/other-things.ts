@@ -1,6 +1,6 @@
 // Things counted that are no flower work: a plural that stands in no list of the trade ("20 candles", "3 pizzas").
 
-import type { Token } from '../text/token.ts';
+import { isNameless, type Token } from '../text/token.ts';
 
 // Words that end as plurals do and count no other things: short talk, verbs, and what the bench calls its own.
 const common =
@@ -14,11 +14,11 @@ export const isOtherThings = (token: Token): boolean =>
   /^[a-z-]{3,}s$/.test(token.text) &&
   !/(ss|'s|ous|ius|eus|lus|rus)$/.test(token.text) &&
   !common.test(token.text) &&
-  Object.keys(token.means).length === 0;
+  isNameless(token);
 
 const joining =
   /^(they|she|he|we|i|you|u|it|who|which|want|wants|wanted|need|needs|have|has|had|will|can|could|would|like|likes|got|get|gets|make|makes|made|do|does|did|said|says|then|so|but|if|when|not|no|only|just|also|too|please|pls|in|of|for|to|at|on|by|with|from|per|each|and|or|but|as|is|are|was|were|wearing|having|doing|making|than|that|the|a|an)$/;
 
 /** A word that no list knows and that joins no others: "20 table candles", "12 gold chairs". */
 export const isUnlisted = (token: Token): boolean =>
-  token.kind === 'word' && token.number === undefined && Object.keys(token.means).length === 0 && !joining.test(token.text);
+  token.kind === 'word' && token.number === undefined && isNameless(token) && !joining.test(token.text);
