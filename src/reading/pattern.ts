@@ -3,22 +3,17 @@
 // A plain word stands for itself; <tag> for a kind of token; <name:tag> keeps the token; ( | ) chooses; ? and {a,b} repeat.
 // Repeats are bounded, so matching takes time in proportion to the message.
 
-import { add, has, nextBit } from './patterns/bits.ts';
-import { type Node, parse } from './patterns/parse-pattern.ts';
-import { begins, might, nextStart } from './patterns/places.ts';
+import { has, nextBit } from './patterns/bits.ts';
+import { parse } from './patterns/parse-pattern.ts';
+import { addStarts, begins, might, nextStart } from './patterns/places.ts';
 import { needsOf, openingOf, reachOf } from './patterns/quick-look.ts';
 import { numbered } from './patterns/registry.ts';
-import { trialOf } from './patterns/steps.ts';
+import { type Match, trialOf } from './patterns/steps.ts';
 import { testOf } from './patterns/token-kinds.ts';
 import type { Token } from './text/token.ts';
 
+export type { Match } from './patterns/steps.ts';
 export { isA } from './patterns/token-kinds.ts';
-
-export interface Match {
-  readonly start: number;
-  readonly end: number;
-  readonly kept: Readonly<Record<string, Token>>;
-}
 
 export interface Pattern {
   readonly source: string;
@@ -28,6 +23,8 @@ export interface Pattern {
   might(tokens: readonly Token[]): boolean;
   /** The first place from `from` on where a match could begin; `end` when there is none. */
   next(tokens: readonly Token[], from: number, end: number): number;
+  /** Adds the places where a match could begin. */
+  addStarts(tokens: readonly Token[], places: Uint32Array): void;
   /** The first match in the stretch. */
   in(tokens: readonly Token[], start: number, end: number): Match | undefined;
 }
@@ -37,44 +34,35 @@ export interface Form {
   at(tokens: readonly Token[], index: number, end?: number): Match | undefined;
 }
 
-const formFrom = (nodes: readonly Node[]): Form => {
-  const trial = trialOf(nodes);
-  return {
-    at: (tokens, index, end = tokens.length) => {
-      const found = trial(tokens, index, end);
-      return found && { start: index, ...found };
-    },
-  };
-};
-
 export const formOf = (source: string): Form => {
   const nodes = parse(source);
   const { words, kinds, open } = openingOf(nodes);
   const tests = [...kinds].map(testOf);
-  const form = formFrom(nodes);
+  const trial = trialOf(nodes);
   return {
-    at: (tokens, index, end) => {
+    at: (tokens, index, end = tokens.length) => {
       const first = tokens[index];
       if (!open && (first === undefined || !(words.has(first.text) || tests.some((test) => test(first))))) return undefined;
-      return form.at(tokens, index, end);
+      return trial(tokens, index, end);
     },
   };
 };
 
 export const pattern = (source: string): Pattern => {
   const nodes = parse(source);
-  const form = formFrom(nodes);
+  const trial = trialOf(nodes);
   const id = numbered({ opening: openingOf(nodes), needs: needsOf(nodes), reach: reachOf(nodes) });
   const next = (tokens: readonly Token[], from: number, end: number): number => nextStart(id, tokens, from, end);
   return {
     source,
     might: (tokens) => might(id, tokens),
     at: (tokens, index, end) =>
-      index >= 0 && index < end && index < tokens.length && begins(id, tokens, index) ? form.at(tokens, index, end) : undefined,
+      index >= 0 && index < end && index < tokens.length && begins(id, tokens, index) ? trial(tokens, index, end) : undefined,
     next,
+    addStarts: (tokens, places) => addStarts(id, tokens, places),
     in: (tokens, start, end) => {
       for (let index = next(tokens, start, end); index < end; index = next(tokens, index + 1, end)) {
-        const match = form.at(tokens, index, end);
+        const match = trial(tokens, index, end);
         if (match !== undefined) return match;
       }
       return undefined;
@@ -89,15 +77,17 @@ const spotsOf = (forms: readonly Pattern[], tokens: readonly Token[]): Uint32Arr
   const known = held.get(forms);
   if (known?.tokens === tokens) return known.spots;
   const spots = new Uint32Array((tokens.length >> 5) + 1);
-  for (const form of forms)
-    for (let index = form.next(tokens, 0, tokens.length); index < tokens.length; index = form.next(tokens, index + 1, tokens.length))
-      add(spots, index);
+  for (const form of forms) form.addStarts(tokens, spots);
   held.set(forms, { tokens, spots });
   return spots;
 };
 
 /** Whether any of the forms could begin here: one look for all of them. */
 export const beginsAt = (forms: readonly Pattern[], tokens: readonly Token[], index: number): boolean => has(spotsOf(forms, tokens), index);
+
+/** Whether any of the forms could begin in the stretch. */
+export const beginsIn = (forms: readonly Pattern[], tokens: readonly Token[], start: number, end: number): boolean =>
+  nextBit(spotsOf(forms, tokens), start, end) !== -1;
 
 /** The match at `index` of the first form that has one. */
 export const firstAt = (forms: readonly Pattern[], tokens: readonly Token[], index: number, end: number): Match | undefined => {

@@ -13,6 +13,8 @@ const worn = pattern(
   '(,|-|and|&|+|;|plus|then) <n:count> (x)? for (the|his|her|their|my|our)? (<role>|<bench>|family|families|kids|children|everyone else|the rest)',
 );
 const owned = pattern('(,|and|&|+|;|plus|then)? (the|for|for the)? (<owner>|<role>) <n:count> (x)? (@|at) (<money>|<plain>)');
+const freshForms = [owned, priced];
+const goingOn = [owned, priced, worn];
 const goods = ['piece', 'pack', 'ingredient', 'other', 'month', 'weekday', 'each', 'all', 'taxWord', 'taxName', 'bench', 'upTo'];
 
 /** The further line of the kind before, if this place begins one. `from` is its first token, `index` its number. */
@@ -28,7 +30,7 @@ export const moreOfTheKind = (reader: Reader, index: number): { count: Token; co
   const fresh = tokens[index]?.kind === 'line' || tokens[index]?.text === '.'; // a line or a sentence of its own
   if (!fresh && !/^(,|and|&|\+|;|:|plus|then|-)$/.test(tokens[index]?.text ?? '')) return undefined;
   const from = fresh ? index + 1 : index;
-  const match = firstAt(fresh ? [owned, priced] : [owned, priced, worn], tokens, from, tokens.length);
+  const match = firstAt(fresh ? freshForms : goingOn, tokens, from, tokens.length);
   const count = match?.kept['n'];
   const word = match?.kept['d'];
   if (match === undefined || count === undefined || (word !== undefined && goods.some((tag) => word.means[tag] !== undefined)))

@@ -119,3 +119,10 @@ export const nextStart = (id: number, tokens: readonly Token[], from: number, en
   const found = nextBit(starts, first + from, first + Math.min(end, row));
   return found === -1 ? end : found - first;
 };
+
+/** Adds to the bits, one for a token, where a match could begin. */
+export const addStarts = (id: number, tokens: readonly Token[], places: Uint32Array): void => {
+  if (!might(id, tokens)) return;
+  const first = (id * row) >> 5;
+  for (let word = 0; word < row >> 5; word++) (places[word] as number) |= starts[first + word] as number;
+};

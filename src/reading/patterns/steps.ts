@@ -8,8 +8,9 @@ import type { Test } from './token-kinds.ts';
 type Step = (tokens: readonly Token[], index: number, end: number, slots: (Token | undefined)[]) => number;
 const nowhere = -1;
 
-/** A match: where it ends and the tokens it keeps, by name. */
-export interface Found {
+/** A match: where it stands and the tokens it keeps, by name. */
+export interface Match {
+  readonly start: number;
   readonly end: number;
   readonly kept: Readonly<Record<string, Token>>;
 }
@@ -81,7 +82,7 @@ const stepsOf = (nodes: readonly Node[], names: string[], last: Step): Step =>
   }, last);
 
 /** Tries the nodes at one place. The steps are made when first needed: most patterns never are. */
-export const trialOf = (nodes: readonly Node[]): ((tokens: readonly Token[], index: number, end: number) => Found | undefined) => {
+export const trialOf = (nodes: readonly Node[]): ((tokens: readonly Token[], index: number, end: number) => Match | undefined) => {
   const names: string[] = [];
   let steps: Step | undefined;
   // One set of slots for all trials: a trial that fails leaves them empty.
@@ -91,11 +92,11 @@ export const trialOf = (nodes: readonly Node[]): ((tokens: readonly Token[], ind
     const reached = steps(tokens, index, end, slots);
     if (reached === nowhere) return undefined;
     const kept: Record<string, Token> = {};
-    names.forEach((name, slot) => {
+    for (let slot = 0; slot < slots.length; slot++) {
       const token = slots[slot];
-      if (token !== undefined) kept[name] = token;
+      if (token !== undefined) kept[names[slot] as string] = token;
       slots[slot] = undefined;
-    });
-    return { end: reached, kept };
+    }
+    return { start: index, end: reached, kept };
   };
 };

@@ -20,7 +20,7 @@ import {
   workDone,
 } from '../held/signs.ts';
 import { isStrangeTalk } from '../held/strange-talk.ts';
-import { type Pattern, pattern } from '../pattern.ts';
+import { beginsIn, type Pattern, pattern } from '../pattern.ts';
 import type { Finding, Phrase, Reader } from '../phrase.ts';
 import { mishap } from '../progress/losses.ts';
 import { asksPeople } from '../questions/requested.ts';
@@ -31,19 +31,26 @@ const written = pattern(
   '(put|pop|stick|putting|sticking) <any>{1,4} (on|in|down on|down in) (the|our|my|this|that) (list|order|book|books|sheet|diary|job|quote|bill|event)',
 );
 
-const placesOf = (reader: Reader, part: Part, forms: readonly Pattern[]): number[] =>
-  forms.flatMap((form) => {
-    const next = (from: number): number => form.next(reader.tokens, from, part.end);
-    for (let index = next(part.start); index < part.end; index = next(index + 1)) {
-      if (form.at(reader.tokens, index, part.end) === undefined) continue;
-      if (likeness.test(reader.tokens[index - 1]?.text ?? '')) return [];
-      if (written.at(reader.tokens, index, part.end) !== undefined) continue;
-      // "had to redo 2" is done.
-      if (reader.tokens[index - 1]?.text === 'to' && reader.tokens[index - 2]?.text === 'had') return [];
-      return [index];
-    }
-    return [];
-  });
+const placeOf = ({ tokens }: Reader, { start, end }: Part, form: Pattern): number | undefined => {
+  for (let index = form.next(tokens, start, end); index < end; index = form.next(tokens, index + 1, end)) {
+    if (form.at(tokens, index, end) === undefined) continue;
+    if (likeness.test(tokens[index - 1]?.text ?? '')) return undefined;
+    if (written.at(tokens, index, end) !== undefined) continue;
+    // "had to redo 2" is done.
+    return tokens[index - 1]?.text === 'to' && tokens[index - 2]?.text === 'had' ? undefined : index;
+  }
+  return undefined;
+};
+const placesOf = (reader: Reader, part: Part, forms: readonly Pattern[]): number[] => {
+  const places: number[] = [];
+  if (!beginsIn(forms, reader.tokens, part.start, part.end)) return places;
+  for (const form of forms) {
+    const place = placeOf(reader, part, form);
+    if (place !== undefined) places.push(place);
+  }
+  return places;
+};
+const mayBe: readonly Pattern[] = [...unreal, ...handled];
 
 // "20 candles for the tables, 4 each": other things, and what they cost. Beside pieces in the same clause only the things themselves.
 const thingsOf = (reader: Reader, part: Part, clauses: readonly Stretch[]): Stretch[] => {
@@ -75,7 +82,7 @@ const stretchesOf = (reader: Reader, part: Part): Stretch[] => {
   const clauses = clausesOf(reader, part);
   const held = [
     ...placesOf(reader, part, elsewhere).map((at) => reachOf(reader, clauses, at, false)),
-    ...placesOf(reader, part, [...unreal, ...handled]).map((at) => reachOf(reader, clauses, at, true)),
+    ...placesOf(reader, part, mayBe).map((at) => reachOf(reader, clauses, at, true)),
   ].filter((stretch) => stretch !== undefined);
   held.push(...thingsOf(reader, part, clauses));
   const kept = holder.in(tokens, part.start, part.end);

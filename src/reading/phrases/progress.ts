@@ -1,7 +1,7 @@
 // What is finished: "made 12", "12 of the 40 done", "40/40 bouts done", "corsages all done", "2 broke", "5 to go", "two dozen wired" (begun, not finished).
 
 import { onOtherWork } from '../held/other-work-alone.ts';
-import { anyIn, isA, type Match, type Pattern, pattern } from '../pattern.ts';
+import { anyIn, beginsIn, isA, type Match, type Pattern, pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader, type Unworded } from '../phrase.ts';
 import { followers, intent } from '../progress/done-words.ts';
 import {
@@ -11,11 +11,13 @@ import {
   cumulative,
   doneAnywhere,
   downAndLeft,
+  type Form,
   finishedForms,
+  listEnd,
   thatIsAll,
 } from '../progress/finished-forms.ts';
 import { inOrder } from '../progress/in-order.ts';
-import { kindsFinished } from '../progress/kinds-finished.ts';
+import { finishing, kindsFinished } from '../progress/kinds-finished.ts';
 import { listAfter, listBeforeDone } from '../progress/lists.ts';
 import {
   allAtStage,
@@ -88,8 +90,27 @@ const future = (reader: Reader, part: Part, before: number): boolean =>
 // "32 made in total": told together, so it is the whole.
 const saysWhole = (token: Token): boolean => /^(in total|in all|all told|all up)$/.test(token.text);
 
-const findPart = (reader: Reader, part: Part): Finding[] => {
+// One of these begins whatever is told of finished work.
+const tellings: readonly Pattern[] = [
+  downAndLeft,
+  allBut,
+  allButFirst,
+  listEnd,
+  finishing,
+  ...finishedForms.map(({ form }) => form),
+  ...lossForms,
+  goneForm,
+  spareForm,
+  ...countedForms,
+  ...stageForms,
+  allAtStage,
+  oneLeft,
+  ...leftForms,
+];
+
+const findPart = (reader: Reader, part: Part, likely: readonly Form[]): Finding[] => {
   const { tokens } = reader;
+  if (!beginsIn(tellings, tokens, part.start, part.end)) return [];
   const findings: Finding[] = [];
   const taken = new Set<number>();
   const open = (index: number): boolean => !taken.has(index) && reader.free(index);
@@ -98,8 +119,7 @@ const findPart = (reader: Reader, part: Part): Finding[] => {
     findings.push(found(reader, match.start, match.end, facts));
   };
   const sweep = (form: Pattern, build: Build, guarded = true): void => {
-    const next = (from: number): number => form.next(tokens, from, part.end);
-    for (let index = next(part.start); index < part.end; index = next(index + 1)) {
+    for (let index = form.next(tokens, part.start, part.end); index < part.end; index = form.next(tokens, index + 1, part.end)) {
       const match = form.at(tokens, index, part.end);
       if (match === undefined || spread(match) || !acceptsAfter(reader, match) || (guarded && future(reader, part, match.start))) continue;
       let free = true;
@@ -121,8 +141,8 @@ const findPart = (reader: Reader, part: Part): Finding[] => {
       { fact: 'left', count: amountOf(pair.kept['m']) },
     ]);
   const but = allBut.in(tokens, part.start, part.end) ?? allButFirst.in(tokens, part.start, part.end);
-  const counted = but !== undefined && reader.tokens[but.start - 1]?.number !== undefined; // "30 done but 2 need redoing"
-  if (but !== undefined && !counted) take(but, [{ fact: 'left', count: amountOf(but.kept['n']), ...pieceIn(but) }]);
+  const besides = but !== undefined && reader.tokens[but.start - 1]?.number !== undefined; // "30 done but 2 need redoing"
+  if (but !== undefined && !besides) take(but, [{ fact: 'left', count: amountOf(but.kept['n']), ...pieceIn(but) }]);
   const whole = cumulative.in(tokens, part.start, part.end) !== undefined || tokens.slice(part.start, part.end).some(saysWhole);
   const list = listBeforeDone(reader, part, open);
   const total = whole ? { total: true as const } : {};
@@ -131,28 +151,26 @@ const findPart = (reader: Reader, part: Part): Finding[] => {
       list.match,
       list.facts.map((fact) => ({ ...fact, ...total }) as Unworded),
     );
-  for (const { form, build } of finishedForms) sweep(form, build);
+  for (const { form, build } of likely) sweep(form, build);
   for (const finding of kindsFinished(reader, part, open)) {
     findings.push(finding);
     for (let index = finding.start; index < finding.end; index++) taken.add(index);
   }
   const gone = goneForm.in(tokens, part.start, part.end) !== undefined && tokens.some((token) => mishap.test(token.text));
-  for (const form of gone ? [...lossForms, goneForm] : lossForms)
-    sweep(form, (match) => ({ fact: 'broke', count: match.kept['n'] === undefined ? 1 : amountOf(match.kept['n']), ...pieceIn(match) }));
+  for (const form of gone ? [...lossForms, goneForm] : lossForms) sweep(form, lost);
   makeGood(reader, part, findings, take);
   const spares = spareForm.in(tokens, part.start, part.end);
   const finished = doneAnywhere.in(tokens, part.start, part.end) !== undefined || anyIn(countedForms, tokens, part.start, part.end);
   const spare = spares !== undefined && finished && open(spares.start) && open(spares.end - 1) ? amountOf(spares.kept['n']) : undefined;
   if (spares !== undefined && spare !== undefined) for (let index = spares.start; index < spares.end; index++) taken.add(index);
-  for (const form of countedForms) {
-    sweep(form, (match) => ({
-      fact: 'made',
-      count: amountOf(match.kept['n']),
-      ...pieceIn(match),
-      ...total,
-      ...(spare === undefined ? {} : { spares: spare }),
-    }));
-  }
+  const counted: Build = (match) => ({
+    fact: 'made',
+    count: amountOf(match.kept['n']),
+    ...pieceIn(match),
+    ...total,
+    ...(spare === undefined ? {} : { spares: spare }),
+  });
+  for (const form of countedForms) sweep(form, counted);
   const last = findings
     .filter((finding) => finding.facts?.some((fact) => fact.fact === 'made' && fact.count !== undefined && fact.all !== true))
     .at(-1);
@@ -175,13 +193,12 @@ const findPart = (reader: Reader, part: Part): Finding[] => {
   if (settled !== undefined) return settled;
   const ending = made ? thatIsAll.in(tokens, part.start, part.end) : undefined;
   if (ending !== undefined && open(ending.start)) take(ending, [{ fact: 'made', all: true }]);
-  for (const form of stageForms)
-    sweep(form, (match) =>
-      // "start drying 4-jun" names a day
-      monthBehind.at(tokens, match.end, tokens.length) !== undefined
-        ? undefined
-        : { fact: 'made', count: amountOf(match.kept['n']), stage: stageIn(tokens, match), ...pieceIn(match) },
-    );
+  const begun: Build = (match) =>
+    // "start drying 4-jun" names a day
+    monthBehind.at(tokens, match.end, tokens.length) !== undefined
+      ? undefined
+      : { fact: 'made', count: amountOf(match.kept['n']), stage: stageIn(tokens, match), ...pieceIn(match) };
+  for (const form of stageForms) sweep(form, begun);
   sweep(allAtStage, (match) => ({ fact: 'made', all: true, stage: stageIn(tokens, match), ...pieceIn(match) }));
   sweep(oneLeft, (match) => (/[^s]s$/.test(match.kept['p']?.text ?? '') ? undefined : { fact: 'left', count: 1, ...pieceIn(match) }));
   const anything = findings.length > 0;
@@ -198,18 +215,26 @@ const findPart = (reader: Reader, part: Part): Finding[] => {
   return withoutRest(findings);
 };
 
+const lost: Build = (match) => ({
+  fact: 'broke',
+  count: match.kept['n'] === undefined ? 1 : amountOf(match.kept['n']),
+  ...pieceIn(match),
+});
 const guests = /^(guests?|people|attendees|invites)$/; // "12 guests left" are no pieces
 
-const find = (reader: Reader): Finding[] =>
-  inOrder([
+const find = (reader: Reader): Finding[] => {
+  const likely = finishedForms.filter(({ form }) => form.might(reader.tokens));
+  const parts = reader.message.parts.slice(0, 60).filter((part) => !onOtherWork(reader, part));
+  return inOrder([
     ...bareShare(reader),
     ...sharesByKind(reader),
     ...halfAlone(reader),
     ...summed(
       reader,
-      reader.message.parts.slice(0, 60).flatMap((part) => (onOtherWork(reader, part) ? [] : findPart(reader, part))),
+      parts.flatMap((part) => findPart(reader, part, likely)),
     ),
   ]);
+};
 
 export const progress: Phrase = {
   name: 'more progress',

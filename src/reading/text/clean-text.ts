@@ -70,11 +70,11 @@ const replacement = (mark: string): string => {
 };
 
 export const cleanText = (original: string): CleanText => {
-  const text: string[] = [];
+  let text = '';
   const at: number[] = [];
   const keep = (char: string, index: number): void => {
     if (char === '') return;
-    text.push(char);
+    text += char;
     at.push(index);
   };
   const plainStretch = (from: number, to: number): void => {
@@ -82,7 +82,7 @@ export const cleanText = (original: string): CleanText => {
       const char = original[index] ?? '';
       // Most characters stand for themselves.
       if ((char >= 'a' && char <= 'z') || char === ' ') {
-        text.push(char);
+        text += char;
         at.push(index);
         continue;
       }
@@ -98,7 +98,7 @@ export const cleanText = (original: string): CleanText => {
   }
   plainStretch(done, original.length);
   at.push(original.length);
-  return { text: text.join(''), at, original };
+  return { text, at, original };
 };
 
 /** The person's own words between two places of the clean text. */
