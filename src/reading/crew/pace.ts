@@ -121,7 +121,7 @@ export const wageIn = (reader: Reader, part: Part): { wage: string; currency?: s
       number.max !== undefined ||
       (number.form === 'plain' &&
         !/[.]/.test(match.kept['w']?.text ?? '') &&
-        match.start === part.start + reader.tokens.slice(part.start, match.end).indexOf(match.kept['w'] as Token) &&
+        reader.tokens[match.start] === match.kept['w'] &&
         !paid.test(reader.tokens[match.start - 1]?.text ?? '') &&
         !besideHours(reader, part, match.start)) ||
       (last !== undefined && /^(per|an|a|\/|p)$/.test(last.text))

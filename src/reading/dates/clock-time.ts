@@ -115,21 +115,21 @@ const besideOnly = (reader: Reader, index: number): TimeRead | undefined => {
   const token = tokens[index];
   const half = halfNear(tokens, index, index + 1);
   const one = (time: string, end = index + 1): TimeRead => ({ start: index, end, time });
-  const pieces = tokens.some((each) => each.means['piece'] !== undefined);
+  const pieces = (): boolean => tokens.some((each) => each.means['piece'] !== undefined);
   const dotted = token?.number?.form === 'plain' ? /^(\d{1,2})[.]([0-5]\d)$/.exec(token.text) : null;
   if (token !== undefined && dotted !== null && standsAlone(tokens, index + 1)) {
     const hour = Number(dotted[1]);
     // "15.30" is a time by the clock of 24 hours.
-    if (hour >= 13 && hour <= 23 && !pieces && !tokens.some((each) => each.means['each'] !== undefined || each.number?.form === 'money'))
+    if (hour >= 13 && hour <= 23 && !pieces() && !tokens.some((each) => each.means['each'] !== undefined || each.number?.form === 'money'))
       return one(at(hour, Number(dotted[2])));
     const led = /^(at|@|ceremony|from|starts|starting|start|kickoff|kick-off|time)$/.test(tokens[index - 1]?.text ?? '');
     // "sat: 9 bouts @ 12.50": what a piece costs.
     const priced = led && tokens[index - 2]?.means['piece'] !== undefined && (hour >= 5 || !/^(00|15|30|45)$/.test(dotted[2] ?? ''));
-    if (hour >= 1 && hour <= 12 && !priced && (led || half !== undefined || !pieces)) return one(at(of24(hour, half), Number(dotted[2])));
+    if (hour >= 1 && hour <= 12 && !priced && (led || half !== undefined || !pieces())) return one(at(of24(hour, half), Number(dotted[2])));
   }
   if (token?.number?.form === 'duration' && token.number.unit === 'hour' && /^([01]\d|2[0-3])[0-5]\d$/.test(token.number.amount))
     return one(at(Number(token.number.amount.slice(0, 2)), Number(token.number.amount.slice(2))));
-  const ish = token?.number?.approx === true && !pieces ? hourOf(token) : undefined;
+  const ish = token?.number?.approx === true && !pieces() ? hourOf(token) : undefined;
   if (ish !== undefined && standsAlone(tokens, index + 1)) return one(at(of24(ish, half), 0));
   const bare = bareHour.at(tokens, index, tokens.length);
   const hour = hourOf(bare?.kept['h']);

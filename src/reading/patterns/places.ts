@@ -22,6 +22,7 @@ let [blocks, near] = [new Uint32Array(1), new Uint32Array(1)]; // for the need o
 // Where each pattern could begin: one bit for a token, and as many for each pattern.
 let row = 32;
 let starts = new Uint32Array();
+let here = new Uint32Array(1); // where the word or kind at hand stands
 
 const standing: Use[] = [];
 const stands = (use: Use | undefined, index: number): void => {
@@ -51,9 +52,15 @@ const intoBlocks = (tokens: readonly Token[]): void => {
 const gather = ({ needs, opens, stands: places }: Use): void => {
   blocks.fill(0, 0, blockWords);
   for (const place of places) add(blocks, blockOf[place] as number);
-  for (const need of needs)
-    for (let at = 0; at < blockWords; at++) (metIn[need * blockWords + at] as number) |= blocks[at] as number;
-  for (const id of opens) for (const place of places) add(starts, id * row + place);
+  for (const need of needs) for (let at = 0; at < blockWords; at++) (metIn[need * blockWords + at] as number) |= blocks[at] as number;
+  const words = row >> 5;
+  if (places.length <= words) for (const id of opens) for (const place of places) add(starts, id * row + place);
+  else {
+    // Found nearly everywhere: sooner added by the word than by the bit.
+    here.fill(0, 0, words);
+    for (const place of places) add(here, place);
+    for (const id of opens) for (let at = 0; at < words; at++) (starts[id * words + at] as number) |= here[at] as number;
+  }
   places.length = 0;
 };
 
@@ -65,6 +72,7 @@ const lookAt = (tokens: readonly Token[]): void => {
   seen = new Uint8Array(patterns);
   metIn = roomFor(metIn, (firstNeed[patterns] as number) * blockWords);
   starts = roomFor(starts, patterns * (row >> 5));
+  here = roomFor(here, row >> 5);
   standing.length = 0;
   for (let index = 0; index < tokens.length; index++) {
     const token = tokens[index] as Token;

@@ -50,6 +50,7 @@ const placesOf = (reader: Reader, part: Part, forms: readonly Pattern[]): number
   }
   return places;
 };
+const asides: readonly Pattern[] = [...aside, moreIf];
 const mayBe: readonly Pattern[] = [...unreal, ...handled];
 
 // "20 candles for the tables, 4 each": other things, and what they cost. Beside pieces in the same clause only the things themselves.
@@ -88,7 +89,7 @@ const stretchesOf = (reader: Reader, part: Part): Stretch[] => {
   const kept = holder.in(tokens, part.start, part.end);
   const holding = kept === undefined ? undefined : reachOf(reader, clauses, kept.start, true);
   if (holding !== undefined && !tokens.slice(holding.start, holding.end).some((token) => workDone.test(token.text))) held.push(holding);
-  for (const form of [...aside, moreIf]) {
+  for (const form of asides) {
     const match = form.in(tokens, part.start, part.end);
     const from = match?.kept['from'];
     // "rehearsal 6 may" is a day, and no hour.

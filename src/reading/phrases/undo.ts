@@ -24,13 +24,9 @@ const find = (reader: Reader): Finding[] => {
   for (const part of reader.untouched()) {
     for (const form of [wholeUndo, wrongThread, byMistake]) {
       const match = form.at(reader.tokens, part.start, part.end);
+      if ((match?.end !== part.end && !plainUndo(reader, part.start, part.end)) || findings.length > 0) continue;
       const words = reader.tokens.slice(part.start, part.end).map((token) => token.text);
-      if (
-        (match?.end !== part.end && !plainUndo(reader, part.start, part.end)) ||
-        findings.length > 0 ||
-        (words.length === 1 && !/^(undo|nevermind|nvm|revert|scratch|disregard)$/.test(words[0] ?? '')) ||
-        words.join(' ') === 'take it'
-      )
+      if ((words.length === 1 && !/^(undo|nevermind|nvm|revert|scratch|disregard)$/.test(words[0] ?? '')) || words.join(' ') === 'take it')
         continue;
       if (/^(cancel|delete|bin|drop|remove)$/.test(words[0] ?? '') && !words.some((word) => /^(that|last|previous|what)$/.test(word)))
         continue;

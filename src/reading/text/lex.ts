@@ -41,8 +41,9 @@ const numberOf = (groups: Readonly<Record<string, string | undefined>>, text: st
   return undefined;
 };
 
-// Most of a message is single spaces and plain words, which need no look at the other shapes.
+// Most of a message is single spaces, plain words and short whole numbers, which need no look at the other shapes.
 const plainWord = /[a-z]+(?![a-z'\u00df-\u024f])/y;
+const shortNumber = /[1-9]\d{0,4}(?![^ \n])/y;
 
 export const lex = (text: string): Token[] => {
   const tokens: Token[] = [];
@@ -59,6 +60,15 @@ export const lex = (text: string): Token[] => {
     if (plainWord.test(text)) {
       const end = plainWord.lastIndex;
       tokens.push({ kind: 'word', text: text.slice(start, end), start, end, glued, means: none });
+      glued = true;
+      shapes.lastIndex = end;
+      continue;
+    }
+    shortNumber.lastIndex = start;
+    if (shortNumber.test(text)) {
+      const end = shortNumber.lastIndex;
+      const amount = text.slice(start, end);
+      tokens.push({ kind: 'number', text: amount, start, end, glued, means: none, number: { form: 'plain', amount } });
       glued = true;
       shapes.lastIndex = end;
       continue;

@@ -1,17 +1,21 @@
 // Marks each word with what it stands for, the longest known name first: "wrist corsages" is one piece word, not "wrist" and "corsages".
 
-import { namesFrom } from '../words/vocabulary.ts';
+import { meansAlone, namesFrom } from '../words/vocabulary.ts';
 import { nearestWord } from './nearest-word.ts';
 import { none, type Token } from './token.ts';
 
-const longestName = (tokens: readonly Token[], start: number): { length: number; means: Record<string, string> } | undefined => {
+type Means = Token['means'];
+
+const longestName = (tokens: readonly Token[], start: number): { length: number; means: Means } | undefined => {
+  const word = (tokens[start] as Token).text;
   let length = 0;
-  let means: Record<string, string> = {};
-  for (const entry of namesFrom((tokens[start] as Token).text)) {
+  let means: Means = none;
+  for (const entry of namesFrom(word)) {
     if (entry.words.length < length) break;
+    if (entry.words.length === 1) return { length: 1, means: meansAlone(word) };
     if (
       !entry.words.every(
-        (word, offset) => offset === 0 || (tokens[start + offset]?.text === word && tokens[start + offset]?.number === undefined),
+        (each, offset) => offset === 0 || (tokens[start + offset]?.text === each && tokens[start + offset]?.number === undefined),
       )
     )
       continue;

@@ -128,14 +128,15 @@ const ofTheThing = (tokens: readonly Token[], start: number, end: number): reado
   return [...tokens.slice(start + 1, at), ...to, ...tokens.slice(at + 1, end)];
 };
 
+const askings = [
+  [ofYou, asksYou, asks],
+  [ofAnyone, asksAnyone, asks],
+  [ofUs, asksUs, weighed],
+] as const;
 // Where the asking ends and what is asked for begins; nothing when the sentence asks for nothing.
 const askedFor = (tokens: readonly Token[], start: number, end: number): number | undefined => {
   const says = (words: ReadonlySet<string>, from: number): boolean => tokens.slice(from, end).some((token) => words.has(token.text));
-  for (const [opening, wanted, unless] of [
-    [ofYou, asksYou, asks],
-    [ofAnyone, asksAnyone, asks],
-    [ofUs, asksUs, weighed],
-  ] as const) {
+  for (const [opening, wanted, unless] of askings) {
     const match = opening.at(tokens, start, end);
     if (match !== undefined && wanted.at(tokens, match.end, end) !== undefined && !says(unless, match.end)) return match.end;
   }

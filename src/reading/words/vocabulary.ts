@@ -1,6 +1,7 @@
 // Every word and name the reader knows, in one table: what it is called here (tag) and what it stands for (value).
 
 import { lex } from '../text/lex.ts';
+import { none } from '../text/token.ts';
 import { benchPeople } from './bench-people.ts';
 import { monthWords, weekdayWords } from './calendar-words.ts';
 import { everydayWords } from './everyday-words.ts';
@@ -68,10 +69,18 @@ for (const role of roles) {
 }
 for (const [word, month] of monthWords) add(word, 'month', month);
 for (const [word, day] of weekdayWords) add(word, 'weekday', day);
-for (const entries of table.values()) entries.sort((a, b) => b.words.length - a.words.length);
+const alone = new Map<string, Readonly<Record<string, string>>>();
+for (const [word, entries] of table) {
+  entries.sort((a, b) => b.words.length - a.words.length);
+  const names = entries.filter((entry) => entry.words.length === 1).reverse();
+  alone.set(word, Object.fromEntries(names.map(({ tag, value }) => [tag, value])));
+}
 
 /** Names that begin with this word, the longest first. */
 export const namesFrom = (word: string): readonly Entry[] => table.get(word) ?? [];
+
+/** What the word stands for where no longer name begins with it. */
+export const meansAlone = (word: string): Readonly<Record<string, string>> => alone.get(word) ?? none;
 
 /** Whether the word occurs in any name, so that it is never taken for a slip. */
 export const isKnownWord = (word: string): boolean => known.has(word);
