@@ -1,6 +1,7 @@
 // npm run bench: prints what things cost as one table. It never fails on a time: the machine under it may be busy.
 
 import { growth } from './growth.ts';
+import { longMessages } from './long-messages.ts';
 import { type Row, table } from './measure.ts';
 import { oneMessage } from './one-message.ts';
 import { reading } from './reading.ts';
@@ -9,6 +10,7 @@ import { wholeBot } from './whole-bot.ts';
 
 const parts: readonly (readonly [string, () => readonly Row[] | Promise<readonly Row[]>])[] = [
   ['reading', reading],
+  ['long messages', longMessages],
   ['one message', oneMessage],
   ['growth', growth],
   ['scale', scale],
