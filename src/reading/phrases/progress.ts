@@ -1,7 +1,7 @@
 // What is finished: "made 12", "12 of the 40 done", "40/40 bouts done", "corsages all done", "2 broke", "5 to go", "two dozen wired" (begun, not finished).
 
 import { onOtherWork } from '../held/other-work-alone.ts';
-import { anyIn, beginsIn, isA, type Match, type Pattern, pattern } from '../pattern.ts';
+import { anyIn, isA, type Match, type Pattern, pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader, type Unworded } from '../phrase.ts';
 import { followers, intent } from '../progress/done-words.ts';
 import {
@@ -13,11 +13,10 @@ import {
   downAndLeft,
   type Form,
   finishedForms,
-  listEnd,
   thatIsAll,
 } from '../progress/finished-forms.ts';
 import { inOrder } from '../progress/in-order.ts';
-import { finishing, kindsFinished } from '../progress/kinds-finished.ts';
+import { kindsFinished } from '../progress/kinds-finished.ts';
 import { listAfter, listBeforeDone } from '../progress/lists.ts';
 import {
   allAtStage,
@@ -90,27 +89,8 @@ const future = (reader: Reader, part: Part, before: number): boolean =>
 // "32 made in total": told together, so it is the whole.
 const saysWhole = (token: Token): boolean => /^(in total|in all|all told|all up)$/.test(token.text);
 
-// One of these begins whatever is told of finished work.
-const tellings: readonly Pattern[] = [
-  downAndLeft,
-  allBut,
-  allButFirst,
-  listEnd,
-  finishing,
-  ...finishedForms.map(({ form }) => form),
-  ...lossForms,
-  goneForm,
-  spareForm,
-  ...countedForms,
-  ...stageForms,
-  allAtStage,
-  oneLeft,
-  ...leftForms,
-];
-
 const findPart = (reader: Reader, part: Part, likely: readonly Form[]): Finding[] => {
   const { tokens } = reader;
-  if (!beginsIn(tellings, tokens, part.start, part.end)) return [];
   const findings: Finding[] = [];
   const taken = new Set<number>();
   const open = (index: number): boolean => !taken.has(index) && reader.free(index);

@@ -5,7 +5,7 @@ import { pattern } from '../pattern.ts';
 import { type Finding, found, type Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 
-export const finishing = pattern(
+const opening = pattern(
   "(ok|so|just|all|finally|now|right|yay|,){0,2} (i|we|i've|we've|ive|weve|have)? (just|all|finally|now)? (finished|completed|done|boxed|wrapped up|polished off|finished off|done with|finished with|through with)",
 );
 const kind = pattern('(the|all the|our)? <p:piece>');
@@ -15,7 +15,7 @@ const closes = /^(,|;|-|:|!|\)|now|today|already|so|then|but|last|yesterday|this
 /** The kinds that are finished; none where what follows may be what is done with finished pieces. */
 export const kindsFinished = (reader: Reader, part: Part, open: (index: number) => boolean): Finding[] => {
   const { tokens } = reader;
-  const head = finishing.at(tokens, part.start, part.end);
+  const head = opening.at(tokens, part.start, part.end);
   if (head === undefined) return [];
   const kinds: PieceKind[] = [];
   let at = head.end;
