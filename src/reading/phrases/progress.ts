@@ -1,9 +1,9 @@
 // What is finished: "made 12", "12 of the 40 done", "40/40 bouts done", "corsages all done", "2 broke", "5 to go", "two dozen wired" (begun, not finished).
 
 import { onOtherWork } from '../held/other-work-alone.ts';
-import { anyIn, isA, type Match, type Pattern, pattern } from '../pattern.ts';
+import { anyIn, type Match, type Pattern, pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader, type Unworded } from '../phrase.ts';
-import { followers, intent } from '../progress/done-words.ts';
+import { intent } from '../progress/done-words.ts';
 import {
   allBut,
   allButFirst,
@@ -35,50 +35,11 @@ import { makeGood } from '../progress/made-good.ts';
 import { nearly, partial, withoutRest } from '../progress/part-done.ts';
 import { bareShare, halfAlone, sharesByKind } from '../progress/shares.ts';
 import { plainCount, sameKind, summed, totalOnly, wholeSoFar } from '../progress/sums.ts';
+import { acceptsAfter } from '../progress/what-follows.ts';
 import type { Part } from '../text/message.ts';
 import { firstWhere, type Token } from '../text/token.ts';
 
-// "we did 200 last year" is another job.
 const monthBehind = pattern('(-|of|th)? <month>');
-const otherJob = pattern('(last|previous) (year|time|week|month|season|wedding|one|event|summer|spring|winter|autumn|christmas|job)');
-
-// "box 3 packed", "crown no 2 done": a number that names one thing.
-const labels =
-  /^(no|number|parcel|parcels|episode|stop|box|table|tray|crate|batch|round|week|day|order|job|bay|van|page|step|stage|phase|part|event|wedding|room|shelf|bucket|bill|bills|rent|invoice|gun|fan|bulb|drill|printer)$/;
-const named = ({ tokens }: Reader, match: Match): boolean =>
-  tokens[match.start]?.number !== undefined && labels.test(tokens[match.start - 1]?.text ?? '');
-
-const otherFate =
-  /^(snapped|broke|broken|wrecked|lost|dropped|ruined|binned|cracked|dead|damaged|crushed|squashed|wilted|pending|outstanding|remaining|spare|spares|still|short)$/;
-
-const acceptsAfter = (reader: Reader, match: Match): boolean => {
-  if (named(reader, match) || reader.tokens[match.end]?.text === 'each') return false;
-  if ([match.end, match.end - 1].some((index) => otherJob.at(reader.tokens, index, reader.tokens.length) !== undefined)) return false;
-  // "8 corsages done 7 bouts done": the second number counts the kind behind it.
-  // "22 buttonholes done 1 snapped": the last number belongs to what follows.
-  if (
-    reader.tokens[match.end - 1]?.number !== undefined &&
-    otherFate.test(reader.tokens[match.end]?.text ?? '') &&
-    reader.tokens[match.end + 1]?.number === undefined
-  )
-    return false;
-  const numbered = reader.tokens[match.end - 1]?.number !== undefined && reader.tokens[match.end]?.means['piece'] !== undefined;
-  if (numbered && match.kept['p'] !== undefined && match.kept['n'] === reader.tokens[match.end - 1]) return false;
-  // "30 done 10 to go": the second number is what is left.
-  if (
-    /^(to|left|more)$/.test(reader.tokens[match.end]?.text ?? '') &&
-    reader.tokens[match.end - 1]?.number !== undefined &&
-    /^(go|do|make|left)?$/.test(reader.tokens[match.end + 1]?.text ?? '')
-  )
-    return false;
-  const next = reader.tokens[match.end];
-  const last = reader.tokens[match.end - 1];
-  // "bouts done - 3 broke": the number belongs to what follows.
-  const marked = /^(-|:|=|x|,)$/.test(reader.tokens[match.end - 2]?.text ?? '') && last?.number !== undefined;
-  if (marked && match.kept['p'] !== undefined && next?.kind === 'word') return false;
-  if (next === undefined || next.kind !== 'word' || match.kept['p'] !== undefined || last?.number === undefined) return true;
-  return followers.has(next.text) || isA(next, 'material') || isA(next, 'weekday');
-};
 
 // "made 12-13": how many is not said.
 const spread = (match: Match): boolean => (match.kept['n'] ?? match.kept['m'])?.number?.max !== undefined;

@@ -1,0 +1,47 @@
+// Whether the words around a finished count leave it one: "box 3 packed", "8 corsages done 7 bouts done", "30 done 10 to go".
+
+import { isA, type Match, pattern } from '../pattern.ts';
+import type { Reader } from '../phrase.ts';
+import { followers } from './done-words.ts';
+
+// "we did 200 last year" is another job.
+const otherJob = pattern('(last|previous) (year|time|week|month|season|wedding|one|event|summer|spring|winter|autumn|christmas|job)');
+
+// "box 3 packed", "crown no 2 done": a number that names one thing.
+const labels =
+  /^(no|number|parcel|parcels|episode|stop|box|table|tray|crate|batch|round|week|day|order|job|bay|van|page|step|stage|phase|part|event|wedding|room|shelf|bucket|bill|bills|rent|invoice|gun|fan|bulb|drill|printer)$/;
+const named = ({ tokens }: Reader, match: Match): boolean =>
+  tokens[match.start]?.number !== undefined && labels.test(tokens[match.start - 1]?.text ?? '');
+
+const otherFate =
+  /^(snapped|broke|broken|wrecked|lost|dropped|ruined|binned|cracked|dead|damaged|crushed|squashed|wilted|pending|outstanding|remaining|spare|spares|still|short)$/;
+
+/** False where its number belongs to what follows, or names one thing, or tells of another job. */
+export const acceptsAfter = (reader: Reader, match: Match): boolean => {
+  if (named(reader, match) || reader.tokens[match.end]?.text === 'each') return false;
+  if ([match.end, match.end - 1].some((index) => otherJob.at(reader.tokens, index, reader.tokens.length) !== undefined)) return false;
+  // "8 corsages done 7 bouts done": the second number counts the kind behind it.
+  // "22 buttonholes done 1 snapped": the last number belongs to what follows.
+  if (
+    reader.tokens[match.end - 1]?.number !== undefined &&
+    otherFate.test(reader.tokens[match.end]?.text ?? '') &&
+    reader.tokens[match.end + 1]?.number === undefined
+  )
+    return false;
+  const numbered = reader.tokens[match.end - 1]?.number !== undefined && reader.tokens[match.end]?.means['piece'] !== undefined;
+  if (numbered && match.kept['p'] !== undefined && match.kept['n'] === reader.tokens[match.end - 1]) return false;
+  // "30 done 10 to go": the second number is what is left.
+  if (
+    /^(to|left|more)$/.test(reader.tokens[match.end]?.text ?? '') &&
+    reader.tokens[match.end - 1]?.number !== undefined &&
+    /^(go|do|make|left)?$/.test(reader.tokens[match.end + 1]?.text ?? '')
+  )
+    return false;
+  const next = reader.tokens[match.end];
+  const last = reader.tokens[match.end - 1];
+  // "bouts done - 3 broke": the number belongs to what follows.
+  const marked = /^(-|:|=|x|,)$/.test(reader.tokens[match.end - 2]?.text ?? '') && last?.number !== undefined;
+  if (marked && match.kept['p'] !== undefined && next?.kind === 'word') return false;
+  if (next === undefined || next.kind !== 'word' || match.kept['p'] !== undefined || last?.number === undefined) return true;
+  return followers.has(next.text) || isA(next, 'material') || isA(next, 'weekday');
+};
