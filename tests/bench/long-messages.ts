@@ -1,19 +1,14 @@
-// Messages of 4,000 characters, the most a reading is asked to bear at once, in the built program: tsx names every function it makes, which slows reading.
+// Messages of 4,000 characters, read by the built program: tsx names every function it makes, which slows reading.
 
-import { readFileSync } from 'node:fs';
 import type { readMessage } from '../../src/reading/read-message.ts';
 import { context } from '../reading/support/context.ts';
+import { corpusLines } from '../reading/support/corpus-files.ts';
 import { median, ms, type Row, timed } from './measure.ts';
 
 const built = new URL('../../dist/reading/read-message.js', import.meta.url).href;
 const { readMessage: read } = (await import(built)) as { readMessage: typeof readMessage };
 
-const said = ['sample.jsonl', 'more.jsonl'].flatMap((name) =>
-  readFileSync(new URL(`../reading/corpus/${name}`, import.meta.url), 'utf8')
-    .split('\n')
-    .filter((line) => line !== '')
-    .map((line) => (JSON.parse(line) as { text: string }).text),
-);
+const said = ['sample.jsonl', 'more.jsonl'].flatMap((name) => corpusLines<{ text: string }>(name).map(({ text }) => text));
 const longest = 4000; // characters
 const talk = 'we had such a lovely day at the market and then the van would not start so we all sat in the sun and had a coffee. ';
 const choices = 8; // of lines, from all over the corpus

@@ -1,12 +1,12 @@
 // Our reader beside what general-purpose libraries find in the same messages: time for a message, and the share of dates, prices and counts found.
 // The libraries are judged kindly: a figure counts as found when it is anywhere among what they return, for they don't say whose it is.
 
-import { readFileSync } from 'node:fs';
 import recognizers from '@microsoft/recognizers-text-suite';
 import { en } from 'chrono-node';
 import type { FactName, FactOf } from '../../src/reading/fact.ts';
 import { readMessage } from '../../src/reading/read-message.ts';
 import { context } from '../reading/support/context.ts';
+import { corpusLines } from '../reading/support/corpus-files.ts';
 import { median, ms, type Row, timed } from './measure.ts';
 
 interface Line {
@@ -25,12 +25,7 @@ interface Found {
   readonly counts?: readonly number[];
 }
 
-const corpus = ['sample.jsonl', 'more.jsonl'].flatMap((name) =>
-  readFileSync(new URL(`../reading/corpus/${name}`, import.meta.url), 'utf8')
-    .split('\n')
-    .filter((line) => line !== '')
-    .map((line) => JSON.parse(line) as Line),
-);
+const corpus = ['sample.jsonl', 'more.jsonl'].flatMap((name) => corpusLines<Line>(name));
 
 const culture = 'en-gb';
 const today = new Date(2027, 0, 20, 12);

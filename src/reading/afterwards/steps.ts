@@ -5,7 +5,7 @@ import { itemName } from '../goods/item-name.ts';
 import { type Match, pattern } from '../pattern.ts';
 import type { Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
-import type { Token } from '../text/token.ts';
+import { isNameless, type Token } from '../text/token.ts';
 
 const steps: readonly (readonly [ReturnType<typeof pattern>, FactOf<'step'>['step']])[] = [
   [
@@ -56,7 +56,7 @@ const itemsIn = (tokens: readonly Token[]): string[] => {
   const names: Token[][] = [[]];
   for (const token of tokens) {
     if (/^(and|&|,|\+|n)$/.test(token.text)) names.push([]);
-    else if (token.means['ingredient'] !== undefined || Object.keys(token.means).length === 0) names.at(-1)?.push(token);
+    else if (token.means['ingredient'] !== undefined || isNameless(token)) names.at(-1)?.push(token);
   }
   return names.flatMap((name) => itemName(name, true) ?? []);
 };

@@ -4,6 +4,7 @@ import { dateOutcome } from '../dates/date-facts.ts';
 import { pattern } from '../pattern.ts';
 import type { Finding, Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
+import { isNameless } from '../text/token.ts';
 import { awayWord, helping, meAnd, nobody, pairForms, peopleForms } from './crew-forms.ts';
 import { dateIn } from './days-at-bench.ts';
 import { handsTogether } from './hands-together.ts';
@@ -78,8 +79,7 @@ export const away = (reader: Reader, part: Part): Finding | undefined => {
     !words.some((word) => awayWord.test(word) || word === 'not')
   )
     return undefined;
-  if (Object.keys(name.means).length > 0 || /^(the|our|my)$/.test(reader.tokens[match.start - 1]?.text ?? '') || part.end - part.start > 9)
-    return undefined;
+  if (!isNameless(name) || /^(the|our|my)$/.test(reader.tokens[match.start - 1]?.text ?? '') || part.end - part.start > 9) return undefined;
   const date = dateIn(reader, part);
   if (date === undefined) return undefined;
   // "tim and jo are both off friday"

@@ -1,6 +1,7 @@
 // A price list in one sentence, cut into its items.
 
 import type { Reader } from '../phrase.ts';
+import { isNameless } from '../text/token.ts';
 import { knowsItem } from './item-name.ts';
 
 export interface Stretch {
@@ -42,7 +43,7 @@ export const stretches = (reader: Reader, start: number, end: number, isPriceAt:
       .some(
         (token) =>
           token.kind === 'word' &&
-          (token.means['ingredient'] !== undefined || Object.keys(token.means).length === 0) &&
+          (token.means['ingredient'] !== undefined || isNameless(token)) &&
           !/^(gone|up|down|to|from|a|an|the|was|now|per|of|for|to|dry|x|ph|were|been|had|before|previously|used|be|they|it|last|is|are|now)$/.test(
             token.text,
           ),

@@ -4,7 +4,7 @@ import { dateAt } from '../dates/date-forms.ts';
 import { pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import { opensTitle } from '../phrases/event-title.ts';
-import type { Token } from '../text/token.ts';
+import { isNameless, type Token } from '../text/token.ts';
 import { usualWords } from '../words/usual-words.ts';
 
 const ourTags = ['piece', 'ingredient', 'material', 'taxName', 'taxWord', 'role', 'other', 'budget'];
@@ -14,7 +14,7 @@ const leastShare = 0.25;
 const isStrange = (token: Token): boolean =>
   token.kind === 'word' &&
   token.number === undefined &&
-  (Object.keys(token.means).length === 0 || token.means['everyday'] !== undefined) &&
+  (isNameless(token) || token.means['everyday'] !== undefined) &&
   token.text.length > 2 &&
   !usualWords.has(token.text) &&
   !usualWords.has(token.text.replace(/'s$/, ''));

@@ -32,12 +32,13 @@ const ofWords: Readonly<Record<string, Test>> = {
   things: isOtherThings,
   unlisted: isUnlisted,
 };
+const isTax: Test = (token) => token.means['taxName'] !== undefined || token.means['taxWord'] !== undefined;
 const special: Readonly<Record<string, Test>> = {
   ...ofNumbers,
   ...ofWords,
   any: (token) => token.kind !== 'line',
   line: (token) => token.kind === 'line',
-  tax: (token) => token.means['taxName'] !== undefined || token.means['taxWord'] !== undefined,
+  tax: isTax,
 };
 
 const testFor = (tag: string): Test => {
@@ -66,7 +67,7 @@ export const kindsOf = (token: Token): readonly string[] => {
   if (token.kind === 'word') for (const [tag, test] of wordTests) if (test(token)) kinds.push(tag);
   if (token.means !== none) {
     for (const tag in token.means) if (token.means[tag] !== undefined && !own.has(tag)) kinds.push(tag);
-    if (special['tax']?.(token)) kinds.push('tax');
+    if (isTax(token)) kinds.push('tax');
   }
   if (token.number === undefined) return kinds;
   for (const [tag, test] of numberTests) if (test(token)) kinds.push(tag);

@@ -28,9 +28,8 @@ export const bareShare = (reader: Reader): Finding[] => {
 const kindShare = pattern('<p:piece> (:|-|=|at|are|,)? <s:slashed>');
 export const sharesByKind = (reader: Reader): Finding[] => {
   const matches: Match[] = [];
-  const { length } = reader.tokens;
-  for (let index = kindShare.next(reader.tokens, 0, length); index < length; index = kindShare.next(reader.tokens, index + 1, length)) {
-    const match = kindShare.at(reader.tokens, index, length);
+  for (let index = 0; index < reader.tokens.length; index++) {
+    const match = kindShare.at(reader.tokens, index, reader.tokens.length);
     // "9 bouts & 4 corsages, 13/24" may price them.
     const counted = reader.tokens[index - 1]?.number?.form === 'plain';
     if (match !== undefined && !counted && reader.free(index) && reader.free(match.end - 1)) matches.push(match);

@@ -2,6 +2,7 @@
 
 import { itemName, knowsItem } from '../goods/item-name.ts';
 import type { Reader } from '../phrase.ts';
+import { isNameless } from '../text/token.ts';
 
 const filler = /^(the|a|an|any|all|some|of|our|those|bit|bits|sprig|sprigs|stem|stems|sprays?)$/;
 
@@ -13,10 +14,7 @@ export const goodsNamed = (reader: Reader, start: number, end: number): string |
     (token) =>
       token.kind === 'word' &&
       token.number === undefined &&
-      (token.means['ingredient'] !== undefined ||
-        token.means['material'] !== undefined ||
-        filler.test(token.text) ||
-        Object.keys(token.means).length === 0),
+      (token.means['ingredient'] !== undefined || token.means['material'] !== undefined || filler.test(token.text) || isNameless(token)),
   );
   return plain ? itemName(tokens, true) : undefined;
 };
