@@ -6,6 +6,7 @@ import { dateOutcome } from '../dates/date-facts.ts';
 import { dateAt } from '../dates/date-forms.ts';
 import type { DateRead } from '../dates/date-read.ts';
 import { dayCalledOff } from '../dates/days-off.ts';
+import { oneAfter } from '../dates/one-after.ts';
 import { dayAlone } from '../dates/part-dates.ts';
 import type { Fact } from '../fact.ts';
 import { anyIn, pattern } from '../pattern.ts';
@@ -49,7 +50,15 @@ const loneDay = (reader: Reader, index: number, old: boolean): DateRead | undefi
     : undefined;
 };
 
-const resolved = (reader: Reader, read: DateRead, before: Day | undefined): DateRead => {
+// "not this sat, next sat": a day that is taken back is none of those to choose from.
+const without = (read: DateRead, before: Day | undefined): DateRead => {
+  const days = read.days.filter((day) => day !== before);
+  const { why: _, ...rest } = read;
+  return days.length === 1 && read.days.length === 2 ? { ...rest, days } : read;
+};
+
+const resolved = (reader: Reader, said: DateRead, before: Day | undefined): DateRead => {
+  const read = without(said, before);
   const eventDate = before ?? reader.context.eventDate;
   if (read.dayOnly === undefined || eventDate === undefined) return read;
   const day = dayOf(yearOf(eventDate), monthOf(eventDate), read.dayOnly);
@@ -85,6 +94,9 @@ const ofADay = (token: Token): boolean =>
 export const dateChange = (reader: Reader, part: Part): Finding | undefined => {
   const moved = shifted(reader, part);
   if (moved !== undefined) return moved;
+  // "not this sat, the following sat" names one day, and takes back none that was said.
+  for (let index = part.start; index < part.end; index++)
+    if (oneAfter(reader.tokens, index, reader.context) !== undefined) return undefined;
   const off = dayCalledOff(reader, part);
   const zones =
     off === undefined
@@ -107,7 +119,7 @@ export const dateChange = (reader: Reader, part: Part): Finding | undefined => {
   const about = reader.tokens.slice(part.start, part.end);
   // "20 done now, rest on friday" is no correction of the date.
   const dateWord = about.some((token) =>
-    /^(date|date's|event|wedding|event's|moved|move|shift|shove|slide|switch|switched|day|party|ceremony|handover|it's|its|changed|shifted|rescheduled|postponed|pushed|brought|meant|not|sorry|actually|correction|should|make|change|that|no)$/.test(
+    /^(date|date's|event|wedding|event's|moved|move|shift|shove|slide|switch|switched|day|party|ceremony|handover|it's|its|changed|shifted|rescheduled|postponed|pushed|brought|meant|not|sorry|actually|correction|should|make|change|that|no|instead|rather|swap|swapped)$/.test(
       token.text.replace(/(wedding|party|ceremony|do|handover)'s$/, '$1'),
     ),
   );

@@ -2,9 +2,11 @@
 
 import type { PieceKind } from '../../handbook/pieces.ts';
 import type { FactOf } from '../fact.ts';
+import { isSpare } from '../order/spare-pieces.ts';
 import { beginsAt, type Match, pattern } from '../pattern.ts';
 import type { Unworded } from '../phrase.ts';
 import type { Token } from '../text/token.ts';
+import { otherGoods } from './other-goods.ts';
 
 type Change = Omit<FactOf<'change'>, 'words'>;
 
@@ -98,6 +100,11 @@ const moreOfOthers = (tokens: readonly Token[], index: number): boolean => {
   return thing?.kind === 'word' && thing.means['piece'] === undefined && tokens[(joined ?? 0) - 2]?.number?.form === 'plain';
 };
 
+const ofSpares = (tokens: readonly Token[], { start, end }: Match): boolean =>
+  tokens
+    .slice(start, end + 1)
+    .some(({ means, text }, at) => /^(spare|spares)$/.test(text) || (means['piece'] !== undefined && isSpare(tokens, start + at)));
+
 /** The price of what is added. */
 export const priceBehind = pattern('(,)? ((at|@) <a:amount> (<each>)?|<a:money> (<each>)?|<a:plain> <each>)');
 
@@ -116,6 +123,8 @@ export const countDifference = (tokens: readonly Token[], index: number, end: nu
     // "added 2 bridesmaids" counts people, not pieces.
     if (match.kept['p'] === undefined && ['role', 'bench', 'ingredient', 'other', 'pack'].some((tag) => next?.means[tag] !== undefined))
       continue;
+    if (match.kept['p'] === undefined && otherGoods(tokens, match.end, end)) return undefined;
+    if (ofSpares(tokens, match)) return undefined;
     // "another corsage at 28" is one more, at a price of its own; "add a crown at 60" is a line of the order.
     const oneMore =
       match.kept['p'] !== undefined && tokens.slice(index, match.end).some((token) => /^(another|extra|more|additional)$/.test(token.text));

@@ -63,7 +63,7 @@ const offForm = pattern(
   "<who:word> (is|'s|will be|are|s)? (both)? (not|away|off|out|sick|on) (in|work|holiday|leave|sick)? (this|on|next|all)? (<weekday>|tomorrow|today)",
 );
 const notPeople =
-  /^(drop|drops|dropping|pick|picking|set|setting|take|taking|kick|sign|write|log|clock|knock|start|head|turn|switch|show|send|sending|cut|get|put|carry|ring|back|time|money|finish|finishing|lift|hand|load|pack|packing|bring|collect|i'd|he|she|they|you|order|see|the|power|water|heating|van|market|shop|everything|it|that|wedding|event|party|phones|internet|wifi|fridge|cooler|is|are|moved|what|date|due|rent|ceremony|bench|lights|road|train|trains|bus|buses|school|bins|studio|we're|were|we|closed|day|all|heat|gas|that's|thats|its|it's|delivery|sale|stems|ribbon|one|us|who|someone|anything|nothing|going|heading|eating|coming|goes|go|boxes|orders|flowers|pieces)$/;
+  /^(not|isn't|isnt|no|never|on|in|drop|drops|dropping|pick|picking|set|setting|take|taking|kick|sign|write|log|clock|knock|start|head|turn|switch|show|send|sending|cut|get|put|carry|ring|back|time|money|finish|finishing|lift|hand|load|pack|packing|bring|collect|i'd|he|she|they|you|order|see|the|power|water|heating|van|market|shop|everything|it|that|wedding|event|party|phones|internet|wifi|fridge|cooler|is|are|moved|what|date|due|rent|ceremony|bench|lights|road|train|trains|bus|buses|school|bins|studio|we're|were|we|closed|day|all|heat|gas|that's|thats|its|it's|delivery|sale|stems|ribbon|one|us|who|someone|anything|nothing|going|heading|eating|coming|goes|go|boxes|orders|flowers|pieces)$/;
 
 const sickCall = pattern("<who:word> (has|have|'s)? (just)? (called|phoned|rang|rung|texted|messaged) in sick (for|on)?");
 

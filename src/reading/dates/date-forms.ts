@@ -1,6 +1,7 @@
 // Reads a date written at one place: "14 March", "Feb 27 2027", "3/4", "sun 14 march", "Saturday fortnight", "first saturday in june".
 // A form gives one day, several possible days, or a day that does not exist; it never picks between two.
 
+import { addDays } from '../../values/day.ts';
 import { isA, type Match, pattern } from '../pattern.ts';
 import type { ReadingContext } from '../reading.ts';
 import type { Token } from '../text/token.ts';
@@ -12,6 +13,7 @@ import { asDay, build, monthOfToken, withWeekday, yearFrom } from './day-parts.t
 import { dayBeside } from './days-beside.ts';
 import { named, several } from './named-dates.ts';
 import { nthDay } from './nth-days.ts';
+import { oneAfter } from './one-after.ts';
 import { dayWithWeekday, vague, weekdayWithDay } from './part-dates.ts';
 import { relativeForms } from './relative-days.ts';
 import { slashForms } from './slash-dates.ts';
@@ -26,13 +28,8 @@ const twoDays = pattern(
 );
 const slashTwoDays = pattern('<s:slashed> (of)? <m:month>');
 const weekdayInMonth = pattern('(a|one|some)? <w:weekday> in <m:month>');
-// "16 may not 15 may": only a verb stands before "not" and another word.
-const notAnother = /^not (the )?\d/;
-const wordsAt = (tokens: readonly Token[], index: number): string =>
-  tokens
-    .slice(index, index + 3)
-    .map((token) => token.text)
-    .join(' ');
+// "16 may not 15 may", "may 22 not may 15": only a verb stands before "not" and another word.
+const notAnother = pattern('not (on|for|the){0,2} (<number>|<month>|<weekday>)');
 const sunMonth = /^(sun|mar|may|sat|wed)$/;
 
 const monthForms = (tokens: readonly Token[], index: number, context: ReadingContext): DateRead | undefined => {
@@ -48,7 +45,7 @@ const monthForms = (tokens: readonly Token[], index: number, context: ReadingCon
       w === undefined &&
       tokens[match.end - 1]?.text !== ',' &&
       d?.number?.form !== 'ordinal' &&
-      !notAnother.test(wordsAt(tokens, match.end)) &&
+      notAnother.at(tokens, match.end, tokens.length) === undefined &&
       afterMay.test(tokens[match.end]?.text ?? '')
     )
       continue;
@@ -152,9 +149,9 @@ const monthPlaces = (tokens: readonly Token[], index: number, context: ReadingCo
 const readAt = (tokens: readonly Token[], index: number, context: ReadingContext): DateRead | undefined => {
   const token = tokens[index];
   if (token === undefined || token.kind === 'line' || (token.kind === 'sign' && token.text !== "'")) return undefined;
-  // "the friday, 12 feb"
-  if (/^(the|this|on)$/.test(token.text) && tokens[index + 1]?.means['weekday'] !== undefined) {
-    const whole = monthForms(tokens, index + 1, context);
+  // "the friday, 12 feb", "next saturday the 30th"
+  if (/^(the|this|on|next|coming)$/.test(token.text) && tokens[index + 1]?.means['weekday'] !== undefined) {
+    const whole = monthForms(tokens, index + 1, context) ?? soon(weekdayWithDay(tokens, index + 1, context), context);
     if (whole !== undefined) return { ...whole, start: index };
   }
   const weekday = token.means['weekday'] !== undefined;
@@ -188,8 +185,17 @@ const readAt = (tokens: readonly Token[], index: number, context: ReadingContext
     if (read !== undefined) return read;
   }
   if (sunMonth.test(token.text) && !weekday && token.means['month'] === undefined) return undefined;
-  return named(tokens, index, context) ?? relativeForms(tokens, index, context) ?? vague(tokens, index, context);
+  return (
+    named(tokens, index, context) ??
+    oneAfter(tokens, index, context) ??
+    relativeForms(tokens, index, context) ??
+    vague(tokens, index, context)
+  );
 };
+
+// "next saturday the 30th": within a fortnight the two agree.
+const soon = (read: DateRead | undefined, { today }: ReadingContext): DateRead | undefined =>
+  read?.days.every((day) => day <= addDays(today, 14)) ? read : undefined;
 
 // Many phrases ask about the same places, so what was read of the last message is kept.
 let lastTokens: readonly Token[] | undefined;

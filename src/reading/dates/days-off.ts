@@ -7,7 +7,7 @@ import { dateAt } from './date-forms.ts';
 import { dayAlone } from './part-dates.ts';
 
 const off = pattern(
-  "(date|one|wedding|event)? (is|'s|was|has been|been|got|isn't|isnt|doesn't|doesnt|won't|wont)? (now|been|all)? (off|out|cancelled|canceled|scrapped|dead|gone|fallen through|fell through|no good|not happening|working|work|happening|suit|on anymore)",
+  "(date|one|wedding|event)? (is|'s|was|has been|been|got|isn't|isnt|doesn't|doesnt|won't|wont)? (now|been|all)? (off|out|cancelled|canceled|scrapped|dead|gone|fallen through|fell through|no good|not happening|working|work|happening|suit|on anymore|wrong|incorrect|a typo|my typo|a mistake|my mistake|not right|out of date|the old (date|one|day))",
 );
 const scrapped = pattern('(scrap|forget|ditch|drop|cancel|bin|lose|scratch|skip|ignore) (the|that)?');
 

@@ -1,8 +1,10 @@
 // Days beside the event's: setting up, a rehearsal, a meeting. Which word a day belongs to is told by where the words stand.
 
+import { pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import { wordList } from '../words/word-list.ts';
 import type { DateRead } from './date-read.ts';
+import { namesEvent } from './leads.ts';
 
 // Never the event itself.
 const besides = new Set(
@@ -60,13 +62,26 @@ const stopsAfter = (reader: Reader, reads: readonly DateRead[], read: DateRead):
   return at;
 };
 
+// "the wedding is not may 15", "its not on the 15th anymore": whatever the day is, it is not this one. "not till the 15th" names it all the same.
+const denied = pattern(
+  "(not|isn't|isnt|aint|ain't|never|wasn't|wasnt|won't be|wont be|no longer|instead of|rather than|as opposed to) (going to be|be|happening|a|on|in|for|the|this|that|at|until|till|til){0,3}",
+);
+const refused = ({ tokens }: Reader, read: DateRead): boolean => {
+  for (let index = read.start; index >= 0 && index >= read.start - 5; index--) {
+    const match = denied.at(tokens, index, tokens.length);
+    if (match === undefined || match.end < read.start || match.start >= read.start) continue;
+    return !tokens.slice(match.start, match.end).some(({ text }) => /^(until|till|til)$/.test(text));
+  }
+  return false;
+};
+
 // "a week after 14 feb", "day before valentines", "last 14 feb": a day near the one that is named, or one gone by.
 const besideNamed = (reader: Reader, read: DateRead): boolean => {
   const at = reader.tokens[read.start - 1]?.text === 'the' ? read.start - 2 : read.start - 1;
   const [word, span] = [reader.tokens[at], reader.tokens[at - 1]];
   if (word?.text === 'last' && read.relative !== true) return true;
-  // "off till the 8th" ends something; "postponed till the 8th" is put right elsewhere.
-  if (/^(till|until|til)$/.test(word?.text ?? '')) return true;
+  // "off till the 8th" ends something; "postponed till the 8th" is put right elsewhere; "the wedding's not till the 8th" names the day.
+  if (/^(till|until|til)$/.test(word?.text ?? '')) return !(/^(not|isn't|isnt)$/.test(span?.text ?? '') && namesEvent(reader));
   return (
     /^(before|after)$/.test(word?.text ?? '') &&
     (/^(day|week|weekend|night|month|fortnight|days|weeks|saturday|sunday)$/.test(span?.text ?? '') || span?.number?.form === 'duration')
@@ -84,5 +99,7 @@ export const eventDays = (reader: Reader, reads: readonly DateRead[]): readonly 
     return leading ? (before() ?? after()) : (after() ?? (read === first ? undefined : before()));
   });
   const main = said.includes('event');
-  return reads.filter((read, at) => said[at] !== 'beside' && !besideNamed(reader, read) && !(said[at] === 'side' && main));
+  return reads.filter(
+    (read, at) => said[at] !== 'beside' && !besideNamed(reader, read) && !refused(reader, read) && !(said[at] === 'side' && main),
+  );
 };

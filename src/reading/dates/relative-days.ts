@@ -132,7 +132,7 @@ const namedWeek = (tokens: readonly Token[], index: number, context: ReadingCont
   return { ...base, days: [addDays(coming, 7), addDays(coming, 14)], why: 'which day' };
 };
 
-const relativeWeekday = pattern('(this|next|coming|this coming|the)? <w:weekday> (week|fortnight|coming|next)?');
+const relativeWeekday = pattern('(this|next|coming|this coming|the following|following|the)? <w:weekday> (week|fortnight|coming|next)?');
 // "5 hrs each sat" is each person's five hours.
 const oftenSaid = (tokens: readonly Token[], index: number): boolean =>
   gone.test(tokens[index - 1]?.text ?? '') && !(tokens[index - 1]?.text === 'each' && tokens[index - 2]?.number?.form === 'duration');
@@ -188,6 +188,7 @@ const weekdayForm = (tokens: readonly Token[], index: number, end: number, weekd
     return /^next /.test(words) ? either(addDays(coming, 7 * weeks)) : { ...base, days: [addDays(coming, 7 * weeks)] };
   }
   const monday = addDays(today, 1 - weekdayNumber(today));
+  if (/following/.test(words)) return either(coming);
   // "next saturday" is the coming one for some and the one after for others, while the coming one is still this week.
   if (/^next /.test(words)) return coming >= addDays(monday, 7) ? { ...base, days: [coming] } : either(coming);
   return onDay ? either(today) : { ...base, days: [coming] };

@@ -4,6 +4,7 @@ import type { PieceKind } from '../../handbook/pieces.ts';
 import { countOrPrice } from '../changes/now-count-or-price.ts';
 import { type ToldAs, toldForms } from '../changes/told-forms.ts';
 import { clausesOf } from '../held/clauses.ts';
+import { isSpare } from '../order/spare-pieces.ts';
 import { beginsAt, type Match, pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader, type Unworded } from '../phrase.ts';
 
@@ -66,6 +67,8 @@ const findingOf = (reader: Reader, [as, match]: readonly [ToldAs, Match], start:
   const before = match.kept['a']?.number;
   if (number?.max !== undefined || number?.or !== undefined || before?.max !== undefined || before?.or !== undefined) return undefined;
   const piece = match.kept['p']?.means['piece'] as PieceKind | undefined;
+  if (as === 'more' && match.kept['p'] !== undefined && isSpare(reader.tokens, reader.tokens.indexOf(match.kept['p'], match.start)))
+    return undefined;
   const count = number === undefined ? 1 : Number(number.amount);
   if (as === 'now or price' && piece !== undefined) {
     const ask = countOrPrice(reader, match, piece, number?.amount ?? '1');

@@ -21,6 +21,7 @@ import { askEachOrAll, countOf, likelyPer, lineFacts, priceFact } from '../order
 import { refined } from '../order/refined-mentions.ts';
 import { equalsTotal, nameFirstAsk, settleTotals } from '../order/settle-prices.ts';
 import { withoutSum } from '../order/shares-by-price.ts';
+import { isSpare } from '../order/spare-pieces.ts';
 import { sumOrTotal } from '../order/sum-or-total.ts';
 import { tellsWork } from '../order/tells-work.ts';
 import { toldPrices } from '../order/told-prices.ts';
@@ -84,15 +85,10 @@ const loosely = (reader: Reader, price: Price): boolean => {
   return before?.kind === 'word' && !piece && /^(GBP|EUR|USD|AUD|NZD|CAD)$/.test(reader.context.currency);
 };
 
-// "2 spare bouts", "a trial crown": made, but not ordered.
-const tried = /^(spare|spares|sample|trial|mockup|mock|practice|test)$/;
-const tries = ({ tokens }: Reader, index: number): boolean =>
-  tried.test(tokens[tokens[index - 1]?.text === 'up' ? index - 2 : index - 1]?.text ?? '');
-
 const find = (reader: Reader): Finding[] => {
   const doubtful = impossiblePrice(reader) ?? countOrPrice(reader);
   if (doubtful !== undefined) return [doubtful];
-  const all = refined(findMentions(reader)).filter(({ index }) => !tries(reader, index));
+  const all = refined(findMentions(reader)).filter(({ index }) => !isSpare(reader.tokens, index));
   const counts = new Set(all.flatMap((mention) => (mention.countIndex === undefined ? [] : [mention.countIndex])));
   const ends = new Set(all.filter((mention) => mention.countIndex !== undefined).flatMap((mention) => [mention.last, mention.end - 1]));
   const series = seriesPrices(reader, all);
