@@ -2,7 +2,7 @@
 
 import { isKnownWord } from '../words/vocabulary.ts';
 import { unclipped } from './clipped-words.ts';
-import { inOrder } from './swapped-letters.ts';
+import { slipOf } from './slips.ts';
 import type { Token } from './token.ts';
 
 const full: Readonly<Record<string, string>> = {
@@ -92,7 +92,7 @@ const letterFor = (tokens: readonly Token[], index: number): string | undefined 
 };
 
 // The word that was meant by a slip of the thumb.
-const meantBy = (text: string): string | undefined => (Object.hasOwn(full, text) ? full[text] : (inOrder(text) ?? unclipped(text)));
+const meantBy = (text: string): string | undefined => (Object.hasOwn(full, text) ? full[text] : (slipOf(text) ?? unclipped(text)));
 
 const placed = /^(we're|were|we|i'm|im|us|now|back|sitting|currently|you're)$/;
 export const writtenOut = (given: readonly Token[]): readonly Token[] => {

@@ -29,6 +29,8 @@ const plurals = (name: string): string[] => {
 
 const table = new Map<string, Entry[]>();
 const known = new Set<string>();
+/** Every word of every name. */
+export const knownWords: ReadonlySet<string> = known;
 
 const add = (name: string, tag: string, value: string): void => {
   const words = lex(name).map((token) => token.text);
