@@ -35,7 +35,7 @@ const forAll = [
 const tail = pattern(`, (<material>)? <p:piece> (for (them|all of them|all|each|both))? ${polite}`);
 
 const men =
-  /^(groom|grooms|best m[ae]n|ushers?|groomsm[ae]n|step)?(fathers?|grandfathers?|brothers?|sons?|uncles?|page boys?|ring bearers?|nephews?|godfathers?|m[ae]n|boys?|pallbearers?|flower boys?)?( of the (bride|groom)|-in-law)?$/;
+  /^(groom|grooms|best m[ae]n|ushers?|groomsm[ae]n|step)?(fathers?|grandfathers?|brothers?|sons?|uncles?|page ?boys?|ring bearers?|nephews?|godfathers?|m[ae]n|boys?|pallbearers?|flower boys?)?( of the (bride|groom)|-in-law)?$/;
 const elders = /^(step|grand|god)?mothers?|^aunts?$|^m[ou]m/;
 const women = /^(bride|brides|sisters?|daughters?|.*bridesmaids?|maids? of honour|flower girls?|nieces?|wom[ae]n|girls?)$/;
 
@@ -56,6 +56,25 @@ export const surely = (wearer: string, piece: PieceKind | undefined): boolean =>
 /** "corsages for bride's mum, groom, 4 ushers": the corsages end where the men begin. */
 export const stillFor = (wearer: string, piece: PieceKind | undefined, before: readonly Entry[]): PieceKind | undefined =>
   piece === undefined || piece === 'buttonhole' || suits(wearer, piece) || !before.some((each) => each.piece === piece) ? piece : undefined;
+
+const behindPause = pattern('(,|:) (all|in|with)? (<material>)? <p:piece>');
+const closesPause = /^(,|and|&|n|plus|\+|\.)$/;
+
+/** "mums - corsages, dads - bouts": a piece behind a pause is for those named since the last one was said. Gives where it ends. */
+export const piecePaused = (reader: Reader, index: number, end: number, entries: readonly Entry[]): number | undefined => {
+  const match = behindPause.at(reader.tokens, index, end);
+  const piece = match?.kept['p']?.means['piece'] as PieceKind | undefined;
+  const bare = entries.slice(entries.findLastIndex((each) => each.piece !== undefined) + 1);
+  if (match === undefined || piece === undefined || piece === 'unspecified' || bare.length === 0) return undefined;
+  const next = match.end < end ? reader.tokens[match.end] : undefined;
+  const more = reader.tokens[match.end + 1];
+  const closes = next === undefined || next.kind === 'line' || (closesPause.test(next.text) && more?.means['piece'] === undefined);
+  // At the end it may be for all of them.
+  if (!closes || (match.end === end && bare.length === entries.length)) return undefined;
+  if (bare.length > 1 && !bare.every((each) => suits(each.wearer, piece))) return undefined;
+  for (const each of bare) each.piece = piece;
+  return match.end;
+};
 
 /** A line that says only what all of those named before it wear: "BH each", "all bouts". */
 export const saysForAll = (reader: Reader, part: Part): boolean =>

@@ -1,4 +1,4 @@
-// Who wears the pieces, and who makes them. One name each, singular and plural, as the wearers' list shows them.
+// Who wears the pieces, and who makes them. One name each, singular and plural, as the wearers' list shows them: spelt as the person spells it.
 
 import { wordList } from './word-list.ts';
 
@@ -56,7 +56,8 @@ export const roles: readonly Role[] = [
   ),
   role('grandparent', 'grandparents', 'grandparent, grandparents'),
   role('parent', 'parents', 'parent, parents'),
-  role('page boy', 'page boys', 'page boy, page boys, pageboy, pageboys, page, pages'),
+  role('page boy', 'page boys', 'page boy, page boys, page, pages'),
+  role('pageboy', 'pageboys', 'pageboy, pageboys'),
   role('ring bearer', 'ring bearers', 'ring bearer, ring bearers, ringbearer, ring boy, ring barer'),
   role('flower girl', 'flower girls', 'flower girl, flower girls, flowergirl, flowergirls, fg, fgs, flower girlies'),
   role('flower boy', 'flower boys', 'flower boy, flower boys'),
@@ -66,11 +67,8 @@ export const roles: readonly Role[] = [
     "bridesmaid, bridesmaids, brides maid, brides maids, maid, maids, bmaid, bmaids, bridesmaides, bridesmaid's, bms, b-maids, bridies, strooimeisie, strooimeisies",
   ),
   role('junior bridesmaid', 'junior bridesmaids', 'junior bridesmaid, junior bridesmaids, jnr bridesmaid, jr bridesmaid, jr bridesmaids'),
-  role(
-    'maid of honour',
-    'maids of honour',
-    'maid of honour, maid of honor, maids of honour, maids of honor, moh, matron of honour, matron of honor, chief bridesmaid',
-  ),
+  role('maid of honour', 'maids of honour', 'maid of honour, maids of honour, moh, matron of honour, chief bridesmaid'),
+  role('maid of honor', 'maids of honor', 'maid of honor, maids of honor, matron of honor'),
   role('officiant', 'officiants', 'officiant, officiants'),
   role('celebrant', 'celebrants', 'celebrant, celebrants'),
   role('minister', 'ministers', 'minister, ministers, reverend'),
@@ -115,7 +113,8 @@ export const roles: readonly Role[] = [
   role('groomswoman', 'groomswomen', 'groomswoman, groomswomen'),
   role('bridesman', 'bridesmen', 'bridesman, bridesmen'),
   role('best woman', 'best women', 'best woman, best women, best lady'),
-  role('man of honour', 'men of honour', 'man of honour, man of honor, men of honour, men of honor'),
+  role('man of honour', 'men of honour', 'man of honour, men of honour'),
+  role('man of honor', 'men of honor', 'man of honor, men of honor'),
   role('dama', 'damas', 'dama, damas'),
   role('chambelan', 'chambelanes', 'chambelan, chambelanes, chambelán, chambelanes de honor'),
   role('quinceañera', 'quinceañeras', 'quinceanera, quinceañera, quinceaneras'),
@@ -124,7 +123,8 @@ export const roles: readonly Role[] = [
   role('greeter', 'greeters', 'greeter, greeters'),
   role('manager', 'managers', 'manager, managers'),
   role('director', 'directors', 'director, directors'),
-  role('guest of honour', 'guests of honour', 'guest of honour, guest of honor, guests of honour, guests of honor'),
+  role('guest of honour', 'guests of honour', 'guest of honour, guests of honour'),
+  role('guest of honor', 'guests of honor', 'guest of honor, guests of honor'),
   role('mayor', 'mayors', 'mayor, mayors'),
   role('trustee', 'trustees', 'trustee, trustees'),
   role('veteran', 'veterans', 'veteran, veterans'),

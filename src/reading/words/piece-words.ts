@@ -20,7 +20,7 @@ export const pieceWords: Readonly<Record<PieceKind, readonly string[]>> = {
 `),
   corsage: ['corsage', 'corsarge', 'corsages', 'corsage piece', 'cors', 'corsg'],
   'flower crown': wordList(`
-  flower crown, floral crown, crown, halo, flower halo, floral halo, hair garland, head garland, head wreath, hair wreath, flower
+  flower crown, floral crown, crown, halo, haloe, flower halo, floral halo, hair garland, head garland, head wreath, hair wreath, flower
   wreath, floral wreath, tiara, headpiece, circlet, flower circlet, coronet, flower crown piece, head crown, headband, floral
   headband, flower headband, wreath, half crown, hair crown, hair halo, hair circlet
 `),
