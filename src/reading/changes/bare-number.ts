@@ -5,23 +5,14 @@ import { type Finding, found, type Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import type { Token } from '../text/token.ts';
 import { bareWords, markers } from './change-words.ts';
+import { samePrice } from './same-price.ts';
 import { taxChange } from './tax-and-material.ts';
 import { inZones, zonesOf } from './zones.ts';
 
 const star = /^\*$/;
 
-// "same price but 50", "55 instead of 50, rate same": only the count is new.
-const isPrice = /^(prices?|rates?)$/;
-const samePrice = (stretch: readonly Token[], at: number): boolean => {
-  const beside = [stretch[at - 1]?.text ?? '', stretch[at + 1]?.text ?? ''];
-  return stretch[at]?.text === 'same'
-    ? beside.some((word) => isPrice.test(word))
-    : isPrice.test(stretch[at]?.text ?? '') && beside.includes('same');
-};
-
 // "make that 45 pieces", "count is 55": only a count can be meant.
 const ofCount = (stretch: readonly Token[]): boolean =>
-  stretch.some((_, at) => samePrice(stretch, at)) ||
   stretch.some((token) => /^(pieces|pcs|pcs|nos|count|qty|quantity|piece|pc|headcount|units)$/.test(token.text));
 
 // "make it 40 not counting tax" says both.
@@ -44,8 +35,9 @@ export const bareNumber = (reader: Reader, part: Part): Finding | undefined => {
   if (numbers.length === 0 || numbers.length > 2) return undefined;
   const starred = star.test(stretch[0]?.text ?? '') || star.test(stretch.at(-1)?.text ?? '');
   const picks = anyIn(chosen, tokens, part.start, part.end);
+  const same = samePrice(tokens, part.start, part.end);
   for (const [at, token] of stretch.entries()) {
-    if (samePrice(stretch, at)) continue;
+    if (same !== undefined && part.start + at >= same[0] && part.start + at < same[1]) continue;
     if (token.number !== undefined) {
       if (token.number.form !== 'plain') return undefined;
     } else if (
@@ -58,7 +50,9 @@ export const bareNumber = (reader: Reader, part: Part): Finding | undefined => {
   // "that's 20 now" counts what is made; "it's 20 now" corrects.
   if (/^(that's|thats|makes|up)$/.test(stretch[0]?.text ?? '') && stretch.at(-1)?.text === 'now') return undefined;
   const zones = zonesOf(tokens, part.start, part.end);
-  const marked = starred || picks || zones.old.length > 0 || anyIn(markers, tokens, part.start, part.end);
+  // "same price 55" may say the price, "same price, 55" does not.
+  const kept = same !== undefined && ((numbers[0] ?? 0) < same[0] || /^(,|but|-)$/.test(tokens[same[1]]?.text ?? ''));
+  const marked = starred || picks || kept || zones.old.length > 0 || anyIn(markers, tokens, part.start, part.end);
   if (!marked) return undefined;
   const fresh = numbers.filter((index) => inZones(zones.fresh, index));
   const [at, second] = fresh;
@@ -75,6 +69,11 @@ export const bareNumber = (reader: Reader, part: Part): Finding | undefined => {
   if (tax.length > 0)
     return found(reader, part.start, part.end, [{ fact: 'change', what: 'price', to, ...(from === undefined ? {} : { from }) }, ...tax]);
   return found(reader, part.start, part.end, [
-    { fact: 'change', what: ofCount(stretch) ? 'count' : 'number', to: Number(to), ...(from === undefined ? {} : { from: Number(from) }) },
+    {
+      fact: 'change',
+      what: same !== undefined || ofCount(stretch) ? 'count' : 'number',
+      to: Number(to),
+      ...(from === undefined ? {} : { from: Number(from) }),
+    },
   ]);
 };

@@ -10,7 +10,8 @@ export const markers = [
   '(actually|correction|oops|whoops|typo|instead|amend|edit|scratch that|scrap that|scrub that|forget that|strike that|my bad|my mistake|ooops|woops|mistyped|misread|miscounted|recounted|recount|mistake|rather|soz|apologies)',
   '(sorry|no|nope|wait|hang on|hold on|ah|argh|ugh|er|um|nah|ok|update|change|changed|oh) (,|-|:|no|wait|i|\\.)',
   '(sorry|correction|update|amendment)',
-  '(make|made|put|call|mark|set|change|bump|update|switch|turn|get|log|up|drop|cut|reduce|increase|raise|lower|take|bring|lift|revise|push|knock|alter|correct|fix|amend|move|shift|slide|shove|go) (that|it|this|them|those|these|order|count|price|the|to|up|down|my|her|his|date|number|total|material|basis|everything|the lot|all|our|back|with)',
+  '(make|made|put|call|mark|set|change|bump|update|switch|turn|get|log|up|drop|cut|reduce|increase|raise|lower|take|bring|lift|revise|push|alter|correct|fix|amend|move|shift|slide|shove|go) (that|it|this|them|those|these|order|count|price|the|to|up|down|my|her|his|date|number|total|material|basis|everything|the lot|all|our|back|with)',
+  '(knock) (that|it|this|them|those|these|order|count|price|the|to|up to|down|back|my|her|his|number|total|everything|all|our)', // "knock up a quote" makes one
   "(should|shld|shoulda|shouldve|should've) (be|have been|read|say|been|of been|have said|have read)",
   '(set|change|update|adjust|amend|correct|alter) (the|our)? <piece>',
   wrongCount,

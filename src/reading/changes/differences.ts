@@ -6,7 +6,7 @@ import { isSpare } from '../order/spare-pieces.ts';
 import { beginsAt, type Match, pattern } from '../pattern.ts';
 import type { Unworded } from '../phrase.ts';
 import type { Token } from '../text/token.ts';
-import { otherGoods } from './other-goods.ts';
+import { goodsBefore, otherGoods } from './other-goods.ts';
 
 type Change = Omit<FactOf<'change'>, 'words'>;
 
@@ -123,7 +123,7 @@ export const countDifference = (tokens: readonly Token[], index: number, end: nu
     // "added 2 bridesmaids" counts people, not pieces.
     if (match.kept['p'] === undefined && ['role', 'bench', 'ingredient', 'other', 'pack'].some((tag) => next?.means[tag] !== undefined))
       continue;
-    if (match.kept['p'] === undefined && otherGoods(tokens, match.end, end)) return undefined;
+    if (match.kept['p'] === undefined && (goodsBefore(tokens, index) || otherGoods(tokens, match.end, end))) return undefined;
     if (ofSpares(tokens, match)) return undefined;
     // "another corsage at 28" is one more, at a price of its own; "add a crown at 60" is a line of the order.
     const oneMore =

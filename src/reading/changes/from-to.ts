@@ -5,6 +5,7 @@ import type { Fact } from '../fact.ts';
 import { type Match, pattern } from '../pattern.ts';
 import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
+import { isRare } from './now-count-or-price.ts';
 
 const change =
   '(change|update|amend|switch|correct|move|bump|take|cut|drop|raise|lower|reduce|increase|bring|put|changing|adjust|alter|set)';
@@ -19,8 +20,6 @@ const forms = [
   `(the|our)? <p:piece> ${number}? (now)? ${span}`,
 ].map((source) => pattern(source));
 
-// Common practice, no source: nobody orders so many crowns that these are not prices.
-const rare: Readonly<Partial<Record<PieceKind, number>>> = { 'flower crown': 40, corsage: 30, 'wrist corsage': 30, 'pin corsage': 30 };
 const money = /^(each|ea|apiece|price|prices|priced|cost|pp|per|total|all)$/;
 
 const valuesOf = (match: Match): readonly [string, string] | undefined => {
@@ -47,8 +46,7 @@ export const countFromTo = (reader: Reader, part: Part): Finding | undefined => 
     const piece = match.kept['p']?.means['piece'] as PieceKind | undefined;
     const kind = piece === undefined || piece === 'unspecified' ? {} : { piece };
     const asCount: Unworded = { fact: 'change', what: 'count', to: Number(to), from: Number(from), ...kind };
-    const most = piece === undefined ? undefined : rare[piece];
-    if (most === undefined || Math.min(Number(from), Number(to)) < most) return found(reader, match.start, match.end, [asCount]);
+    if (piece === undefined || !isRare(piece, Math.min(Number(from), Number(to)))) return found(reader, match.start, match.end, [asCount]);
     const words = reader.words(match.start, match.end);
     const asPrice: Unworded = { fact: 'change', what: 'price', to, from, per: 'each', ...kind };
     const choices = [

@@ -14,6 +14,7 @@ import { markers } from './change-words.ts';
 import { oldNumbers, unsaid } from './old-numbers.ts';
 import { onceFrom } from './once-from.ts';
 import { priceChange } from './price-change.ts';
+import { samePrice } from './same-price.ts';
 import { materialChange, taxChange } from './tax-and-material.ts';
 import { brokeChange, madeChange } from './work-counts.ts';
 import { inZones, type Zones, zonesOf } from './zones.ts';
@@ -166,7 +167,8 @@ const countAndPrice = (own: Reader, part: Part, zones: Zones): Unworded[] => {
     each: oldSays('each', false) || oldSays('all', true) || wholeSaid,
     all: oldSays('all', false) || oldSays('each', true),
   };
-  const named = tokens.slice(part.start, part.end).some((token) => priceWord.test(token.text));
+  const named =
+    samePrice(tokens, part.start, part.end) === undefined && tokens.slice(part.start, part.end).some((token) => priceWord.test(token.text));
   const prices = findPrices(own, used, undefined, part).filter(
     (price) =>
       inZones(zones.fresh, price.index) &&

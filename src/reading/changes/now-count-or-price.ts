@@ -23,8 +23,17 @@ const forms = [
   '(<p:piece>) (went|gone|have gone|has gone|going|go|gone up|went up|gone down|went down) (to|<upTo>|up to|down to) <n:count>',
   '(<p:piece>) (<upTo>|down to|up) <n:count> now',
 ].map((source) => pattern(source));
+// "make the crowns 65": so many crowns are rare, so it may be what one costs.
+const rareForm = pattern('(make|set|put|have|mark) (the|our|those)? <p:piece> (at|as)? <n:count>');
+const allForms = [...forms, rareForm];
 const before = /^(the|our|and|ok|so|sorry|actually|no|,|-|those)$/;
 const after = /^(please|pls|thanks|ta|,|-|sorry|\.|now|ok|lads|guys|team)$/;
+
+// Common practice, no source: nobody orders so many of these that the number is no price.
+const rare: Readonly<Partial<Record<PieceKind, number>>> = { 'flower crown': 40, corsage: 30, 'wrist corsage': 30, 'pin corsage': 30 };
+
+/** Whether a number is so many of a kind that it may as well be what one costs. */
+export const isRare = (piece: PieceKind, amount: number): boolean => amount >= (rare[piece] ?? Number.POSITIVE_INFINITY);
 
 /** What to ask of a number that could be a price of this kind; nothing when it could not. */
 export const countOrPrice = (reader: Reader, match: Match, piece: PieceKind, amount: string): Ask | undefined => {
@@ -45,11 +54,12 @@ export const nowCountOrPrice = (reader: Reader, part: Part): Finding | undefined
   const { tokens } = reader;
   let from = part.start;
   while (from < part.end && before.test(tokens[from]?.text ?? '')) from += 1;
-  for (const form of forms) {
+  for (const form of allForms) {
     const match = form.at(tokens, from, part.end);
     const piece = match?.kept['p']?.means['piece'] as PieceKind | undefined;
     const number = match?.kept['n']?.number;
     if (match === undefined || piece === undefined || number === undefined || number.max !== undefined) continue;
+    if (form === rareForm && !isRare(piece, Number(number.amount))) continue;
     const alone = tokens.slice(match.end, part.end).every((token) => after.test(token.text));
     const ask = alone ? countOrPrice(reader, match, piece, number.amount) : undefined;
     return ask === undefined ? undefined : { start: part.start, end: part.end, asks: [ask] };

@@ -15,6 +15,12 @@ const named = pattern(`(thank you|please|pls|of|<unlisted>|<role>){0,3} ${thing}
 
 const isUnknown = (token: Token | undefined): boolean => token !== undefined && isUnlisted(token) && !usualWords.has(token.text);
 
+const ending = pattern(`${thing} (,|-|:|\\()?`);
+
+/** "favour boxes 2 more": other goods stand right before the count. */
+export const goodsBefore = (tokens: readonly Token[], index: number): boolean =>
+  [index - 1, index - 2].some((at) => ending.at(tokens, at, index)?.end === index);
+
 /** Whether other goods are named behind a count of no kind. */
 export const otherGoods = (tokens: readonly Token[], start: number, end: number): boolean => {
   const polite = courtesy.at(tokens, start, end);

@@ -9,7 +9,7 @@ const kind = '(<material>)? <p:piece>';
 const of = '(of)? (the|those|these|our|my|them)?';
 const some = `${many} ${of} ${kind}`;
 const tally = '(count|number|numbers|qty|quantity|tally|total|order)';
-const moving = '(bump|push|take|lift|bring|drop|trim|raise|knock|nudge|cut|reduce|increase|get|lower|shift|move)';
+const moving = '(bump|push|take|lift|bring|drop|trim|raise|knock|nudge|cut|reduce|increase|get|lower|shift|move|put|set|up|whack|stick)';
 const moved =
   '(revised|amended|changed|gone|dropped|come|increased|reduced|cut|settled|updated|corrected|bumped|raised|lowered|trimmed|went|adjusted)';
 const culprit =
@@ -63,7 +63,7 @@ const told: readonly (readonly [ToldAs, readonly string[]])[] = [
       `(scrap|forget|scratch|ignore|not|i said|i put|we said|said|i wrote|was|it was|they were) (the)? <a:count> <p:piece> (,|but){0,2} (it's|its|it is|now|should be|should've been|shouldve been|should have been|shld be|make it|make that|that's|they're) (now|only|actually)? <n:count>`,
       `(the)? (final|new|revised|updated|latest|confirmed|corrected|current) (head)? ${tally} (for|of|on) (the)? <p:piece> (is|are|:|now|=|to)? (now)? <n:count>`,
       `(the)? (final|new|revised|updated|latest|confirmed|corrected|current) <p:piece> ${tally} (is|are|:|now|=)? (now)? <n:count>`,
-      `(the)? <p:piece> (count|number|qty|quantity|tally) (is|:|=|now|-)? (now|at)? <n:count>`,
+      `(the)? <p:piece> (count|number|numbers|qty|quantity|tally) (is|are|:|=|now|-|up|down|gone|goes){0,2} (now|at|to|<upTo>|up to|down to)? <n:count>`,
       `(the|our)? <p:piece> (are|is|have|has|been|now|just){0,2} (${moved}|up|down)? (up|down|back)? from <a:count> (up|down)? (to|<upTo>) <n:count>`,
       `(the|our)? <p:piece> (not|was|were) <a:count> (,|but|now|it's|its|are|is|-){1,2} <n:count>`,
       `(the|our)? <p:piece> (is|are|should be)? <n:count> (,|-)? (not|instead of|rather than) <a:count>`,

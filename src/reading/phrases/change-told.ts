@@ -1,7 +1,7 @@
 // Clauses that change a count or tell of a loss and say nothing else: read first, because every word of them is understood and no other number stands beside them.
 
 import type { PieceKind } from '../../handbook/pieces.ts';
-import { countOrPrice } from '../changes/now-count-or-price.ts';
+import { countOrPrice, isRare } from '../changes/now-count-or-price.ts';
 import { type ToldAs, toldForms } from '../changes/told-forms.ts';
 import { clausesOf } from '../held/clauses.ts';
 import { isSpare } from '../order/spare-pieces.ts';
@@ -62,6 +62,9 @@ const readClause = (reader: Reader, start: number, end: number, grown: boolean):
   return undefined;
 };
 
+const tallied = ({ tokens }: Reader, { start, end }: Match): boolean =>
+  tokens.slice(start, end).some(({ text }) => /^(count|number|numbers|qty|quantity|tally|total|order)$/.test(text));
+
 const findingOf = (reader: Reader, [as, match]: readonly [ToldAs, Match], start: number, end: number): Finding | undefined => {
   const number = match.kept['n']?.number;
   const before = match.kept['a']?.number;
@@ -70,7 +73,10 @@ const findingOf = (reader: Reader, [as, match]: readonly [ToldAs, Match], start:
   if (as === 'more' && match.kept['p'] !== undefined && isSpare(reader.tokens, reader.tokens.indexOf(match.kept['p'], match.start)))
     return undefined;
   const count = number === undefined ? 1 : Number(number.amount);
-  if (as === 'now or price' && piece !== undefined) {
+  // "put the crowns up to 65" may be what one costs; "crown count 65" is not.
+  const behind =
+    match.kept['p'] !== undefined && match.kept['n'] === reader.tokens[match.end - 1] && before === undefined && !tallied(reader, match);
+  if (piece !== undefined && (as === 'now or price' || (as === 'now' && behind && isRare(piece, count)))) {
     const ask = countOrPrice(reader, match, piece, number?.amount ?? '1');
     if (ask !== undefined) return { start, end, asks: [ask] };
   }

@@ -4,7 +4,7 @@ import { spending } from '../afterwards/spending.ts';
 import { calledOff } from '../held/called-off.ts';
 import { clausesOf, reachOf, type Stretch } from '../held/clauses.ts';
 import { everydayStretches } from '../held/everyday.ts';
-import { aside, handled, lesson, moreIf, otherThings, perhapsMore } from '../held/more-signs.ts';
+import { aside, boxedThings, costOfThings, handled, lesson, moreIf, otherThings, perhapsMore } from '../held/more-signs.ts';
 import {
   billDone,
   billed,
@@ -53,17 +53,26 @@ const placesOf = (reader: Reader, part: Part, forms: readonly Pattern[]): number
 const asides: readonly Pattern[] = [...aside, moreIf];
 const mayBe: readonly Pattern[] = [...unreal, ...handled];
 
+const besidePieces = ({ tokens }: Reader, { start, end }: Part) => {
+  const match = boxedThings.in(tokens, start, end);
+  const bought = match !== undefined && tokens.slice(match.start, match.end).some(({ means }) => means['ingredient'] !== undefined);
+  return match !== undefined && !bought && tokens.some(({ means }) => means['piece'] !== undefined) ? match : undefined;
+};
+
 // "20 candles for the tables, 4 each": other things, and what they cost. Beside pieces in the same clause only the things themselves.
 const thingsOf = (reader: Reader, part: Part, clauses: readonly Stretch[]): Stretch[] => {
-  const match = otherThings.in(reader.tokens, part.start, part.end);
+  const match = otherThings.in(reader.tokens, part.start, part.end) ?? besidePieces(reader, part);
   if (match === undefined) return [];
   const ours = ({ start, end }: Stretch): boolean => reader.tokens.slice(start, end).some((token) => token.means['piece'] !== undefined);
   const own = clauses.findIndex((clause) => clause.start <= match.start && match.start < clause.end);
   const clause = clauses[own];
   // "a corsage for each of the 12 dancers" counts those who wear them.
-  const wear = /^(the|our|for|of)$/.test(reader.tokens[match.start - 1]?.text ?? '');
+  const wear = /^(the|our|for|of|in|into)$/.test(reader.tokens[match.start - 1]?.text ?? '');
   if (clause !== undefined && wear && ours({ start: clause.start, end: match.start })) return [];
-  if (clause === undefined || ours(clause)) return [{ start: match.start, end: match.end }];
+  if (clause === undefined || ours(clause)) {
+    const cost = wear ? undefined : costOfThings.at(reader.tokens, match.end, part.end);
+    return [{ start: match.start, end: cost?.end ?? match.end }];
+  }
   let { end } = clause;
   for (const next of clauses.slice(own + 1)) {
     if (ours(next)) break;

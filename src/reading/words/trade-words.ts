@@ -142,6 +142,5 @@ export const otherWork = wordList(`
   welcome sign, pew bow, ladder, pillar, pillars, garlands, ceremony flowers, reception flowers, table flowers, venue flowers, altar flowers,
   pulpit flowers, window sill, window sills, funeral spray, coffin spray, low bowl, low bowls, tall bowl, table bowl, table bowls, planter,
   hand tie, hamper, cushion, letters, letter tribute, posy pad, heart tribute, welcome board, floral hoop, flower hoop, column, hedge, cloche, terrarium,
-  planters, jug, jugs, centre bowl, mantel, mantelpiece, staircase, doorway, arbour, arbor, gazebo, pergola, trellis, plinth, plinths,
-  thank you card, thank you note, thank you tag, thank you sign, thank you gift, thankyou card, thankyou note
+  planters, jug, jugs, centre bowl, mantel, mantelpiece, staircase, doorway, arbour, arbor, gazebo, pergola, trellis, plinth, plinths
 `);
