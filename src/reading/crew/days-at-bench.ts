@@ -5,6 +5,7 @@ import type { DateRead } from '../dates/date-read.ts';
 import { pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
+import { meAndOne } from './crew-forms.ts';
 
 export const dateIn = (reader: Reader, part: Part): DateRead | undefined => {
   for (let index = part.start; index < part.end; index++) {
@@ -47,4 +48,12 @@ export const anotherDay = (reader: Reader, part: Part, read: readonly DateRead[]
     reader.tokens[further.start - 1]?.text !== 'for' &&
     read.every((day) => day.days.join() !== further.days.join())
   );
+};
+
+/** "me and jo on saturday": nothing else is said. */
+export const plainPair = (reader: Reader, part: Part): boolean => {
+  const match = meAndOne.at(reader.tokens, part.start, part.end);
+  if (match === undefined) return false;
+  const day = dateIn(reader, part);
+  return day !== undefined && day.start <= match.end && day.end >= part.end - 1;
 };

@@ -1,6 +1,7 @@
 // How many are at the bench, by the clock or by the hour, and who is away.
 
 import { dateOutcome } from '../dates/date-facts.ts';
+import { clausesOf, type Stretch } from '../held/clauses.ts';
 import { pattern } from '../pattern.ts';
 import type { Finding, Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
@@ -86,6 +87,38 @@ export const away = (reader: Reader, part: Part): Finding | undefined => {
   let people = 1;
   for (let at = match.start - 1; at > part.start && /^(and|&|n|,)$/.test(reader.tokens[at]?.text ?? ''); at -= 2) people += 1;
   return dateOutcome(reader, date, (day) => ({ fact: 'crew', people, date: day, away: true }), part.start, part.end);
+};
+
+// "2 of us are off fri", "one of the juniors is away sat"
+const countedAway = pattern(
+  "(<n:count> (of us|of the <bench>|of my <bench>|of our <bench>|of them|<bench>)|both (of us|the <bench>|<bench>|the girls|the lads)?) (are|is|will be|'s|both|all){0,2} (not in|not here|not available|not working|away|off sick|off|out sick|out|sick|ill|missing|absent|unavailable|on leave|on holiday|on hols)",
+);
+const when = /^(on|this|next|all|for|from|until|till|til|tomorrow|tmrw|tmr|today|the|over|again|,|and|-|cos|as|because|with)$/;
+
+/** How many are said to be away; 0 where a word for it speaks of none who are counted. */
+export const countAway = ({ tokens }: Reader, { start, end }: Part): number => {
+  const match = countedAway.in(tokens, start, end);
+  const next = match === undefined || match.end >= end ? undefined : tokens[match.end];
+  if (match === undefined || (next !== undefined && next.means['weekday'] === undefined && !when.test(next.text))) return 0;
+  return match.kept['n'] === undefined ? 2 : Number(match.kept['n'].number?.amount);
+};
+
+// "jo's sick so only 2 of us": why there are no more.
+const reason = /^(as|because|cos|coz|cuz|since|with)$/;
+const saysAway = ({ tokens }: Reader, { start, end }: Stretch): boolean =>
+  tokens.slice(start, end).some((token) => awayWord.test(token.text)) && !tokens.slice(start, end).some((token) => reason.test(token.text));
+
+/** "only 2 of us sat, jo's sick": who is away is why; the rest of the sentence tells who is there. Nothing where that is not plain. */
+export const withoutAbsent = (reader: Reader, part: Part): Part | undefined => {
+  if (!saysAway(reader, part) || countAway(reader, part) > 0 || peopleIn(reader, part) === undefined) return part;
+  const clauses = clausesOf(reader, part);
+  const there = clauses.filter((clause) => !saysAway(reader, clause));
+  const [first] = there;
+  const last = there.at(-1);
+  if (first === undefined || last === undefined || there.length === clauses.length) return undefined;
+  if (clauses.slice(clauses.indexOf(first), clauses.indexOf(last)).some((clause) => saysAway(reader, clause))) return undefined;
+  const rest = { ...part, start: reader.tokens[first.start]?.text === ',' ? first.start + 1 : first.start, end: last.end };
+  return peopleIn(reader, rest) === undefined ? undefined : rest;
 };
 
 /** "mum's helping saturday, 4 hours" */

@@ -6,9 +6,9 @@ import type { Token } from '../text/token.ts';
 
 // One of these stands in every sentence about hands and hours: most messages have none and need no closer look.
 const cue =
-  /^(me|myself|meself|us|i|i'm|im|i'll|i've|ive|we|we're|we've|both|sick|ill|rostered|roster|shift|wage|wages|pay|paid|labour|hr|hrs|hour|hours|hourly|h|ph|pace|between|nobody|team|crew|staff|help|helping|helps)$/;
+  /^(me|myself|meself|us|i|i'm|im|i'll|i've|ive|we|we're|we've|both|sick|ill|rostered|roster|shift|wage|wages|pay|paid|labour|solo|alone|myself|hr|hrs|hour|hours|hourly|h|ph|pace|between|nobody|team|crew|staff|help|helping|helps)$/;
 // These only beside a day: "jo is off friday".
-const cueOfADay = /^(she|he|she's|he's|they're|off|away|out|in|on|one|two|each|only|just|all|no)$/;
+const cueOfADay = /^(she|he|she's|he's|they're|off|away|out|in|on|free|can|my|taking|having|one|two|each|only|just|all|no)$/;
 const day = /^(today|tomorrow|tonight|tmrw|tmr|tomoz|week|weekend)$/;
 /** Whether the sentence may be about who is at the bench and for how long. */
 export const speaksOfHands = ({ tokens }: Reader, { start, end }: Part): boolean => {

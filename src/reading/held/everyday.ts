@@ -25,7 +25,9 @@ const harmful =
 
 // Said of other people, other money and other things, whatever it is called. Held when no piece of ours is named.
 const talk = [
-  '<count> (people|of us|guests|adults|kids) (at|for|in) (the|a|my|his|her|our) (party|wedding|pub|game|cinema|table|reception|funeral)',
+  // "13 people in the wedding" are those who wear flowers.
+  '<count> (people|of us|guests|adults|kids) (at|for) (the|a|my|his|her|our) (party|wedding|pub|game|cinema|table|reception|funeral)',
+  '<count> (people|of us|guests|adults|kids) in (the|a|my|his|her|our) (pub|game|cinema|table|reception|funeral)',
   '<count> (people|of us|guests|adults|kids) (are|were|all|so far|all told){0,2} (going|coming|invited|turned up|showed up|rsvp|signed up|booked in|booked on)',
   "(i'm|im|i am|she's|he's) (in|out|here|around|working|back|about) (on|all day)? <weekday>",
   '<bench> (starts|starting|joins|joining|begins|leaves|leaving) (on|from)? (the)? (<weekday>|<plain>|<ordinal>|<slashed>|<month>)',

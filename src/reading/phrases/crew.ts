@@ -2,13 +2,11 @@
 
 import { withoutOrder } from '../crew/beside-order.ts';
 import {
-  awayWord,
   benchHours,
   eachHours,
   hand,
   handsBehind,
   longAgo,
-  meAndOne,
   nobody,
   oneHand,
   payWord,
@@ -22,13 +20,15 @@ import {
   totalHours,
   weHave,
 } from '../crew/crew-forms.ts';
+import { dayOff } from '../crew/day-off.ts';
 import { withoutDayWage } from '../crew/day-wage.ts';
 import { countBeside, daysApart, shareHours } from '../crew/days-apart.ts';
-import { anotherDay, dateIn, datesIn } from '../crew/days-at-bench.ts';
+import { anotherDay, datesIn, plainPair } from '../crew/days-at-bench.ts';
 import { namesSpan, spanOf } from '../crew/days-span.ts';
-import { away, peopleIn, someoneHelps, unsureHands } from '../crew/hands.ts';
+import { away, countAway, peopleIn, someoneHelps, unsureHands, withoutAbsent } from '../crew/hands.ts';
 import { hoursApart } from '../crew/hours-apart.ts';
 import { withHours } from '../crew/hours-behind.ts';
+import { ownShift } from '../crew/own-shift.ts';
 import { hoursOf, pace, wageIn } from '../crew/pace.ts';
 import { pacesListed } from '../crew/paces-listed.ts';
 import { askPaidOrMade } from '../crew/paid-or-made.ts';
@@ -47,14 +47,6 @@ const forHours = pattern('for <n:count> (each)?');
 const alone = pattern(
   "(i|i've|ive|i'll|ill|i'm|im) (only|just|can|have|got|could|might|free|'ve|do|am|for|in){1,4} (about|in)? <d:duration>",
 );
-// "me and jo on saturday": nothing else is said.
-const plainPair = (reader: Reader, part: Part): boolean => {
-  const match = meAndOne.at(reader.tokens, part.start, part.end);
-  if (match === undefined) return false;
-  const day = dateIn(reader, part);
-  return day !== undefined && day.start <= match.end && day.end >= part.end - 1;
-};
-
 // "for 3 days, 5 hrs a day": the first duration that is of hours.
 const hoursEach = ({ tokens }: Reader, { start, end }: Part): Match | undefined => {
   let match = eachHours.in(tokens, start, end);
@@ -89,11 +81,8 @@ const read = (reader: Reader, part: Part, behind = false, timed = false): Findin
     return { start: part.start, end: part.end, held: true };
   const off = away(reader, part);
   if (off !== undefined) return off;
-  const gone =
-    words.some((token) => awayWord.test(token.text)) &&
-    !words.some((token) => /^(as|because|cos|coz|cuz|since|with)$/.test(token.text)) &&
-    people !== undefined &&
-    words.some((token) => /^(of us|us)$/.test(token.text));
+  const absent = countAway(reader, part);
+  const gone = absent > 0;
   // "freelancers at 20 an hour", "jo at 12 an hour": hired hands are paid it; of others it may be either.
   const rate = speed?.fact === 'crew' ? speed.piecesPerHour : undefined;
   const either = rate !== undefined && rate === Number(wage?.wage);
@@ -171,7 +160,7 @@ const read = (reader: Reader, part: Part, behind = false, timed = false): Findin
   const fact = (day?: string): Unworded =>
     ({
       fact: 'crew',
-      ...(people === undefined ? {} : { people }),
+      ...(gone ? { people: absent } : people === undefined ? {} : { people }),
       ...(hours === undefined ? {} : { hours }),
       ...(total !== undefined
         ? { totalHours: total }
@@ -192,19 +181,34 @@ const read = (reader: Reader, part: Part, behind = false, timed = false): Findin
   return dateOutcome(reader, date, fact, part.start, part.end);
 };
 
+const readPart = (reader: Reader, part: Part): Finding[] => {
+  if (part.end - part.start > 40 || !speaksOfHands(reader, part)) return [];
+  const own = ownShift(reader, part);
+  if (own !== undefined) return [own];
+  const off = dayOff(reader, part);
+  if (off !== undefined) {
+    const held = { start: off.start, end: off.end, held: true };
+    const behind = reader.tokens[off.end]?.text === ',' ? off.end + 1 : off.end;
+    const rest = [
+      { ...part, end: off.start },
+      { ...part, start: behind },
+    ].filter(({ start, end }) => end - start > 1);
+    return [held, ...rest.flatMap((each) => readPart(reader, each))];
+  }
+  const held = premium.in(reader.tokens, part.start, part.end) ?? timeForSome.at(reader.tokens, part.start, part.end);
+  if (held !== undefined && (held.end === part.end || held.kept['n'] === undefined))
+    return [{ start: part.start, end: part.end, held: true }];
+  const timed = reader.tokens.slice(part.start, part.end).some((token) => hoursOf(token) !== undefined);
+  const days = daysApart(reader, part)?.map((day, at) => read(reader, day, at > 0, timed));
+  if (days?.every((finding) => finding?.facts !== undefined)) return shareHours(days.flatMap((finding) => finding ?? []));
+  const there = withoutAbsent(reader, part);
+  const finding = read(reader, there ?? part);
+  if (finding === undefined) return [];
+  return there === undefined ? [{ start: part.start, end: part.end, held: true }] : withoutDayWage(reader, finding);
+};
+
 const find = (reader: Reader): Finding[] =>
-  withHours(reader, reader.untouched().slice(0, 40)).flatMap((whole) => {
-    const part = withoutOrder(reader, whole);
-    if (part.end - part.start > 40 || !speaksOfHands(reader, part)) return [];
-    const held = premium.in(reader.tokens, part.start, part.end) ?? timeForSome.at(reader.tokens, part.start, part.end);
-    if (held !== undefined && (held.end === part.end || held.kept['n'] === undefined))
-      return [{ start: part.start, end: part.end, held: true }];
-    const timed = reader.tokens.slice(part.start, part.end).some((token) => hoursOf(token) !== undefined);
-    const days = daysApart(reader, part)?.map((day, at) => read(reader, day, at > 0, timed));
-    if (days?.every((finding) => finding?.facts !== undefined)) return shareHours(days.flatMap((finding) => finding ?? []));
-    const finding = read(reader, part);
-    return finding === undefined ? [] : withoutDayWage(reader, finding);
-  });
+  withHours(reader, reader.untouched().slice(0, 40)).flatMap((whole) => readPart(reader, withoutOrder(reader, whole)));
 
 export const crew: Phrase = {
   name: 'crew',

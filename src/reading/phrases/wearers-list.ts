@@ -84,7 +84,7 @@ const piecesOf = (entries: readonly Entry[], said: { piece: PieceKind; count: nu
 };
 
 const twoNumbers = pattern('<plain> (and|&|\\+|plus) <plain>');
-const likeAnother = pattern('same as (the)? <role>');
+const likeAnother = pattern('(same as (the)?|also (a|an)|doubles as|doubling as) (a|an|the)? <role>');
 
 const find = (reader: Reader): Finding[] => {
   const findings: Finding[] = [];

@@ -4,6 +4,7 @@ import type { PieceKind } from '../../handbook/pieces.ts';
 import { pattern } from '../pattern.ts';
 import { type Finding, found, type Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
+import { headsTold } from './heads-told.ts';
 import { nameOf } from './role-counts.ts';
 import { bothSides, couplesWear, eachSide } from './wearer-words.ts';
 
@@ -76,6 +77,8 @@ export const headsAlone = (reader: Reader, part: Part): Finding | undefined => {
     const total = Number(tables.kept['m']?.number?.amount) * Number(tables.kept['n']?.number?.amount);
     return found(reader, part.start, part.end, [{ fact: 'wearers', wearers: [], total }]);
   }
+  const told = headsTold(reader, part);
+  if (told !== undefined) return found(reader, part.start, part.end, [{ fact: 'wearers', wearers: [], total: told }]);
   const left = fewer.at(reader.tokens, part.start, part.end);
   const role = left?.kept['r']?.means['role'];
   const many = Number(left?.kept['n']?.number?.amount);

@@ -1,16 +1,19 @@
 // The wearers of one sentence, each with a count and what they wear.
 
 import type { PieceKind } from '../../handbook/pieces.ts';
-import { type Match, pattern } from '../pattern.ts';
+import type { Match } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
-import { firstWhere, type Token } from '../text/token.ts';
+import type { Token } from '../text/token.ts';
 import { asideOf, countInside, remarkAt } from './asides.ts';
-import { countFor, isPlural, nameOf, pairs } from './role-counts.ts';
-import { pieceForAll, shareByGroup, stillFor } from './share-pieces.ts';
+import { behind, behindPause, countsBehind } from './numbers-behind.ts';
+import { oneOfThose } from './one-of-those.ts';
+import { countFor, nameOf } from './role-counts.ts';
+import { pieceForAll, piecePaused, shareByGroup, stillFor } from './share-pieces.ts';
+import { tellsWho, whoTheyAre } from './told-first.ts';
 import { shareWithBefore } from './too.ts';
 import { totalAt, totalIn } from './totals.ts';
-import { andMore, countedBehind, declines, entry, fillers, forHead, oneEach, partyOf, speaker } from './wearer-words.ts';
+import { andMore, countedBefore, declines, entry, fillers, forHead, oneEach, partyOf, speaker } from './wearer-words.ts';
 
 export interface Entry {
   at: number;
@@ -20,15 +23,6 @@ export interface Entry {
   piece?: PieceKind;
   note?: string;
 }
-
-// "groom 1 best man 1 ushers 4": every number stands behind its name.
-const countsBehind = ({ tokens }: Reader, part: Part): boolean => {
-  const sum = firstWhere(tokens, part.start, part.end, ({ text }) => /^(total|in total|altogether|so|=|makes)$/.test(text));
-  const told = tokens
-    .slice(part.start, sum < 0 ? part.end : sum)
-    .filter((token) => token.means['role'] !== undefined || token.number?.form === 'plain');
-  return told.length >= 4 && told.length % 2 === 0 && told.every((token, at) => (token.means['role'] !== undefined) === (at % 2 === 0));
-};
 
 // "groom, his father": the father of the groom.
 const parentOf = (reader: Reader, match: Match, before: Entry | undefined): string | undefined => {
@@ -44,25 +38,6 @@ const onlyOne = (token: Token, number: Token | undefined): boolean =>
   /^(fob|fog|mob|mog|((father|mother|dad|mum|mom) of the .+))$/.test(token.text) && Number(number?.number?.amount) > 2;
 
 const saysBoth = (reader: Reader, index: number): boolean => reader.tokens[index]?.text === 'for both';
-
-// "ushers - five, 2 dads": a number behind a pause, with nothing more said of it.
-const paused = pattern('<r:role> , <n:count>');
-const behindPause = (reader: Reader, index: number, end: number): Match | undefined => {
-  const match = paused.at(reader.tokens, index, end);
-  const next = reader.tokens[match?.end ?? end];
-  const closes = match?.end === end || next?.kind === 'sign' || next?.kind === 'line' || /^(and|n|plus)$/.test(next?.text ?? '');
-  return closes && isPlural(match?.kept['r']?.text ?? '') ? match : undefined;
-};
-
-const behind = (reader: Reader, index: number, end: number, numbersLast: boolean): Match | undefined => {
-  const match = countedBehind.at(reader.tokens, index, end);
-  const text = match?.kept['r']?.text ?? '';
-  const next = reader.tokens[match?.end ?? end];
-  if (numbersLast) return match;
-  // "groom 1", and nothing more in the line
-  if (match !== undefined && match.kept['n']?.number?.amount === '1' && (match.end === end || next?.kind === 'line')) return match;
-  return match !== undefined && (isPlural(text) || pairs.has(text)) && next?.means['role'] === undefined ? match : undefined;
-};
 
 export const readWearers = (
   reader: Reader,
@@ -90,6 +65,18 @@ export const readWearers = (
     // "6 ushers including the best man, groom": he is one of the six.
     if (/^(including|incl|inc|counting)$/.test(token.text)) counted = true;
     else if (/^(,|plus|\+|;)$/.test(token.text)) counted = false;
+    const listed = entries.length;
+    const within = oneOfThose(reader, index, part.end, entries);
+    if (within !== undefined) {
+      if (entries.length > listed) heads += 1;
+      index = within;
+      continue;
+    }
+    const paused = common === undefined ? piecePaused(reader, index, part.end, entries) : undefined;
+    if (paused !== undefined) {
+      index = paused;
+      continue;
+    }
     // "buttonholes on 5 groomsmen, corsages on 2 mums"
     const further = head === undefined || index === head.end ? undefined : forHead.at(reader.tokens, index, part.end);
     if (further !== undefined && further.kept['n'] === undefined) {
@@ -98,7 +85,10 @@ export const readWearers = (
       continue;
     }
     const match =
-      behind(reader, index, part.end, numbersLast) ?? behindPause(reader, index, part.end) ?? entry.at(reader.tokens, index, part.end);
+      (tellsWho(entries) ? countedBefore.at(reader.tokens, index, part.end) : undefined) ??
+      behind(reader, index, part.end, numbersLast) ??
+      behindPause(reader, index, part.end) ??
+      entry.at(reader.tokens, index, part.end);
     if (match?.kept['r'] !== undefined) {
       const role = match.kept['r'];
       const number = match.kept['n'] ?? match.kept['m'] ?? countInside(reader, match);
@@ -187,16 +177,17 @@ export const readWearers = (
     if (token.number !== undefined) clean = false;
     index += 1;
   }
+  const first = whoTheyAre(reader, entries);
   const given = pieceForAll(reader, part, entries);
   shareWithBefore(reader, part, entries);
   if (given === undefined) shareByGroup(reader, entries);
   else for (const each of entries) each.piece ??= given;
   const party = partyOf.in(reader.tokens, part.start, part.end);
-  const totals = totalIn(reader, part);
+  const totals = totalIn(reader, part, Math.max(0, ...entries.map((each) => each.count)));
   const said = party ?? totals;
   // "party of 14, leave out the 2 babies": a total said by itself has left them out already.
   const total =
-    said === undefined ? undefined : Number(said.kept['n']?.number?.amount) - (said === party && totals === undefined ? leftOut : 0);
+    said === undefined ? first : Number(said.kept['n']?.number?.amount) - (said === party && totals === undefined ? leftOut : 0);
   return {
     entries,
     clean,

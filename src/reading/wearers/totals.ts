@@ -16,10 +16,11 @@ export const totalAt = (reader: Reader, index: number, end: number): Match | und
   if (next < end && reader.tokens[next]?.means['role'] !== undefined) return undefined;
   return reader.tokens[index]?.text === 'is' && reader.tokens[index - 1]?.means['role'] !== undefined ? undefined : match;
 };
-export const totalIn = (reader: Reader, part: Part): Match | undefined => {
+/** `least`: as many as are counted under one name; "one of them" is no total of six. */
+export const totalIn = (reader: Reader, part: Part, least: number): Match | undefined => {
   for (let index = part.start; index < part.end; index++) {
     const match = totalAt(reader, index, part.end);
-    if (match !== undefined) return match;
+    if (match !== undefined && Number(match.kept['n']?.number?.amount) >= least) return match;
   }
   return undefined;
 };

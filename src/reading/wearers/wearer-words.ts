@@ -9,6 +9,8 @@ export const entry = pattern(
 export const countedBehind = pattern(
   '(the|our)? <r:role> (:|-|=|x)? <n:count> (in|with|w|wearing|get|have|:|-)? (<material>)? (<p:piece>)?',
 );
+// "7 men: 1 is the groom, 4 are ushers"
+export const countedBefore = pattern('<n:count> (is|are|of them are|of them is) (the|his|her|our)? <r:role>');
 // "groom side 12 men, bride side 9": how many on each side.
 const side =
   "(the)? (<word>|<role>) ('s)? (side|family|lot) (:|-|=|has|have|is)? <n:count> (men|wearing|people|of them|guys|guests|ladies|boys|family members)?";

@@ -1,0 +1,129 @@
+// How many wear a piece, told in several ways at once: "16 ppl wearing flowers, 10 his side 6 hers", "7 in the bridal party plus the
+// celebrant, so 8 all up". Read only when every word is understood and the numbers agree.
+
+import { firstAt, type Pattern, pattern } from '../pattern.ts';
+import type { Reader } from '../phrase.ts';
+import type { Part } from '../text/message.ts';
+import { isCount } from '../text/token.ts';
+import { countFor } from './role-counts.ts';
+
+const folk =
+  '(people|persons|ppl|pax|folk|folks|men|guys|gents|blokes|lads|chaps|fellas|ladies|women|girls|boys|adults|grown ups|kids|children|attendants|family|relatives|family members|heads|wearers|of them|of us|of the family|in the family|in total|total|in all|<all>)';
+const whose = "(the)? (<owner>|<role>|his|her|their|boy|girl|boys|girls) ('s)?";
+const opens =
+  "(so|that's|thats|it's|its|there's|theres|there are|there is|there will be|there'll be|we have|we've|weve|we've got|got|i have|i've got|roughly|around|about|all|all of the|total|total of|a total of|the|whole|immediate|just|only|family of|group of|squad of){0,3}";
+const sumUp =
+  "(,|-)? (so|=|that's|thats|makes|making|that makes|which makes|which is|makes it|total|totals|in total|altogether|is|it's|its|comes to|or|- \\>){1,2}";
+
+/** What each form tells: how many in all, on one side, on each side, beside them, or only that they wear one. */
+type Told = 'heads' | 'side' | 'each side' | 'plus' | 'sum' | 'wear' | 'party' | 'included' | 'pause';
+
+const told: readonly (readonly [Told, Pattern])[] = [
+  ['each side', pattern(`(,|-|:)? ${opens} <n:count> (${folk}){0,2} (on)? (each|either|per|a|every) side`)],
+  ['side', pattern(`(,|-|:|\\()? (and|plus|&|n)? ${whose} (side|family|lot) (:|-|=|,|has|have|is|are|of)? <n:count> (${folk}){0,2}`)],
+  ['side', pattern(`(,|-|:|\\()? (and|plus|&|n)? <n:count> (${folk})? (on|for|from|of|in|off)? ${whose} (side|family|lot)`)],
+  ['side', pattern(`(,|-|:|\\()? (and|plus|&|n)? <n:count> (${folk})? (on|for|from|of|off)? (the)? (his|hers|theirs)`)],
+  ['side', pattern(`(,|-|:|\\()? (and|plus|&|n)? <n:count> (${folk})? (on|for|from) (the)? (groom's|bride's|grooms|brides|groom|bride)`)],
+  [
+    'included',
+    pattern(
+      "(,|-|that's|thats|and|all){0,2} (\\()? (including|incl|inc|counting|<included>) (the|both|his|her)? (<role>|couple|bride and groom) ((and|&|n|,) (the)? <role>){0,2} (\\))?",
+    ),
+  ],
+  ['included', pattern('(,|-)? (\\()? (and)? (the)? <role> (included|incl|<included>|counted|in that|counted in) (in that|too)? (\\))?')],
+  ['plus', pattern('(,|-)? (plus|\\+|and|&|n) (the|both|his|her|our)? (<m:count>)? <r:role>')],
+  ['plus', pattern('(,|-)? (plus|\\+|and|&|n) (the)? (happy)? <c:word>')],
+  [
+    'party',
+    pattern(`(in|from|of|for)? (the)? (bridal|wedding|whole|full|groom's|grooms|bride's|brides|entire) (party|squad|line up|lineup)`),
+  ],
+  ['party', pattern('(of|in|for) (the)? (party|line up|lineup|bridal)')],
+  ['heads', pattern('(total|no|number|number of|nos)? (of)? (wearers|people wearing|ppl wearing) (is|are|:|-|=|total|count)? <w:count>')],
+  ['heads', pattern('(headcount|head count|number|numbers|count|total) (for)? (the)? (flowers|wearing) (is|are|:|-|=)? <w:count>')],
+  ['sum', pattern(`${sumUp} (of|about|it|all)? <n:count> (${folk}){0,2}`)],
+  ['heads', pattern(`(,|-|:|=|is|has)? ${opens} <n:count> (${folk}){0,2}`)],
+  [
+    'wear',
+    pattern(
+      "(,|-|all|everyone|everybody|each|who|that|they|they're|theyre|all of them|each of them|and|<all>){0,3} (is|are|will be|'s|to be|to|will|being)? (wearing|wear|wears|pinned|being pinned|having one pinned) (a flower|one each|one|them|these|it|flowers|flower|something|each)? (each|on)? (on)? (the)? (day)?",
+    ),
+  ],
+  [
+    'wear',
+    pattern(
+      '(,|-|all|everyone|everybody|each|who|they|and|<all>){0,3} (will)? (need|needs|needing|getting|get|gets|having|have|has|want|wants) (a flower|one each|one|flowers)',
+    ),
+  ],
+  ['pause', pattern(`(,|-|:|\\(|\\)|and|&|<all>|on the day|on|the day|in total|total|in all)`)],
+];
+const forms = told.map(([, form]) => form);
+
+/** How many in all, where all of the part tells of it and no two numbers disagree. */
+export const headsTold = (reader: Reader, part: Part): number | undefined => {
+  const { tokens } = reader;
+  const heads: number[] = [];
+  const sides: number[] = [];
+  let [plus, beside, sum] = [0, false, 0];
+  let [worn, party, included] = [false, false, false];
+  for (let index = part.start; index < part.end; ) {
+    const match = firstAt(forms, tokens, index, part.end);
+    if (match === undefined) return undefined;
+    // Each form is asked in turn: a number behind others is a sum only where it says so, and the first is none.
+    let taken = 0;
+    for (const [kind, form] of told) {
+      const own = form.at(tokens, index, part.end);
+      if (own === undefined || (kind === 'sum' && heads.length + sides.length === 0)) continue;
+      const number = own.kept['n'] ?? own.kept['w'];
+      const count = Number(number?.number?.amount);
+      if (number !== undefined && !isCount(number)) return undefined;
+      if (kind === 'plus') {
+        const role = own.kept['r'];
+        const both = tokens.slice(own.start, own.end).some(({ text }) => text === 'both');
+        const many = own.kept['m'] === undefined ? undefined : Number(own.kept['m'].number?.amount);
+        if (role === undefined && own.kept['c']?.text !== 'couple') continue;
+        const more = role === undefined ? 2 : countFor(role.text, many, both);
+        if (more === undefined) return undefined;
+        plus += more;
+        beside = true;
+      } else if (kind === 'heads') heads.push(count);
+      else if (kind === 'side') sides.push(count);
+      else if (kind === 'each side') sides.push(count, count);
+      else if (kind === 'sum') sum = sum === 0 || sum === count ? count : Number.NaN;
+      else if (kind === 'wear') worn = true;
+      else if (kind === 'party') party = true;
+      else if (kind === 'included') included = true;
+      if (own.kept['w'] !== undefined) worn = true;
+      taken = own.end - index;
+      break;
+    }
+    if (taken === 0) return undefined;
+    index += taken;
+  }
+  return agreed({ heads, sides, plus, beside, sum }, worn || party || included);
+};
+
+interface Numbers {
+  readonly heads: readonly number[];
+  readonly sides: readonly number[];
+  readonly plus: number;
+  readonly beside: boolean;
+  readonly sum: number;
+}
+
+const summed = (counts: readonly number[]): number => counts.reduce((all, count) => all + count, 0);
+
+const agreed = ({ heads, sides, plus, beside, sum }: Numbers, sure: boolean): number | undefined => {
+  const [first = 0, ...rest] = heads;
+  const both = summed(sides);
+  if (sides.length !== 0 && sides.length !== 2) return undefined;
+  if (heads.length === 0 && sides.length === 0) return undefined;
+  // "8 wearing: 3 kids, 5 adults"; "party is 6 and 6" tells no total.
+  if (rest.length === 1 || (rest.length > 1 && summed(rest) !== first)) return undefined;
+  const all = heads.length === 0 ? both + plus : first;
+  if (heads.length > 0 && sides.length > 0 && first !== both && first !== both + plus) return undefined;
+  if (sum > 0) return sum === all || sum === all + plus ? sum : undefined;
+  if (Number.isNaN(sum)) return undefined;
+  // "11 in the party plus the celebrant": whether she is one of them is not said.
+  if (beside && heads.length > 0) return undefined;
+  return sure || sides.length > 0 ? all : undefined;
+};

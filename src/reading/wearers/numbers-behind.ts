@@ -1,0 +1,36 @@
+// Numbers that stand behind those they count: "ushers four", "groom 1 best man 1 ushers 4", "ushers - five".
+
+import { type Match, pattern } from '../pattern.ts';
+import type { Reader } from '../phrase.ts';
+import type { Part } from '../text/message.ts';
+import { firstWhere } from '../text/token.ts';
+import { isPlural, pairs } from './role-counts.ts';
+import { countedBehind } from './wearer-words.ts';
+
+// "groom 1 best man 1 ushers 4": every number stands behind its name.
+export const countsBehind = ({ tokens }: Reader, part: Part): boolean => {
+  const sum = firstWhere(tokens, part.start, part.end, ({ text }) => /^(total|in total|altogether|so|=|makes)$/.test(text));
+  const told = tokens
+    .slice(part.start, sum < 0 ? part.end : sum)
+    .filter((token) => token.means['role'] !== undefined || token.number?.form === 'plain');
+  return told.length >= 4 && told.length % 2 === 0 && told.every((token, at) => (token.means['role'] !== undefined) === (at % 2 === 0));
+};
+
+// "ushers - five, 2 dads": a number behind a pause, with nothing more said of it.
+const paused = pattern('<r:role> , <n:count>');
+export const behindPause = (reader: Reader, index: number, end: number): Match | undefined => {
+  const match = paused.at(reader.tokens, index, end);
+  const next = reader.tokens[match?.end ?? end];
+  const closes = match?.end === end || next?.kind === 'sign' || next?.kind === 'line' || /^(and|n|plus)$/.test(next?.text ?? '');
+  return closes && isPlural(match?.kept['r']?.text ?? '') ? match : undefined;
+};
+
+export const behind = (reader: Reader, index: number, end: number, numbersLast: boolean): Match | undefined => {
+  const match = countedBehind.at(reader.tokens, index, end);
+  const text = match?.kept['r']?.text ?? '';
+  const next = reader.tokens[match?.end ?? end];
+  if (numbersLast) return match;
+  // "groom 1", and nothing more in the line
+  if (match !== undefined && match.kept['n']?.number?.amount === '1' && (match.end === end || next?.kind === 'line')) return match;
+  return match !== undefined && (isPlural(text) || pairs.has(text)) && next?.means['role'] === undefined ? match : undefined;
+};

@@ -1,0 +1,65 @@
+// Somebody who is one of those counted already, and no further wearer: "7 groomsmen (best man is one of the 7)", "6 ushers, 2 of them are
+// the bride's brothers".
+
+import { firstAt, type Pattern, pattern } from '../pattern.ts';
+import type { Reader } from '../phrase.ts';
+import { isCount } from '../text/token.ts';
+import type { Entry } from './read-wearers.ts';
+import { nameOf } from './role-counts.ts';
+import { tellsWho } from './told-first.ts';
+
+const before = '(,|-|\\(|:|and|&|n|with|but|where){0,2}';
+const is = "(is|'s|are|was|being|will be|would be|counts as|counted as|who is|who's|whos|one is|also|already|just){1,3}";
+const those = '(the <n:count> <g:role>|the <n:count>|the <g:role>|the (lads|guys|men|lot|group|boys)|them|those|these|that|it)';
+const after = "(too|already|as well|aswell|btw|so (not|no|don't|dont) <any>{1,3})? (\\))?";
+const forms: readonly Pattern[] = [
+  // "best man is one of the 7", "bm is in the 6 already"
+  pattern(
+    `${before} (the|his|her|our)? <r:role> ${is} (<count> of|<count> (of)? (from|among)|in with|in|among|amongst|part of) ${those} ${after}`,
+  ),
+  // "best man 1 of them", "with the best man as one of them"
+  pattern(`${before} (the|his|her|our)? <r:role> (,|-|as)? (one|1) of ${those} ${after}`),
+  // "bm counted in that", "best man included in the 5"
+  pattern(
+    `${before} (the|his|her|our)? <r:role> (is|'s|are|already|also){0,2} (already)? (counted|included|incl|<included>) (in|in with|within|among|amongst|as one of) ${those} ${after}`,
+  ),
+  // "of whom one is the best man", "one of which is the best man", "2 of them are the brides brothers", "one of the ushers is also the ring bearer"
+  pattern(
+    `${before} of (whom|which|them) <count> (is|are|being|will be) (also)? (the|a|his|her)? (<owner>|<role>|<word>)? <r:role> ${after}`,
+  ),
+  pattern(
+    `${before} <count> of (whom|which|them|those|these|the <n:count> <g:role>|the <n:count>|the <g:role>|the (lads|guys|men|lot|boys)) (is|are|being|'s|will be|doubles as|doubling as|acting as|is doubling as|as){0,2} (also)? (the|a|his|her)? (<owner>|<role>)? <r:role> ${after}`,
+  ),
+];
+// "3 brothers, one is the best man": some of those just named, who are as many or more.
+const someAre = pattern(`${before} <k:count> (is|are|being|will be) (also)? (the|a|his|her)? <r:role> ${after}`);
+// "6 ushers, best man included": one of the ushers; a celebrant or a father would be none of them.
+const counted = pattern(`${before} (the)? <r:role> (included|incl|<included>|counted|inclusive) ${after}`);
+const ofTheMen = /^(groomsmen|ushers|men|boys|attendants|friends)$/;
+
+/** Where the words about one of those end; the list is given what they tell of it. */
+export const oneOfThose = (reader: Reader, index: number, end: number, entries: Entry[]): number | undefined => {
+  const match = firstAt(forms, reader.tokens, index, end);
+  const role = match?.kept['r']?.means['role'];
+  if (match === undefined || role === undefined) return someOfLast(reader, index, end, entries);
+  const { n, g } = match.kept;
+  // "groom, best man, 5 groomsmen, bm is one of the 5": he was named by himself before.
+  const alone = entries.findIndex((each) => each.wearer === nameOf(role, 1));
+  if (alone >= 0 && g?.means['role'] !== role) entries.splice(alone, 1);
+  const group = g?.means['role'];
+  if (group !== undefined && n !== undefined && isCount(n) && !entries.some((each) => each.wearer === nameOf(group, 2))) {
+    const count = Number(n.number?.amount);
+    entries.push({ at: match.start, wearer: nameOf(group, count), count });
+  }
+  return match.end;
+};
+
+const someOfLast = (reader: Reader, index: number, end: number, entries: readonly Entry[]): number | undefined => {
+  const last = entries.at(-1);
+  if (last === undefined) return undefined;
+  const some = someAre.at(reader.tokens, index, end);
+  const many = some?.kept['k'];
+  if (some !== undefined && isCount(many) && !tellsWho(entries) && Number(many?.number?.amount) <= last.count) return some.end;
+  const match = counted.at(reader.tokens, index, end);
+  return match?.kept['r']?.means['role'] === 'best man' && ofTheMen.test(last.wearer) ? match.end : undefined;
+};
