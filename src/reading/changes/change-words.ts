@@ -5,16 +5,33 @@ import { wordList } from '../words/word-list.ts';
 
 const wrongCount =
   '((count|counting|tally|numbers|sums|maths|math) (was|is|were) (off|out|wrong)|(double|over|under|mis) (-)? counted|overcounted|undercounted|counted (<any>){1,4} twice)';
+// "oops only 9 made, counted a dud", "make that 9 made": the finished ones are counted again.
+const again =
+  "((oops|whoops|ooops|woops|actually) (,|-|:|no|sorry|and){0,2} (its|it's|that's|thats|that is|it is|only|just)|(my bad|my mistake)) (,|-|:|its|it's|thats|that's|i|we|only|just|really|actually){0,3}";
+const workAgain = `${again} (<count> (<piece>)? (done|made|finished|completed|boxed)|(did|made|done|finished) <count>)`;
+const iOnlyMade = '(oops|whoops|ooops|woops) (,|-|no|sorry){0,2} (i|we|ive|weve) (only|just) (did|made|done|finished) <count>';
+const onlyMade = `(wait|hang on|hold on) (,|-|:|no|sorry|and|actually){0,2} (its|it's|that's|thats|only|just) (only|just)? <count> (<piece>)? (done|made|finished|completed|boxed)`;
+const makeThatMade = '(make|call) (that|it) (only)? <count> (<piece>)? (done|made|finished|completed|boxed)';
+const countedIn =
+  "(oops|whoops|ooops|woops|my bad|only|sorry|soz|actually) <any>{1,8} (counted|included|counting|including|id counted|i'd counted) (in)? (a|the|an|one|two|some|couple|both|yesterday's|a couple of|my|those){0,2} (<word>)? (dud|duds|broken|broken one|spare|spares|reject|rejects|unfinished|sample|test|dodgy one|dodgy|wonky one)";
+
 /** A word that marks a correction by itself. */
 export const markers = [
   '(actually|correction|oops|whoops|typo|instead|amend|edit|scratch that|scrap that|scrub that|forget that|strike that|my bad|my mistake|ooops|woops|mistyped|misread|miscounted|recounted|recount|mistake|rather|soz|apologies)',
   '(sorry|no|nope|wait|hang on|hold on|ah|argh|ugh|er|um|nah|ok|update|change|changed|oh) (,|-|:|no|wait|i|\\.)',
   '(sorry|correction|update|amendment)',
-  '(make|made|put|call|mark|set|change|bump|update|switch|turn|get|log|up|drop|cut|reduce|increase|raise|lower|take|bring|lift|revise|push|alter|correct|fix|amend|move|shift|slide|shove|go) (that|it|this|them|those|these|order|count|price|the|to|up|down|my|her|his|date|number|total|material|basis|everything|the lot|all|our|back|with)',
+  // "pick up the day before" changes nothing.
+  'up (that|it|this|them|those|these|the|our|my|all|order) (<piece>|<material>|count|order|numbers|number|price|prices|total|each|all|of|the){0,4} (to|by|<upTo>|<number>)',
+  '(make|made|put|call|mark|set|change|bump|update|switch|turn|get|log|drop|cut|reduce|increase|raise|lower|take|bring|lift|revise|push|alter|correct|fix|amend|move|shift|slide|shove|go) (that|it|this|them|those|these|order|count|price|the|to|up|down|my|her|his|date|number|total|material|basis|everything|the lot|all|our|back|with)',
   '(knock) (that|it|this|them|those|these|order|count|price|the|to|up to|down|back|my|her|his|number|total|everything|all|our)', // "knock up a quote" makes one
   "(should|shld|shoulda|shouldve|should've) (be|have been|read|say|been|of been|have said|have read)",
   '(set|change|update|adjust|amend|correct|alter) (the|our)? <piece>',
   wrongCount,
+  workAgain,
+  iOnlyMade,
+  onlyMade,
+  makeThatMade,
+  countedIn,
   '(supposed|meant|ought) to (be|say|read|have been)',
   '(need|needs) to be <count>',
   '(was|were|is|are) (a typo|my typo|a mistake|incorrect|an error)',
@@ -51,7 +68,7 @@ export const strongMarkers = [
   pattern(
     '(wrong (entry|number|count|figure)|(counted|typed|entered) (it|that|them)? wrong|(counted|entered|typed) (one|some|it|them|a few|two) twice)',
   ),
-  pattern(wrongCount),
+  ...[wrongCount, workAgain, iOnlyMade, onlyMade, makeThatMade, countedIn].map((source) => pattern(source)),
   pattern('(i|we) (meant|said|put|typed|wrote|logged|entered)'),
 ];
 

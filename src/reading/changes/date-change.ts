@@ -1,6 +1,7 @@
 // "date's moved to the 19th", "not the 14th, 21 March", "pushed back a week".
 
 import { type Day, dayOf, monthOf, yearOf } from '../../values/day.ts';
+import { byEvent, isEventDay } from '../dates/by-event.ts';
 import { timeAt } from '../dates/clock-time.ts';
 import { dateOutcome } from '../dates/date-facts.ts';
 import { dateAt } from '../dates/date-forms.ts';
@@ -57,8 +58,8 @@ const without = (read: DateRead, before: Day | undefined): DateRead => {
   return days.length === 1 && read.days.length === 2 ? { ...rest, days } : read;
 };
 
-const resolved = (reader: Reader, said: DateRead, before: Day | undefined): DateRead => {
-  const read = without(said, before);
+const resolved = (reader: Reader, said: DateRead, before: Day | undefined, sure: boolean): DateRead => {
+  const read = byEvent(reader, without(said, before), sure);
   const eventDate = before ?? reader.context.eventDate;
   if (read.dayOnly === undefined || eventDate === undefined) return read;
   const day = dayOf(yearOf(eventDate), monthOf(eventDate), read.dayOnly);
@@ -85,6 +86,14 @@ const shifted = (reader: Reader, part: Part): Finding | undefined => {
   return undefined;
 };
 
+// "pickup moved to thursday": the day of handing over, and the event's own stays.
+const handOver = pattern(
+  "(pickup|pickups|pick-up|collection|collecting|collects|collect|delivery|deliver|delivering|pickup's|collection's|delivery's|(pick|picks|picking) up|(drop|dropping) off)",
+);
+const eventNamed = /^(event|wedding|ceremony|party|date|function|reception|formal|gala|do|big)('s)?$/;
+const ofHandOver = ({ tokens }: Reader, { start, end }: Part): boolean =>
+  handOver.in(tokens, start, end) !== undefined && !tokens.slice(start, end).some(({ text }) => eventNamed.test(text));
+
 const ofADay = (token: Token): boolean =>
   token.number !== undefined ||
   token.means['weekday'] !== undefined ||
@@ -93,7 +102,9 @@ const ofADay = (token: Token): boolean =>
 
 export const dateChange = (reader: Reader, part: Part): Finding | undefined => {
   const moved = shifted(reader, part);
-  if (moved !== undefined) return moved;
+  const handing = ofHandOver(reader, part);
+  // "pickup moved a day earlier": the event stays where it is, and from which day is not said.
+  if (moved !== undefined) return handing ? { start: part.start, end: part.end, held: true } : moved;
   // "not this sat, the following sat" names one day, and takes back none that was said.
   for (let index = part.start; index < part.end; index++)
     if (oneAfter(reader.tokens, index, reader.context) !== undefined) return undefined;
@@ -137,10 +148,15 @@ export const dateChange = (reader: Reader, part: Part): Finding | undefined => {
   const [named] = read.days;
   const oldDay = old?.dayOnly === undefined || named === undefined ? undefined : dayOf(yearOf(named), monthOf(named), old.dayOnly);
   const sameWay = old?.relative !== true || read.relative === true; // "the sunday, not the sat, so 28 feb" says no date for the saturday
-  const [from] = oldDay !== undefined ? [oldDay] : sameWay && old?.days.length === 1 ? old.days : [];
-  const fact = (date: Day): Unworded => ({ fact: 'change', what: 'date', to: date, ...(from === undefined ? {} : { from }) });
-  const outcome = dateOutcome(reader, resolved(reader, read, old?.days.length === 1 ? old.days[0] : undefined), fact, part.start, part.end);
-  if (time === undefined || outcome.facts === undefined) return outcome;
+  const sure = isEventDay(reader, old);
+  const [from] = sure ? [reader.context.eventDate] : oldDay !== undefined ? [oldDay] : sameWay && old?.days.length === 1 ? old.days : [];
+  const fact = (date: Day): Unworded =>
+    handing
+      ? { fact: 'date', date, ...(time === undefined ? {} : { time }), of: 'hand over' }
+      : { fact: 'change', what: 'date', to: date, ...(from === undefined ? {} : { from }) };
+  const day = resolved(reader, read, old?.days.length === 1 ? old.days[0] : undefined, sure);
+  const outcome = dateOutcome(reader, day, fact, part.start, part.end);
+  if (handing || time === undefined || outcome.facts === undefined) return outcome;
   return { ...outcome, facts: [...outcome.facts, { fact: 'change', what: 'time', to: time, words: reader.words(part.start, part.end) }] };
 };
 

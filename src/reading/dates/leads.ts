@@ -45,7 +45,7 @@ const forms = [
   pattern('(order|job) (is|for|due|on|date|day)'),
 ];
 const handOver = pattern(
-  '(pickup|pick-up|handover|collection|delivery|deliver|deliveries|delivering|delivered|delivers|collect|collecting|collects|collected|(pick|picks|picked|picking) up|(drop|drops|dropped|dropping) off|(hand|hands|handing) over) (is|are|on|at|time|date|day|will be|by|for|them|these|it|it all|everything|:|-|,|to|the|from|shop|hotel|studio|venue|church|client|bride|home){0,4}',
+  "(pickup|pick-up|handover|collection|delivery|pickup's|handover's|collection's|delivery's|deliver|deliveries|delivering|delivered|delivers|collect|collecting|collects|collected|(pick|picks|picked|picking) up|(drop|drops|dropped|dropping) off|(hand|hands|handing) over) (is|are|on|at|time|date|day|will be|by|for|them|these|it|it all|everything|:|-|,|to|the|from|shop|hotel|studio|venue|church|client|bride|home|now|moved|changed|been|has|pushed|<time>){0,5}",
 );
 // "jo could do 10 tomorrow" is no party.
 const doing =
@@ -63,7 +63,7 @@ export const isLed = (reader: Reader, reads: readonly DateRead[] = []): boolean 
   );
   // Handing over is said of many things, so its day must follow at once.
   const handed = (read: DateRead): boolean =>
-    [1, 2, 3, 4, 5, 6].some((by) => handOver.at(tokens, read.start - by, read.start)?.end === read.start);
+    [1, 2, 3, 4, 5, 6, 7].some((by) => handOver.at(tokens, read.start - by, read.start)?.end === read.start);
   const behind = (read: DateRead): boolean =>
     tokens
       .slice(read.end, read.end + 6)

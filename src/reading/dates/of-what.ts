@@ -5,9 +5,13 @@ import type { Reader } from '../phrase.ts';
 import type { DateRead } from './date-read.ts';
 import { leads } from './leads.ts';
 
+const between = /^(is|at|on|by|for|the|now|will|be|from|this|next|moved|changed|been|has|to|them|it|these|everything)$/;
+
 export const ofWhat = (reader: Reader, read: DateRead): FactOf<'date'>['of'] => {
-  for (let index = read.start - 1, steps = 0; index >= 0 && steps < 3; index--, steps++) {
-    const text = reader.tokens[index]?.text ?? '';
+  for (let index = read.start - 1, steps = 0; index >= 0 && steps < 3; index--) {
+    const text = reader.tokens[index]?.text.replace(/'s$/, '') ?? '';
+    // "pickup is at 8am on sat"
+    if (!between.test(text) && reader.tokens[index]?.number?.form !== 'time') steps += 1;
     if (/^(photos|shoot|photo)$/.test(text)) return 'photos';
     if (
       /^(handover|pickup|collection|collect|collects|collected|collecting|delivery|deliver|delivers|delivering|delivered)$/.test(text) ||

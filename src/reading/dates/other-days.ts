@@ -5,6 +5,7 @@ import type { Reader } from '../phrase.ts';
 import { wordList } from '../words/word-list.ts';
 import type { DateRead } from './date-read.ts';
 import { namesEvent } from './leads.ts';
+import { ofWhat } from './of-what.ts';
 
 // Never the event itself.
 const besides = new Set(
@@ -75,6 +76,15 @@ const refused = ({ tokens }: Reader, read: DateRead): boolean => {
   return false;
 };
 
+// "need the crowns by friday for the trial": what is wanted that day is for something else.
+const forOther = pattern(
+  "(for|at|is|is for|it's|its) (the|a|an|her|his|their|our|my|bride's|brides|hair|makeup|make up){0,3} (trial|trials|rehearsal|fitting|mockup|mock up|mock - up|tasting|consult|consultation|meeting|walkthrough|photo test|sample|samples|practice|test run|run through)",
+);
+const ofOther = ({ tokens }: Reader, read: DateRead): boolean => {
+  const match = forOther.at(tokens, read.end, tokens.length);
+  return match !== undefined && tokens[match.end]?.text !== 'dinner';
+};
+
 // "a week after 14 feb", "day before valentines", "last 14 feb": a day near the one that is named, or one gone by.
 const besideNamed = (reader: Reader, read: DateRead): boolean => {
   const at = reader.tokens[read.start - 1]?.text === 'the' ? read.start - 2 : read.start - 1;
@@ -100,6 +110,11 @@ export const eventDays = (reader: Reader, reads: readonly DateRead[]): readonly 
   });
   const main = said.includes('event');
   return reads.filter(
-    (read, at) => said[at] !== 'beside' && !besideNamed(reader, read) && !refused(reader, read) && !(said[at] === 'side' && main),
+    (read, at) =>
+      said[at] !== 'beside' &&
+      !besideNamed(reader, read) &&
+      !refused(reader, read) &&
+      !ofOther(reader, read) &&
+      !(said[at] === 'side' && main && ofWhat(reader, read) !== 'hand over'),
   );
 };

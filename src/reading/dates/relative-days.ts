@@ -49,7 +49,7 @@ const fromSpan = (tokens: readonly Token[], index: number, context: ReadingConte
   if (tomorrow !== undefined && span.unit !== 'day') return dated(addDays(shift(today), 1), tomorrow.end);
   const told = behind(inTime) ?? (opens ? undefined : behind(onToday));
   if (told !== undefined && !/^(on|that|it|its|it's)$/.test(tokens[told.end]?.text ?? '')) return dated(shift(today), told.end);
-  const gone = behind(away);
+  const gone = countsDown(tokens, index, span.end, context) ? undefined : behind(away);
   // "three weeks away" is said of the week more than of the day.
   if (gone !== undefined && !opens && span.amount * (span.unit === 'day' ? 1 : 7) > 1)
     return span.unit === 'day' || tokens[index]?.text === 'exactly' ? dated(shift(today), gone.end) : some(daysNear(today, span), gone.end);
@@ -64,6 +64,15 @@ const fromSpan = (tokens: readonly Token[], index: number, context: ReadingConte
   if (tokens[index]?.text === 'within') return undefined;
   return span.unit === 'month' ? some(daysNear(today, span), span.end) : dated(shift(today), span.end);
 };
+
+// "only 2 weeks to go!" tells nobody when it is: the day is known, or the weeks are counted roughly.
+const toGo = pattern('to go');
+const eventWord = pattern("(wedding|event|party|ceremony|date|it's|its|they're|big day|do|day)");
+const countsDown = (tokens: readonly Token[], index: number, end: number, { eventDate }: ReadingContext): boolean =>
+  toGo.at(tokens, end, tokens.length) !== undefined &&
+  (eventDate !== undefined ||
+    [index, index - 1].some((at) => /^(only|just|still)$/.test(tokens[at]?.text ?? '')) ||
+    eventWord.in(tokens, 0, tokens.length) === undefined);
 
 // "week saturday" is said so; "a busy week, saturday" and "this week saturday" are not.
 const saysSpan = (tokens: readonly Token[], index: number, span: Span, bare: boolean): boolean => {
@@ -188,7 +197,11 @@ const weekdayForm = (tokens: readonly Token[], index: number, end: number, weekd
     return /^next /.test(words) ? either(addDays(coming, 7 * weeks)) : { ...base, days: [addDays(coming, 7 * weeks)] };
   }
   const monday = addDays(today, 1 - weekdayNumber(today));
-  if (/following/.test(words)) return either(coming);
+  // "now the following saturday": the one behind the event, where its day is known.
+  if (/following/.test(words))
+    return context.eventDate === undefined
+      ? either(coming)
+      : { ...base, days: [...new Set([coming, comingWeekday(context.eventDate, weekday)])].sort(), why: 'which day' };
   // "next saturday" is the coming one for some and the one after for others, while the coming one is still this week.
   if (/^next /.test(words)) return coming >= addDays(monday, 7) ? { ...base, days: [coming] } : either(coming);
   return onDay ? either(today) : { ...base, days: [coming] };

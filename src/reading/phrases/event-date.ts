@@ -1,11 +1,14 @@
 // When the event is: "event 14 March", "sun 14 march", "Saturday fortnight", "wedding on the 27th" (asked). The weekday must agree.
 
 import type { Day } from '../../values/day.ts';
+import { byEvent } from '../dates/by-event.ts';
 import { partOfDay, type TimeRead, timeAt } from '../dates/clock-time.ts';
 import { dateOutcome } from '../dates/date-facts.ts';
 import { dateAt } from '../dates/date-forms.ts';
 import type { DateRead } from '../dates/date-read.ts';
 import { fillers, vetoes } from '../dates/date-words.ts';
+import { dayBefore } from '../dates/day-before.ts';
+import { timeAhead } from '../dates/hour-ahead.ts';
 import { isCompound, isLed, namesEvent } from '../dates/leads.ts';
 import { leaningDays } from '../dates/leaning-days.ts';
 import { withMoreDays } from '../dates/more-days.ts';
@@ -94,7 +97,7 @@ const timesNear = (reader: Reader, reads: readonly DateRead[], confident: boolea
     const beside =
       confident &&
       reads.some((read) => (index >= read.end && index - read.end <= 5) || (index < read.start && read.start - index <= ahead));
-    const time = timeAt(reader, index, beside);
+    const time = timeAt(reader, index, beside) ?? (confident ? timeAhead(reader, index, reads) : undefined);
     if (time !== undefined) times.push(time);
   }
   return times;
@@ -130,7 +133,9 @@ const dateReads = (reader: Reader): DateRead[] => {
 };
 
 const find = (reader: Reader): Finding[] => {
-  const all = leaningDays(reader, withMoreDays(reader, dateReads(reader)));
+  const whole = leaningDays(reader, withMoreDays(reader, dateReads(reader)));
+  const said = [...whole, ...dayBefore(reader, whole)].toSorted((a, b) => a.start - b.start);
+  const all = said.some((read) => read.relative !== true) ? said : said.map((read) => byEvent(reader, read));
   const kept = eventDays(reader, all);
   const { reads, also } = withPickedDay(
     reader,
