@@ -102,7 +102,8 @@ export const stepsTicked = (tokens: readonly Token[], part: Part): readonly Tick
       match !== undefined &&
       match.end >= part.end - 1 &&
       !theirs.test(tokens[match.end]?.text ?? '') &&
-      tokens[match.end]?.text !== 'stock'
+      tokens[match.end]?.text !== 'stock' &&
+      tokens[match.end]?.means['piece'] === undefined
     )
       add({ ...match, start: index }, { fact: 'step', step: 'received', item: token.means['ingredient'] });
   }

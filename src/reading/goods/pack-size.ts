@@ -27,7 +27,7 @@ const forms: readonly (readonly [ReturnType<typeof pattern>, boolean])[] = (
     [`(a|per|/|for)? <n:count> (-)? (stem|stems|pc|pcs|piece|head|count|ct|pk|pack|stm) (/|per|a|in a|to a|to the|-)? <k:pack>`, false],
     ['<n:count> (per|to a|to the|in a|in the|/|in each) <k:pack>', false],
     ['(/|per|a|the|an) <k:pack>', false],
-    ['for <n:count>', false],
+    ['for <n:count> (stem|stems|heads|blooms|pcs|pieces|pins|sheets|sticks)?', false],
     ['<n:count> for', false],
     ['<n:count> /', false],
     [`(of|x|\\(|/|pk|per|-) <n:count> (<u:pack>|${counted})? (\\))?`, false],
@@ -61,7 +61,7 @@ export const findPack = (tokens: readonly Token[], start: number, end: number): 
   for (const [form, isQuantity] of forms) {
     // "10 m spool 18": the length is the size, so a bare number behind is the price.
     const match = measuredBeside(form, tokens, start, end) ? undefined : lastWeight(form, tokens, start, end);
-    if (match === undefined || overlaps(match, used) || someOfThem(tokens, match)) continue;
+    if (match === undefined || overlaps(match, used) || someOfThem(tokens, match) || tokens[match.start - 1]?.text === 'instead') continue;
     const { k, n, m, q } = match.kept;
     if (alone && (n !== undefined || q !== undefined)) continue;
     if (isQuantity) {
@@ -88,6 +88,12 @@ export const findPack = (tokens: readonly Token[], start: number, end: number): 
     if (n === undefined && m === undefined && found.per !== undefined) continue;
     if (tokens[match.start]?.number !== undefined && tokens[match.start]?.means !== undefined && n === undefined && m === undefined)
       continue;
+    // "gyp £8 x 4": four of them at that price, not a bunch of four.
+    if (tokens[match.start]?.text === 'x' && n !== undefined && tokens[match.start - 1]?.number?.form === 'money') {
+      if (found.quantity === undefined) found = { ...found, quantity: Number(n.number?.amount) };
+      take(match);
+      continue;
+    }
     const measured = m?.number;
     found = {
       ...found,

@@ -4,6 +4,7 @@ import { pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import type { Token } from '../text/token.ts';
 import { boxedAt } from './boxed.ts';
+import { eachSaid } from './each-price.ts';
 
 // "wheat 5 each + vat": what is taxed is a price.
 export const isTax = (tokens: readonly Token[]): boolean =>
@@ -25,6 +26,12 @@ export const isPrice = (reader: Reader, index: number, pack: boolean, known: boo
     .map((by) => boxedAt(reader.tokens, index - by))
     .find((found) => found !== undefined && index <= found.price);
   if (boxed !== undefined && index >= boxed.start) return known && boxed.price === index;
+  // "wire 0.71 x 10in": a gauge.
+  if (after?.text === 'x' && reader.tokens[index + 2]?.number?.form === 'length') return false;
+  if (known && after?.means['each'] !== undefined) {
+    const part = reader.message.parts.find((each) => each.start <= index && index < each.end);
+    if (part !== undefined && eachSaid(reader.tokens, part.start, part.end) === 'price') return true;
+  }
   const decimals = /^\d+[.,]\d{2}$/.test(token.text);
   if (decimals && (pack || known)) return true;
   const perPack =

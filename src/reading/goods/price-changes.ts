@@ -11,7 +11,9 @@ const changeForms = [
   pattern(
     '(gone|went|going|up|down|from|rise|rises|jumped|dropped|was|risen|increased|increase|increases|hike|hiked|climbed|moved|come|crept) (up|down)? (from|,|:)? <r:amount> (to|now|,) (now)? <t:amount>',
   ),
-  pattern("(was|were) <f:amount> (a|per|/)? (<pack>)? (,|-|but|and){0,2} (is|are|it's|its|they're)? now <t:amount>"),
+  pattern(
+    "(was|were|used to be|used to cost) <f:amount> (a|per|/)? (<pack>)? (,|-|but|and){0,2} (is|are|it's|its|they're)? now (its|it's|is|are|at)? <t:amount>",
+  ),
   pattern("(was|were) <f:amount> (a|per|/)? (<pack>)? (,|-|but|and){1,2} (is|are|it's|its|they're) (now)? <t:amount>"),
   pattern('now <t:amount> (,|-|\\()? (was|used to be|up from|down from|from|not|instead of|were) <f:amount>'),
   pattern(

@@ -55,7 +55,7 @@ export const perhapsMore = pattern('<n:count> more (<piece>)?');
 export const moreIf = pattern('<count> (more|extra) (<piece>)? if');
 
 /** "20 candles": a count of things that are no flower work. */
-export const otherThings = pattern('<count> (of)? (more|extra|other|spare|<material>){0,1} (<unlisted>)? <things>');
+export const otherThings = pattern('<count> (of)? (more|extra|other|spare|<material>){0,1} ((<unlisted>)? <things>|<everyday>)');
 /** "12 welcome bags", "6 thank you cards": beside pieces, things that are called after what they come in. */
 export const boxedThings = pattern('<count> (of)? (more|extra|other){0,1} (<unlisted>|thank you|please|place){1,2} (<pack>|<things>)');
 /** What one of them costs. */

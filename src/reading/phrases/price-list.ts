@@ -11,6 +11,7 @@ import { findPack, type PackSize } from '../goods/pack-size.ts';
 import { isPrice, pricedEitherWay } from '../goods/price-at.ts';
 import { byHowMuch, changeIn, changeWord } from '../goods/price-changes.ts';
 import { priceForSize } from '../goods/price-for-size.ts';
+import { priceSteps } from '../goods/price-steps.ts';
 import { type Stretch, stretches } from '../goods/price-stretches.ts';
 import { namesSaid, shareTax } from '../goods/several-goods.ts';
 import { firstIn, type Match, pattern } from '../pattern.ts';
@@ -146,15 +147,19 @@ const readItem = (reader: Reader, { start, end }: Stretch, common: PackSize, upT
 
 const find = (reader: Reader): Finding[] => {
   const findings: Finding[] = [];
-  for (const part of reader.untouched().slice(0, 200)) {
-    const tokens = reader.tokens.slice(part.start, part.end);
-    const sized = priceForSize(reader, part);
+  for (const whole of reader.untouched().slice(0, 200)) {
+    const tokens = reader.tokens.slice(whole.start, whole.end);
+    const sized = priceForSize(reader, whole);
     if (sized !== undefined) {
       findings.push(sized);
       continue;
     }
     const known = knowsItem(tokens, reader.context.items);
-    if (noGoods(reader, part, known)) continue;
+    if (noGoods(reader, whole, known)) continue;
+    const step = known ? priceSteps(reader.tokens, whole.start, whole.end) : undefined;
+    const steps = step === undefined ? [] : [{ start: step, end: whole.end, held: true }];
+    if (step === whole.start && tokens.some((token) => token.number?.form === 'money')) findings.push(...steps);
+    const part = { ...whole, end: step ?? whole.end };
     const pack = findPack(reader.tokens, part.start, part.end);
     // "25 a head for 40" feeds people.
     if (!known && tokens.some((token) => /^(a|per) head$/.test(token.text))) continue;
@@ -176,7 +181,11 @@ const find = (reader: Reader): Finding[] => {
     const { facts: _, ...rest } = found(reader, part.start, part.end, []);
     const out = leftOut(reader.tokens, part, facts);
     const takes = Array.from({ length: part.end - part.start }, (_, at) => part.start + at).filter((index) => !out.includes(index));
-    findings.push({ ...rest, facts: shareTax(facts), takes }, ...out.map((index) => ({ start: index, end: index + 1, held: true })));
+    findings.push(
+      { ...rest, facts: shareTax(facts), takes },
+      ...out.map((index) => ({ start: index, end: index + 1, held: true })),
+      ...steps,
+    );
   }
   return withLastLine(reader, findings);
 };

@@ -4,6 +4,7 @@ import type { Asked } from '../fact.ts';
 import { pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader, type Unworded } from '../phrase.ts';
 import { askedOfOthers } from '../questions/asked-of-others.ts';
+import { behindRemark } from '../questions/behind-remark.ts';
 import { isOpened, looksAsked, openAt } from '../questions/looks-asked.ts';
 import { details } from '../questions/question-details.ts';
 import { questionForms } from '../questions/question-forms.ts';
@@ -31,6 +32,8 @@ const givesWay: Readonly<Partial<Record<Asked, readonly Asked[]>>> = {
 };
 // These are asked of nobody else, whatever else is named.
 const ofTheBench = new Set<Asked>(['margin', 'stemBudget', 'start', 'latestStart', 'drying']);
+const ofGoods = new Set<Asked>(['stemOrder', 'prices', 'drying', 'orderBy']);
+const ofTheReply = new Set<Asked>(['working', 'client']);
 const unopened = /\b(if|how much|how many)\b/;
 
 const pricesSomething = (reader: Reader, start: number, end: number): boolean =>
@@ -88,15 +91,23 @@ const readQuestion = (reader: Reader, part: Part): Finding => {
   const opened = isOpened(reader, part);
   const topic = topicOf(inKinds(reader, from, part.end));
   const known = form !== undefined || (opened && topic !== undefined && ofTheBench.has(topic));
+  // "any eucalyptus left in the cold room": where the goods are says nothing of what is asked.
+  const goods =
+    form !== undefined &&
+    ofGoods.has(form.asks) &&
+    reader.tokens.slice(from, part.end).some(({ means, number }) => means['ingredient'] !== undefined && number === undefined);
   // "who has the crown st keys"
   if (smallTalk(reader, from, part.end) && !/\d/.test(said)) return { start: part.start, end: part.end };
   if (
     !trade &&
     (!known ||
       (form?.asks !== 'events' && smallTalk(reader, from, part.end)) ||
-      ((form?.asks !== 'eventDate' || !ofADay.test(said)) && everydayAsked(reader, from, part.end)) ||
+      ((form?.asks !== 'eventDate' || !ofADay.test(said)) &&
+        !goods &&
+        !ofTheReply.has(form?.asks ?? 'other') &&
+        everydayAsked(reader, from, part.end)) ||
       (form?.asks === 'whatIf' && didAnother.in(reader.tokens, from, part.end) !== undefined) ||
-      askedOfOthers(reader, from, part.end) ||
+      (!goods && askedOfOthers(reader, from, part.end)) ||
       (form?.asks === 'whatIf' && !opened && !unopened.test(said)))
   )
     return { start: part.start, end: part.end };
@@ -116,11 +127,20 @@ const basisIn = (reader: Reader, start: number, end: number): string | undefined
   return undefined;
 };
 
+// "kids are home sick, how many left?": the question behind a remark, and the remark with it.
+const readApart = (reader: Reader, part: Part, loosely: boolean): Finding | undefined => {
+  const apart = behindRemark(reader, part, loosely);
+  const read = apart !== undefined && looksAsked(reader, apart) ? readQuestion(reader, apart) : undefined;
+  return read?.facts === undefined ? undefined : { ...read, start: part.start };
+};
+
 const find = (reader: Reader): Finding[] => {
   const findings: Finding[] = [];
   for (const part of reader.untouched()) {
     if (findings.length >= 8) break;
-    if (looksAsked(reader, part)) findings.push(readQuestion(reader, part));
+    const read = readApart(reader, part, false) ?? (looksAsked(reader, part) ? readQuestion(reader, part) : undefined);
+    const finding = read?.facts === undefined ? (readApart(reader, part, true) ?? read) : read;
+    if (finding !== undefined) findings.push(finding);
   }
   return findings;
 };

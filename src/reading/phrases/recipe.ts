@@ -1,6 +1,7 @@
 // What goes into a piece: "3 bunny tails, 1 statice, half a stem eucalyptus each", "groom: 2 roses. rest: 1 rose", "3 stems makes 2 bouts".
 
 import type { RecipeLineFact } from '../fact.ts';
+import { eachSaid } from '../goods/each-price.ts';
 import { quantity } from '../goods/quantity.ts';
 import { separates } from '../goods/recipe-lines.ts';
 import { pattern } from '../pattern.ts';
@@ -9,7 +10,7 @@ import { stepDone } from '../progress/losses.ts';
 import { joinedLines } from '../recipes/joined-lines.ts';
 import { byPiece, pieceLast } from '../recipes/piece-stretches.ts';
 import { namedBefore, roleHeading, who } from '../recipes/recipe-headings.ts';
-import { readStretch, type Stretch } from '../recipes/recipe-stretch.ts';
+import { readStretch, type Stretch, type StretchRead } from '../recipes/recipe-stretch.ts';
 import { stemsByPiece } from '../recipes/stems-by-piece.ts';
 import { stemsByWearer } from '../recipes/stems-by-wearer.ts';
 import { priced, yields } from '../recipes/yields.ts';
@@ -49,11 +50,18 @@ const find = (reader: Reader): Finding[] => {
   const wearers: { finding: Finding; fact: Extract<Unworded, { fact: 'recipe' }> }[] = [];
   for (const part of joinedLines(reader, reader.untouched().slice(0, 60))) {
     if (part.end - part.start > 60 || stepDone.in(reader.tokens, part.start, part.end) !== undefined) continue;
+    // "fern 3 each" is a price or a recipe: left to nobody else.
+    if (eachSaid(reader.tokens, part.start, part.end) === 'either') {
+      findings.push({ start: part.start, end: part.end, held: true });
+      continue;
+    }
     const titled = titleAt(reader, part);
     if (titled !== undefined) {
       const read = readStretch(reader, { start: titled.end, end: part.end }, true);
       if (read?.fact.fact === 'recipe') {
-        findings.push(found(reader, part.start, part.end, [{ ...read.fact, name: titled.name }]));
+        findings.push(
+          found(reader, part.start, part.end, [{ ...read.fact, name: titled.name }, ...(read.pace === undefined ? [] : [read.pace])]),
+        );
         continue;
       }
     }
@@ -74,7 +82,7 @@ const find = (reader: Reader): Finding[] => {
         (besideOthers ? unlisted(reader, stretch) : undefined);
       if (read === undefined || read.fact.fact !== 'recipe') continue;
       const fact = besides(reader, part) && !read.wearer ? { ...read.fact, adds: true as const } : read.fact;
-      const finding = found(reader, stretch.start, stretch.end, [fact]);
+      const finding = found(reader, stretch.start, stretch.end, read.pace === undefined ? [fact] : [fact, read.pace]);
       if (read.wearer) wearers.push({ finding, fact: read.fact });
       else findings.push(finding);
     }
@@ -90,11 +98,7 @@ const find = (reader: Reader): Finding[] => {
 };
 
 // "groom gets 2 ranunculus, everyone else 1": the same flower, another number.
-const alike = (
-  reader: Reader,
-  { start, end }: Stretch,
-  before: readonly RecipeLineFact[] | undefined,
-): { fact: Unworded; wearer: boolean } | undefined => {
+const alike = (reader: Reader, { start, end }: Stretch, before: readonly RecipeLineFact[] | undefined): StretchRead | undefined => {
   const role = roleHeading.at(reader.tokens, start, end);
   const wearer = who(role?.kept['r']);
   const amount = role === undefined ? undefined : quantity(reader.tokens, role.end);
@@ -107,7 +111,7 @@ const alike = (
 
 // "groom gets 1 protea, best man gets 2 zinnies": beside wearers whose flowers are known, a counted word that no list knows is one too.
 const counted = pattern('<count> (x|of)? (<unlisted>){1,3} (each)?');
-const unlisted = (reader: Reader, { start, end }: Stretch): { fact: Unworded; wearer: boolean } | undefined => {
+const unlisted = (reader: Reader, { start, end }: Stretch): StretchRead | undefined => {
   let index = roleHeading.at(reader.tokens, start, end)?.end ?? end;
   if (index >= end) return undefined;
   while (index < end) {

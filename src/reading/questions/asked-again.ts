@@ -78,7 +78,8 @@ export const askedAgain: Forms = [
     'summary',
     [
       "(what's|whats|what is|what was) (the|their|this|that|her|his) (order|booking|job) (again|now|then|for this|on this)?",
-      'read (it|that|this|me|the order|everything){1,2} (back|out) <any>{0,3}',
+      'read (it|that|this|me|the order|everything){0,2} (back|out) <any>{0,4}',
+      '(update|news) (on|for|about) (the|our|that)? <any>{0,3} (order|job|wedding|event|gala|party)',
       "(what|what's|whats|anything|whatever) (else|more)? <any>{0,3} (missing|need|want) <any>{0,2} (from me|from us|to know|to quote) <any>{0,3}",
       '(what|anything) (else)? (do|are) you (need|need from|missing|short of|after) (me|us)?',
       '(anything|what is|whats) (missing|not filled in)',
@@ -101,7 +102,13 @@ export const askedAgain: Forms = [
       'what makes (it|that) <number>',
     ],
   ],
-  ['working', ['show me how <any>{0,6}', "(how's|hows|how is|how was) (that|it|this) (worked|calculated|figured|made up) (out)?"]],
+  [
+    'working',
+    [
+      'show me how <any>{0,6}',
+      "(how's|hows|how is|how was|how are) (that|it|this|the <any>|the <any> <any>) (worked|calculated|figured|made up) (out)?",
+    ],
+  ],
   [
     'labourTime',
     [

@@ -15,10 +15,10 @@ const familiar = new Set(
   price, prices, pricing, rate, cost, quote, figure, figures, number, numbers, amount, sum, wedding, weddings, event, events, gala, ball, formal,
   prom, party, do, dance, function, ceremony, reception, handover, pickup, collection, delivery, client, clients, couple, customer, planner,
   venue, deposit, job, jobs, order, orders, one, ones, day, days, date, dates, time, week, weekend, month, morning, afternoon, evening,
-  start, deadline, latest, earliest, last, first, next, other, big, small, whole, full, entire, same, new, current, right, rest, end,
+  biggest, largest, sleeps, rundown, update, start, deadline, latest, earliest, last, first, next, other, big, small, whole, full, entire, same, new, current, right, rest, end,
   money, margin, profit, markup, labour, labor, wholesale, wholesaler, market, cut, damage, spend, difference, bench, board, boards,
   list, lists, calendar, plan, schedule, diary, book, card, sheet, flowers, stems, foliage, working, workings, maths, sums, breakdown,
-  details, summary, story, score, count, tally, total, totals, recipe, mix, bit, way, own, max, maximum, minimum, least, most, cheapest,
+  details, actual, real, final, summary, story, score, count, tally, total, totals, recipe, mix, bit, way, own, max, maximum, minimum, least, most, cheapest,
   lowest, bill, buying, shopping, flower, stem, wholesale, recap, invoice, formula, family, best, best man, wearers, people, hands, hour, hr, pace, usual, making, wiring, taping, drying, cutoff,
   make, turnaround, look, dried, cooler, fridge, coolroom, magnets, shed, workshop, garage, storeroom, store, hotel, church, marquee, studio, studio's, team, chance, lads
 `),
@@ -39,20 +39,29 @@ const personal = [
   'why (is|are) there <any>{0,8}',
 ].map((source) => pattern(source));
 
+// "the hallam-vey wedding", "the o'neill do": where a name of several parts ends.
+const pastName = (tokens: readonly Token[], index: number): number => {
+  let last = index;
+  while (/^[-'/&]$/.test(tokens[last + 1]?.text ?? '') && tokens[last + 2]?.kind === 'word') last += 2;
+  return last;
+};
+
 const strange = (token: Token | undefined, test: (token: Token) => boolean): boolean =>
   token !== undefined && test(token) && !familiar.has(token.text);
+
+const orderEnds = pattern('(order|ordering|orders) (cut off|cut - off)');
 
 /** Whether the question is about other things or other people. */
 export const askedOfOthers = (reader: Reader, start: number, end: number): boolean => {
   const { tokens } = reader;
-  if (anyIn(personal, tokens, start, end)) return true;
+  if (anyIn(personal, tokens, start, end) && orderEnds.in(tokens, start, end) === undefined) return true;
   for (let index = start; index < end - 1; index++) {
     const next = tokens[index + 1];
     // "how many weddings", and not "how many miles"
     if (tokens[index]?.text === 'how' && next?.text === 'many' && strange(tokens[index + 2], isOtherThings)) return true;
     if (!pointers.test(tokens[index]?.text ?? '') || next?.kind !== 'word' || next.number !== undefined) continue;
     if (!isNameless(next) || joining.test(next.text) || familiar.has(next.text.replace(/'s$/, ''))) continue;
-    if (!tokens.slice(index + 2, Math.min(end, index + 4)).some((token) => named.test(token.text))) return true;
+    if (!tokens.slice(index + 2, Math.min(end, pastName(tokens, index + 1) + 3)).some((token) => named.test(token.text))) return true;
   }
   return false;
 };

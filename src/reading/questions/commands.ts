@@ -11,7 +11,17 @@ const forWhat = '(for <any>{1,4}|<all> <any>{0,3})?';
 /** Commands only when nothing else is said. */
 export const alone = /^(prices|events)$/;
 
+const theJob = '(the|our|my|this|that|her|their)? (<any>){0,3} (order|job|wedding|event|gala|party|booking|one|it|this|that)';
+const clientText = '(client|customer|couple|bride|planner) (version|copy|quote|message|msg|email|note|wording|text)';
+const write = '(send|give|get|do|make|write|draft|gimme|pull up|need|want)';
+
 export const commands = [
+  `(status|recap|summary|overview|rundown|run down|update) (of|on|for) ${theJob}`,
+  `${write} (me|us)? (a|the|our)? (quick|short|nice)? ${clientText}`,
+  '(quote|message|msg|email|note|wording|version|copy) (for|to) (the|our|my)? (client|customer|couple|bride|planner)',
+  `${write} (me|us)? (a|the|our)? (quick|short|nice)? (quote|message|msg|email|note|wording|version|copy) (for|to) (the|our|my)? (client|customer|couple|bride|planner)`,
+  'read (me|us)? (back|out) (the|this|that|my|our)? (order|job|list|lot|whole thing|details)',
+  '(the|a|full)? (list|lists) of (the|all|all the)? wearers',
   'show (me)? (the|your|my|our|full)? (working|workings|sums|maths|math|calc|calcs|breakdown|client|price|event|order|calendar|plan|bench|list|summary|total|recipe)',
   'for the (client|customer)',
   '(client|customer) (version|copy)',

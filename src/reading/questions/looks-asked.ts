@@ -1,5 +1,6 @@
 // Whether a sentence asks: by its question mark, its first words, or a command that asks without either ("buying list").
 
+import { quantity } from '../goods/quantity.ts';
 import { anyIn, beginsAt, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
@@ -90,7 +91,9 @@ const isOpener = (reader: Reader, index: number, part: Part): boolean => {
       (/^(we|i|you|u|they|it|he|she|the|this|that|there|these|those|my|our|all|anyone|any|it's|everyone|everything|anything|a|an|either|both|her|his|their|ye|yous|y'all|someone)$/.test(
         next.text,
       ) ||
-        (/^(is|are|was|were|does|did)$/.test(token.text) && isSubject(next)))
+        (/^(is|are|was|were|does|did)$/.test(token.text) && isSubject(next)) ||
+        // "does adding 10 push us over"
+        (token.text === 'does' && next.kind === 'word'))
     );
   }
   return true;
@@ -154,6 +157,10 @@ const orders =
 export const isOpened = (reader: Reader, part: Part): boolean =>
   isOpener(reader, openAt(reader, part), part) || ifAt(reader, part, openAt(reader, part));
 
+const recipeHead = pattern('(recipe <any>{0,5}|<any>{1,4} recipe (:|-|=)?)');
+const counts = (reader: Reader, index: number): boolean =>
+  quantity(reader.tokens, index) !== undefined || reader.tokens[index]?.means['ingredient'] !== undefined;
+
 /** Requests ("can you make it 45") are not questions. */
 export const looksAsked = (reader: Reader, part: Part): boolean => {
   const requested = request.in(reader.tokens, part.start, Math.min(part.end, part.start + 6));
@@ -163,8 +170,13 @@ export const looksAsked = (reader: Reader, part: Part): boolean => {
   if (heads(reader, part)) return false;
   if (ordersByAsking(reader, part) || toldPolitely(reader, part)) return false;
   if (asksPeople(reader, part) || forLater.at(reader.tokens, part.start, part.end) !== undefined) return false;
-  // "recipe" or "wearers" above a list heads it.
-  if (part.end === part.start + 1 && reader.tokens[part.end]?.kind === 'line' && part.end + 1 < reader.tokens.length) return false;
+  // "recipe" or "wearers" above a list heads it; so does "recipe per bout" above its stems.
+  if (reader.tokens[part.end]?.kind === 'line' && part.end + 1 < reader.tokens.length)
+    if (
+      part.end === part.start + 1 ||
+      (!part.asked && recipeHead.at(reader.tokens, part.start, part.end)?.end === part.end && counts(reader, part.end + 1))
+    )
+      return false;
   const start = openAt(reader, part);
   if (
     isOpener(reader, start, part) &&

@@ -5,8 +5,10 @@ import { type Pattern, pattern } from '../pattern.ts';
 import { askedAgain } from './asked-again.ts';
 import { benchQuestions } from './bench.ts';
 import { budgetQuestions } from './budgets.ts';
+import { dueAndDone } from './due-and-done.ts';
 import { eventQuestions } from './event.ts';
 import { goodsAndDays } from './goods-and-days.ts';
+import { goodsInHand } from './goods-in-hand.ts';
 import { moneyQuestions } from './money-inside.ts';
 import { plainQuestions } from './plain-questions.ts';
 import { priceAndTotal } from './price-and-total.ts';
@@ -27,6 +29,8 @@ export interface QuestionForm {
 
 const forms = [
   ...whoseAndWhether,
+  ...dueAndDone,
+  ...goodsInHand,
   ...toldApart,
   ...budgetQuestions,
   ...goodsAndDays,
@@ -41,7 +45,7 @@ const forms = [
   ...eventQuestions,
 ];
 
-const telling = new Set([...whoseAndWhether, ...toldApart]);
+const telling = new Set([...whoseAndWhether, ...dueAndDone, ...goodsInHand, ...toldApart]);
 export const questionForms: readonly QuestionForm[] = forms.flatMap((form) => {
   const [asks, sources, unless] = form;
   const decides = telling.has(form) ? { decides: true as const } : {};

@@ -12,6 +12,9 @@ const kind = '(<material>)? (<piece>)?';
 
 /** [asks, how it may be said, whether it asks without a question mark too] */
 const sources: readonly (readonly [Asked, string, boolean])[] = [
+  ['count', '(total|full|overall|whole) (number of)? (pieces|nos|count|number|qty|quantity|headcount|<piece>)', false],
+  ['prices', '(the|our)? <ingredient> (price|prices|cost) (now|atm|this week)?', true],
+  ['prices', '(price|prices|cost) (of|for|on) (the|our|a)? <ingredient> (now|atm|this week)?', true],
   [
     'total',
     `${fill} (how much)? (is|for|are)? (order|full|final|sum|whole)? (<all>) (price|cost|bill|due|amount|order|job|lot|value)? ${fill}`,

@@ -7,7 +7,7 @@ export const pricingQuestions: Forms = [
     'working',
     [
       'show (me)? (the|your)? (working|workings|sums|maths|math|breakdown)',
-      `how (did|do|have) (you|u|we|it) (get|got|work|reach|come) <any>{0,3} (that|out|this|to)`,
+      `(how (did|do|have)|how'd|howd) (you|u|we|it|ya) (get|got|work|reach|come) <any>{0,3} (that|out|this|to)`,
       'break (it|that|this) down',
       '(full|price)? breakdown',
       'walk me through <any>{0,3}',

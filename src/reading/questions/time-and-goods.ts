@@ -43,6 +43,7 @@ export const goodsQuestions: Forms = [
       `(away|off|sick) <any>{0,2} (thursday|<weekday>|tomorrow)`,
       '(someone|somebody|anyone) <any>{0,3} (away|off|sick)',
     ],
+    /(\d|£|\$|€|\bquid|\bbucks?|\bdollars?|\beuros?|\brand|knock|take|took|price|percent|money|each|pence)\b.{0,14}\boff\b|\b(run|ran|runs) out\b/,
   ],
   [
     'drying',

@@ -18,6 +18,14 @@ export const toldApart: Forms = [
     ],
     /\b(per|each|apiece|a (bout|buttonhole|corsage|crown|comb|lapel)|flower (girl|crown|halo|comb)s?|labou?r)\b/,
   ],
+  // What is taken off is no price to try.
+  ['other', ['if (we|i|you|they) (knock|knocked|take|took|shave|shaved|drop|dropped|lop|lopped) <amount> (of|from)? off <any>{0,6}']],
+  [
+    'review',
+    [
+      "(what|what's|whats|how much|how many) (was|were|is|are|did)? (the|our|my)? (actual|real|true|final) <any>{0,2} (cost|costs|spend|hours|time|margin|profit) <any>{0,4}",
+    ],
+  ],
   [
     'stemBudget',
     [
@@ -58,7 +66,7 @@ export const toldApart: Forms = [
   [
     'latestStart',
     [
-      "(what if|what happens if|is it ok if|ok if|can it wait if|if) (we|i) (only|don't|dont)? (start|begin|leave it|wait|hold off|leave the start) (till|until|on|to)? (<weekday>|tomorrow|next week|the <ordinal>) <any>{0,5}",
+      "(what if|what happens if|is it ok if|ok if|can it wait if|if) (we|i) (only|don't|dont)? (start|begin|leave it|wait|hold off|leave the start) (till|til|until|on|to)? (<weekday>|tomorrow|next week|the <ordinal>) <any>{0,5}",
     ],
   ],
   [
@@ -136,7 +144,7 @@ export const toldApart: Forms = [
   [
     'why',
     [
-      "(how|what) (is|was|'s) (the|that|this) <amount> (made up|made of|worked out|based on|coming from|about) <any>{0,3}",
+      "(how|what|what's|whats|how's|hows) (is|was|'s)? (the|that|this)? <amount> (each)? (made up|made of|worked out|based on|coming from|about) <any>{0,3}",
       "(why's|whys) (it|that|this|the) <any>{0,6}",
     ],
   ],
@@ -154,7 +162,7 @@ export const toldApart: Forms = [
     [
       'what (do|does|will|did|must)? (they|she|he|the (bride|client|couple|hotel)) (owe|owes) (us|me)? (in total|<all>|now|still|altogether)?',
       `(what|how much) (am|are|do|should|shall|must|will|would) (we|i|you) (be)? (invoice|invoicing|bill|billing) (them|her|him|for|the)? <any>{0,4}`,
-      `(what|how much) (will|would|do|does|did|are|is|were|was|should|could)? (the|all|about)? <count> (<material>)? <piece> (would|will)? (be|cost|come to|come out at|run|come in at|total|add up to|set)? (them|us|her|him)? (at|@|for) <amount> (<each>)? <any>{0,3}`,
+      `(what|what's|whats|how much|how much's) (will|would|do|does|did|are|is|were|was|should|could)? (the|all|about)? <count> (<material>)? <piece> (would|will)? (be|cost|come to|come out at|run|come in at|total|add up to|set)? (them|us|her|him)? (at|@|for) <amount> (<each>)? <any>{0,3}`,
       `<count> (<material>)? <piece> (at|@|for) <amount> (<each>)? (,|-|is|are|comes|come|makes|equals|would be|=){0,2} (to)? how much`,
     ],
     /\b(left|stems?|profit|margin|if)\b/,

@@ -10,26 +10,42 @@ import { endsWithPiece, forPiece, forSome, heading, perEach, perPiece, roleHeadi
 
 const closing = [perPiece, perEach, forSome, forPiece];
 
-// "corsage" or "recipe" on a line of its own
-const bareHeading = pattern('(recipe for (the|our|each|all the)? <piece>|(<piece>|recipe|<role>) (recipe)?)');
+// "corsage", "recipe" or "recipe per bout" on a line of its own
+const bareHeading = pattern(
+  '(recipe (for|per|-|:)? (the|our|each|every|a|an|all the)? <piece> (:|-|=)?|(<piece>|recipe|<role>) (recipe)?)',
+);
+// "for 10 bouts:" over lines of stems: what goes into the whole batch, or into each of it.
+const batchHeading = pattern('(recipe (for|:|-)?|for) (the|all|all the|our|every)? <count> (<material>)? <piece> (recipe)? (:|-|=)?');
+
+// "takes 15 mins" on a line of its own
+const timeAlone = pattern(
+  '(takes|take|allow|about|approx|time|:|-){0,2} (me|us)? <duration> (each|<each>|per <piece>|a piece|to make|to make one){0,1}',
+);
 
 interface Lines {
   readonly headed: boolean; // names a piece or a wearer before its lines
   readonly closed: boolean; // says what it is for: nothing more belongs to it
   readonly each: boolean; // closed by that word alone
   readonly lines: number;
+  readonly timed?: true; // tells nothing but how long one takes
 }
 
 /** What a part holds of a recipe; undefined when it holds anything else. */
 const linesOf = (reader: Reader, part: Part): Lines | undefined => {
   const { tokens } = reader;
   const goods = ({ means, text }: Token): boolean => means['ingredient'] !== undefined || text === 'recipe';
+  const batch = batchHeading.at(tokens, part.start, part.end);
+  if (batch?.end === part.end) return { headed: true, closed: false, each: false, lines: 0 };
+  if (timeAlone.at(tokens, part.start, part.end)?.end === part.end)
+    return { headed: false, closed: false, each: false, lines: 0, timed: true };
   if (part.end - part.start > 3 && firstWhere(tokens, part.start, part.end, goods) < 0) return undefined;
   // "per buttonhole: 1 protea" heads what follows; "per buttonhole" on a line behind closes it.
   const opening = perPiece.at(tokens, part.start + (tokens[part.start]?.text === 'recipe' ? 1 : 0), part.end);
   const colon = opening !== undefined && /^[:=-]$/.test(tokens[opening.end - 1]?.text ?? '');
-  if (opening?.end === part.end && !colon) return { headed: false, closed: true, each: false, lines: 0 };
-  const head = opening ?? heading.at(tokens, part.start, part.end) ?? bareHeading.at(tokens, part.start, part.end);
+  if (opening?.end === part.end && !colon && tokens[part.start]?.text !== 'recipe')
+    return { headed: false, closed: true, each: false, lines: 0 };
+  const bare = bareHeading.at(tokens, part.start, part.end);
+  const head = opening ?? (bare?.end === part.end ? bare : (heading.at(tokens, part.start, part.end) ?? bare));
   const role = roleHeading.at(tokens, part.start, part.end);
   const alone = head?.end === part.end;
   const from =
@@ -76,17 +92,24 @@ export const joinedLines = (reader: Reader, parts: readonly Part[]): Part[] => {
   let open: Lines | undefined;
   for (const part of overSemicolons(reader, parts)) {
     const before = joined.at(-1);
-    const own = part.end - part.start <= 20 ? linesOf(reader, part) : undefined;
+    const read = part.end - part.start <= 20 ? linesOf(reader, part) : undefined;
+    // "per bout" with nothing before it that it could close heads what follows: "recipe", "per bout", "1 rose".
+    const begun = (open?.lines ?? 0) > 0;
+    const heads = read?.closed === true && read.lines === 0 && (!begun || open?.headed === true);
+    const own = heads && read !== undefined ? { ...read, closed: false, headed: open === undefined || begun } : read;
     // "1 rose each", "2 gyp each" on lines of their own
     const goesOn =
       open !== undefined &&
       (!open.closed || (open.each && own?.each === true)) &&
       own !== undefined &&
       !own.headed &&
-      (own.lines > 0 || (own.closed && (open?.lines ?? 0) > 0));
+      (own.lines > 0 || heads || (begun && (own.closed || own.timed === true)));
     if (goesOn && before !== undefined && part.start - before.end <= 2) joined[joined.length - 1] = { ...before, end: part.end };
     else joined.push(part);
-    open = goesOn && open !== undefined && own !== undefined ? { ...own, lines: open.lines + own.lines } : own;
+    open =
+      goesOn && open !== undefined && own !== undefined
+        ? { ...own, headed: open.headed || own.headed, lines: open.lines + own.lines }
+        : own;
   }
   return joined;
 };

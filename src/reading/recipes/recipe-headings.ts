@@ -29,7 +29,7 @@ export const roleHeading = pattern(
 );
 export const sameAs = pattern('(the)? <r:role> (is|gets|has)? (the)? same as (the)? <s:role>');
 // "buttonhole recipe 1 rose …", "wrist corsage 4 spray rose 2 stems …": the piece stands before its list without a colon.
-const pieceFirst = pattern('(<p:piece>) (recipe)? (,)?');
+const pieceFirst = pattern('(recipe (:|-|for|for the)?)? (<p:piece>) (recipe)? (,|:|-)?');
 export const plainHeading = (reader: Reader, start: number, end: number): Match | undefined => {
   const match = pieceFirst.at(reader.tokens, start, end);
   if (match === undefined) return undefined;

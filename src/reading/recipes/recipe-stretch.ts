@@ -1,11 +1,13 @@
 // One recipe in a stretch of words: whose it is, for which piece and how many, and its lines.
 
 import type { PieceKind } from '../../handbook/pieces.ts';
+import { eachSaid } from '../goods/each-price.ts';
 import { quantity } from '../goods/quantity.ts';
 import { type Line, linesIn } from '../goods/recipe-lines.ts';
 import { firstIn, type Match } from '../pattern.ts';
 import type { Reader, Unworded } from '../phrase.ts';
 import type { Token } from '../text/token.ts';
+import { paceBeside } from './minutes-beside.ts';
 import {
   endsWithPiece,
   firstWord,
@@ -49,11 +51,32 @@ const ownStart = (reader: Reader, { start, end }: Stretch): number => {
 const perWord = (each: Match | undefined, tokens: readonly Token[]): { piece?: PieceKind } =>
   each !== undefined && /lapel/.test(tokens[each.start]?.text ?? '') ? { piece: 'buttonhole' } : {};
 
-export const readStretch = (reader: Reader, { start, end }: Stretch, titled = false): { fact: Unworded; wearer: boolean } | undefined => {
+// "40 roses for the 40 bouts" is the whole batch; "1 rose, 2 wax for the 40 bouts" and "1 rose each" is what goes into one.
+const batchOf = (
+  tokens: readonly Token[],
+  { start, end }: Stretch,
+  some: Match | undefined,
+  lines: readonly Line[],
+): number | undefined => {
+  const pieces = some === undefined ? undefined : Number(some.kept['n']?.number?.amount);
+  if (some === undefined || pieces === undefined || pieces <= 1) return pieces;
+  if (tokens.slice(some.start, some.end).some(({ text }) => text === 'every')) return pieces;
+  const every = tokens.slice(start, end).some((token) => token.means['each'] !== undefined);
+  return every || lines.every(({ line }) => line.stems !== undefined && line.stems < pieces) ? undefined : pieces;
+};
+
+export interface StretchRead {
+  readonly fact: Unworded;
+  readonly wearer: boolean;
+  readonly pace?: Unworded; // how long one takes
+}
+
+export const readStretch = (reader: Reader, { start, end }: Stretch, titled = false): StretchRead | undefined => {
   const { tokens } = reader;
   const taxed = tokens.slice(start, end).some(({ means }) => means['taxName'] !== undefined || means['taxWord'] !== undefined);
   if (
     taxed ||
+    /^(price|either)$/.test(eachSaid(tokens, start, end) ?? '') ||
     priced(reader, start, end) ||
     oneMore.in(tokens, start, end) !== undefined ||
     firstIn(headsOfStem, tokens, start, end) !== undefined
@@ -71,7 +94,8 @@ export const readStretch = (reader: Reader, { start, end }: Stretch, titled = fa
     return undefined;
   const own = ownStart(reader, { start, end });
   const first = firstWord(tokens, start, end);
-  const head = heading.at(tokens, Math.max(first, own), end) ?? plainHeading(reader, first, end);
+  const named = tokens[first]?.text === 'recipe' ? plainHeading(reader, first, end) : undefined;
+  const head = named ?? heading.at(tokens, Math.max(first, own), end) ?? plainHeading(reader, first, end);
   const bought = tokens.slice(head?.end ?? start, end).some((token) => token.kind === 'word' && nobuying.test(token.text));
   const per = perPiece.in(tokens, start, end);
   const each = perEach.in(tokens, start, end);
@@ -124,7 +148,9 @@ export const readStretch = (reader: Reader, { start, end }: Stretch, titled = fa
       some !== undefined ||
       each !== undefined ||
       forOne !== undefined ||
-      (ending !== undefined && known.length === lines.length && known.some(({ line }) => (line.stems ?? 99) <= 30))) &&
+      (ending !== undefined &&
+        (known.length === lines.length || (known.length > 1 && lines.every(({ line }) => line.stems !== undefined))) &&
+        known.some(({ line }) => (line.stems ?? 99) <= 30))) &&
     known.length >= 1;
   const plain =
     known.length >= 2 &&
@@ -152,17 +178,22 @@ export const readStretch = (reader: Reader, { start, end }: Stretch, titled = fa
   const twin = sameAs.at(tokens, start, end);
   const wearers =
     twin === undefined ? (wearer === undefined ? [] : [...others, wearer]) : [who(twin.kept['r']) ?? '', who(twin.kept['s']) ?? ''];
-  const pieces = some === undefined ? undefined : Number(some.kept['n']?.number?.amount);
+  const pieces = batchOf(tokens, { start, end }, some, lines);
+  const kind = {
+    ...perWord(each, tokens),
+    ...kindOf(per ?? (head?.kept['p'] === undefined ? undefined : head) ?? some ?? forOne ?? ending),
+  };
+  const pace = wearers.length > 0 || pieces !== undefined ? undefined : paceBeside(tokens, start, end, kind.piece);
   return {
     wearer: wearers.length > 0,
+    ...(pace === undefined ? {} : { pace }),
     fact: {
       fact: 'recipe',
       lines:
         wearers.length === 0
           ? lines.map((line) => line.line)
           : wearers.flatMap((who) => lines.map((line) => ({ ...line.line, wearer: who }))),
-      ...perWord(each, tokens),
-      ...kindOf(per ?? (head?.kept['p'] === undefined ? undefined : head) ?? some ?? forOne ?? ending),
+      ...kind,
       ...(pieces === undefined ? {} : { pieces }),
     },
   };

@@ -48,7 +48,10 @@ const batchForms = [
   pattern(
     '(for)? (the|all|a|our)? <n:count> (<material>)? <p:piece> (need|needs|take|takes|use|uses|get|want|will need|will take|=|equals) (about)?',
   ),
-  pattern('for (every|the|all|a|our)? <n:count> (<material>)? <p:piece> (:|-|,|we need|i need|use|we use|you need)'),
+  pattern(
+    '(recipe)? for (every|the|all|a|our)? <n:count> (<material>)? <p:piece> (:|-|,|=|<line>|we need|i need|use|we use|you need){1,2}',
+  ),
+  pattern('recipe (:|-)? <n:count> (<material>)? <p:piece> (:|-|,|=|<line>){1,2}'),
 ];
 const batch = (reader: Reader, start: number, end: number): Finding | undefined => {
   const match = firstAt(batchForms, reader.tokens, start, end);

@@ -29,7 +29,7 @@ type Found = ReturnType<typeof longestName>;
 // "groom father of the bride": two people, and not the groom's father.
 const untangled = (tokens: readonly Token[], index: number, found: Found): Found => {
   // "statice 10 stem wrap 4.80" comes in wraps of ten; "stem wrap" alone is a roll of it.
-  if (found?.length === 2 && found.means['ingredient'] === 'stem wrap' && tokens[index - 1]?.number?.form === 'plain')
+  if (found?.length === 2 && /^stem (wrap|wire)$/.test(found.means['ingredient'] ?? '') && tokens[index - 1]?.number?.form === 'plain')
     return { length: 1, means: { pack: 'stem' } };
   if (found === undefined || found.length !== 2 || found.means['role'] === undefined || tokens[index + 2]?.text !== 'of') return found;
   if ((longestName(tokens, index + 1)?.length ?? 0) < 3) return found;

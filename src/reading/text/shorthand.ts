@@ -45,16 +45,22 @@ const full: Readonly<Record<string, string>> = {
   mch: 'much',
 };
 
+const asked = /^(the|these|those|they|we|you|u|our|my|all|both|there|any|bouts|bhs|lapels|crowns|corsages|buttonholes|combs|pcs|things)$/;
 // "bouts r done": an r that belongs to no amount of rand.
 const isAre = (tokens: readonly Token[], index: number): boolean => {
   const [before, token, next] = [tokens[index - 1], tokens[index], tokens[index + 1]];
-  if (token?.text !== 'r' || before?.kind !== 'word' || next === undefined || next.glued) return false;
+  if (token?.text !== 'r' || next === undefined || next.glued) return false;
+  // "r the bouts dried or fresh": it opens what is asked.
+  if (before === undefined || before.kind === 'line' || /^[.,;?!]$/.test(before.text)) return asked.test(next.text);
+  if (before.kind !== 'word') return false;
   // "BHs r 3 now"
   const counts =
     next.number?.form === 'plain' &&
     /s$/.test(before.text) &&
     /^(now|done|made|left|finished|ready|all|in)$/.test(tokens[index + 2]?.text ?? '');
-  return next.kind === 'word' || counts;
+  // "roses r £14 a bunch"
+  const sign = /^[£$€₹]$/.test(next.text);
+  return next.kind === 'word' || counts || sign;
 };
 
 // "$34 b4 tax": a letter and a figure that are one word.

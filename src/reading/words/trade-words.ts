@@ -88,7 +88,7 @@ export const goodsNames = wordList(`
   molucella, genista, heuchera, fatsia, cordyline, orange slice, cinnamon stick, star anise, acorn, lotus, lotus flower, lotus bud,
   peacock feather, pheasant feather, antirrhinum, monkshood, cape daisy, erigeron, antigonon, hellebore flower, spirea, lisianthus bud, rose petal,
   diamante, rhinestone, diamante pin, pearl spray, pearl bracelet, burlap, lace ribbon, chiffon, chiffon ribbon, silk ribbon, grosgrain, grosgrain ribbon,
-  tulle, parafilm, stem wrap, stem wrap tape, floral wrap, corsage wrap, kraft wrap, stem cover, stem tube, sola wood rose, pot tape, hot glue stick, glue gun stick, water tube, water vial, flower tube, reel wire, aluminium
+  tulle, parafilm, stem wire, stem wrap, stem wrap tape, floral wrap, corsage wrap, kraft wrap, stem cover, stem tube, sola wood rose, pot tape, hot glue stick, glue gun stick, water tube, water vial, flower tube, reel wire, aluminium
   wire, paper wire, paper covered wire, bindwire, bind wire, crocodile clip, croc clip, alligator clip, snap clip, wire comb, metal comb, plastic
   comb, slap bracelet, elastic band, rubber band, photo charm, charm, teardrop pin, ball head pin, hair grip, bobby pin, kirby grip, adhesive, pva, hairspray, floral spray, spray paint
 `);
