@@ -4,6 +4,7 @@ import { pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import { isCount, type Token } from '../text/token.ts';
 import { countsBehind } from './counts-behind.ts';
+import { related } from './match-prices.ts';
 import type { Mention } from './mention.ts';
 import type { Price } from './price-at.ts';
 
@@ -45,7 +46,7 @@ export const namedBefore = ({ tokens }: Reader, mentions: readonly Mention[], pr
     }));
   return prices.map((price) => {
     const own = mentions.find((mention) => mention.countIndex === undefined && mention.last === price.start - 1);
-    const known = own !== undefined && mentions.some((mention) => mention.kind === own.kind && mention.countIndex !== undefined);
+    const known = own !== undefined && mentions.some(({ kind, countIndex }) => countIndex !== undefined && related(kind, own.kind));
     // "groom 1 @ $20, 6 bouts @ $15": with a price too many each goes to the line right before it.
     const lines = mentions.filter((mention) => mention.countIndex !== undefined);
     const line = prices.length > lines.length && lines.length > 1 ? lines.find((mention) => mention.end === price.start) : undefined;

@@ -43,7 +43,8 @@ const inRows = (lines: readonly Mention[], prices: readonly Price[]): boolean =>
     return countIndex !== undefined && countIndex > index && price > countIndex && price < next;
   });
 
-const related = (one: string, other: string): boolean => one.includes(other) || other.includes(one);
+/** "12 wrist corsages … corsages 29.99": the one kind is of the other. */
+export const related = (one: string, other: string): boolean => one.includes(other) || other.includes(one);
 
 /** Places the prices over the counted pieces. */
 export const matchPrices = (mentions: readonly Mention[], prices: readonly Price[]): Matched => {

@@ -14,7 +14,7 @@ import { peopleBefore, peopleBehind } from './one-each.ts';
 import { ownPiece } from './own-piece.ts';
 import { sharesByMaterial } from './shares-by-material.ts';
 
-const inBrackets = pattern('\\( (the|for)? <role> \\)?');
+const inBrackets = pattern('\\( (the|for)? <role> \\)');
 const forRole = pattern('for (the|our|my)? <role>');
 // "lapels for 22 men": as many as there are people to wear them.
 const forSome = pattern('for <n:count> ((,|-|:) (<money>|<plain> <each>|@|at)|(@|at) (<money>|<plain> <each>))');

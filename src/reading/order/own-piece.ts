@@ -4,16 +4,47 @@ import { pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import type { Mention } from './mention.ts';
 import { goesOn } from './more-of-the-kind.ts';
+import { describes } from './told-by-size.ts';
 
 const own = pattern(
   "(,|and|&|+|plus|;|with|but|then|except|n) (the|a|an)? ((<e:owner>|<e:role>) (and|&|n|\\+) (the)?)? (<o:owner>|<o:role>) (one|ones|own)? (,|-|:|\\()? (his|hers|theirs|that|which|that's|it's|one|this)? (one)? (is|at|@|=|gets|goes|comes in at|to be|costs){0,2} (an|a)? <n:amount> (one|each|\\))?",
 );
 const many = /(s|men|folk)$/;
 
+// "plus a bigger one for the groom at £14", "and another for dad, £11"
+const further = pattern(
+  '(,|and|&|+|plus|;|with|but|then|n) (a|an|one|another|1) (slightly|much|bit|little|tad|more)? (<d:word>)? (one|1|version)? (for (the|our|her|his|my)? (<o:owner>|<o:role>))? (,|-|:|\\()? (is|at|@|for|costs|:|=|-){0,2} (an|a)? <n:amount>',
+);
+const beforePrice = /^(is|at|@|for|costs|:|=|-|,|\(|an|a)$/;
+const onePiece = (reader: Reader, before: Mention, index: number): { mention: Mention; end: number } | undefined => {
+  const { tokens } = reader;
+  const match = further.at(tokens, index, tokens.length);
+  const { d, o, n } = match?.kept ?? {};
+  if (match === undefined || n?.number === undefined || n.number.max !== undefined || !goesOn(reader, before, index)) return undefined;
+  const priceIndex = match.end - 1;
+  const said = tokens.slice(index + 1, priceIndex).map(({ text }) => text);
+  const another = said[0] === 'another' || said.includes('one') || said.includes('version') || said.includes('1');
+  if (d === undefined ? !(said[0] === 'another' || (another && o !== undefined)) : !(describes(d, false) && (another || o !== undefined)))
+    return undefined;
+  let last = priceIndex - 1;
+  while (last > index && beforePrice.test(tokens[last]?.text ?? '')) last -= 1;
+  const marked = n.number.form === 'money' || /^(at|@|for)$/.test(tokens[priceIndex - 1]?.text ?? '');
+  if (last === index || (!marked && (o === undefined || Number(n.number.amount) < 5)) || !reader.free(priceIndex)) return undefined;
+  const next = tokens[match.end];
+  if (next?.means['piece'] !== undefined || next?.means['role'] !== undefined || next?.means['other'] !== undefined) return undefined;
+  const wearer = o?.means['owner'] ?? o?.means['role'];
+  if (o !== undefined && (wearer === 'rest' || (o.means['owner'] === undefined && many.test(o.text)))) return undefined;
+  const own = { index: last, last, start: index + 1, end: last + 1, kind: before.kind, exact: 1, countIndex: last };
+  const mention: Mention = { ...own, ...(wearer === undefined ? {} : { wearer }) };
+  return { mention: n.number.form === 'money' ? mention : { ...mention, priceIndex }, end: priceIndex };
+};
+
 /** The further line, if this place begins one: one piece of the kind before. */
 export const ownPiece = (reader: Reader, before: Mention | undefined, index: number): { mention: Mention; end: number } | undefined => {
   const { tokens } = reader;
   if (before?.countIndex === undefined || before.countIndex >= index) return undefined;
+  const one = onePiece(reader, before, index);
+  if (one !== undefined) return one;
   const match = own.at(tokens, index, tokens.length);
   const [owner, price] = [match?.kept['o'], match?.kept['n']];
   if (match === undefined || owner === undefined || price?.number === undefined || !goesOn(reader, before, index)) return undefined;

@@ -36,7 +36,7 @@ const forPieces = pattern('for (the|all|all the|about)? <n:count> (x|of|of the|o
 const forNamed = pattern('(each)? (for|on) (the|each|all the|every|a)? <word>{0,2} <piece:piece>');
 const kindAfter = pattern('(is|as)? (the|our|her|his|my|their|a)? (<k:upTo>|<k:budget>|<k:from>)');
 const kindBefore = pattern(
-  '(<k:upTo>|<k:budget>|<k:from>) (is|of|about|around|:|at|for|are|around about|=|was|only)? (is)? (about|around|only)?',
+  '(<k:upTo>|<k:budget>|<k:from>) (is|of|about|around|:|at|for|are|around about|=|was|only|would be|will be|should be|somewhere|in the region of|in the range of){0,2} (is)? (about|around|only|between|near)?',
 );
 const allBefore = pattern(
   '(<a:all>|subtotal|sub total|sub - total|flat|comes to|come to|came to|works out at|work out at|it all|the whole lot|whole order|paying|paid|invoice) (is|of|:|=|should be|should have been|will be|was|comes to|price|cost|would be|now|at|for|budget|around|about|to)? (to|of|is|about)?',
@@ -90,7 +90,7 @@ export const priceAt = (reader: Reader, index: number): Price | undefined => {
   let piece: PieceKind | undefined;
   let pieceIndex: number | undefined;
   let forCount = false;
-  const before = endingAt(reader, kindBefore, index, 5);
+  const before = endingAt(reader, kindBefore, index, 6);
   if (before !== undefined) {
     kind = kindOf(before.kept['k']);
     start = before.start;

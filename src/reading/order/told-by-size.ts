@@ -5,12 +5,13 @@ import type { Token } from '../text/token.ts';
 import { isUnlisted } from '../words/other-things.ts';
 
 const described = pattern(
-  '(,|and|&|+|;|:|plus|then|-|n)? (x)? <n:count> (x)? <d:word> (ones|one|versions|size|sized)? (at|@|for|-|:)? (<money>|<p:plain>)',
+  '(,|and|&|+|;|:|plus|then|-|n)? (x)? <n:count> (x)? <d:word> (ones|one|versions|size|sized)? (for (the|our|her|his)? (<role>|<owner>))? (at|@|for|-|:)? (<money>|<p:plain>)',
 );
 const sizes =
-  /^(big|bigger|small|smaller|large|larger|medium|little|mini|tiny|regular|standard|std|normal|plain|simple|fancy|fancier|deluxe|premium|luxe|luxury|full|half|adult|adults|kid|kids|kiddie|child|children|grown up|double|single|special|posh|posher|basic|nicer)$/;
+  /^(big|bigger|small|smaller|large|larger|chunkier|fuller|grander|showier|dearer|wider|taller|extra|medium|little|mini|tiny|regular|standard|std|normal|plain|simple|fancy|fancier|deluxe|premium|luxe|luxury|full|half|adult|adults|kid|kids|kiddie|child|children|grown up|double|single|special|posh|posher|basic|nicer)$/;
 const otherKind = /^(pin|pins|pinned|wrist|wrists|comb|clip|hair)$/;
-const describes = (token: Token | undefined, many: boolean): boolean =>
+/** Whether a word tells some of a kind from the others: how big they are, or who wears them. */
+export const describes = (token: Token | undefined, many: boolean): boolean =>
   token !== undefined &&
   (sizes.test(token.text) ||
     token.means['role'] !== undefined ||

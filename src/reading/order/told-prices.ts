@@ -2,6 +2,7 @@
 
 import { pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
+import { related } from './match-prices.ts';
 import type { Mention } from './mention.ts';
 import type { Price } from './price-at.ts';
 
@@ -12,7 +13,7 @@ const beforeName = pattern('<n:amount> (<each>)? (for|on) (the|our|a|each)? <p:p
 export const toldPrices = (reader: Reader, mentions: readonly Mention[]): Price[] => {
   const { tokens } = reader;
   return mentions.flatMap((mention): Price[] => {
-    const counted = mentions.some((other) => other !== mention && other.kind === mention.kind && other.countIndex !== undefined);
+    const counted = mentions.some((other) => other !== mention && related(other.kind, mention.kind) && other.countIndex !== undefined);
     if (mention.countIndex !== undefined || !counted) return [];
     const own = { per: 'each' as const, at: false, piece: mention.kind, pieceIndex: mention.index };
     const after = behindName.at(tokens, mention.last + 1, tokens.length);

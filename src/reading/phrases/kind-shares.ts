@@ -6,6 +6,7 @@ import { countsAtFirst } from '../order/at-first.ts';
 import { piecesOfSets } from '../order/piece-sets.ts';
 import { currencyFields } from '../order/read-order.ts';
 import { sharesByPrice } from '../order/shares-by-price.ts';
+import { sharesByWearer } from '../order/shares-by-wearer.ts';
 import { pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader, type Unworded } from '../phrase.ts';
 import type { Token } from '../text/token.ts';
@@ -69,6 +70,8 @@ const find = (reader: Reader): Finding[] => {
   const { tokens } = reader;
   const priced = sharesByPrice(reader) ?? piecesOfSets(reader) ?? countsAtFirst(reader);
   if (priced !== undefined) return [priced];
+  const worn = sharesByWearer(reader);
+  if (worn.length > 0) return worn;
   const match = shares.in(tokens, 0, tokens.length);
   if (match === undefined) {
     const some = someShared(reader);

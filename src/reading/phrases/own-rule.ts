@@ -88,6 +88,16 @@ const dryForms = [
   pattern('<i:ingredient> (takes|needs|dries in|drying time is|hangs for|takes about) (us)? <d:duration> (to dry|drying|hanging)?'),
 ];
 
+// "plus tax at 8.875%", "ex VAT at 13.5%": of this price, and read with it.
+const ofPrice = ({ tokens }: Reader, match: Match, fact: Unworded): boolean => {
+  const before = tokens[match.start - (tokens[match.start - 1]?.text === 'the' ? 2 : 1)];
+  const behind =
+    before?.means['included'] !== undefined ||
+    before?.means['onTop'] !== undefined ||
+    /^(\+|and|add|with|w|then|pre)$/.test(before?.text ?? '');
+  return fact.fact === 'rule' && fact.what === 'tax rate' && behind;
+};
+
 const find = (reader: Reader): Finding[] => {
   const findings: Finding[] = [];
   for (const part of reader.untouched().slice(0, 20)) {
@@ -118,6 +128,7 @@ const find = (reader: Reader): Finding[] => {
       if (
         match !== undefined &&
         fact !== undefined &&
+        !ofPrice(reader, match, fact) &&
         !found_.some((other) => other.match.start < match.end && match.start < other.match.end)
       )
         found_.push({ match, fact });

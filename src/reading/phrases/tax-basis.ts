@@ -9,6 +9,7 @@ import type { Token } from '../text/token.ts';
 type Basis = NonNullable<FactOf<'tax'>['basis']>;
 
 const rate = '(@|at|of)? (<rate:percent>)?';
+const rateBehind = '(@|at|of|-|\\(|is){0,2} <rate:percent> (\\))?';
 const forms: readonly [Basis, ReturnType<typeof pattern>][] = (
   [
     [
@@ -53,6 +54,11 @@ const forms: readonly [Basis, ReturnType<typeof pattern>][] = (
     ['included', `(w|with) (/)? (the)? ${rate} <tax:tax>`],
     ['on top', `<tax:tax> ${rate} (is|are)? (not <included>|to be added|on top|extra|additional|to go on|to add|added on|on it)`],
     ['on top', `(plus|+|and|&|add|then|w|with) (the|a)? <rate:percent> <tax:tax> (on top|extra)?`],
+    // "ex VAT at 13.5%", "+ vat (23%)"
+    [
+      'on top',
+      `(before|without|net of|pre|<onTop>|plus|+|add|and|then) (.)? (the|applicable|any)? <tax:tax> ${rateBehind} (on top|extra)?`,
+    ],
     ['on top', `(plus|+|add) (the|applicable|any)? <tax:tax> ${rate} (on top|extra)?`],
     [
       'on top',
@@ -62,7 +68,7 @@ const forms: readonly [Basis, ReturnType<typeof pattern>][] = (
     ['on top', `(add|and) <tax:tax> (on top|to that|to it|after)`],
     ['on top', `<rate:percent> <tax:tax> (on top|extra|additional|to add|to be added|is extra)`],
     ['on top', `<tax:tax> <rate:percent> (on top|extra|additional|to add|to be added)`],
-    ['included', `(<included>|with) (the)? <tax:tax> (@|at|of)? <rate:percent>`],
+    ['included', `(<included>|with|w) (.)? (of|the)? <tax:tax> ${rateBehind}`],
     ['included', `(<included>|with|after) (.)? (of|the|all)? (the)? ${rate} <tax:tax>`],
     [
       'included',
@@ -114,7 +120,7 @@ const alone = (reader: Reader, index: number): Basis | undefined => {
       before.text === ')' ||
       before.means['budget'] !== undefined ||
       before.kind === 'line' ||
-      /^(,|\.|\(|-|no|now|is|are|was|all|both|n|and|&|not|actually|meant|mean|its|it's|be|it|that|sorry|price|prices|\/|;)$/.test(
+      /^(,|\.|\(|-|no|now|is|are|was|all|both|n|and|&|not|actually|meant|mean|its|it's|thats|that's|those|they're|theyre|these|this|all|be|it|that|sorry|price|prices|\/|;)$/.test(
         before.text,
       ));
   if (!afterPrice) return undefined;
@@ -124,7 +130,8 @@ const alone = (reader: Reader, index: number): Basis | undefined => {
 };
 
 const taxFact = (basis: Basis, match: Match): { fact: 'tax'; basis: Basis; name?: string; rate?: string } => {
-  const name = match.kept['tax']?.means['taxName'];
+  const tax = match.kept['tax'];
+  const name = tax?.text === 'btw' ? undefined : tax?.means['taxName']; // "that's ex btw": by the way
   const said = match.kept['rate']?.number?.amount;
   return { fact: 'tax', basis, ...(name === undefined ? {} : { name }), ...(said === undefined ? {} : { rate: said }) };
 };

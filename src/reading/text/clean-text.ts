@@ -44,6 +44,8 @@ const same: Readonly<Record<string, string>> = {
   '\u2028': '\n',
   '\u2029': '\n',
   '\t': ' ',
+  '[': '(',
+  ']': ')',
   '\u2192': '>',
   '\u21d2': '>',
 };

@@ -124,8 +124,16 @@ const stages: readonly ((tokens: readonly Token[]) => readonly Token[])[] = [
   withOpenQuestions,
 ];
 
+// "R 13.50" is rand; "bouts r 13.50" may say what they are.
+const withRand = (clean: CleanText, tokens: readonly Token[]): readonly Token[] =>
+  tokens.map((token, index) => {
+    const next = tokens[index + 1];
+    const isRand = token.text === 'r' && next?.number !== undefined && !next.glued && clean.original[clean.at[token.start] ?? 0] === 'R';
+    return isRand ? { ...token, text: 'zar' } : token;
+  });
+
 export const readTokens = (clean: CleanText): readonly Token[] =>
-  stages.reduce<readonly Token[]>((tokens, stage) => stage(tokens), lex(clean.text));
+  stages.reduce<readonly Token[]>((tokens, stage) => stage(tokens), withRand(clean, lex(clean.text)));
 
 export const openMessage = (text: string): Message => {
   const clean = cleanText(text);

@@ -44,9 +44,28 @@ const linkAt = (tokens: readonly Token[], index: number): { kind: 'to' | 'or' | 
   return undefined;
 };
 
+// "1-1.5 lakh", "8 to 10k": the thousands are said once, for both.
+const scaled = /(^|[\d ])(k|grand|thousand|lakhs?|lacs?)$/;
+const inThousands = (first: Token, second: Token | undefined): Token => {
+  const [low, high] = [first.number, second?.number];
+  if (
+    low === undefined ||
+    !/^(plain|money)$/.test(low.form) ||
+    low.worded === true ||
+    high === undefined ||
+    scaled.test(first.text) ||
+    !scaled.test(second?.text ?? '')
+  )
+    return first;
+  const times = /(lakhs?|lacs?)$/.test(second?.text ?? '') ? 100_000 : 1000;
+  const amount = decimal(low.amount).times(times);
+  return decimal(low.amount).lt(times) && amount.lt(high.amount) ? { ...first, number: { ...low, amount: amount.toFixed() } } : first;
+};
+
 const joinPair = (tokens: readonly Token[], index: number): { token: Token; next: number } | undefined => {
-  const first = tokens[index];
   const link = linkAt(tokens, index + 1);
+  const given = link === undefined ? undefined : tokens[index];
+  const first = given === undefined || link === undefined ? undefined : inThousands(given, tokens[link.next]);
   if (first === undefined || link === undefined || !rangeable(first.number)) return undefined;
   const between = tokens[index - 1]?.text === 'between';
   if (link.kind === 'and' && !between) return undefined;

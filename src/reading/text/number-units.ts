@@ -5,7 +5,7 @@ import { beforeDollar, codesAfter, codesBefore, dollarWords, notes, signs } from
 import { durations, lengths, onlyGlued, weights } from '../words/measure-words.ts';
 import { clockTime } from './clock-words.ts';
 import { tidyAmount } from './numeral.ts';
-import { oneOf, pence, type WithUnit, wordedPrice } from './spoken-prices.ts';
+import { oneOf, pence, type WithUnit, wordedPrice, wordedTotal } from './spoken-prices.ts';
 import { type NumberRead, none, type Token } from './token.ts';
 
 const look = <T>(table: Readonly<Record<string, T>>, key: string | undefined): T | undefined =>
@@ -174,6 +174,7 @@ export const joinUnits = (given: readonly Token[]): Token[] => {
         ? { number: { form: 'money', amount: note }, next: index + 1 }
         : (oneOf(tokens, index) ??
           wordedPrice(tokens, index) ??
+          wordedTotal(tokens, index) ??
           currencyBefore(tokens, index) ??
           clockTime(tokens, index) ??
           ordinal(tokens, index) ??

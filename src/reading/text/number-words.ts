@@ -3,8 +3,8 @@
 
 import { type Decimal, decimal } from '../../values/decimal.ts';
 import { ordinalWords } from './ordinal-words.ts';
-import { type NumberRead, none, type Token } from './token.ts';
-import { articles, beforeThing, isDozen, scaleOf, tensAndUnits, value } from './worded-numbers.ts';
+import { firstWhere, type NumberRead, none, type Token } from './token.ts';
+import { articles, beforeThing, isDozen, lakh, scaleOf, tensAndUnits, value } from './worded-numbers.ts';
 
 interface Joined {
   readonly amount: Decimal;
@@ -57,7 +57,8 @@ const head = (tokens: readonly Token[], start: number): { amount: Decimal; next:
   }
   if (token.text === 'half') {
     const article = articles.has(tokens[start + 1]?.text ?? '') ? 1 : 0;
-    return isDozen(tokens[start + 1 + article])
+    const many = tokens[start + 1 + article]; // "half a lakh"
+    return isDozen(many) || scaleOf(many) === lakh || many?.text === 'grand'
       ? { amount: decimal('0.5'), next: start + 1 + article, worded: true, approx: false }
       : undefined;
   }
@@ -78,7 +79,7 @@ const head = (tokens: readonly Token[], start: number): { amount: Decimal; next:
   if (/^(baker|baker's|bakers)$/.test(tokens[start + article]?.text ?? '') && isDozen(tokens[start + article + 1]))
     return { amount: decimal(13), next: start + article + 2, worded: true, approx: false };
   if (article === 1) {
-    if (tokens[start + 1]?.text === 'half' && isDozen(tokens[start + 2]))
+    if (tokens[start + 1]?.text === 'half' && (isDozen(tokens[start + 2]) || scaleOf(tokens[start + 2]) === lakh))
       return { amount: decimal('0.5'), next: start + 2, worded: true, approx: false };
     return isDozen(tokens[start + 1]) || scaleOf(tokens[start + 1]) !== undefined
       ? { amount: decimal(1), next: start + 1, worded: true, approx: false }
@@ -101,21 +102,35 @@ const below = (tokens: readonly Token[], start: number, scale: number): ReturnTy
   return { amount: first.amount * 100 + (rest?.amount ?? 0), next: rest?.next ?? first.next + 1 };
 };
 
+// "1 lakh 20 thousand", "a lakh and 50k": the thousands said behind.
+const thousandsBehind = (tokens: readonly Token[], index: number): { amount: Decimal; next: number } | undefined => {
+  const from = index + (isAnd(tokens[index]) ? 1 : 0);
+  const first = head(tokens, from);
+  if (first === undefined || scaleOf(tokens[first.next]) !== 1000) return undefined;
+  return { amount: first.amount.times(1000), next: first.next + 1 };
+};
+
+// "budget 8 to 10 k": elsewhere a k that stands alone may be an ok.
+const ofBudget = (tokens: readonly Token[], start: number): boolean =>
+  firstWhere(tokens, start - 6, start, ({ text }) => /^(budget|bugdet|spend|total)$/.test(text)) >= 0;
+
 const priceSign = /^[$£€₹¥]$|^(r|rs|zar|inr|eur|gbp|usd|aud|nzd|cad)$/;
 const join = (tokens: readonly Token[], start: number): (Joined & { worded: boolean }) | undefined => {
   const first = head(tokens, start);
   if (first === undefined) return undefined;
   const next = first.next;
   // "$24 doz" is a price for twelve, not 288.
-  if (!first.worded && priceSign.test(tokens[start - 1]?.text ?? '') && tokens[next]?.text !== 'k' && tokens[next]?.text !== 'grand')
-    return undefined;
+  if (!first.worded && priceSign.test(tokens[start - 1]?.text ?? '') && (scaleOf(tokens[next]) ?? 0) < 1000) return undefined;
   if (isDozen(tokens[next])) return { ...dozenFrom(tokens, next + 1, first.amount, first.approx), worded: first.worded };
   const scale = scaleOf(tokens[next]);
-  const gluedK = tokens[next]?.text !== 'k' || tokens[next]?.glued === true;
+  const gluedK = tokens[next]?.text !== 'k' || tokens[next]?.glued === true || ofBudget(tokens, start);
   if (scale !== undefined && gluedK && !(tokens[next]?.text === 'score' && !first.worded)) {
     const and = isAnd(tokens[next + 1]) ? 1 : 0;
     const rest = scale >= 100 && first.worded ? below(tokens, next + 1 + and, scale) : undefined;
     const amount = first.amount.times(scale);
+    const thousands = scale === lakh ? thousandsBehind(tokens, next + 1) : undefined;
+    if (thousands !== undefined)
+      return { amount: amount.plus(thousands.amount), length: thousands.next, dozen: false, approx: first.approx, worded: first.worded };
     return rest === undefined
       ? { amount, length: next + 1, dozen: false, approx: first.approx, worded: first.worded }
       : { amount: amount.plus(rest.amount), length: rest.next, dozen: false, approx: first.approx, worded: true };

@@ -3,7 +3,7 @@
 
 import { formOf } from '../pattern.ts';
 import { isEnd } from './sentence-end.ts';
-import type { Token } from './token.ts';
+import { none, type Token } from './token.ts';
 
 const courtesy = '(please|pls|plz|plse|kindly|possibly|just|quickly|also|then|maybe|perhaps|,){0,3}';
 const you = "(you|u|ya|ye|yous|yas|y'all)";
@@ -17,8 +17,8 @@ const ofUs = formOf(
 );
 const ofAnyone = formOf(`((can|could|would|will) (someone|somebody|anyone|anybody|one of you)) ${courtesy}`);
 
-const sums =
-  '((a|the)? (price|quote|cost|costing) (for|on)|(get|have|see|do|send) (me|us|her|him|them)? (a|your|the|some|your best)? (price|prices|quote|cost|costing|figure) (for|on)|(price|prcie|quote|cost) (up|out|me|us|on|for){0,2}|(work out|calculate|give (me|us) a (price|quote|cost) (on|for)))';
+const figure = '(price|prices|pricing|quote|quotes|cost|costs|costing|costings|figure|figures|number|numbers|estimate|ballpark|idea)';
+const sums = `((a|the)? (price|quote|cost|costing) (for|on)|(get|have|see|do|send) (me|us|her|him|them)? (up)? (a|your|the|some|your best)? (quick|rough|ballpark|proper|full)? ${figure} (up|together)? (for|on)|(price|prcie|quote|cost) (up|out|me|us|on|for){0,2}|(work out|calculate|give (me|us) (a|an|some)? (quick|rough|ballpark)? (of)? ${figure} (for|on|of))|(work|knock|whip|draw|write|run|tot|mock|do|draft|put|pull|sort|prepare|prep|make|throw) (me|us|them|her|him)? (up|out|together|through)? (a|the|some|your)? (quick|rough|ballpark|proper|full)? ${figure} (up|together|out)? (for|on)|(work|knock|run|tot|figure|price|cost|quote|ballpark|estimate|draft) (me|us)? (up|out|through)? (the)? <count> <any>{0,3} <piece>)`;
 const noting = '(log|note|jot|record|enter|pencil|tick|mark|update|book|write)';
 const downIn = '((put|pop|stick|get) (me|us|them|her|him)? (down|in) (for)?|(put|pop|stick) (<any>){0,2} <count> <any>{1,4} (down|in|on))';
 const it = '(it|that|this|them|these|those|each|everything|us)';
@@ -66,10 +66,18 @@ const gerunds: Readonly<Record<string, string>> = {
   changing: 'change',
   chucking: 'chuck',
   costing: 'cost',
+  doing: 'do',
+  drafting: 'draft',
+  drawing: 'draw',
   cutting: 'cut',
   dropping: 'drop',
   jotting: 'jot',
   knocking: 'knock',
+  pulling: 'pull',
+  preparing: 'prepare',
+  running: 'run',
+  whipping: 'whip',
+  working: 'work',
   logging: 'log',
   making: 'make',
   marking: 'mark',
@@ -143,6 +151,17 @@ const askedFor = (tokens: readonly Token[], start: number, end: number): number 
   return wants(tokens, start, end);
 };
 
+// "could you put together 20 bouts?" is "could you do 20 bouts?", and nothing made.
+const makes = /^(put|throw|pull|knock|whip) (up|together)$/;
+const withDoing = (tokens: readonly Token[], start: number, end: number): readonly Token[] | undefined => {
+  const from = ofYou.at(tokens, start, end)?.end ?? end;
+  const [verb, second] = [tokens[from], tokens[from + 1]];
+  const width = makes.test(verb?.text ?? '') ? 1 : makes.test(`${verb?.text} ${second?.text}`) ? 2 : 0; // a phrase the trade knows is one token
+  const to = from + width + (/^(the|those|another|about)$/.test(tokens[from + width]?.text ?? '') ? 1 : 0);
+  if (verb === undefined || width === 0 || tokens[to]?.number === undefined) return undefined;
+  return [...tokens.slice(start, from), { ...verb, text: 'do', means: none }, ...tokens.slice(from + width, end)];
+};
+
 const pricing = formOf('(have|get|see|do|send) (me|us)? (a|the|your|some) (price|prices|quote|costing) (for|on)');
 const withoutNoting = (told: readonly Token[]): readonly Token[] => {
   const priced = pricing.at(told, 0, told.length);
@@ -173,7 +192,8 @@ export const withoutAsking = (given: readonly Token[]): readonly Token[] => {
     while (!isEnd(given, end)) end += 1;
     let at = start;
     while (at < end && leads.has(given[at]?.text ?? '') && given[at + 1]?.text !== 'if') at += 1;
-    const from = askedFor(tokens, at, end);
+    const doing = withDoing(tokens, at, end);
+    const from = doing === undefined ? askedFor(tokens, at, end) : undefined;
     const told = from === undefined ? ofTheThing(given, at, end) : [tokens[from] as Token, ...given.slice(from + 1, end)];
     const mark = given[end];
     if (told === undefined && notes.at(given, at, end) !== undefined) {
@@ -183,7 +203,7 @@ export const withoutAsking = (given: readonly Token[]): readonly Token[] => {
       continue;
     }
     if (told === undefined) {
-      kept.push(...given.slice(start, end));
+      kept.push(...given.slice(start, at), ...(doing ?? given.slice(at, end)));
       if (mark !== undefined) kept.push(mark);
       start = end + 1;
       continue;

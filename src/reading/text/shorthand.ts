@@ -60,7 +60,18 @@ const isAre = (tokens: readonly Token[], index: number): boolean => {
     /^(now|done|made|left|finished|ready|all|in)$/.test(tokens[index + 2]?.text ?? '');
   // "roses r £14 a bunch"
   const sign = /^[£$€₹]$/.test(next.text);
-  return next.kind === 'word' || counts || sign;
+  return next.kind === 'word' || counts || sign || areAt(tokens, index);
+};
+
+// "bouts r 13.50, corsages r 30": a price told of a kind that no number counts, in a message with no rand in it.
+const bareMany = /^(?!(?:is|as|us|was|has|its|this|plus|yes|cos)$)[a-z]+s$/;
+const closes = /^(,|\.|;|\)|each|ea|apiece|and|n|&|\+|plus|inc|incl|ex|excl|a|per|now|pp|pc)$/;
+const inRand = (tokens: readonly Token[]): boolean =>
+  tokens.some(({ text }, index) => /^(zar|rand|rands)$/.test(text) || (text === 'r' && tokens[index + 1]?.glued === true));
+const areAt = (tokens: readonly Token[], index: number): boolean => {
+  const [owner, before, next, after] = [tokens[index - 2], tokens[index - 1], tokens[index + 1], tokens[index + 2]];
+  if (next?.number?.form !== 'plain' || !bareMany.test(before?.text ?? '') || owner?.number !== undefined) return false;
+  return (after === undefined || after.kind === 'line' || closes.test(after.text)) && !inRand(tokens);
 };
 
 // "$34 b4 tax": a letter and a figure that are one word.
@@ -88,7 +99,7 @@ const timesWord = (tokens: readonly Token[], index: number): boolean => {
 
 // "G, BM, 2 ushers": one letter in a list of those who wear them.
 const wearer = /^(groom|bride|bm|bms|gm|gms|fob|fog|mob|mog|best|groomsm[ae]n|ushers?|bridesmaids?|dads?|mums?|moms?|fathers?|mothers?)$/;
-const inList = /^(,|&|\+|and|plus|\/|-|:|x|n)$/;
+const inList = /^(,|&|\+|and|plus|\/|-|:|x|n|\(|\))$/;
 const letterFor = (tokens: readonly Token[], index: number): string | undefined => {
   const [before, token, next] = [tokens[index - 1], tokens[index], tokens[index + 1]];
   if (token === undefined || !/^[gb]$/.test(token.text) || (token.glued && before?.kind !== 'sign')) return undefined;

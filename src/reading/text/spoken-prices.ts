@@ -47,6 +47,25 @@ export const wordedPrice = (tokens: readonly Token[], index: number): WithUnit |
     : undefined;
 };
 
+// "two eighty all in", "six forty the lot": hundreds, as a total is said; "nine fifty all in" may be the price of one with its tax.
+const ofAll = /^(altogether|total|overall)$/;
+const twoOfAll = /^(all up|all told|the lot|in total|in all|for everything|for all|for both|all together)$/;
+const withAll = /^all in$/;
+export const wordedTotal = (tokens: readonly Token[], index: number): WithUnit | undefined => {
+  const [hundreds, rest] = [tokens[index]?.number, tokens[index + 1]?.number];
+  if (hundreds?.worded !== true || rest?.worded !== true || hundreds.form !== 'plain' || rest.form !== 'plain') return undefined;
+  if (!/^[1-9]$/.test(hundreds.amount) || !/^[1-9]\d$/.test(rest.amount) || (tokens[index - 1]?.number?.worded ?? false)) return undefined;
+  const from = index + (tokens[index + 2]?.text === ',' ? 3 : 2);
+  const [first, second] = [tokens[from]?.text ?? '', tokens[from + 1]?.text ?? ''];
+  const behind = `${first} ${second}`;
+  const isTotal =
+    ofAll.test(first) || twoOfAll.test(behind) || (first === 'for' && twoOfAll.test(`${second} ${tokens[from + 2]?.text ?? ''}`));
+  if (!isTotal && !withAll.test(behind)) return undefined;
+  const next = index + 2;
+  if (!isTotal && Number(hundreds.amount) > 4) return undefined;
+  return { number: { form: 'plain', amount: `${hundreds.amount}${rest.amount}`, worded: true }, next };
+};
+
 const oneUnit = /^(dollar|buck|quid|pound|euro|rand)$/;
 const aUnit = formOf(
   '(a|one) <any> (off|more|less|extra|cheaper|dearer|up|down|each|per|on to|onto|on (the|each|every|all|top)|to (the|each|every|all)|a (<piece>|pop|piece))',

@@ -54,11 +54,16 @@ const small: Readonly<Record<string, number>> = {
   ninety: 90,
 };
 const dozens = new Set(['dozen', 'dozens', 'doz', 'dz', 'dzn', 'dozn', 'dozne', 'dozon', 'dozin', 'dzen', 'doezn', 'dozan']);
+export const lakh = 100_000;
 const scales: Readonly<Record<string, number>> = {
   hundred: 100,
   hundreds: 100,
   thousand: 1000,
   grand: 1000,
+  lakh: lakh,
+  lakhs: lakh,
+  lac: lakh,
+  lacs: lakh,
   gross: 144,
   score: 20,
   k: 1000,
