@@ -10,6 +10,7 @@ import { eventTitle } from './phrases/event-title.ts';
 import { everydayTalk, heldBack, heldGoods } from './phrases/held-back.ts';
 import { keeping } from './phrases/keeping.ts';
 import { kindShares } from './phrases/kind-shares.ts';
+import { madeBehind } from './phrases/made-behind.ts';
 import { materialLeft } from './phrases/material-left.ts';
 import { materialSaid } from './phrases/material-said.ts';
 import { order } from './phrases/order.ts';
@@ -25,6 +26,7 @@ import { someOfAKind, someOfAMaterial } from './phrases/some-of-a-kind.ts';
 import { taxBasis } from './phrases/tax-basis.ts';
 import { undo } from './phrases/undo.ts';
 import { wearerCare } from './phrases/wearer-care.ts';
+import { wearersAside } from './phrases/wearers-aside.ts';
 import { wearersList } from './phrases/wearers-list.ts';
 import { toldOfWork } from './phrases/work-told.ts';
 
@@ -34,6 +36,7 @@ export const phrases: readonly Phrase[] = [
   undo,
   recipeChanged,
   question,
+  madeBehind,
   everydayTalk,
   // Every word of it is understood, so nothing in it can be another's.
   changeTold,
@@ -48,6 +51,7 @@ export const phrases: readonly Phrase[] = [
   heldBack,
   materialLeft,
   correction,
+  wearersAside,
   pricedWearers,
   wearersList,
   someOfAMaterial,

@@ -11,7 +11,8 @@ const stem = '(stems|stem)';
 const forms = [
   `<n:count> (<i:ingredient>|<p:piece>|${stem})? (of)? (<i:ingredient>)? (were|was|are|is|still)? (unused|left over|leftover|not used|going spare|over|surplus|wasted|spare at the end)`,
   `(left over|leftover|unused|not used|surplus|going spare) (:|-|=|was|were)? (about)? <n:count> (<i:ingredient>|${stem}) (of)? (<i:ingredient>)?`,
-  `(threw|chucked|binned|dumped|tossed|composted|wasted) (out|away)? (about|the last|the other|another)? <n:count> (<i:ingredient>|${stem}) (of)? (<i:ingredient>)?`,
+  `(threw|chucked|binned|dumped|tossed|composted|wasted|lost|snapped|broke|ditched|bent|crushed|squashed|bin|binning|had to bin|had to chuck) (out|away)? (about|the last|the other|another)? <n:count> (<i:ingredient>|${stem}) (of)? (<i:ingredient>)?`,
+  `<n:count> (<i:ingredient>|${stem}) (of)? (<i:ingredient>)? (are|were|got|have|just|all|had to be){0,2} (broke|broken|snapped|died|dead|wilted|binned|in the bin|went in the bin|no good|ruined|wasted|rotten|rotted|mouldy|went off|gone off|bent|crushed|arrived dead|arrived broken|broken off|snapped off|squashed)`,
 ].map(pattern);
 
 /** What a sentence says was left over, by the stem or the piece. */

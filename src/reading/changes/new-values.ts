@@ -29,6 +29,7 @@ const priceWord = /^(price|prices|cost|rate|charge|each|quote|pricing)$/;
 const monthMeant = pattern(
   '((make|do|have) (it|them|these|those|everything) (all)? <material>|<month> (,|-)? (i mean|i meant|sorry)|(sorry|i mean|i meant|no|rather) (,)? <month>)',
 );
+const lossBeside = pattern('(<count> (<piece>)? (broke|snapped|dropped|got broken|fell apart)|(broke|snapped|dropped|lost) <count>)');
 const otherPrice = pattern('(price|cost|rate) of (the|a)? <filler>'); // "price of petrol"
 
 const within = (part: Part, index: number): boolean => index >= part.start && index < part.end;
@@ -53,7 +54,9 @@ export const newValues = (reader: Reader, part: Part): Finding[] => {
   // "they've gone for faux, first of august": the day beside it is read as a day.
   const clause = onDay ? clausesOf(reader, part).find(({ start, end }) => !dayIn(own, { ...part, start, end })) : undefined;
   const { start, end } = clause ?? part;
-  if (unsaid(tokens, { ...part, start, end }, facts)) return [{ start, end, held: true }];
+  // "oops only 9 made, 2 broke": whether the nine are with or without them is not said.
+  const lost = facts.some((fact) => fact.fact === 'change' && fact.what === 'made') && lossBeside.in(tokens, start, end) !== undefined;
+  if (lost || unsaid(tokens, { ...part, start, end }, facts)) return [{ start, end, held: true }];
   return [found(reader, start, end, onceFrom(facts))];
 };
 

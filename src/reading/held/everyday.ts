@@ -33,6 +33,9 @@ const talk = [
   '<bench> (starts|starting|joins|joining|begins|leaves|leaving) (on|from)? (the)? (<weekday>|<plain>|<ordinal>|<slashed>|<month>)',
   '(hayfever|pain|headache|day|rating|review|score|food|service|movie|film|meal|holiday) (is|was|:|,)? <count> out of <count>',
   '(interviewing|invited|feeding|seating) <number>',
+  // "its minus 22 out": cold, and nothing lost.
+  "(its|it's|it is|it was|was|is|at|reading|reads|says|showing|hit|hits|hitting|to|like|felt|about|only|still|around|set|<everyday>) (about|around|a|only|still|now|a balmy|a chilly){0,1} minus <count>",
+  'minus <count> (out|outside|out there|outdoors|with (the)? (wind|windchill)|windchill|degrees|overnight|celsius|in the (shop|shed|van|cooler|coolroom|cool room|fridge|freezer|studio|garage|yard|chiller))',
   '(ran|run|jogged|walked|cycled|swam|hiked|drove|driven) <number>',
   '(chip|pitch|chuck|put|throw) in <number>',
   '(spent|blew|won|wasted|lost <money>) (<count>)? (on|at|in) (the|a|my|his|her)? <unlisted>',

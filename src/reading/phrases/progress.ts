@@ -4,17 +4,7 @@ import { onOtherWork } from '../held/other-work-alone.ts';
 import { anyIn, type Match, type Pattern, pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader, type Unworded } from '../phrase.ts';
 import { intent } from '../progress/done-words.ts';
-import {
-  allBut,
-  allButFirst,
-  countedForms,
-  cumulative,
-  doneAnywhere,
-  downAndLeft,
-  type Form,
-  finishedForms,
-  thatIsAll,
-} from '../progress/finished-forms.ts';
+import { allBut, allButFirst, countedForms, doneAnywhere, downAndLeft, type Form, finishedForms } from '../progress/finished-forms.ts';
 import { inOrder } from '../progress/in-order.ts';
 import { kindsFinished } from '../progress/kinds-finished.ts';
 import { listAfter, listBeforeDone } from '../progress/lists.ts';
@@ -23,6 +13,7 @@ import {
   goneForm,
   leftForms,
   lossForms,
+  minusForm,
   mishap,
   oneLeft,
   saysLeft,
@@ -35,7 +26,9 @@ import { makeGood } from '../progress/made-good.ts';
 import { nearly, partial, withoutRest } from '../progress/part-done.ts';
 import { bareShare, halfAlone, sharesByKind } from '../progress/shares.ts';
 import { plainCount, sameKind, summed, totalOnly, wholeSoFar } from '../progress/sums.ts';
-import { acceptsAfter } from '../progress/what-follows.ts';
+import { countDoubted, withUnreadBeside } from '../progress/unread-beside.ts';
+import { acceptsAfter, ofStems, ofUnknown } from '../progress/what-follows.ts';
+import { cumulative, endsWork, lastOnes, thatIsAll } from '../progress/whole-told.ts';
 import type { Part } from '../text/message.ts';
 import { firstWhere, type Token } from '../text/token.ts';
 
@@ -54,6 +47,7 @@ const findPart = (reader: Reader, part: Part, likely: readonly Form[]): Finding[
   const { tokens } = reader;
   const findings: Finding[] = [];
   const taken = new Set<number>();
+  const doubted: Match[] = [];
   const open = (index: number): boolean => !taken.has(index) && reader.free(index);
   const take = (match: Match, facts: readonly Unworded[]): void => {
     for (let index = match.start; index < match.end; index++) taken.add(index);
@@ -63,10 +57,19 @@ const findPart = (reader: Reader, part: Part, likely: readonly Form[]): Finding[
     for (let index = form.next(tokens, part.start, part.end); index < part.end; index = form.next(tokens, index + 1, part.end)) {
       const match = form.at(tokens, index, part.end);
       if (match === undefined || spread(match) || !acceptsAfter(reader, match) || (guarded && future(reader, part, match.start))) continue;
+      const whole = ofUnknown(reader, match);
+      if (whole !== undefined) {
+        findings.push({ start: whole, end: match.end, held: true });
+        continue;
+      }
       let free = true;
       for (let at = match.start; at < match.end; at++) free &&= open(at);
       const fact = free ? build(match) : undefined;
-      if (fact === undefined || partial(tokens, match, fact)) continue;
+      if (fact === undefined) continue;
+      if (partial(tokens, match, fact)) {
+        doubted.push(match);
+        continue;
+      }
       if (nearly(reader, match, fact)) {
         findings.push({ start: match.start, end: match.end, held: true });
         continue;
@@ -98,7 +101,10 @@ const findPart = (reader: Reader, part: Part, likely: readonly Form[]): Finding[
     for (let index = finding.start; index < finding.end; index++) taken.add(index);
   }
   const gone = goneForm.in(tokens, part.start, part.end) !== undefined && tokens.some((token) => mishap.test(token.text));
-  for (const form of gone ? [...lossForms, goneForm] : lossForms) sweep(form, lost);
+  const lostPiece: Build = (match) => (match.kept['p'] === undefined && ofStems(reader, match) ? undefined : lost(match));
+  for (const form of gone ? [...lossForms, goneForm] : lossForms) sweep(form, lostPiece);
+  const less = minusForm.in(tokens, part.start, part.end);
+  if (less !== undefined && doneAnywhere.in(tokens, part.start, less.start) !== undefined) sweep(minusForm, lost);
   makeGood(reader, part, findings, take);
   const spares = spareForm.in(tokens, part.start, part.end);
   const finished = doneAnywhere.in(tokens, part.start, part.end) !== undefined || anyIn(countedForms, tokens, part.start, part.end);
@@ -133,7 +139,11 @@ const findPart = (reader: Reader, part: Part, likely: readonly Form[]): Finding[
   const settled = wholeSoFar(reader, part, findings, open);
   if (settled !== undefined) return settled;
   const ending = made ? thatIsAll.in(tokens, part.start, part.end) : undefined;
-  if (ending !== undefined && open(ending.start)) take(ending, [{ fact: 'made', all: true }]);
+  const wholly =
+    ending !== undefined &&
+    (!tokens.slice(ending.start, ending.end).some((token) => endsWork.test(token.text)) ||
+      tokens.slice(part.start, part.end).some((token) => lastOnes.test(token.text)));
+  if (ending !== undefined && wholly && open(ending.start)) take(ending, [{ fact: 'made', all: true }]);
   const begun: Build = (match) =>
     // "start drying 4-jun" names a day
     monthBehind.at(tokens, match.end, tokens.length) !== undefined
@@ -153,7 +163,7 @@ const findPart = (reader: Reader, part: Part, likely: readonly Form[]): Finding[
       at === 3,
     );
   }
-  return withoutRest(findings);
+  return withUnreadBeside(reader, part, [...withoutRest(findings), ...countDoubted(reader, part, doubted, open)], open);
 };
 
 const lost: Build = (match) => ({

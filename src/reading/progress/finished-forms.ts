@@ -2,6 +2,7 @@
 
 import { type Pattern, pattern } from '../pattern.ts';
 import type { Unworded } from '../phrase.ts';
+import { isOtherThings } from '../words/other-things.ts';
 import { didWord, doneWord } from './done-words.ts';
 import { goneWrong } from './losses.ts';
 import {
@@ -50,7 +51,7 @@ const forms: readonly (readonly [string, Build])[] = [
   ["(we're|were|we are|i'm|im|now|currently|sitting|up) (at|on|to) <s:slashed> (of the)? (<p:piece>)? (now|so far)?", atShare],
   ['<p:piece> (:|-|at|are|now)? <n:count> (of|out of) (the)? <m:count>', outOf],
   [
-    `(${did})? <n:count> (<p:piece>)? (<piece>)? (out of|of|outta|outa|from (the|our|all)) (the|our|all)? <m:count> (<material>)? (<p:piece>)? ${be}{0,2} (${done})?`,
+    `(${did})? <n:count> (<p:piece>)? (<piece>)? (out of|of|outta|outa|from (the|our|all)) (the|our|all|those|these|my|them)? <m:count> (<material>)? (<p:piece>)? ${be}{0,2} (${done})?`,
     outOf,
   ],
   // "6 bouts from 12" may be a price.
@@ -86,7 +87,7 @@ const forms: readonly (readonly [string, Build])[] = [
     `<n:count> (x|nos|pcs|more|of the)? (<p:piece>)? (<piece>)? ${be}{0,2} ${done} (out of|of|from|outta) (the|our|all|a total of)? <m:count>`,
     outOf,
   ],
-  [`${did} <n:count> (<p:piece>)? (out of|of|from) (the|our|all)? <m:count>`, outOf],
+  [`${did} <n:count> (<p:piece>)? (out of|of|from|off the) (the|our|all|those|these|my|them)? <m:count>`, outOf],
   ['<n:count> (of)? (the|them)? (<p:piece>)? (remade|redone|replaced|rebuilt)', again],
   [
     `(none|nothing|zero|nil|zilch|no (<p:piece>)) (of them|of the (<p:piece>)?|of the <piece>|is|are|at all|have been|been|got|is getting|getting)? ${done} (yet|today|so far|at all)?`,
@@ -144,7 +145,7 @@ const forms: readonly (readonly [string, Build])[] = [
     sofar,
   ],
   [
-    "(that's|thats|that makes|that is|makes that) (now|it)? <n:count> (<p:piece>)? (<all>)? (now|so far|in total|altogether|done|made|all told)",
+    "(that's|thats|that makes|that is|makes that) (now|it)? <n:count> (<p:piece>)? (<all>|in total|all up|all told|total)? (now|so far|in total|altogether|done|made|all told|finished|boxed){1,2}",
     sofar,
   ],
   ['(so|leaves|leaving|that leaves|which leaves|still|now) (us|me)? (with)? <n:count> (good|usable|sound|perfect) (ones|<p:piece>)', sofar],
@@ -173,6 +174,17 @@ const forms: readonly (readonly [string, Build])[] = [
   ['(did|made|done|finished|got) half (of)? (the|them) (<p:piece>)? (done)?', share('0.5')],
   [`(<p:piece>) (:|-|=|,|x)? (now)? <n:count> (are|is|now)? ${done}`, counts],
   [`(<p:piece>) (:|-|=)? ${did} <n:count>`, counts],
+  [`(all)? (the)? <p:piece> for (the|our|all|all the)? <n:count> <role> (are|is|all|now|have been){0,2} ${done}`, counts],
+  // "2 tiny corsages done"
+  [
+    `<n:count> (more|of the|of)? <u:unlisted> (<v:unlisted>)? <p:piece> ${be}{0,2} ${done}`,
+    (match) =>
+      [match.kept['u'], match.kept['v']].some(
+        (token) => token !== undefined && (isOtherThings(token) || /^(spares?|extra)$/.test(token.text)),
+      )
+        ? undefined
+        : counts(match),
+  ],
 ];
 export const finishedForms: readonly Form[] = forms.map(([source, build]) => ({ form: pattern(source), build }));
 
@@ -189,11 +201,6 @@ export const countedForms: readonly Pattern[] = [
 export const downAndLeft = pattern(
   '<n:count> (<p:piece>)? down (,|and|-)? (only|just)? <m:count> (<piece>)? (to go|left|more|remaining|more to go) ((on|of|for) (the|our)? <p:piece>)?',
 );
-/** "completed 15 today total 45": the whole so far stands beside the latest handful. */
-export const wholeBeside = pattern(
-  "(<w:all>|totals|makes it|that makes|tally|running total|overall|now at|total now|that's|thats|brings it to|brings us to|so we're at|now) (is|now|so far|:|=|of|to|at|it|done|makes)? <n:count> (<p:piece>)? (now|so far|done|made|total|in total|altogether|all up)?",
-);
-export const wholeAfter = pattern('<n:count> (<p:piece>)? (done|made)? (<all>|now)');
 /** "all done except 2 corsages": what is left. */
 export const allBut = pattern(
   `(all|everything|the lot|all of them)? (the)? (<p:piece>)? (is|are)? ${done} (except|bar|but|apart from|other than|excluding|minus|save) (for)? (the)? (last)? <n:count> (of)? (the)? (<p:piece>)?`,
@@ -204,11 +211,3 @@ export const allButFirst = pattern(
 );
 export const doneAnywhere = pattern(done);
 export const listEnd = pattern(`${be}{0,3} ${done}`);
-/** The number is the whole so far, not the latest handful. */
-export const cumulative = pattern(
-  "((that's|thats) (now|it at)? (<number>|all)|that makes|makes|now at|now on|were at|we're at|so far|in total|altogether|total|overall|all up|tally|running total)",
-);
-/** "last 5 done, that's the lot" */
-export const thatIsAll = pattern(
-  "(that's|thats|thats us|that is) (the lot|<all>|them all|all of them|everything|it|them|us|all|her|me) (done|now|then|finished|made)?",
-);

@@ -55,7 +55,7 @@ export const listAfter = (reader: Reader, from: number, end: number): DoneList[]
       (plain && reader.tokens[index - 1]?.means['piece'] !== undefined ? beside : undefined) ??
       (lists.length === 0 ? later.in(reader.tokens, index, Math.min(end, index + 6)) : undefined);
     const next = reader.tokens[match?.end ?? end]?.text;
-    if (match === undefined || next === 'left' || next === 'to') break;
+    if (match === undefined || /^(left|to|balance|baki|pending|remaining|outstanding)$/.test(next ?? '')) break;
     const words = reader.tokens.slice(match.start, match.end).map((token) => token.text);
     const count = match.kept['n'] === undefined ? (words.includes('both') ? 2 : 1) : amountOf(match.kept['n']);
     lists.push({

@@ -20,10 +20,14 @@ const losses = `(${goneWrong})`;
 export const lossForms: readonly Pattern[] = [
   pattern(`<n:count> (of)? (the|them|those)? (<material>)? (<p:piece>)? (are|is|were|was|have|has|had|that)? (got)? (just)? ${losses}`),
   pattern(
-    '(broke|lost|snapped|dropped|binned|scrapped|ruined|wrecked|damaged|crushed|bust|squashed|smashed|busted|had to bin|had to scrap|threw out|chucked|cracked|minus|broken) (another|about)? <n:count> (of)? (the|them|more)? (<p:piece>)? (tho|though)?',
+    '(broke|lost|snapped|dropped|binned|scrapped|ruined|wrecked|damaged|crushed|bust|squashed|smashed|busted|had to bin|had to scrap|threw out|chucked|cracked|broken|sat on|stood on|trod on|knelt on) (another|about)? <n:count> (of)? (the|them|more)? (<p:piece>)? (tho|though)?',
   ),
   pattern('(a|an|another) (<p:piece>) (<filler>)? (broke|snapped|fell apart|got crushed|got squashed|died|is broken|has broken)'),
 ];
+/** "20 done minus 2": fewer are good; with nothing made before it the number is a temperature or a change. */
+export const minusForm = pattern(
+  '(minus|less) (the|another|about)? <n:count> (of)? (the|them)? (<p:piece>|duds|dud|broken|rejects|wonky ones)?',
+);
 /** "dropped a tray, 5 buttonholes gone": gone for good only beside what happened to them. */
 export const goneForm = pattern('<n:count> (of)? (the|them|those)? (<material>)? (<p:piece>)? (are|is|have|all|just)? gone');
 export const mishap =

@@ -3,10 +3,15 @@
 import { type Match, pattern } from '../pattern.ts';
 import type { Finding, Reader, Unworded } from '../phrase.ts';
 import type { Token } from '../text/token.ts';
+import { isUnlisted } from '../words/other-things.ts';
 
 // "six buttonholes done" is six, not all of them.
-const describing = /^(of|more|x|dried|fresh|preserved|silk|other|nos|no|pcs|pc|off|small|big|little|white|red|pink)$/;
-const someOf = /^(both|of|more|last|another|a|some|most|few|couple|half|third|quarter|quarters|thirds|not|hardly|nearly|almost|no|none)$/;
+const describing =
+  /^(of|more|x|dried|fresh|preserved|silk|other|nos|no|pcs|pc|off|small|big|little|white|red|pink|spare|spares|extra|new)$/;
+// "22 bouts in total made": the words sum up, and say nothing of all.
+const sumsUp = /^(in total|total|all up|all told|altogether|overall|in all|grand total)$/;
+const someOf =
+  /^(spare|spares|extra|both|of|more|last|another|a|some|most|few|couple|half|third|quarter|quarters|thirds|not|hardly|nearly|almost|no|none)$/;
 const exceptions = /^(bar|except|apart|excluding|minus|save|barring)$/;
 const leavesOut = (tokens: readonly Token[], at: number): boolean => {
   const [word, next] = [tokens[at]?.text ?? '', tokens[at + 1]];
@@ -40,12 +45,14 @@ export const partial = (tokens: readonly Token[], match: Match, fact: Unworded):
     tokens[match.start - 2]?.number !== undefined
   )
     return true;
-  if (fact.fact === 'made' && fact.all === true && leavesOut(tokens, match.end)) return true;
+  if (fact.fact === 'made' && fact.all === true && (leavesOut(tokens, match.end) || sumsUp.test(tokens[match.start]?.text ?? '')))
+    return true;
   if (fact.fact !== 'made' || fact.all !== true || fact.of !== undefined || fact.count !== undefined) return false;
   const [near, far] = [tokens[match.start - 1], tokens[match.start - 2]];
   return (
     near?.number !== undefined ||
-    (far?.number !== undefined && describing.test(near?.text ?? '')) ||
+    (far?.number !== undefined && near !== undefined && (describing.test(near.text) || isUnlisted(near))) ||
+    (tokens[match.start - 3]?.number !== undefined && [near, far].every((token) => token !== undefined && isUnlisted(token))) ||
     someOf.test(near?.text ?? '') ||
     (near?.text === 'all' && someOf.test(far?.text ?? '')) ||
     (/^(the|of|those|these|our|my)$/.test(near?.text ?? '') && someOf.test(far?.text ?? ''))

@@ -3,8 +3,8 @@
 import type { FactOf } from '../fact.ts';
 import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
-import { wholeAfter, wholeBeside } from './finished-forms.ts';
 import { amountOf, pieceIn } from './made-facts.ts';
+import { wholeAfter, wholeBeside } from './whole-told.ts';
 
 // "10 bouts this morning and 5 this arvo": bouts still.
 export const sameKind = (fact: Unworded, before: Finding): Unworded => {

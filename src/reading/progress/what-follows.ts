@@ -2,6 +2,8 @@
 
 import { isA, type Match, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
+import { isCount } from '../text/token.ts';
+import { isUnlisted } from '../words/other-things.ts';
 import { followers } from './done-words.ts';
 
 // "we did 200 last year" is another job.
@@ -16,9 +18,46 @@ const named = ({ tokens }: Reader, match: Match): boolean =>
 const otherFate =
   /^(snapped|broke|broken|wrecked|lost|dropped|ruined|binned|cracked|dead|damaged|crushed|squashed|wilted|pending|outstanding|remaining|spare|spares|still|short)$/;
 
+// "18 of teh 30 done", "15 pf 30 done": the second number is the whole, whatever the word between them is.
+const ofWord = /^(of|out|outta|outa|off|from|out of)$/;
+const article = /^(the|our|all|those|these|my|them|a)$/;
+/** Where the first number stands, if the count of the match is such a whole. */
+export const ofUnknown = ({ tokens }: Reader, match: Match): number | undefined => {
+  const number = match.kept['m'] === undefined && match.kept['s'] === undefined ? match.kept['n'] : undefined;
+  if (number === undefined) return undefined;
+  const at = tokens.indexOf(number, match.start);
+  let first = at - 1;
+  while (first > at - 4 && tokens[first]?.kind === 'word' && tokens[first]?.number === undefined) first -= 1;
+  const word = tokens[first + 1];
+  if (first < at - 3 || first === at - 1 || !isCount(tokens[first]) || word === undefined) return undefined;
+  const unknown = isUnlisted(word) && word.text.length < 5 && (first === at - 2 || article.test(tokens[at - 1]?.text ?? ''));
+  return unknown || ofWord.test(word.text) ? first : undefined;
+};
+
+// "almost done just 2 crowns left": the count is what is left; "done, left for lunch" tells of the maker.
+const isLeft = pattern(
+  '(left|balance|remaining|pending|outstanding|baki|to go|to do|to make|still to (go|do|make)|more to (go|do|make)) (now|tho|though|,|then|yay|woo|so far)?',
+);
+const leftBehind = ({ tokens }: Reader, match: Match): boolean => {
+  const rest = isLeft.at(tokens, match.end, tokens.length);
+  if (rest === undefined || match.start === match.end - 1) return false;
+  const last = tokens[match.end - 1];
+  const next = tokens[rest.end];
+  return (
+    (last?.number !== undefined || last?.means['piece'] !== undefined || /^(nos|pcs|more)$/.test(last?.text ?? '')) &&
+    next?.number === undefined &&
+    !/^(for|the|at|on|early|over|off)$/.test(next?.text ?? '')
+  );
+};
+
+// "snapped 3 stems", "3 broken stems": none of the pieces.
+const stems = /^(stem|stems|sprig|sprigs|petal|petals|leaf|leaves|bunch|bunches|pin|pins|vase|vases|snips|bucket|buckets|wires)$/;
+export const ofStems = ({ tokens }: Reader, match: Match): boolean =>
+  stems.test(tokens[match.end]?.text ?? '') || tokens[match.end]?.means['ingredient'] !== undefined;
+
 /** False where its number belongs to what follows, or names one thing, or tells of another job. */
 export const acceptsAfter = (reader: Reader, match: Match): boolean => {
-  if (named(reader, match) || reader.tokens[match.end]?.text === 'each') return false;
+  if (named(reader, match) || leftBehind(reader, match) || reader.tokens[match.end]?.text === 'each') return false;
   if ([match.end, match.end - 1].some((index) => otherJob.at(reader.tokens, index, reader.tokens.length) !== undefined)) return false;
   // "8 corsages done 7 bouts done": the second number counts the kind behind it.
   // "22 buttonholes done 1 snapped": the last number belongs to what follows.

@@ -118,11 +118,14 @@ const read = (reader: Reader, start: number, end: number, from = start): readonl
       stageOf: (event) => stageIn(tokens, { ...event, kept: {} }),
       line: (event) => tokens[event.start]?.kind === 'line' || tokens[event.start]?.text === ';',
       colon: (event) => /^[:\-–—]/.test(reader.words(event.start, event.start + 1)) || tokens[event.start]?.kind === 'line',
+      countFirst: tokens[start]?.number !== undefined,
       soFar: soFar || tokens.slice(start, end).some((token) => now.test(token.text)),
     });
     if (groups === undefined) return [];
-    // "sorry, 12 done" may correct.
-    if (tokens.slice(from, end).some((token) => sorry.test(token.text)) && groups.some(({ facts }) => facts.some(saysMade))) return [];
+    // "sorry, 12 done" may correct; in "oops dropped 2, 9 made" it is the loss one is sorry for.
+    const facts = groups.flatMap((group) => group.facts);
+    const correcting = facts.some(saysMade) && !facts.some(({ fact }) => fact === 'broke');
+    if (correcting && tokens.slice(from, end).some((token) => sorry.test(token.text))) return [];
     const total = soFar ? { total: true as const } : {};
     return [
       withoutHandful(groups.map(added)).map((group) => ({

@@ -6,8 +6,10 @@ import { isCount, type Token } from '../text/token.ts';
 import { shareSaid } from './share-forms.ts';
 import {
   both,
+  byDay,
   counted,
   couple,
+  dayTold,
   fillers,
   joins,
   kindFirst,
@@ -150,10 +152,12 @@ const isFinishing = /^(made|did|finished|has|done|got|completed|boxed)$/;
 export const workEvents = (reader: Reader, start: number, end: number, kindsFirst: boolean): readonly Event[] | undefined => {
   const { tokens } = reader;
   const events: Event[] = [];
+  const days = byDay.in(tokens, start, end) !== undefined;
   for (let index = start; index < end; ) {
     const token = tokens[index] as Token;
-    if (!reader.free(index) || (token.text === 'smashed' && tokens[index + 1]?.text !== 'out')) return undefined;
-    const hush = quiet.at(tokens, index, end) ?? (events.at(-1)?.told === 'lost' ? lostWhere.at(tokens, index, end) : undefined);
+    if (!reader.free(index) || (token.text === 'smashed' && !/^(out|through|thru)$/.test(tokens[index + 1]?.text ?? ''))) return undefined;
+    const dayAt = days ? dayTold.at(tokens, index, end) : undefined;
+    const hush = dayAt ?? quiet.at(tokens, index, end) ?? (events.at(-1)?.told === 'lost' ? lostWhere.at(tokens, index, end) : undefined);
     if (hush !== undefined) {
       index = hush.end;
       continue;
@@ -182,7 +186,9 @@ export const workEvents = (reader: Reader, start: number, end: number, kindsFirs
     const event = eventAt(tokens, index, end, kindsFirst);
     if (event === 'unsure') return undefined;
     if (event !== undefined) {
-      events.push(event);
+      const another = days && event.told === 'count' && last?.told === 'count';
+      if (another) events.push({ told: 'join', start: index, end: index });
+      events.push(another && event.kind === undefined && last.kind !== undefined ? { ...event, kind: last.kind } : event);
       index = event.end;
     } else if (token.kind === 'line' || stops.test(token.text)) {
       events.push({ told: 'stop', start: index, end: index + 1 });

@@ -36,7 +36,7 @@ const ofKind = `(${likeThat} <p:piece> (<piece>)?|ones)?`;
 
 export const counted = pattern(`${before} <n:count> ${between} ${ofKind}`);
 export const share = pattern(
-  `${before} (<s:slashed>|<n:count> (<p:piece>)? (out of|of|from|outta|/) (the|our|a total of|all)? <m:count>) ${between} ${ofKind}`,
+  `${before} (<s:slashed>|<n:count> (<p:piece>)? (out of|of|from|outta|/) (the|our|a total of|all|those|these|my|them)? <m:count>) ${between} ${ofKind}`,
 );
 export const kindFirst = pattern('(the|our)? <p:piece> (:|-|,|=|x){0,1} <n:count> (nos|pcs)?');
 export const single = pattern('(a|an|another) (<material>|dried|little|big|small|single|finished)? <p:piece>');
@@ -45,7 +45,7 @@ export const both = pattern('both (of)? (the|our|my)? (<p:piece>)');
 export const named = pattern('(on|of|for|with)? (the|our|my|those|all the|all)? <p:piece> (:|-)?');
 export const ofAll = /^(the|our|my|those|all|with)$/;
 /** "12 made out of the 20 bouts" */
-export const outOf = pattern(`(out of|of|from|outta) (the|our|a total of|all)? <m:count> (<p:piece>)?`);
+export const outOf = pattern(`(out of|of|from|outta|off) (the|our|a total of|all|those|these|my|them)? <m:count> (<p:piece>)?`);
 /** "20 bouts wanted: 12 made", "of the 20 bouts, 12 made" */
 export const target = pattern(
   '((of|out of|from|target|target of|target is) (the|our|all|:|=|-)? <m:count> (<p:piece>)? (wanted|ordered|needed|required|<all>)?|<m:count> (<p:piece>) (wanted|ordered|needed|required|<all>|on the order|in the order|for the order)) (,|:|-)?',
@@ -118,6 +118,11 @@ export const stops = /^(-|;|\(|\)|but|:|so|with|while)$/;
 export const quiet = pattern(
   '(this (morning|arvo|afternoon|evening|avo|lunchtime)|last night|(since|before|after|by|at|as of) (this morning|now|today|<time>|yesterday|last night|last time|lunch|breakfast|noon|midday|tea|smoko|the break|my break|morning tea)|in the (last|past) (hour|half hour)|(on|by) (my|our) own|between (us|the two of us)|at (last|least)|as well|(to|in|with) the (heat|cold|frost|draught|wind)|on the (floor|way|road|drive|bench)|in (transit|the van|the heat|the cold|the boot|the fridge|the chiller|the cooler|the coolroom|the (cold|cool) room|the shop|the car)|(by|in) (accident|one go)|on me|thank (god|goodness)|(just)? (to say|letting you know)|for you)',
 );
+const day =
+  '(on)? (yesterday|today|tonight|yest|tday|2day|last night|this (morning|arvo|afternoon|evening|avo)|<weekday>|in the (morning|afternoon|evening)|(before|after|since) (lunch|tea|breakfast|smoko|noon))';
+/** "made 6 yesterday 4 today": each count with its day, and nothing between them. */
+export const byDay = pattern(`<count> (more)? (<piece>)? ${day} (,|and|then|&|plus|n)? (another)? <count> (more)? (<piece>)? ${day}`);
+export const dayTold = pattern(day);
 /** Where they were lost: elsewhere "in the fridge" is finished. */
 export const lostWhere = pattern('(in|at|from|off|on) (the|my|our) (fridge|cooler|chiller|box|boxes|tray|cool room|coolroom|bench)');
 export const fillers =

@@ -19,6 +19,7 @@ export interface Beside {
   line(event: Event): boolean;
   colon(event: Event): boolean;
   readonly soFar: boolean;
+  readonly countFirst: boolean; // a number opens it
 }
 
 const behindCount: ReadonlySet<Told> = new Set<Told>(['done', 'stage', 'lost', 'left', 'again', 'good', 'down', 'whole']);
@@ -121,7 +122,11 @@ const groupsAt = (events: readonly Event[], at: number, beside: Beside): Taken[]
       const told = events[next + whole + pause];
       if (told === undefined || !behindCount.has(told.told)) continue;
       if (told.told !== 'done' && items.some((item) => item.told === 'kind')) continue;
-      if (told.told === 'down' && !events.some((event) => event.told === 'left' || event.told === 'toMake')) continue;
+      if (told.told === 'down' && !events.some((event) => event.told === 'left' || event.told === 'toMake')) {
+        // "8 bouts and 3 wrist corsages down": two kinds told alone; one may be short, or lost.
+        const listed = items.length > 1 && items.every((item) => item.kind !== undefined);
+        if (!listed || !beside.countFirst || events.some((event) => event.told === 'lost')) continue;
+      }
       if (told.told === 'whole' && !events.some(finishing) && items.some((item) => item.of === undefined)) continue;
       if (told.told === 'good' && !events.some((event) => event.told === 'lost')) continue;
       ways.push(together(events, items, told, next + whole + pause + 1, first.start, beside));
@@ -146,7 +151,9 @@ const groupsAt = (events: readonly Event[], at: number, beside: Beside): Taken[]
         ? heads + 1
         : heads;
     for (const { items, next } of itemsFrom(events, from, beside.line)) {
-      const closing = first.told === 'reach' && events[next]?.told === 'done' ? next + 1 : next;
+      // "that's 22 bouts in total made"
+      const summed = events[next]?.told === 'whole' && events[next + 1]?.told === 'done' ? next + 1 : next;
+      const closing = first.told === 'reach' && events[summed]?.told === 'done' ? summed + 1 : next;
       if (first.doubtful !== true || beside.soFar || closing > next || items.some((item) => item.of !== undefined))
         ways.push(together(events, items, first, closing, first.start, beside));
     }

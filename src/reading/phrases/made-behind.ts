@@ -1,0 +1,54 @@
+// Counted pieces of which a clause behind says that they were made: "oh plus 7 more lapels, did them while the kettle boiled". They are no order and no change.
+
+import { pattern } from '../pattern.ts';
+import { type Finding, found, type Phrase, type Reader, type Unworded } from '../phrase.ts';
+import { didWord } from '../progress/done-words.ts';
+import { amountOf, kindOf } from '../progress/made-facts.ts';
+import type { Part } from '../text/message.ts';
+import type { Token } from '../text/token.ts';
+
+const more = '(more|extra|of the|other|further)? (<material>)?';
+const made = pattern(
+  `(oh|and|plus|also|another|ok|so|then|there's|theres|the|about|\\+|,){0,4} <n:count> ${more} <p:piece> ((and|,|&|n|plus){0,2} <m:count> ${more} <q:piece>)? (,|-|and|which|\\(){0,2} (i|we|i've|we've|ive|weve)? (just|already|also|quickly|only|even|literally)? (${didWord}|knocked|smashed|banged|churned|whipped|bashed|hammered) (them|those|these|em|that lot) (out|all|both|up|off|too|as well|already|together){0,2}`,
+);
+// When they were made is a remark; how, for whom or at what price is another matter.
+const when =
+  /^(while|whilst|when|over|on|before|after|during|at|as|this|last|yesterday|between|earlier|today|tonight|just|first|early|late|straight|waiting|since|lol|haha|\)|,|-|!)$/;
+const another =
+  /^(wrong|wrongly|badly|not|never|year|month|week|wedding|instead|but|for|another|other|shop|studio|each|need|needs|order|add|with|from)$/;
+
+const remarkOnly = (tokens: readonly Token[], start: number, end: number): boolean => {
+  if (start < end && !when.test(tokens[start]?.text ?? '')) return false;
+  for (let index = start; index < end; index++) {
+    const { number, means, text } = tokens[index] as Token;
+    const waiting = text === 'for' && tokens[index - 1]?.text === 'waiting';
+    if (
+      means['piece'] !== undefined ||
+      (another.test(text) && !waiting) ||
+      (number !== undefined && number.form !== 'time' && number.form !== 'duration')
+    )
+      return false;
+  }
+  return true;
+};
+
+const findIn = (reader: Reader, part: Part): Finding[] => {
+  const { tokens } = reader;
+  const match = part.asked ? undefined : made.at(tokens, part.start, part.end);
+  if (match === undefined) return [];
+  // "12 bouts, we did them at 14 each" prices them.
+  for (let index = match.end; index < part.end; index++)
+    if (tokens[index]?.number?.form === 'money' || tokens[index]?.means['each'] !== undefined) return [];
+  const { n, m, p, q } = match.kept;
+  const unsure = [n, m].some((token) => token?.number?.max !== undefined || token?.number?.or !== undefined);
+  if (unsure || !remarkOnly(tokens, match.end, part.end)) return [{ start: part.start, end: part.end, held: true }];
+  const facts: Unworded[] = [{ fact: 'made', count: amountOf(n), ...kindOf(p) }];
+  if (m !== undefined) facts.push({ fact: 'made', count: amountOf(m), ...kindOf(q) });
+  return [found(reader, part.start, part.end, facts)];
+};
+
+export const madeBehind: Phrase = {
+  name: 'made, said behind',
+  examples: [],
+  find: (reader) => (made.might(reader.tokens) ? reader.untouched().flatMap((part) => findIn(reader, part)) : []),
+};

@@ -1,0 +1,20 @@
+// Words that say the whole so far, or that this was all of it: "completed 15 today total 45", "last 5 done, that's the lot".
+
+import { pattern } from '../pattern.ts';
+
+/** "completed 15 today total 45": the whole so far stands beside the latest handful. */
+export const wholeBeside = pattern(
+  "(<w:all>|totals|makes it|that makes|tally|running total|overall|now at|total now|that's|thats|brings it to|brings us to|so we're at|now) (is|now|so far|:|=|of|to|at|it|done|makes)? <n:count> (<p:piece>)? (now|so far|done|made|total|in total|altogether|all up)?",
+);
+export const wholeAfter = pattern('<n:count> (<p:piece>)? (done|made)? (<all>|now)');
+/** The number is the whole so far, not the latest handful. */
+export const cumulative = pattern(
+  "((that's|thats) (now|it at)? (<number>|all)|that makes|makes|now at|now on|were at|we're at|so far|in total|altogether|total|overall|all up|tally|running total)",
+);
+/** "last 5 done, that's the lot" */
+export const thatIsAll = pattern(
+  "(that's|thats|thats us|that is) (the lot|<all>|them all|all of them|everything|it|them|us|all|her|me) (done|now|then|finished|made)?",
+);
+// "right that's me, 18 done": only one who has made the last ones is done with all of them.
+export const endsWork = /^(it|us|her|me)$/;
+export const lastOnes = /^(last|final|remaining|rest)$/;
