@@ -17,7 +17,8 @@ import type { Part } from '../text/message.ts';
 import { isCount, isNumber, type Token } from '../text/token.ts';
 import { bareWords, markers } from './change-words.ts';
 import { dateShift } from './date-shift.ts';
-import { inZones, zonesOf } from './zones.ts';
+import { timeChange } from './time-change.ts';
+import { zonesOf } from './zones.ts';
 
 // "wed 10 mar, sorry thurs 11": a weekday with its number, in the month said before.
 const weekdayNumbered = pattern('<weekday> (the)? <d:plain>');
@@ -73,7 +74,12 @@ const shiftFact = (days: number): Unworded => ({ fact: 'change', what: 'date', b
 const shifted = (reader: Reader, part: Part): Finding | undefined => {
   for (let index = part.start; index < part.end; index++) {
     const shift = dateShift(reader.tokens, index, part.end);
-    if (shift === undefined) continue;
+    // "moved back 2 weeks to the 27th feb": the day it comes to says it all.
+    if (
+      shift === undefined ||
+      (reader.tokens[shift.match.end]?.text === 'to' && dateAt(reader.tokens, shift.match.end + 1, reader.context) !== undefined)
+    )
+      continue;
     if (shift.direction !== 0) return found(reader, index, shift.match.end, [shiftFact(shift.days * shift.direction)]);
     const words = reader.words(index, shift.match.end);
     const choice = (sign: 1 | -1) => ({
@@ -93,6 +99,16 @@ const handOver = pattern(
 const eventNamed = /^(event|wedding|ceremony|party|date|function|reception|formal|gala|do|big)('s)?$/;
 const ofHandOver = ({ tokens }: Reader, { start, end }: Part): boolean =>
   handOver.in(tokens, start, end) !== undefined && !tokens.slice(start, end).some(({ text }) => eventNamed.test(text));
+
+// "13th march is now the 20th", "6/3 now 13/3"
+const becoming = pattern(
+  "(,|-)? (is|has|was|have|'s)? (been|being)? (now|moved to|changed to|becomes|becoming|become|moves to|goes to|going to be|to be) (on|to|the)?",
+);
+const becomes = ({ tokens }: Reader, fresh: readonly DateRead[]): readonly [DateRead, DateRead] | undefined => {
+  const [first, second, third] = fresh;
+  if (first === undefined || second === undefined || third !== undefined || first.end >= second.start) return undefined;
+  return becoming.at(tokens, first.end, second.start)?.end === second.start ? [first, second] : undefined;
+};
 
 const ofADay = (token: Token): boolean =>
   token.number !== undefined ||
@@ -116,9 +132,11 @@ export const dateChange = (reader: Reader, part: Part): Finding | undefined => {
   const marked = zones.old.length > 0 || anyIn(markers, reader.tokens, part.start, part.end);
   if (!marked) return undefined;
   const fresh = zones.fresh.flatMap(([start, end]) => datesIn(reader, { start, end }));
-  const [old] = zones.old.flatMap(([start, end]) => datesIn(reader, { start, end }, true));
+  const [taken] = zones.old.flatMap(([start, end]) => datesIn(reader, { start, end }, true));
+  const turned = taken === undefined ? becomes(reader, fresh) : undefined;
+  const old = taken ?? turned?.[0];
   // "its the sunday not the sat, so 28 feb": the day that says most is meant.
-  const [read, second] = fresh.toSorted((a, b) => Number(a.relative === true) - Number(b.relative === true));
+  const [read, second] = turned?.slice(1) ?? fresh.toSorted((a, b) => Number(a.relative === true) - Number(b.relative === true));
   // "fri 12 feb set up, sat 13 wedding": two days and nothing taken back.
   if (second !== undefined && second.relative !== true && old === undefined) return undefined;
   if (read === undefined) return timeChange(reader, part, zones);
@@ -134,7 +152,11 @@ export const dateChange = (reader: Reader, part: Part): Finding | undefined => {
       token.text.replace(/(wedding|party|ceremony|do|handover)'s$/, '$1'),
     ),
   );
-  if (!dateWord || about.some((token) => token.means['piece'] !== undefined && token.means['piece'] !== 'unspecified')) return undefined;
+  if (
+    (!dateWord && turned === undefined) ||
+    about.some((token) => token.means['piece'] !== undefined && token.means['piece'] !== 'unspecified')
+  )
+    return undefined;
   // "nothing made today sorry": a day is not the event's new date unless the words are about a date.
   const about_ = about.some((token) =>
     /^(date|date's|event|wedding|event's|day|moved|move|shift|shove|slide|switch|switched|changed|shifted|rescheduled|postponed|pushed|brought|party|ceremony|handover|preponed)$/.test(
@@ -167,41 +189,4 @@ const timeIn = (reader: Reader, part: Part, date: DateRead): string | undefined 
     if (time !== undefined) return time.time;
   }
   return undefined;
-};
-
-// "4pm not 2": the old hour is of the same half of the day.
-const oldHour = (reader: Reader, index: number, zones: ReturnType<typeof zonesOf>): { end: number; time: string } | undefined => {
-  const hour = Number(reader.tokens[index]?.number?.amount);
-  if (!isNumber(reader.tokens[index], 'plain') || !inZones(zones.old, index) || !Number.isInteger(hour) || hour < 1 || hour > 12)
-    return undefined;
-  return { end: index + 1, time: `${String(hour <= 7 ? hour + 12 : hour).padStart(2, '0')}:00` };
-};
-
-const timeWords = /^(ceremony|event|wedding|time|time's|times|start|starts|starting|handover|pickup|collection|party|its|it's|moved|now)$/;
-// "actually 4pm not 2": nothing but times and words of correction.
-const onlyTimes = (reader: Reader, part: Part): boolean =>
-  reader.tokens
-    .slice(part.start, part.end)
-    .every((token) => token.kind !== 'word' || bareWords.has(token.text) || /^(pm|am|noon|midday|half|past)$/.test(token.text));
-const timeChange = (reader: Reader, part: Part, zones: ReturnType<typeof zonesOf>): Finding | undefined => {
-  const named = reader.tokens.slice(part.start, part.end).some((token) => timeWords.test(token.text.replace(/'s$/, '')));
-  if (!named && !onlyTimes(reader, part)) return undefined;
-  let to: string | undefined;
-  let from: string | undefined;
-  for (let index = part.start; index < part.end; index++) {
-    const time = timeAt(reader, index, zones.old.length > 0) ?? (to === undefined ? undefined : oldHour(reader, index, zones));
-    if (time === undefined) continue;
-    // "its 9.50 not 9" is money: nobody meets at ten to with a point.
-    if (
-      /^\d{1,2}[.]\d{2}$/.test(reader.tokens[index]?.text ?? '') &&
-      !/[.](00|15|30|45)$/.test(reader.tokens[index]?.text ?? '') &&
-      time.end === index + 1
-    )
-      return undefined;
-    if (inZones(zones.old, time.end - 1)) from ??= time.time;
-    else to ??= time.time;
-    index = time.end - 1;
-  }
-  if (to === undefined || reader.tokens.slice(part.start, part.end).some((token) => token.means['bench'] !== undefined)) return undefined;
-  return found(reader, part.start, part.end, [{ fact: 'change', what: 'time', to, ...(from === undefined ? {} : { from }) }]);
 };

@@ -7,6 +7,7 @@ import { beginsAt, type Match, pattern } from '../pattern.ts';
 import type { Unworded } from '../phrase.ts';
 import type { Token } from '../text/token.ts';
 import { goodsBefore, otherGoods } from './other-goods.ts';
+import { reminds, takenBack } from './taken-back.ts';
 
 type Change = Omit<FactOf<'change'>, 'words'>;
 
@@ -36,6 +37,11 @@ const forms: readonly (readonly [ReturnType<typeof pattern>, number])[] = (
     [`(plus|and|+|also|another|with) (another)? <n:count> (more)? for (the|his|her|their|my|our|her|both)? <r:role>`, 1],
     [
       `(minus|drop|lose|remove|take off|take out|take away|knock off|less|subtract|cancel|scrap|cut|delete|losing|dropping|ditch|bin|pull|minusing|forget|deduct) (out|off|away|of)? ${some} (of)? ${what} (off|out|please|pls)?`,
+      -1,
+    ],
+    // "cancel the 2 extra bouts": what was added is taken off again.
+    [
+      `(cancel|scrap|forget|ignore|scratch|scrub|drop|lose|remove|take off|ditch|undo|bin|skip|delete|don't need|dont need|no need for) (about)? (the|those|that|my) ${some} (more|extra|additional) ${what} (please|pls|now|after all|too)?`,
       -1,
     ],
     [
@@ -109,8 +115,8 @@ const ofSpares = (tokens: readonly Token[], { start, end }: Match): boolean =>
 export const priceBehind = pattern('(,)? ((at|@) <a:amount> (<each>)?|<a:money> (<each>)?|<a:plain> <each>)');
 
 const formsAlone = forms.map(([form]) => form);
-/** A difference in how many, if this place says one. */
-export const countDifference = (tokens: readonly Token[], index: number, end: number): { match: Match; fact: Unworded } | undefined => {
+/** A difference in how many, if this place says one; no fact where more is refused and how many less is not said. */
+export const countDifference = (tokens: readonly Token[], index: number, end: number): { match: Match; fact?: Unworded } | undefined => {
   if (!beginsAt(formsAlone, tokens, index)) return undefined;
   for (const [form, sign] of forms) {
     const match = form.at(tokens, index, end);
@@ -144,7 +150,10 @@ export const countDifference = (tokens: readonly Token[], index: number, end: nu
     const whole = now?.kept['n']?.number;
     if (now !== undefined && whole !== undefined && whole.max === undefined)
       return { match: { ...match, end: now.end }, fact: { fact: 'change', what: 'count', to: Number(whole.amount), ...piece } };
-    const change: Change = { fact: 'change', what: 'count', by: sign * countOf(match), ...piece };
+    const back = sign > 0 ? takenBack(tokens, match, end) : undefined;
+    if (back === 'unsure') return { match };
+    if (sign < 0 && reminds(tokens, index)) continue;
+    const change: Change = { fact: 'change', what: 'count', by: (back === 'back' ? -1 : sign) * countOf(match), ...piece };
     return { match, fact: change };
   }
   return undefined;

@@ -9,10 +9,14 @@ const some = '(the|about|another|all|all the|our|those|only|just){0,2} <count> (
 export const handled = many([
   `(delivered|took|taken|loaded|gave|kept|sold|shipped|sent|posted|found|borrowed|returned|dropped off|handed over|picked up|collected|photographed|unpacked|moved) ${some}`,
   `(put|putting|leave|left|stick|pop) ${some} (in|on|into|by|out|aside|back|under|over)`,
+  `(drop|drops|dropping|run|running) ${some} (off|over|round|down) (at|to|by|in|with)`,
   `(pick up|collect|grab|fetch|load|carry|bring) ${some} (from|at|out|back|to|in)`,
   `(photo|photos|pic|pics|picture|pictures|video|shot) of ${some}`,
   `(redo|refix|re-do|fix|repair|rewire|check|recount|photograph|mist|relabel) ${some}`,
   '(has|have|had|kept|keeps|got) <count> (<material>)? <piece> (pressed|framed|at home|in (a|her|his|the|my) (book|frame|drawer|album|vase|glass)|on (the|her|his|my|a) (wall|shelf|desk|fridge|dresser)|from (her|his|their|our|my|last))',
+  '(backs|backing|ribbon|ribbons|pins|pin|magnets|tape|labels|sleeves) (on|in) (all)? (the)? <count> (of the)? (<material>)? <piece>',
+  '<any> (falling|dropping|coming) off (about)? <count> (of the|of our|of my)? <piece>',
+  '(redoing|remaking|rewiring|re-doing|reworking|rebuilding|retaping) (the|all|those|about)? <count> (of the)? (<material>)? <piece>',
   `(knocked|ate|eaten|pulled|swiped|nicked|stole) ${some} (off|over|down|from)?`,
   '<count> (<material>)? <piece> (need|needs|needing) (fixing|checking|tidying|misting|labelling|a fix|a check|repair|a trim|water)',
   '(paid|owing|owes|owe) (is|of|was|a|them|us|him|her|about)? <number>',
@@ -28,10 +32,12 @@ const will =
 const soon =
   '(today|tonight|tomorrow|tmrw|this (arvo|afternoon|evening|morning)|(after|before|by) (lunch|tea|breakfast|smoko|then)|next|now|first thing)';
 
+const atIt = "(im|i'm|i am|we're|we are|were|she's|he's) (now|just|still|currently)? (making|doing|wiring|finishing|boxing|knocking out|churning out|working on)";
 /** Only these words are held; from a kept number on where there is one. */
 export const aside = many([
   `${will} (about)? (another|the last|the other) <count> (<material>)? (<piece>)?`,
   `${will} (about)? <count> (more|extra|further) (<material>)? (<piece>)?`,
+  `${atIt} (the|about|another|the last){0,2} <count> (more|extra|further)? (<material>)? (<piece>)? ${soon}?`,
   `${will} (about)? <count> (<material>)? (<piece>)? ${soon}`,
   '(there|here|arrive|arrives|arriving|start|starts|starting|leaves|opens|closes|comes|coming|meet|meeting|open|opens|back|leave|leaving|home|site|venue) (at|by|for) <plain>',
   '(going|go|goes|went|gone|out|due|collected|collecting|collection|pickup|pick up|delivery|delivered|delivering|picked up) (out|off)? (at|by) <plain>',

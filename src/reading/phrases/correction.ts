@@ -127,7 +127,12 @@ const differencesIn = (reader: Reader, part: Part): Finding[] => {
       first === '+' && reader.tokens[index + 1]?.glued === true && /^(so|that's|thats|,|-)$/.test(reader.tokens[index - 1]?.text ?? '');
     if (joining && !marked && (index > part.start || part.start > 0)) continue;
     if (findings.length === 0 && ordersBefore(reader, part.start, index)) continue;
-    const own = ownPrice(reader, read, part.end);
+    if (read.fact === undefined) {
+      findings.push({ start: index, end: read.match.end, held: true });
+      index = read.match.end - 1;
+      continue;
+    }
+    const own = ownPrice(reader, { match: read.match, fact: read.fact }, part.end);
     const end = own?.end ?? read.match.end;
     findings.push(found(reader, index, end, [read.fact, ...(own === undefined ? [] : [own.fact])]));
     index = end - 1;

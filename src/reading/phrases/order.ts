@@ -35,7 +35,11 @@ const lastTime = pattern('(last|previous) (year|time|season|month|week|wedding|e
 
 const wanted = new Set('need want needs wants and + & , plus order quote doing making also with make do'.split(' '));
 
-const takenAway = new Set('strike scrap drop cancel ditch axe remove delete lose'.split(' '));
+const takenAway = new Set('strike scrap drop cancel ditch axe remove delete lose undo forget ignore scratch scrub'.split(' '));
+const takesAway = ({ tokens }: Reader, start: number): boolean =>
+  takenAway.has(tokens[start - 1]?.text ?? '') ||
+  (/^(the|those|that|about)$/.test(tokens[start - 1]?.text ?? '') &&
+    /^(undo|forget|ignore|scratch|scrub)$/.test(tokens[start - 2]?.text ?? ''));
 
 const isDown = ({ tokens }: Reader, end: number): boolean => tokens[end]?.text === 'down' && tokens[end + 1] === undefined;
 
@@ -113,7 +117,7 @@ const find = (reader: Reader): Finding[] => {
   if (ordered.length === 0 && secondOfTwo(reader, prices)) return [];
   if (ordered.length === 0 && lastTime.in(reader.tokens, 0, reader.tokens.length) !== undefined) return [];
   // "her mum just rang strike 6 combs" takes some away, from what is not said; "15 lapels down" may be made or be fewer.
-  if (ordered.some(({ start, end }) => takenAway.has(reader.tokens[start - 1]?.text ?? '') || isDown(reader, end))) return [];
+  if (ordered.some(({ start, end }) => takesAway(reader, start) || isDown(reader, end))) return [];
   const none = ordered.find((mention) => countOf(mention).count === 0);
   if (none !== undefined)
     return [{ start: none.start, end: none.end, problems: [problem('count-not-positive', { words: reader.words(none.start, none.end) })] }];
