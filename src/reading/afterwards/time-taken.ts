@@ -47,6 +47,10 @@ export interface Taken {
   readonly facts: readonly Unworded[];
 }
 
+// "20 bouts in 2 hrs is my usual"
+const habit = pattern(
+  "(is|'s|,|would be)? (my|our|the|her|his)? (usual|usually|normally|norm|on average|average|going rate|typical|typically)",
+);
 const longest = 14; // words: more is a story
 
 /** What a sentence says the work took, in minutes of one pair of hands. */
@@ -61,7 +65,7 @@ export const timeTaken = (tokens: readonly Token[], part: Part): Taken | undefin
     if (match === undefined || time === undefined || part.end - part.start > longest) continue;
     if (/^(does|do|makes|make|can|about|who|which|usually|normally)$/.test(tokens[match.start - 1]?.text ?? '')) continue; // a habit, not this job
     const words = tokens.slice(match.start, match.end);
-    if (tokens[match.end]?.means['each'] !== undefined) continue;
+    if (tokens[match.end]?.means['each'] !== undefined || habit.at(tokens, match.end, part.end) !== undefined) continue;
     const [count, hands] = [match.kept['n']?.number?.amount, match.kept['k']?.number?.amount];
     const said = words.some(({ text }) => /^(the lot|lot|everything|all|job|order|total|end|altogether|it|them)$/.test(text));
     const named = count !== undefined || match.kept['p'] !== undefined || match.kept['many'] !== undefined || said;

@@ -38,6 +38,15 @@ export const wageForms = [
   pattern(
     '(pay|paying|paid|wage|wages|rate|on|at|@|get|gets|getting|is|cost|costs|charge|charges) (is|of|rate|at|:|=|her|him|them|me|us|now|hourly|the)? (<bench>)? <w:amount> (per|an|a|/|p|ph|p/h) (/)? (hour|hr|h|hrs)?',
   ),
+  pattern(
+    '(pay|paying|paid) (the|my|our)? (myself|<bench>|<word>) (now|about|only)? <w:amount> (per|an|a|/|p|ph|p/h|phr) (/)? (hour|hr|h|hrs)?',
+  ),
+  pattern(
+    '(wage|wages|hourly rate|pay|pay rate|casual rate) (has|have|is|are|just)? (went|gone|go|goes|going|moved|up|put|bumped){1,2} (up)? to <w:amount> (per|an|a|/|p|ph|p/h|phr) (/)? (hour|hr|h|hrs)?',
+  ),
+  pattern(
+    '(bump|raise|put|change|make|set|update) (the)? (wage|wages|hourly rate|pay|pay rate|casual rate) (up)? (to)? <w:amount> (per|an|a|/|p|ph|p/h|phr) (/)? (hour|hr|h|hrs)?',
+  ),
   pattern('(hourly|wage|wages|hourly rate|wage rate) (rate|wage|cost|is|of|:|now|=|at)? (is|at|now|of)? <w:money>'),
   pattern('hourly (is|at|now|=|:){1,2} <w:amount>'),
   pattern('(casual|casuals|hourly|award|staff|freelance|freelancer|junior|helper|weekend) rate (is|:|=|now|of|at)? <w:amount>'),
@@ -66,8 +75,14 @@ export const paceOfSome = [
   pattern(
     '<d:duration> (for|to do|to make) <n:count> (<material>)? <p:piece> (i take|it takes|takes me|it takes me|is what i take|usually)',
   ),
+  pattern(
+    "<n:count> (<material>)? <p:piece> in (about|around|roughly)? <d:duration> (is|is about|'s|,|would be)? (my|our|the|her|his|jo's)? (usual|usually|normal|normally|average|on average|pace|my pace|going rate|standard|typical)",
+  ),
   pattern('(takes|take) (me|us|her|him)? (about|around|roughly)? <d:duration> (for|to do|to make) <n:count> (<material>)? <p:piece>'),
 ];
+export const oneInAll = pattern(
+  '(a|an|one|each|every|1)? <p:piece> (:|,|-|=|about|approx|roughly|around){0,2} <d:duration> (from)? (start to finish|end to end|all in|all up|all told|each|or so|ish|roughly|tops|max)?',
+);
 /** "all day", "for a half day" */
 export const shiftSaid = pattern('(half a day|half day|half days|full day|whole day|all day|full days|half a shift|a full shift)');
 /** "Rs 400 a day each": a wage that is not by the hour. */
@@ -79,13 +94,13 @@ export const timeForSome = pattern('(about|say|allow|figure)? <duration> (for|pe
 export const payWord = /^(labour|labor|rate|wage|wages|pay|overtime|hourly|cost|costs|paying)$/;
 /** "mum's helping saturday, 4 hours" */
 export const helping = pattern(
-  "<who:word> (is|are|'s|s|will be|can be)? (helping|working|rostered|coming in|helping out|doing|does|can do|wiring)",
+  "(my|our|the)? <who:word> (is|are|'s|s|will be|can be)? (can help|could help|will help|is free to help|helping|working|rostered|coming in|helping out|doing|does|can do|wiring)",
 );
 export const thisWeek = pattern('(this|next|all|for the) (week|weekend)');
 export const rateForms = [
   pattern('<n:count> (<p:piece>) (an|per|/|a|every|in an|p) (hour|hr|h)'),
   pattern(
-    '(do|does|make|makes|making|doing|can do|did|manage|knock out|get|gets|can make|averaging|average|at|about|pace|speed|rate|done) (is|of|about|around|through)? <n:count> (<p:piece>)? (an|per|/|a|every|in an|p) (hour|hr|h)',
+    '(do|does|make|makes|making|doing|can do|did|manage|knock out|get|gets|can make|averaging|average|avg|at|about|pace|speed|rate|done) (is|of|about|around|through)? <n:count> (<p:piece>)? (an|per|/|a|every|in an|p) (hour|hr|h)',
   ),
 ];
 // A habit, not work done: "she does 20 lapels in 2 hours".
@@ -119,7 +134,7 @@ export const oneHand = pattern(
 );
 // Words that name hands at the bench and nothing else.
 export const strongHand =
-  /^(pairs of hands|pair of hands|extra hands|hands|sets of hands|freelancers?|helpers?|casuals?|florists?|juniors?|apprentices?|assistants?|temps?|trainees?|designers?|volunteers?|makers?|of us)$/;
+  /^(pairs of hands|pair of hands|extra hands|hands|sets of hands|staff|workers?|karigars?|freelancers?|helpers?|casuals?|florists?|juniors?|apprentices?|assistants?|temps?|trainees?|designers?|volunteers?|makers?|of us)$/;
 // "me and jo on saturday": nothing but people, a day and a place.
 export const meAndOne = pattern(
   "(just|only|it's|its|so)? (me and <word>|<word> and me|me & <word>|me \\+ <word>) (in|on|at|for|working|are|is|the|bench|making){0,4}",
@@ -127,4 +142,11 @@ export const meAndOne = pattern(
 /** "2 of us 5 hrs each last week": what has been is nobody's plan. */
 export const longAgo = pattern(
   '(yesterday|yday|last (week|wk|night|weekend|month|year|time|<weekday>)|(a|<count>|few|couple of)? (days|weeks|day|week|weekends) ago|<weekday> gone|the other day)',
+);
+// "casuals are 31.19 an hr, got 2 sat for 5": beside a wage a bare number of hands and of hours is plain enough.
+export const gotSome = pattern('(got|have|need|with|want|booked|had) <n:count>');
+export const forHours = pattern('for <n:count> (each)?');
+// "i only have 2.5 hours tomorrow", "i can do 3 hrs sat"
+export const alone = pattern(
+  "(i|i've|ive|i'll|ill|i'm|im) (only|just|can|have|got|could|might|free|'ve|do|am|for|in){1,4} (about|in)? <d:duration>",
 );

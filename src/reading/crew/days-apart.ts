@@ -13,12 +13,15 @@ const joint = /^(,|and|&|n|then|plus|\+)$/;
 const countAndDay = pattern('(only|just)? <n:count> (more|others|other)? (on|this|next)? <weekday>');
 const dayAndCount = pattern("<weekday> (:|-|it's|its|is)? (only|just)? <n:count> (more|others|other)?");
 
+const mostHands = 12; // "2 of us fri, 40 sat" counts no hands
+
 /** How many a stretch behind the first day names without a word for hands. */
 export const countBeside = (reader: Reader, { start, end }: Part): number | undefined => {
   const match = countAndDay.at(reader.tokens, start, end) ?? dayAndCount.at(reader.tokens, start, end);
   const number = match?.kept['n']?.number;
   const closed = match !== undefined && (match.end === end || joint.test(reader.tokens[match.end]?.text ?? ''));
-  return !closed || number === undefined || number.max !== undefined ? undefined : Number(number.amount);
+  const count = Number(number?.amount);
+  return !closed || number === undefined || number.max !== undefined || count > mostHands ? undefined : count;
 };
 
 /** The stretches that tell of a day and its hands each; undefined when there are not several, none where a number may be hands or hours. */

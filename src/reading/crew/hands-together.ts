@@ -66,6 +66,16 @@ const barely = (reader: Reader, index: number, end: number): Hands | undefined =
     : { people: Number(number?.amount), end: index + 1, kind: 'bench' };
 };
 
+const noName =
+  /(ing|ed|ly)$|^(here|there|too|always|still|back|away|later|instead|am|was|off|out|late|alone|later|sick|well|plus|able|one|two)$/;
+const standsInList = (reader: Reader, at: number, end: number): boolean => {
+  const link = at + 1 < end ? joint.at(reader.tokens, at + 1, end) : undefined;
+  const token = reader.tokens[at];
+  return link !== undefined && isName(token) && !noName.test(token?.text ?? '') && handsAt(reader, link.end, end) !== undefined;
+};
+
+const bothIn = pattern('both (in|working|free|available|here|at the bench|on)');
+
 /** How many a list of hands makes; a name nobody knows counts only beside oneself or counted hands. */
 export const handsTogether = (reader: Reader, part: Part): number | undefined => {
   for (let start = part.start; start < part.end; start++) {
@@ -80,12 +90,17 @@ export const handsTogether = (reader: Reader, part: Part): number | undefined =>
         next === undefined
           ? undefined
           : (handsAt(reader, next.end, part.end) ?? (plus && kinds.includes('me') ? barely(reader, next.end, part.end) : undefined));
+      // "me jo n mia": the first name stands right behind oneself.
+      if (found === undefined && next === undefined && kinds.join() === 'me' && standsInList(reader, at, part.end))
+        found = { people: 1, end: at + 1, kind: 'name' };
       if (found === undefined) break;
       people += found.people;
       at = found.end;
       kinds.push(found.kind);
     }
     const named = kinds.filter((kind) => kind === 'name').length;
+    // "jo and mia both in sat 9-1"
+    if (named === 2 && kinds.length === 2 && bothIn.at(reader.tokens, at, part.end) !== undefined) return 2;
     if (kinds.length > 1 && kinds.length > named && (named === 0 || kinds.includes('me'))) return people;
   }
   return undefined;

@@ -51,12 +51,34 @@ export const peopleIn = (reader: Reader, part: Part): number | undefined => {
 };
 
 // "add another pair of hands", "one junior 4 hours and me all day": more than are here, or not all for as long, so no number is sure.
-const oneMore = pattern('(add|adding|get|getting|plus|need|want|find|grab) (in|us|me)? (an|one|1)? (another|extra|more) (<bench>)');
+const oneMore = pattern('(add|adding|get|getting|plus|need|want|find|grab|do with) (in|us|me)? (an|one|1)? (another|extra|more) (<bench>)');
+// "need 2 extra hands sat", "we lost a junior for friday", "freelancer cancelled for sat": who is wanting, not who is there.
+const wanting = [
+  pattern(
+    '(need|needs|needing|do with|looking for|want|find|short|down|lost|losing|lose|minus|missing|without) (to find|of|about|by)? (a|an|one|our|the|my|another|<count>) (extra|more|other|good)? <bench>',
+  ),
+  pattern(
+    "<bench> (has|have|'s|just|all|both|for <weekday>|on <weekday>){0,2} (cancelled|canceled|pulled out|pulling out|dropped out|bailed|bailed on us|quit|let us down|isn't coming|isnt coming|aren't coming|not coming|can't come|cant come|can't make it|cant make it|can't make|cant make|can't do|cant do|unavailable)",
+  ),
+  pattern(
+    "(we are|we're|were|im|i'm|be|running|still)? (a|an|one|<count>) (man|hand|person|body|people|pair of hands|head)? (short|down) (on|for|this|next)? (the)? <weekday>",
+  ),
+];
+/** Whether the sentence tells of hands that are wanting. */
+export const handsWanting = (reader: Reader, { start, end }: Part): boolean =>
+  wanting.some((form) => form.in(reader.tokens, start, end) !== undefined);
 const unlike = pattern(
   '(and|&|\\+|,|n) (me|<bench>|<word>) (for)? (all day|half a day|half day|the morning|the afternoon|mornings|afternoons)',
 );
+// "takes 2 of us 3 hours for 30 bouts" is a pace of them together, and no shift.
+const fewerBy = pattern(
+  '((minus|except|except for|apart from) (<unlisted>|me|the <bench>|my <bench>)|without (me|the <bench>|my <bench>))',
+); // "team of 3 minus jo"
+const pieceworkOfSome = pattern('(takes|take|took) (about)? <count> <bench> (about|around)? <duration>');
 export const unsureHands = (reader: Reader, { start, end }: Part): boolean =>
   oneMore.in(reader.tokens, start, end) !== undefined ||
+  pieceworkOfSome.in(reader.tokens, start, end) !== undefined ||
+  fewerBy.in(reader.tokens, start, end) !== undefined ||
   (unlike.in(reader.tokens, start, end) !== undefined && reader.tokens.slice(start, end).some((token) => hoursOf(token) !== undefined));
 
 // "jo is off friday"

@@ -6,11 +6,11 @@ import { pattern } from '../pattern.ts';
 import type { Reader, Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import type { Token } from '../text/token.ts';
-import { hourlyPiece, paceForms, paceIn, paceOfSome, rateForms, strongHand, wageForms } from './crew-forms.ts';
+import { hourlyPiece, oneInAll, paceForms, paceIn, paceOfSome, rateForms, strongHand, wageForms } from './crew-forms.ts';
 
 export const hoursOf = (token: Token | undefined): number | undefined => {
   const number = token?.number;
-  if (number?.form !== 'duration' || number.max !== undefined) return undefined;
+  if (number?.form !== 'duration' || number.max !== undefined || number.or !== undefined) return undefined;
   if (number.unit === 'hour') return Number(number.amount);
   return number.unit === 'min' ? Number(decimal(number.amount).dividedBy(60).toFixed()) : undefined;
 };
@@ -51,6 +51,7 @@ export const pace = (reader: Reader, part: Part): Unworded | undefined => {
     const match = form.in(reader.tokens, part.start, part.end);
     const minutes = minutesOf(match?.kept['d']);
     if (match === undefined || minutes === undefined || minutes > 600) continue;
+    if (reader.tokens[match.end]?.text === 'way') continue; // "half an hour each way"
     const each = match.kept['p'] === undefined;
     const long = match.kept['d']?.number?.unit === 'hour';
     if (
@@ -69,6 +70,11 @@ export const pace = (reader: Reader, part: Part): Unworded | undefined => {
     );
     return { fact: 'crew', minutesPerPiece: minutes, ...known };
   }
+  // "crown 50mins start to finish": one piece and its time, and nothing else.
+  const one = oneInAll.at(reader.tokens, part.start, part.end);
+  const whole = minutesOf(one?.kept['d']);
+  if (one?.end === part.end && whole !== undefined && !/s$/.test(one.kept['p']?.text ?? 's'))
+    return { fact: 'crew', minutesPerPiece: whole, ...kindOf(one.kept['p']) };
   const habit = paceIn.in(reader.tokens, part.start, part.end);
   const spent = habit?.kept['d'] === undefined ? 1 : hoursOf(habit.kept['d']);
   if (habit !== undefined && spent !== undefined && !/day/.test(reader.tokens[habit.end - 1]?.text ?? '')) {
@@ -89,7 +95,16 @@ export const pace = (reader: Reader, part: Part): Unworded | undefined => {
   return undefined;
 };
 
-const paid = /^(is|are|at|on|pay|paying|get|gets|@|rate|wage|costs|cost)$/;
+// "jo does 12 an hour, me 8": two paces, and neither is the bench's.
+const another = pattern(
+  "(an|a|per|/|p) (hour|hr|h) (,|and|&|but|n|-){1,2} (me|i|i'm|mine|the <bench>|my <bench>|<word>) (does|do|can do|is|is on|about|at|only|is at|more like|maybe|just){0,2} <n:count> (an hour|if that|tops|max)?",
+);
+export const othersPace = (reader: Reader, part: Part): boolean => {
+  const match = another.in(reader.tokens, part.start, part.end);
+  return match !== undefined && (match.end === part.end || reader.tokens[match.end]?.text === ',');
+};
+
+const paid = /^(labour|labor|casuals?|helpers?|juniors?|freelancers?|is|are|at|on|pay|paying|get|gets|@|rate|wage|costs|cost)$/;
 // "2 casuals sat, 6 hours each, 28 an hr": a bare number behind the hours of hands is their wage.
 const besideHours = (reader: Reader, part: Part, at: number): boolean => {
   const before = reader.tokens.slice(part.start, at);

@@ -2,8 +2,10 @@
 
 import { withoutOrder } from '../crew/beside-order.ts';
 import {
+  alone,
   benchHours,
-  eachHours,
+  forHours,
+  gotSome,
   hand,
   handsBehind,
   longAgo,
@@ -23,39 +25,26 @@ import {
 import { dayOff } from '../crew/day-off.ts';
 import { withoutDayWage } from '../crew/day-wage.ts';
 import { countBeside, daysApart, shareHours } from '../crew/days-apart.ts';
-import { anotherDay, datesIn, plainPair } from '../crew/days-at-bench.ts';
+import { anotherDay, dateIn, datesIn, plainPair } from '../crew/days-at-bench.ts';
 import { namesSpan, spanOf } from '../crew/days-span.ts';
-import { away, countAway, peopleIn, someoneHelps, unsureHands, withoutAbsent } from '../crew/hands.ts';
+import { hoursEach, isEach } from '../crew/each-hours.ts';
+import { away, countAway, handsWanting, peopleIn, someoneHelps, unsureHands, withoutAbsent } from '../crew/hands.ts';
 import { hoursApart } from '../crew/hours-apart.ts';
 import { withHours } from '../crew/hours-behind.ts';
 import { ownShift } from '../crew/own-shift.ts';
-import { hoursOf, pace, wageIn } from '../crew/pace.ts';
+import { hoursOf, othersPace, pace, wageIn } from '../crew/pace.ts';
 import { pacesListed } from '../crew/paces-listed.ts';
 import { askPaidOrMade } from '../crew/paid-or-made.ts';
 import { evenly, shiftHours } from '../crew/shift-hours.ts';
 import { speaksOfHands } from '../crew/speaks-of-hands.ts';
 import { askDay, dateOutcome } from '../dates/date-facts.ts';
 import type { FactOf } from '../fact.ts';
-import { firstIn, type Match, pattern } from '../pattern.ts';
+import { firstIn } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader, type Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 
-// "casuals are 31.19 an hr, got 2 sat for 5": beside a wage a bare number of hands and of hours is plain enough.
-const gotSome = pattern('(got|have|need|with|want|booked|had) <n:count>');
-const forHours = pattern('for <n:count> (each)?');
-// "i only have 2.5 hours tomorrow", "i can do 3 hrs sat"
-const alone = pattern(
-  "(i|i've|ive|i'll|ill|i'm|im) (only|just|can|have|got|could|might|free|'ve|do|am|for|in){1,4} (about|in)? <d:duration>",
-);
-// "for 3 days, 5 hrs a day": the first duration that is of hours.
-const hoursEach = ({ tokens }: Reader, { start, end }: Part): Match | undefined => {
-  let match = eachHours.in(tokens, start, end);
-  while (match !== undefined && hoursOf(match.kept['d']) === undefined) match = eachHours.in(tokens, match.end, end);
-  return match;
-};
-
 /** `behind`: the part stands behind other hands and their day; `timed`: hours are said for all of them. */
-const read = (reader: Reader, part: Part, behind = false, timed = false): Finding | undefined => {
+const read = (reader: Reader, part: Part, behind = false, timed = false, beside = false): Finding | undefined => {
   const { tokens } = reader;
   const words = tokens.slice(part.start, part.end);
   const apart = hoursApart(reader, part);
@@ -90,7 +79,11 @@ const read = (reader: Reader, part: Part, behind = false, timed = false): Findin
   const paced = either && !hired && speed?.fact === 'crew' && speed.piece !== undefined; // "lapels at 12 an hour"
   const pay = words.some((token) => payWord.test(token.text));
   // "10 bouts an hour between us": how many share it is not said.
-  if (rate !== undefined && words.some((token) => /^(between|together|combined|altogether)$/.test(token.text)))
+  if (
+    rate !== undefined &&
+    (words.some((token) => /^(between|together|combined|altogether|all together|all up|in total)$/.test(token.text)) ||
+      othersPace(reader, part))
+  )
     return { start: part.start, end: part.end, held: true };
   if (either && !hired && !paced && !pay) return askPaidOrMade(reader, part, rate, wage);
   if (speed !== undefined && (!either || paced) && speed.fact === 'crew' && !words.some((token) => talk.test(token.text))) {
@@ -117,6 +110,9 @@ const read = (reader: Reader, part: Part, behind = false, timed = false): Findin
     (bare === undefined ? undefined : Number(bare)) ??
     (people !== undefined && people > 0 && total === undefined ? shiftHours(reader, part) : undefined) ??
     (shared && total !== undefined && people !== undefined && people > 0 ? evenly(total, people) : undefined);
+  // "me jo n mia sat, 5 hrs each": one alone has no hours each.
+  if (people === 1 && hours !== undefined && duration !== undefined && !beside && isEach(tokens, duration.end - 1))
+    return { start: part.start, end: part.end, held: true };
   const named = span ?? datesIn(reader, part);
   const [date, ...more] = named;
   const atBench = words.some((token) => hand.test(token.text)) || words.some((token) => token.text === 'of us');
@@ -128,7 +124,7 @@ const read = (reader: Reader, part: Part, behind = false, timed = false): Findin
   const pair = plainPair(reader, part);
   const counted = handsBehind.in(tokens, part.start, part.end) !== undefined;
   const enough =
-    ours || summed !== undefined || counted || (timed && people !== undefined && date !== undefined)
+    ours || summed !== undefined || counted || ((timed || beside) && people !== undefined && date !== undefined)
       ? true
       : gone
         ? date !== undefined
@@ -156,7 +152,10 @@ const read = (reader: Reader, part: Part, behind = false, timed = false): Findin
   )
     return undefined;
   // "mon to wed, 5 hrs a day": the sum is each day's or that of them all.
-  const overDays = span !== undefined || words.some((token) => token.number?.form === 'duration' && token.number.unit === 'day');
+  const overDays =
+    span !== undefined ||
+    (perDay.in(tokens, part.start, part.end) !== undefined && thisWeek.in(tokens, part.start, part.end) !== undefined) ||
+    words.some((token) => token.number?.form === 'duration' && token.number.unit === 'day');
   const fact = (day?: string): Unworded =>
     ({
       fact: 'crew',
@@ -195,11 +194,12 @@ const readPart = (reader: Reader, part: Part): Finding[] => {
     ].filter(({ start, end }) => end - start > 1);
     return [held, ...rest.flatMap((each) => readPart(reader, each))];
   }
+  if (handsWanting(reader, part) && dateIn(reader, part) !== undefined) return [{ start: part.start, end: part.end, held: true }];
   const held = premium.in(reader.tokens, part.start, part.end) ?? timeForSome.at(reader.tokens, part.start, part.end);
   if (held !== undefined && (held.end === part.end || held.kept['n'] === undefined))
     return [{ start: part.start, end: part.end, held: true }];
   const timed = reader.tokens.slice(part.start, part.end).some((token) => hoursOf(token) !== undefined);
-  const days = daysApart(reader, part)?.map((day, at) => read(reader, day, at > 0, timed));
+  const days = daysApart(reader, part)?.map((day, at) => read(reader, day, at > 0, timed, true));
   if (days?.every((finding) => finding?.facts !== undefined)) return shareHours(days.flatMap((finding) => finding ?? []));
   const there = withoutAbsent(reader, part);
   const finding = read(reader, there ?? part);

@@ -83,6 +83,13 @@ const piecesOf = (entries: readonly Entry[], said: { piece: PieceKind; count: nu
   return [...pieces].map(([piece, count]) => ({ fact: 'pieces', piece, count }));
 };
 
+// "4 ushers, 2 mums, bouts and corsages": pieces that nobody was given are named as unread.
+const withoutLost = ({ tokens }: Reader, { start, end }: Part, lost: boolean): number[] | undefined => {
+  const all = Array.from({ length: end - start }, (_, offset) => start + offset);
+  const kept = lost ? all.filter((index) => (tokens[index]?.means['piece'] ?? 'unspecified') === 'unspecified') : all;
+  return kept.length === all.length ? undefined : kept;
+};
+
 const twoNumbers = pattern('<plain> (and|&|\\+|plus) <plain>');
 const likeAnother = pattern('(same as (the)?|also (a|an)|doubles as|doubling as) (a|an|the)? <role>');
 
@@ -122,6 +129,7 @@ const find = (reader: Reader): Finding[] => {
     if (own === undefined) continue;
     const tokens = reader.tokens.slice(own.start, own.end);
     const read = readWearers(reader, own);
+    if (read.loose && read.entries.length >= 2) continue;
     const bridal =
       party.in(reader.tokens, own.start, own.end) !== undefined ||
       tokens.some((token) => /^(everyone|everybody|wearers)$/.test(token.text));
@@ -138,6 +146,11 @@ const find = (reader: Reader): Finding[] => {
     const [only] = read.entries;
     // "2 roses groom, 4 ushers": the number before a flower counts no one.
     if (tokens.some((token, at) => token.number?.form === 'plain' && countsFlowers(tokens[at + 1]))) continue;
+    // "mums and nans - corsages (4 all up)": how many of each is not said, and four is no price.
+    if (read.unknown && read.total !== undefined && read.heads > 1 && read.clean && !listed) {
+      findings.push({ start: own.start, end: own.end, held: true });
+      continue;
+    }
     // "bride wants 560 altogether" counts no wearers.
     const folk = tokens.some((token) => /^(side|people|ppl|men|guys|party|wearing|wearers|family)$/.test(token.text));
     if (read.entries.length === 1 && read.total !== undefined && read.total !== only?.count && !folk) continue;
@@ -177,7 +190,7 @@ const find = (reader: Reader): Finding[] => {
       continue;
     }
     list = { at: findings.length, entries: read.entries };
-    findings.push(found(reader, own.start, own.end, facts(read.entries)));
+    findings.push(found(reader, own.start, own.end, facts(read.entries), withoutLost(reader, own, read.pieceless && said === undefined)));
   }
   return findings;
 };

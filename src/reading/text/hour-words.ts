@@ -36,9 +36,22 @@ const hourAndHalf = (tokens: readonly Token[], index: number): number | undefine
   return said && !/^(a|an|of|stem|stems|dozen)$/.test(textAt(tokens, at + 4)) ? at + 4 : undefined;
 };
 
+// "3 1/2 hours", "1/2 hr", "3/4 of an hour": a fraction before hours is no day of the year.
+const fractions: Readonly<Record<string, number>> = { '1/2': 0.5, '1/4': 0.25, '3/4': 0.75 };
+const inHours = /^(hours?|hrs?|h)$/;
+const fractionOfHours = (tokens: readonly Token[], index: number): { amount: string; next: number } | undefined => {
+  const whole = tokens[index]?.number?.form === 'plain' && /^\d{1,2}$/.test(textAt(tokens, index)) ? Number(textAt(tokens, index)) : 0;
+  const at = whole > 0 ? index + 1 : index;
+  const share =
+    tokens[at]?.number?.form === 'slashed' && Object.hasOwn(fractions, textAt(tokens, at)) ? fractions[textAt(tokens, at)] : undefined;
+  if (share === undefined) return undefined;
+  const next = inHours.test(textAt(tokens, at + 1)) ? at + 2 : whole > 0 ? undefined : ofHour(tokens, at + 1);
+  return next === undefined ? undefined : { amount: String(whole + share), next };
+};
+
 /** The tokens with shares of an hour joined. */
 export const joinHourWords = (tokens: readonly Token[]): readonly Token[] => {
-  if (!tokens.some((token) => hours.has(token.text))) return tokens;
+  if (!tokens.some((token) => inHours.test(token.text))) return tokens;
   const joined: Token[] = [];
   const put = (from: number, next: number, amount: string, unit: 'min' | 'hour'): void => {
     const [first, last] = [tokens[from] as Token, tokens[next - 1] as Token];
@@ -59,10 +72,12 @@ export const joinHourWords = (tokens: readonly Token[]): readonly Token[] => {
   for (let index = 0; index < tokens.length; ) {
     const share = shareOfHour(tokens, index);
     const half = share === undefined ? hourAndHalf(tokens, index) : undefined;
+    const fraction = share === undefined && half === undefined ? fractionOfHours(tokens, index) : undefined;
     if (share !== undefined) put(index, share.next, share.minutes, 'min');
+    else if (fraction !== undefined) put(index, fraction.next, fraction.amount, 'hour');
     else if (half !== undefined) put(index, half, '1.5', 'hour');
     else joined.push(tokens[index] as Token);
-    index = share?.next ?? half ?? index + 1;
+    index = share?.next ?? half ?? fraction?.next ?? index + 1;
   }
   return joined;
 };

@@ -23,7 +23,7 @@ export const countInside = (reader: Reader, { start, end }: Match): Token | unde
   const [number, close] = [reader.tokens[open + 1], reader.tokens[open + 2]];
   return open >= 0 && isCount(number) && close?.text === ')' && /(s|men)$/.test(reader.tokens[open - 1]?.text ?? '') ? number : undefined;
 };
-const cared = (note: string): boolean => hazardsIn(note).some((hazard) => hazard === 'implant' || hazard === 'allergy');
+export const cared = (note: string): boolean => hazardsIn(note).some((hazard) => hazard === 'implant' || hazard === 'allergy');
 
 // "page boy, no pins": what is asked for the one just named.
 const remark = pattern(

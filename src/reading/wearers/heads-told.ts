@@ -16,10 +16,10 @@ const sumUp =
   "(,|-)? (so|=|that's|thats|makes|making|that makes|which makes|which is|makes it|total|totals|in total|altogether|is|it's|its|comes to|or|- \\>){1,2}";
 
 /** What each form tells: how many in all, on one side, on each side, beside them, or only that they wear one. */
-type Told = 'heads' | 'side' | 'each side' | 'plus' | 'sum' | 'wear' | 'party' | 'included' | 'pause';
+type Told = 'heads' | 'side' | 'each side' | 'plus' | 'sum' | 'wear' | 'party' | 'included' | 'left out' | 'some' | 'pause';
 
 const told: readonly (readonly [Told, Pattern])[] = [
-  ['each side', pattern(`(,|-|:)? ${opens} <n:count> (${folk}){0,2} (on)? (each|either|per|a|every) side`)],
+  ['each side', pattern(`(,|-|:)? ${opens} <n:count> (${folk}){0,2} (on)? (each|either|<a:word>) side`)],
   ['side', pattern(`(,|-|:|\\()? (and|plus|&|n)? ${whose} (side|family|lot) (:|-|=|,|has|have|is|are|of)? <n:count> (${folk}){0,2}`)],
   ['side', pattern(`(,|-|:|\\()? (and|plus|&|n)? <n:count> (${folk})? (on|for|from|of|in|off)? ${whose} (side|family|lot)`)],
   ['side', pattern(`(,|-|:|\\()? (and|plus|&|n)? <n:count> (${folk})? (on|for|from|of|off)? (the)? (his|hers|theirs)`)],
@@ -30,6 +30,16 @@ const told: readonly (readonly [Told, Pattern])[] = [
       "(,|-|that's|thats|and|all){0,2} (\\()? (including|incl|inc|counting|<included>) (the|both|his|her)? (<role>|couple|bride and groom) ((and|&|n|,) (the)? <role>){0,2} (\\))?",
     ),
   ],
+  [
+    'left out',
+    pattern('(,|-)? (\\()? (not including|not counting|not incl|excluding|excl|without|minus|apart from) (the|his)? <r:role> (\\))?'),
+  ],
+  [
+    'some',
+    pattern(
+      '(,|-)? (\\()? <count> of (them|those|whom|which|the <count>) (are|is|being|r)? (kids|children|men|women|ladies|boys|girls|guys|adults|little|small|<role>) (\\))?',
+    ),
+  ],
   ['included', pattern('(,|-)? (\\()? (and)? (the)? <role> (included|incl|<included>|counted|in that|counted in) (in that|too)? (\\))?')],
   ['plus', pattern('(,|-)? (plus|\\+|and|&|n) (the|both|his|her|our)? (<m:count>)? <r:role>')],
   ['plus', pattern('(,|-)? (plus|\\+|and|&|n) (the)? (happy)? <c:word>')],
@@ -38,7 +48,12 @@ const told: readonly (readonly [Told, Pattern])[] = [
     pattern(`(in|from|of|for)? (the)? (bridal|wedding|whole|full|groom's|grooms|bride's|brides|entire) (party|squad|line up|lineup)`),
   ],
   ['party', pattern('(of|in|for) (the)? (party|line up|lineup|bridal)')],
-  ['heads', pattern('(total|no|number|number of|nos)? (of)? (wearers|people wearing|ppl wearing) (is|are|:|-|=|total|count)? <w:count>')],
+  [
+    'heads',
+    pattern(
+      '(total|no|number|number of|nos)? (of)? (wearers|people wearing|ppl wearing) (is|are|:|-|=|total|count|now|up to|<upTo>|down to|went|gone){0,3} <w:count> (now)?',
+    ),
+  ],
   ['heads', pattern('(headcount|head count|number|numbers|count|total) (for)? (the)? (flowers|wearing) (is|are|:|-|=)? <w:count>')],
   ['sum', pattern(`${sumUp} (of|about|it|all)? <n:count> (${folk}){0,2}`)],
   ['heads', pattern(`(,|-|:|=|is|has)? ${opens} <n:count> (${folk}){0,2}`)],
@@ -64,7 +79,7 @@ export const headsTold = (reader: Reader, part: Part): number | undefined => {
   const heads: number[] = [];
   const sides: number[] = [];
   let [plus, beside, sum] = [0, false, 0];
-  let [worn, party, included] = [false, false, false];
+  let [worn, party, included, game] = [false, false, false, false];
   for (let index = part.start; index < part.end; ) {
     const match = firstAt(forms, tokens, index, part.end);
     if (match === undefined) return undefined;
@@ -76,7 +91,12 @@ export const headsTold = (reader: Reader, part: Part): number | undefined => {
       const number = own.kept['n'] ?? own.kept['w'];
       const count = Number(number?.number?.amount);
       if (number !== undefined && !isCount(number)) return undefined;
-      if (kind === 'plus') {
+      // "5 a side" is a game of football too.
+      if (kind === 'each side' && own.kept['a'] !== undefined) {
+        if (!/^(a|per|every)$/.test(own.kept['a'].text)) continue;
+        game = true;
+      }
+      if (kind === 'plus' || kind === 'left out') {
         const role = own.kept['r'];
         const both = tokens.slice(own.start, own.end).some(({ text }) => text === 'both');
         const many = own.kept['m'] === undefined ? undefined : Number(own.kept['m'].number?.amount);
@@ -99,6 +119,7 @@ export const headsTold = (reader: Reader, part: Part): number | undefined => {
     if (taken === 0) return undefined;
     index += taken;
   }
+  if (game && !worn && !party && !beside) return undefined;
   return agreed({ heads, sides, plus, beside, sum }, worn || party || included);
 };
 

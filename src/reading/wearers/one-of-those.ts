@@ -4,6 +4,7 @@
 import { firstAt, type Pattern, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import { isCount } from '../text/token.ts';
+import { cared } from './asides.ts';
 import type { Entry } from './read-wearers.ts';
 import { nameOf } from './role-counts.ts';
 import { tellsWho } from './told-first.ts';
@@ -54,12 +55,36 @@ export const oneOfThose = (reader: Reader, index: number, end: number, entries: 
   return match.end;
 };
 
-const someOfLast = (reader: Reader, index: number, end: number, entries: readonly Entry[]): number | undefined => {
+// "4 ushers, 1 of them left handed": what is said of some, kept as a note.
+const someWith = pattern(`${before} <count> of (them|those|whom|which) (is|are|wants|want|needs|need|has|have)? (a|an|the)?`);
+const ends = /^(,|;|\)|\.|and|plus|\+|&)$/;
+const noted = (reader: Reader, index: number, end: number, last: Entry): number | undefined => {
+  const match = someWith.at(reader.tokens, index, end);
+  if (match === undefined) return undefined;
+  let to = match.end;
+  while (to < end && !ends.test(reader.tokens[to]?.text ?? '') && reader.tokens[to]?.kind !== 'line') to += 1;
+  const said = reader.tokens.slice(match.end, to);
+  if (
+    said.length === 0 ||
+    said.length > 5 ||
+    said.some(({ number, means }) => number !== undefined || means['piece'] !== undefined || means['role'] !== undefined)
+  )
+    return undefined;
+  const from = reader.tokens.findIndex((token, at) => at >= index && token.number !== undefined);
+  const note = reader.words(from, to);
+  if (cared(note)) return undefined; // an implant or an allergy is read as a care of its own
+  last.note ??= note;
+  return reader.tokens[to]?.text === ')' ? to + 1 : to;
+};
+
+const someOfLast = (reader: Reader, index: number, end: number, entries: Entry[]): number | undefined => {
   const last = entries.at(-1);
   if (last === undefined) return undefined;
   const some = someAre.at(reader.tokens, index, end);
   const many = some?.kept['k'];
   if (some !== undefined && isCount(many) && !tellsWho(entries) && Number(many?.number?.amount) <= last.count) return some.end;
+  const remark = noted(reader, index, end, last);
+  if (remark !== undefined) return remark;
   const match = counted.at(reader.tokens, index, end);
   return match?.kept['r']?.means['role'] === 'best man' && ofTheMen.test(last.wearer) ? match.end : undefined;
 };

@@ -4,16 +4,16 @@ import type { PieceKind } from '../../handbook/pieces.ts';
 import type { Match } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
-import type { Token } from '../text/token.ts';
+import { isCount, type Token } from '../text/token.ts';
 import { asideOf, countInside, remarkAt } from './asides.ts';
 import { behind, behindPause, countsBehind } from './numbers-behind.ts';
 import { oneOfThose } from './one-of-those.ts';
 import { countFor, nameOf } from './role-counts.ts';
-import { pieceForAll, piecePaused, shareByGroup, stillFor } from './share-pieces.ts';
+import { kindsAhead, pieceForAll, piecePaused, shareByGroup, stillFor } from './share-pieces.ts';
 import { tellsWho, whoTheyAre } from './told-first.ts';
 import { shareWithBefore } from './too.ts';
 import { totalAt, totalIn } from './totals.ts';
-import { andMore, countedBefore, declines, entry, fillers, forHead, oneEach, partyOf, speaker } from './wearer-words.ts';
+import { andMore, countedBefore, declines, entry, fillers, forHead, oneEach, partyOf, sideOf, speaker } from './wearer-words.ts';
 
 export interface Entry {
   at: number;
@@ -39,10 +39,13 @@ const onlyOne = (token: Token, number: Token | undefined): boolean =>
 
 const saysBoth = (reader: Reader, index: number): boolean => reader.tokens[index]?.text === 'for both';
 
+const openEnded = (next: Token | undefined): boolean =>
+  next === undefined || next.number?.form === 'plain' || /^(\+|,|and|&|n|plus|maybe|or|perhaps|possibly|to)$/.test(next.text);
+
 export const readWearers = (
   reader: Reader,
   part: Part,
-): { entries: Entry[]; total?: number; clean: boolean; pieceless: boolean; unknown: boolean; heads: number } => {
+): { entries: Entry[]; total?: number; clean: boolean; pieceless: boolean; unknown: boolean; heads: number; loose: boolean } => {
   const entries: Entry[] = [];
   let clean = true;
   let unknown = false;
@@ -51,9 +54,11 @@ export const readWearers = (
   let negated = false; // "no best man"
   let counted = false;
   let leftOut = 0;
+  let loose = false; // "groom, bm, 4 and fob": four of whom?
   const head = forHead.at(reader.tokens, part.start, part.end);
   let common = head?.kept['p']?.means['piece'] as PieceKind | undefined;
   const numbersLast = countsBehind(reader, part);
+  const ahead = head === undefined ? kindsAhead(reader, part) : [];
   const told = head === undefined ? speaker.at(reader.tokens, part.start, part.end) : undefined;
   const other = reader.tokens.slice(told?.end ?? part.end, part.end).some((token) => token.means['role'] !== undefined);
   let index = head?.end ?? (told !== undefined && other ? told.end : part.start);
@@ -65,6 +70,12 @@ export const readWearers = (
     // "6 ushers including the best man, groom": he is one of the six.
     if (/^(including|incl|inc|counting)$/.test(token.text)) counted = true;
     else if (/^(,|plus|\+|;)$/.test(token.text)) counted = false;
+    // "groom side 6 men 2 ladies": the groom is not named.
+    const side = sideOf.at(reader.tokens, index, part.end);
+    if (side !== undefined) {
+      index = side.end;
+      continue;
+    }
     const listed = entries.length;
     const within = oneOfThose(reader, index, part.end, entries);
     if (within !== undefined) {
@@ -75,6 +86,12 @@ export const readWearers = (
     const paused = common === undefined ? piecePaused(reader, index, part.end, entries) : undefined;
     if (paused !== undefined) {
       index = paused;
+      continue;
+    }
+    // "corsages 2 mums 1 gran, bouts 2 dads": a kind and then those who have it.
+    if (ahead.includes(index)) {
+      common = token.means['piece'] as PieceKind;
+      index += 1;
       continue;
     }
     // "buttonholes on 5 groomsmen, corsages on 2 mums"
@@ -138,7 +155,7 @@ export const readWearers = (
       const moreNext = reader.tokens[more?.end ?? 0];
       if (
         more?.kept['n'] !== undefined &&
-        role.means['role'] === 'groom' &&
+        /^(groom|best man)$/.test(role.means['role'] ?? '') &&
         (moreNext?.means['role'] === undefined || onlyOne(moreNext, more.kept['n'])) &&
         moreNext?.means['piece'] === undefined &&
         !/^(in|with|w|wearing|get|have|having|getting|all|for|x|each)$/.test(moreNext?.text ?? '')
@@ -174,7 +191,10 @@ export const readWearers = (
       token.means['piece'] === undefined
     )
       clean = false;
-    if (token.number !== undefined) clean = false;
+    if (token.number !== undefined) {
+      clean = false;
+      loose ||= isCount(token) && openEnded(reader.tokens[index + 1]);
+    }
     index += 1;
   }
   const first = whoTheyAre(reader, entries);
@@ -193,6 +213,7 @@ export const readWearers = (
     clean,
     unknown,
     heads,
+    loose,
     pieceless: entries.every((each) => each.piece === undefined),
     ...(total === undefined || Number.isNaN(total) ? {} : { total }),
   };

@@ -57,6 +57,21 @@ export const surely = (wearer: string, piece: PieceKind | undefined): boolean =>
 export const stillFor = (wearer: string, piece: PieceKind | undefined, before: readonly Entry[]): PieceKind | undefined =>
   piece === undefined || piece === 'buttonhole' || suits(wearer, piece) || !before.some((each) => each.piece === piece) ? piece : undefined;
 
+const kindAndWearer = pattern('<p:piece> (the|our|both|all)? (<count>)? <role>');
+
+/** "corsages 2 mums 1 gran, bouts 2 dads 1 grandad": where each kind stands before those who have it; none unless all of the list goes so. */
+export const kindsAhead = ({ tokens }: Reader, { start, end }: Part): number[] => {
+  if (kindAndWearer.at(tokens, start, end) === undefined || tokens[end - 1]?.means['piece'] !== undefined) return [];
+  const places: number[] = [];
+  for (let index = start; index < end; index++) {
+    if (tokens[index]?.means['piece'] === undefined) continue;
+    const opens = index === start || /^(,|and|&|n|plus|\+)$/.test(tokens[index - 1]?.text ?? '') || tokens[index - 1]?.kind === 'line';
+    if (!opens || kindAndWearer.at(tokens, index, end) === undefined || tokens[index]?.means['piece'] === 'unspecified') return [];
+    places.push(index);
+  }
+  return places;
+};
+
 const behindPause = pattern('(,|:) (all|in|with)? (<material>)? <p:piece>');
 const closesPause = /^(,|and|&|n|plus|\+|\.)$/;
 

@@ -13,7 +13,10 @@ export const tellsWho = (entries: readonly Entry[]): boolean => allKinds.test(en
 export const whoTheyAre = (reader: Reader, entries: Entry[]): number | undefined => {
   const [first, second] = entries;
   if (first === undefined || second === undefined || first.count < 2 || !tellsWho(entries)) return undefined;
-  const opened = reader.tokens.slice(first.at, second.at).some(({ text }) => text === ':' || text === '(');
+  const between = reader.tokens.slice(first.at, second.at);
+  const mark = between.findLastIndex(({ text }) => text === ':' || text === '(');
+  // "lads (4) + groom", "boys: 4, groom": the mark opens their own number.
+  const opened = mark >= 0 && !between.slice(mark).some(({ text, number }) => text === ')' || number?.form === 'plain');
   const rest = entries.slice(1);
   const sum = rest.reduce((all, { count }) => all + count, 0);
   // "6 men, groom, 5 ushers": without a mark only when the numbers agree, and all of them are men.

@@ -1,0 +1,21 @@
+// The hours of each of the hands: "5 hrs each", "5 hrs a day".
+
+import type { Match } from '../pattern.ts';
+import type { Reader } from '../phrase.ts';
+import type { Part } from '../text/message.ts';
+import type { Token } from '../text/token.ts';
+import { eachHours } from './crew-forms.ts';
+import { hoursOf } from './pace.ts';
+
+/** "5 hrs each", but "3 hrs each day" */
+export const isEach = (tokens: readonly Token[], index: number): boolean =>
+  (tokens[index]?.means['each'] !== undefined || tokens[index]?.text === 'a head') &&
+  !/^(day|shift|morning|afternoon|week|night)$/.test(tokens[index + 1]?.text ?? '') &&
+  tokens[index + 1]?.means['weekday'] === undefined;
+
+// "for 3 days, 5 hrs a day": the first duration that is of hours.
+export const hoursEach = ({ tokens }: Reader, { start, end }: Part): Match | undefined => {
+  let match = eachHours.in(tokens, start, end);
+  while (match !== undefined && hoursOf(match.kept['d']) === undefined) match = eachHours.in(tokens, match.end, end);
+  return match;
+};
