@@ -21,12 +21,18 @@ const forAllOf = pattern('(,)? <all> <n:count>');
 const closes = (tokens: readonly Token[], end: number): boolean =>
   tokens[end] === undefined || tokens[end]?.kind !== 'word' || taxScope.at(tokens, end, tokens.length) !== undefined;
 
+// "24 bouts at 12, total": what they come to is asked for, where the number can only be the price of one.
+const lastWord = (tokens: readonly Token[], end: number): boolean =>
+  tokens[end]?.text === ',' && /^(total|tot|ttl|the total)$/.test(tokens[end + 1]?.text ?? '') && tokens[end + 2] === undefined;
+const ofOne = (tokens: readonly Token[], end: number): boolean =>
+  /^(at|@)$/.test(tokens[end - 2]?.text ?? '') && Number(tokens[end - 1]?.number?.amount) < 60;
+
 /** What stands behind the number ending here, when it says that it is for all. */
 export const allBehind = (tokens: readonly Token[], end: number): Match | undefined => {
   const counted = forAllOf.at(tokens, end, tokens.length);
   if (counted !== undefined && tokens[counted.end - 2]?.text === 'for all' && closes(tokens, counted.end)) return counted;
   const said = allAfter.at(tokens, end, tokens.length);
-  if (said === undefined || ofNext(tokens, end)) return undefined;
+  if (said === undefined || ofNext(tokens, end) || (lastWord(tokens, end) && ofOne(tokens, end))) return undefined;
   // "bouts 10 at 16, everything plus GST": what is all in or out of tax is no total.
   const ofTax =
     (tokens[end]?.text === ',' || /^(everything|both)$/.test(tokens[end]?.text ?? '')) &&

@@ -40,7 +40,7 @@ const isPrice = (reader: Reader, price: Price): boolean => {
 
 // "600 per day" and "25 an hour" price time, not pieces.
 const perTime = pattern(
-  '(per|a|an|/|p) (/)? (day|hour|hr|h|week|wk|month|year|km|mile|night|shift|kg|m|metre|bunch|box|roll|stem|wrap|board|tray|crate|table|row|van|person a day)',
+  '(per|a|an|/|p) (/)? (day|hour|hr|h|week|wk|month|year|km|mile|night|shift|kg|m|metre|bunch|box|roll|stem|wrap|board|tray|crate|table|row|van|couple|person a day)',
 );
 
 const sharedOut = pattern('<count> <material> (,|and|&|+|n)? (<count> <material>|(the)? (rest|others|remainder|other ones))');

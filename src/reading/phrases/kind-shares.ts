@@ -12,7 +12,7 @@ import { type Finding, found, type Phrase, type Reader, type Unworded } from '..
 import type { Token } from '../text/token.ts';
 
 const shares = pattern(
-  '<s:count> <w:piece> ((at|@) <c:amount> (<each>)?|<c:money> (<each>)?)? (\\(|,|:|-|=|as|of which)? <a:count> (x|on the|are|for the|to be|of them|of them are)? (<p:piece>|pin|pins|pinned|wrist|wrists) ((at|@) <d:amount> (<each>)?)? (,|and|&|\\+|/|n)? <b:count> (x|on the|are|for the|to be|of them|of them are)? (<q:piece>|pin|pins|pinned|wrist|wrists) ((at|@) <e:amount> (<each>)?)? (\\))?',
+  '<s:count> <w:piece> ((at|@) <c:amount> (<each>)?|<c:money> (<each>)?)? (\\(|,|:|-|=|as|of which)? <a:count> (x|on the|are|for the|to be|of them|of them are)? (<p:piece>|pin|pins|pinned|wrist|wrists) ((at|@)? <d:amount> (<each>)?)? (,|and|&|\\+|/|n)? <b:count> (x|on the|are|for the|to be|of them|of them are)? (<q:piece>|pin|pins|pinned|wrist|wrists) ((at|@)? <e:amount> (<each>)?)? (\\))?',
 );
 const priceBehind = pattern('(,|-)? ((at|@) <c:amount> (<each>)?|<c:amount> <each>)');
 const short: Readonly<Record<string, PieceKind>> = {

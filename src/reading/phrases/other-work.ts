@@ -40,6 +40,8 @@ const find = (reader: Reader): Finding[] => {
       if (reader.tokens[match.end - 1]?.number !== undefined && reader.tokens[match.end]?.means['each'] !== undefined) continue;
       // "buttonholes x 22 and the bouquets": the number is not theirs.
       if (reader.tokens[index]?.number !== undefined && /^(and|plus|&|\+|n)$/.test(reader.tokens[index + 1]?.text ?? '')) continue;
+      // "12 corsages, 6 pin 28, 6 wrist 32": how they are worn.
+      if (reader.tokens[index]?.text === 'pin' && reader.tokens[index - 1]?.number?.form === 'plain') continue;
       const counted = reader.tokens[match.end - 1]?.number?.form === 'plain';
       // "new order - 9 x bouts"
       if (counted && next?.text === 'x' && reader.tokens[match.end + 1]?.means['piece'] !== undefined) continue;

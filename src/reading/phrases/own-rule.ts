@@ -95,7 +95,10 @@ const ofPrice = ({ tokens }: Reader, match: Match, fact: Unworded): boolean => {
     before?.means['included'] !== undefined ||
     before?.means['onTop'] !== undefined ||
     /^(\+|and|add|with|w|then|pre)$/.test(before?.text ?? '');
-  return fact.fact === 'rule' && fact.what === 'tax rate' && behind;
+  const after = tokens[match.end];
+  const told =
+    after?.means['included'] !== undefined || after?.means['onTop'] !== undefined || /^(on|on top|added)$/.test(after?.text ?? '');
+  return fact.fact === 'rule' && fact.what === 'tax rate' && (behind || told);
 };
 
 const find = (reader: Reader): Finding[] => {

@@ -74,7 +74,13 @@ const unitAfter = (tokens: readonly Token[], index: number): Unit | undefined =>
 const currencyBefore = (tokens: readonly Token[], index: number): Unit | undefined => {
   const first = tokens[index];
   if (first === undefined || first.number !== undefined) return undefined;
-  const numberAt = (at: number): NumberRead | undefined => (tokens[at]?.number?.form === 'plain' ? tokens[at]?.number : undefined);
+  const numberAt = (at: number): NumberRead | undefined => {
+    const read = tokens[at]?.number?.form === 'plain' ? tokens[at]?.number : undefined;
+    // "R2.400", "€1.250": no price has three places behind its point.
+    return read !== undefined && /^[1-9]\d{0,2}\.\d{3}$/.test(tokens[at]?.text ?? '')
+      ? { ...read, amount: (tokens[at]?.text ?? '').replace('.', '') }
+      : read;
+  };
   if (first.text === '$' || look(signs, first.text) !== undefined) {
     const number = numberAt(index + 1);
     if (number === undefined) return undefined;

@@ -44,9 +44,12 @@ const openers = new Set([...articles, 'half', 'couple', 'pair', 'baker', "baker'
 const mayOpen = (token: Token): boolean => openers.has(token.text) || isDozen(token) || value(token) !== undefined;
 
 // A leading numeral, number word, "a", "half" or "a couple", before dozen or a scale.
+const halfOf = /^(1\/2|½)$/; // "1/2 doz corsages"
 const head = (tokens: readonly Token[], start: number): { amount: Decimal; next: number; worded: boolean; approx: boolean } | undefined => {
   const token = tokens[start];
   if (token === undefined || (token.number === undefined && !mayOpen(token))) return undefined;
+  if (token.number !== undefined && halfOf.test(token.text) && isDozen(tokens[start + 1]))
+    return { amount: decimal('0.5'), next: start + 1, worded: true, approx: false };
   if (token.number?.form === 'plain') {
     // "2 and a half hours"
     const half = andHalf(tokens, start + 1);

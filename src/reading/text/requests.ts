@@ -34,7 +34,7 @@ const asksYou = formOf(
 );
 /** "can we do 22?" tries a figure; these change or note one. */
 const asksUs = formOf(
-  `((say|call) ${it}? <number> (<each>|<any>)? (instead|rather|not)|(get|have) (a|the|your|some) (price|prices|quote|costing) (for|on)|${noting} (down|in)? <any>|${downIn} <any>|${altering} (${it}|${things}) <any>|${more} (on|in|another|a|an|one|<count>|the)|${undoing}|make ${it} (all)? (to|up to|down to|<upTo>|an even|<number>|<material>|<tax>|<included>|<onTop>)|order <count> (<any>){0,2} <piece>)`,
+  `((say|call) ${it}? <number> (<each>|<any>)? (instead|rather|not)|(get|have) (a|the|your|some) (price|prices|quote|costing) (for|on)|(get|have) (some|a)? (price|pricing|quotes|figures) (for|on) (about)? <count>|${noting} (down|in)? <any>|${downIn} <any>|${altering} (${it}|${things}) <any>|${more} (on|in|another|a|an|one|<count>|the)|${undoing}|make ${it} (all)? (to|up to|down to|<upTo>|an even|<number>|<material>|<tax>|<included>|<onTop>)|order <count> (<any>){0,2} <piece>)`,
 );
 const asksAnyone = formOf(
   `(${noting}|put down) (down|off|in|that)? (the|all|all the|we|i|they|we've|i've)? (done|made|did)? (<count>|<piece>)`,
@@ -162,7 +162,7 @@ const withDoing = (tokens: readonly Token[], start: number, end: number): readon
   return [...tokens.slice(start, from), { ...verb, text: 'do', means: none }, ...tokens.slice(from + width, end)];
 };
 
-const pricing = formOf('(have|get|see|do|send) (me|us)? (a|the|your|some) (price|prices|quote|costing) (for|on)');
+const pricing = formOf('(have|get|see|do|send) (me|us)? (a|the|your|some)? (price|prices|pricing|quote|quotes|figures|costing) (for|on)');
 const withoutNoting = (told: readonly Token[]): readonly Token[] => {
   const priced = pricing.at(told, 0, told.length);
   if (priced !== undefined) return told.slice(priced.end);

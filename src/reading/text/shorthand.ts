@@ -108,6 +108,11 @@ const letterFor = (tokens: readonly Token[], index: number): string | undefined 
   return tokens.some((each) => wearer.test(each.text)) ? (token.text === 'g' ? 'groom' : 'bride') : undefined;
 };
 
+// "meant £9.50 each, fat fingers": so it was a slip.
+const slips = /^((fat|big|clumsy|cold|frozen) (finger|fingers|fingered|thumb|thumbs)|brain (fade|fog|fart|freeze))$/;
+const isSlip = (tokens: readonly Token[], index: number): boolean =>
+  /^(fat|big|clumsy|cold|frozen|brain)$/.test(tokens[index]?.text ?? '') && slips.test(`${tokens[index]?.text} ${tokens[index + 1]?.text}`);
+
 // The word that was meant by a slip of the thumb.
 const meantBy = (text: string): string | undefined => (Object.hasOwn(full, text) ? full[text] : (slipOf(text) ?? unclipped(text)));
 
@@ -118,6 +123,9 @@ export const writtenOut = (given: readonly Token[]): readonly Token[] => {
     const token = given[index] as Token;
     if (isBefore(given, index) || isPer(given, index)) {
       tokens.push({ ...token, text: token.text === 'b' ? 'before' : 'per', end: (given[index + 1] as Token).end });
+      index += 1;
+    } else if (isSlip(given, index)) {
+      tokens.push({ ...token, text: 'typo', end: (given[index + 1] as Token).end });
       index += 1;
     } else if (timesWord(given, index)) {
       const at = token.start + 1;

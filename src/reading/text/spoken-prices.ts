@@ -51,6 +51,9 @@ export const wordedPrice = (tokens: readonly Token[], index: number): WithUnit |
 const ofAll = /^(altogether|total|overall)$/;
 const twoOfAll = /^(all up|all told|the lot|in total|in all|for everything|for all|for both|all together)$/;
 const withAll = /^all in$/;
+// "one fifty lapels"
+const ofPieces =
+  /^(bouts|bhs|lapels?|buttonholes|boutonn?ieres|boutonni.res|corsages|wrist|pin|crowns|combs|halos|pieces|pcs|nos|dried|fresh|hair)$/;
 export const wordedTotal = (tokens: readonly Token[], index: number): WithUnit | undefined => {
   const [hundreds, rest] = [tokens[index]?.number, tokens[index + 1]?.number];
   if (hundreds?.worded !== true || rest?.worded !== true || hundreds.form !== 'plain' || rest.form !== 'plain') return undefined;
@@ -60,8 +63,10 @@ export const wordedTotal = (tokens: readonly Token[], index: number): WithUnit |
   const behind = `${first} ${second}`;
   const isTotal =
     ofAll.test(first) || twoOfAll.test(behind) || (first === 'for' && twoOfAll.test(`${second} ${tokens[from + 2]?.text ?? ''}`));
-  if (!isTotal && !withAll.test(behind)) return undefined;
   const next = index + 2;
+  const counts = from === next && ofPieces.test(first);
+  if (counts) return { number: { form: 'plain', amount: `${hundreds.amount}${rest.amount}`, worded: true }, next };
+  if (!isTotal && !withAll.test(behind)) return undefined;
   if (!isTotal && Number(hundreds.amount) > 4) return undefined;
   return { number: { form: 'plain', amount: `${hundreds.amount}${rest.amount}`, worded: true }, next };
 };

@@ -20,6 +20,15 @@ const ordered =
 const ofTheBench =
   /^(so |and |but |now )?(when |how long|how many (stems|hours|days|bunches)|(what|whats|what's) (is |s )?(my|the|our) (stem|flower|flowers|material|margin|latest|start|buying|cut off|cutoff)|what (do|can|should) (i|we) (spend|order|buy|start))/;
 
+// "24 bouts at 12 and 3 corsages at 30 plus gst, whats the total": the order stands, and what it comes to is asked.
+const line = '\\d+ (x )?([a-z]+ ){1,3}((at|@|for) )?([$£€]|r)? ?\\d+(\\.\\d+)?( (each|ea|apiece))?';
+const linesOnly = new RegExp(
+  `^((ok|okay|hi|hey|new order|need|we need|quote|,|-|:) )*${line}(( (,|and|&|\\+|n))+ ${line})*( ,)?( (plus|\\+|inc|incl|ex|excl|excluding|including)( [a-z]+){0,2})?$`,
+);
+const ofTheirSum =
+  /^(so |and )?(what|whats|what's) (is |s )?((the|my|our|her) (grand |full |new )?(total|sum)( pls| please| inc gst| inc vat| ex gst)?|(that|it|this) (in total|all up|all in|altogether|total|come to|coming to|come out at|add up to)( .{0,12})?)$/;
+const most = 24;
+
 const longest = 12;
 const isStop = (token: Token | undefined): boolean => token === undefined || token.kind === 'line' || /^[.;?!]$/.test(token.text);
 const words = (tokens: readonly Token[], from: number, step: 1 | -1, most: number): string => {
@@ -35,7 +44,9 @@ export const withQuestionsApart = (tokens: readonly Token[]): readonly Token[] =
     const before = words(tokens, index - 1, -1, longest);
     if (!counted.test(before)) return token;
     const after = words(tokens, index + 1, 1, 5);
-    const isOrder = ordered.test(before) && ofTheBench.test(after);
+    const isOrder =
+      (ordered.test(before) && ofTheBench.test(after)) ||
+      (ofTheirSum.test(words(tokens, index + 1, 1, longest)) && linesOnly.test(words(tokens, index - 1, -1, most)));
     return (told.test(before) && !open.test(before)) ||
       (putRight.test(before) && !/^(so |and |but |now )?(is|are|does|do|can|will|should) /.test(after)) ||
       isOrder

@@ -18,6 +18,7 @@ export const beforeDollar: Readonly<Record<string, string>> = {
 export const codesBefore: Readonly<Record<string, string>> = {
   r: 'ZAR',
   zar: 'ZAR',
+  rand: 'ZAR',
   rs: 'INR',
   inr: 'INR',
   eur: 'EUR',

@@ -12,7 +12,7 @@ export const pieceWords: Readonly<Record<PieceKind, readonly string[]>> = {
 `),
   'wrist corsage': wordList(`
   wrist corsage, wristlet, wc, wrist, wrist piece, wrist flower, wrist cors, wristlet corsage, bracelet corsage, corsage bracelet
-  piece, floral bracelet, flower bracelet, wrist one, floral cuff, wrist cuff
+  piece, floral bracelet, flower bracelet, wrist one, floral cuff, wrist cuff, wrist gajra
 `),
   'pin corsage': wordList(`
   pin corsage, pin-on corsage, pin on corsage, pin-on, pin on, pinon, pinned corsage, pin cors, shoulder corsage, handbag corsage,
