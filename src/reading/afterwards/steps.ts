@@ -42,7 +42,7 @@ const wholes: readonly (readonly [ReturnType<typeof pattern>, FactOf<'step'>['st
   ],
   [
     pattern(
-      "(the|this)? (event|wedding|party|job|order|it|it's|whole thing|one|gala|dance|function|couple)? (have|has|is|was|been|'s|are){0,2} (cancelled|canceled|called off)",
+      "(the|this|they've|they have|couple have|client has|client's)? (event|wedding|party|job|order|it|it's|whole thing|one|gala|dance|function|couple|event's|wedding's|party's|job's)? (have|has|is|was|been|'s|are|just){0,2} (cancelled|canceled|called off|called it off|called the wedding off|called the whole thing off)",
     ),
     'cancelled',
   ],

@@ -18,7 +18,7 @@ import { isCount, isNumber, type Token } from '../text/token.ts';
 import { bareWords, markers } from './change-words.ts';
 import { dateShift } from './date-shift.ts';
 import { timeChange } from './time-change.ts';
-import { zonesOf } from './zones.ts';
+import { type Zones, zonesOf } from './zones.ts';
 
 // "wed 10 mar, sorry thurs 11": a weekday with its number, in the month said before.
 const weekdayNumbered = pattern('<weekday> (the)? <d:plain>');
@@ -166,7 +166,7 @@ export const dateChange = (reader: Reader, part: Part): Finding | undefined => {
   const others = about.filter((_, at) => part.start + at < read.start || part.start + at >= read.end);
   const bare = others.every((token) => token.kind !== 'word' || bareWords.has(token.text));
   if (read.relative === true && read.dayOnly === undefined && !about_ && old === undefined && !bare) return undefined;
-  const time = timeIn(reader, part, read);
+  const time = timeIn(reader, part, read, zones);
   const [named] = read.days;
   const oldDay = old?.dayOnly === undefined || named === undefined ? undefined : dayOf(yearOf(named), monthOf(named), old.dayOnly);
   const sameWay = old?.relative !== true || read.relative === true; // "the sunday, not the sat, so 28 feb" says no date for the saturday
@@ -182,11 +182,16 @@ export const dateChange = (reader: Reader, part: Part): Finding | undefined => {
   return { ...outcome, facts: [...outcome.facts, { fact: 'change', what: 'time', to: time, words: reader.words(part.start, part.end) }] };
 };
 
-const timeIn = (reader: Reader, part: Part, date: DateRead): string | undefined => {
+// "sat 13 march 2pm now 3pm", "13 march 2pm not 3pm": of two hours the one that holds.
+const timeIn = (reader: Reader, part: Part, date: DateRead, zones: Zones): string | undefined => {
+  let first: string | undefined;
   for (let index = part.start; index < part.end; index++) {
     if (index >= date.start && index < date.end) continue;
     const time = timeAt(reader, index, index >= date.end && index - date.end < 3);
-    if (time !== undefined) return time.time;
+    if (time === undefined || zones.old.some(([from, to]) => index >= from && index < to)) continue;
+    if (reader.tokens[index - 1]?.text === 'now') return time.time;
+    first ??= time.time;
+    index = time.end - 1;
   }
-  return undefined;
+  return first;
 };

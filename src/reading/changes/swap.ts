@@ -68,6 +68,10 @@ export const swapped = (reader: Reader, part: Part): Finding | undefined => {
     if (match === undefined) continue;
     const [from, to] = [kind(match.kept['a']), kind(match.kept['b'])];
     if (from === to || from === 'unspecified' || to === 'unspecified') continue;
+    // "bouts are 15 corsages 35": their prices, or how many of each.
+    const are = reader.tokens.slice(match.start, match.end).some(({ text }) => /^(are|is)$/.test(text));
+    if (are && match.kept['m'] !== undefined && reader.tokens[match.end]?.number !== undefined)
+      return { start: match.start, end: match.end + 1, held: true };
     const count = counted(reader, match);
     const given = numberOf(match.kept['m']) ?? count;
     const old = numberOf(match.kept['n']);

@@ -1,9 +1,10 @@
 // A new hour for the event: "ceremony 3pm not 2pm", "4pm not 2", "start's at 3 now".
 
 import { timeAt } from '../dates/clock-time.ts';
+import { pattern } from '../pattern.ts';
 import { type Finding, found, type Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
-import { isNumber } from '../text/token.ts';
+import { firstWhere, isNumber, type Token } from '../text/token.ts';
 import { bareWords } from './change-words.ts';
 import { inZones, type Zones } from './zones.ts';
 
@@ -15,19 +16,68 @@ const oldHour = (reader: Reader, index: number, zones: Zones): { end: number; ti
   return { end: index + 1, time: `${String(hour <= 7 ? hour + 12 : hour).padStart(2, '0')}:00` };
 };
 
-const timeWords = /^(ceremony|event|wedding|time|time's|times|start|starts|starting|handover|pickup|collection|party|its|it's|moved|now)$/;
+const timeWords =
+  /^(ceremony|service|vows|event|wedding|time|time's|times|start|starts|starting|handover|pickup|collection|party|its|it's|moved|now)$/;
 // "actually 4pm not 2": nothing but times and words of correction.
 const onlyTimes = (reader: Reader, part: Part): boolean =>
   reader.tokens
     .slice(part.start, part.end)
     .every((token) => token.kind !== 'word' || bareWords.has(token.text) || /^(pm|am|noon|midday|half|past)$/.test(token.text));
+// "ceremony now 3 not 2", "start's been pushed to 4", "new time 4.30": an hour in figures alone, behind a word for the time.
+const hourForm = pattern(
+  "((ceremony|service|vows|start|starts|starting|kickoff|kick off|ceremony's|start's|service's|start time|ceremony time|time) (time|is|has|been|now|at|to|moved|changed|pushed|brought|put|back|forward|out|up|earlier|later|starts|starting|will|be|:|-){1,6} (<h:count>|<h:plain>)|new (start|ceremony)? time (is|:|=|-)? (<h:count>|<h:plain>))",
+);
+const saysNew = /^(now|new|moved|changed|pushed|brought|put|not)$/;
+const hourTold = ({ tokens }: Reader, { start, end }: Part, zones: Zones): { end: number; time: string } | undefined => {
+  const match = hourForm.in(tokens, start, end);
+  const said = match?.kept['h'];
+  if (match === undefined || said === undefined || !inZones(zones.fresh, match.end - 1)) return undefined;
+  const parts = /^(\d{1,2})(?:[.]([0-5]\d))?$/.exec(said.text);
+  const hour = Number(parts?.[1]);
+  const next = tokens[match.end];
+  if (parts === null || hour < 1 || hour > 12 || !tokens.slice(start, end).some(({ text }) => saysNew.test(text))) return undefined;
+  if (
+    next !== undefined &&
+    match.end < end &&
+    next.kind === 'word' &&
+    !/^(not|now|instead|please|pls|sharp|sorry|thanks|ta|from|on)$/.test(next.text)
+  )
+    return undefined;
+  return { end: match.end, time: `${String(hour <= 7 ? hour + 12 : hour).padStart(2, '0')}:${parts[2] ?? '00'}` };
+};
+
+// "photographer's now coming at 3pm", "hair trial moved to 3pm", "i start now at 9": somebody else's hour, or something else's.
+const ofEvent =
+  /^(ceremony|service|vows|event|wedding|party|gala|reception|function|do|handover|pickup|collection|delivery|time|times|start|starts|starting)$/;
+const besides =
+  /^(rehearsal|trial|trials|meeting|fitting|makeup|hair|photographer|photos|drying|lead|order|prep|access|setup|bump|install|call|tasting|shift|lunch|venue|cake|band|dj)$/;
+// Who moves it, and how.
+const mover =
+  /^(couple|church|registrar|celebrant|priest|vicar|minister|family|planner|back|forward|pushed|brought|out|earlier|later|gone|bit)$/;
+const starter = pattern("(i|we|you|he|she|they|i'll|we'll|jo|<bench>) (can|will|could|now|only|all)? (start|starting|starts|begin)");
+const ofOthers = ({ tokens }: Reader, { start, end }: Part): boolean => {
+  const words = tokens.slice(start, end).filter(({ kind, number }) => kind === 'word' && number === undefined);
+  const plain = (token: Token): string => token.text.replace(/'s$/, '');
+  if (words.some((token) => besides.test(plain(token))) || starter.in(tokens, start, end) !== undefined) return true;
+  const first = firstWhere(tokens, start, end, (token) => token.number !== undefined);
+  const subject = tokens.slice(start, first < 0 ? end : first).filter(({ kind }) => kind === 'word');
+  if (subject.some((token) => ofEvent.test(plain(token)))) return false;
+  const known = (token: Token): boolean => bareWords.has(plain(token)) || timeWords.test(plain(token)) || mover.test(plain(token));
+  return subject.some((token) => !known(token) && token.means['weekday'] === undefined);
+};
+
 /** The new hour, if the part says one. */
 export const timeChange = (reader: Reader, part: Part, zones: Zones): Finding | undefined => {
   const named = reader.tokens.slice(part.start, part.end).some((token) => timeWords.test(token.text.replace(/'s$/, '')));
-  if (!named && !onlyTimes(reader, part)) return undefined;
+  // "i start now at 9" is neither an hour of the event nor a price.
+  const ours = reader.tokens.slice(part.start, part.end).some(({ means }) => means['piece'] !== undefined);
+  if (!ours && starter.in(reader.tokens, part.start, part.end) !== undefined) return { start: part.start, end: part.end, held: true };
+  if ((!named && !onlyTimes(reader, part)) || ofOthers(reader, part)) return undefined;
   let to: string | undefined;
   let from: string | undefined;
-  for (let index = part.start; index < part.end; index++) {
+  const told = hourTold(reader, part, zones);
+  if (told !== undefined) to = told.time;
+  for (let index = told?.end ?? part.start; index < part.end; index++) {
     const time = timeAt(reader, index, zones.old.length > 0) ?? (to === undefined ? undefined : oldHour(reader, index, zones));
     if (time === undefined) continue;
     // "its 9.50 not 9" is money: nobody meets at ten to with a point.
