@@ -28,7 +28,7 @@ const beside = new Set(
   updated, us, me, we, you, they, it, its, i, he, she, our, my, their, your, his, her, this, that, these, those, here, there, now,
   today, tomorrow, yesterday, week, month, year, season, market, wholesaler, wholesalers, wholesale, supplier, suppliers, auction, grower, growers, farm, each, ea,
   only, just, still, again, currently, running, averaging, hovering, usually, normally, roughly, mostly, anyway, though, but, so, if, when, because, as, also, too, not, no,
-  find, found, see, saw, seen, seeing, pay, pays, paying, paid, charge, charges, charging, charged, sell, sells, selling, sold, buy, buys, buying, bought, quote, quoted, quotes,
+  reduced, need, needs, needing, more, ran, run, runs, find, found, see, saw, seen, seeing, pay, pays, paying, paid, charge, charges, charging, charged, sell, sells, selling, sold, buy, buys, buying, bought, quote, quoted, quotes,
   want, wants, wanted, asking, doing, do, does, did, says, said, drying, dries, dry, takes, took, lead, time, gauge, swg, worth, dear, cheap, cheaper, dearer, expensive, please, pls,
   hi, hey, ok, yes, yep, fyi, btw, lately, atm, since, until, till, before, after, then, and, or, &, look, looking, sitting, starting, starts, available, all, both, anything
 `),

@@ -6,6 +6,8 @@ import type { Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import { sundryHeads } from '../words/piece-words.ts';
 
+// "we sell roses at 3.50": what others pay us.
+const weSell = pattern('(we|i|us) (sell|charge|retail|bill|sold|charged)');
 const recipeWords = pattern('(each one|each piece|per <piece>|recipe|each <piece>)');
 const talk =
   /^(could|would|might|it'll|they'll|we'll|it's|they're|we're|coming|arriving|landing|arrive|arrives|landed|collecting|collect|dropping|order|orders|short|missing|came|bay|lunch|coffee|coffees|rent|invoice|parking|petrol|diesel|van|wage|wages|bill|insurance|salary|ticket|tickets|fine|deposit|rates|phone|electric|gas|hoover|cake|pizza|sandwiches|milk|loan|tip|biscuits|delivery|courier|freight|fee|callout|fuel|spent|spend|ended|paid|owes|owe|refund|refunded|tea|teas|takeaway|kitty|raffle|float|till|hours|hour|hr|ph|budget|stopping|stopped)$/;
@@ -48,6 +50,7 @@ export const noGoods = (reader: Reader, { start, end }: Part, known: boolean): b
     )
   )
     return true;
+  if (weSell.in(reader.tokens, start, end) !== undefined) return true;
   if (recipeWords.in(reader.tokens, start, end) !== undefined || tokens.some(({ text }) => handsAtWork.test(text))) return true;
   const leaves = tokens.some((token, at) => token.text === 'leaves' && leaving.at(reader.tokens, start + at, end) !== undefined);
   if ((leaves || someone.at(reader.tokens, start, end) !== undefined) && !tokens.some((token) => token.means['pack'] !== undefined))

@@ -6,10 +6,12 @@ import type { Token } from '../text/token.ts';
 
 const packs = '(<pack>|stems|stem|of them|bunches)?';
 const steps = pattern(
-  `((for|from|on|at|over|above|when buying|if) <count> ${packs} (or more|or over|or above|and over|and up|and above|up|upwards)|(over|above|more than) <count> ${packs}|(if|when|once) (i|we|you|u|they|ya) (take|takes|buy|order|get|do|go) (over|above|more than|at least)? <count>|(buy|get) <count> ${packs} (,|and|&)? get <count> (<ingredient>|free|half)|<count> ${packs} (or more|and over|and up|or over)|<count> for (the price of)? <count> (on|deal|offer))`,
+  `((for|from|on|at|over|above|when buying|if) <count> ${packs} (or more|or over|or above|and over|and up|and above|up|upwards)|(over|above|more than) <count> ${packs}|(if|when|once) (i|we|you|u|they|ya) (take|takes|buy|order|get|do|go) (over|above|more than|at least)? <count>|(buy|get) <count> ${packs} (,|and|&)? get <count> (<ingredient>|free|half)|<count> ${packs} (or more|and over|and up|or over)|free <ingredient> (with|if|when|for)|<count> for (the price of)? <count> (on|deal|offer))`,
 );
 // "R220 for 10 bunches": the price of ten, and no bunch of ten.
 const ofSeveral = pattern('<amount> for <count> <p:pack>');
+// "£7 each or 3 for £18"
+const orFew = pattern('(or|,|\\(|-) <count> (<pack>)? for <money>');
 const opens = /^(,|\(|or|but|and|then|;)$/;
 // "10+ rolls 7": at least so many.
 const atLeast = (token: Token | undefined): boolean =>
@@ -20,6 +22,13 @@ export const priceSteps = (tokens: readonly Token[], start: number, end: number)
   const several = ofSeveral.in(tokens, start, end)?.kept['p'];
   if (several !== undefined && /[^s]s$/.test(several.text) && several.means['pack'] !== 'stem') return start;
   let at = steps.in(tokens, start, end)?.start;
+  const few = orFew.in(tokens, start + 1, end);
+  if (
+    few !== undefined &&
+    (at === undefined || few.start < at) &&
+    tokens.slice(start, few.start).some(({ number }) => number !== undefined)
+  )
+    at = few.start;
   for (let index = start; index < (at ?? end); index++) if (atLeast(tokens[index])) at = index;
   if (at === undefined) return undefined;
   for (let index = at; index > start; index--) if (opens.test(tokens[index]?.text ?? '')) return index;

@@ -104,7 +104,8 @@ export const quantity = (tokens: readonly Token[], index: number): Quantity | un
     /^(a|an|single)$/.test(token.text) &&
     tokens[index + 1]?.kind === 'word' &&
     tokens[index + 1]?.means['pack'] !== 'bunch' &&
-    tokens[index + 1]?.means['piece'] === undefined
+    tokens[index + 1]?.means['piece'] === undefined &&
+    !/^(hour|hr|minute|min|day|week)$/.test(tokens[index + 1]?.text ?? '')
   )
     return { stems: 1, next: index + 1 };
   return undefined;

@@ -51,6 +51,13 @@ const madeEndingAt = (reader: Reader, at: number, before: number): number | unde
   return undefined;
 };
 
+// "statice 2, eucalyptus 1 - lapel", "2 roses 1 wax bouts": the last number of what goes into one.
+const inRecipe = ({ tokens }: Reader, at: number, piece: number): boolean => {
+  const goods = (index: number): boolean => tokens[index]?.means['ingredient'] !== undefined && tokens[index]?.means['piece'] === undefined;
+  if (!goods(at - 1)) return false;
+  return (tokens[at + 1]?.text === '-' && at + 2 === piece) || (goods(at + 1) && isCount(tokens[at - 2]));
+};
+
 export const countLeft = (
   reader: Reader,
   index: number,
@@ -68,7 +75,7 @@ export const countLeft = (
       at = made;
       continue;
     }
-    if (isCount(token)) return { ...found, start: at, count: token, countIndex: at };
+    if (isCount(token)) return inRecipe(reader, at, index) ? { start: index } : { ...found, start: at, count: token, countIndex: at };
     if (token.text === 'one' && onlyOne.at(reader.tokens, Math.max(0, at - 1), at + 1) !== undefined)
       return { ...found, start: at, exact: 1, countIndex: at };
     if (token.text === 'both' && steps < 2) return { ...found, start: at, exact: 2, countIndex: at };

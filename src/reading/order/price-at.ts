@@ -81,6 +81,9 @@ export const priceAt = (reader: Reader, index: number): Price | undefined => {
   // "need one each" counts.
   if (token.text === 'one' && tokens[index + 1]?.means['each'] !== undefined && !/^(at|@)$/.test(tokens[index - 1]?.text ?? ''))
     return undefined;
+  // "20 bouts at 2 roses each", "at 3 spray roses": what goes in.
+  const goods = tokens[index + 1];
+  if (number.form === 'plain' && goods?.means['ingredient'] !== undefined && goods.means['piece'] === undefined) return undefined;
   // "for all 12 lads" counts them.
   if (number.form === 'plain' && tokens[index + 1]?.means['role'] !== undefined && tokens[index - 1]?.text === 'for all') return undefined;
   let start = index;

@@ -14,6 +14,7 @@ import { priceForSize } from '../goods/price-for-size.ts';
 import { priceSteps } from '../goods/price-steps.ts';
 import { type Stretch, stretches } from '../goods/price-stretches.ts';
 import { namesSaid, shareTax } from '../goods/several-goods.ts';
+import { withoutStemLength } from '../goods/stem-length.ts';
 import { firstIn, type Match, pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader } from '../phrase.ts';
 import { isNumber, type NumberRead, type Token } from '../text/token.ts';
@@ -43,7 +44,7 @@ const readItem = (reader: Reader, { start, end }: Stretch, common: PackSize, upT
   const stretch = tokens.slice(start, end);
   const known = knowsItem(stretch, context.items);
   const extra = itemExtras(tokens, start, upTo);
-  const pack = findPack(tokens, start, end);
+  const pack = withoutStemLength(findPack(tokens, start, end), stretch);
   const change = changeIn(tokens, start, end);
   const used = new Set([...pack.used, ...extra.used]);
   const mark = (match: Match | undefined): void => {

@@ -33,6 +33,7 @@ const personal = [
   "(seen|see|borrowed|borrow|taken|took|moved|has|have|where is|wheres|where's|got) (the|my|our|a) ladder",
   'how many (likes|views|comments|shares|times)',
   '(how far|how long) <any>{0,3} (drive|walk|trip|journey|queue|wait|flight)',
+  'how far (away|off|out)? (are|r) (you|u|they|ya|ye)',
   'how (old|tall|heavy|hot|cold|deep)',
   'how many hours (have|has|did|do|are) (you|u|she|he|i) <any>{0,3} (this week|last week|today|got|work|worked|working|in)',
   'why (is|are|was) (it|there|he|she|everyone|everything) (so|always|no|still|never) <any>{0,8}',

@@ -33,6 +33,8 @@ export const dueAndDone: Forms = [
   [
     'fits',
     [
+      '(can|could|will|would|do) (we|i) (still|even|ever)? (make|hit|manage|meet) (it)? (by|for|to|on)? (<weekday>|tomorrow|the <ordinal>|the date|the day|the deadline|it) (now|in time|or not|then|still|ok|at all)?',
+      '(can|could|will|would) (we|i) still (do|make|manage) (it|this|that|them|the lot|everything) <any>{0,3}',
       '(does|would|will) (adding|taking|taking on|doing|fitting in|fitting) <any>{0,2} <count> <any>{0,4} (push|tip|put|break|blow|kill|fit|work|sink) <any>{0,5}',
       `(is there|any|got any|have we any|do we have any|have we got any) (slack|wiggle room|gap|gaps|give|leeway|room|headroom) <any>{0,2} ${day} <any>{0,2}`,
       `(what|what's|whats|how) <any>{0,3} (biggest|most|max|maximum|largest) (number|amount|order|job)? (that)? (i|we) (could|can) (do|make|manage|fit|take|handle) <any>{0,4}`,

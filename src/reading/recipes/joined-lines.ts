@@ -17,6 +17,8 @@ const bareHeading = pattern(
 // "for 10 bouts:" over lines of stems: what goes into the whole batch, or into each of it.
 const batchHeading = pattern('(recipe (for|:|-)?|for) (the|all|all the|our|every)? <count> (<material>)? <piece> (recipe)? (:|-|=)?');
 
+// "for the bouts" on a line of its own heads what follows, or closes what stands before it
+const forThem = pattern('for (the|our|all the)? <piece> (:|-|=)?');
 // "takes 15 mins" on a line of its own
 const timeAlone = pattern(
   '(takes|take|allow|about|approx|time|:|-){0,2} (me|us)? <duration> (each|<each>|per <piece>|a piece|to make|to make one){0,1}',
@@ -35,13 +37,14 @@ const linesOf = (reader: Reader, part: Part): Lines | undefined => {
   const { tokens } = reader;
   const goods = ({ means, text }: Token): boolean => means['ingredient'] !== undefined || text === 'recipe';
   const batch = batchHeading.at(tokens, part.start, part.end);
-  if (batch?.end === part.end) return { headed: true, closed: false, each: false, lines: 0 };
+  if (batch?.end === part.end) return { headed: false, closed: true, each: false, lines: 0 };
   if (timeAlone.at(tokens, part.start, part.end)?.end === part.end)
     return { headed: false, closed: false, each: false, lines: 0, timed: true };
   if (part.end - part.start > 3 && firstWhere(tokens, part.start, part.end, goods) < 0) return undefined;
   // "per buttonhole: 1 protea" heads what follows; "per buttonhole" on a line behind closes it.
   const opening = perPiece.at(tokens, part.start + (tokens[part.start]?.text === 'recipe' ? 1 : 0), part.end);
   const colon = opening !== undefined && /^[:=-]$/.test(tokens[opening.end - 1]?.text ?? '');
+  if (forThem.at(tokens, part.start, part.end)?.end === part.end) return { headed: false, closed: true, each: false, lines: 0 };
   if (opening?.end === part.end && !colon && tokens[part.start]?.text !== 'recipe')
     return { headed: false, closed: true, each: false, lines: 0 };
   const bare = bareHeading.at(tokens, part.start, part.end);

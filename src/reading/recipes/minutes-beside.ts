@@ -13,6 +13,9 @@ export const paceBeside = (tokens: readonly Token[], start: number, end: number,
   let minutes: number | undefined;
   for (let index = start; index < end; index++) {
     const number = tokens[index]?.number;
+    const anHour = /^(hour|hr)$/.test(tokens[index]?.text ?? '') && /^(a|an)$/.test(tokens[index - 1]?.text ?? '');
+    if (anHour && minutes !== undefined) return undefined;
+    if (anHour) minutes = 60;
     if (number?.form !== 'duration') continue;
     if (minutes !== undefined || number.max !== undefined || !/^(min|hour)$/.test(number.unit ?? '')) return undefined;
     if (tokens.slice(Math.max(start, index - 2), index + 3).some((token) => waits.test(token.text))) return undefined;

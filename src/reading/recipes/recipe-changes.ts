@@ -156,6 +156,11 @@ const swapped = (reader: Reader, { start, end }: Stretch): Change | undefined =>
     const given = { start: from, end: instead.start };
     const old = { start: instead.end, end };
     const only = reader.tokens[old.start];
+    // "gyp is 9 not 8", "statice 4.80 not 5.20": a price as well as any number of stems.
+    const priced = reader.tokens
+      .slice(given.start, end)
+      .some(({ text, number }) => /^(is|are|was|at)$/.test(text) || (number !== undefined && /[.,]/.test(text)));
+    if (priced && only?.number !== undefined) return undefined;
     // "2 bunny tails instead of 3": the same, in another number.
     if (old.end - old.start === 1 && only?.number?.form === 'plain') return lineAnew(reader, given);
     return exchange(reader, old, given);

@@ -25,7 +25,7 @@ export const endsWithPiece = pattern('(-|=|:|,|\\(|\\>|- \\>) (a|an|the|each|per
 export const oneMore = pattern('(extra|more|less|fewer|another) (stem|stems|sprig|sprigs|bit|bits)? (of)? (<material>)? <ingredient>');
 export const forSome = pattern('for (the|all|all the|every)? <n:count> (<material>)? <p:piece>');
 export const roleHeading = pattern(
-  '(for)? (the)? (<r:role>|<r:owner>) (<piece>)? (:|=|-|gets|has|have|get|takes|take|needs|need|uses|use|is|are|with|,)? (:)?',
+  '(for)? (the)? (<r:role>|<r:owner>) (<piece>)? (:|=|-|gets|has|have|get|takes|take|needs|need|uses|use|is|are|with|,)? (:)? (just|only)?',
 );
 export const sameAs = pattern('(the)? <r:role> (is|gets|has)? (the)? same as (the)? <s:role>');
 // "buttonhole recipe 1 rose …", "wrist corsage 4 spray rose 2 stems …": the piece stands before its list without a colon.

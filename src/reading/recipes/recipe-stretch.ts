@@ -98,6 +98,9 @@ export const readStretch = (reader: Reader, { start, end }: Stretch, titled = fa
   const head = named ?? heading.at(tokens, Math.max(first, own), end) ?? plainHeading(reader, first, end);
   const bought = tokens.slice(head?.end ?? start, end).some((token) => token.kind === 'word' && nobuying.test(token.text));
   const per = perPiece.in(tokens, start, end);
+  // "1 rose 1 wax per bout, 5 mins per bout"
+  const more = per === undefined ? undefined : perPiece.in(tokens, per.end, end);
+  const again = more?.kept['p']?.means['piece'] === per?.kept['p']?.means['piece'] ? more : undefined;
   const each = perEach.in(tokens, start, end);
   const some = forSome.in(tokens, start, end);
   const forOne = thatsThe.in(tokens, start, end) ?? forPiece.in(tokens, start, end);
@@ -110,6 +113,7 @@ export const readStretch = (reader: Reader, { start, end }: Stretch, titled = fa
   const cuts = [
     whose,
     per,
+    again,
     head?.kept['r'] === undefined ? head : undefined,
     some,
     per === undefined && some === undefined ? forOne : undefined,
@@ -132,6 +136,9 @@ export const readStretch = (reader: Reader, { start, end }: Stretch, titled = fa
       open = index + 1;
     }
   }
+  // "groom 2 roses, and his brothers say 1": another's flowers are not his.
+  const besideWearer = roleName === undefined ? [] : parts.flatMap((part) => tokens.slice(part.start, part.end));
+  if (besideWearer.some((token) => token !== roleName && (token.means['role'] ?? token.means['owner']) !== undefined)) return undefined;
   const lines: Line[] = [];
   for (const part of parts) {
     const read = linesIn(reader, part.start, part.end);

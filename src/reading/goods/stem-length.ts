@@ -1,0 +1,18 @@
+// "roses 40cm 90c": how long their stems are, and no size of what is sold. Ribbon and wire are sold by their length.
+
+import type { Token } from '../text/token.ts';
+import type { PackSize } from './pack-size.ts';
+
+const soldByLength =
+  /ribbon|wire|tape|twine|lace|cord|raffia|elastic|tulle|hessian|string|thread|velvet|garland|chain|burlap|chiffon|jute|wrap|tube|pin|comb|clip|band/;
+
+interface Pack extends PackSize {
+  readonly used: readonly number[];
+}
+
+/** The pack without a size that is no more than the length of a stem. */
+export const withoutStemLength = (pack: Pack, tokens: readonly Token[]): Pack => {
+  if (!/^(cm|mm|in)$/.test(pack.unit ?? '') || tokens.some(({ means }) => soldByLength.test(means['ingredient'] ?? ''))) return pack;
+  const { size: _size, unit: _unit, ...unsized } = pack;
+  return unsized;
+};
