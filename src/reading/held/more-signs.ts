@@ -32,7 +32,8 @@ const will =
 const soon =
   '(today|tonight|tomorrow|tmrw|this (arvo|afternoon|evening|morning)|(after|before|by) (lunch|tea|breakfast|smoko|then)|next|now|first thing)';
 
-const atIt = "(im|i'm|i am|we're|we are|were|she's|he's) (now|just|still|currently)? (making|doing|wiring|finishing|boxing|knocking out|churning out|working on)";
+const atIt =
+  "(im|i'm|i am|we're|we are|were|she's|he's) (now|just|still|currently)? (making|doing|wiring|finishing|boxing|knocking out|churning out|working on)";
 /** Only these words are held; from a kept number on where there is one. */
 export const aside = many([
   `${will} (about)? (another|the last|the other) <count> (<material>)? (<piece>)?`,

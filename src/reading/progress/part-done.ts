@@ -11,7 +11,7 @@ const describing =
 // "22 bouts in total made": the words sum up, and say nothing of all.
 const sumsUp = /^(in total|total|all up|all told|altogether|overall|in all|grand total)$/;
 const someOf =
-  /^(spare|spares|extra|both|of|more|last|another|a|some|most|few|couple|half|third|quarter|quarters|thirds|not|hardly|nearly|almost|no|none)$/;
+  /^(spare|spares|extra|several|various|numerous|loads|lots|plenty|handful|bunch|majority|bulk|practically|virtually|both|of|more|last|another|a|some|most|few|couple|half|third|quarter|quarters|thirds|not|hardly|nearly|almost|no|none)$/;
 const exceptions = /^(bar|except|apart|excluding|minus|save|barring)$/;
 const leavesOut = (tokens: readonly Token[], at: number): boolean => {
   const [word, next] = [tokens[at]?.text ?? '', tokens[at + 1]];
@@ -35,6 +35,13 @@ export const nearly = (reader: Reader, match: Match, fact: Unworded): boolean =>
   const before = reader.tokens.slice(Math.max(0, match.start - 3), match.start).map((token) => token.text);
   return /(^| )(half|third|quarter|most|some|part|few|fraction)( of)?( the| those| our| my)?$/.test(before.join(' '));
 };
+// "nearly all the bouts", "most of our crowns"
+const skipped = /^(the|of|those|these|our|my|all|them)$/;
+const wordBefore = (tokens: readonly Token[], start: number): string => {
+  let at = start - 1;
+  while (at > start - 5 && skipped.test(tokens[at]?.text ?? '')) at -= 1;
+  return tokens[at]?.text ?? '';
+};
 export const partial = (tokens: readonly Token[], match: Match, fact: Unworded): boolean => {
   const before = tokens[match.start - 1];
   // "5 corsages half made" says how far five of them are; "all done bar the crown" is not all.
@@ -53,9 +60,7 @@ export const partial = (tokens: readonly Token[], match: Match, fact: Unworded):
     near?.number !== undefined ||
     (far?.number !== undefined && near !== undefined && (describing.test(near.text) || isUnlisted(near))) ||
     (tokens[match.start - 3]?.number !== undefined && [near, far].every((token) => token !== undefined && isUnlisted(token))) ||
-    someOf.test(near?.text ?? '') ||
-    (near?.text === 'all' && someOf.test(far?.text ?? '')) ||
-    (/^(the|of|those|these|our|my)$/.test(near?.text ?? '') && someOf.test(far?.text ?? ''))
+    someOf.test(wordBefore(tokens, match.start))
   );
 };
 

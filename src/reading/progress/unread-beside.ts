@@ -1,5 +1,6 @@
 // A number that nobody read in the clause that tells of the work: "2 tiny corsages done" is not all of them, and orders none.
 
+import type { Fact } from '../fact.ts';
 import type { Match } from '../pattern.ts';
 import type { Finding, Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
@@ -15,6 +16,8 @@ const counts = (tokens: readonly Token[], index: number): boolean =>
   tokens[index + 1]?.means['month'] === undefined &&
   tokens[index - 1]?.means['month'] === undefined &&
   !notCounted.test(tokens[index - 1]?.text ?? '');
+// "a spare each of bout and corsage made"
+const spare = /^spares?$/;
 
 const stretch = (start: number, end: number, takes: (index: number) => boolean): Finding => ({
   start,
@@ -32,6 +35,8 @@ const kindBehind = (tokens: readonly Token[], index: number, end: number): numbe
 const isWhole = ({ facts }: Finding): boolean =>
   facts?.some((fact) => fact.fact === 'made' && fact.all === true && fact.count === undefined && fact.fraction === undefined) === true;
 
+const sameKind = (fact: Fact, token: Token | undefined): boolean =>
+  !('piece' in fact) || fact.piece === undefined || fact.piece === token?.means['piece'] || token?.means['piece'] === 'unspecified';
 const furthest = 20; // tokens
 /** The findings, without what an unread number beside them makes doubtful; that number is kept from the order. */
 export const withUnreadBeside = (reader: Reader, part: Part, findings: readonly Finding[], open: (index: number) => boolean): Finding[] => {
@@ -46,10 +51,14 @@ export const withUnreadBeside = (reader: Reader, part: Part, findings: readonly 
         if (ends(tokens[index]) || seen === furthest) break;
         // "3 hotel trays corsages done": held back by another, and right before the kind.
         const heldBack = whole && !reader.free(index) && step < 0 && start - index <= 3;
-        if (!(open(index) || heldBack) || !counts(tokens, index)) continue;
+        const ofSpares = whole && step < 0 && spare.test(tokens[index]?.text ?? '');
+        if (!(open(index) || heldBack) || !(ofSpares || counts(tokens, index))) continue;
         const kind = kindBehind(tokens, index, part.end);
-        if (!whole && kind > index) kept.push(stretch(index, kind + 1, open));
-        [from, to] = [Math.min(index, from), Math.max(kind + 1, to)];
+        // "bouts done and 2 of the corsages"
+        const another = step > 0 && kind > index && finding.facts.every((fact) => !sameKind(fact, tokens[kind]));
+        if (!whole || another) {
+          if (kind > index) kept.push(stretch(index, kind + 1, open));
+        } else [from, to] = [Math.min(index, from), Math.max(kind + 1, to)];
       }
     return whole && (from < start || to > end) ? [stretch(from, to, (at) => open(at) || (start <= at && at < end))] : kept;
   });

@@ -2,9 +2,9 @@
 
 import { isA, type Match, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
-import { isCount } from '../text/token.ts';
+import { isCount, type Token } from '../text/token.ts';
 import { isUnlisted } from '../words/other-things.ts';
-import { followers } from './done-words.ts';
+import { followers, stageWord } from './done-words.ts';
 
 // "we did 200 last year" is another job.
 const otherJob = pattern('(last|previous) (year|time|week|month|season|wedding|one|event|summer|spring|winter|autumn|christmas|job)');
@@ -12,6 +12,14 @@ const otherJob = pattern('(last|previous) (year|time|week|month|season|wedding|o
 // "box 3 packed", "crown no 2 done": a number that names one thing.
 const labels =
   /^(no|number|parcel|parcels|episode|stop|box|table|tray|crate|batch|round|week|day|order|job|bay|van|page|step|stage|phase|part|event|wedding|room|shelf|bucket|bill|bills|rent|invoice|gun|fan|bulb|drill|printer)$/;
+// "6 corsages in box 2"
+const boxes = /^(box|tray|crate|table|bay|van|batch|bucket|shelf|rack)$/;
+export const isNamed = (tokens: readonly Token[], index: number): boolean =>
+  boxes.test(tokens[index - 1]?.text ?? '') && tokens[index - 2]?.text !== 'the';
+const inBox = ({ tokens }: Reader, match: Match): boolean => {
+  const number = match.kept['n'];
+  return number !== undefined && isNamed(tokens, tokens.indexOf(number, match.start));
+};
 const named = ({ tokens }: Reader, match: Match): boolean =>
   tokens[match.start]?.number !== undefined && labels.test(tokens[match.start - 1]?.text ?? '');
 
@@ -55,9 +63,21 @@ const stems = /^(stem|stems|sprig|sprigs|petal|petals|leaf|leaves|bunch|bunches|
 export const ofStems = ({ tokens }: Reader, match: Match): boolean =>
   stems.test(tokens[match.end]?.text ?? '') || tokens[match.end]?.means['ingredient'] !== undefined;
 
+// "6 of the 9 crowns are wired": begun, not finished.
+const begun = pattern(`(are|is|now|all|been|have been){0,2} (${stageWord})`);
+const onlyBegun = ({ tokens }: Reader, match: Match): boolean =>
+  (match.kept['m'] !== undefined || match.kept['s'] !== undefined) && begun.at(tokens, match.end, tokens.length) !== undefined;
+
 /** False where its number belongs to what follows, or names one thing, or tells of another job. */
 export const acceptsAfter = (reader: Reader, match: Match): boolean => {
-  if (named(reader, match) || leftBehind(reader, match) || reader.tokens[match.end]?.text === 'each') return false;
+  if (
+    named(reader, match) ||
+    inBox(reader, match) ||
+    onlyBegun(reader, match) ||
+    leftBehind(reader, match) ||
+    reader.tokens[match.end]?.text === 'each'
+  )
+    return false;
   if ([match.end, match.end - 1].some((index) => otherJob.at(reader.tokens, index, reader.tokens.length) !== undefined)) return false;
   // "8 corsages done 7 bouts done": the second number counts the kind behind it.
   // "22 buttonholes done 1 snapped": the last number belongs to what follows.

@@ -4,6 +4,7 @@ import { beginsAt, firstAt, type Match, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import { isCount, type Token } from '../text/token.ts';
 import { shareSaid } from './share-forms.ts';
+import { isNamed } from './what-follows.ts';
 import {
   both,
   byDay,
@@ -73,6 +74,7 @@ const countAt = (tokens: readonly Token[], index: number, end: number, kindsFirs
       ? 'unsure'
       : at(part, 'count', { count, of, ...kindIn(part), ...(part.kept['s'] === undefined ? {} : { slashed: true }) });
   }
+  if (isNamed(tokens, index)) return 'unsure';
   const many = counted.at(tokens, index, end);
   const number = many?.kept['n']?.number;
   if (many !== undefined && number !== undefined)
@@ -186,7 +188,7 @@ export const workEvents = (reader: Reader, start: number, end: number, kindsFirs
     const event = eventAt(tokens, index, end, kindsFirst);
     if (event === 'unsure') return undefined;
     if (event !== undefined) {
-      const another = days && event.told === 'count' && last?.told === 'count';
+      const another = days && event.told === 'count' && (last?.told === 'count' || (last?.told === 'done' && before?.told === 'count'));
       if (another) events.push({ told: 'join', start: index, end: index });
       events.push(another && event.kind === undefined && last.kind !== undefined ? { ...event, kind: last.kind } : event);
       index = event.end;

@@ -121,7 +121,9 @@ export const quiet = pattern(
 const day =
   '(on)? (yesterday|today|tonight|yest|tday|2day|last night|this (morning|arvo|afternoon|evening|avo)|<weekday>|in the (morning|afternoon|evening)|(before|after|since) (lunch|tea|breakfast|smoko|noon))';
 /** "made 6 yesterday 4 today": each count with its day, and nothing between them. */
-export const byDay = pattern(`<count> (more)? (<piece>)? ${day} (,|and|then|&|plus|n)? (another)? <count> (more)? (<piece>)? ${day}`);
+export const byDay = pattern(
+  `<count> (more)? (<piece>)? (done|made|finished|boxed)? ${day} (,|and|then|&|plus|n)? (another)? <count> (more)? (<piece>)? (done|made|finished|boxed)? ${day}`,
+);
 export const dayTold = pattern(day);
 /** Where they were lost: elsewhere "in the fridge" is finished. */
 export const lostWhere = pattern('(in|at|from|off|on) (the|my|our) (fridge|cooler|chiller|box|boxes|tray|cool room|coolroom|bench)');
