@@ -12,7 +12,7 @@ const ofOrder = new Set(
   big, bigger, biggest, small, smaller, smallest, large, larger, medium, little, mini, tiny, regular, standard, normal, plain, simple, fancy, full, half,
   adult, adults, kids, kid, child, children, size, sized, single, double, per, off, lot, with, we, they, she, he, his, her, hers, their, theirs, our,
   pin, pins, pinned, wrist, wrists, std, premium, deluxe,
-  more, extra, other, others, rest, that, that's, thats, it, its, it's, in, then, if, over, they're, theyre, first, after, pieces, pcs, nos, set, sets, pair, pairs
+  more, extra, other, others, rest, that, that's, thats, it, its, it's, in, then, if, over, they're, theyre, first, next, after, tiered, pieces, pcs, nos, set, sets, pair, pairs
 `),
 );
 const tags = ['piece', 'each', 'all', 'role', 'owner', 'from', 'upTo', 'material'];

@@ -9,7 +9,7 @@ import { countFor, nameOf } from '../wearers/role-counts.ts';
 import { currencyFields } from './read-order.ts';
 import { describes } from './told-by-size.ts';
 
-const whole = pattern('<w:count> (<material>)? <k:piece> (in all|total|all up)? (,|:|-|\\(|of which|with|so|\\.){1,2}');
+const whole = pattern('<w:count> (<material>)? <k:piece> (<all>)? (,|:|-|\\(|of which|with|so|\\.){1,2}');
 const who = '(the|our|a|an|his|her)? (<r:role>|<r:owner>)';
 const cost = '(is|are|at|@|=|:|-|to be){0,2} <p:amount> (<each>)?';
 const entryForms = [

@@ -133,6 +133,8 @@ const find = (reader: Reader): Finding[] => {
     if (token !== undefined && weak.has(token.text) && !trade(reader) && !oneOfTwo(reader, index)) continue;
     if (negated.at(reader.tokens, index - 1, index + 1) !== undefined || negated.at(reader.tokens, index - 2, index + 1) !== undefined)
       continue;
+    // "30 bouts, half dried": what the others are is not said.
+    if (kinds.size === 1 && /^(half|some|partly)$/.test(reader.tokens[index - 1]?.text ?? '')) continue;
     if (
       lines.length > 1 &&
       lines.some((line) => line.fact === 'pieces' && line.material === material) &&

@@ -79,6 +79,9 @@ const joinPair = (tokens: readonly Token[], index: number): { token: Token; next
     /^(crew|team|gang|group)$/.test(tokens[index - 2]?.text ?? '')
   )
     return undefined;
+  // "bout-6-$15": the number between two dashes counts.
+  const [ahead, mid] = [tokens[index - 1], tokens[index + 1]];
+  if (ahead?.text === '-' && ahead.glued && first.glued && mid?.text === '-' && second.number.form !== first.number.form) return undefined;
   // "4 - 12 each": a dash with spaces round it separates a count from its price unless both are alike.
   const dash = tokens[index + 1];
   if (dash?.text === '-' && !dash.glued && first.number.form !== second.number.form && first.number.form !== 'plain') return undefined;

@@ -58,6 +58,7 @@ const unitAfter = (tokens: readonly Token[], index: number): Unit | undefined =>
   const packed = !own && /^(of|x)$/.test(tokens[index - 1]?.text ?? '') && look(codesBefore, text) !== undefined;
   if (look(codesAfter, text) !== undefined && !packed) return { number: money(number, codesAfter[text]), next };
   if (text === 'p' || text === 'pence' || text === 'pee') return { number: money(hundredth(number), 'GBP'), next };
+  if (text === 'e' && unit.glued && tokens[next]?.glued !== true) return { number: money(number, 'EUR'), next };
   if (text === 'cents' || text === 'cent' || (text === 'c' && unit.glued)) return { number: money(hundredth(number), undefined), next };
   const duration = look(durations, text);
   if (duration !== undefined && duration !== '') return { number: { ...number, form: 'duration', unit: duration }, next };
