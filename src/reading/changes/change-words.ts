@@ -52,7 +52,7 @@ export const markers = [
   "now (is|are|at|it's|its|only|just|wants|want|need|want|going|be|down to|up to|to be|<count>|<money>|<material>)",
   '(down|up|back|changed|dropped|gone|went|cut|bumped|moved|reduced|increased|revised|pushed|switched|shifted|shifting|moving|brought|raised|lowered|amended|trimmed|rescheduled|postponed|delayed|swapped|changing|switching|updated|goes|going|corrected) (up|down|out|back|forward|on|over|from|it|date|them)? (to|from|for)',
   '(same|as before|same again|same order|same as before|as above) (but|except|only|just|,|again|as)',
-  '(new|revised|updated|corrected) (date|day|time|price|count|total|number|headcount|qty) (is|:|=|now)?',
+  '(new|revised|updated|corrected|final|latest) (date|day|time|price|count|total|number|headcount|qty) (is|:|=|now)?',
   '(same price|same prices) (but|except|only)',
   '(change|swap|switch|amend|alter|update) ',
   '(has|have|had|got|been|date|event|wedding) (changed|moved|shifted|been moved|been changed|pushed|been pushed|rescheduled)',
@@ -81,6 +81,6 @@ export const bareWords = new Set(
   we, need, them, call, put, set, from, go, we're, at, er, um, soz, all, after, then, but, and, lets, let's, so, nah, thanks, ta,
   cheers, bring, drop, cut, reduce, increase, raise, apologies, mistyped, miscounted, place, scrap, scrub, forget, ignore, scratch, shoulda, shld, numbers, qty, quantity, piece, pc, headcount, kindly, they've, we've, i've, she's, he's, dropped, bumped, final,
   edit, amend, you, can, x, bride, client, wants, says, she, he, has, in, end, pieces, me, pcs, nos, argh, ugh, oh, hold, for, one,
-  again, last, message, reckons, up to, down to, move, set, update, lift, lower, trim, correct, alter, revise, shift, fix, typed, figure, went, gone, goes, wrong, meaning, as, wrongly, entered, logged, put, told, accidentally, by, in, error, mistake, recounted, recount, must
+  again, last, message, reckons, up to, down to, move, set, update, lift, lower, trim, correct, alter, revise, shift, fix, typed, figure, went, gone, goes, wrong, meaning, as, wrongly, entered, logged, put, told, even, round, flat, an, accidentally, by, in, error, mistake, recounted, recount, must
 `),
 );
