@@ -150,3 +150,8 @@ export const forHours = pattern('for <n:count> (each)?');
 export const alone = pattern(
   "(i|i've|ive|i'll|ill|i'm|im) (only|just|can|have|got|could|might|free|'ve|do|am|for|in){1,4} (about|in)? <d:duration>",
 );
+/** "10 mins to wire, 5 to tape", "£11.44 min wage": no count of pieces and no price. */
+export const noCount = [
+  pattern('<duration> to <word> (,|and|&|then){1,2} (another|about)? <count> to <word>'),
+  pattern('<money> (an hour)? (is)? (the)? (min|minimum|national|living|award) (minimum|min|living)? (wage|rate)'),
+];

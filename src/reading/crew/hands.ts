@@ -71,6 +71,7 @@ const unlike = pattern(
   '(and|&|\\+|,|n) (me|<bench>|<word>) (for)? (all day|half a day|half day|the morning|the afternoon|mornings|afternoons)',
 );
 // "takes 2 of us 3 hours for 30 bouts" is a pace of them together, and no shift.
+const tillThen = pattern('(,|and|&|n) (the|our|my)? (<bench>|<unlisted>) (only)? (till|til|until|from) (<count>|<time>|lunch|noon|midday)'); // "me all day fri, jo till 1"
 const fewerBy = pattern(
   '((minus|except|except for|apart from) (<unlisted>|me|the <bench>|my <bench>)|without (me|the <bench>|my <bench>))',
 ); // "team of 3 minus jo"
@@ -79,6 +80,7 @@ export const unsureHands = (reader: Reader, { start, end }: Part): boolean =>
   oneMore.in(reader.tokens, start, end) !== undefined ||
   pieceworkOfSome.in(reader.tokens, start, end) !== undefined ||
   fewerBy.in(reader.tokens, start, end) !== undefined ||
+  tillThen.in(reader.tokens, start, end) !== undefined ||
   (unlike.in(reader.tokens, start, end) !== undefined && reader.tokens.slice(start, end).some((token) => hoursOf(token) !== undefined));
 
 // "jo is off friday"

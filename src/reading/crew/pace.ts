@@ -5,7 +5,7 @@ import { decimal } from '../../values/decimal.ts';
 import { pattern } from '../pattern.ts';
 import type { Reader, Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
-import type { Token } from '../text/token.ts';
+import { isCount, type Token } from '../text/token.ts';
 import { hourlyPiece, oneInAll, paceForms, paceIn, paceOfSome, rateForms, strongHand, wageForms } from './crew-forms.ts';
 
 export const hoursOf = (token: Token | undefined): number | undefined => {
@@ -52,6 +52,11 @@ export const pace = (reader: Reader, part: Part): Unworded | undefined => {
     const minutes = minutesOf(match?.kept['d']);
     if (match === undefined || minutes === undefined || minutes > 600) continue;
     if (reader.tokens[match.end]?.text === 'way') continue; // "half an hour each way"
+    // "40 bouts = 6 hrs" is what so many take together.
+    const many = reader.tokens[match.start - 1];
+    const together =
+      match.kept['p'] !== undefined && reader.tokens[match.start] === match.kept['p'] && isCount(many) && many?.number?.amount !== '1';
+    if (together && (match.kept['d']?.number?.unit === 'hour' || /^[=:]$/.test(reader.tokens[match.start + 1]?.text ?? ''))) continue;
     const each = match.kept['p'] === undefined;
     const long = match.kept['d']?.number?.unit === 'hour';
     if (
@@ -104,7 +109,7 @@ export const othersPace = (reader: Reader, part: Part): boolean => {
   return match !== undefined && (match.end === part.end || reader.tokens[match.end]?.text === ',');
 };
 
-const paid = /^(labour|labor|casuals?|helpers?|juniors?|freelancers?|is|are|at|on|pay|paying|get|gets|@|rate|wage|costs|cost)$/;
+const paid = /^(labour|labor|is|are|at|on|pay|paying|get|gets|@|rate|wage|costs|cost)$/;
 // "2 casuals sat, 6 hours each, 28 an hr": a bare number behind the hours of hands is their wage.
 const besideHours = (reader: Reader, part: Part, at: number): boolean => {
   const before = reader.tokens.slice(part.start, at);

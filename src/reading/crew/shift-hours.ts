@@ -83,3 +83,9 @@ export const evenly = (total: number, people: number): number | undefined => {
   const each = decimal(total).dividedBy(people);
   return each.times(4).isInteger() ? each.toNumber() : undefined;
 };
+
+/** "me 9-5 fri, casual 9-1": two shifts that are not alike. */
+export const shiftsDiffer = (reader: Reader, clauses: readonly { start: number; end: number }[]): boolean => {
+  const shifts = clauses.map(({ start, end }) => shiftHours(reader, { start, end, asked: false })).filter((hours) => hours !== undefined);
+  return new Set(shifts).size > 1;
+};

@@ -13,32 +13,32 @@ import {
   oneHand,
   payWord,
   perDay,
-  premium,
   shiftSaid,
   strongHand,
   talk,
   thisWeek,
-  timeForSome,
   totalHours,
   weHave,
 } from '../crew/crew-forms.ts';
 import { dayOff } from '../crew/day-off.ts';
 import { withoutDayWage } from '../crew/day-wage.ts';
 import { countBeside, daysApart, shareHours } from '../crew/days-apart.ts';
-import { anotherDay, dateIn, datesIn, plainPair } from '../crew/days-at-bench.ts';
+import { anotherDay, datesIn, plainPair } from '../crew/days-at-bench.ts';
 import { namesSpan, spanOf } from '../crew/days-span.ts';
 import { hoursEach, isEach } from '../crew/each-hours.ts';
-import { away, countAway, handsWanting, peopleIn, someoneHelps, unsureHands, withoutAbsent } from '../crew/hands.ts';
+import { away, countAway, peopleIn, someoneHelps, unsureHands, withoutAbsent } from '../crew/hands.ts';
 import { hoursApart } from '../crew/hours-apart.ts';
 import { withHours } from '../crew/hours-behind.ts';
+import { onlyHeld } from '../crew/only-held.ts';
 import { ownShift } from '../crew/own-shift.ts';
 import { hoursOf, othersPace, pace, wageIn } from '../crew/pace.ts';
 import { pacesListed } from '../crew/paces-listed.ts';
 import { askPaidOrMade } from '../crew/paid-or-made.ts';
-import { evenly, shiftHours } from '../crew/shift-hours.ts';
+import { evenly, shiftHours, shiftsDiffer } from '../crew/shift-hours.ts';
 import { speaksOfHands } from '../crew/speaks-of-hands.ts';
 import { askDay, dateOutcome } from '../dates/date-facts.ts';
 import type { FactOf } from '../fact.ts';
+import { clausesOf } from '../held/clauses.ts';
 import { firstIn } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader, type Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
@@ -66,7 +66,11 @@ const read = (reader: Reader, part: Part, behind = false, timed = false, beside 
     (wagedPeople === undefined ? (myself === undefined && !someoneHelps(reader, part) ? undefined : 1) : Number(wagedPeople));
   // "2 of us mon to wed, 10 hrs": whose day's hours those are is not said.
   const span = people === undefined ? undefined : spanOf(reader, part);
-  if ((people !== undefined && span === undefined && namesSpan(reader, part)) || unsureHands(reader, part))
+  if (
+    (people !== undefined && span === undefined && namesSpan(reader, part)) ||
+    unsureHands(reader, part) ||
+    (people !== undefined && shiftsDiffer(reader, clausesOf(reader, part)))
+  )
     return { start: part.start, end: part.end, held: true };
   const off = away(reader, part);
   if (off !== undefined) return off;
@@ -194,10 +198,7 @@ const readPart = (reader: Reader, part: Part): Finding[] => {
     ].filter(({ start, end }) => end - start > 1);
     return [held, ...rest.flatMap((each) => readPart(reader, each))];
   }
-  if (handsWanting(reader, part) && dateIn(reader, part) !== undefined) return [{ start: part.start, end: part.end, held: true }];
-  const held = premium.in(reader.tokens, part.start, part.end) ?? timeForSome.at(reader.tokens, part.start, part.end);
-  if (held !== undefined && (held.end === part.end || held.kept['n'] === undefined))
-    return [{ start: part.start, end: part.end, held: true }];
+  if (onlyHeld(reader, part)) return [{ start: part.start, end: part.end, held: true }];
   const timed = reader.tokens.slice(part.start, part.end).some((token) => hoursOf(token) !== undefined);
   const days = daysApart(reader, part)?.map((day, at) => read(reader, day, at > 0, timed, true));
   if (days?.every((finding) => finding?.facts !== undefined)) return shareHours(days.flatMap((finding) => finding ?? []));

@@ -120,6 +120,9 @@ export const headsTold = (reader: Reader, part: Part): number | undefined => {
     index += taken;
   }
   if (game && !worn && !party && !beside) return undefined;
+  // "groom side 11 people total wearing"
+  const inAll = tokens.slice(part.start, part.end).some(({ text, means }) => text === 'total' || means['all'] !== undefined);
+  if (sides.length === 1 && heads.length === 0 && worn && inAll && !beside && sum === 0) return sides[0];
   return agreed({ heads, sides, plus, beside, sum }, worn || party || included);
 };
 

@@ -54,7 +54,7 @@ export const readWearers = (
   let negated = false; // "no best man"
   let counted = false;
   let leftOut = 0;
-  let loose = false; // "groom, bm, 4 and fob": four of whom?
+  let loose = -1; // "groom, bm, 4 and fob": four of whom?
   const head = forHead.at(reader.tokens, part.start, part.end);
   let common = head?.kept['p']?.means['piece'] as PieceKind | undefined;
   const numbersLast = countsBehind(reader, part);
@@ -193,7 +193,7 @@ export const readWearers = (
       clean = false;
     if (token.number !== undefined) {
       clean = false;
-      loose ||= isCount(token) && openEnded(reader.tokens[index + 1]);
+      if (isCount(token) && openEnded(reader.tokens[index + 1])) loose = index;
     }
     index += 1;
   }
@@ -213,7 +213,7 @@ export const readWearers = (
     clean,
     unknown,
     heads,
-    loose,
+    loose: loose >= 0 && !(said !== undefined && loose >= said.start && loose < said.end),
     pieceless: entries.every((each) => each.piece === undefined),
     ...(total === undefined || Number.isNaN(total) ? {} : { total }),
   };

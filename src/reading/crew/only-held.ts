@@ -1,0 +1,24 @@
+// Talk of hands and time whose numbers are nobody's: "double time sundays", "3 hrs for 20 lapels", "need 2 extra hands sat", "10 mins to wire, 5 to tape".
+
+import { firstIn, pattern } from '../pattern.ts';
+import type { Reader } from '../phrase.ts';
+import type { Part } from '../text/message.ts';
+import { noCount, premium, timeForSome } from './crew-forms.ts';
+import { dateIn } from './days-at-bench.ts';
+import { handsWanting } from './hands.ts';
+
+const inAll = pattern(
+  '(so|ok)? <count> (<material>)? <piece> (=|:|is|are|about|roughly|would be|will be|- \\>){1,2} (about|roughly)? <d:duration> (all up|total|in total|work|labour)?',
+);
+
+/** Whether the sentence is kept from every phrase and named as unread. */
+export const onlyHeld = (reader: Reader, part: Part): boolean => {
+  const { tokens } = reader;
+  if (firstIn(noCount, tokens, part.start, part.end) !== undefined) return true;
+  if (handsWanting(reader, part) && dateIn(reader, part) !== undefined) return true;
+  const held = premium.in(tokens, part.start, part.end) ?? timeForSome.at(tokens, part.start, part.end);
+  // "40 bouts = 6 hrs" says what so many take, and orders none.
+  const some = inAll.at(tokens, part.start, part.end);
+  if (some?.end === part.end && some.kept['d']?.number?.unit === 'hour') return true;
+  return held !== undefined && (held.end === part.end || held.kept['n'] === undefined);
+};
