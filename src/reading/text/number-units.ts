@@ -58,7 +58,9 @@ const unitAfter = (tokens: readonly Token[], index: number): Unit | undefined =>
   const packed = !own && /^(of|x)$/.test(tokens[index - 1]?.text ?? '') && look(codesBefore, text) !== undefined;
   if (look(codesAfter, text) !== undefined && !packed) return { number: money(number, codesAfter[text]), next };
   if (text === 'p' || text === 'pence' || text === 'pee') return { number: money(hundredth(number), 'GBP'), next };
-  if (text === 'e' && unit.glued && tokens[next]?.glued !== true) return { number: money(number, 'EUR'), next };
+  // "18e", "18e, 30e"; "1e5" and "14ex" are none
+  if (text === 'e' && unit.glued && (tokens[next]?.glued !== true || /^(line|sign)$/.test(tokens[next]?.kind ?? '')))
+    return { number: money(number, 'EUR'), next };
   if (text === 'cents' || text === 'cent' || (text === 'c' && unit.glued)) return { number: money(hundredth(number), undefined), next };
   const duration = look(durations, text);
   if (duration !== undefined && duration !== '') return { number: { ...number, form: 'duration', unit: duration }, next };
@@ -150,7 +152,7 @@ const joinThousands = (tokens: readonly Token[]): Token[] => {
   return joined;
 };
 
-const gluedLetters = /^(x|pk|ct|s|ea|each|pp|pcs?|nos?|k|odd|ish|am|pm|per|doz|bh|bhs|pc)$/;
+const gluedLetters = /^(x|pk|ct|s|ea|each|pp|pcs?|nos?|k|odd|ish|am|pm|per|doz|bh|bhs|pc|ex)$/;
 
 // "bay9", "4b", "a12": letters and digits in one word are somebody's code.
 const isCode = (tokens: readonly Token[], index: number): boolean => {

@@ -3,6 +3,7 @@
 import { isKnownWord } from '../words/vocabulary.ts';
 import { unclipped } from './clipped-words.ts';
 import { slipOf } from './slips.ts';
+import { taxApart } from './tax-as-one.ts';
 import type { Token } from './token.ts';
 
 const full: Readonly<Record<string, string>> = {
@@ -121,7 +122,9 @@ export const writtenOut = (given: readonly Token[]): readonly Token[] => {
   const tokens: Token[] = [];
   for (let index = 0; index < given.length; index++) {
     const token = given[index] as Token;
-    if (isBefore(given, index) || isPer(given, index)) {
+    const parted = taxApart(token);
+    if (parted !== undefined) tokens.push(...parted);
+    else if (isBefore(given, index) || isPer(given, index)) {
       tokens.push({ ...token, text: token.text === 'b' ? 'before' : 'per', end: (given[index + 1] as Token).end });
       index += 1;
     } else if (isSlip(given, index)) {
