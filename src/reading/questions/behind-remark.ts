@@ -48,8 +48,9 @@ export const behindRemark = (reader: Reader, part: Part, loosely: boolean): Part
     if (token?.text !== ',' && (token?.text !== '-' || (token.glued && tokens[index + 1]?.glued === true))) continue;
     let from = index + 1;
     while (leads.test(tokens[from]?.text ?? '')) from += 1;
-    if (from >= part.end || !asks(tokens, from, part.asked) || tells(reader, from, part)) continue;
-    return isRemark(tokens, part.start, index, loosely) ? { ...part, start: from } : undefined;
+    const asked = from < part.end && asks(tokens, from, part.asked) && !tells(reader, from, part);
+    if (asked) return isRemark(tokens, part.start, index, loosely) ? { ...part, start: from } : undefined;
+    index = from - 1; // what leads leads from no other place
   }
   return undefined;
 };
