@@ -45,6 +45,18 @@ export interface Spent {
   readonly amount: string;
 }
 
+// "customer paid 3.50 for roses", "the bride has spent 200 on flowers": what others gave is no outlay of ours.
+const others =
+  /^(customer|customers|client|clients|couple|planner|venue|guest|guests|lady|woman|man|school|church|company|she|he|they|shes|hes|theyve|she's|he's|they've|they'd|who|someone|somebody|people|neighbour|friend|competitor|shop)$/;
+const paid = /^(spent|spending|paid|paying|shelled out|forked out|have|had|'ve|only|just|also|ended up)$/;
+const between = /^(has|have|had|'s|'ve|'d|just|already|only|also|really|normally|usually|once|never|always)$/;
+const ofOthers = (tokens: readonly Token[], start: number, from: number): boolean => {
+  let at = from - 1;
+  while (at > start && between.test(tokens[at]?.text ?? '')) at -= 1;
+  const who = at < start ? undefined : tokens[at];
+  return who !== undefined && (others.test(who.text) || who.means['role'] !== undefined);
+};
+
 const spentIn = (match: Match): Spent[] => {
   const number = match.kept['n']?.number;
   return number === undefined || number.max !== undefined ? [] : [{ match, amount: number.amount }];
@@ -55,6 +67,7 @@ export const spending = (tokens: readonly Token[], part: Part): readonly Spent[]
   for (let index = part.start; index < part.end; index++) {
     const match = firstAt(forms, tokens, index, part.end);
     if (match === undefined) continue;
+    if (paid.test(tokens[index]?.text ?? '') && ofOthers(tokens, part.start, index)) return [];
     // "real flowers 91": what kind of flowers, and no sum; "final 85 each" is a price.
     const sure = !settled.test(tokens[match.start]?.text ?? '') || tokens[match.end]?.means['each'] === undefined;
     if (!sure || bounded(tokens, part) || tokens[match.end]?.means['each'] !== undefined) return [];

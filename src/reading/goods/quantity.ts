@@ -75,6 +75,18 @@ const pastWidth = (tokens: readonly Token[], index: number): number => {
   return width?.form === 'length' && tokens[index + of + 1]?.kind === 'word' ? index + of + 1 : index;
 };
 
+// "18 in ribbon", "20 in of floral wire": goods that are sold by length stand behind "in" where inches are meant.
+const byLength = /(ribbon|wire|bindwire|twine|tape|raffia|string|cord|jute|elastic|lace|organza|chiffon|tulle|thread|hessian|burlap|grosgrain)$/;
+export const soldByLength = (token: Token | undefined): boolean => byLength.test(token?.means['ingredient'] ?? token?.text ?? '');
+const inches = (tokens: readonly Token[], index: number): Quantity | undefined => {
+  if (tokens[index + 1]?.text !== 'in') return undefined;
+  const next = tokens[index + 2]?.text === 'of' ? index + 3 : index + 2;
+  const goods = [0, 1, 2].map((beside) => tokens[next + beside]);
+  const at = goods.findIndex((token) => soldByLength(token));
+  const plain = goods.slice(0, Math.max(0, at)).every((token) => token?.kind === 'word' && token.means['piece'] === undefined);
+  return at < 0 || !plain ? undefined : { length: Number(tokens[index]?.number?.amount), unit: 'in', next };
+};
+
 /** A quantity that begins here. */
 export const quantity = (tokens: readonly Token[], index: number): Quantity | undefined => {
   const token = tokens[index];
@@ -85,6 +97,8 @@ export const quantity = (tokens: readonly Token[], index: number): Quantity | un
   const said = measureSaid(tokens, index);
   if (said !== undefined) return said;
   if (number?.form === 'plain' && number.max === undefined && Number(number.amount) <= 500) {
+    const long = inches(tokens, index);
+    if (long !== undefined) return long;
     // "2 and a half stems"
     if (tokens[index + 1]?.text === 'and' && tokens[index + 2]?.text === 'a' && tokens[index + 3]?.text === 'half')
       return { stems: Number(number.amount) + 0.5, next: index + 4 };

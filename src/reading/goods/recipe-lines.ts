@@ -8,7 +8,7 @@ import type { Token } from '../text/token.ts';
 import { portionWords } from '../words/trade-words.ts';
 import { itemName, knowsItem } from './item-name.ts';
 import { besideNames } from './name-edges.ts';
-import { type Quantity, quantity } from './quantity.ts';
+import { type Quantity, quantity, soldByLength } from './quantity.ts';
 
 /** Whether a token stands between two lines. */
 export const separates = (token: Token | undefined): boolean =>
@@ -26,10 +26,15 @@ const numberBehind = (tokens: readonly Token[], at: number, end: number): Quanti
   if (number.form === 'length')
     return closes(at + 1) ? { length: Number(number.amount), unit: number.unit ?? '', next: at + 1 } : undefined;
   if (number.form !== 'plain') return undefined;
+  // "paddle wire 20 in"
+  if (tokens[at + 1]?.text === 'in' && soldByLength(tokens[at - 1]) && closes(at + 2))
+    return { length: Number(number.amount), unit: 'in', next: at + 2 };
   let next = at + 1;
   while (next < end && portionWords.has(tokens[next]?.text ?? '')) next += 1;
   // "rose x2 fern x1"
-  const marked = tokens[at - 1]?.text === 'x' && tokens[next]?.means['ingredient'] !== undefined;
+  const marked =
+    tokens[at - 1]?.text === 'x' &&
+    (tokens[next]?.means['ingredient'] !== undefined || (tokens[next]?.kind === 'word' && tokens[next + 1]?.text === 'x'));
   return closes(next) || marked ? { stems: Number(number.amount), next } : undefined;
 };
 

@@ -10,7 +10,7 @@ const sizedForm = pattern(
   '(a|one|1|each|per|every)? <pack> (of|x|\\() <n:count> (\\))? (stems|stem)? (of)? (<ingredient>)? (does|do|makes|make|gives|gets|covers|yields|will do|will make|is enough for|is|=|for|did|made) (about|us)? <m:count> (<p:piece>)',
 );
 const makes =
-  '(does|do|makes|make|gives|gets|covers|yields|will do|will make|is enough for|is|=|for|did|made|gives us|gets us|gets you|goes into)';
+  '(does|do|makes|make|gives|gets|covers|yields|will do|will make|is enough for|is|=|for|did|made|gives us|gives me|makes me|does me|does us|gets me|gets us|gets you|goes into)';
 // "10 stem bunch does 5 corsages", "1 bunch (10 stems) = 4 corsages", "20 heads does 10 bouts"
 const bunchForms = [
   pattern(
@@ -26,15 +26,15 @@ const yieldForms = [
   sizedForm,
   ...bunchForms,
   pattern(
-    '<n:amount> (<any>)? (stem|stems|<ingredient>|bunch|bunches) (of)? (<ingredient>)? (<word>)? (make|makes|made|does|do|will do|will make|is|are|=|gives|give|for|for every|to every|gets|get|covers|cover|yields|yield|enough for|gives us|gets us|gets you|gives you|gets ya|makes us|per|into|goes into) (about|us)? <m:count> (<p:piece>)',
+    '<n:amount> (<any>)? (stem|stems|<ingredient>|bunch|bunches) (of)? (<ingredient>)? (<word>)? (make|makes|made|does|do|will do|will make|is|are|=|gives|give|for|for every|to every|gets|get|covers|cover|yields|yield|enough for|gives us|gives me|makes me|does me|does us|gets me|gets us|gets you|gives you|gets ya|makes us|per|into|goes into) (about|us)? <m:count> (<p:piece>)',
   ),
   pattern(
-    '(a|one|each|per|every) (bunch|bunches|wrap|bundle) (of)? <ingredient> (makes|make|does|do|gives|covers|yields|will do|will make|is enough for|is good for) (about|us|you|around)? <m:count> (<p:piece>)',
+    '(a|one|each|per|every) (bunch|bunches|wrap|bundle) (of)? <ingredient> (makes|make|does|do|gives|gets|covers|yields|will do|will make|is enough for|is good for) (me|us|you)? (about|around)? <m:count> (<p:piece>)',
   ),
   pattern(
     '<m:count> (<p:piece>) (from|out of|per|to|off|outta|for) (each|every|a|one|the)? (<n:amount>)? (stem|stems) (of)? (<ingredient>)?',
   ),
-  pattern('(a|one|each|every|per) stem (of)? (<ingredient>)? (makes|does|is|gives|covers|for|do|will do) <m:count> (<p:piece>)?'),
+  pattern('(a|one|each|every|per) stem (of)? (<ingredient>)? (makes|does|is|gives|gets|covers|for|do|will do|yields) (me|us|you)? (about|around)? <m:count> (<p:piece>)?'),
   pattern('<m:count> (<p:piece>) (from|out of|outta|off|per) (each|every|a|one|the)? (bunch|bunches|wrap|bundle) (of)? (<ingredient>)?'),
 ];
 const stemCount = pattern(

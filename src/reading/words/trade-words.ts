@@ -12,7 +12,7 @@ export const ingredients: Readonly<Record<string, readonly string[]>> = {
   limonium: ['limonium', 'limo'],
   strawflower: ['strawflower', 'strawflwr'],
   'straw flower': ['straw flower', 'straw flwr'],
-  'bunny tail': ['bunny tail', 'bunnytail', 'bunnies tail'],
+  'bunny tail': ['bunny tail', 'bunnies tail'],
   'spray rose': ['spray rose', 'sprayrose'],
   lavender: ['lavender', 'lav', 'lavendar'],
   ruscus: ['ruscus', 'rucus'],
@@ -39,18 +39,18 @@ export const ingredients: Readonly<Record<string, readonly string[]>> = {
   phalaenopsis: ['phalaenopsis', 'phalaenopsis orchid', 'phal'],
   gerbera: ['gerbera', 'gerbra', 'gerber daisy', 'gerbera daisy'],
   "lamb's ear": ["lamb's ear", 'lambs ear'],
-  'rose hip': ['rose hip', 'rosehip'],
-  'gum nut': ['gum nut', 'gumnut'],
-  'pepper berry': ['pepper berry', 'pepperberry'],
-  'rice flower': ['rice flower', 'riceflower'],
-  'poppy head': ['poppy head', 'poppyhead'],
+  'rose hip': ['rose hip'],
+  'gum nut': ['gum nut'],
+  'pepper berry': ['pepper berry'],
+  'rice flower': ['rice flower'],
+  'poppy head': ['poppy head'],
   'pearl head pin': ['pearl head pin', 'pearl-head pin'],
   'corsage bracelet': ['corsage bracelet'],
 };
 
 /** Goods that stand under their own names. */
 export const goodsNames = wordList(`
-  lagurus, billy button, billy ball, rose, rosemary, fern, leatherleaf, leather leaf, wheat, thistle,
+  bunnytail, rosehip, gumnut, pepperberry, riceflower, poppyhead, lagurus, billy button, billy ball, rose, rosemary, fern, leatherleaf, leather leaf, wheat, thistle,
   eryngium, astrantia, orchid, dendrobium, hypericum, hypericum berry, ivy, ivy leaf, olive, olive
   leaf, pampas, pampas grass, phalaris, protea, blushing bride, banksia, fynbos, scabiosa, scabious, scabiosa pod, poppy
   pod, nigella, love in a mist, bay leaf, heather, erica, tulip, delphinium, larkspur, amaranthus, gomphrena, globe amaranth,
