@@ -5,6 +5,7 @@ import { pattern } from '../pattern.ts';
 import { type Finding, found, type Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import { firstWhere, isNumber, type Token } from '../text/token.ts';
+import { isOccasion } from '../words/occasion-words.ts';
 import { bareWords } from './change-words.ts';
 import { inZones, type Zones } from './zones.ts';
 
@@ -16,8 +17,7 @@ const oldHour = (reader: Reader, index: number, zones: Zones): { end: number; ti
   return { end: index + 1, time: `${String(hour <= 7 ? hour + 12 : hour).padStart(2, '0')}:00` };
 };
 
-const timeWords =
-  /^(ceremony|service|vows|event|wedding|time|time's|times|start|starts|starting|handover|pickup|collection|party|its|it's|moved|now)$/;
+const timeWords = /^(service|vows|time|time's|times|start|starts|starting|handover|pickup|collection|its|it's|moved|now)$/;
 // "actually 4pm not 2": nothing but times and words of correction.
 const onlyTimes = (reader: Reader, part: Part): boolean =>
   reader.tokens
@@ -47,8 +47,7 @@ const hourTold = ({ tokens }: Reader, { start, end }: Part, zones: Zones): { end
 };
 
 // "photographer's now coming at 3pm", "hair trial moved to 3pm", "i start now at 9": somebody else's hour, or something else's.
-const ofEvent =
-  /^(ceremony|service|vows|event|wedding|party|gala|reception|function|do|handover|pickup|collection|delivery|time|times|start|starts|starting)$/;
+const ofEvent = /^(service|vows|do|handover|pickup|collection|delivery|time|times|start|starts|starting)$/;
 const besides =
   /^(rehearsal|trial|trials|meeting|fitting|makeup|hair|photographer|photos|drying|lead|order|prep|access|setup|bump|install|call|tasting|shift|lunch|venue|cake|band|dj)$/;
 // Who moves it, and how.
@@ -61,14 +60,15 @@ const ofOthers = ({ tokens }: Reader, { start, end }: Part): boolean => {
   if (words.some((token) => besides.test(plain(token))) || starter.in(tokens, start, end) !== undefined) return true;
   const first = firstWhere(tokens, start, end, (token) => token.number !== undefined);
   const subject = tokens.slice(start, first < 0 ? end : first).filter(({ kind }) => kind === 'word');
-  if (subject.some((token) => ofEvent.test(plain(token)))) return false;
-  const known = (token: Token): boolean => bareWords.has(plain(token)) || timeWords.test(plain(token)) || mover.test(plain(token));
+  if (subject.some((token) => ofEvent.test(plain(token)) || isOccasion(token.text))) return false;
+  const known = (token: Token): boolean =>
+    bareWords.has(plain(token)) || timeWords.test(plain(token)) || isOccasion(token.text) || mover.test(plain(token));
   return subject.some((token) => !known(token) && token.means['weekday'] === undefined);
 };
 
 /** The new hour, if the part says one. */
 export const timeChange = (reader: Reader, part: Part, zones: Zones): Finding | undefined => {
-  const named = reader.tokens.slice(part.start, part.end).some((token) => timeWords.test(token.text.replace(/'s$/, '')));
+  const named = reader.tokens.slice(part.start, part.end).some(({ text }) => timeWords.test(text.replace(/'s$/, '')) || isOccasion(text));
   // "i start now at 9" is neither an hour of the event nor a price.
   const ours = reader.tokens.slice(part.start, part.end).some(({ means }) => means['piece'] !== undefined);
   if (!ours && starter.in(reader.tokens, part.start, part.end) !== undefined) return { start: part.start, end: part.end, held: true };

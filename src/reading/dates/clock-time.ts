@@ -177,3 +177,11 @@ export const isHourOfDay = (tokens: readonly Token[], index: number): boolean =>
     hourOf(tokens[index]) !== undefined
   );
 };
+
+/** "at 4 today", "by 10 tomorrow": the number before the day is its hour. */
+export const isHourBeforeDay = (tokens: readonly Token[], index: number): boolean =>
+  /^(at|@|by|before)$/.test(tokens[index - 1]?.text ?? '') &&
+  /^(today|tomorrow|tonight|tmrw|tmr|tomoz|this)$/.test(tokens[index + 1]?.text ?? '') &&
+  (tokens[index + 1]?.text !== 'this' || /^(arvo|afternoon|evening|morning)$/.test(tokens[index + 2]?.text ?? '')) &&
+  tokens[index]?.number?.form === 'plain' &&
+  hourOf(tokens[index]) !== undefined;

@@ -2,27 +2,26 @@
 
 import { anyIn, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
+import { anyOccasion, besideOccasions, isOccasion, occasions } from '../words/occasion-words.ts';
 import { wordList } from '../words/word-list.ts';
 import type { DateRead } from './date-read.ts';
 
-export const leads = new Set(
-  wordList(`
-  event, wedding, party, function, ceremony, gala, ball, formal, dance, funeral, prom, christening, date, nuptials, bride, needed, wanted, shaadi, reception, engagement, anniversary, communion, baptism, deb, debs,
-  matric, races, graduation, launch, do, show, elopement, weddings, wed, wdding, weding, evnt, photos, shoot,
-  sometime, marrying, married, mehndi, sangeet, baraat, bridal, couple, hens, gig, festival, awards, luncheon,
-  grad, grads, homecoming, hoco, quince, quinceanera, quinceañera, mitzvah, shower, banquet, bash, burial, cremation, convocation, cotillion,
-  fete, fundraiser, haldi, mehendi, nikah, nikkah, walima, roka, tilak, puja, pooja, recital, regatta, pageant, handfasting, partnership, requiem,
-  marry, hitched, happening, wake, renewal, umembeso, lobola, roce, farewell, confirmation, barmitzvah, batmitzvah, premiere, marries, weds, hen, stag,
-  birthdays, civil, soiree, ceremonies, memorial, dinner-dance, supper-dance
+export const leads = new Set([
+  ...occasions,
+  // "viewing friday" may be of a house, "vigil" of anything.
+  ...besideOccasions.filter((word) => !/^(registry|removal|viewing|vigil|bachelor|bucks)$/.test(word)),
+  ...wordList(`
+  ball, dance, date, bride, needed, wanted, launch, do, show, weddings, wed, wdding, weding, evnt, photos, shoot,
+  sometime, marrying, married, bridal, couple, gig, bash, partnership, marry, hitched, happening, renewal, marries, weds, birthdays, ceremonies
 `),
-);
+]);
 // Words that are an event's only as somebody's own: "the service is on saturday", "a dinner tomorrow week".
 const mild =
   'brunch|concert|conference|dinner|exhibition|high tea|kitchen tea|tea|long lunch|lunch|mass|opening|opening night|parade|play|polo|service|vows|blessing|registry office|registry|speech day|naming day|sweet sixteen|sweet 16|photos|speeches|job|order|outing|rehearsal dinner|birthday|<ordinal> birthday|competition|pageant|parade|vigil|viewing|church|carnival|ball|cup day lunch|vow renewal';
 const own = "(the|a|an|their|her|his|client's|clients|our|big|school|charity|family|memorial|church|gala|garden|mum's|this)";
 // Whose days are their own all the same: "the school formal", "a 60th birthday", "kitchen tea".
 const compound = pattern(
-  '(school (formal|ball|dance|prom|do|social|fete|disco)|(kitchen|high|garden|bridal) tea|tea party|(long|ladies|charity|cup day|race day|wedding) lunch|<ordinal> birthday|birthday (party|do|bash|lunch|dinner|drinks)|vow renewal|renewal of vows|bank holiday|match day)',
+  `(school (formal|ball|dance|prom|do|social|fete|disco)|(kitchen|high|garden|bridal) tea|tea party|(long|ladies|charity|cup day|race day|wedding|board|boardroom|corporate|club|committee|sponsors|members|alumni|presentation|farewell|retirement|leaving|anniversary|awards|awards day|hunt|gala|christmas|xmas|easter|melbourne cup|derby day|fundraising|civic|mayoral|council) (lunch|luncheon|dinner|brunch|breakfast|drinks|supper|do|tea)|<ordinal> birthday|birthday (party|do|bash|lunch|dinner|drinks)|vow renewal|renewal of vows|bank holiday|match day|(naming|race|open|sports|speech|prize|cup|derby|ladies|founders|gala|heritage) (day|ceremony)|(awards|prize|casino|quiz|trivia|opening|presentation|graduation|debut|charity) (night|evening|nite)|(house|office|shop|studio) warming|(baby|bridal) shower|(book|product|album|store|collection|brand) launch|grand opening|(anzac|dawn|carol|church|funeral|civil|remembrance|thanksgiving|candlelight|graveside) (service|mass)|(hens|hen|stag|bucks|bachelorette|bachelor) (do|weekend|party|night|lunch|day)|(${anyOccasion}) (day|night|lunch|dinner|brunch|breakfast|drinks|tea|party|do|service|mass))`,
 );
 const forms = [
   pattern(`${own} (<word>)? (${mild}) (is|on|is on|'s|,|:|-|will be|falls)`),
@@ -73,8 +72,9 @@ export const isLed = (reader: Reader, reads: readonly DateRead[] = []): boolean 
 
 export const isCompound = (reader: Reader): boolean => compound.in(reader.tokens, 0, reader.tokens.length) !== undefined;
 
+// Words of everyday talk too, and those that happen while the shop is shut for them.
+const notTheEvent =
+  /^(funeral|memorial|viewing|vigil|removal|races|awards|confirmation|retirement|dedication|civil|registry|festival|expo|engagement|shower|naming|wake|regatta)('s)?$/;
 /** Whether the event itself is named. */
 export const namesEvent = (reader: Reader): boolean =>
-  reader.tokens.some((token) =>
-    /^(event|wedding|event's|wedding's|party|gala|ceremony|function|formal|reception|handover|date|date's)$/.test(token.text),
-  );
+  reader.tokens.some(({ text }) => (isOccasion(text) && !notTheEvent.test(text)) || /^(handover|date|date's)$/.test(text));

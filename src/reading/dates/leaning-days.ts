@@ -4,15 +4,16 @@ import { addDays, type Day } from '../../values/day.ts';
 import { pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import { firstWhere } from '../text/token.ts';
+import { occasions } from '../words/occasion-words.ts';
 import { comingWeekday, weekdayNumber } from './calendar-sums.ts';
 import type { DateRead } from './date-read.ts';
 import { ofWhat } from './of-what.ts';
 
 const bare = pattern('(on|the|this|is|for){0,2} <w:weekday>');
 const eventBefore = pattern(
-  '(wedding|event|ceremony|party|gala|function|reception|formal|ball|prom|dance|do|big day|wedding day|marrying|married) (is|is on|itself|day|on|the|proper|:|-|,){0,3}',
+  `(${occasions.join('|')}|ball|dance|do|big day|marrying|married) (is|is on|itself|day|on|the|proper|:|-|,){0,3}`,
 );
-const eventBehind = pattern('(wedding|event|ceremony|party|gala|function|reception|formal|ball|prom|dance)');
+const eventBehind = pattern(`(${occasions.join('|')}|ball|dance)`);
 const readyBefore = pattern(
   '(setup|set up|set-up|bump in|rehearsal|rehearsal dinner|load in|install|hens|trial|prep) (is|is on|day|on|the|:|-|,){0,2}',
 );

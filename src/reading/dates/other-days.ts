@@ -2,6 +2,7 @@
 
 import { pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
+import { besideOccasions, isOccasion } from '../words/occasion-words.ts';
 import { wordList } from '../words/word-list.ts';
 import type { DateRead } from './date-read.ts';
 import { namesEvent } from './leads.ts';
@@ -17,12 +18,11 @@ const besides = new Set(
 const pairs =
   /^(set up|setting up|back up|load in|bump in|bump out|pack down|mock up|rain date|plan b|site visit|final numbers|sample day|(start|starts|starting|begin|beginning) (drying|wiring|making|boxing|hanging|prepping|pressing)|(drying|wiring|making|boxing|hanging|bench|make) (starts|start|begins|from|day|days))$/;
 // An event of its own, unless a wedding is named too.
-const sideEvents = /^(hen|hens|hen's|stag|stags|bucks|buck's|bachelor|bachelorette|shower|engagement|mehndi|sangeet|civil|registry)$/;
+const sideEvents = new Set(besideOccasions);
 // The day the work is done or the flowers are there: the event's only where no other day is.
 const sideWork =
   /^(by|arrive|arrives|arriving|land|lands|landing|making|wiring|boxing|hang|hanging|drying|marquee|need them|with them|prepping|finish|finishing)$/;
-const mainEvents =
-  /^(wedding|event|ceremony|wedding's|event's|party|gala|big day|reception|do|ball|prom|formal|dance|nuptials|marry|married|shaadi)$/;
+const mainEvents = /^(big day|do|ball|dance|marry|married)$/;
 const boundary = /^(,|;|\.|\/|and|then|&|-)$/;
 
 type Said = 'event' | 'side' | 'beside' | undefined;
@@ -34,8 +34,8 @@ const saidIn = (reader: Reader, start: number, end: number): Said => {
     const both = `${text} ${reader.tokens[index + 1]?.text ?? ''}`;
     if (text === 'rehearsal' && reader.tokens[index + 1]?.text === 'dinner') said = 'side';
     else if (besides.has(text) || pairs.test(both) || pairs.test(text)) return 'beside';
-    else if (sideEvents.test(text) || (said === undefined && (sideWork.test(text) || sideWork.test(both)))) said = 'side';
-    else if (mainEvents.test(text) && said === undefined) said = 'event';
+    else if (sideEvents.has(text.replace(/'s$/, '')) || (said === undefined && (sideWork.test(text) || sideWork.test(both)))) said = 'side';
+    else if (said === undefined && (mainEvents.test(text) || isOccasion(text))) said = 'event';
   }
   return said;
 };

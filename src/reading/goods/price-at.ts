@@ -1,5 +1,6 @@
 // Whether a number is what goods cost. Without a currency or pence only "12 a bunch", "now 12" and "12 each" are prices.
 
+import { isHourBeforeDay, isHourOfDay } from '../dates/clock-time.ts';
 import { pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import type { Token } from '../text/token.ts';
@@ -18,6 +19,8 @@ export const isPrice = (reader: Reader, index: number, pack: boolean, known: boo
   if (token.number.form === 'money') return true;
   if (token.number.form !== 'plain' || token.number.inDozens === true) return false;
   const [before, after] = [reader.tokens[index - 1], reader.tokens[index + 1]];
+  // "water tanker at 4 today", "popping in tomorrow at 3 to look at ribbons": an hour.
+  if (isHourOfDay(reader.tokens, index) || isHourBeforeDay(reader.tokens, index)) return false;
   // "need one each" counts.
   if (token.text === 'one' && after?.means['each'] !== undefined && !/^(at|@)$/.test(before?.text ?? '')) return false;
   // "tape 2 rolls" says how many.
@@ -33,6 +36,8 @@ export const isPrice = (reader: Reader, index: number, pack: boolean, known: boo
     if (part !== undefined && eachSaid(reader.tokens, part.start, part.end) === 'price') return true;
   }
   const decimals = /^\d+[.,]\d{2}$/.test(token.text);
+  // "gum x2, rose x1 each" counts.
+  if (before?.text === 'x' && token.glued && !decimals) return false;
   if (decimals && (pack || known)) return true;
   const perPack =
     after !== undefined &&

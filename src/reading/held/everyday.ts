@@ -4,11 +4,12 @@ import { firstIn, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import { firstWhere, type Token } from '../text/token.ts';
+import { isOccasion } from '../words/occasion-words.ts';
 import { clausesOf, type Stretch } from './clauses.ts';
 
 const ourTags = ['piece', 'ingredient', 'material', 'other'];
 const event =
-  /^(event|events|wedding|weddings|party|gala|ball|prom|formal|ceremony|reception|function|handover|pickup|date|do|bride|bride's|groom|groom's|client|couple|dinner|lunch do|brunch|supper|banquet|christening|collects|collect|collecting|collected|delivers|deliver|order|quote|stems|stem|bench|tax)$/;
+  /^(events|weddings|ball|handover|pickup|date|do|bride|bride's|groom|groom's|client|couple|dinner|lunch do|brunch|supper|collects|collect|collecting|collected|delivers|deliver|order|quote|stems|stem|bench|tax)$/;
 const work =
   /^(did|made|make|done|finished|complete|completed|wired|taped|boxed|ready|left|go|remaining|broke|broken|snapped|dropped|lost|ruined|crushed|squashed|binned|knocked|damaged|wilted|died|cracked|melted|bent|smashed|wrecked|froze|drooped)$/;
 // "12 done before lunch", "20 in the van": when or where, not what.
@@ -43,7 +44,8 @@ const talk = [
   '<things> (are|is|all|now|been|have){0,3} (done|made|finished|ready|complete|boxed|packed|left)',
 ].map((source) => pattern(source));
 
-const isOurs = (token: Token): boolean => ourTags.some((tag) => token.means[tag] !== undefined) || event.test(token.text);
+const isOurs = (token: Token): boolean =>
+  ourTags.some((tag) => token.means[tag] !== undefined) || event.test(token.text) || isOccasion(token.text);
 const among = (tokens: readonly Token[], { start, end }: Stretch, test: (token: Token) => boolean): boolean =>
   tokens.slice(start, end).some(test);
 

@@ -8,6 +8,7 @@ import { dateAt } from '../dates/date-forms.ts';
 import type { DateRead } from '../dates/date-read.ts';
 import { fillers, vetoes } from '../dates/date-words.ts';
 import { dayBefore } from '../dates/day-before.ts';
+import { dayOfOthers, tellsOwnDay } from '../dates/days-of-others.ts';
 import { timeAhead } from '../dates/hour-ahead.ts';
 import { isCompound, isLed, namesEvent } from '../dates/leads.ts';
 import { leaningDays } from '../dates/leaning-days.ts';
@@ -21,7 +22,6 @@ import { takenByBoth } from '../dates/two-events.ts';
 import { namesOnlyWork, plansWork } from '../dates/work-days.ts';
 import { isPriceSeries } from '../order/price-series.ts';
 import { isPricesOrDay } from '../order/prices-or-day.ts';
-import { pattern } from '../pattern.ts';
 import type { Finding, Phrase, Reader, Unworded } from '../phrase.ts';
 
 // "bouts are done, corsages tomorrow": a day beside work is a working day.
@@ -41,17 +41,8 @@ const dayOfWork = (reader: Reader, read: DateRead): boolean => {
 const tradeWords = (reader: Reader): boolean =>
   reader.tokens.some((token, index) => reader.free(index) && token.means['piece'] !== undefined && reader.tokens[index + 1]?.text !== 'of');
 
-// "tbc by saturday": the day of an answer.
-const answerBy = pattern(
-  '(tbc|tba|confirm|confirmed|confirming|know|decide|hear|answer|reply|rsvp|pay|order|finalise|finalize|finalised) (in)? by',
-);
-// "kids party sat so i'm off at 2": what somebody here does that day.
-const offThen = pattern(
-  "(i'm|im|i am|i'll be|ill be|i'll|i gotta|i have to|i need to) (be)? (off|away|leaving|leave|out|late|gone|finishing early|not in|not working|knocking off) (at|by|on|from|early|then|that day|<plain>|<time>|<weekday>|after)",
-);
 const vetoed = (reader: Reader, read: DateRead, all: readonly DateRead[]): boolean => {
-  if (offThen.in(reader.tokens, 0, reader.tokens.length) !== undefined) return true;
-  if (answerBy.at(reader.tokens, read.start - 2, reader.tokens.length)?.end === read.start) return true;
+  if (tellsOwnDay(reader) || dayOfOthers(reader, read)) return true;
   if (tradeWords(reader) || namesEvent(reader) || isCompound(reader)) return false; // "40 bouts at 25 inc tax, 14 march"
   if (reader.tokens.some((token) => token.means['other'] !== undefined)) return true; // "table centres for thursday"
   const part = reader.message.parts.find((each) => each.start <= read.start && read.start < each.end);

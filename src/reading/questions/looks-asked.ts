@@ -8,7 +8,7 @@ import type { Token } from '../text/token.ts';
 import { alone, commands } from './commands.ts';
 import { leadIns, openers } from './opening-words.ts';
 import { heads, tells } from './opens-and-tells.ts';
-import { asksPeople, forLater, ordersByAsking, request } from './requested.ts';
+import { asksInTime, asksPeople, forLater, ordersByAsking, request } from './requested.ts';
 import { shortQuestion } from './short-questions.ts';
 import { toldPolitely } from './told-politely.ts';
 
@@ -165,7 +165,11 @@ const counts = (reader: Reader, index: number): boolean =>
 export const looksAsked = (reader: Reader, part: Part): boolean => {
   const requested = request.in(reader.tokens, part.start, Math.min(part.end, part.start + 6));
   // "can you check how many are left" asks all the same.
-  if (requested !== undefined && !/^(how|what|whats|what's|if|when|whether|who|which)$/.test(reader.tokens[requested.end]?.text ?? ''))
+  if (
+    requested !== undefined &&
+    !asksInTime(reader, part) &&
+    !/^(how|what|whats|what's|if|when|whether|who|which)$/.test(reader.tokens[requested.end]?.text ?? '')
+  )
     return false;
   if (heads(reader, part)) return false;
   if (ordersByAsking(reader, part) || toldPolitely(reader, part)) return false;

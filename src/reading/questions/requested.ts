@@ -9,6 +9,18 @@ export const request = pattern(
   '(can|could|would|will) (you|u|ya|someone|we please) (please|pls|plz|just|also)? (make|change|update|add|put|bump|set|log|note|swap|drop|move|record|mark|take|knock|correct|fix|switch|remove|order|bring|get|grab|pass|check|price|quote|cost)',
 );
 
+// "can you make 20 bouts by friday?": whether they can be ready in time is what is asked.
+const inTime = pattern(
+  '(can|could|would|will) (you|u|ya|ye) (please|pls|plz|possibly)? (make|do) (us|me|them|her|him)? (about|around|another|all|the)? <count> (more|x)? (<material>)? (<word>)? <piece> (<any>){0,6} (by|before|in time|for tomorrow|for today)',
+);
+export const asksInTime = ({ tokens }: Reader, { start, end }: Part): boolean => {
+  const match = inTime.in(tokens, start, Math.min(end, start + 20));
+  return (
+    match !== undefined &&
+    !tokens.slice(match.start, end).some(({ number, means }) => number?.form === 'money' || means['each'] !== undefined)
+  );
+};
+
 // "could you do 11 buttonholes at £7.50 and 3 corsages at £14?": in a thread without an order, that is the order.
 const wanted = pattern(
   '(can|could|would|will) ((you|u|ya|ye|yous|we) (please|pls|plz|possibly)? (do|make|manage|supply)|we (please|pls)? (price|quote|cost) (up|out|for)?)',

@@ -1,9 +1,10 @@
 // Apostrophes nobody typed: "weddings 14 march", "brides brother", "were not vat registered", "what days the wedding".
 
+import { isOccasion } from '../words/occasion-words.ts';
 import type { Token } from './token.ts';
 
-const occasion =
-  /^(date|event|wedding|party|ceremony|gala|formal|prom|function|dinner|lunch|do|ball|handover|pickup|delivery|job|funeral|price)s$/;
+const thing = /^(date|dinner|lunch|do|ball|handover|pickup|delivery|job|price)s$/;
+const occasion = (text: string): boolean => thing.test(text) || (text.endsWith('s') && isOccasion(text.slice(0, -1)) && !isOccasion(text));
 const tellsOf =
   /^(the|a|an|on|in|at|now|been|moved|this|next|not|tomorrow|tmrw|confirmed|changed|(mon|tues?|wed|weds|thu|thur|thurs|fri|sat|sun)(day|nesday|rsday|sday|urday)?|(jan|feb|mar|apr|jun|jul|aug|sep|sept|oct|nov|dec)[a-z]*|may)$/;
 const kin =
@@ -21,7 +22,7 @@ const restored = (tokens: readonly Token[], index: number): string | undefined =
   if (/^(bride|groom)s$/.test(text) && kin.test(next.text) && before?.number === undefined) return text.replace(/s$/, "'s");
   if (/^(day|date|time)s$/.test(text) && before?.text === 'what' && /^(the|it|that|her|his|their|this)$/.test(next.text))
     return text.replace(/s$/, "'s");
-  if (!occasion.test(text) || !opensPart(before) || !(next.kind === 'number' || tellsOf.test(next.text))) return undefined;
+  if (!occasion(text) || !opensPart(before) || !(next.kind === 'number' || tellsOf.test(next.text))) return undefined;
   // "the party's", as the forms know it
   return text.replace(/s$/, "'s");
 };

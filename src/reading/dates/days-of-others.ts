@@ -1,0 +1,53 @@
+// Days that are somebody's own and no event's: "tbc by saturday", "off to a wedding fri 12 feb", "bride free fri 9-1", "any chance of a price by tomorrow".
+
+import { pattern } from '../pattern.ts';
+import type { Reader } from '../phrase.ts';
+import { anyOccasion } from '../words/occasion-words.ts';
+import type { DateRead } from './date-read.ts';
+
+// "tbc by saturday": the day of an answer.
+const answerBy = pattern(
+  '(tbc|tba|confirm|confirmed|confirming|know|decide|hear|answer|reply|rsvp|pay|order|finalise|finalize|finalised) (in)? by',
+);
+// "a price for 14 buttonholes by tomorrow": when the price is wanted, and when they are may be another day.
+const priceBy = pattern(
+  '(price|prices|pricing|quote|quotes|cost|costs|costing|costings|estimate|figure|figures|ballpark) (needed|required|wanted|please|pls|back|over|to (me|us|them|her))? ((for|on) (<any>){1,5})? by',
+);
+// "kids party sat so i'm off at 2": what somebody here does that day.
+const offThen = pattern(
+  "(i'm|im|i am|i'll be|ill be|i'll|i gotta|i have to|i need to) (be)? (off|away|leaving|leave|out|late|gone|finishing early|not in|not working|knocking off) (at|by|on|from|early|then|that day|<plain>|<time>|<weekday>|after)",
+);
+// "off to a wedding fri 12 feb", "i'm at a funeral 11am", "shut friday for a funeral": somebody here goes to it, and makes nothing for it.
+const attending = pattern(
+  `((i'm|im|i am|i'll be|we're|we are|she's|he's|jo's|off|away|out|going|heading|gone|been invited|invited|driving|flying) (off|away|out|going|all day|back|again|<weekday>){0,2} (at|to|for) (a|an|my|her|his|our|the) (<word>){0,2} (${anyOccasion})|(off|away|out|shut|closed|closing|leave) (on|all|at|from|the|this|next|<weekday>|<ordinal>|<plain>|<month>|<time>|day|early|arvo|afternoon){0,4} (for|at|to) (a|an|my|her|his|our) (<word>){0,2} (${anyOccasion}))`,
+);
+// "bride free fri 9-1", "couple coming to see samples sat 6 feb", "client in on sat 10am": when somebody can talk or comes by.
+const who =
+  "(bride|bride's|groom|groom's|couple|client|client's|customer|planner|mum|mother|mum of bride|mob|family|she|he|they|she's|he's|they're|theyre|i|i'm|im|we|we're|florist|rep|owner|photographer|stylist|organiser)";
+const comesBy = pattern(
+  `${who} (<word>)? (of bride|rang|rang back|says|said|called|emailed|txt|texted|,){0,2} (she's|he's|they're|is|are|'s|was|only|also|now|will be|can be|will|can|would|wants|want|wanted|like|likes|needs|need|asked|hoping|to|be|both){0,4} (free|available|around|busy|coming in|coming by|coming to (see|look|talk|chat|meet|view|choose|pick|try)|come in|come by|come to (see|look|talk|chat|meet)|popping in|popping by|pop in|dropping in|drop in|dropping by|visiting|visit|calling in|calling|calling round|ringing|meeting|meet|chat|talk|catch up|see samples|see the samples|see colours|see ribbons|in on|in at|swinging by)`,
+);
+// What is handed over then is a day of ours.
+const takes =
+  /^(collect|collecting|collection|pickup|pick|picking|fetch|deliver|delivery|delivering|wedding|event|ceremony|party|date)('s)?$/;
+
+const before = (reader: Reader, read: DateRead, form: typeof answerBy, reach: number): boolean =>
+  form.in(reader.tokens, Math.max(0, read.start - reach), read.start)?.end === read.start;
+
+/** Whether the whole message tells what somebody here does that day. */
+export const tellsOwnDay = ({ tokens }: Reader): boolean => {
+  if (offThen.in(tokens, 0, tokens.length) !== undefined) return true;
+  return !tokens.some(({ means }) => means['piece'] !== undefined) && attending.in(tokens, 0, tokens.length) !== undefined;
+};
+
+/** Whether the day is one of an answer, or of somebody who comes by. */
+export const dayOfOthers = (reader: Reader, read: DateRead): boolean => {
+  if (before(reader, read, answerBy, 3)) return true;
+  if (read.relative === true && before(reader, read, priceBy, 10)) return true;
+  const part = reader.message.parts.find((each) => each.start <= read.start && read.start < each.end);
+  const { tokens } = reader;
+  const [start, end] = [part?.start ?? 0, part?.end ?? tokens.length];
+  const visit = comesBy.in(tokens, start, read.start);
+  if (visit === undefined || read.start - visit.end > 6) return false;
+  return !tokens.slice(start, end).some(({ text, means }) => takes.test(text) || means['piece'] !== undefined);
+};
