@@ -23,19 +23,19 @@ const counted = pattern(`${whole} ${share('a')} ${link} ${share('b')} (${link} $
 const saysRest = /^(other|others|rest|remaining|remainder|other ones|rest of them)$/;
 
 /** "20 lapels, 12 big at 14 and 8 small at 10": a count without a price that the priced lines behind it make up is their sum, no order of its own. */
-export const withoutSum = (mentions: readonly Mention[], prices: readonly Price[]): Mention[] =>
-  mentions.filter((mention, at) => {
-    const rest = mentions.slice(at + 1);
-    const others = rest.slice(
-      0,
-      rest.findIndex((other) => other.kind !== mention.kind) < 0 ? rest.length : rest.findIndex((other) => other.kind !== mention.kind),
-    );
-    const [next] = others;
-    if (mention.countIndex === undefined || next === undefined || others.length < 2) return true;
-    if (prices.some((price) => price.start >= mention.end && price.start < next.start)) return true;
-    const sum = others.reduce((all, other) => all + (other.count === undefined ? (other.exact ?? 0) : amount(other.count)), 0);
-    return sum !== amount(mention.count);
-  });
+export const withoutSum = (mentions: readonly Mention[], prices: readonly Price[]): Mention[] => {
+  const kept: Mention[] = [];
+  let behind = { lines: 0, sum: 0 }; // the lines of the same kind that follow one another behind the mention at hand
+  for (let at = mentions.length - 1; at >= 0; at--) {
+    const [mention, next] = [mentions[at] as Mention, mentions[at + 1]];
+    if (next?.kind !== mention.kind) behind = { lines: 0, sum: 0 };
+    const sums = mention.countIndex !== undefined && behind.lines >= 2 && behind.sum === amount(mention.count);
+    const priced = sums && prices.some((price) => price.start >= mention.end && price.start < (next?.start ?? 0));
+    if (!sums || priced) kept.push(mention);
+    behind = { lines: behind.lines + 1, sum: behind.sum + (mention.count === undefined ? (mention.exact ?? 0) : amount(mention.count)) };
+  }
+  return kept.reverse();
+};
 
 const amount = (token: Token | undefined): number => Number(token?.number?.amount);
 
