@@ -9,6 +9,7 @@ import { type Decimal, decimal, hundred, zero } from '../values/decimal.ts';
 import type { Problem } from '../values/problem.ts';
 import { problem } from '../values/result.ts';
 import type { Item } from './item.ts';
+import { onePackPrice, packsPaid } from './one-pack.ts';
 
 type Pack = FactOf<'pack'>;
 
@@ -31,7 +32,7 @@ const merged = (older: Pack | undefined, newer: Pack): Pack => {
   const pack = saysPack
     ? {}
     : { ...(size === undefined ? {} : { size }), ...(unit === undefined ? {} : { unit }), ...(per === undefined ? {} : { per }) };
-  const { priceMax: _max, basis: _basis, taxName: _taxName, from: _from, quantity: _quantity, ...kept } = rest; // these belong to the old price
+  const { priceMax: _max, basis: _basis, taxName: _taxName, from: _from, quantity: _quantity, forAll: _forAll, ...kept } = rest; // these belong to the old price
   return { ...kept, ...pack, ...newer, item: older.item }; // a name typed in a hurry doesn't rename the list's
 };
 
@@ -51,8 +52,9 @@ const sizeOf = (pack: Pack): Sized | undefined => {
   return decimal(pack.price).isZero() ? { size: decimal(1), unit: stem } : undefined;
 };
 
-const amountOf = (pack: Pack, taxRate: Decimal | undefined): Decimal => {
-  const price = decimal(pack.priceMax ?? pack.price); // "14 to 16": the dearer, so that a budget never rests on the hope of the cheaper
+const amountOf = (pack: Pack, { taxRate, currency }: PriceListOptions): Decimal => {
+  const said = pack.priceMax ?? pack.price;
+  const price = onePackPrice(pack, said, currency) ?? decimal(said); // "14 to 16": the dearer, so that a budget never rests on the hope of the cheaper
   return pack.basis === 'included' && taxRate !== undefined ? price.times(hundred).div(hundred.plus(taxRate)) : price;
 };
 
@@ -61,14 +63,16 @@ const trouble = (pack: Pack, currency: string): Problem | undefined => {
     return problem('other-currency', { said: pack.currency, studio: currency });
   if (pack.size !== undefined && pack.size <= 0) return problem('pack-size-not-positive', { item: pack.item, size: String(pack.size) });
   if (decimal(pack.price).lt(zero)) return problem('pack-price-negative', { item: pack.item, price: pack.price });
+  if ([pack.price, pack.priceMax ?? pack.price].some((price) => onePackPrice(pack, price, currency) === undefined))
+    return problem('pack-price-uneven', { item: pack.item, price: pack.price, packs: packsPaid(pack), per: pack.per ?? 'pack' });
   return undefined;
 };
 
-const asItem = (pack: Pack, sized: Sized, taxRate: Decimal | undefined): Item => {
+const asItem = (pack: Pack, sized: Sized, options: PriceListOptions): Item => {
   const role = readRole(pack.role ?? '');
   return {
     name: pack.item,
-    packPrice: amountOf(pack, taxRate).times(pack.per === 'stem' && pack.size !== undefined ? pack.size : 1), // "2.50 a stem, in tens"
+    packPrice: amountOf(pack, options).times(pack.per === 'stem' && pack.size !== undefined ? pack.size : 1), // "2.50 a stem, in tens"
     ...sized,
     ...(pack.supplier === undefined ? {} : { supplier: pack.supplier }),
     ...(pack.leadDays === undefined ? {} : { leadDays: pack.leadDays }),
@@ -94,7 +98,7 @@ export const priceListOf = (packs: readonly Pack[], options: PriceListOptions): 
   for (const pack of byKey.values()) {
     const sized = sizeOf(pack);
     if (sized === undefined) unsized.push(pack.item);
-    else items.push(asItem(pack, sized, options.taxRate));
+    else items.push(asItem(pack, sized, options));
   }
   return { items, unsized, problems };
 };

@@ -29,6 +29,7 @@ export interface ProblemData {
   // buying
   'pack-size-not-positive': { item: string; size: string };
   'pack-price-negative': { item: string; price: string };
+  'pack-price-uneven': { item: string; price: string; packs: number; per: string }; // the price of several does not come out for one
   'price-list-empty': Record<string, never>;
   'price-list-not-text': Record<string, never>; // bytes that are not UTF-8
   'price-list-quote-open': { line: number }; // a quotation mark opened here and not closed properly

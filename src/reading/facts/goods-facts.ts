@@ -44,6 +44,7 @@ export const pack = z.object({
   taxName: optional(z.string()),
   from: optional(amount), // the old price
   quantity: optional(z.number()), // "2 bunches of ruscus 8 each"
+  forAll: optional(z.literal(true)), // the price is for all of `quantity`: "3 bunches for £12"
   supplier: optional(z.string()),
   leadDays: optional(z.number()),
   dryingDays: optional(z.number()),

@@ -1,7 +1,7 @@
 // How goods are sold: "a bunch of 50", "box/144", "100g", "10 m spool", "10 stem bunch".
 
 import { type Match, type Pattern, pattern } from '../pattern.ts';
-import { firstWhere, type Token } from '../text/token.ts';
+import { firstWhere, isCount, type Token } from '../text/token.ts';
 import { boxedAt } from './boxed.ts';
 
 export interface PackSize {
@@ -95,6 +95,11 @@ export const findPack = (tokens: readonly Token[], start: number, end: number): 
       continue;
     }
     const measured = m?.number;
+    const many = n === undefined && m === undefined ? undefined : packsBefore(tokens, match, start);
+    if (many !== undefined && found.quantity === undefined) {
+      found = { ...found, quantity: many };
+      used.add(match.start - 1);
+    }
     found = {
       ...found,
       ...(n === undefined ? {} : { size: Number(n.number?.amount), ...(stems(tokens, match) ? { unit: 'stem' } : {}) }),
@@ -112,6 +117,13 @@ export const findPack = (tokens: readonly Token[], start: number, end: number): 
   // A bunch of 10 stems is a bunch of 10.
   const { unit, ...rest } = found;
   return { ...rest, ...(unit === undefined || (unit === 'stem' && found.per !== undefined) ? {} : { unit }), used: [...used] };
+};
+
+// "2 bunches of 10 for £9", "5 wraps (10 stems)": how many of such packs.
+const packsBefore = (tokens: readonly Token[], match: Match, start: number): number | undefined => {
+  const [before, pack] = [tokens[match.start - 1], tokens[match.start]];
+  if (match.start <= start || pack?.means['pack'] === undefined || !/s$/.test(pack.text) || !isCount(before)) return undefined;
+  return Number(before?.number?.amount);
 };
 
 // "eucalyptus 2 bunches 11": two bunches, not bunches of eleven.

@@ -11,6 +11,7 @@ import { findPack, type PackSize } from '../goods/pack-size.ts';
 import { isPrice, pricedEitherWay } from '../goods/price-at.ts';
 import { byHowMuch, changeIn, changeWord } from '../goods/price-changes.ts';
 import { priceForSize } from '../goods/price-for-size.ts';
+import { askOpenPrices, type Priced, priceOfSeveral } from '../goods/price-of-several.ts';
 import { priceSteps } from '../goods/price-steps.ts';
 import { type Stretch, stretches } from '../goods/price-stretches.ts';
 import { namesSaid, shareTax } from '../goods/several-goods.ts';
@@ -39,7 +40,7 @@ const soldTogether = (tokens: readonly Token[], start: number, end: number): num
 // "gone up 2 quid to 12" tells by how much, not what it was.
 const muchLess = (number: NumberRead): boolean => Number(number.amount) * 2.5 < Number(number.max ?? number.amount);
 
-const readItem = (reader: Reader, { start, end }: Stretch, common: PackSize, upTo: number): readonly FactOf<'pack'>[] => {
+const readItem = (reader: Reader, { start, end }: Stretch, common: PackSize, upTo: number): readonly Priced[] => {
   const { tokens, context } = reader;
   const stretch = tokens.slice(start, end);
   const known = knowsItem(stretch, context.items);
@@ -116,6 +117,7 @@ const readItem = (reader: Reader, { start, end }: Stretch, common: PackSize, upT
   const number = price?.number;
   const several = pack.size === undefined && pack.per === undefined ? soldTogether(tokens, start, end) : undefined;
   const perOf = pack.per === undefined ? (each ? { per: 'each' } : common.per === undefined ? {} : { per: common.per }) : { per: pack.per };
+  const many = [number?.amount, atLeast?.kept['n']?.number?.amount].includes(String(pack.quantity)) ? undefined : pack.quantity;
   return names.map((item) => ({
     fact: 'pack',
     item,
@@ -135,9 +137,7 @@ const readItem = (reader: Reader, { start, end }: Stretch, common: PackSize, upT
     ...(basis === undefined || basis === 'none' ? {} : { basis }),
     ...(taxName === undefined ? {} : { taxName }),
     ...(from === undefined ? (rise && number !== undefined && !muchLess(number) ? { from: number.amount } : {}) : { from }),
-    ...(pack.quantity === undefined || [number?.amount, atLeast?.kept['n']?.number?.amount].includes(String(pack.quantity))
-      ? {}
-      : { quantity: pack.quantity }),
+    ...(many === undefined || price === undefined ? {} : { quantity: many, ...priceOfSeveral(reader, price, many) }),
     ...(drying?.kept['d']?.number?.unit === 'day'
       ? { dryingDays: Number(drying.kept['d'].number.max ?? drying.kept['d'].number.amount) }
       : {}),
@@ -157,6 +157,11 @@ const find = (reader: Reader): Finding[] => {
     }
     const known = knowsItem(tokens, reader.context.items);
     if (noGoods(reader, whole, known)) continue;
+    // "3 rolls for $10 or $4 each": which of them is not said.
+    if (known && tokens.some(({ number }) => number?.form === 'money' && (number.or?.length ?? 0) > 1)) {
+      findings.push({ start: whole.start, end: whole.end, held: true });
+      continue;
+    }
     const step = known ? priceSteps(reader.tokens, whole.start, whole.end) : undefined;
     const steps = step === undefined ? [] : [{ start: step, end: whole.end, held: true }];
     if (step === whole.start && tokens.some((token) => token.number?.form === 'money')) findings.push(...steps);
@@ -188,7 +193,7 @@ const find = (reader: Reader): Finding[] => {
       ...steps,
     );
   }
-  return withLastLine(reader, findings);
+  return askOpenPrices(withLastLine(reader, findings));
 };
 
 // "statice 4.80, gyp 5.20 a bunch": the pack said last is meant for all when none has its own.

@@ -1,6 +1,7 @@
 // What was said about prices: what one stem costs now, what it was, and whose recipes it touches. A whole list is told in one line and what moved.
 
 import type { Item } from '../../buying/item.ts';
+import { onePackPrice, packsPaid } from '../../buying/one-pack.ts';
 import { type PriceChange, priceChanges } from '../../buying/price-changes.ts';
 import type { PriceList } from '../../buying/price-list.ts';
 import { itemsUsed } from '../../buying/quoted-prices.ts';
@@ -51,8 +52,10 @@ const packLine = (pack: Pack, answer: Answer): Line => {
   const name = strong(capital(ownWords(pack.item).text));
   if (!now) {
     const per = pack.per ?? 'pack';
-    const price = moneySpan(manner.money(pack.price));
-    return text`${name}: ${price} a ${per}. How many are in a ${per}? Say “${pack.item} ${fixedMoney(decimal(pack.price), answer.studio.settings.currency)} a ${per} of 10”.`;
+    const { currency } = answer.studio.settings;
+    const one = onePackPrice(pack, pack.price, currency) ?? decimal(pack.price);
+    const price = moneySpan(manner.money(one));
+    return text`${name}: ${price} a ${per}${ofSeveral(pack, answer)}. How many are in a ${per}? Say “${pack.item} ${fixedMoney(one, currency)} a ${per} of 10”.`;
   }
   const before = listed(answer.pricesBefore(), pack.item);
   const drying = pack.dryingDays === undefined ? '' : `, ${pack.dryingDays} ${pack.dryingDays === 1 ? 'day' : 'days'} to dry`;
@@ -60,9 +63,13 @@ const packLine = (pack: Pack, answer: Answer): Line => {
   const taxed =
     pack.basis === 'included' ? `, counted with the ${tax} in it` : pack.basis === 'on top' ? `, counted before the ${tax}` : '';
   const more = detailWords(pack);
-  if (before) return text`${name}: ${changedPrice(before, now, answer)}${taxed}${drying}${more}.`;
-  return text`${name}: ${priceWords(now, answer)}${said(pack, answer)}${taxed}${drying}${more}.${nearNames(pack, answer)}`;
+  if (before) return text`${name}: ${changedPrice(before, now, answer)}${ofSeveral(pack, answer)}${taxed}${drying}${more}.`;
+  return text`${name}: ${priceWords(now, answer)}${ofSeveral(pack, answer)}${said(pack, answer)}${taxed}${drying}${more}.${nearNames(pack, answer)}`;
 };
+
+/** What was said for several, where the price of one was reckoned from it. */
+const ofSeveral = (pack: Pack, { manner }: Answer): Line =>
+  packsPaid(pack) === 1 ? [] : text` (${moneySpan(manner.money(pack.price))} for ${packsPaid(pack)})`;
 
 /** What stood behind the price: "focal, 12 in stock". The spare has a line of its own. */
 const detailWords = ({ role, stock, leadDays }: Pack): string =>

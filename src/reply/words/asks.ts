@@ -5,7 +5,11 @@ import type { Line } from '../reply.ts';
 import { quoted, text } from '../span.ts';
 
 const sentences: { readonly [why in AskReason]: (ask: Ask) => Line } = {
-  'each or all': (ask) => text`Is ${quoted(ask.words)} for each piece or for all of them?`,
+  'each or all': (ask) => {
+    const [fact] = ask.choices[0]?.facts ?? [];
+    const one = fact?.fact === 'pack' ? (fact.per ?? 'pack') : 'piece';
+    return text`Is ${quoted(ask.words)} for each ${one} or for all of them?`;
+  },
   'sum or total': (ask) => text`The lines and ${quoted(ask.words)} do not agree. Which holds?`,
   'which month': (ask) => text`Which month is ${quoted(ask.words)}?`,
   'which day': (ask) => text`Which day do you mean by ${quoted(ask.words)}?`,

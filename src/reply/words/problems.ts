@@ -68,6 +68,8 @@ const sentences: Sentences = {
   'pack-size-not-positive': ({ item, size }) =>
     text`A pack of ${size} ${ownWords(item)} can't be bought: the pack size has to be above zero.`,
   'pack-price-negative': ({ item, price }) => text`${ownWords(item)} at ${price}: a pack price can't be below zero.`,
+  'pack-price-uneven': ({ item, price, packs, per }, money) =>
+    text`${ownWords(capital(item))}: ${moneySpan(money(price))} for ${packs} does not come out even for one. What does one ${per} cost?`,
   'price-list-empty': () => text`That price list has no rows. Nothing was imported.`,
   'price-list-not-text': () =>
     text`That file is not plain text. Save the price list as CSV (UTF-8) and send it again. Nothing was imported.`,

@@ -20,6 +20,24 @@ describe('a price typed in a thread', () => {
     expect((await lastReply(said)).split('\n')[0]).toBe(expected);
   });
 
+  it.each([
+    ['3 bunches of statice for £24', 'Statice: £7.50 → £8.00 for 10 stems, so £0.75 → £0.80 each (£24.00 for 3).'],
+    ['heather 3 bunches for £12', 'Heather: £4.00 a bunch (£12.00 for 3). How many are in a bunch? Say “heather 4.00 a bunch of 10”.'],
+    ['heather 2 bunches of 10 for £9', 'Heather: £4.50 for 10 stems, £0.45 each (£9.00 for 2).'],
+    ['statice 3 bunches for £10', 'Statice: £10.00 for 3 does not come out even for one. What does one bunch cost?'],
+    ['statice 3 bunches £24', 'Is “£24” for each bunch or for all of them?'],
+  ])('for several packs is reckoned for one, refused or asked about: %s', async (said, expected) => {
+    expect((await lastReply(said)).split('\n')[0]).toBe(expected);
+  });
+
+  it.each([
+    ['each', 'Statice: £7.50 → £8.00 for 10 stems, so £0.75 → £0.80 each.'],
+    ['for all', 'Statice: £7.50 → £4.00 for 10 stems, so £0.75 → £0.40 each (£8.00 for 2).'],
+    ['all of them', 'Statice: £7.50 → £4.00 for 10 stems, so £0.75 → £0.40 each (£8.00 for 2).'],
+  ])('for several packs is as the answer says: %s', async (answer, expected) => {
+    expect((await lastReply('2 bunches of statice £8', answer)).split('\n')[0]).toBe(expected);
+  });
+
   it('that is nearly the name of something listed is kept apart and asked about', async () => {
     expect(await lastReply('statise 8.20 a bunch of 10')).toContain('New on the list. Did you mean Statice?');
   });
