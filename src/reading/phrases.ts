@@ -2,6 +2,7 @@
 
 import type { Phrase } from './phrase.ts';
 import { afterwards } from './phrases/afterwards.ts';
+import { boundedWork } from './phrases/bounded-work.ts';
 import { changeTold } from './phrases/change-told.ts';
 import { correction } from './phrases/correction.ts';
 import { crew } from './phrases/crew.ts';
@@ -37,6 +38,7 @@ export const phrases: readonly Phrase[] = [
   recipeChanged,
   question,
   madeBehind,
+  boundedWork,
   everydayTalk,
   // Every word of it is understood, so nothing in it can be another's.
   changeTold,

@@ -30,7 +30,7 @@ const forms: readonly (readonly [ReturnType<typeof pattern>, 'a' | 'b'])[] = [
   [pattern('<b:piece> (instead of|not|rather than|in place of) (the)? (<n:count>)? <a:piece>'), 'a'],
 ];
 const gone = pattern(
-  "(scrap|scratch|scrub|drop|cancel|lose|remove|ditch|no more|no|forget|forget about|bin|skip|without|cut|take out|take off|delete|kill|leave out|not doing|don't need|dont need|no longer need|no need for|pull|losing|dropping|cancelling|not having|they don't want|dont want|don't want|not doing the|canceling|nix) (the|any|all|all the|her|those|our|out)? (of)? (the)? <p:piece> (now|please|pls|after all|any more|anymore|altogether|from the order|this time|off the order|then|sorry|thanks)?",
+  "(scrap|scratch|scrub|drop|cancel|lose|remove|ditch|no more|no|forget|forget about|bin|skip|without|cut|take out|take off|delete|kill|leave out|not doing|don't need|dont need|no longer need|no need for|pull|losing|dropping|cancelling|not having|they don't want|dont want|don't want|not doing the|canceling|nix|axe|scrapping|no to) (the|any|all|all the|her|those|our|out)? (of)? (the)? <p:piece> (now|please|pls|after all|any more|anymore|altogether|from the order|this time|off the order|then|sorry|thanks|at all|whatsoever|in the end){0,3}",
 );
 const goneAfter = pattern(
   '(the)? <p:piece> (are|is|have been|has been|got)? (cancelled|canceled|scrapped|off|out|gone|not needed|no longer needed|not happening|off the list|off the order|dropped|removed|not wanted) (now)?',
@@ -99,11 +99,8 @@ export const swapped = (reader: Reader, part: Part): Finding | undefined => {
   // "no bout for the ring bearer" takes nobody else's away.
   if (/^(for|on|to|with)$/.test(reader.tokens[none.end]?.text ?? '')) return undefined;
   const first = reader.tokens[none.start]?.text ?? '';
-  if (
-    /^(done|made|left|finished)$/.test(reader.tokens[none.end]?.text ?? '') ||
-    (first === 'no' && /^(done|made|yet|so)$/.test(reader.tokens[none.end]?.text ?? ''))
-  )
-    return undefined;
+  // "no corsages at all yet", "no crowns made today": of the work.
+  if (/^(done|made|left|finished|yet|so|started|boxed|ready)$/.test(reader.tokens[none.end]?.text ?? '')) return undefined;
   const instead = insteadOf(reader, none.end, part.end, kind(none.kept['p']));
   const said = reader.tokens.slice(none.start, part.end).some((token) => /^(now|instead|rather|place)$/.test(token.text));
   // "no corsages, 12 bouts" may be said of a first order.
@@ -117,7 +114,9 @@ export const swapped = (reader: Reader, part: Part): Finding | undefined => {
         : [{ fact: 'change', what: 'price', to: price.amount, per: 'each', ...currencyFields(price), piece } as const]),
     ]);
   }
-  if (part.end - none.end > 6 || reader.tokens.slice(none.end, part.end).some((token) => token.number !== undefined)) return undefined;
+  const stops = /^(,|-|;|but|and|because|cos|coz|as|since)$/.test(reader.tokens[none.end]?.text ?? '');
+  if ((part.end - none.end > 6 && !stops) || reader.tokens.slice(none.end, part.end).some((token) => token.number !== undefined))
+    return undefined;
   return found(reader, none.start, none.end, [{ fact: 'change', what: 'count', to: 0, piece: kind(none.kept['p']) }]);
 };
 
@@ -128,6 +127,9 @@ const others = pattern(
 const insteadOf = (reader: Reader, start: number, end: number, from: PieceKind): Match | undefined => {
   const match = others.at(reader.tokens, start, end);
   const to = kind(match?.kept['b']);
+  // "scrap the corsages and 2 bouts": two of them, or all but two.
+  const joined = /^(and|&|n)$/.test(reader.tokens[start]?.text ?? '') && reader.tokens[start + 1]?.number !== undefined;
+  if (joined && !reader.tokens.slice(start, end).some(({ text }) => /^(instead|rather|place)$/.test(text))) return undefined;
   return match?.end === end && to !== from && to !== 'unspecified' && match.kept['n']?.number?.max === undefined ? match : undefined;
 };
 
@@ -135,7 +137,8 @@ const lateStart = (reader: Reader, part: Part): Match | undefined => {
   let index = part.start;
   while (
     index < part.end &&
-    /^(sorry|actually|ok|oh|no|wait|,|can|you|we|please|pls|they|she|he|bride|client|has|have|decided|to|now|the|wants|want|wanted|just|lets|let's|are)$/.test(
+    (index === part.start || gone.at(reader.tokens, index, part.end) === undefined) &&
+    /^(sorry|soz|apologies|update|fyi|so|there's|theres|there|will|be|is|it's|its|actually|ok|oh|no|wait|,|can|you|we|please|pls|they|she|he|bride|client|has|have|decided|to|now|the|wants|want|wanted|just|lets|let's|are)$/.test(
       reader.tokens[index]?.text ?? '',
     )
   )

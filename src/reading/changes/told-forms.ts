@@ -18,6 +18,11 @@ const took =
   '(got to|gets to|got at|got into|got|ruined|killed|wrecked|ate|froze|cooked|chewed|took out|took|claimed|destroyed|melted|fried|snapped|finished off|trashed|squashed|munched|did for|done for)';
 const stuff = '(<ingredient>|tape|ribbon|wire|pins|glue|magnets|stems)';
 
+const bad = '(broken|wilted|snapped|squashed|crushed|damaged|lost|ruined|bad|dud|dodgy|wonky|dropped|cracked|bent|limp|rejected)';
+// "order is minus 3 corsages", "its -2 bouts now"
+const orderIs =
+  "((the)? (order|count|<all>)|it's|its|it is|so it's|so its|that's|thats|make it|make that|make the order|call it|now|so|order's) (is|now|at|'s|so|then|to|order){0,2}";
+
 const told: readonly (readonly [ToldAs, readonly string[]])[] = [
   [
     'fewer',
@@ -32,6 +37,7 @@ const told: readonly (readonly [ToldAs, readonly string[]])[] = [
       `(the)? <p:piece> (minus|less) <n:count>`,
       `(less|minus|make it|only|just|we need|they need|they want|she wants|now)? (<n:count>|one) (fewer|less) ${kind} (now)?`,
       `(less|minus) ${some}`,
+      `${orderIs} (less|minus|-) ${some} (now|then|please|pls)?`,
       `(they|they've|theyve|they have|client|client's|bride|bride's|couple|customer|mob|planner|she|she's) (has|have|had|just)? (dropped|cancelled|canceled|taken off|cut) ${some} (off)?`,
       `(take|knock|pull|cut) ${some} off`,
     ],
@@ -52,6 +58,7 @@ const told: readonly (readonly [ToldAs, readonly string[]])[] = [
       `(stick|pop|whack|put|chuck|throw|tack|bung) (another|an extra) ${many} ${kind} on`,
       `(stick|pop|whack|put|chuck|throw|tack|bung) ${many} (more|extra) ${kind} on`,
       `(the)? <p:piece> (plus|+) <n:count>`,
+      `${orderIs} (plus|+) ${some} (now|then|please|pls)?`,
     ],
   ],
   [
@@ -100,6 +107,8 @@ const told: readonly (readonly [ToldAs, readonly string[]])[] = [
   [
     'remade',
     [
+      `(that's|thats|that is|we've got|got)? (the|those|all|all the|my|our|that|both|both the)? ${many} ${bad} ${kind} (are|is|all|now|have been|has been|been|just|both){0,3} (redone|remade|replaced|rebuilt|rewired|fixed|mended|sorted|made again|done again) (now|too|already)?`,
+      `(that's|thats|that is)? (the|those|that|this|both|both the|both those|my|our) ${bad} ${kind} (are|is|all|now|have been|has been|been|just|both){0,3} (redone|remade|replaced|rebuilt|rewired|fixed|mended|sorted|made again|done again) (now|too|already)?`,
       `${many} replacement ${kind} (are|is|now|all)? (done|made|finished|ready)`,
       `(made|did|done) (a replacement|replacements) for ${some}`,
       `made (the|those)? ${many} ${kind} again`,

@@ -37,6 +37,12 @@ const factFor = (as: ToldAs, count: number, piece: PieceKind | undefined, from: 
   return { fact: 'change', what: 'count', to: count, ...(from === undefined ? {} : { from }), ...kind };
 };
 
+// "its - 2 bouts": a dash that stands apart takes nothing off.
+const spaced = ({ tokens }: Reader, { start, end, kept }: Match): boolean => {
+  const at = kept['n'] === undefined ? -1 : tokens.indexOf(kept['n'], start);
+  return at > start && at < end && tokens[at - 1]?.text === '-' && (tokens[at]?.glued !== true || tokens[at - 1]?.glued === true);
+};
+
 const beyond = ({ tokens }: Reader, index: number): boolean =>
   quickOne.at(tokens, index, tokens.length) !== undefined || people.at(tokens, index, tokens.length) !== undefined;
 
@@ -48,6 +54,7 @@ const readClause = (reader: Reader, start: number, end: number, grown: boolean):
       const match = form.at(tokens, from, end);
       if (match === undefined || (as === 'now if why' && !grown)) continue;
       if (tokens[from]?.text === '-' && ((from > 0 && tokens[from - 1]?.kind !== 'line') || tokens[from + 1]?.glued !== true)) continue;
+      if (spaced(reader, match)) continue;
       let last = match.end;
       while (last < end && closing.test(tokens[last]?.text ?? '')) last += 1;
       if (last === end || remark.test(tokens[last]?.text ?? '') || beyond(reader, last)) return [as, match];
@@ -72,7 +79,11 @@ const findingOf = (reader: Reader, [as, match]: readonly [ToldAs, Match], start:
   const piece = match.kept['p']?.means['piece'] as PieceKind | undefined;
   if (as === 'more' && match.kept['p'] !== undefined && isSpare(reader.tokens, reader.tokens.indexOf(match.kept['p'], match.start)))
     return undefined;
-  const count = number === undefined ? 1 : Number(number.amount);
+  const both = reader.tokens.slice(match.start, match.end).some(({ text }) => text === 'both');
+  const several = /[^s]s$/.test(match.kept['p']?.text ?? '');
+  // "the broken crowns are redone": how many is not said.
+  if (as === 'remade' && number === undefined && several && !both) return undefined;
+  const count = number === undefined ? (as === 'remade' && both ? 2 : 1) : Number(number.amount);
   // "put the crowns up to 65" may be what one costs; "crown count 65" is not.
   const behind =
     match.kept['p'] !== undefined && match.kept['n'] === reader.tokens[match.end - 1] && before === undefined && !tallied(reader, match);

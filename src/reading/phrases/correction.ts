@@ -6,8 +6,10 @@ import { strongMarkers } from '../changes/change-words.ts';
 import { dateChange } from '../changes/date-change.ts';
 import { countDifference, countFactor, priceBehind } from '../changes/differences.ts';
 import { countFromTo } from '../changes/from-to.ts';
+import { kindNotKind } from '../changes/kind-not-kind.ts';
 import { newValues } from '../changes/new-values.ts';
 import { nowCountOrPrice } from '../changes/now-count-or-price.ts';
+import { offAndMore } from '../changes/off-and-more.ts';
 import { priceDifference } from '../changes/price-differences.ts';
 import { swapped } from '../changes/swap.ts';
 import { zonesOf } from '../changes/zones.ts';
@@ -40,6 +42,11 @@ const noChange = pattern(
   '((need|have|got|needs|gotta|still|had) (to)? (do|make|finish|wire|tape|build|redo|remake|rebuild|replace|rewire) (another|the|all|both|those)? <count>|(set|setting) up|(subject to|may|might|could|can|liable to|likely to) change|(my|your|her|his|their|the) (shift|shifts|rota|roster|day off|turn)|(add|put|stick|chuck) (another)? <count> (more)? (<piece>)? (to|on|onto|in) (the|my|our)? (tally|done|finished|made|completed|boxed)|take it or leave it|take it from there)',
 );
 
+// "drop the crowns off at 3": where they go and when.
+const handing = pattern(
+  '(drop|dropping|pick|picking) (the|those|all|our|her)? (<count>)? <piece> (off|up) (at|by|around|before|after) <number>',
+);
+
 const doubted = pattern('\\? or (maybe|just|even|at)? <amount>');
 
 const takenBack = pattern('<number> <any>{0,4} (i|we) (meant|mean) <any>{0,3} <number>');
@@ -50,13 +57,17 @@ const readPart = (reader: Reader, part: Part): Finding[] => {
   if (stretch.some((token) => (token.kind === 'word' && notForStudio.test(token.text)) || token.number?.form === 'temperature')) return [];
   if (notedDown.in(tokens, part.start, part.end) !== undefined || orderedAgain.in(tokens, part.start, part.end) !== undefined) return [];
   if (noChange.in(tokens, part.start, part.end) !== undefined) return [];
+  if (handing.in(tokens, part.start, part.end) !== undefined) return [{ start: part.start, end: part.end, held: true }];
   const either = nowCountOrPrice(reader, part);
   if (either !== undefined) return [either];
   const far = firstAt([farAlong, soFar], tokens, part.start, part.end);
   if (far !== undefined && (far.end === part.end || /^(counting|including|incl|inc|with)$/.test(tokens[far.end]?.text ?? ''))) return [];
   const fromTo = countFromTo(reader, part);
   if (fromTo !== undefined) return [fromTo];
-  const swap = swapped(reader, part);
+  const swap = kindNotKind(reader, part) ?? swapped(reader, part);
+  if (swap?.facts?.[1] !== undefined) return [swap];
+  const more = offAndMore(reader, part, (own) => readPart(reader, own));
+  if (more !== undefined) return [...more];
   if (swap !== undefined) return [swap];
   const opening = /^(ok|actually|sorry|can|you|we|please|pls|oh|they|want|to|now|,|lets|let's)$/;
   let from = part.start;

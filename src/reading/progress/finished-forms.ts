@@ -104,7 +104,8 @@ const forms: readonly (readonly [string, Build])[] = [
   ],
   ["(havent|haven't|have not|not|hasnt|hasn't) (even)? (started|begun)", none],
   ['(nothing|none|zero|nil|no progress) (done)? (made)? (today|yet|yesterday|this morning|so far)', none],
-  ['(none of the|no|zero|nil) <p:piece> (done|made)? (yet|so far|as yet|at all)', none],
+  ['(none of the|no|zero|nil) <p:piece> (done|made)? (at all)? (yet|so far|as yet)', none],
+  ['(none of the|no|zero|nil) <p:piece> (done|made|started|finished|boxed) at all', none],
   [
     '(did|made|done) <n:count> (,|and|&|then)? <word> (did|made|done|has done|has made) <m:count>',
     (match) => ({ fact: 'made', count: amountOf(match.kept['n']) + amountOf(match.kept['m']) }),

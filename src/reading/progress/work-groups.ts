@@ -151,6 +151,8 @@ const groupsAt = (events: readonly Event[], at: number, beside: Beside): Taken[]
         ? heads + 1
         : heads;
     for (const { items, next } of itemsFrom(events, from, beside.line)) {
+      // "scrap the corsages and 2 bouts": how many were lost is not said.
+      if (!/^(done|did)$/.test(first.told) && items.some((item) => item.told === 'kind')) continue;
       // "that's 22 bouts in total made"
       const summed = events[next]?.told === 'whole' && events[next + 1]?.told === 'done' ? next + 1 : next;
       const closing = first.told === 'reach' && events[summed]?.told === 'done' ? summed + 1 : next;

@@ -25,6 +25,9 @@ const it = '(it|that|this|them|these|those|each|everything|us)';
 const things = `(the|our|my|those|all|all the)? (<piece>|price|prices|count|number|numbers|order|total|date|day|event|wedding|quantity|qty)`;
 const altering =
   '(change|amend|alter|correct|revise|adjust|switch|swap|bump|up|raise|lift|increase|lower|reduce|cut|trim|drop|take|bring|move|shift|push|set|put)';
+// "can we change the 4 pin corsages to wrist ones?"
+const swapping =
+  '(change|switch|swap|make|convert|turn|exchange|replace) (the|our|my|those|all|all the|both|her|their)? (<count>)? (of (the|those|our))? (<material>)? <piece> (to|for|into|with|over to)? (a|the|some)? (<count>)? (<material>)? <piece>';
 const more = '(add|chuck in|throw in|tack on|stick on|include|knock off|take off|take out|remove|lose|double|halve|cancel)';
 const undoing = '(undo|scrap|scratch|ignore|forget|delete|take back|strike|bin|cancel) (that|it|this|the last|my last|last|what)';
 
@@ -34,7 +37,7 @@ const asksYou = formOf(
 );
 /** "can we do 22?" tries a figure; these change or note one. */
 const asksUs = formOf(
-  `((say|call) ${it}? <number> (<each>|<any>)? (instead|rather|not)|(get|have) (a|the|your|some) (price|prices|quote|costing) (for|on)|(get|have) (some|a)? (price|pricing|quotes|figures) (for|on) (about)? <count>|${noting} (down|in)? <any>|${downIn} <any>|${altering} (${it}|${things}) <any>|${more} (on|in|another|a|an|one|<count>|the)|${undoing}|make ${it} (all)? (to|up to|down to|<upTo>|an even|<number>|<material>|<tax>|<included>|<onTop>)|order <count> (<any>){0,2} <piece>)`,
+  `((say|call) ${it}? <number> (<each>|<any>)? (instead|rather|not)|(get|have) (a|the|your|some) (price|prices|quote|costing) (for|on)|(get|have) (some|a)? (price|pricing|quotes|figures) (for|on) (about)? <count>|${noting} (down|in)? <any>|${downIn} <any>|${altering} (${it}|${things}) <any>|${swapping}|${more} (on|in|another|a|an|one|<count>|the)|${undoing}|make ${it} (all)? (to|up to|down to|<upTo>|an even|<number>|<material>|<tax>|<included>|<onTop>)|order <count> (<any>){0,2} <piece>)`,
 );
 const asksAnyone = formOf(
   `(${noting}|put down) (down|off|in|that)? (the|all|all the|we|i|they|we've|i've)? (done|made|did)? (<count>|<piece>)`,

@@ -4,7 +4,7 @@ import { formOf } from '../pattern.ts';
 import type { Token } from './token.ts';
 
 const stays =
-  "(are|is|all|still|,)? (unchanged|stay|stays|stand|stands|(stay|stays|staying|remain|remains|stand|keep|kept|staying put|still|are still|to stay|to remain) (at)? (all)? (the same|same|as is|as are|as they are|as they were|as it was|unchanged|put)|as before|as they were|as they are|as it was|as is|as quoted|as agreed|(have|has)? (no|not) (change|changes|changed|changing)|(haven't|havent|hasn't|hasnt|don't|dont|didn't|didnt|aren't|arent) (changed|change|changing)|same (price|number|amount) as before|same as before|same as they were)";
+  "(are|is|all|still|,)? (unchanged|(stay|stays|staying|remain|remains|stand|keep|kept|staying put|still|are still|to stay|to remain) (at)? (all)? (the same|same|as is|as are|as they are|as they were|as it was|unchanged|put)|stay|stays|stand|stands|as before|as they were|as they are|as it was|as is|as quoted|as agreed|(have|has)? (no|not) (change|changes|changed|changing)|(haven't|havent|hasn't|hasnt|don't|dont|didn't|didnt|aren't|arent) (changed|change|changing)|same (price|number|amount) as before|same as before|same as they were)";
 const unchanged = formOf(`(the|all the|other)? <piece> ((and|&|\\+|,) (the)? <piece>)? ${stays}`);
 
 const isMark = (token: Token | undefined): boolean => token === undefined || token.kind === 'line' || /^[,;.)-]$/.test(token.text);

@@ -1,0 +1,64 @@
+// "corsages should be wrist not pin, all 3": what they are to be, and what they are not. The thread knows under which name it holds them.
+
+import type { PieceKind } from '../../handbook/pieces.ts';
+import { pattern } from '../pattern.ts';
+import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
+import type { Part } from '../text/message.ts';
+import type { Token } from '../text/token.ts';
+
+const lead = "(sorry|soz|ok|actually|oh|so|and|no|update|,|please|pls|they|she|bride|client|we|want|wants|just|can|you|lets|let's){0,4}";
+const not =
+  '(,|-)? (not|instead of|rather than|and not|no longer|never) (the|a|on)? (<c:piece>|pin|pins|pinned|wrists) (ones|type|style|sort)?';
+const many = '(,|-|for)? (all|both|all of|the)? (<n:count>|of them|all)? (of them|please|pls|now|instead|thanks|ta)?';
+const form = pattern(
+  `${lead} (make|have|do|change|switch|swap)? (<o:word>)? (<m:count>)? (of)? (the|those)? <a:piece> (are|is|should be|should all be|should have been|need to be|needs to be|have to be|has to be|must be|to be|to|be|all|now|meant to be|supposed to be|in|as|into){0,3} (a|the|on)? (<b:piece>|<w:word>) (ones|one|type|style|sort|corsages)? ${not} ${many}`,
+);
+// "make the 3 pin corsages wrist ones"
+const made = pattern(
+  `${lead} (make|have|do|want|switch|change) (<o:word>)? (<m:count>)? (of)? (the|those)? <a:piece> (all|as|into)? (a)? <b:piece> (ones|one|type|style|instead)? (please|pls|now|thanks|ta)?`,
+);
+const whole = /^(all|the|both|those|our|her|all the|their|my)$/;
+const kindOf = (token: Token | undefined): PieceKind | undefined => token?.means['piece'] as PieceKind | undefined;
+const amount = (token: Token | undefined): number | undefined => (token?.number === undefined ? undefined : Number(token.number.amount));
+
+export const kindNotKind = (reader: Reader, part: Part): Finding | undefined => {
+  const fully = form.at(reader.tokens, part.start, part.end);
+  const match = fully ?? made.at(reader.tokens, part.start, part.end);
+  const { a, b, c, o, m, n } = match?.kept ?? {};
+  const said = match?.kept['w']?.text ?? '';
+  const [from, to] = [kindOf(a), kindOf(b) ?? (/^(pins?|pinned)$/.test(said) ? 'pin corsage' : undefined)];
+  const taken = kindOf(c) ?? (to === 'wrist corsage' ? 'pin corsage' : 'wrist corsage');
+  if (
+    match === undefined ||
+    from === undefined ||
+    from === to ||
+    match.end !== part.end ||
+    !/corsage/.test(from ?? '') ||
+    (to !== 'wrist corsage' && to !== 'pin corsage')
+  )
+    return undefined;
+  if (taken === to || (taken !== 'wrist corsage' && taken !== 'pin corsage')) return undefined;
+  if ([m, n].some((token) => token?.number?.max !== undefined || token?.number?.or !== undefined)) return undefined;
+  if (o !== undefined && !whole.test(o.text)) return undefined;
+  if (from !== 'corsage' && from !== taken) return undefined;
+  const some = amount(m);
+  // "do 3 corsages wrist" may order them.
+  if (
+    fully === undefined &&
+    some !== undefined &&
+    o === undefined &&
+    !/^(make|change|switch)$/.test(reader.tokens[match.start]?.text ?? '')
+  )
+    return undefined;
+  // "3 corsages should be wrist not pin": three of them, however many there are.
+  const facts: Unworded[] =
+    some !== undefined && o === undefined
+      ? [
+          { fact: 'change', what: 'count', by: -some, piece: fully === undefined ? from : taken },
+          { fact: 'change', what: 'count', by: some, piece: to },
+        ]
+      : [{ fact: 'change', what: 'piece', from, to, piece: from }];
+  const all = amount(n) ?? (o === undefined ? undefined : some);
+  if (all !== undefined) facts.push({ fact: 'change', what: 'count', to: all, piece: to });
+  return found(reader, part.start, part.end, facts);
+};
