@@ -9,6 +9,7 @@ import { crew } from './phrases/crew.ts';
 import { eventDate } from './phrases/event-date.ts';
 import { eventTitle } from './phrases/event-title.ts';
 import { everydayTalk, heldBack, heldGoods } from './phrases/held-back.ts';
+import { honouredWearers } from './phrases/honoured-wearers.ts';
 import { keeping } from './phrases/keeping.ts';
 import { kindShares } from './phrases/kind-shares.ts';
 import { madeBehind } from './phrases/made-behind.ts';
@@ -25,6 +26,7 @@ import { recipe } from './phrases/recipe.ts';
 import { recipeChanged } from './phrases/recipe-change.ts';
 import { someOfAKind, someOfAMaterial } from './phrases/some-of-a-kind.ts';
 import { taxBasis } from './phrases/tax-basis.ts';
+import { taxLeftOpen } from './phrases/tax-left-open.ts';
 import { undo } from './phrases/undo.ts';
 import { wearerCare } from './phrases/wearer-care.ts';
 import { wearersAside } from './phrases/wearers-aside.ts';
@@ -36,6 +38,7 @@ export const phrases: readonly Phrase[] = [
   keeping,
   undo,
   recipeChanged,
+  taxLeftOpen,
   question,
   madeBehind,
   boundedWork,
@@ -49,6 +52,7 @@ export const phrases: readonly Phrase[] = [
   priceList,
   recipe,
   crew,
+  honouredWearers,
   // What is not meant for this order goes before what would be stored.
   heldBack,
   materialLeft,

@@ -22,7 +22,9 @@ export const markers = [
   '(sorry|correction|update|amendment)',
   // "pick up the day before" changes nothing.
   'up (that|it|this|them|those|these|the|our|my|all|order) (<piece>|<material>|count|order|numbers|number|price|prices|total|each|all|of|the){0,4} (to|by|<upTo>|<number>)',
-  '(make|made|put|call|mark|set|change|bump|update|switch|turn|get|log|drop|cut|reduce|increase|raise|lower|take|bring|lift|revise|push|alter|correct|fix|amend|move|shift|slide|shove|go) (that|it|this|them|those|these|order|count|price|the|to|up|down|my|her|his|date|number|total|material|basis|everything|the lot|all|our|back|with)',
+  '(make|made|put|mark|set|change|bump|update|switch|turn|log|drop|cut|reduce|increase|raise|lower|take|bring|lift|revise|push|alter|correct|fix|amend|move|shift|slide|shove|go) (that|it|this|them|those|these|order|count|price|the|to|up|down|my|her|his|date|number|total|material|basis|everything|the lot|all|our|back|with)',
+  // "will get back to u" changes nothing.
+  '(get|call) (that|it|this|them|those|these|order|count|price|the|to|up|down|my|her|his|date|number|total|material|basis|everything|the lot|all|our|with|back (down|up)? to <number>|back (down|up))',
   '(knock) (that|it|this|them|those|these|order|count|price|the|to|up to|down|back|my|her|his|number|total|everything|all|our)', // "knock up a quote" makes one
   "(should|shld|shoulda|shouldve|should've) (be|have been|read|say|been|of been|have said|have read)",
   '(set|change|update|adjust|amend|correct|alter) (the|our)? <piece>',
@@ -45,13 +47,16 @@ export const markers = [
   "(no|nope|nah) (its|it's|that's|thats|is|we)",
   "(is|are|'s|it's|its|that's|at|only|needs|wants|want) now",
   "(wedding's|event's|date's|party's|do's|ceremony's|handover's|price's|count's|total's|order's) (now|actually|moved|changed)",
-  "(date|date's|day|count|price|number|numbers|total|tax) (is|was|are|were)? wrong",
+  "(date|date's|day|day's|dates|month|month's|count|price|number|numbers|total|tax) ((i|you|we|they) (gave|have|put|wrote|typed|said|got|had|sent)|there|here|on it|is|was|are|were|all|a bit|,){0,3} (wrong|incorrect|not right|isn't right|isnt right)",
+  '(wrong|incorrect) (date|day|dates|month|weekday)',
+  "(date|date's|day|day's|dates) (is|was|were|are)? (off|out) by (one|a day|a week|<count>|<duration>)",
   'now (on)? (the)? (<weekday>|<month>|<ordinal>|<slashed>)',
   '(earlier|before|previously) (i|we) (said|told|wrote|put|quoted|gave)',
   '(go|goes|going|gone|went) (up|down) (to|by)',
   "now (is|are|at|it's|its|only|just|wants|want|need|want|going|be|down to|up to|to be|<count>|<money>|<material>)",
-  '(down|up|back|changed|dropped|gone|went|cut|bumped|moved|reduced|increased|revised|pushed|switched|shifted|shifting|moving|brought|raised|lowered|amended|trimmed|rescheduled|postponed|delayed|swapped|changing|switching|updated|goes|going|corrected) (up|down|out|back|forward|on|over|from|it|date|them)? (to|from|for)',
-  '(same|as before|same again|same order|same as before|as above) (but|except|only|just|,|again|as)',
+  'back (up|down|on|over|it|date|them)? (to|from|for) (<number>|<material>|<piece>|<weekday>|<month>|<tax>|<included>|<onTop>|the|our|a|how|what|original|normal|before|all|first|plan)',
+  '(down|up|changed|dropped|gone|went|cut|bumped|moved|reduced|increased|revised|pushed|switched|shifted|shifting|moving|brought|raised|lowered|amended|trimmed|rescheduled|postponed|delayed|swapped|changing|switching|updated|goes|going|corrected) (up|down|out|back|forward|on|over|from|it|date|them)? (to|from|for)',
+  '(same|as before|same again|same order|same as before|as above) (but|except|only|just|,|again|as (before|above|it|is|now|already|quoted|ever|agreed|you|the (order|quote)))', // "same as last time" is another job
   '(new|revised|updated|corrected|final|latest) (date|day|time|price|count|total|number|headcount|qty) (is|:|=|now)?',
   '(same price|same prices) (but|except|only)',
   '(change|swap|switch|amend|alter|update) ',

@@ -29,7 +29,13 @@ const eachAfter = pattern(
 // "25 inc each", "2800 inc gst for everything": the tax stands between.
 const taxBetween = pattern('(plus|+|<included>|<onTop>|w|with)? (<tax>|<included>|<onTop>) (,)?');
 // "$275 covers the bouquet and 5 bouts"
-const covers = pattern('(covers|cover|covering|gets|buys) <any>');
+const covers = pattern('(to cover|covers|cover|covering|gets|buys) <any>');
+// "900 covers bridal bouquet n 8 bhs": so much is no number of anything that covers.
+const coversMuch = (number: NumberRead, verb: Token | undefined, next: Token | undefined): boolean =>
+  number.max === undefined &&
+  Number(number.amount) >= 100 &&
+  /^(to|cover(s|ing)?|gets|buys)$/.test(verb?.text ?? '') &&
+  !/^(for|at|,|\.|are|on|per)$/.test(next?.text ?? ',');
 const perPieceAfter = pattern('(/|per|a|an|for a|for an|each) <piece:piece>');
 const eachBefore = ['each', 'ea', 'apiece'];
 const forPieces = pattern('for (the|all|all the|about)? <n:count> (x|of|of the|of them)? <word>{0,3} <piece>');
@@ -141,7 +147,10 @@ export const priceAt = (reader: Reader, index: number): Price | undefined => {
     per = 'each';
     end = each.end;
     kind = stronger(kind, kindOf(each.kept['k']));
-  } else if (number.form === 'money' && covers.at(tokens, end, tokens.length) !== undefined) {
+  } else if (
+    covers.at(tokens, end, tokens.length) !== undefined &&
+    (number.form === 'money' || coversMuch(number, tokens[end], tokens[end + 1]))
+  ) {
     per = 'all';
   } else if (all !== undefined) {
     per = 'all';

@@ -1,5 +1,6 @@
 // Flower work that is not worn, and numbers that belong to someone else's business: read so that nobody else reads them, and said to nobody.
 
+import { hourRunTogether } from '../dates/run-together.ts';
 import { otherWorkAlone } from '../held/other-work-alone.ts';
 import { speaksOfPrice, workAhead } from '../held/work-ahead.ts';
 import { beginsAt, pattern } from '../pattern.ts';
@@ -28,6 +29,8 @@ const find = (reader: Reader): Finding[] => {
     for (const form of forms) {
       const match = form.at(reader.tokens, index, reader.tokens.length);
       if (match === undefined) continue;
+      // "ceremony at 0930"
+      if (reader.tokens[index]?.number?.form === 'code' && hourRunTogether(reader.tokens, index) !== undefined) continue;
       // "prom order: 3 bouts" counts bouts.
       const next = reader.tokens[match.end];
       // "75 bouts, unit 7.80 eur" prices a unit; "unit 4" is a place.
@@ -38,8 +41,12 @@ const find = (reader: Reader): Finding[] => {
         continue;
       // "9 crowns, child size 42.50 ea" prices them.
       if (reader.tokens[match.end - 1]?.number !== undefined && reader.tokens[match.end]?.means['each'] !== undefined) continue;
-      // "buttonholes x 22 and the bouquets": the number is not theirs.
-      if (reader.tokens[index]?.number !== undefined && /^(and|plus|&|\+|n)$/.test(reader.tokens[index + 1]?.text ?? '')) continue;
+      // "buttonholes x 22 and the bouquets", "900 covers a bridal bouquet": the number is not theirs.
+      if (
+        reader.tokens[index]?.number !== undefined &&
+        /^(and|plus|&|\+|n|covers?|covering|gets|buys|to|is|includes|incl)$/.test(reader.tokens[index + 1]?.text ?? '')
+      )
+        continue;
       // "12 corsages, 6 pin 28, 6 wrist 32": how they are worn.
       if (reader.tokens[index]?.text === 'pin' && reader.tokens[index - 1]?.number?.form === 'plain') continue;
       const counted = reader.tokens[match.end - 1]?.number?.form === 'plain';
