@@ -19,12 +19,46 @@ const afterGreeting = pattern('(what can you do|what can i say|what can i ask|ho
 const plainUndo = (reader: Reader, start: number, end: number): boolean =>
   reader.tokens[start]?.text === 'undo' && end - start <= 7 && !reader.tokens.slice(start, end).some((token) => token.number !== undefined);
 
+// "ignore my last one i counted wrong": a reason tells of no other number, day or kind.
+const reason = pattern(
+  "(,|-)? (sorry|soz|oops|it|it's|its|that|that's|thats|cos|because|coz|cause|as|since|,|-){0,3} (i|i'd|i've|ive|id|we|we'd|was|were|is|had|miscounted|misread|mistyped|counted|typed|wrong|fat|got|looking|looked|someone|my|not)",
+);
+const lastOne = /^(last|previous|that|what)$/;
+const withReason = (reader: Reader, { start, end }: { readonly start: number; readonly end: number }): boolean => {
+  const match = wholeUndo.at(reader.tokens, start, end);
+  // What the undoing swallowed of the reason ("i", "it") is no part of what is undone.
+  const object = reader.tokens.slice(start, start + 5);
+  if (match === undefined || end - start > 16 || !object.some(({ text }) => lastOne.test(text))) return false;
+  const from = reader.tokens.findIndex(
+    ({ text }, index) =>
+      index > start + 1 &&
+      index < end &&
+      /^(i|i'd|i've|ive|id|it|it's|its|was|cos|because|coz|as|since|,|-|miscounted|misread|mistyped|that's|thats|sorry)$/.test(text),
+  );
+  if (from < 0 || from > match.end || reason.at(reader.tokens, from, end) === undefined) return false;
+  return reader.tokens
+    .slice(from, end)
+    .every(
+      ({ number, means, text }) =>
+        number === undefined &&
+        means['piece'] === undefined &&
+        means['weekday'] === undefined &&
+        means['month'] === undefined &&
+        !/^(for|should|not|meant|but|tomorrow|today|instead|make)$/.test(text),
+    );
+};
+
+const otherMatter = pattern(
+  "(sorry|oops|,|please|pls|ok){0,2} (ignore|disregard|scrap|forget|delete|scratch|undo) (my|the|that)? last (one|message|msg|post|line|bit)? (,|-)? (it's|its|it was|it|was|that's|thats|that was|is){1,2} (for|meant for|about|from) <any>{0,8}",
+);
+
 const find = (reader: Reader): Finding[] => {
   const findings: Finding[] = [];
   for (const part of reader.untouched()) {
     for (const form of [wholeUndo, wrongThread, byMistake]) {
       const match = form.at(reader.tokens, part.start, part.end);
-      if ((match?.end !== part.end && !plainUndo(reader, part.start, part.end)) || findings.length > 0) continue;
+      const why = form === wholeUndo && withReason(reader, part);
+      if ((match?.end !== part.end && !why && !plainUndo(reader, part.start, part.end)) || findings.length > 0) continue;
       const words = reader.tokens.slice(part.start, part.end).map((token) => token.text);
       if ((words.length === 1 && !/^(undo|nevermind|nvm|revert|scratch|disregard)$/.test(words[0] ?? '')) || words.join(' ') === 'take it')
         continue;
@@ -34,6 +68,9 @@ const find = (reader: Reader): Finding[] => {
       if (words[0] === 'never' && words[1] !== 'mind') continue;
       findings.push(found(reader, part.start, part.end, [{ fact: 'undo' }]));
     }
+    // "ignore my last one its for tomorrow": the day is none of this event's.
+    const other = findings.length === 0 ? otherMatter.at(reader.tokens, part.start, part.end) : undefined;
+    if (other !== undefined) findings.push({ start: part.start, end: part.end, held: true });
     const help = wholeHelp.at(reader.tokens, part.start, part.end);
     const asked = afterGreeting.in(reader.tokens, part.start, part.end);
     if (help?.end === part.end || asked !== undefined)

@@ -11,7 +11,7 @@ const describing =
 // "22 bouts in total made": the words sum up, and say nothing of all.
 const sumsUp = /^(in total|total|all up|all told|altogether|overall|in all|grand total)$/;
 const someOf =
-  /^(spare|spares|extra|several|various|numerous|loads|lots|plenty|handful|bunch|majority|bulk|practically|virtually|both|of|more|last|another|a|some|most|few|couple|half|third|quarter|quarters|thirds|not|hardly|nearly|almost|no|none)$/;
+  /^(spare|spares|extra|several|various|numerous|loads|lots|plenty|handful|bunch|majority|bulk|practically|virtually|both|of|more|last|another|a|some|most|few|couple|half|third|quarter|quarters|thirds|not|hardly|nearly|almost|no|none|nobody|nobody's|nobodys|noone|noones|noone's|one's|ones)$/;
 const exceptions = /^(bar|except|apart|excluding|minus|save|barring)$/;
 const leavesOut = (tokens: readonly Token[], at: number): boolean => {
   const [word, next] = [tokens[at]?.text ?? '', tokens[at + 1]];

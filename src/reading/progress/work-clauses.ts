@@ -40,7 +40,7 @@ const cues = new Set(
     .flatMap((entry) => (entry.includes(' ') ? entry.split(' ').filter((word) => word.length > 3) : [entry])),
 );
 const otherCue =
-  /^(none|nothing|no|nil|nada|zero|zilch|not|never|half|halfway|third|thirds|quarter|quarters|way|down|left|go|spare|spares|again|re|missing|short|waiting|balance|remaining|outstanding|pending|sitting|currently|we're|were|i'm|im|that's|thats|makes|brings|takes|gets|puts|stopped|stopping|ran|tally|progress|total|now|far|yet|good|usable|sound|intact|salvageable|begun|touched|haven't|havent|hasn't|hasnt|didn't|didnt|aren't|arent|isn't|isnt|ain't|aint|won't|wont|all told|all up|in all|in total)$/;
+  /^(none|nothing|no|nil|nada|zero|zilch|not|never|half|halfway|third|thirds|quarter|quarters|way|down|left|go|spare|spares|again|re|missing|short|waiting|balance|remaining|outstanding|pending|sitting|currently|we're|were|i'm|im|that's|thats|makes|brings|takes|gets|puts|stopped|stopping|ran|tally|progress|total|now|far|yet|good|usable|sound|intact|salvageable|begun|touched|haven't|havent|hasn't|hasnt|didn't|didnt|aren't|arent|isn't|isnt|ain't|aint|won't|wont|all told|all up|in all|in total|nobody|nobody's|nobodys|noone|noones|noone's|soul)$/;
 const speaksOfWork = (tokens: readonly Token[], { start, end }: Pick<Part, 'start' | 'end'>): boolean => {
   for (let index = start; index < end; index++) {
     const token = tokens[index] as Token;

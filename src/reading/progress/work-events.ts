@@ -1,9 +1,11 @@
 // Cuts a sentence about the work into what it tells: counted pieces, what became of them, words that join. One word it does not know, and it is not cut at all.
 
-import { beginsAt, firstAt, type Match, pattern } from '../pattern.ts';
+import { beginsAt, firstAt, type Match } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import { isCount, type Token } from '../text/token.ts';
+import type { Event } from './event.ts';
 import { shareSaid } from './share-forms.ts';
+import { asSpares, nobody, spares } from './spares-told.ts';
 import { isNamed } from './what-follows.ts';
 import {
   both,
@@ -34,28 +36,8 @@ import {
   wholeWord,
 } from './work-forms.ts';
 
-export interface Event {
-  readonly told: Told;
-  readonly start: number;
-  readonly end: number;
-  readonly count?: number;
-  readonly of?: number;
-  readonly slashed?: true; // 9/12
-  readonly fraction?: string;
-  readonly kind?: Token;
-  readonly all?: true;
-  readonly spares?: number;
-  readonly comma?: true;
-  readonly soft?: true; // "now", which says the whole only beside another count
-  readonly fresh?: true; // "three new ones"
-  readonly more?: true; // "another dozen"
-  readonly behind?: true; // a word of loss that can only stand behind its count
-  readonly doubtful?: true; // "that's 24": the whole so far only beside a word of finishing
-}
+export type { Event } from './event.ts';
 
-const spares = pattern(
-  '(incl|including|inc|with|of which|plus|and|,|+){0,2} <n:count> (of them|of those|of these|<piece>)? (are|is|being)? (spare|spares|extra|extras)',
-);
 const moreWord = /^(another|more|further)$/;
 const freshWord = /^(new|fresh|replacement)$/;
 const at = (match: Match, told: Told, more: Partial<Event> = {}): Event => ({ told, start: match.start, end: match.end, ...more });
@@ -171,6 +153,14 @@ export const workEvents = (reader: Reader, start: number, end: number, kindsFirs
     if (spare !== undefined && made >= 0) {
       events[made] = { ...(events[made] as Event), spares: amount(spare.kept['n']) };
       index = spare.end;
+      continue;
+    }
+    const all = last === undefined || nobody.test(token.text) ? undefined : asSpares.at(tokens, index, end);
+    if (nobody.test(token.text) && noneForms.every((form) => form.at(tokens, index, end) === undefined)) return undefined;
+    if (all !== undefined && made >= 0 && events[made]?.of === undefined) {
+      if (events.findIndex((event) => event.told === 'count') !== made) return undefined;
+      events[made] = { ...(events[made] as Event), spares: events[made]?.count ?? 0 };
+      index = all.end;
       continue;
     }
     // "12 made out of the 20 bouts"

@@ -76,12 +76,16 @@ export const namedRecipe = (reader: Reader, part: Part): Finding | undefined => 
   return usedAgain(reader, part, useNamed.at(tokens, start, end)) ?? usedAgain(reader, part, namedFor.at(tokens, start, end));
 };
 
+const whenWanted =
+  /^(next|later|future|another|other|again|reuse|reference|tomorrow|next (time|year|week|month|season|one|wedding|event|order|job|party|bride)|another (time|day|one|wedding|event|job)|future (use|reference|weddings|events|orders|ones|jobs)|later (on|use)|the (future|next|rest|others|team|record|girls|others)|good|ever|now|me|us|you|them|her|him|everyone|everybody|all|safe ?keeping|(a|any) (later|future|other|repeat) (date|time|order|wedding)s?|repeat (orders|order)|when|if|so|that|this)\b/i;
 const savedAt = (reader: Reader, { start, end }: Part): Finding | undefined => {
   const form = firstAt(saveForms, reader.tokens, start, end);
   const before = form === undefined && reader.tokens[end - 1]?.text === 'recipe' ? saveBefore.at(reader.tokens, start, end) : undefined;
   const match = form ?? before;
   const name = match === undefined ? undefined : nameSaid(reader, match.end, end);
   if (match === undefined || name === undefined) return undefined;
+  // "remember the recipe for next time": when it is wanted again, and no name.
+  if (whenWanted.test(name)) return { start, end, held: true };
   return found(reader, start, end, [{ fact: 'recipe', lines: [], name, saves: true, ...named(kind(match.kept['p'])) }]);
 };
 
