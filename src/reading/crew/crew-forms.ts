@@ -9,6 +9,10 @@ export const peopleForms = [
   pattern('<n:count> (of us|people|staff)? (on|at) (the)? (bench|benches|it|this|this one|them)'),
   pattern('<n:count> (x|\\*) <duration>'),
   pattern('(crew|team|gang|group) of <n:count>'),
+  // "saturday we are 3, six hours each"
+  pattern(
+    "(we are|we're|were|we'll be|we will be|we shall be) <n:count> (people|strong|altogether|in all)? (on|this|next|for)? (<weekday>|tomorrow)? (,|-|;|for|doing|working|with|on|at){0,2} <duration>",
+  ),
   handsBehind,
   pattern('<n:count> (extra|more|other|good|new|of the|part time|casual|bench)? (<bench>)'),
   pattern('<n:count> <unlisted> <bench>'),
@@ -148,7 +152,7 @@ export const gotSome = pattern('(got|have|need|with|want|booked|had) <n:count>')
 export const forHours = pattern('for <n:count> (each)?');
 // "i only have 2.5 hours tomorrow", "i can do 3 hrs sat"
 export const alone = pattern(
-  "(i|i've|ive|i'll|ill|i'm|im) (only|just|can|have|got|could|might|free|'ve|do|am|for|in){1,4} (about|in)? <d:duration>",
+  "(i|i've|ive|i'll|ill|i'm|im) (only|just|can|have|got|could|might|free|'ve|do|am|for|in|give you|give u|give ya|offer|manage|put in|spare){1,4} (about|in)? <d:duration>",
 );
 /** "10 mins to wire, 5 to tape", "£11.44 min wage": no count of pieces and no price. */
 export const noCount = [

@@ -9,15 +9,18 @@ import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import { hoursOf } from './pace.ts';
 
-const opens = "(,|and|&|\\+|plus|then){0,2} (the|our|my)? (me|i|i'm|i'll|<bench>|<who:word>)";
+const opens = "(,|and|&|\\+|plus|then|n){0,2} (the|our|my)? (me|i|i'm|i'll|<bench>|<who:word>) (\\()?";
 const does = "(:|-|for|does|doing|has|can do|can|is|is in|in|'s|on|will do){0,2}";
-const withHours = pattern(`${opens} ${does} <d:duration>`);
+const withHours = pattern(`${opens} ${does} <d:duration> (\\))?`);
 const withNumber = pattern(`${opens} ${does} <n:count>`);
 // "5 hours for me and 3 for meg"
-const link = "(,|and|&|\\+|plus|then|that's|thats|its|it's|so|about){0,2}";
+const link = "(,|and|&|n|\\+|plus|then|that's|thats|its|it's|so|about){0,2}";
 const hoursFor = pattern(`${link} <d:duration> for (the|our|my)? (me|myself|<bench>|<who:word>)`);
 const numberFor = pattern(`${link} <n:count> for (the|our|my)? (me|myself|<bench>|<who:word>)`);
-const nobody = /ing$|^(lunch|setup|delivery|them|it|that|this|these|those|one|each|everything|the|all|now|free|both|dinner|tea)$/; // "2 hours for wiring"
+// "fri: sipho 4h, me 6h", "we have anna for 6 hrs and beth for 4"
+const ahead = pattern("(:|-|,|we have|we've got|weve got|we've|i have|i've got|we got|got|have|it's|its|there's|theres|will be){1,2}");
+const nobody =
+  /ing$|^(lunch|setup|set up|prep|drive|travel|cleanup|install|admin|wedding|ceremony|reception|break|total|design|church|venue|market|shop|van|soak|photos|collection|pickup|parking|order|another|about|around|only|last|first|party|event|job|work|time|est|max|min|roughly|labour|labor|hours|speeches|service|delivery|them|it|that|this|these|those|one|each|everything|the|all|now|free|both|dinner|tea)$/; // "2 hours for wiring"
 // People may be called as plants are.
 const firstNames = /^(rose|ivy|heather|daisy|jasmine|poppy|rosemary|fern|holly|iris|lily|violet|olive|basil)$/;
 
@@ -32,6 +35,12 @@ export const hoursApart = (reader: Reader, part: Part): Finding | undefined => {
   let index = part.start;
   let total = decimal(0);
   let people = 0;
+  const titled = dayAt(reader, index, part.end);
+  if (titled !== undefined) {
+    days.push(titled);
+    index = titled.end;
+  }
+  index = ahead.at(reader.tokens, index, part.end)?.end ?? index;
   while (index < part.end) {
     const match =
       firstAt([hoursFor, withHours], reader.tokens, index, part.end) ??

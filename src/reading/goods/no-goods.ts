@@ -58,6 +58,8 @@ export const noGoods = (reader: Reader, { start, end }: Part, known: boolean): b
   if (known) return false;
   // "team of 4 sat from 9 to 1": hands and their hours.
   if (tokens.some((token) => token.means['bench'] !== undefined || /^(crew|team|roster|shift)$/.test(token.text))) return true;
+  // "lauren's in tues 9-3, kim weds 9-12": days and hours of people.
+  if (tokens.some(({ means }) => means['weekday'] !== undefined) && !tokens.some(({ number }) => number?.form === 'money')) return true;
   return (
     tokens.some((token) => token.means['month'] !== undefined || /^(event|wedding|ceremony|party|reception)$/.test(token.text)) ||
     someOrder.at(reader.tokens, start, end) !== undefined ||

@@ -11,6 +11,16 @@ import { eachSaid } from './each-price.ts';
 export const isTax = (tokens: readonly Token[]): boolean =>
   tokens.some(({ means }) => ['taxName', 'taxWord', 'included', 'onTop'].some((tag) => means[tag] !== undefined));
 
+// "sat week picking up roses at 8": when they are fetched.
+const fetched = pattern(
+  '((pick|picking|picks) up|collect|collecting|fetch|fetching|grab|grabbing|meet|meeting|unload|unloading) (the|our|my|some|all|all the)? (<count>)? (<pack>)? (of)? <ingredient> (<word>)? (at|@)',
+);
+const isHourToFetch = (tokens: readonly Token[], index: number): boolean =>
+  /^(at|@)$/.test(tokens[index - 1]?.text ?? '') &&
+  /^(\d|1[0-2])$/.test(tokens[index]?.text ?? '') &&
+  tokens[index + 1]?.text !== 'a' &&
+  fetched.in(tokens, Math.max(0, index - 9), index)?.end === index;
+
 export const isPrice = (reader: Reader, index: number, pack: boolean, known: boolean): boolean => {
   const token = reader.tokens[index];
   if (token?.number === undefined || !reader.free(index)) return false;
@@ -20,7 +30,7 @@ export const isPrice = (reader: Reader, index: number, pack: boolean, known: boo
   if (token.number.form !== 'plain' || token.number.inDozens === true) return false;
   const [before, after] = [reader.tokens[index - 1], reader.tokens[index + 1]];
   // "water tanker at 4 today", "popping in tomorrow at 3 to look at ribbons": an hour.
-  if (isHourOfDay(reader.tokens, index) || isHourBeforeDay(reader.tokens, index)) return false;
+  if (isHourOfDay(reader.tokens, index) || isHourBeforeDay(reader.tokens, index) || isHourToFetch(reader.tokens, index)) return false;
   // "need one each" counts.
   if (token.text === 'one' && after?.means['each'] !== undefined && !/^(at|@)$/.test(before?.text ?? '')) return false;
   // "tape 2 rolls" says how many.

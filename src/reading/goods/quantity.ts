@@ -76,7 +76,8 @@ const pastWidth = (tokens: readonly Token[], index: number): number => {
 };
 
 // "18 in ribbon", "20 in of floral wire": goods that are sold by length stand behind "in" where inches are meant.
-const byLength = /(ribbon|wire|bindwire|twine|tape|raffia|string|cord|jute|elastic|lace|organza|chiffon|tulle|thread|hessian|burlap|grosgrain)$/;
+const byLength =
+  /(ribbon|wire|bindwire|twine|tape|raffia|string|cord|jute|elastic|lace|organza|chiffon|tulle|thread|hessian|burlap|grosgrain)$/;
 export const soldByLength = (token: Token | undefined): boolean => byLength.test(token?.means['ingredient'] ?? token?.text ?? '');
 const inches = (tokens: readonly Token[], index: number): Quantity | undefined => {
   if (tokens[index + 1]?.text !== 'in') return undefined;

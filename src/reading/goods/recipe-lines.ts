@@ -127,7 +127,9 @@ export const linesIn = (reader: Reader, start: number, end: number): Line[] | un
       index = Math.max(to, index + 1);
       continue;
     }
-    if (noIngredient(name, amount !== undefined || behind !== undefined) || (amount === undefined && (!known || ofCare()))) {
+    // "gum x2": counted out, whatever it is.
+    const marked = behind !== undefined && tokens[to - 1]?.text === 'x';
+    if (noIngredient(name, amount !== undefined || behind !== undefined) || (amount === undefined && ((!known && !marked) || ofCare()))) {
       index = Math.max(to, index + 1);
       continue;
     }

@@ -35,7 +35,7 @@ export const isStrangeTalk = (reader: Reader): boolean => {
   const strange = words.filter(isStrange).length;
   const few = someLeft.in(tokens, 0, tokens.length) ?? tookTime.in(tokens, 0, tokens.length) ?? hasLeft.in(tokens, 0, tokens.length);
   if (few === undefined ? strange < fewest || strange < words.length * leastShare : strange === 0) return false;
-  if (opensTitle(reader)) return false;
+  if (opensTitle(reader) || words.some(({ text }) => text === 'wearing' || text === 'wearers' || text === 'wear')) return false;
   if (worked.in(tokens, 0, tokens.length) !== undefined) return false;
   if (tokens.some((token) => ourTags.some((tag) => token.means[tag] !== undefined && token.means[tag] !== 'rest'))) return false;
   if (tokens.some((token) => token.means['month'] !== undefined)) return false;

@@ -7,6 +7,7 @@ import { separates } from '../goods/recipe-lines.ts';
 import { pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader, type Unworded } from '../phrase.ts';
 import { stepDone } from '../progress/losses.ts';
+import { besideCount } from '../recipes/beside-count.ts';
 import { joinedLines } from '../recipes/joined-lines.ts';
 import { byPiece, pieceLast } from '../recipes/piece-stretches.ts';
 import { namedBefore, roleHeading, who } from '../recipes/recipe-headings.ts';
@@ -64,6 +65,11 @@ const find = (reader: Reader): Finding[] => {
         );
         continue;
       }
+    }
+    const beside = besideCount(reader, part);
+    if (beside !== undefined) {
+      findings.push(beside);
+      continue;
     }
     const yielded = priced(reader, part.start, part.end)
       ? undefined

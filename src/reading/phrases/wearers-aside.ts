@@ -32,7 +32,8 @@ const piecesBefore = (reader: Reader, open: number): { piece: PieceKind; count: 
     if (piece === undefined) continue;
     const left = countLeft(reader, index);
     const count = left.countIndex === undefined ? countRight(reader, index + 1)?.count : left.count;
-    return count === undefined ? undefined : { piece, count };
+    // "corsages - 2 mums, bouts - 4 ushers": the four are in the aside itself.
+    return count === undefined || tokens.indexOf(count) >= open ? undefined : { piece, count };
   }
   return undefined;
 };

@@ -151,6 +151,9 @@ const find = (reader: Reader): Finding[] => {
       findings.push({ start: own.start, end: own.end, held: true });
       continue;
     }
+    // "10 people wearing flowers + the celebrant": whether she is one of them is not said.
+    if (read.entries.length === 1 && read.heads === 1 && read.total !== undefined && read.total > (only?.count ?? 0))
+      if (own.start < (only?.at ?? 0) && joins.test(reader.tokens[(only?.at ?? 0) - 1]?.text ?? joins.source)) continue;
     // "bride wants 560 altogether" counts no wearers.
     const folk = tokens.some((token) => /^(side|people|ppl|men|guys|party|wearing|wearers|family)$/.test(token.text));
     if (read.entries.length === 1 && read.total !== undefined && read.total !== only?.count && !folk) continue;

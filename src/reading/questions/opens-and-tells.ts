@@ -8,6 +8,11 @@ import type { Part } from '../text/message.ts';
 const verbs =
   /^(need|needs|come|have|go|fit|take|look|get|cost|include|want|pay|charge|start|last|keep|work|count|require|make|still|both|all|ever|add|add up|leave|match|suit|owe|arrive|know|use|match|cover|allow|agree)$/;
 const negated = /^(isnt|isn't|arent|aren't|didnt|didn't|wouldnt|wouldn't|cant)$/;
+const cannot = /^(cant|can't|cannot|couldnt|couldn't|wont|won't)$/;
+const isDay = ({ tokens }: Reader, index: number): boolean => {
+  const at = /^(it|on|this|next|in)$/.test(tokens[index]?.text ?? '') ? index + 1 : index;
+  return tokens[at]?.means['weekday'] !== undefined || /^(today|tomorrow|tonight|tmrw|tmr|tomoz)$/.test(tokens[at]?.text ?? '');
+};
 export const tells = (reader: Reader, index: number, part: Part): boolean => {
   const [first, second, third] = reader.tokens.slice(index, index + 3).map(({ text }) => text);
   const rest = reader.tokens.slice(index + 2, part.end);
@@ -17,6 +22,11 @@ export const tells = (reader: Reader, index: number, part: Part): boolean => {
     return reader.tokens[index + 2]?.means['piece'] === undefined && third !== 'single';
   if (first === 'how' && /^(lovely|nice|great|sweet|exciting|annoying|wonderful|brilliant|funny)$/.test(second ?? '')) return true;
   if (first === 'which' && /^(means|makes|leaves|gives|brings)$/.test(second ?? '')) return true;
+  // "we are 4, five hours each on friday"
+  if (!part.asked && first === 'are' && /^(we|they|there|you)$/.test(reader.tokens[index - 1]?.text ?? '')) return true;
+  // "cant do friday, can do 4 hrs sat"
+  if (!part.asked && cannot.test(first ?? '') && /^(do|make|come|work|cover|be)$/.test(second ?? '') && isDay(reader, index + 2))
+    return true;
   if (first === 'would' && second === 'you' && third === 'believe') return true;
   const [next] = reader.tokens.slice(index + 1, index + 2);
   return (
@@ -24,8 +34,18 @@ export const tells = (reader: Reader, index: number, part: Part): boolean => {
   );
 };
 // "what's left: 8 bouts", "when: 14 march": what stands before the colon heads what is told.
-const headed = pattern("(so|ok|and)? (what|what's|whats|how|when|where|who|which|wearers|wearing|list) <any>{0,4} (:|-|=) <any>");
+const headed = pattern(
+  "(so|ok|and)? (what|what's|whats|how|when|where|who|who's|whos|which|wearers|wearing|list) <any>{0,4} (:|-|=) <any>",
+);
+// "who's wearing - groom, best man, 2 ushers"
+const whoWears = pattern(
+  "(so|ok|and)? (who|who's|whos|who is) (wearing|to wear|wears|getting|gets|having) (what|one|flowers|them|a flower|it|<piece>)? (:|-|=|,) <any>",
+);
 export const heads = (reader: Reader, part: Part): boolean => {
+  const { tokens } = reader;
+  const worn = part.asked ? undefined : whoWears.at(tokens, part.start, part.end);
+  if (worn !== undefined && tokens.slice(worn.end - 1, part.end).some(({ means }) => means['role'] !== undefined))
+    return !tokens.slice(worn.end, part.end).some(({ text }) => text === 'or');
   const match = part.asked ? undefined : headed.at(reader.tokens, part.start, part.end);
   return (
     match !== undefined &&

@@ -34,7 +34,9 @@ const yieldForms = [
   pattern(
     '<m:count> (<p:piece>) (from|out of|per|to|off|outta|for) (each|every|a|one|the)? (<n:amount>)? (stem|stems) (of)? (<ingredient>)?',
   ),
-  pattern('(a|one|each|every|per) stem (of)? (<ingredient>)? (makes|does|is|gives|gets|covers|for|do|will do|yields) (me|us|you)? (about|around)? <m:count> (<p:piece>)?'),
+  pattern(
+    '(a|one|each|every|per) stem (of)? (<ingredient>)? (makes|does|is|gives|gets|covers|for|do|will do|yields) (me|us|you)? (about|around)? <m:count> (<p:piece>)?',
+  ),
   pattern('<m:count> (<p:piece>) (from|out of|outta|off|per) (each|every|a|one|the)? (bunch|bunches|wrap|bundle) (of)? (<ingredient>)?'),
 ];
 const stemCount = pattern(
@@ -100,6 +102,8 @@ export const yields = (reader: Reader, start: number, end: number): Finding | un
   for (const form of yieldForms) {
     const match = form.in(reader.tokens, start, end);
     if (match === undefined) continue;
+    // "2 roses each for 20 bouts" go into one.
+    if (/^(each|apiece)$/.test(reader.tokens[match.start + 2]?.text ?? '')) continue;
     // "1 rose and 2 jasmine for one buttonhole": more than one of the goods is a recipe.
     if (linesIn(reader, start, match.start)?.some((line) => line.known) === true) continue;
     const item = reader.tokens.slice(match.start, match.end).find((token) => token.means['ingredient'] !== undefined)?.means['ingredient'];

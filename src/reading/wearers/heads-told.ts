@@ -11,7 +11,7 @@ const folk =
   '(people|persons|ppl|pax|folk|folks|men|guys|gents|blokes|lads|chaps|fellas|ladies|women|girls|boys|adults|grown ups|kids|children|attendants|family|relatives|family members|heads|wearers|of them|of us|of the family|in the family|in total|total|in all|<all>)';
 const whose = "(the)? (<owner>|<role>|his|her|their|boy|girl|boys|girls) ('s)?";
 const opens =
-  "(so|that's|thats|it's|its|there's|theres|there are|there is|there will be|there'll be|we have|we've|weve|we've got|got|i have|i've got|roughly|around|about|all|all of the|total|total of|a total of|the|whole|immediate|just|only|family of|group of|squad of){0,3}";
+  "(so|that's|thats|it's|its|it'll be|itll be|it will be|will be|that'll be|thatll be|that makes|makes|all up|in total|altogether|there's|theres|there are|there is|there will be|there'll be|therell be|we have|we've|weve|we've got|got|i have|i've got|roughly|around|about|all|all of the|total|total of|a total of|the|whole|immediate|just|only|family of|group of|squad of){0,3}";
 const sumUp =
   "(,|-)? (so|=|that's|thats|makes|making|that makes|which makes|which is|makes it|total|totals|in total|altogether|is|it's|its|comes to|or|- \\>){1,2}";
 
@@ -60,7 +60,7 @@ const told: readonly (readonly [Told, Pattern])[] = [
   [
     'wear',
     pattern(
-      "(,|-|all|everyone|everybody|each|who|that|they|they're|theyre|all of them|each of them|and|<all>){0,3} (is|are|will be|'s|to be|to|will|being)? (wearing|wear|wears|pinned|being pinned|having one pinned) (a flower|one each|one|them|these|it|flowers|flower|something|each)? (each|on)? (on)? (the)? (day)?",
+      "(,|-|all|everyone|everybody|each|who|that|they|they're|theyre|all of them|each of them|and|<all>){0,3} (is|are|will be|'s|to be|to|will|being)? (wearing|wear|wears|pinned|being pinned|having one pinned) (a flower|one each|one|them|these|it|flowers|flower|something|each)? (each|on|now)? (on)? (the)? (day)?",
     ),
   ],
   [
@@ -69,7 +69,37 @@ const told: readonly (readonly [Told, Pattern])[] = [
       '(,|-|all|everyone|everybody|each|who|they|and|<all>){0,3} (will)? (need|needs|needing|getting|get|gets|having|have|has|want|wants) (a flower|one each|one|flowers)',
     ),
   ],
-  ['pause', pattern(`(,|-|:|\\(|\\)|and|&|<all>|on the day|on|the day|in total|total|in all)`)],
+  // "16 people in flowers"
+  ['wear', pattern('(,)? (in|with) (the)? (flowers|buttonholes and corsages)')],
+  // "names to come", "she'll send the names"
+  [
+    'pause',
+    pattern(
+      '(,|-|\\(|and|but|;){0,2} (the)? (names|list|who|roles|full list|name list|who is who) (and roles)? (is|are|will be)? (to come|to follow|tbc|tba|later|coming|will follow|following|still to come|to be confirmed|soon|tomorrow|on the way) (soon|later|tomorrow)? (\\))?',
+    ),
+  ],
+  [
+    'pause',
+    pattern(
+      "(,|-|\\(|and|but|;){0,2} (she'll|he'll|they'll|i'll|we'll|ill|shell|theyll|she|he|they|i|she will|he will|they will|planner will|bride will|will|waiting on|waiting for) (to)? (send|sends|sending|email|get|give|forward|let you know|have|text)? (you|me|us)? (the|all the|all|on)? (names|list|who) (later|soon|tomorrow|through|over|tonight|on)? (\\))?",
+    ),
+  ],
+  // "final list from the planner, 14 people wearing flowers"
+  [
+    'pause',
+    pattern(
+      '(just|so|ok|right)? (got|have|had)? (the|a|her|their|his)? (final|finalised|finalized|latest|updated|full|new|confirmed|guest|wearers|wearer)? (list|numbers|count|tally|headcount|update) (is|in|came|through|here|back)? (in|through|back)? (from|off|by|per)? (the|our|my)? (planner|bride|groom|couple|client|coordinator|organiser|organizer|venue|mob|school|family)? (says|is|has)? (,|:|-)',
+    ),
+  ],
+  [
+    'pause',
+    pattern(
+      '(the)? (<role>|planner|client|couple|coordinator|organiser|school|family) (says|said|confirmed|confirms|has confirmed) (that)? (,|:|-)?',
+    ),
+  ],
+  // "head table is 10 people, all of them wearing one"
+  ['pause', pattern('(at|on)? (the)? (head|top|main|bridal|family) table (is|are|has|have|of|will be|:|-|=)?')],
+  ['pause', pattern(`(,|-|:|\\(|\\)|and|&|<all>|on the day|on|the day|in total|total|in all|in the end|altogether|confirmed|final|now)`)],
 ];
 const forms = told.map(([, form]) => form);
 
