@@ -17,7 +17,7 @@ import type { Part } from '../text/message.ts';
 import { isCount, isNumber, type Token } from '../text/token.ts';
 import { bareWords, markers } from './change-words.ts';
 import { dateShift } from './date-shift.ts';
-import { timeChange } from './time-change.ts';
+import { hourOfHandOver, timeChange } from './time-change.ts';
 import { type Zones, zonesOf } from './zones.ts';
 
 // "wed 10 mar, sorry thurs 11": a weekday with its number, in the month said before.
@@ -71,9 +71,17 @@ const resolved = (reader: Reader, said: DateRead, before: Day | undefined, sure:
 
 const shiftFact = (days: number): Unworded => ({ fact: 'change', what: 'date', by: days });
 
+const otherMoves =
+  /^(ribbon|delivery|deliveries|van|meeting|fitting|tasting|drying|courier|flight|call|consult|interview|dentist|shift|shoot)$/;
 const shifted = (reader: Reader, part: Part): Finding | undefined => {
   for (let index = part.start; index < part.end; index++) {
     const shift = dateShift(reader.tokens, index, part.end);
+    // "put the ribbon order back a week": what moves is no event.
+    if (
+      shift !== undefined &&
+      reader.tokens.slice(part.start, index).some(({ means, text }) => means['ingredient'] !== undefined || otherMoves.test(text))
+    )
+      return undefined;
     // "moved back 2 weeks to the 27th feb": the day it comes to says it all.
     if (
       shift === undefined ||
@@ -116,6 +124,16 @@ const ofADay = (token: Token): boolean =>
   token.means['month'] !== undefined ||
   /^(today|tomorrow|day|date)$/.test(token.text);
 
+// "wedding's on the 8th, pls put it in": noted down for the first time, and nothing is taken back.
+const noted = pattern(
+  '(put|pop|stick|bung|pencil|write|chuck|get|jot|note|mark) (it|that|this|them|us|me|the|wedding|event|party|date|job|on|<ordinal>|<plain>|<month>|<weekday>|of|for){1,4} (in|down|into|up on|on (the|our|your) (calendar|board|list|diary|book|planner|wall)) (the|our|your)? (diary|book|calendar|planner|list|please|pls)?',
+);
+const marksChange = ({ tokens }: Reader, { start, end }: Part): boolean => {
+  const note = noted.in(tokens, start, end);
+  if (note === undefined) return anyIn(markers, tokens, start, end);
+  return anyIn(markers, tokens, start, note.start) || anyIn(markers, tokens, note.end, end);
+};
+
 export const dateChange = (reader: Reader, part: Part): Finding | undefined => {
   const moved = shifted(reader, part);
   const handing = ofHandOver(reader, part);
@@ -129,7 +147,8 @@ export const dateChange = (reader: Reader, part: Part): Finding | undefined => {
     off === undefined
       ? zonesOf(reader.tokens, part.start, part.end)
       : { old: [off], fresh: [[part.start, off[0]] as const, [off[1], part.end] as const] };
-  const marked = zones.old.length > 0 || anyIn(markers, reader.tokens, part.start, part.end);
+  const saidOtherwise = marksChange(reader, part);
+  const marked = zones.old.length > 0 || saidOtherwise;
   if (!marked) return undefined;
   const fresh = zones.fresh.flatMap(([start, end]) => datesIn(reader, { start, end }));
   const [taken] = zones.old.flatMap(([start, end]) => datesIn(reader, { start, end }, true));
@@ -139,9 +158,9 @@ export const dateChange = (reader: Reader, part: Part): Finding | undefined => {
   const [read, second] = turned?.slice(1) ?? fresh.toSorted((a, b) => Number(a.relative === true) - Number(b.relative === true));
   // "fri 12 feb set up, sat 13 wedding": two days and nothing taken back.
   if (second !== undefined && second.relative !== true && old === undefined) return undefined;
-  if (read === undefined) return timeChange(reader, part, zones);
+  if (read === undefined)
+    return hourOfHandOver(reader, part) ? { start: part.start, end: part.end, held: true } : timeChange(reader, part, zones);
   // "Valentine's day, real flowers not silk": what is taken back is no day.
-  const saidOtherwise = anyIn(markers, reader.tokens, part.start, part.end);
   if (!saidOtherwise && !zones.old.some(([from, to]) => reader.tokens.slice(from, to).some(ofADay))) return undefined;
   if (reader.tokens.slice(part.start, part.end).some((token) => token.means['bench'] !== undefined && token.text !== 'us'))
     return undefined;

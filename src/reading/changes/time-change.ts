@@ -5,7 +5,7 @@ import { pattern } from '../pattern.ts';
 import { type Finding, found, type Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import { firstWhere, isNumber, type Token } from '../text/token.ts';
-import { isOccasion } from '../words/occasion-words.ts';
+import { anyOccasion, isOccasion } from '../words/occasion-words.ts';
 import { bareWords } from './change-words.ts';
 import { inZones, type Zones } from './zones.ts';
 
@@ -25,7 +25,7 @@ const onlyTimes = (reader: Reader, part: Part): boolean =>
     .every((token) => token.kind !== 'word' || bareWords.has(token.text) || /^(pm|am|noon|midday|half|past)$/.test(token.text));
 // "ceremony now 3 not 2", "start's been pushed to 4", "new time 4.30": an hour in figures alone, behind a word for the time.
 const hourForm = pattern(
-  "((ceremony|service|vows|start|starts|starting|kickoff|kick off|ceremony's|start's|service's|start time|ceremony time|time) (time|is|has|been|now|at|to|moved|changed|pushed|brought|put|back|forward|out|up|earlier|later|starts|starting|will|be|:|-){1,6} (<h:count>|<h:plain>)|new (start|ceremony)? time (is|:|=|-)? (<h:count>|<h:plain>))",
+  `((${anyOccasion}) (time|is|has|been|now|moved|changed|pushed|brought|put|back|forward|earlier|later|starts|starting|will|be){1,5} (at|to) (<h:count>|<h:plain>)|(ceremony|service|vows|start|starts|starting|kickoff|kick off|ceremony's|start's|service's|start time|ceremony time|time) (time|is|has|been|now|at|to|moved|changed|pushed|brought|put|back|forward|out|up|earlier|later|starts|starting|will|be|:|-){1,6} (<h:count>|<h:plain>)|new (start|ceremony)? time (is|:|=|-)? (<h:count>|<h:plain>))`,
 );
 const saysNew = /^(now|new|moved|changed|pushed|brought|put|not)$/;
 const hourTold = ({ tokens }: Reader, { start, end }: Part, zones: Zones): { end: number; time: string } | undefined => {
@@ -47,7 +47,7 @@ const hourTold = ({ tokens }: Reader, { start, end }: Part, zones: Zones): { end
 };
 
 // "photographer's now coming at 3pm", "hair trial moved to 3pm", "i start now at 9": somebody else's hour, or something else's.
-const ofEvent = /^(service|vows|do|handover|pickup|collection|delivery|time|times|start|starts|starting)$/;
+const ofEvent = /^(service|vows|do|time|times|start|starts|starting)$/;
 const besides =
   /^(rehearsal|trial|trials|meeting|fitting|makeup|hair|photographer|photos|drying|lead|order|prep|access|setup|bump|install|call|tasting|shift|lunch|venue|cake|band|dj)$/;
 // Who moves it, and how.
@@ -65,6 +65,16 @@ const ofOthers = ({ tokens }: Reader, { start, end }: Part): boolean => {
     bareWords.has(plain(token)) || timeWords.test(plain(token)) || isOccasion(token.text) || mover.test(plain(token));
   return subject.some((token) => !known(token) && token.means['weekday'] === undefined);
 };
+
+const handing = pattern(
+  "(pickup|pick-up|pickup's|collection|collection's|collecting|collects|collect|collected|delivery|delivery's|deliver|delivers|delivering|handover|handover's|(pick|picks|picking) up|(drop|drops|dropping) off|(hand|hands|handing) over)",
+);
+const anHour = pattern('(<time>|at <count>|to <count>|noon|midday|now <count>)');
+/** "pickup is 4pm not 3": when it is handed over, and the event's own hour stays. */
+export const hourOfHandOver = ({ tokens }: Reader, { start, end }: Part): boolean =>
+  handing.in(tokens, start, end) !== undefined &&
+  anHour.in(tokens, start, end) !== undefined &&
+  !tokens.slice(start, end).some(({ text, means, number }) => isOccasion(text) || means['piece'] !== undefined || number?.form === 'money');
 
 /** The new hour, if the part says one. */
 export const timeChange = (reader: Reader, part: Part, zones: Zones): Finding | undefined => {

@@ -4,6 +4,7 @@
 import { type Match, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import type { Token } from '../text/token.ts';
+import { hourRunTogether } from './run-together.ts';
 
 export interface TimeRead {
   readonly start: number;
@@ -11,11 +12,11 @@ export interface TimeRead {
   readonly time: string; // HH:MM
 }
 
-const forms = pattern('(at|from|@|,)? (<t:time>|noon|midday|midnight|noonish|middayish)');
+const forms = pattern('(at|from|@|,)? (<t:time>|(12)? (noon|midday|noonish|middayish)|midnight)');
 const between = pattern('(at|from|@|,)? <h:count> (to|-|til|till|until) <t:time>');
 const spoken = pattern("(at|@|from|,)? <h:count> (o clock|o ' clock|<m:count> (am|pm))");
 const bareHour = pattern(
-  '((at|@|from|<from>|before|by|starts|starting|start|begins|beginning|commencing|kick off|kicks off|kickoff|kicking off) (at|from|@)? (about|around)? <h:count>|<h:count> (in the (morning|afternoon|evening|arvo)|at night))',
+  '((at|@|from|<from>|before|by|ceremony|vows|starts|starting|start|begins|beginning|commencing|kick off|kicks off|kickoff|kicking off) (at|from|@)? (about|around)? <h:count>|<h:count> (in the (morning|afternoon|evening|arvo)|at night))',
 );
 /** A bare hour with its part of the day is a time before a date too. */
 export const partOfDay = pattern('(half|quarter|<count> (in the (morning|afternoon|evening|arvo)|at night)|<count> (past|to) <count>)');
@@ -91,6 +92,18 @@ const opening = (match: Match): string | undefined => {
   return at(hour % 12 === 0 ? 12 : hour + 12 <= last ? hour + 12 : hour, 0);
 };
 
+// "open day 14 feb 10-3", "party 13 feb 7 til late": hours, since no count goes down.
+const bareHours = pattern('(,)? <h:count> ((-|to|til|till|until) <e:count>|(-|to|til|till|until) late)');
+const goingDown = (tokens: readonly Token[], index: number): TimeRead | undefined => {
+  const match = bareHours.at(tokens, index, tokens.length);
+  const [hour, last] = [hourOf(match?.kept['h']), match?.kept['e']];
+  if (match === undefined || hour === undefined || tokens.some((token) => token.means['piece'] !== undefined)) return undefined;
+  // "ten to three" is ten minutes before it.
+  if (match.kept['h']?.number?.worded === true || (hour % 5 === 0 && textsOf(tokens, match).includes('to'))) return undefined;
+  if (last !== undefined && ((hourOf(last) ?? hour) >= hour || !standsAlone(tokens, match.end))) return undefined;
+  return { start: index, end: match.end, time: at(of24(hour), 0) };
+};
+
 // "from 12 to 4", "from 2 to 6": hours, when no kind of piece is named.
 const hours = pattern('from (<h:count> (to|till|til|until|-) <count>|<r:range>)');
 const fromHours = (tokens: readonly Token[], index: number): TimeRead | undefined => {
@@ -129,6 +142,11 @@ const besideOnly = (reader: Reader, index: number): TimeRead | undefined => {
   }
   if (token?.number?.form === 'duration' && token.number.unit === 'hour' && /^([01]\d|2[0-3])[0-5]\d$/.test(token.number.amount))
     return one(at(Number(token.number.amount.slice(0, 2)), Number(token.number.amount.slice(2))));
+  const together = pieces() ? undefined : hourRunTogether(tokens, index);
+  if (together !== undefined && standsAlone(tokens, together.end)) {
+    const { hour, minute, end } = together;
+    return one(at(hour > 12 || token?.text.startsWith('0') ? hour : of24(hour, half), minute), end);
+  }
   const ish = token?.number?.approx === true && !pieces() ? hourOf(token) : undefined;
   if (ish !== undefined && standsAlone(tokens, index + 1)) return one(at(of24(ish, half), 0));
   const bare = bareHour.at(tokens, index, tokens.length);
@@ -144,7 +162,7 @@ export const timeAt = (reader: Reader, index: number, besideDate: boolean): Time
   const span = between.at(tokens, index, tokens.length);
   const first = span === undefined ? undefined : opening(span);
   if (span !== undefined && first !== undefined) return { start: index, end: span.end, time: first };
-  const opened = besideDate ? fromHours(tokens, index) : undefined;
+  const opened = besideDate ? (fromHours(tokens, index) ?? goingDown(tokens, index)) : undefined;
   if (opened !== undefined) return opened;
   const match = forms.at(tokens, index, tokens.length);
   if (match !== undefined) {
@@ -164,6 +182,10 @@ export const timeAt = (reader: Reader, index: number, besideDate: boolean): Time
   if (half !== undefined && shared !== undefined) return { start: index, end: half.end, time: shared };
   return besideDate ? besideOnly(reader, index) : undefined;
 };
+
+const until = pattern('(-|to|til|till|until) (<time>|late)');
+/** "2pm-6pm": where the hours end that begin with a time. */
+export const endOfHours = (tokens: readonly Token[], end: number): number => until.at(tokens, end, tokens.length)?.end ?? end;
 
 /** "on thursday at 11": the number here is the hour of a day, and no price. */
 export const isHourOfDay = (tokens: readonly Token[], index: number): boolean => {

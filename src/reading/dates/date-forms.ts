@@ -9,7 +9,7 @@ import { bankHoliday } from './bank-holidays.ts';
 import { weekdaysOfMonth } from './calendar-sums.ts';
 import type { DateRead } from './date-read.ts';
 import { afterMay } from './date-words.ts';
-import { asDay, build, monthOfToken, withWeekday, yearFrom } from './day-parts.ts';
+import { asDay, build, insteadOf, monthOfToken, withWeekday, yearFrom } from './day-parts.ts';
 import { dayBeside } from './days-beside.ts';
 import { named, several } from './named-dates.ts';
 import { nthDay } from './nth-days.ts';
@@ -58,6 +58,7 @@ const monthForms = (tokens: readonly Token[], index: number, context: ReadingCon
       start: index,
       end: trimmed(tokens, end),
       days: date === undefined ? [] : [date],
+      ...(date === undefined ? insteadOf(context, monthOfToken(m), day, year) : {}),
       ...(year === undefined ? { yearAssumed: true } : {}),
       ...(date !== undefined && date < context.today ? { past: true } : {}),
     };

@@ -16,4 +16,6 @@ export interface DateRead {
   readonly past?: true;
   /** The days of a week-end, a week or a month that was named: a weekday or a number elsewhere picks one of them. */
   readonly within?: readonly Day[];
+  /** Of a day that does not exist, the last of its month and the one behind that: "june 31st". */
+  readonly instead?: readonly Day[];
 }

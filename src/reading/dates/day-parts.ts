@@ -10,6 +10,13 @@ export const monthOfToken = (token: Token | undefined): number => Number(token?.
 // "27" is a year only where nothing else could be counted by it: not before a piece, not behind a comma.
 export const yearFrom = (token: Token | undefined, tokens: readonly Token[] = []): number | undefined => {
   const text = token?.number?.amount ?? '';
+  // "13 feb 2030 start" is half past eight.
+  if (
+    /^20[3-5][05]$/.test(text) &&
+    token !== undefined &&
+    /^(start|starts|arrival|hrs|onwards|sharp)$/.test(tokens[tokens.indexOf(token) + 1]?.text ?? '')
+  )
+    return undefined;
   if (/^20\d{2}$/.test(text)) return Number(text);
   if (!/^[2-9]\d$/.test(text) || token?.text.length !== 2 || token.number?.max !== undefined) return undefined;
   const at = token === undefined ? -1 : tokens.indexOf(token);
@@ -26,6 +33,13 @@ export const build = (context: ReadingContext, month: number, day: number, year:
   const { today } = context;
   const passed = month < monthOf(today) || (month === monthOf(today) && day < Number(today.slice(8)));
   return dayOf(yearOf(today) + (passed ? 1 : 0), month, day);
+};
+
+/** The last day of a month and the one behind it, for a day the month is too short for; none where no month is so long. */
+export const insteadOf = (context: ReadingContext, month: number, day: number, year: number | undefined): { instead?: readonly Day[] } => {
+  if (day > 31 || month < 1 || month > 12) return {};
+  const last = [30, 29, 28].map((each) => build(context, month, each, year)).find((each) => each !== undefined);
+  return last === undefined ? {} : { instead: [last, addDays(last, 1)] };
 };
 
 export const withWeekday = (read: DateRead, weekday: Token | undefined, context: ReadingContext): DateRead => {

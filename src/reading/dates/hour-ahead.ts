@@ -1,11 +1,12 @@
 // "pick up at 8 sat week", "ceremony at 1.30 on 6th march": an hour right before its day. Behind a piece it would be a price.
 
 import type { Reader } from '../phrase.ts';
+import { isOccasion } from '../words/occasion-words.ts';
 import { type TimeRead, timeAt } from './clock-time.ts';
 import type { DateRead } from './date-read.ts';
 
 const led =
-  /^(up|off|over|pickup|collection|ceremony|wedding|starts|start|starting|party|is|it's|its|now|delivery|handover|collect|collecting|collects|deliver|delivering|delivered|it|them|service|event|do)$/;
+  /^(up|off|over|on|vows|mass|lunch|dinner|doors|pickup|collection|starts|start|starting|party|is|it's|its|now|delivery|handover|collect|collecting|collects|deliver|delivering|delivered|it|them|service|do)$/;
 const at = /^(at|by|before|@)$/;
 const between = /^(on|this|the|,)$/;
 
@@ -13,7 +14,8 @@ const between = /^(on|this|the|,)$/;
 export const timeAhead = (reader: Reader, index: number, reads: readonly DateRead[]): TimeRead | undefined => {
   const { tokens } = reader;
   const lead = at.test(tokens[index]?.text ?? '') ? index : index - 1;
-  if (!at.test(tokens[lead]?.text ?? '') || !led.test(tokens[lead - 1]?.text ?? '')) return undefined;
+  if (!at.test(tokens[lead]?.text ?? '') || !(led.test(tokens[lead - 1]?.text ?? '') || isOccasion(tokens[lead - 1]?.text ?? '')))
+    return undefined;
   const time = timeAt(reader, index, true);
   const next = time === undefined ? undefined : reads.find((read) => read.start >= time.end && read.start - time.end <= 2);
   if (time === undefined || next === undefined) return undefined;

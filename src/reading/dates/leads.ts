@@ -2,9 +2,10 @@
 
 import { anyIn, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
-import { anyOccasion, besideOccasions, isOccasion, occasions } from '../words/occasion-words.ts';
+import { besideOccasions, isOccasion, occasions } from '../words/occasion-words.ts';
 import { wordList } from '../words/word-list.ts';
 import type { DateRead } from './date-read.ts';
+import { occasionNamed } from './occasion-named.ts';
 
 export const leads = new Set([
   ...occasions,
@@ -17,12 +18,8 @@ export const leads = new Set([
 ]);
 // Words that are an event's only as somebody's own: "the service is on saturday", "a dinner tomorrow week".
 const mild =
-  'brunch|concert|conference|dinner|exhibition|high tea|kitchen tea|tea|long lunch|lunch|mass|opening|opening night|parade|play|polo|service|vows|blessing|registry office|registry|speech day|naming day|sweet sixteen|sweet 16|photos|speeches|job|order|outing|rehearsal dinner|birthday|<ordinal> birthday|competition|pageant|parade|vigil|viewing|church|carnival|ball|cup day lunch|vow renewal';
+  'brunch|concert|conference|dinner|exhibition|high tea|kitchen tea|tea|long lunch|lunch|mass|opening|opening night|concert|parade|play|polo|service|vows|blessing|registry office|registry|speech day|naming day|sweet sixteen|sweet 16|photos|speeches|job|order|outing|rehearsal dinner|birthday|<ordinal> birthday|competition|pageant|parade|vigil|viewing|church|carnival|ball|cup day lunch|vow renewal';
 const own = "(the|a|an|their|her|his|client's|clients|our|big|school|charity|family|memorial|church|gala|garden|mum's|this)";
-// Whose days are their own all the same: "the school formal", "a 60th birthday", "kitchen tea".
-const compound = pattern(
-  `(school (formal|ball|dance|prom|do|social|fete|disco)|(kitchen|high|garden|bridal) tea|tea party|(long|ladies|charity|cup day|race day|wedding|board|boardroom|corporate|club|committee|sponsors|members|alumni|presentation|farewell|retirement|leaving|anniversary|awards|awards day|hunt|gala|christmas|xmas|easter|melbourne cup|derby day|fundraising|civic|mayoral|council) (lunch|luncheon|dinner|brunch|breakfast|drinks|supper|do|tea)|<ordinal> birthday|birthday (party|do|bash|lunch|dinner|drinks)|vow renewal|renewal of vows|bank holiday|match day|(naming|race|open|sports|speech|prize|cup|derby|ladies|founders|gala|heritage) (day|ceremony)|(awards|prize|casino|quiz|trivia|opening|presentation|graduation|debut|charity) (night|evening|nite)|(house|office|shop|studio) warming|(baby|bridal) shower|(book|product|album|store|collection|brand) launch|grand opening|(anzac|dawn|carol|church|funeral|civil|remembrance|thanksgiving|candlelight|graveside) (service|mass)|(hens|hen|stag|bucks|bachelorette|bachelor) (do|weekend|party|night|lunch|day)|(${anyOccasion}) (day|night|lunch|dinner|brunch|breakfast|drinks|tea|party|do|service|mass))`,
-);
 const forms = [
   pattern(`${own} (<word>)? (${mild}) (is|on|is on|'s|,|:|-|will be|falls)`),
   pattern(`for (a|the|an|their|her|his|this) (<word>)? (${mild})`),
@@ -34,7 +31,7 @@ const forms = [
   pattern(
     "(they|couple|client|they're|theyre|they are) (want|wants|get married|tie|going for|picked|chose|settled|after|go for|went for|decided|pick|on the)",
   ),
-  compound,
+  occasionNamed,
   pattern('(when|day|occasion) (:|-|=)'),
   pattern('(takes|taking|take) place'),
   pattern('(falls|fall) on'),
@@ -45,6 +42,9 @@ const forms = [
 ];
 const handOver = pattern(
   "(pickup|pick-up|handover|collection|delivery|pickup's|handover's|collection's|delivery's|deliver|deliveries|delivering|delivered|delivers|collect|collecting|collects|collected|(pick|picks|picked|picking) up|(drop|drops|dropped|dropping) off|(hand|hands|handing) over) (is|are|on|at|time|date|day|will be|by|for|them|these|it|it all|everything|:|-|,|to|the|from|shop|hotel|studio|venue|church|client|bride|home|now|moved|changed|been|has|pushed|<time>){0,5}",
+);
+const handBehind = pattern(
+  "(,|-|and|with|for|they|they'll|client|bride|she'll){0,2} (will)? ((pick|picks|picking) up|(drop|drops|dropping) off|(hand|hands|handing) over) (is|it is|at|by|from|time|around|about|<time>)",
 );
 // "jo could do 10 tomorrow" is no party.
 const doing =
@@ -67,10 +67,12 @@ export const isLed = (reader: Reader, reads: readonly DateRead[] = []): boolean 
     tokens
       .slice(read.end, read.end + 6)
       .some((token) => /^(pickup|pick-up|handover|collection|collect|collecting|delivery|deliver)$/.test(token.text));
-  return led || reads.some((read) => handed(read) || behind(read));
+  // "sat week, pick up at 11am", but not "friday pick up the milk"
+  const picked = (read: DateRead): boolean => handBehind.at(tokens, read.end, tokens.length) !== undefined;
+  return led || reads.some((read) => handed(read) || behind(read) || picked(read));
 };
 
-export const isCompound = (reader: Reader): boolean => compound.in(reader.tokens, 0, reader.tokens.length) !== undefined;
+export const isCompound = (reader: Reader): boolean => occasionNamed.in(reader.tokens, 0, reader.tokens.length) !== undefined;
 
 // Words of everyday talk too, and those that happen while the shop is shut for them.
 const notTheEvent =

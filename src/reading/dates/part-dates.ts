@@ -16,7 +16,9 @@ const vagueMonth = pattern(
 const monthFirst = pattern('<m:month> (sometime|some time|time|tbc|tba|ish|somewhere)');
 const monthWedding = pattern('(a|an|our|this) <m:month> (wedding|event|party|do|dance|gala)');
 const eventMonth = pattern("(wedding|event|party|gala|ceremony|wedding's|event's) (is|in|will be|is in|sometime)? <m:month>");
-const dayOnly = pattern("(on|to|for|it's|its|is|the|by|until) (the)? <d:ordinal>");
+const dayOnly = pattern(
+  "(on|to|for|it's|its|is|the|by|until|wedding|event|ceremony|gala|prom|formal|reception|debs|christening|function) (the)? <d:ordinal>",
+);
 const monthOfYear = pattern('<m:month> (of|,)? <y:plain>');
 const ofNextMonth = pattern('(on|for|is)? (the)? <d:ordinal> (of)? (next|this) month');
 // "the 5th or 6th of march", "the 14th day of march", "the 1st sat in may": the month follows further on.
@@ -57,6 +59,9 @@ export const vague = (tokens: readonly Token[], index: number, context: ReadingC
   // "it's the 13th of march": the month follows, so the day is not alone.
   const after = /^(of|,|-)$/.test(tokens[day?.end ?? 0]?.text ?? '') ? tokens[(day?.end ?? 0) + 1] : tokens[day?.end ?? 0];
   if (day === undefined || number === undefined || after?.means['month'] !== undefined || after?.text === 'next') return undefined;
+  // "wedding 2nd last saturday in may" counts saturdays.
+  const counted = /^(last|birthday|anniversary)$/.test(tokens[day.end]?.text ?? '') || tokens[day.end]?.means['weekday'] !== undefined;
+  if (counted && !/^(on|to|for|it's|its|is|the|by|until)$/.test(tokens[index]?.text ?? '')) return undefined;
   if (monthFollows.at(tokens, day.end, tokens.length) !== undefined) return undefined;
   if (tokens[day.end]?.text === 'of' && [1, 2].some((by) => tokens[day.end + by]?.number?.form === 'ordinal')) return undefined;
   return dayBesideWeekday(tokens, index, day.end, number, context) ?? dayAlone(index, day.end, number, context);

@@ -2,10 +2,20 @@
 
 import type { Day } from '../../values/day.ts';
 import { dayOf } from '../../values/day.ts';
+import { pattern } from '../pattern.ts';
 import type { ReadingContext } from '../reading.ts';
 import type { Token } from '../text/token.ts';
 import type { DateRead } from './date-read.ts';
-import { build, withWeekday } from './day-parts.ts';
+import { build, insteadOf, withWeekday } from './day-parts.ts';
+
+// "06/25 at the lake house": a place where things are held makes it a day, unless it may be a share of the work ("3/4 at the hotel").
+const atVenue = pattern(
+  "(,|-)? (at|@|in) ((the|a|an|our|their|her|his|bride's|client's)? (<word>){0,3} (house|barn|hotel|hall|church|winery|estate|vineyard|club|marquee|garden|gardens|farm|manor|castle|venue|lodge|homestead|chapel|cathedral|temple|gurdwara|mosque|mandir|synagogue|resort|ranch|loft|ballroom|racecourse|museum|gallery|restaurant|beach|park|woolshed|boathouse|mansion|villa|palace)|(st|saint) (.)? <word>)",
+);
+const isHeld = (tokens: readonly Token[], at: number, a: number, b: number): boolean => {
+  const text = tokens[at]?.text ?? '';
+  return (/(^|\/)0\d/.test(text) || a > b) && text !== '24/7' && atVenue.at(tokens, at + 1, tokens.length) !== undefined;
+};
 
 export const slashForms = (tokens: readonly Token[], index: number, context: ReadingContext): DateRead | undefined => {
   const weekday = tokens[index]?.means['weekday'] === undefined ? undefined : tokens[index];
@@ -15,7 +25,7 @@ export const slashForms = (tokens: readonly Token[], index: number, context: Rea
   if (token === undefined || parts === undefined) return undefined;
   const [a = 0, b = 0, c] = parts;
   // "3/4" without a year is a date only beside words that want one: "10/10 would recommend".
-  const short = c === undefined && weekday === undefined ? { relative: true as const } : {};
+  const short = c === undefined && weekday === undefined && !isHeld(tokens, at, a, b) ? { relative: true as const } : {};
   const read = (days: readonly Day[], more: Partial<DateRead> = {}): DateRead =>
     withWeekday({ start: index, end: at + 1, days, ...short, ...more }, weekday, context);
   if (c !== undefined && a > 31) {
@@ -42,5 +52,6 @@ export const slashForms = (tokens: readonly Token[], index: number, context: Rea
   const said = month <= 12 ? build(context, month, day, year) : undefined;
   if (said !== undefined) return read([said], { ...assumed, ...(said < context.today ? { past: true } : {}) });
   const other = month > 12 && day <= 12 ? build(context, day, month, year) : undefined;
-  return read(other === undefined ? [] : [other], { ...assumed, orderAssumed: true });
+  if (other === undefined) return read([], { ...assumed, ...insteadOf(context, month, day, year) });
+  return read([other], { ...assumed, orderAssumed: true });
 };

@@ -1,5 +1,6 @@
 // Talk of everyday things: "aprons 14 each from the uniform place", "van's 12 short". The clause that names them is held, and what it goes on with.
 
+import { occasionNamed } from '../dates/occasion-named.ts';
 import { firstIn, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
@@ -57,7 +58,7 @@ const anchored = (tokens: readonly Token[], { start }: Stretch, at: number, by: 
 
 const isEveryday = (tokens: readonly Token[], clause: Stretch): boolean => {
   const at = firstWhere(tokens, clause.start, clause.end, (token) => token.means['everyday'] !== undefined);
-  if (at < 0 || among(tokens, clause, isOurs)) return false;
+  if (at < 0 || among(tokens, clause, isOurs) || occasionNamed.in(tokens, clause.start, clause.end) !== undefined) return false;
   if (anchored(tokens, clause, at, times)) return false;
   if (!among(tokens, clause, (token) => work.test(token.text))) return true;
   const spent = spentOn.in(tokens, clause.start, clause.end)?.kept['e'];

@@ -2,7 +2,7 @@
 
 import type { Day } from '../../values/day.ts';
 import { byEvent } from '../dates/by-event.ts';
-import { partOfDay, type TimeRead, timeAt } from '../dates/clock-time.ts';
+import { endOfHours, partOfDay, type TimeRead, timeAt } from '../dates/clock-time.ts';
 import { dateOutcome } from '../dates/date-facts.ts';
 import { dateAt } from '../dates/date-forms.ts';
 import type { DateRead } from '../dates/date-read.ts';
@@ -12,6 +12,7 @@ import { dayOfOthers, tellsOwnDay } from '../dates/days-of-others.ts';
 import { timeAhead } from '../dates/hour-ahead.ts';
 import { isCompound, isLed, namesEvent } from '../dates/leads.ts';
 import { leaningDays } from '../dates/leaning-days.ts';
+import { mainHour } from '../dates/main-hour.ts';
 import { withMoreDays } from '../dates/more-days.ts';
 import { ofWhat } from '../dates/of-what.ts';
 import { otherDateForms } from '../dates/other-date-forms.ts';
@@ -164,7 +165,11 @@ const find = (reader: Reader): Finding[] => {
   const behind = (read: DateRead, index: number): boolean =>
     (day.filter((each) => each.end <= index).at(-1) ?? day[0])?.days[0] === read.days[0];
   const told = day.length === 0 ? [] : timesNear(reader, day, sure).filter((time) => !ofOther(time.start) && !ofOther(time.end - 1));
-  const timeOf = (read: DateRead): TimeRead | undefined => told.find((time) => behind(read, time.start) && behind(read, time.end - 1));
+  const timeOf = (read: DateRead): TimeRead | undefined =>
+    mainHour(
+      reader,
+      told.filter((time) => behind(read, time.start) && behind(read, time.end - 1)),
+    );
   const times = new Map(day.map((read) => [read, timeOf(read)] as const));
   const fact =
     (read: DateRead) =>
@@ -180,17 +185,26 @@ const find = (reader: Reader): Finding[] => {
         ...(read.orderAssumed === true ? { orderAssumed: true } : {}),
       };
     };
+  const hoursTaken = [...times.values()].flatMap((time) =>
+    time === undefined ? [] : [{ start: time.start, end: endOfHours(reader.tokens, time.end) }],
+  );
   const events = day.filter((read) => ofWhat(reader, read) === undefined);
   const impossible = events.find((read) => read.days.length === 0);
-  if (impossible !== undefined) return [dateOutcome(reader, impossible, fact(impossible))];
+  if (impossible !== undefined) {
+    // "ceremony june 31st 2pm": asked with the days by it, so that the hour is kept.
+    const hour = times.get(impossible) !== undefined && impossible.instead !== undefined;
+    const read: DateRead = hour ? { ...impossible, days: impossible.instead ?? [], why: 'which day' } : impossible;
+    return [dateOutcome(reader, read, fact(impossible)), ...hoursTaken];
+  }
   const [first, second] = events;
   if (first !== undefined && second !== undefined && first.days[0] !== second.days[0]) {
     const both: DateRead = { start: first.start, end: second.end, days: [...first.days, ...second.days], why: 'which date' };
-    return [{ ...dateOutcome(reader, both, fact(first)), ...takenByBoth(reader, first, second) }];
+    const own = (date: Day): Unworded => fact(first.days.includes(date) ? first : second)(date);
+    return [{ ...dateOutcome(reader, both, own), ...takenByBoth(reader, first, second) }, ...hoursTaken];
   }
   const findings: Finding[] = day.filter((read) => read !== second).map((read) => dateOutcome(reader, read, fact(read)));
   if (day.length > 0) findings.push(...also.map(({ start, end }) => ({ start, end })));
-  return [...findings, ...[...times.values()].flatMap((time) => (time === undefined ? [] : [{ start: time.start, end: time.end }]))];
+  return [...findings, ...hoursTaken];
 };
 
 export const eventDate: Phrase = {

@@ -6,7 +6,7 @@ import type { Token } from './token.ts';
 const thing = /^(date|dinner|lunch|do|ball|handover|pickup|delivery|job|price)s$/;
 const occasion = (text: string): boolean => thing.test(text) || (text.endsWith('s') && isOccasion(text.slice(0, -1)) && !isOccasion(text));
 const tellsOf =
-  /^(the|a|an|on|in|at|now|been|moved|this|next|not|tomorrow|tmrw|confirmed|changed|(mon|tues?|wed|weds|thu|thur|thurs|fri|sat|sun)(day|nesday|rsday|sday|urday)?|(jan|feb|mar|apr|jun|jul|aug|sep|sept|oct|nov|dec)[a-z]*|may)$/;
+  /^(the|a|an|on|in|at|now|been|moved|this|next|not|wrong|off|incorrect|tomorrow|tmrw|confirmed|changed|(mon|tues?|wed|weds|thu|thur|thurs|fri|sat|sun)(day|nesday|rsday|sday|urday)?|(jan|feb|mar|apr|jun|jul|aug|sep|sept|oct|nov|dec)[a-z]*|may)$/;
 const kin =
   /^(brother|brothers|sister|sisters|uncle|uncles|aunt|aunts|auntie|aunties|aunty|nan|nans|nana|gran|grans|granny|grandad|granddad|grandpa|grandfather|grandma|grandmother|grandparents|cousin|cousins|nephew|nephews|niece|nieces|son|sons|daughter|daughters|stepdad|stepmum|stepmom|family|one|friend|friends)$/;
 

@@ -1,4 +1,4 @@
-// A time of day written with its half: "4.30pm", "4 pm", "2 o'clock".
+// A time of day written with its half: "4.30pm", "430pm", "4 pm", "2 o'clock".
 
 import type { NumberRead, Token } from './token.ts';
 
@@ -6,7 +6,7 @@ export const clockTime = (tokens: readonly Token[], index: number): { readonly n
   const token = tokens[index];
   const number = token?.number;
   if (token === undefined || number === undefined || (number.form !== 'plain' && number.form !== 'time')) return undefined;
-  const shape = /^(\d{1,2})(?:[:.](\d{2}))?$/.exec(token.text);
+  const shape = /^(\d{1,2})(?:[:.]?(\d{2}))?$/.exec(token.text);
   if (shape === null && number.worded !== true) return undefined;
   const hour = Number(shape?.[1] ?? number.amount);
   const minute = Number(shape?.[2] ?? 0);

@@ -29,7 +29,7 @@ const readTime = (text: string): NumberRead => {
     form: 'time',
     amount: '',
     parts: [hour, minute],
-    ...(hour < 12 && hour > 0 && !text.startsWith('0') && !text.includes('h') ? { vague: 'time of day' } : {}),
+    ...(hour < 12 && hour > 0 && !text.startsWith('0') && (!text.includes('h') || hour <= 6) ? { vague: 'time of day' } : {}),
   };
 };
 

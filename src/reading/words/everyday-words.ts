@@ -45,7 +45,7 @@ export const everydayWords = wordList(`
   follower, followers, advert, newsletter, hashtag,
   hashtags, loadshedding, load shedding, power cut, power outage, blackout, outage, storm, thunderstorm, rain, rainfall, snow, sleet,
   frost, drizzle, gale, wind gusts, gusting, flooding, heatwave, heat wave, weather, forecast, sunrise, sunset, humidity,
-  wedding fair, wedding expo, trade show, open day, trade stand, market stall, market pitch, stall fee, craft fair,
+  wedding fair, wedding expo, trade show, trade stand, market stall, market pitch, stall fee, craft fair,
   interview, interviews, interviewing, jury duty, meeting, staff meeting, team meeting, training day, induction,
   first aid course, annual leave, sick leave, sick pay, minimum wage, holiday pay, swear jar, lost property, phone number, postcode,
   post code, spare key, keys, fob key, keypad, combination lock, stamps, work boots, rubber gloves, fish tin of paint,
