@@ -4,7 +4,7 @@ import { type Match, pattern } from '../pattern.ts';
 import type { Token } from '../text/token.ts';
 
 const shiftForm = pattern(
-  "(wedding's|event's|party's|do's|everything's|ceremony's|preponed|advanced|moved|move|pushed|push|postponed|postpone|delayed|brought|bring|shifted|shift|rescheduled|slid|slipped|bumped|bump|nudged|knocked|put|back|forward|forwards|moving|changed|is|it's|its|now|event|date|wedding|been) (it|the|date|event|wedding|their|that|date's|is|been|has|everything)? (date|event|wedding|one|back|forward|forwards|out|on|up|preponed|postponed|moved|pushed)? (back|forward|forwards|out|on|up|by|now)? (by|a further|another|about|exactly|only|just){0,2} (<d:duration>|a week|exactly a week|a day|a fortnight|a month|one week|one day|week|fortnight|day) (later|earlier|forward|forwards|back|sooner|on|out|early|late)?",
+  "(wedding's|event's|party's|do's|everything's|ceremony's|gala's|they've|theyve|preponed|advanced|moved|move|pushed|push|postponed|postpone|delayed|brought|bring|shifted|shift|rescheduled|slid|slipped|bumped|bump|nudged|knocked|put|back|forward|forwards|moving|changed|is|it's|its|now|event|date|wedding|been) (it|the|date|event|wedding|their|that|date's|is|been|has|everything|put|set|back)? (date|event|wedding|one|back|off|forward|forwards|out|on|up|preponed|postponed|moved|pushed|put|set)? (back|off|forward|forwards|out|on|up|by|now)? (by|for|a further|another|about|exactly|only|just){0,2} (<d:duration>|a week|exactly a week|a day|a fortnight|a month|one week|one day|week|fortnight|day) (later|earlier|forward|forwards|back|sooner|on|out|early|late)?",
 );
 
 // "a week later", and nothing else
@@ -23,7 +23,11 @@ const bareShift = (tokens: readonly Token[], index: number, end: number): Match 
   const match = shiftAlone.at(tokens, index, end);
   const before = tokens[index - 1];
   return match?.end === end &&
-    (before === undefined || before.kind === 'line' || /^(,|now|its|it's|is|be|event|wedding|actually|sorry)$/.test(before.text))
+    (before === undefined ||
+      before.kind === 'line' ||
+      /^(,|now|its|it's|is|be|event|wedding|actually|sorry|wedding's|event's|party's|ceremony's|gala's|do's|date's|weddings|party|ceremony|gala|function|do|prom|been|has|was|have|got)$/.test(
+        before.text,
+      ))
     ? match
     : undefined;
 };
@@ -55,15 +59,20 @@ export const dateShift = (
   const by = days(match, tokens);
   const words = tokens.slice(match.start, match.end).map((token) => token.text);
   if (by === undefined || !Number.isInteger(by)) return undefined;
-  const moving = words.some((word) =>
-    /^(preponed|advanced|moved|move|pushed|push|postponed|postpone|delayed|brought|bring|shifted|shift|slid|slipped|back|forward|forwards|later|earlier|sooner|rescheduled)$/.test(
-      word,
-    ),
-  );
+  const putOff = words.includes('put') && words.includes('off');
+  // "put off for 2 weeks", "put it off by a fortnight"; "don't put it off" moves nothing.
+  if (/^(don't|dont|not|never|can't|cant|won't|wont)$/.test(tokens[match.start - 1]?.text ?? '')) return undefined;
+  const moving =
+    putOff ||
+    words.some((word) =>
+      /^(preponed|advanced|moved|move|pushed|push|postponed|postpone|delayed|brought|bring|shifted|shift|slid|slipped|back|forward|forwards|later|earlier|sooner|rescheduled)$/.test(
+        word,
+      ),
+    );
   if (!moving || /^(of|from|on|before|after)$/.test(tokens[match.end]?.text ?? '')) return undefined;
   const earlier = words.some((word) => /^(preponed|advanced|forward|forwards|earlier|brought|bring|sooner|up|early)$/.test(word));
   const later =
-    words.some((word) => /^(back|later|pushed|push|postponed|postpone|delayed|slid|slipped|out|late)$/.test(word)) &&
+    words.some((word) => /^(back|later|pushed|push|postponed|postpone|delayed|slid|slipped|out|late)$/.test(word) || putOff) &&
     !words.some((word) => /^(forward|forwards|earlier|sooner)$/.test(word));
   const direction =
     later && !(earlier && words.some((word) => /^(brought|bring)$/.test(word)) && !words.includes('later')) ? 1 : earlier ? -1 : 0;

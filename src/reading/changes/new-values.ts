@@ -29,7 +29,9 @@ const priceWord = /^(price|prices|cost|rate|charge|each|quote|pricing)$/;
 const monthMeant = pattern(
   '((make|do|have) (it|them|these|those|everything) (all)? <material>|<month> (,|-)? (i mean|i meant|sorry)|(sorry|i mean|i meant|no|rather) (,)? <month>)',
 );
-const lossBeside = pattern('(<count> (<piece>)? (broke|snapped|dropped|got broken|fell apart)|(broke|snapped|dropped|lost) <count>)');
+const lossBeside = pattern(
+  '((<count>|one) (of (the|those|them|these))? (<piece>)? (is|are|was|were|has|have|got|just){0,2} (broke|broken|bust|wonky|dud|duds|snapped|dropped|got broken|fell apart)|(broke|snapped|dropped|lost) <count>)',
+);
 const otherPrice = pattern('(price|cost|rate) of (the|a)? <filler>'); // "price of petrol"
 
 const within = (part: Part, index: number): boolean => index >= part.start && index < part.end;

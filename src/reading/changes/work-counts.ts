@@ -10,10 +10,13 @@ import { inZones, type Zones } from './zones.ts';
 const doneAfter = pattern(`<n:count> (of them)? (<p:piece>)? (were|was|are|is)? (${doneWord})`);
 const doneBefore = pattern('(made|did|done|finished|completed) (only|just)? <n:count>');
 
+const madeWord = /^(made|did|finished|completed|boxed|done)$/;
 const lossWord = /^(broke|broken|snapped|dud|duds|lost|binned|damaged|dropped|ruined|crushed|squashed)$/;
 // "only 2 broke not 3"
 export const brokeChange = (reader: Reader, part: Part, zones: Zones): Unworded[] | undefined => {
   const stretch = reader.tokens.slice(part.start, part.end);
+  // "only made 9 not 19 and one is broken": the two numbers are of what is made.
+  if (stretch.some((token) => madeWord.test(token.text))) return undefined;
   const numbers = stretch.flatMap((token, offset) => (isCount(token) ? [part.start + offset] : []));
   const [fresh, second] = numbers.filter((index) => inZones(zones.fresh, index));
   const old = numbers.find((index) => inZones(zones.old, index));

@@ -2,12 +2,12 @@
 
 import type { PieceKind } from '../../handbook/pieces.ts';
 import { bareNumber } from '../changes/bare-number.ts';
+import { valuesAndLoss } from '../changes/broken-beside.ts';
 import { strongMarkers } from '../changes/change-words.ts';
 import { dateChange } from '../changes/date-change.ts';
 import { countDifference, countFactor, priceBehind } from '../changes/differences.ts';
 import { countFromTo } from '../changes/from-to.ts';
 import { kindNotKind } from '../changes/kind-not-kind.ts';
-import { newValues } from '../changes/new-values.ts';
 import { nowCountOrPrice } from '../changes/now-count-or-price.ts';
 import { offAndMore } from '../changes/off-and-more.ts';
 import { priceDifference } from '../changes/price-differences.ts';
@@ -18,6 +18,7 @@ import { anyIn, firstAt, type Match, pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader, type Unworded } from '../phrase.ts';
 import { didWord, doneWord } from '../progress/done-words.ts';
 import type { Part } from '../text/message.ts';
+import { usualWords } from '../words/usual-words.ts';
 
 const doneForm = pattern(`(${doneWord}|${didWord}|to go|left|broke|broken|snapped|pending|remaining|dropped)`);
 // "another dozen bouts wired up" is work, not more of the order.
@@ -51,6 +52,9 @@ const doubted = pattern('\\? or (maybe|just|even|at)? <amount>');
 
 const takenBack = pattern('<number> <any>{0,4} (i|we) (meant|mean) <any>{0,3} <number>');
 
+const ofStems = pattern(
+  '(<piece>|each|every) (<any>){0,4} <count> (of)? <u:unlisted> (now)? (,|-)? (not|instead of|instead|rather than|was) (<any>)? <plain>',
+);
 const readPart = (reader: Reader, part: Part): Finding[] => {
   const { tokens } = reader;
   const stretch = tokens.slice(part.start, part.end);
@@ -85,6 +89,9 @@ const readPart = (reader: Reader, part: Part): Finding[] => {
   const goods = stretch.some(
     (token) => token.means['ingredient'] !== undefined || token.means['other'] !== undefined || token.number?.form === 'duration',
   );
+  // "bouts now 2 gum not 3" counts what goes into one; "wearers total 22 now" is no price.
+  const stems = ofStems.in(tokens, part.start, part.end)?.kept['u'];
+  if ((stems !== undefined && !usualWords.has(stems.text)) || stretch.some(({ text }) => text === 'wearers')) return [];
   // "add $2 to each, roses went up"
   const dearer = goods ? priceDifference(tokens, from, part.end) : undefined;
   if (dearer !== undefined && tokens[dearer.match.end]?.text === ',') return [found(reader, from, dearer.match.end, [dearer.fact])];
@@ -99,7 +106,7 @@ const readPart = (reader: Reader, part: Part): Finding[] => {
   } else if (!strong && !old) return [];
   const bare = bareNumber(reader, part);
   if (bare !== undefined) return [bare];
-  return newValues(reader, part);
+  return valuesAndLoss(reader, part);
 };
 
 // "bouts 2 less", "add 2 to the bouts": of the only kind that is named.

@@ -26,6 +26,7 @@ import { countBeside, daysApart, shareHours } from '../crew/days-apart.ts';
 import { anotherDay, datesIn, plainPair } from '../crew/days-at-bench.ts';
 import { namesSpan, spanOf } from '../crew/days-span.ts';
 import { hoursEach, isEach } from '../crew/each-hours.ts';
+import { finishedAhead } from '../crew/finished-ahead.ts';
 import { away, countAway, peopleIn, someoneHelps, unsureHands, withoutAbsent } from '../crew/hands.ts';
 import { hoursApart } from '../crew/hours-apart.ts';
 import { withHours } from '../crew/hours-behind.ts';
@@ -92,6 +93,7 @@ const read = (reader: Reader, part: Part, behind = false, timed = false, beside 
   if (either && !hired && !paced && !pay) return askPaidOrMade(reader, part, rate, wage);
   if (speed !== undefined && (!either || paced) && speed.fact === 'crew' && !words.some((token) => talk.test(token.text))) {
     return found(reader, part.start, part.end, [
+      ...(speed.minutesPerPiece === undefined ? [] : finishedAhead(reader, part)),
       {
         ...speed,
         ...(paced ? {} : (wage ?? {})),

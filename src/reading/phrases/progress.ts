@@ -29,6 +29,7 @@ import { plainCount, sameKind, summed, totalOnly, wholeSoFar } from '../progress
 import { countDoubted, withUnreadBeside } from '../progress/unread-beside.ts';
 import { acceptsAfter, ofStems, ofUnknown } from '../progress/what-follows.ts';
 import { cumulative, endsWork, lastOnes, thatIsAll } from '../progress/whole-told.ts';
+import { withoutReasons } from '../progress/why-remade.ts';
 import type { Part } from '../text/message.ts';
 import { firstWhere, type Token } from '../text/token.ts';
 
@@ -157,7 +158,9 @@ const findPart = (reader: Reader, part: Part, likely: readonly Form[]): Finding[
     sweep(
       form,
       (match) =>
-        (at === 2 && !saysLeft(tokens, match, anything)) || guests.test(match.kept['role']?.text ?? '')
+        (at === 2 && !saysLeft(tokens, match, anything)) ||
+        /^(handed|hander|handers|handed\.)$/.test(tokens[match.end]?.text ?? '') || // "one is left handed"
+        guests.test(match.kept['role']?.text ?? '')
           ? undefined
           : { fact: 'left', count: amountOf(match.kept['n']), ...pieceIn(match) },
       at === 3,
@@ -180,9 +183,12 @@ const find = (reader: Reader): Finding[] => {
     ...bareShare(reader),
     ...sharesByKind(reader),
     ...halfAlone(reader),
-    ...summed(
+    ...withoutReasons(
       reader,
-      parts.flatMap((part) => findPart(reader, part, likely)),
+      summed(
+        reader,
+        parts.flatMap((part) => findPart(reader, part, likely)),
+      ),
     ),
   ]);
 };

@@ -5,6 +5,7 @@ import { type Finding, found, type Phrase, type Reader } from '../phrase.ts';
 import { inOrder } from '../progress/in-order.ts';
 import { withoutRest } from '../progress/part-done.ts';
 import { summed } from '../progress/sums.ts';
+import { withoutReasons } from '../progress/why-remade.ts';
 import { workTold } from '../progress/work-clauses.ts';
 
 // "10 or 11 bouts done": how many is not said. "12 bouts need taping": work on what is there, no new order.
@@ -20,7 +21,7 @@ const held = (reader: Reader): Finding[] =>
 
 const find = (reader: Reader): Finding[] => {
   const findings = workTold(reader).map(({ start, end, facts }) => found(reader, start, end, facts));
-  return findings.length === 0 ? held(reader) : inOrder(summed(reader, withoutRest(findings)));
+  return findings.length === 0 ? held(reader) : inOrder(withoutReasons(reader, summed(reader, withoutRest(findings))));
 };
 
 export const toldOfWork: Phrase = {
