@@ -7,7 +7,7 @@ import { type Finding, found, type Reader } from '../phrase.ts';
 import { isCount } from '../text/token.ts';
 
 const sizedForm = pattern(
-  '(a|one|1|each|per|every)? <pack> (of|x|\\() <n:count> (\\))? (stems|stem)? (of)? (<ingredient>)? (does|do|makes|make|gives|gets|covers|yields|will do|will make|is enough for|is|=|for|did|made) (about|us)? <m:count> (<p:piece>)',
+  '(a|one|1|each|per|every)? <pack> (of|x|\\() <n:count> (\\))? (stems|stem)? (of)? (<ingredient>)? (does|do|makes|make|gives|gets|covers|yields|will do|will make|is enough for|is|=|for|did|made) (about|us|me|you)? <m:count> (<p:piece>)',
 );
 const makes =
   '(does|do|makes|make|gives|gets|covers|yields|will do|will make|is enough for|is|=|for|did|made|gives us|gives me|makes me|does me|does us|gets me|gets us|gets you|goes into)';
@@ -102,6 +102,9 @@ export const yields = (reader: Reader, start: number, end: number): Finding | un
   for (const form of yieldForms) {
     const match = form.in(reader.tokens, start, end);
     if (match === undefined) continue;
+    // "1 stem does 3-4 bouts": how many is not said.
+    if (match.kept['m']?.number?.max !== undefined || match.kept['n']?.number?.max !== undefined)
+      return { start: match.start, end: match.end, held: true };
     // "2 roses each for 20 bouts" go into one.
     if (/^(each|apiece)$/.test(reader.tokens[match.start + 2]?.text ?? '')) continue;
     // "1 rose and 2 jasmine for one buttonhole": more than one of the goods is a recipe.
