@@ -2,6 +2,7 @@
 // Money and dates are never guessed.
 
 import { distance } from 'fastest-levenshtein';
+import { remembered } from '../words/remembered.ts';
 import type { Entry } from '../words/vocabulary.ts';
 import { isKnownWord, namesFrom } from '../words/vocabulary.ts';
 import { wordList } from '../words/word-list.ts';
@@ -37,11 +38,11 @@ const near = (typed: string, target: string): boolean => {
 };
 
 /** The entries of the one trade word this slip must mean; none when it is a word of its own or two are near. */
-export const nearestWord = (typed: string): readonly Entry[] => {
+export const nearestWord = remembered((typed): readonly Entry[] => {
   if (typed.length < 5 || typed.length > 16 || isKnownWord(typed) || usual.has(typed)) return [];
   const found = targets.filter((target) => near(typed, target));
   const meant = new Set(found.map((target) => namesFrom(target).find((entry) => entry.words.length === 1)?.value));
   const first = found[0];
   if (meant.size !== 1 || first === undefined) return [];
   return namesFrom(first).filter((entry) => entry.words.length === 1);
-};
+});

@@ -1,5 +1,6 @@
 // Words as thumbs write them: "shd", "nt", "wk". Each becomes the word it stands for, so that no phrase needs to know the short form.
 
+import { remembered } from '../words/remembered.ts';
 import { isKnownWord } from '../words/vocabulary.ts';
 import { unclipped } from './clipped-words.ts';
 import { slipOf } from './slips.ts';
@@ -44,6 +45,8 @@ const full: Readonly<Record<string, string>> = {
   btween: 'between',
   mny: 'many',
   mch: 'much',
+  yr: 'year',
+  yrs: 'years',
 };
 
 const asked = /^(the|these|those|they|we|you|u|our|my|all|both|there|any|bouts|bhs|lapels|crowns|corsages|buttonholes|combs|pcs|things)$/;
@@ -103,7 +106,7 @@ const wearer = /^(groom|bride|bm|bms|gm|gms|fob|fog|mob|mog|best|groomsm[ae]n|us
 const inList = /^(,|&|\+|and|plus|\/|-|:|x|n|\(|\))$/;
 const letterFor = (tokens: readonly Token[], index: number): string | undefined => {
   const [before, token, next] = [tokens[index - 1], tokens[index], tokens[index + 1]];
-  if (token === undefined || !/^[gb]$/.test(token.text) || (token.glued && before?.kind !== 'sign')) return undefined;
+  if (token === undefined || (token.text !== 'g' && token.text !== 'b') || (token.glued && before?.kind !== 'sign')) return undefined;
   const opens = before === undefined || before.kind === 'line' || inList.test(before.text) || /^[1x]$/.test(before.text);
   if (!opens || (next !== undefined && next.kind !== 'line' && !inList.test(next.text))) return undefined;
   return tokens.some((each) => wearer.test(each.text)) ? (token.text === 'g' ? 'groom' : 'bride') : undefined;
@@ -115,7 +118,7 @@ const isSlip = (tokens: readonly Token[], index: number): boolean =>
   /^(fat|big|clumsy|cold|frozen|brain)$/.test(tokens[index]?.text ?? '') && slips.test(`${tokens[index]?.text} ${tokens[index + 1]?.text}`);
 
 // The word that was meant by a slip of the thumb.
-const meantBy = (text: string): string | undefined => (Object.hasOwn(full, text) ? full[text] : (slipOf(text) ?? unclipped(text)));
+const meantBy = remembered((text) => (Object.hasOwn(full, text) ? full[text] : (slipOf(text) ?? unclipped(text))));
 
 const placed = /^(we're|were|we|i'm|im|us|now|back|sitting|currently|you're)$/;
 export const writtenOut = (given: readonly Token[]): readonly Token[] => {
