@@ -23,6 +23,8 @@ const apart = /^(no|not|never|without|hasn't|doesn't|isn't|none|nobody)$/;
 const rolesBack = (reader: Reader, last: number, from: number): readonly number[] => {
   const roles = [last];
   for (let at = last - 1; at >= from; at--) {
+    // "bride's granny has a nickel allergy" is the granny's.
+    if (reader.tokens[at]?.means['owner'] !== undefined) continue;
     if (isRole(reader.tokens[at])) roles.unshift(at);
     else if (!joins.test(reader.tokens[at]?.text ?? '')) break;
   }

@@ -91,6 +91,15 @@ const itemAt = (reader: Reader, index: number, end: number, sure: boolean): List
   };
 };
 
+// "deb ball list - 24 debs": the ball's name is nobody's.
+const goesOn = ({ tokens }: Reader, index: number, end: number): boolean =>
+  index >= end ||
+  tokens[index]?.kind === 'line' ||
+  link.test(tokens[index]?.text ?? '') ||
+  tail.at(tokens, index, end)?.end === end ||
+  allOne.at(tokens, index, end)?.end === end ||
+  price.at(tokens, index, end) !== undefined;
+
 /** Where the list begins: behind its title, or at the start. */
 const listStart = (reader: Reader, { start, end }: Part): { start: number; cue: boolean; piece?: PieceKind } | undefined => {
   const { tokens } = reader;
@@ -100,7 +109,8 @@ const listStart = (reader: Reader, { start, end }: Part): { start: number; cue: 
     const token = tokens[index];
     if (token === undefined) return undefined;
     const opens = index === start || /^(:|-|,|for|the|wearing|getting|flowers)$/.test(tokens[index - 1]?.text ?? '') || piece !== undefined;
-    if (opens && itemAt(reader, index, end, false) !== undefined && !isTitle(reader, index, end))
+    const first = opens ? itemAt(reader, index, end, false) : undefined;
+    if (first !== undefined && !isTitle(reader, index, end) && goesOn(reader, first.end, end))
       return { start: index, cue, ...(piece === undefined ? {} : { piece }) };
     if (
       (token.number !== undefined && token.text !== 'one') ||

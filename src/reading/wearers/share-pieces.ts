@@ -37,7 +37,7 @@ const tail = pattern(`, (<material>)? <p:piece> (for (them|all of them|all|each|
 const men =
   /^(groom|grooms|best m[ae]n|ushers?|groomsm[ae]n|step)?(fathers?|grandfathers?|brothers?|sons?|uncles?|page ?boys?|ring bearers?|nephews?|godfathers?|m[ae]n|boys?|pallbearers?|flower boys?)?( of the (bride|groom)|-in-law)?$/;
 const elders = /^(step|grand|god)?mothers?|^aunts?$|^m[ou]m/;
-const women = /^(bride|brides|sisters?|daughters?|.*bridesmaids?|maids? of honour|flower girls?|nieces?|wom[ae]n|girls?)$/;
+const women = /^(bride|brides|sisters?|daughters?|.*bridesmaids?|m(aids?|atrons?) of hono(u)?r|flower girls?|nieces?|wom[ae]n|girls?)$/;
 
 /** Whether a wearer usually has such a piece. */
 export const suits = (wearer: string, piece: PieceKind): boolean => {
