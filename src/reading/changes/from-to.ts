@@ -2,6 +2,7 @@
 
 import type { PieceKind } from '../../handbook/pieces.ts';
 import type { Fact } from '../fact.ts';
+import { currencyFields } from '../order/read-order.ts';
 import { type Match, pattern } from '../pattern.ts';
 import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
@@ -56,4 +57,38 @@ export const countFromTo = (reader: Reader, part: Part): Finding | undefined => 
     return { start: match.start, end: match.end, asks: [{ about: 'count', why: 'which number', words, choices }] };
   }
   return undefined;
+};
+
+// "price up from 11 to 12": what one costs becomes so much.
+const priceForm = pattern(
+  `(the|our)? (<p:piece>)? (price|prices|rate|cost) (is|are|has|have|been|now|just){0,2} ${changed} (up|down)? (from <r:range>|from <a:amount> to <b:amount>|to <b:amount> from <a:amount>) (<each>)?`,
+);
+
+const ownWords = /^(,|-|:|so|ok|okay|now|and|but|sorry|actually|update|correction|my|her|his|their|your|unit|new|please|pls)$/;
+
+/** A price that is told with the one before it. */
+export const priceFromTo = (reader: Reader, part: Part): Finding | undefined => {
+  const match = priceForm.in(reader.tokens, part.start, part.end);
+  const values = match === undefined ? undefined : valuesOf(match);
+  if (match === undefined || values === undefined) return undefined;
+  // "wholesaler prices gone up from 11 to 12": somebody else's.
+  if (match.start > part.start && !ownWords.test(reader.tokens[match.start - 1]?.text ?? '')) return undefined;
+  const rest = [...reader.tokens.slice(part.start, match.start), ...reader.tokens.slice(match.end, part.end)];
+  if (rest.some((token) => token.number !== undefined || token.means['ingredient'] !== undefined || token.means['piece'] !== undefined))
+    return undefined;
+  const piece = match.kept['p']?.means['piece'] as PieceKind | undefined;
+  const number = match.kept['r']?.number ?? match.kept['b']?.number;
+  const each = reader.tokens.slice(match.start, match.end).some(({ means }) => means['each'] !== undefined);
+  const [from, to] = values;
+  const kind = piece === undefined || piece === 'unspecified' ? {} : { piece };
+  const change: Unworded = {
+    fact: 'change',
+    what: 'price',
+    to,
+    from,
+    ...(each ? { per: 'each' as const } : {}),
+    ...(number === undefined ? {} : currencyFields(number)),
+    ...kind,
+  };
+  return found(reader, match.start, match.end, [change]);
 };

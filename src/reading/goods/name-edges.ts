@@ -6,7 +6,7 @@ import { wordList } from '../words/word-list.ts';
 export const dropBefore: ReadonlySet<string> = new Set(
   wordList(`
   the, a, an, some, our, of, more, -, :, got, x, new, extra, about, wee, and, then, also, plus, use, uses, has, have, gets, with,
-  in, is, bit, lil, (, now, fyi, my, this, week, todays, today's, price, prices, cost, for, market, update, pls, note, ok, hi,
+  in, is, bit, lil, (, now, fyi, my, this, week, todays, today's, price, prices, cost, for, market, rate, rates, update, pls, note, ok, hi,
   add, yep, that's, thats, are, list, foraged, picked
 `),
 );
@@ -14,7 +14,7 @@ export const dropBefore: ReadonlySet<string> = new Set(
 export const dropAfter: ReadonlySet<string> = new Set(
   wordList(`
   stem, stems, are, is, at, @, -, :, now, for, the, (, ), a, an, gone, up, down, went, have, has, only, just, cost, costs, price,
-  was, each, per, =, of, from, to, in, its, come, today, going, gonna, about, /, on, by, strands, pcs, will, be, risen, dropped,
+  was, each, per, =, of, from, to, in, its, come, today, going, gonna, about, /, on, by, strands, pcs, rate, rates, will, be, risen, dropped,
   increased, back, still, special, +, selling, they, they're, theyre, working, out, came, this, week, again, bits, stalks, then,
   too, please, pls, that, x, as, well, go, goes, into, in
 `),

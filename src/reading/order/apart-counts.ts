@@ -93,7 +93,7 @@ export const withListed = (
 
 // "bouts from $18, need 10": the number stands apart from the only kind that is named.
 const needs = pattern(
-  '(need|want|needs|wants|after|x|qty|quantity|order|ordering|do|doing|about|around|,|for|say|just) (about|around|:)? <n:count> (of them|of those|pls|please|no|nos|pcs|pieces|in all|thanks)?',
+  '(need|want|needs|wants|after|x|qty|quantity|order|ordering|do|doing|about|around|,|for|say|just|theres|there is|there are) (about|around|:)? <n:count> (of them|of those|pls|please|no|nos|pcs|pieces|in all|thanks)?',
 );
 export const needed = (reader: Reader, mentions: readonly Mention[], prices: readonly Price[]): Mention[] => {
   const priced = new Set(prices.flatMap((price) => Array.from({ length: price.end - price.start }, (_, at) => price.start + at)));

@@ -4,6 +4,7 @@ import type { PieceKind } from '../../handbook/pieces.ts';
 import { pattern } from '../pattern.ts';
 import { everything, type Reader } from '../phrase.ts';
 import type { Token } from '../text/token.ts';
+import { oneForEach } from './each-wearer.ts';
 import { forOne, oneInList } from './lone-pieces.ts';
 import type { Mention } from './mention.ts';
 import { countLeft, countRight } from './mention-count.ts';
@@ -99,6 +100,7 @@ export const findMentions = (reader: Reader, within = everything(reader)): Menti
     }
     const left = pairs.has(index) ? { start: index } : countLeft(reader, index);
     if (left.countIndex !== undefined && ofBatch(reader, left.countIndex)) continue;
+    if (oneForEach(reader.tokens, left.start, last + 1)) continue;
     const leftUsed = left.countIndex !== undefined && (left.countIndex < usedTo || belongsBefore(reader, before, left.countIndex, last));
     const right = !pricedOne(reader, index) && (left.countIndex === undefined || leftUsed) ? countRight(reader, last + 1) : undefined;
     const base = leftUsed ? { start: index } : left;

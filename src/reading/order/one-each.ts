@@ -12,17 +12,28 @@ const before = pattern(
   `<n:count> (<unlisted>)? ${folk} (all|each|are|is|who are|that are|are all|will all){0,2} ${wearing} (a|an|one|their|matching|the)? (<material>)? <piece>`,
 );
 const behind = pattern(
-  '(a|an|one|1) (<material>)? <piece> (each|apiece)? (<each>|for|per|to) (<each>|each|every|all)? (one)? (of)? (the|our|those)? <n:count>',
+  '(a|an|one|1) (<material>)? <piece> ((each|apiece)? (<each>|for|per|to) (<each>|each|every|all)? (one)? (of)? (the|our|those)? <n:count>|(per|a|<each>) (guest|person|head)? (,|-|:|for|x)? (about)? <n:count> (guests|people|pax|heads|of them|in all))',
 );
-const reach = 11;
+// "party of 12, each gets a bh"
+const group = pattern(
+  `(party|group|team|crew|squad|class|choir|band|line up|bridal party|wedding party) of <n:count> (<unlisted>)? (,|-|and|who|so){0,2} (all|each|everyone|every one|they all|they each) (person|guest|one|of them|is|are|will)? ${wearing} (a|an|one|their|matching|the)? (<material>)? <piece>`,
+);
+// "12 guests, each gets a bout"
+const thenEach = pattern(
+  `<n:count> (<unlisted>)? ${folk} (,|-|and|so) (all|each|everyone|they all|they each) (person|guest|one|of them|is|are|will|getting)? ${wearing} (a|an|one) (<material>)? <piece>`,
+);
+const reach = 12;
 
 /** The number of people, where the piece at this place is said to be one for each of them. */
 export const peopleBefore = (reader: Reader, index: number): { count: Token; countIndex: number; start: number } | undefined => {
   const { tokens } = reader;
   for (let start = Math.max(0, index - reach); start < index; start++) {
-    const match = before.at(tokens, start, index + 1);
+    const match = before.at(tokens, start, index + 1) ?? thenEach.at(tokens, start, index + 1) ?? group.at(tokens, start, index + 1);
     const count = match?.kept['n'];
-    if (match?.end === index + 1 && count !== undefined && reader.free(start)) return { count, countIndex: start, start };
+    const countIndex = count === undefined ? -1 : tokens.indexOf(count, start);
+    // "10 tables of 8, each guest gets a bout": eight at every table.
+    if (tokens[countIndex - 1]?.text === 'of' && match !== undefined && tokens[match.start] === count) continue;
+    if (match?.end === index + 1 && count !== undefined && reader.free(countIndex)) return { count, countIndex, start };
   }
   return undefined;
 };
@@ -34,8 +45,11 @@ export const peopleBehind = (reader: Reader, index: number): { count: Token; cou
     const match = behind.at(tokens, start, tokens.length);
     const count = match?.kept['n'];
     if (match === undefined || count === undefined || match.end <= index) continue;
-    const each = tokens.slice(index + 1, match.end).some((token) => /^(each|every|apiece|all|for each|each one)$/.test(token.text));
-    if (each && reader.free(match.end - 1)) return { count, countIndex: match.end - 1, end: match.end };
+    const each = tokens
+      .slice(index + 1, match.end)
+      .some((token) => /^(each|every|apiece|all|for each|each one|per( guest| person| head)?|a (head|person))$/.test(token.text));
+    const countIndex = tokens.indexOf(count, index);
+    if (each && reader.free(countIndex)) return { count, countIndex, end: match.end };
   }
   return undefined;
 };

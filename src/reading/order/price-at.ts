@@ -7,6 +7,8 @@ import type { Reader } from '../phrase.ts';
 import { isCount, type NumberRead, type Token } from '../text/token.ts';
 import { allBehind, loneAll } from './all-words.ts';
 import { type Bundle, bundleBehind } from './bundles.ts';
+import { coversAll } from './covers.ts';
+import { ofPeople } from './each-wearer.ts';
 
 export interface Price {
   readonly index: number; // the number
@@ -24,18 +26,10 @@ export interface Price {
 }
 
 const eachAfter = pattern(
-  '(,|.)? (only|just)? (<k:upTo>|<k:budget>|<k:from>)? (\\( )? (<each>|for each|for one) (\\))? (<k:upTo>|<k:from>)?',
+  "(,|.)? (only|just|thats|that's|that is|its|it's)? (<k:upTo>|<k:budget>|<k:from>)? (\\( )? (<each>|for each|for one) (\\))? (<k:upTo>|<k:from>)?",
 );
 // "25 inc each", "2800 inc gst for everything": the tax stands between.
 const taxBetween = pattern('(plus|+|<included>|<onTop>|w|with)? (<tax>|<included>|<onTop>) (,)?');
-// "$275 covers the bouquet and 5 bouts"
-const covers = pattern('(to cover|covers|cover|covering|gets|buys) <any>');
-// "900 covers bridal bouquet n 8 bhs": so much is no number of anything that covers.
-const coversMuch = (number: NumberRead, verb: Token | undefined, next: Token | undefined): boolean =>
-  number.max === undefined &&
-  Number(number.amount) >= 100 &&
-  /^(to|cover(s|ing)?|gets|buys)$/.test(verb?.text ?? '') &&
-  !/^(for|at|,|\.|are|on|per)$/.test(next?.text ?? ',');
 const perPieceAfter = pattern('(/|per|a|an|for a|for an|each) <piece:piece>');
 const eachBefore = ['each', 'ea', 'apiece'];
 const forPieces = pattern('for (the|all|all the|about)? <n:count> (x|of|of the|of them)? <word>{0,3} <piece>');
@@ -120,6 +114,7 @@ export const priceAt = (reader: Reader, index: number): Price | undefined => {
       ? undefined
       : labels;
   const each = eachAfter.at(tokens, end, tokens.length);
+  if (each !== undefined && ofPeople(tokens, index, each.end)) return undefined;
   const few = bundleBehind(tokens, end);
   const listed = tokens[end]?.text === '/' && tokens[end]?.glued !== true && /s$/.test(tokens[end + 1]?.text ?? '');
   const perPiece = listed ? undefined : perPieceAfter.at(tokens, end, tokens.length);
@@ -127,10 +122,12 @@ export const priceAt = (reader: Reader, index: number): Price | undefined => {
   const pieces = forPieces.at(tokens, end, tokens.length);
   const negated = tokens[end]?.text === 'not';
   const between = taxBetween.at(tokens, end, tokens.length);
+  // "€9.50 + vat per buttonhole"
+  const behindTax = between === undefined ? undefined : perPieceAfter.at(tokens, between.end, tokens.length);
   const beyond =
     between === undefined
       ? undefined
-      : eachAfter.at(tokens, between.end, tokens.length) !== undefined
+      : behindTax !== undefined || eachAfter.at(tokens, between.end, tokens.length) !== undefined
         ? ('each' as const)
         : allBehind(tokens, between.end) !== undefined
           ? ('all' as const)
@@ -147,10 +144,7 @@ export const priceAt = (reader: Reader, index: number): Price | undefined => {
     per = 'each';
     end = each.end;
     kind = stronger(kind, kindOf(each.kept['k']));
-  } else if (
-    covers.at(tokens, end, tokens.length) !== undefined &&
-    (number.form === 'money' || coversMuch(number, tokens[end], tokens[end + 1]))
-  ) {
+  } else if (coversAll(tokens, end, number)) {
     per = 'all';
   } else if (all !== undefined) {
     per = 'all';
@@ -161,6 +155,8 @@ export const priceAt = (reader: Reader, index: number): Price | undefined => {
     end += 1;
   } else if (beyond !== undefined) {
     per = beyond;
+    piece = behindTax?.kept['piece']?.means['piece'] as PieceKind | undefined;
+    pieceIndex = behindTax === undefined ? undefined : behindTax.end - 1;
   } else if (pieces !== undefined || (between !== undefined && forPieces.at(tokens, between.end, tokens.length) !== undefined)) {
     forCount = true;
     per = 'unsaid';

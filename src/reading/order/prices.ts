@@ -3,6 +3,7 @@
 import { pattern } from '../pattern.ts';
 import { everything, type Reader } from '../phrase.ts';
 import { isCount } from '../text/token.ts';
+import { isOtherThings } from '../words/other-things.ts';
 import { sundryHeads } from '../words/piece-words.ts';
 import { pricedInRow } from './name-first.ts';
 import { type Price, priceAt } from './price-at.ts';
@@ -16,6 +17,18 @@ const ofElse = (reader: Reader, start: number): boolean => {
   const at = near !== undefined && /^(is|are|at|:|of|-|=|was)$/.test(near.text) ? start - 2 : start - 1;
   const text = reader.tokens[at]?.text ?? '';
   return notOfPieces.test(text) || (/^\S+ \S+$/.test(text) && sundryHeads.has(text.replace(/^.* /, ''))); // "corsage box £4"
+};
+
+// "12 gift tags, 3 each", "combs blanks 3 each": things nobody wears.
+const ofThings = ({ tokens }: Reader, { start, per }: Price): boolean => {
+  const at = /^(,|is|are|at|:|-|=)$/.test(tokens[start - 1]?.text ?? '') ? start - 2 : start - 1;
+  const [thing, before] = [tokens[at], tokens[at - 1]];
+  if (thing === undefined || per !== 'each') return false;
+  if (sundryHeads.has(thing.text) && !/^(order|recipe|workshop|class)$/.test(thing.text) && before?.means['piece'] !== undefined)
+    return true;
+  const { ingredient, other, everyday, piece } = thing.means;
+  const things = isOtherThings(thing) || other !== undefined || everyday !== undefined || (ingredient !== undefined && piece === undefined);
+  return things && before?.means['piece'] === undefined && (isCount(before) || isCount(tokens[at - 2]));
 };
 
 /** "bridal bouquet £250": a price right behind other flower work. */
@@ -91,7 +104,7 @@ export const findPrices = (
     const price = pricesByMaterial(reader, index) ?? priceAt(reader, index);
     if (price === undefined || ofElse(reader, price.start) || perTime.at(reader.tokens, index + 1, reader.tokens.length) !== undefined)
       continue;
-    if (behindOther(reader, price) && !listed(reader, price)) continue;
+    if ((behindOther(reader, price) && !listed(reader, price)) || ofThings(reader, price)) continue;
     if (!(isPrice(reader, price) || row || behindPiece(reader, index, pieceEnds, prices.length > 0))) continue;
     prices.push(price);
     index = Math.max(index, price.end - 1); // "45 for one": the one is no price of its own

@@ -6,7 +6,7 @@ import { valuesAndLoss } from '../changes/broken-beside.ts';
 import { strongMarkers } from '../changes/change-words.ts';
 import { dateChange } from '../changes/date-change.ts';
 import { countDifference, countFactor, priceBehind } from '../changes/differences.ts';
-import { countFromTo } from '../changes/from-to.ts';
+import { countFromTo, priceFromTo } from '../changes/from-to.ts';
 import { kindNotKind } from '../changes/kind-not-kind.ts';
 import { nowCountOrPrice } from '../changes/now-count-or-price.ts';
 import { offAndMore } from '../changes/off-and-more.ts';
@@ -66,7 +66,7 @@ const readPart = (reader: Reader, part: Part): Finding[] => {
   if (either !== undefined) return [either];
   const far = firstAt([farAlong, soFar], tokens, part.start, part.end);
   if (far !== undefined && (far.end === part.end || /^(counting|including|incl|inc|with)$/.test(tokens[far.end]?.text ?? ''))) return [];
-  const fromTo = countFromTo(reader, part);
+  const fromTo = priceFromTo(reader, part) ?? countFromTo(reader, part);
   if (fromTo !== undefined) return [fromTo];
   const swap = kindNotKind(reader, part) ?? swapped(reader, part);
   if (swap?.facts?.[1] !== undefined) return [swap];

@@ -36,6 +36,12 @@ const lastTime = pattern('(last|previous) (year|time|season|month|week|wedding|e
 const wanted = new Set('need want needs wants and + & , plus order quote doing making also with make do'.split(' '));
 
 const takenAway = new Set('strike scrap drop cancel ditch axe remove delete lose undo forget ignore scratch scrub'.split(' '));
+// "we're down 2 bouts": lost, or fewer ordered; "put me down 2 bouts" orders them.
+const isUpOrDown = ({ tokens }: Reader, start: number): boolean =>
+  /^(up|down)$/.test(tokens[start - 1]?.text ?? '') &&
+  (start === 1 ||
+    /^(we're|we|are|were|i'm|im|is|now|ok|,|-|\.|and|so|count|order|numbers|it's|its)$/.test(tokens[start - 2]?.text ?? '') ||
+    tokens[start - 2]?.kind === 'line');
 const takesAway = ({ tokens }: Reader, start: number): boolean =>
   takenAway.has(tokens[start - 1]?.text ?? '') ||
   (/^(the|those|that|about)$/.test(tokens[start - 1]?.text ?? '') &&
@@ -117,7 +123,7 @@ const find = (reader: Reader): Finding[] => {
   if (ordered.length === 0 && secondOfTwo(reader, prices)) return [];
   if (ordered.length === 0 && lastTime.in(reader.tokens, 0, reader.tokens.length) !== undefined) return [];
   // "her mum just rang strike 6 combs" takes some away, from what is not said; "15 lapels down" may be made or be fewer.
-  if (ordered.some(({ start, end }) => takesAway(reader, start) || isDown(reader, end))) return [];
+  if (ordered.some(({ start, end }) => takesAway(reader, start) || isUpOrDown(reader, start) || isDown(reader, end))) return [];
   const none = ordered.find((mention) => countOf(mention).count === 0);
   if (none !== undefined)
     return [{ start: none.start, end: none.end, problems: [problem('count-not-positive', { words: reader.words(none.start, none.end) })] }];

@@ -72,7 +72,9 @@ const readItem = (reader: Reader, { start, end }: Stretch, common: PackSize, upT
   let from: string | undefined;
   if (change !== undefined) {
     price = change.kept['t'];
-    from = (change.kept['f'] ?? change.kept['r'])?.number?.amount;
+    const old = change.kept['f'] ?? change.kept['r'];
+    // "bunch of 5 now $13": what it holds is no old price.
+    if (old !== undefined && !pack.used.includes(tokens.indexOf(old, start))) from = old.number?.amount;
     mark(change);
   } else {
     const at = Array.from({ length: end - start }, (_, offset) => start + offset).filter(
