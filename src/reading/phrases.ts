@@ -15,6 +15,7 @@ import { kindShares } from './phrases/kind-shares.ts';
 import { madeBehind } from './phrases/made-behind.ts';
 import { materialLeft } from './phrases/material-left.ts';
 import { materialSaid } from './phrases/material-said.ts';
+import { moreBesideWork } from './phrases/more-beside-work.ts';
 import { order } from './phrases/order.ts';
 import { otherWork } from './phrases/other-work.ts';
 import { ownRule } from './phrases/own-rule.ts';
@@ -28,6 +29,7 @@ import { someOfAKind, someOfAMaterial } from './phrases/some-of-a-kind.ts';
 import { taxBasis } from './phrases/tax-basis.ts';
 import { taxLeftOpen } from './phrases/tax-left-open.ts';
 import { undo } from './phrases/undo.ts';
+import { upToNow } from './phrases/up-to-now.ts';
 import { wearerCare } from './phrases/wearer-care.ts';
 import { wearersAside } from './phrases/wearers-aside.ts';
 import { wearersList } from './phrases/wearers-list.ts';
@@ -42,6 +44,8 @@ export const phrases: readonly Phrase[] = [
   question,
   madeBehind,
   boundedWork,
+  moreBesideWork,
+  upToNow,
   everydayTalk,
   // Every word of it is understood, so nothing in it can be another's.
   changeTold,

@@ -6,6 +6,7 @@ import { type Finding, found, type Phrase, type Reader, type Unworded } from '..
 import { askedOfOthers } from '../questions/asked-of-others.ts';
 import { behindRemark } from '../questions/behind-remark.ts';
 import { isOpened, looksAsked, openAt } from '../questions/looks-asked.ts';
+import { priceTried } from '../questions/price-tried.ts';
 import { details } from '../questions/question-details.ts';
 import { questionForms } from '../questions/question-forms.ts';
 import { shaped } from '../questions/shape.ts';
@@ -73,6 +74,10 @@ const didAnother = pattern(
   '(can|could|would|will) (you|u|ya|ye|someone) (please|pls|just|also){0,2} (fetch|pick|load|unload|carry|collect|buy|water|feed|sweep|wash|mop|clean|stack|lift|sign|post|send|print|ring|phone|call|text|email|meet|lend|cover|park|drive|borrow|keep|bring|grab|get|pass|hold|save|leave|wake|watch|mind|empty|fill|open|lock)',
 );
 
+const pricesWhatIf = pattern(
+  '(what)? if <any>{1,5} (cost|costs|costed|went up to|go up to|were|was) (us|me)? (about|only|up to|<upTo>)? <amount>',
+);
+
 const readQuestion = (reader: Reader, part: Part): Finding => {
   const from = Math.max(part.start, part.end - longest);
   const said = reader.tokens
@@ -113,6 +118,13 @@ const readQuestion = (reader: Reader, part: Part): Finding => {
     return { start: part.start, end: part.end };
   const yields = form === undefined || (form.decides !== true && topic !== undefined && givesWay[form.asks]?.includes(topic));
   const asked = yields ? (topic ?? 'other') : form.asks;
+  // "what if the roses cost 2 each": a price is tried.
+  const tried =
+    asked === 'price' && /^(and |so |ok |but )?(what )?if\b/.test(said) && pricesWhatIf.in(reader.tokens, from, part.end) !== undefined;
+  if (tried) {
+    const fields = shaped(reader, from, part.end, 'whatIf', details(reader, from, part.end));
+    return found(reader, part.start, part.end, [{ fact: 'question', asks: 'whatIf', ...defined(fields) } as Unworded]);
+  }
   const asks = asked === 'price' && ofSeveral(reader, from, part.end) ? 'total' : asked;
   const basis = asks === 'taxStatus' ? undefined : basisIn(reader, from, part.end);
   const fields = shaped(reader, from, part.end, asks, details(reader, from, part.end));
@@ -138,7 +150,8 @@ const find = (reader: Reader): Finding[] => {
   const findings: Finding[] = [];
   for (const part of reader.untouched()) {
     if (findings.length >= 8) break;
-    const read = readApart(reader, part, false) ?? (looksAsked(reader, part) ? readQuestion(reader, part) : undefined);
+    const read =
+      priceTried(reader, part) ?? readApart(reader, part, false) ?? (looksAsked(reader, part) ? readQuestion(reader, part) : undefined);
     const finding = read?.facts === undefined ? (readApart(reader, part, true) ?? read) : read;
     if (finding !== undefined) findings.push(finding);
   }

@@ -19,9 +19,23 @@ const held = (reader: Reader): Finding[] =>
     return match === undefined || part.asked ? [] : [{ start: match.start, end: match.end, held: true }];
   });
 
+// "the five wrist corsages are boxed, and that is the full number": all of the kind.
+const full = pattern(
+  "(that|that's|thats|this is|it's|its|which is) (is)? (the|our|their) (full|whole|complete|entire) (number|lot|amount|order|set|count|batch|quantity|total|load)",
+);
+const withAll = (reader: Reader, findings: Finding[]): Finding[] => {
+  const [only, second] = findings;
+  const [fact, more] = only?.facts ?? [];
+  if (only === undefined || second !== undefined || more !== undefined || fact?.fact !== 'made' || fact.piece === undefined)
+    return findings;
+  const plain = fact.count !== undefined && fact.count > 0 && fact.of === undefined && fact.stage === undefined && fact.remade !== true;
+  const said = plain && full.might(reader.tokens) ? full.in(reader.tokens, 0, reader.tokens.length) : undefined;
+  return said === undefined || said.start < only.start ? findings : [{ ...only, facts: [{ ...fact, all: true }] }];
+};
+
 const find = (reader: Reader): Finding[] => {
   const findings = workTold(reader).map(({ start, end, facts }) => found(reader, start, end, facts));
-  return findings.length === 0 ? held(reader) : inOrder(withoutReasons(reader, summed(reader, withoutRest(findings))));
+  return findings.length === 0 ? held(reader) : withAll(reader, inOrder(withoutReasons(reader, summed(reader, withoutRest(findings)))));
 };
 
 export const toldOfWork: Phrase = {

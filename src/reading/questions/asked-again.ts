@@ -189,4 +189,12 @@ export const askedAgain: Forms = [
     ],
     /\b(vat|gst|hst|pst|tax|margin|stems?|incl?|inclusive|excl?) or\b|\b(vat|gst|hst|pst|tax|margin|stems?)\b|\b(incl?|excl?|inclusive|included|extra)$/,
   ],
+  [
+    'other',
+    [
+      '(do|should|shall|would|does|did|can) (you|u|ya|we|i|ye|one) (just|usually|normally|always|need to|have to|ever){0,2} (wire|tape|glue|pin|mist|seal|condition|dethorn|strip|hydrate|spray|feather) (the|these|those|all|each|every|your|my|our)? (of the)? (<ingredient>|stems|flowers|foliage|greenery|heads) <any>{0,8}',
+      "(what|which|what's) (gauge|size|sort of|kind of|type of)? (wire|tape|glue|pins|ribbon) (do|should|for|would|goes|to use) <any>{0,6}",
+    ],
+    /how (much|many)|left|order|buy|need/,
+  ],
 ];

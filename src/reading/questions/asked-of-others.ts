@@ -20,7 +20,7 @@ const familiar = new Set(
   list, lists, calendar, plan, schedule, diary, book, card, sheet, flowers, stems, foliage, working, workings, maths, sums, breakdown,
   details, actual, real, final, summary, story, score, count, tally, total, totals, recipe, mix, bit, way, own, max, maximum, minimum, least, most, cheapest,
   lowest, bill, buying, shopping, flower, stem, wholesale, recap, invoice, formula, family, best, best man, wearers, people, hands, hour, hr, pace, usual, making, wiring, taping, drying, cutoff,
-  make, turnaround, look, dried, cooler, fridge, coolroom, magnets, shed, workshop, garage, storeroom, store, hotel, church, marquee, studio, studio's, team, chance, lads
+  make, turnaround, look, dried, cooler, fridge, coolroom, magnets, shed, workshop, garage, storeroom, store, door, hotel, church, marquee, studio, studio's, team, chance, lads
 `),
 );
 const named = /^(wedding|weddings|event|job|order|party|gala|do|ball|prom|formal|function|dance|ceremony|reception|one|ones|quote)$/;

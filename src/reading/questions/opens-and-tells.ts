@@ -27,6 +27,15 @@ export const tells = (reader: Reader, index: number, part: Part): boolean => {
   // "cant do friday, can do 4 hrs sat"
   if (!part.asked && cannot.test(first ?? '') && /^(do|make|come|work|cover|be)$/.test(second ?? '') && isDay(reader, index + 2))
     return true;
+  // "just did my 12th bout", "did all 8 crowns, that's the lot"
+  const named = reader.tokens.slice(index + 1, index + 4);
+  if (!part.asked && first === 'did' && /^(my|another|our|a|all)$/.test(second ?? '') && !rest.some(({ text }) => verbs.test(text)))
+    if (
+      second === 'all'
+        ? named[1]?.number?.form === 'plain'
+        : named.some(({ number, text }) => number?.form === 'ordinal' || /^(first|last)$/.test(text))
+    )
+      return true;
   if (first === 'would' && second === 'you' && third === 'believe') return true;
   const [next] = reader.tokens.slice(index + 1, index + 2);
   return (
