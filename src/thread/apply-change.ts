@@ -22,7 +22,8 @@ export const applyChange = (state: EventState, change: Change): EventState => {
     case 'date':
       return changeDate(state, change);
     case 'time':
-      return typeof change.to === 'string' ? { ...state, time: change.to } : state;
+      if (typeof change.to !== 'string') return state;
+      return change.of === 'hand over' ? { ...state, handOver: { ...state.handOver, time: change.to } } : { ...state, time: change.to };
     case 'material':
       return changeMaterial(state, change);
     case 'made':

@@ -6,6 +6,7 @@ import { timeAt } from '../dates/clock-time.ts';
 import { dateOutcome } from '../dates/date-facts.ts';
 import { dateAt } from '../dates/date-forms.ts';
 import type { DateRead } from '../dates/date-read.ts';
+import { tellsOwnDay } from '../dates/days-of-others.ts';
 import { dayCalledOff } from '../dates/days-off.ts';
 import { oneAfter } from '../dates/one-after.ts';
 import { dayAlone } from '../dates/part-dates.ts';
@@ -149,7 +150,7 @@ export const dateChange = (reader: Reader, part: Part): Finding | undefined => {
       : { old: [off], fresh: [[part.start, off[0]] as const, [off[1], part.end] as const] };
   const saidOtherwise = marksChange(reader, part);
   const marked = zones.old.length > 0 || saidOtherwise;
-  if (!marked) return undefined;
+  if (!marked || tellsOwnDay(reader)) return undefined;
   const fresh = zones.fresh.flatMap(([start, end]) => datesIn(reader, { start, end }));
   const [taken] = zones.old.flatMap(([start, end]) => datesIn(reader, { start, end }, true));
   const turned = taken === undefined ? becomes(reader, fresh) : undefined;
@@ -158,8 +159,9 @@ export const dateChange = (reader: Reader, part: Part): Finding | undefined => {
   const [read, second] = turned?.slice(1) ?? fresh.toSorted((a, b) => Number(a.relative === true) - Number(b.relative === true));
   // "fri 12 feb set up, sat 13 wedding": two days and nothing taken back.
   if (second !== undefined && second.relative !== true && old === undefined) return undefined;
-  if (read === undefined)
-    return hourOfHandOver(reader, part) ? { start: part.start, end: part.end, held: true } : timeChange(reader, part, zones);
+  // An hour of handing over that cannot be told is no price either: "client picking up at 4 not 3".
+  const hour = read === undefined ? timeChange(reader, part, zones) : undefined;
+  if (read === undefined) return hour ?? (hourOfHandOver(reader, part) ? { start: part.start, end: part.end, held: true } : undefined);
   // "Valentine's day, real flowers not silk": what is taken back is no day.
   if (!saidOtherwise && !zones.old.some(([from, to]) => reader.tokens.slice(from, to).some(ofADay))) return undefined;
   if (reader.tokens.slice(part.start, part.end).some((token) => token.means['bench'] !== undefined && token.text !== 'us'))

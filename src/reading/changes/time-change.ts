@@ -47,9 +47,9 @@ const hourTold = ({ tokens }: Reader, { start, end }: Part, zones: Zones): { end
 };
 
 // "photographer's now coming at 3pm", "hair trial moved to 3pm", "i start now at 9": somebody else's hour, or something else's.
-const ofEvent = /^(service|vows|do|time|times|start|starts|starting)$/;
+const ofEvent = /^(service|vows|do|handover|pickup|collection|delivery|time|times|start|starts|starting)$/;
 const besides =
-  /^(rehearsal|trial|trials|meeting|fitting|makeup|hair|photographer|photos|drying|lead|order|prep|access|setup|bump|install|call|tasting|shift|lunch|venue|cake|band|dj)$/;
+  /^(rehearsal|trial|trials|meeting|fitting|makeup|hair|photographer|photos|drying|lead|order|prep|access|setup|bump|install|call|tasting|shift|lunch|venue|courier|cake|band|dj)$/;
 // Who moves it, and how.
 const mover =
   /^(couple|church|registrar|celebrant|priest|vicar|minister|family|planner|back|forward|pushed|brought|out|earlier|later|gone|bit)$/;
@@ -102,5 +102,6 @@ export const timeChange = (reader: Reader, part: Part, zones: Zones): Finding | 
     index = time.end - 1;
   }
   if (to === undefined || reader.tokens.slice(part.start, part.end).some((token) => token.means['bench'] !== undefined)) return undefined;
-  return found(reader, part.start, part.end, [{ fact: 'change', what: 'time', to, ...(from === undefined ? {} : { from }) }]);
+  const of = hourOfHandOver(reader, part) ? { of: 'hand over' as const } : {};
+  return found(reader, part.start, part.end, [{ fact: 'change', what: 'time', to, ...(from === undefined ? {} : { from }), ...of }]);
 };

@@ -1,9 +1,10 @@
 // Days that are somebody's own and no event's: "tbc by saturday", "off to a wedding fri 12 feb", "bride free fri 9-1", "any chance of a price by tomorrow".
 
-import { pattern } from '../pattern.ts';
+import { anyIn, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import { anyOccasion } from '../words/occasion-words.ts';
 import type { DateRead } from './date-read.ts';
+import { namesEvent } from './leads.ts';
 
 // "tbc by saturday": the day of an answer.
 const answerBy = pattern(
@@ -21,6 +22,22 @@ const offThen = pattern(
 const attending = pattern(
   `((i'm|im|i am|i'll be|we're|we are|she's|he's|jo's|off|away|out|going|heading|gone|been invited|invited|driving|flying) (off|away|out|going|all day|back|again|<weekday>){0,2} (at|to|for) (a|an|my|her|his|our|the) (<word>){0,2} (${anyOccasion})|(off|away|out|shut|closed|closing|leave) (on|all|at|from|the|this|next|<weekday>|<ordinal>|<plain>|<month>|<time>|day|early|arvo|afternoon){0,4} (for|at|to) (a|an|my|her|his|our) (<word>){0,2} (${anyOccasion}))`,
 );
+// "need friday morning off", "bank holiday monday we're shut", "got a wedding of my own to go to", "my bday is 3 feb".
+const ownTime = pattern(
+  "((need|want|wants|taking|take|got|have|having|booked|with) (the|a|that|my|half)? (morning|afternoon|day|arvo|week|weekend|evening|time|<weekday>)? (morning|day)? off|(can't|cant|cannot|won't|wont|not able to|unable to) (be)? (work|in|come in|make it in|do my shift)|(we're|we are|were|shop|shop's|studio|studio's|everyone|everything) (is|are|all|also)? (shut|closed|closing)|my (own)? (birthday|bday|b'day|anniversary|hols|holiday|holidays|exam|exams))",
+);
+const ownEvent = pattern(
+  '((wedding|party|funeral|christening|do|graduation|event) of (my|our) own|(a|my|another) (<word>){0,2} (wedding|party|funeral|christening|do|event) (<any>){0,3} to (go|get|drive|fly) to)',
+);
+// "happy new year! back 4 jan", "im in the uk 3-7 feb", "mothers day orders close 5 march"
+const ownBefore = pattern(
+  "((happy|merry|have a good|enjoy) (the|a)?|(i'm|im|i'll be|i am|we're|she's|he's|are|is|be|am|all|then|,|!|-) back (in|on|from|by|at|the|open|to work)?|(i'm|im|i'll be|i am|she's|he's) (in|up|down|over) (in|at|to|the)? <word> (<word>)? (from|on|for)?|(last|final) orders (for <any>{1,3})? (is|are|by|on)?|orders (close|closes|closing|shut|end|stop|finish|in by|must be in by) (on|by|for|at)?)",
+);
+// "valentine's is gonna be mental"
+const busyThen = pattern(
+  '(is|are|will|gonna|going|to|be|was|so|this|year|always){1,6} (mental|mad|madness|busy|crazy|huge|hectic|chaos|nuts|manic|insane|mayhem|flat out|over|done|quiet)',
+);
+
 // "bride free fri 9-1", "couple coming to see samples sat 6 feb", "client in on sat 10am": when somebody can talk or comes by.
 const who =
   "(bride|bride's|groom|groom's|couple|client|client's|customer|planner|mum|mother|mum of bride|mob|family|she|he|they|she's|he's|they're|theyre|i|i'm|im|we|we're|florist|rep|owner|photographer|stylist|organiser)";
@@ -35,15 +52,23 @@ const before = (reader: Reader, read: DateRead, form: typeof answerBy, reach: nu
   form.in(reader.tokens, Math.max(0, read.start - reach), read.start)?.end === read.start;
 
 /** Whether the whole message tells what somebody here does that day. */
-export const tellsOwnDay = ({ tokens }: Reader): boolean => {
+export const tellsOwnDay = (reader: Reader): boolean => {
+  const { tokens } = reader;
   if (offThen.in(tokens, 0, tokens.length) !== undefined) return true;
-  return !tokens.some(({ means }) => means['piece'] !== undefined) && attending.in(tokens, 0, tokens.length) !== undefined;
+  if (tokens.some(({ means }) => means['piece'] !== undefined)) return false;
+  if (anyIn([attending, ownEvent], tokens, 0, tokens.length)) return true;
+  // "wedding 20 march, need the day off after it" names the event's all the same.
+  return ownTime.in(tokens, 0, tokens.length) !== undefined && !namesEvent(reader);
 };
 
 /** Whether the day is one of an answer, or of somebody who comes by. */
 export const dayOfOthers = (reader: Reader, read: DateRead): boolean => {
   if (before(reader, read, answerBy, 3)) return true;
   if (read.relative === true && before(reader, read, priceBy, 10)) return true;
+  // "back 4 jan", but "pushed back 4 days"
+  const [back, moved] = [reader.tokens[read.start - 1]?.text, reader.tokens[read.start - 2]?.text ?? ''];
+  if (back === 'back' && !/^(moved|pushed|put|brought|bring|move|push|set|it|date|event|wedding|shifted|bumped)$/.test(moved)) return true;
+  if (before(reader, read, ownBefore, 7) || busyThen.at(reader.tokens, read.end, reader.tokens.length) !== undefined) return true;
   const part = reader.message.parts.find((each) => each.start <= read.start && read.start < each.end);
   const { tokens } = reader;
   const [start, end] = [part?.start ?? 0, part?.end ?? tokens.length];

@@ -58,6 +58,7 @@ export const isLed = (reader: Reader, reads: readonly DateRead[] = []): boolean 
     (token, index) =>
       token.kind === 'word' &&
       leads.has(token.text.replace(/'s$/, '')) &&
+      token.means['weekday'] === undefined && // "roses landing weds"
       (token.text !== 'do' || !doing.test(tokens[index - 1]?.text ?? '')),
   );
   // Handing over is said of many things, so its day must follow at once.

@@ -97,6 +97,7 @@ export const change = z.object({
   currency: optional(z.string()),
   symbol: optional(z.string()), // a bare "$"
   name: optional(z.string()), // of the tax
+  of: optional(z.literal('hand over')), // "pickup is 4pm not 3"
   ...named,
 });
 

@@ -15,6 +15,10 @@ export const isTax = (tokens: readonly Token[]): boolean =>
 const fetched = pattern(
   '((pick|picking|picks) up|collect|collecting|fetch|fetching|grab|grabbing|meet|meeting|unload|unloading) (the|our|my|some|all|all the)? (<count>)? (<pack>)? (of)? <ingredient> (<word>)? (at|@)',
 );
+// "bus leaves hotel 1.15"
+const departs = pattern(
+  '(bus|coach|train|taxi|cab|van|car|cars|ferry|boat|minibus|shuttle|limo|courier|driver|truck|ute|bakkie|flight|plane|bride|groom|couple|party|everyone|team|she|he|it|jo) leaves',
+);
 const isHourToFetch = (tokens: readonly Token[], index: number): boolean =>
   /^(at|@)$/.test(tokens[index - 1]?.text ?? '') &&
   /^(\d|1[0-2])$/.test(tokens[index]?.text ?? '') &&
@@ -31,6 +35,7 @@ export const isPrice = (reader: Reader, index: number, pack: boolean, known: boo
   const [before, after] = [reader.tokens[index - 1], reader.tokens[index + 1]];
   // "water tanker at 4 today", "popping in tomorrow at 3 to look at ribbons": an hour.
   if (isHourOfDay(reader.tokens, index) || isHourBeforeDay(reader.tokens, index) || isHourToFetch(reader.tokens, index)) return false;
+  if (departs.in(reader.tokens, 0, index) !== undefined) return false;
   // "need one each" counts.
   if (token.text === 'one' && after?.means['each'] !== undefined && !/^(at|@)$/.test(before?.text ?? '')) return false;
   // "tape 2 rolls" says how many.
