@@ -12,7 +12,10 @@ export const smallTalk = (reader: Reader, start: number, end: number): boolean =
   // "do we have enough gyp in the cooler" is about the gyp.
   const goods = words.some((token) => token.means['ingredient'] !== undefined && token.text !== 'glue');
   // "done since lunch" says when; "what do I invoice them" asks for the total.
+  // "what's gotta be out the door sat" asks what is due.
   const aside = (at: number): boolean =>
+    (words[at]?.text === 'door' && words[at - 1]?.text === 'the' && words[at - 2]?.text === 'out') ||
+    (words[at]?.text === 'glue' && goods) ||
     (/^(since|before|after|by|till|until)$/.test(words[at - 1]?.text ?? '') &&
       /^(lunch|breakfast|tea|dinner)$/.test(words[at]?.text ?? '')) ||
     (words[at]?.text === 'invoice' && /^(i|we|to|should|you)$/.test(words[at - 1]?.text ?? ''));
