@@ -29,13 +29,24 @@ const someOrder = pattern(
 );
 // "16 pieces, types tbc, $22 each"
 const somePieces = pattern('(about|say)? <count> <piece> (<material>)? (,|-|at|@|:|/)');
+// "corsage wristlets, box of 24, $31.20": sold by the box, and no number of them before the name.
+const soldBoxed = pattern('<piece> <piece> (,|-|:)? (a|per)? <pack> of <count> (,|-|:|for|at|@)? <money>');
+const boxed = ({ tokens }: Reader, start: number, end: number): boolean => {
+  const match = soldBoxed.in(tokens, start, end);
+  return (
+    match !== undefined &&
+    (match.start === start || (match.start - 1 === start && tokens[start]?.number === undefined)) &&
+    match.end === end
+  );
+};
 const wearable = (reader: Reader, start: number, end: number): boolean =>
-  somePieces.at(reader.tokens, start, end) !== undefined ||
-  reader.tokens.slice(start, end).some((token, offset) => {
-    if (token.means['piece'] === undefined || token.means['piece'] === 'unspecified' || token.means['ingredient'] !== undefined)
-      return false;
-    return !sundryHeads.has(reader.tokens[start + offset + 1]?.text ?? '');
-  });
+  !boxed(reader, start, end) &&
+  (somePieces.at(reader.tokens, start, end) !== undefined ||
+    reader.tokens.slice(start, end).some((token, offset) => {
+      if (token.means['piece'] === undefined || token.means['piece'] === 'unspecified' || token.means['ingredient'] !== undefined)
+        return false;
+      return !sundryHeads.has(reader.tokens[start + offset + 1]?.text ?? '');
+    }));
 
 /** Whether a part that speaks of money prices no goods. */
 export const noGoods = (reader: Reader, { start, end }: Part, known: boolean): boolean => {
@@ -43,10 +54,14 @@ export const noGoods = (reader: Reader, { start, end }: Part, known: boolean): b
   if (tokens.length > 120 || wearable(reader, start, end)) return true;
   // "ranunculus coming in at 1.10 a stem" is a price.
   const comes = (at: number): boolean => tokens[at + 1]?.text === 'in' && tokens[at + 2]?.text === 'at';
+  // "todays rates: rose 18": the market's, where a flower is named.
+  const marketRates = (at: number): boolean => known && tokens[at]?.text === 'rates';
   const least = (at: number): boolean => tokens[at]?.text === 'order' && /^(min|minimum)$/.test(tokens[at - 1]?.text ?? '');
   if (
     tokens.some(
-      (token, at) => (token.kind === 'word' && talk.test(token.text) && !comes(at) && !least(at)) || token.means['other'] !== undefined,
+      (token, at) =>
+        (token.kind === 'word' && talk.test(token.text) && !comes(at) && !least(at) && !marketRates(at)) ||
+        token.means['other'] !== undefined,
     )
   )
     return true;

@@ -201,6 +201,8 @@ const find = (reader: Reader): Finding[] => {
 // "statice 4.80, gyp 5.20 a bunch": the pack said last is meant for all when none has its own.
 const commonPack = (reader: Reader, cuts: readonly Stretch[]): PackSize => {
   const packs = cuts.map((cut) => findPack(reader.tokens, cut.start, cut.end));
+  // "gerbera 8 each, rose 15, gyp 200 a bunch": one by one, until a bunch is said.
+  if (cuts.some((cut) => reader.tokens.slice(cut.start, cut.end).some(({ text }) => text === 'each'))) return {};
   const withPack = packs.filter((pack) => pack.per !== undefined || pack.size !== undefined);
   const [only] = withPack;
   // "gyp 12 a bunch, statice 9": the bunch said first is meant for the others too, its size is not.
