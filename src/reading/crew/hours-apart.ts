@@ -20,7 +20,7 @@ const numberFor = pattern(`${link} <n:count> for (the|our|my)? (me|myself|<bench
 // "fri: sipho 4h, me 6h", "we have anna for 6 hrs and beth for 4"
 const ahead = pattern("(:|-|,|we have|we've got|weve got|we've|i have|i've got|we got|got|have|it's|its|there's|theres|will be){1,2}");
 const nobody =
-  /ing$|^(lunch|setup|set up|prep|drive|travel|cleanup|install|admin|wedding|ceremony|reception|break|total|design|church|venue|market|shop|van|soak|photos|collection|pickup|parking|order|another|about|around|only|last|first|party|event|job|work|time|est|max|min|roughly|labour|labor|hours|speeches|service|delivery|them|it|that|this|these|those|one|each|everything|the|all|now|free|both|dinner|tea)$/; // "2 hours for wiring"
+  /ing$|^(lunch|setup|set up|prep|drive|travel|cleanup|install|admin|wedding|ceremony|reception|break|total|design|church|venue|market|shop|van|soak|photos|collection|pickup|parking|order|another|about|around|only|last|first|party|event|job|work|time|est|max|min|roughly|labour|labor|hours|speeches|service|tents?|florals?|flowers|marquee|hair|makeup|bar|music|catering|stage|lighting|lights|site|load|unload|dentist|gym|yoga|college|class|uni|sleep|film|flight|bus|train|walk|buffer|spare|rest|delivery|them|it|that|this|these|those|one|each|everything|the|all|now|free|both|dinner|tea)$/; // "2 hours for wiring"
 // People may be called as plants are.
 const firstNames = /^(rose|ivy|heather|daisy|jasmine|poppy|rosemary|fern|holly|iris|lily|violet|olive|basil)$/;
 

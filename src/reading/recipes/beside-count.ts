@@ -33,9 +33,18 @@ const beforeMoney = (tokens: readonly Token[], { start, end }: Stretch): number 
   return end;
 };
 
-const read = (reader: Reader, stretch: Stretch, piece: Token | undefined, count: number, each = false): Finding | undefined => {
+// "1 pin each and 1 box", "1 rose each for friday": what stands behind the word is no more of it.
+const upToEach = ({ tokens }: Reader, { start, end }: Stretch): Stretch => {
+  for (let index = end - 1; index > start + 1; index--)
+    if (tokens[index]?.means['each'] !== undefined)
+      return { start, end: index + (index + 1 < end && tokens[index + 1]?.means['piece'] !== undefined ? 2 : 1) };
+  return { start, end };
+};
+
+const read = (reader: Reader, whole: Stretch, piece: Token | undefined, count: number, each = false): Finding | undefined => {
   const { tokens } = reader;
   const kind = piece?.means['piece'] as PieceKind | undefined;
+  const stretch = each || tokens[whole.start - 1]?.means['each'] !== undefined ? whole : upToEach(reader, whole);
   // "20 bouts, 2 roses" may be bought for all of them: it says each, or that they have them and fewer than there are.
   const every = each || tokens.slice(Math.max(0, stretch.start - 1), stretch.end).some(saysEach);
   if (!every && !says.test(tokens[stretch.start - 1]?.text ?? '')) return undefined;
