@@ -159,7 +159,7 @@ const findPart = (reader: Reader, part: Part, likely: readonly Form[]): Finding[
       form,
       (match) =>
         (at === 2 && !saysLeft(tokens, match, anything)) ||
-        /^(handed|hander|handers|handed\.)$/.test(tokens[match.end]?.text ?? '') || // "one is left handed"
+        /^(handed|hander|handers)$/.test(tokens[match.end]?.text ?? '') || // "one is left handed"
         guests.test(match.kept['role']?.text ?? '')
           ? undefined
           : { fact: 'left', count: amountOf(match.kept['n']), ...pieceIn(match) },
