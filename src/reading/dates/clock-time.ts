@@ -4,6 +4,7 @@
 import { type Match, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import type { Token } from '../text/token.ts';
+import { isOccasion } from '../words/occasion-words.ts';
 import { hourRunTogether } from './run-together.ts';
 
 export interface TimeRead {
@@ -149,6 +150,8 @@ const besideOnly = (reader: Reader, index: number): TimeRead | undefined => {
   }
   const ish = token?.number?.approx === true && !pieces() ? hourOf(token) : undefined;
   if (ish !== undefined && standsAlone(tokens, index + 1)) return one(at(of24(ish, half), 0));
+  // "by friday, 20 bouts at 12": what each costs.
+  if (/^(at|@)$/.test(token?.text ?? '') && tokens[index - 1]?.means['piece'] !== undefined) return undefined;
   const bare = bareHour.at(tokens, index, tokens.length);
   const hour = hourOf(bare?.kept['h']);
   return bare !== undefined && hour !== undefined && standsAlone(tokens, bare.end)
@@ -207,3 +210,11 @@ export const isHourBeforeDay = (tokens: readonly Token[], index: number): boolea
   (tokens[index + 1]?.text !== 'this' || /^(arvo|afternoon|evening|morning)$/.test(tokens[index + 2]?.text ?? '')) &&
   tokens[index]?.number?.form === 'plain' &&
   hourOf(tokens[index]) !== undefined;
+
+/** "wedding at 4, 20 bouts": the hour of an occasion, and no price. */
+export const isHourOfOccasion = (tokens: readonly Token[], index: number): boolean =>
+  /^(at|@)$/.test(tokens[index - 1]?.text ?? '') &&
+  (isOccasion(tokens[index - 2]?.text ?? '') || /^(service|vows|mass)$/.test(tokens[index - 2]?.text ?? '')) &&
+  tokens[index]?.number?.form === 'plain' &&
+  hourOf(tokens[index]) !== undefined &&
+  tokens[index + 1]?.means['each'] === undefined;
