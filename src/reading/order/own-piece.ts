@@ -13,8 +13,9 @@ const many = /(s|men|folk)$/;
 
 // "plus a bigger one for the groom at £14", "and another for dad, £11"
 const further = pattern(
-  '(,|and|&|+|plus|;|with|but|then|n) (a|an|one|another|1) (slightly|much|bit|little|tad|more)? (<d:word>)? (one|1|version)? (for (the|our|her|his|my)? (<o:owner>|<o:role>))? (,|-|:|\\()? (is|at|@|for|costs|:|=|-){0,2} (an|a)? <n:amount>',
+  '(,|and|&|+|plus|;|with|but|then|n) (a|an|one|another|1) ((third|fourth|fifth|sixth|seventh|eighth|ninth|tenth|eleventh) (,)? (slightly|much|bit|little|tad|more)? (<d:word>)? (,)?|(slightly|much|bit|little|tad|more)? (<d:word>)? (one|1|version)?) (for (the|our|her|his|my)? (<o:owner>|<o:role>))? (,|-|:|\\()? (is|at|@|for|costs|:|=|-){0,2} (an|a)? <n:amount>',
 );
+const nths = ['third', 'fourth', 'fifth', 'sixth', 'seventh', 'eighth', 'ninth', 'tenth', 'eleventh'];
 const beforePrice = /^(is|at|@|for|costs|:|=|-|,|\(|an|a)$/;
 const onePiece = (reader: Reader, before: Mention, index: number): { mention: Mention; end: number } | undefined => {
   const { tokens } = reader;
@@ -23,8 +24,15 @@ const onePiece = (reader: Reader, before: Mention, index: number): { mention: Me
   if (match === undefined || n?.number === undefined || n.number.max !== undefined || !goesOn(reader, before, index)) return undefined;
   const priceIndex = match.end - 1;
   const said = tokens.slice(index + 1, priceIndex).map(({ text }) => text);
-  const another = said[0] === 'another' || said.includes('one') || said.includes('version') || said.includes('1');
-  if (d === undefined ? !(said[0] === 'another' || (another && o !== undefined)) : !(describes(d, false) && (another || o !== undefined)))
+  // "four at £25 and a fifth for her mother at £32": one more than there were.
+  const nth = nths.indexOf(said[1] ?? '');
+  if (nth >= 0 && nth + 3 !== Number(before.count?.number?.amount) + 1) return undefined;
+  const another = nth >= 0 || said[0] === 'another' || said.includes('one') || said.includes('version') || said.includes('1');
+  if (
+    d === undefined || nth >= 0
+      ? !(nth >= 0 || said[0] === 'another' || (another && o !== undefined))
+      : !(describes(d, false) && (another || o !== undefined))
+  )
     return undefined;
   let last = priceIndex - 1;
   while (last > index && beforePrice.test(tokens[last]?.text ?? '')) last -= 1;
