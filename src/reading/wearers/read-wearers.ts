@@ -6,6 +6,7 @@ import type { Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import { isCount, type Token } from '../text/token.ts';
 import { asideOf, countInside, remarkAt } from './asides.ts';
+import { declinedAt } from './declined.ts';
 import { behind, behindPause, countsBehind } from './numbers-behind.ts';
 import { oneOfThose } from './one-of-those.ts';
 import { countFor, nameOf } from './role-counts.ts';
@@ -13,7 +14,7 @@ import { kindsAhead, pieceForAll, piecePaused, shareByGroup, stillFor } from './
 import { tellsWho, whoTheyAre } from './told-first.ts';
 import { shareWithBefore } from './too.ts';
 import { totalAt, totalIn } from './totals.ts';
-import { andMore, countedBefore, declines, entry, fillers, forHead, oneEach, partyOf, sideOf, speaker } from './wearer-words.ts';
+import { andMore, countedBefore, entry, fillers, forHead, oneEach, partyOf, sideOf, speaker } from './wearer-words.ts';
 
 export interface Entry {
   at: number;
@@ -36,8 +37,6 @@ const parentOf = (reader: Reader, match: Match, before: Entry | undefined): stri
 // "groom + 3 FOB celebrant": nobody has three fathers.
 const onlyOne = (token: Token, number: Token | undefined): boolean =>
   /^(fob|fog|mob|mog|((father|mother|dad|mum|mom) of the .+))$/.test(token.text) && Number(number?.number?.amount) > 2;
-
-const saysBoth = (reader: Reader, index: number): boolean => reader.tokens[index]?.text === 'for both';
 
 const openEnded = (next: Token | undefined): boolean =>
   next === undefined || next.number?.form === 'plain' || /^(\+|,|and|&|n|plus|maybe|or|perhaps|possibly|to)$/.test(next.text);
@@ -110,7 +109,7 @@ export const readWearers = (
       const role = match.kept['r'];
       const number = match.kept['n'] ?? match.kept['m'] ?? countInside(reader, match);
       const most = number?.number?.max ?? number?.number?.or?.at(-1);
-      const both = reader.tokens.slice(match.start, match.end).some((each) => each.text === 'both') || saysBoth(reader, match.start - 1);
+      const both = reader.tokens.slice(Math.max(0, match.start - 1), match.end).some((each) => /^(for )?both$/.test(each.text));
       const count = countFor(role.text, number === undefined ? undefined : Number(number.number?.amount), both);
       if (!negated) heads += 1;
       if (excluded) leftOut += count ?? 0;
@@ -137,10 +136,10 @@ export const readWearers = (
       }
       index = match.end;
       negated = false;
-      const declined = declines.at(reader.tokens, index, part.end);
-      if (declined !== undefined && entries.at(-1)?.at === match.start) {
-        entries.pop();
-        heads -= 1;
+      const declined = declinedAt(reader, index, part.end, match.start, entries);
+      if (declined !== undefined) {
+        entries.length -= declined.gone;
+        heads -= declined.gone;
         index = declined.end;
         continue;
       }

@@ -40,10 +40,6 @@ export const couplesWear = pattern(
 export const speaker = pattern(
   '(the)? (bride|groom|couple|client|customer|planner|<role>) (wants|want|says|said|would like|asked for|asks for|has asked for|confirmed|has confirmed|ordered|is after|picked|chose) (us to do|to have|done|flowers|:|-|,|for|one|pieces){0,2}',
 );
-/** "priest doesn't want one" */
-export const declines = pattern(
-  "(doesn't|doesnt|does not|isn't|isnt|is not|don't|dont|do not|won't|wont|aren't|arent|not|said no|says no|passed|opted out) (want|wants|wanting|having|have|need|needing|wearing|wear|getting|get|bothering|bother)? (one|any|it|a flower|flowers|<piece>)?",
-);
 export const andMore = pattern('(\\+|plus|and|&) (his|the|her)? <n:count> (\\) )? (men|lads|guys|boys|groomsmen)?');
 export const totalForms = [
   pattern(
@@ -61,7 +57,7 @@ export const forHead = pattern(
   "(i|we|they|i'll|we'll)? (need|want|wearing|needing|wants|having)? (<n:count>)? (<material>)? <p:piece> (are|is|go|goes|will be|wanted|needed|required|to go|to be)? (for|to|:|=|-|on|<all>|<line>|,) (:|-|<line>){0,2} (the)?",
 );
 export const fillers =
-  /^(prom|court|hoco|homecoming|quince|matric|formal|group|squad|standing|up|there's|theres|there'll|we've|weve|they've|having|getting|pinning|pin|altar|flowers|flower|and|,|\+|&|plus|the|both|\/|-|:|with|n|then|also|so|is|are|for|need|needs|of|x|\(|\)|all|who|wearing|wearers|list|have|getting|pls|please|his|her|it's|its|=|we|got|"|ok|just|add|doing|on|as|well|too|that's|thats|total|altogether|party|bridal|wedding|bout|each|men|boys|them|whole|everyone|everybody|gets|get|one|a|an|their|will|be|people|there|they|wants|want|in|has|wear|wears|to|total|this|time|folks|side|same|guys|only|no|bar|minus|except|not|but|apart|from|excluding|without|excl|including|incl|plus|bride's|groom's|brides'|grooms')$/;
+  /^(prom|court|hoco|homecoming|quince|matric|formal|group|squad|standing|up|there's|theres|there'll|we've|weve|they've|having|getting|pinning|pin|altar|flowers|flower|and|,|\+|&|plus|the|both|\/|-|:|with|n|then|also|so|is|are|for|need|needs|of|x|\(|\)|all|who|whos|who's|wearing|wearers|list|have|getting|pls|please|his|her|it's|its|=|we|got|"|ok|just|add|doing|on|as|well|too|that's|thats|total|altogether|party|bridal|wedding|bout|each|men|boys|them|whole|everyone|everybody|gets|get|one|a|an|their|will|be|people|there|they|wants|want|in|has|wear|wears|to|total|this|time|folks|side|same|guys|only|no|bar|minus|except|not|but|apart|from|excluding|without|excl|including|incl|plus|bride's|groom's|brides'|grooms')$/;
 /** "all wearing one", "need one each": no one more. */
 export const oneEach = pattern(
   '(who)? (all|both|they|will|are|to)? (need|needs|get|gets|getting|wear|wears|wearing|want|wants|wanting|have|having|needing)? (a|one|1|single) (each|<each>)?',

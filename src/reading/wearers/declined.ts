@@ -1,0 +1,29 @@
+// Those of a list who wear none after all: "priest doesn't want one", "bride and groom excluded".
+
+import { pattern } from '../pattern.ts';
+import type { Reader } from '../phrase.ts';
+
+const declines = pattern(
+  "(doesn't|doesnt|does not|isn't|isnt|is not|don't|dont|do not|won't|wont|aren't|arent|not|said no|says no|passed|opted out) (want|wants|wanting|having|have|need|needing|wearing|wear|getting|get|bothering|bother)? (one|any|it|a flower|flowers|<piece>)?",
+);
+const leftOutBehind = pattern(
+  "(are|is|being|both)? (excluded|not included|not incl|not counted|left out|don't count|dont count|doesn't count|doesnt count)",
+);
+
+/** Where the words end that say so of the last ones listed, the last of whom begins at `last`, and how many of them they are said of. */
+export const declinedAt = (
+  { tokens }: Reader,
+  index: number,
+  end: number,
+  last: number,
+  listed: readonly { readonly at: number }[],
+): { readonly end: number; readonly gone: number } | undefined => {
+  if (listed.at(-1)?.at !== last) return undefined;
+  const behind = leftOutBehind.at(tokens, index, end);
+  const match = behind ?? declines.at(tokens, index, end);
+  if (match === undefined) return undefined;
+  let gone = 1;
+  const joined = (): boolean => /^(and|&|n|\+)$/.test(tokens[(listed.at(-gone)?.at ?? 0) - 1]?.text ?? '');
+  if (behind !== undefined) while (gone < listed.length && joined()) gone += 1;
+  return { end: match.end, gone };
+};
