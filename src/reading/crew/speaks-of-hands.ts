@@ -16,7 +16,9 @@ export const speaksOfHands = ({ tokens }: Reader, { start, end }: Part): boolean
   for (let index = start; index < end; index++) {
     const { text, number, means } = tokens[index] as Token;
     if (means['bench'] !== undefined || means['role'] !== undefined || number?.form === 'duration' || number?.form === 'time') return true;
-    if ((number?.form === 'plain' && number.max !== undefined) || cue.test(text)) return true;
+    // "anywhere from 16 to 19 each" is a price.
+    const hours = number?.form === 'plain' && number.max !== undefined && tokens[index + 1]?.means['each'] === undefined;
+    if (hours || cue.test(text)) return true;
     beside ||= cueOfADay.test(text);
     dated ||= means['weekday'] !== undefined || means['month'] !== undefined || number?.form === 'ordinal' || day.test(text);
     if (beside && dated) return true;

@@ -18,6 +18,7 @@ const full: Readonly<Record<string, string>> = {
   hv: 'have',
   abt: 'about',
   nowt: 'nothing',
+  jst: 'just',
   owt: 'anything',
   naught: 'nothing',
   reqd: 'required',
