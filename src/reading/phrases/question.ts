@@ -78,6 +78,9 @@ const pricesWhatIf = pattern(
   '(what)? if <any>{1,5} (cost|costs|costed|went up to|go up to|were|was) (us|me)? (about|only|up to|<upTo>)? <amount>',
 );
 
+// "anything due sunday or can i head off": what is due is asked, whatever else is.
+const dueFirst = /^(so |and |ok |hey |is |are )*(anything|any|much|what's|whats) (else )?due\b/;
+
 const readQuestion = (reader: Reader, part: Part): Finding => {
   const from = Math.max(part.start, part.end - longest);
   const said = reader.tokens
@@ -112,7 +115,7 @@ const readQuestion = (reader: Reader, part: Part): Finding => {
         !ofTheReply.has(form?.asks ?? 'other') &&
         everydayAsked(reader, from, part.end)) ||
       (form?.asks === 'whatIf' && didAnother.in(reader.tokens, from, part.end) !== undefined) ||
-      (!goods && askedOfOthers(reader, from, part.end)) ||
+      (!goods && !dueFirst.test(said) && askedOfOthers(reader, from, part.end)) ||
       (form?.asks === 'whatIf' && !opened && !unopened.test(said)))
   )
     return { start: part.start, end: part.end };
