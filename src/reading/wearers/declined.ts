@@ -16,14 +16,14 @@ export const declinedAt = (
   index: number,
   end: number,
   last: number,
-  listed: readonly { readonly at: number }[],
+  listed: readonly { readonly at: number; readonly count: number }[],
 ): { readonly end: number; readonly gone: number } | undefined => {
   if (listed.at(-1)?.at !== last) return undefined;
   const behind = leftOutBehind.at(tokens, index, end);
   const match = behind ?? declines.at(tokens, index, end);
   if (match === undefined) return undefined;
-  let gone = 1;
-  const joined = (): boolean => /^(and|&|n|\+)$/.test(tokens[(listed.at(-gone)?.at ?? 0) - 1]?.text ?? '');
-  if (behind !== undefined) while (gone < listed.length && joined()) gone += 1;
+  // "bride and groom excluded" are two; of "4 ushers and priest not included" only the priest is surely meant.
+  const joined = /^(and|&|n|\+)$/.test(tokens[last - 1]?.text ?? '') && listed.at(-2)?.count === 1;
+  const gone = behind !== undefined && joined ? 2 : 1;
   return { end: match.end, gone };
 };
