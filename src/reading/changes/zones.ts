@@ -1,7 +1,7 @@
 // Divides a correction into what is meant now and what was said before: "14 not 40", "from 12 to 15", "not dried, fresh".
 
 import { pattern } from '../pattern.ts';
-import { firstWhere, type Token } from '../text/token.ts';
+import { firstWhere, type Token, textOf } from '../text/token.ts';
 import { wordList } from '../words/word-list.ts';
 
 export interface Zones {
@@ -118,12 +118,8 @@ const saidAndSo = (tokens: readonly Token[], start: number, end: number): Zones 
 
 // "VAT is included, not on top": a basis in words that mean one only beside another.
 const otherBasis = (tokens: readonly Token[], start: number, index: number, from: number, to: number): boolean =>
-  /^(on top|in|extra|added|added on|outside|inside)$/.test(
-    tokens
-      .slice(from, to)
-      .map((token) => token.text)
-      .join(' '),
-  ) && tokens.slice(start, index).some((token) => token.means['included'] !== undefined || token.means['onTop'] !== undefined);
+  /^(on top|in|extra|added|added on|outside|inside)$/.test(textOf(tokens, from, to)) &&
+  tokens.slice(start, index).some((token) => token.means['included'] !== undefined || token.means['onTop'] !== undefined);
 
 /** The zones of a stretch. Without "not", "from" or "instead of" everything is meant now. */
 export const zonesOf = (tokens: readonly Token[], start: number, end: number): Zones => {

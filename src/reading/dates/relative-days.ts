@@ -3,7 +3,7 @@
 import { addDays, type Day } from '../../values/day.ts';
 import { type Pattern, pattern } from '../pattern.ts';
 import type { ReadingContext } from '../reading.ts';
-import type { Token } from '../text/token.ts';
+import { type Token, textOf } from '../text/token.ts';
 import { comingWeekday, weekdayNumber } from './calendar-sums.ts';
 import type { DateRead } from './date-read.ts';
 import { daysAhead, daysNear, type Span, spanAt } from './spans.ts';
@@ -124,10 +124,7 @@ const dayOfWeek = pattern(
 const namedWeek = (tokens: readonly Token[], index: number, context: ReadingContext): DateRead | undefined => {
   const match = dayOfWeek.at(tokens, index, tokens.length) ?? weekOfDay.at(tokens, index, tokens.length);
   if (match === undefined) return undefined;
-  const words = tokens
-    .slice(index, match.end)
-    .map((token) => token.text)
-    .join(' ');
+  const words = textOf(tokens, index, match.end);
   const weekday = Number(match.kept['w']?.means['weekday']);
   const monday = addDays(context.today, 1 - weekdayNumber(context.today));
   const base = { start: index, end: match.end, relative: true as const };
@@ -182,10 +179,7 @@ const tomorrowForm = pattern(tomorrowWord);
 
 const weekdayForm = (tokens: readonly Token[], index: number, end: number, weekday: number, context: ReadingContext): DateRead => {
   const { today } = context;
-  const words = tokens
-    .slice(index, end)
-    .map((token) => token.text)
-    .join(' ');
+  const words = textOf(tokens, index, end);
   const coming = comingWeekday(today, weekday);
   const base = { start: index, end, relative: true as const };
   const either = (day: Day): DateRead => ({ ...base, days: [day, addDays(day, 7)], why: 'which day' });

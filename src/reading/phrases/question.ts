@@ -14,6 +14,7 @@ import { shortQuestion } from '../questions/short-questions.ts';
 import { everydayAsked, smallTalk, speaksOfTrade } from '../questions/small-talk.ts';
 import { topicOf } from '../questions/topics.ts';
 import type { Part } from '../text/message.ts';
+import { textOf } from '../text/token.ts';
 import { taxAt } from './tax-basis.ts';
 
 const defined = (fields: object): object => Object.fromEntries(Object.entries(fields).filter(([, value]) => value !== undefined));
@@ -83,10 +84,7 @@ const dueFirst = /^(so |and |ok |hey |is |are )*(anything|any|much|what's|whats)
 
 const readQuestion = (reader: Reader, part: Part): Finding => {
   const from = Math.max(part.start, part.end - longest);
-  const said = reader.tokens
-    .slice(from, part.end)
-    .map((token) => token.text)
-    .join(' ');
+  const said = textOf(reader.tokens, from, part.end);
   const form = questionForms.find(
     (each) => each.pattern.in(reader.tokens, from, part.end) !== undefined && each.unless?.test(said) !== true,
   );

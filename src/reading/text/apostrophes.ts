@@ -1,7 +1,7 @@
 // Apostrophes nobody typed: "weddings 14 march", "brides brother", "were not vat registered", "what days the wedding".
 
 import { isOccasion } from '../words/occasion-words.ts';
-import type { Token } from './token.ts';
+import { changed, type Token } from './token.ts';
 
 const thing = /^(date|dinner|lunch|do|ball|handover|pickup|delivery|job|price)s$/;
 const occasion = (text: string): boolean => thing.test(text) || (text.endsWith('s') && isOccasion(text.slice(0, -1)) && !isOccasion(text));
@@ -41,7 +41,7 @@ export const withApostrophes = (tokens: readonly Token[]): readonly Token[] => {
   tokens.forEach((token, index) => {
     if (ownsMany(tokens, index)) return;
     const text = token.kind === 'word' && (token.text.endsWith('s') || token.text === 'were') ? restored(tokens, index) : undefined;
-    kept.push(text === undefined ? token : { ...token, text });
+    kept.push(text === undefined ? token : changed(token, { text }));
   });
   return kept;
 };

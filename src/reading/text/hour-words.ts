@@ -1,7 +1,7 @@
 // Joins hours said in shares: "half an hour", "quarter of an hour", "three quarters of an hour", "an hour and a half". They become minutes or hours once,
 // so that no phrase reads the hour alone.
 
-import { none, type Token } from './token.ts';
+import { asNumber, type Token } from './token.ts';
 
 const shares: Readonly<Record<string, string>> = { half: '30', quarter: '15' };
 const hours = new Set(['hour', 'hr']);
@@ -54,20 +54,7 @@ export const joinHourWords = (tokens: readonly Token[]): readonly Token[] => {
   if (!tokens.some((token) => inHours.test(token.text))) return tokens;
   const joined: Token[] = [];
   const put = (from: number, next: number, amount: string, unit: 'min' | 'hour'): void => {
-    const [first, last] = [tokens[from] as Token, tokens[next - 1] as Token];
-    const text = tokens
-      .slice(from, next)
-      .map((token) => token.text)
-      .join(' ');
-    joined.push({
-      kind: 'number',
-      text,
-      start: first.start,
-      end: last.end,
-      glued: first.glued,
-      means: none,
-      number: { form: 'duration', amount, unit },
-    });
+    joined.push(asNumber(tokens, from, next, { form: 'duration', amount, unit }));
   };
   for (let index = 0; index < tokens.length; ) {
     const share = shareOfHour(tokens, index);

@@ -3,7 +3,7 @@
 
 import { formOf, type Match } from '../pattern.ts';
 import { isEnd } from './sentence-end.ts';
-import { none, type Token } from './token.ts';
+import { changed, cut, type Token } from './token.ts';
 
 const kind = '(please|pls|plz|kindly|just|possibly|also){0,2}';
 const who = '(you|u|ya|ye|anyone|someone|anybody|somebody)';
@@ -50,13 +50,13 @@ const longest = 40;
 const outright = (said: readonly Token[]): readonly Token[] => {
   const [first, subject, verb] = said;
   if (first !== undefined && /^(the|our|my|their)$/.test(first.text))
-    return [{ ...first, text: 'what', end: first.start }, { ...first, text: 'is', end: first.start }, ...said];
+    return [changed(first, { text: 'what', end: first.start }), changed(first, { text: 'is', end: first.start }), ...said];
   if (first === undefined || subject === undefined || !/^(if|whether)$/.test(first.text)) return said;
   const short = Object.hasOwn(contracted, subject.text) ? contracted[subject.text] : undefined;
-  if (short !== undefined) return [{ ...first, text: short[0] }, { ...subject, text: short[1] }, ...said.slice(2)];
-  if (!pronoun.test(subject.text)) return [{ ...first, text: 'does' }, ...said.slice(1)];
-  if (verb !== undefined && auxiliary.test(verb.text)) return [{ ...first, text: verb.text }, subject, ...said.slice(3)];
-  return [{ ...first, text: /ed$|^(said|went|had|made|got)$/.test(verb?.text ?? '') ? 'did' : 'do' }, ...said.slice(1)];
+  if (short !== undefined) return [changed(first, { text: short[0] }), changed(subject, { text: short[1] }), ...said.slice(2)];
+  if (!pronoun.test(subject.text)) return [changed(first, { text: 'does' }), ...said.slice(1)];
+  if (verb !== undefined && auxiliary.test(verb.text)) return [changed(first, { text: verb.text }), subject, ...said.slice(3)];
+  return [changed(first, { text: /ed$|^(said|went|had|made|got)$/.test(verb?.text ?? '') ? 'did' : 'do' }), ...said.slice(1)];
 };
 
 const unsureOfTax = (tokens: readonly Token[], start: number, end: number): Match | undefined => {
@@ -88,7 +88,7 @@ export const withOpenQuestions = (tokens: readonly Token[]): readonly Token[] =>
     } else {
       const last = tokens[end - 1] as Token;
       kept.push(...outright(tokens.slice(from, end)));
-      kept.push({ kind: 'sign', text: '?', start: last.end, end: last.end, glued: true, means: none });
+      kept.push(cut({ kind: 'sign', text: '?', start: last.end, end: last.end, glued: true }));
       if (mark?.kind === 'line') kept.push(mark);
     }
     start = end + 1;

@@ -2,7 +2,7 @@
 
 import { thinSpace } from './clean-text.ts';
 import { readNumeral } from './numeral.ts';
-import { type NumberRead, none, type Token } from './token.ts';
+import { cut, type NumberRead, type Token } from './token.ts';
 
 const shapes = new RegExp(
   [
@@ -59,7 +59,7 @@ export const lex = (text: string): Token[] => {
     plainWord.lastIndex = start;
     if (plainWord.test(text)) {
       const end = plainWord.lastIndex;
-      tokens.push({ kind: 'word', text: text.slice(start, end), start, end, glued, means: none });
+      tokens.push(cut({ kind: 'word', text: text.slice(start, end), start, end, glued }));
       glued = true;
       shapes.lastIndex = end;
       continue;
@@ -68,7 +68,7 @@ export const lex = (text: string): Token[] => {
     if (shortNumber.test(text)) {
       const end = shortNumber.lastIndex;
       const amount = text.slice(start, end);
-      tokens.push({ kind: 'number', text: amount, start, end, glued, means: none, number: { form: 'plain', amount } });
+      tokens.push(cut({ kind: 'number', text: amount, start, end, glued, number: { form: 'plain', amount } }));
       glued = true;
       shapes.lastIndex = end;
       continue;
@@ -83,15 +83,7 @@ export const lex = (text: string): Token[] => {
     const shape = groups['dots'] === undefined ? found[0] : ','; // "30 lapels.. R48 each" pauses
     const number = numberOf(groups, shape);
     const kind = number !== undefined ? 'number' : groups['line'] !== undefined ? 'line' : groups['word'] !== undefined ? 'word' : 'sign';
-    tokens.push({
-      kind,
-      text: shape,
-      start,
-      end: start + found[0].length,
-      glued,
-      means: none,
-      ...(number === undefined ? {} : { number }),
-    });
+    tokens.push(cut({ kind, text: shape, start, end: start + found[0].length, glued, ...(number === undefined ? {} : { number }) }));
     glued = kind !== 'line';
   }
   return tokens;

@@ -14,7 +14,7 @@ import { withoutAsking } from './requests.ts';
 import { joinSecondCounts } from './second-counts.ts';
 import { isEnd } from './sentence-end.ts';
 import { writtenOut } from './shorthand.ts';
-import type { Token } from './token.ts';
+import { changed, type Token } from './token.ts';
 import { withQuestionsApart } from './told-then-asked.ts';
 import { withTurns } from './turns.ts';
 import { withoutUnchanged } from './unchanged.ts';
@@ -64,7 +64,7 @@ const withoutEmphasis = (tokens: readonly Token[]): Token[] => {
   }
   if (dropped.size === 0) return [...tokens];
   return tokens.flatMap((token, index) =>
-    dropped.has(index) ? [] : dropped.has(index - 1) ? [{ ...token, glued: token.kind === 'sign' && token.glued }] : [token],
+    dropped.has(index) ? [] : dropped.has(index - 1) ? [changed(token, { glued: token.kind === 'sign' && token.glued })] : [token],
   );
 };
 
@@ -87,7 +87,7 @@ const shortForm = (tokens: readonly Token[], index: number): boolean => {
 const withoutShortPoints = (tokens: readonly Token[]): readonly Token[] => {
   if (!tokens.some((token, index) => token.text === '.' && shortForm(tokens, index - 1))) return tokens;
   return tokens
-    .map((token, index) => (token.text === 'no' && shortForm(tokens, index) ? { ...token, text: 'nos' } : token))
+    .map((token, index) => (token.text === 'no' && shortForm(tokens, index) ? changed(token, { text: 'nos' }) : token))
     .filter((token, index) => token.text !== '.' || !shortForm(tokens, index - 1));
 };
 
@@ -129,7 +129,7 @@ const withRand = (clean: CleanText, tokens: readonly Token[]): readonly Token[] 
   tokens.map((token, index) => {
     const next = tokens[index + 1];
     const isRand = token.text === 'r' && next?.number !== undefined && !next.glued && clean.original[clean.at[token.start] ?? 0] === 'R';
-    return isRand ? { ...token, text: 'zar' } : token;
+    return isRand ? changed(token, { text: 'zar' }) : token;
   });
 
 export const readTokens = (clean: CleanText): readonly Token[] =>

@@ -2,7 +2,7 @@
 
 import { meansAlone, namesFrom } from '../words/vocabulary.ts';
 import { nearestWord } from './nearest-word.ts';
-import { none, type Token } from './token.ts';
+import { changed, none, type Token, textOf } from './token.ts';
 
 type Means = Token['means'];
 
@@ -49,14 +49,8 @@ export const nameWords = (tokens: readonly Token[]): Token[] => {
     const found = untangled(tokens, index, longestName(tokens, index));
     if (found !== undefined) {
       const last = tokens[index + found.length - 1] as Token;
-      const text =
-        found.length === 1
-          ? token.text
-          : tokens
-              .slice(index, index + found.length)
-              .map((each) => each.text)
-              .join(' ');
-      named.push({ ...token, text, end: last.end, means: found.means });
+      const text = textOf(tokens, index, index + found.length);
+      named.push(changed(token, { text, end: last.end, means: found.means }));
       index += found.length;
       continue;
     }
@@ -67,13 +61,13 @@ export const nameWords = (tokens: readonly Token[]): Token[] => {
         )
       : [];
     if (bare.length > 0) {
-      named.push({ ...token, means: Object.fromEntries(bare.map((entry) => [entry.tag, entry.value])) });
+      named.push(changed(token, { means: Object.fromEntries(bare.map((entry) => [entry.tag, entry.value])) }));
       index += 1;
       continue;
     }
     const slip = token.kind === 'word' ? nearestWord(token.text) : [];
     const means = slip.length === 0 ? none : Object.fromEntries(slip.map((entry) => [entry.tag, entry.value]));
-    named.push(slip.length === 0 ? token : { ...token, means, guessed: slip[0]?.words[0] ?? '' });
+    named.push(slip.length === 0 ? token : changed(token, { means, guessed: slip[0]?.words[0] ?? '' }));
     index += 1;
   }
   return named;

@@ -1,7 +1,7 @@
 // Joins two numbers into a range or a choice, and marks a number as rough: "20-25", "18 or 22", "between 30 and 35", "about 20", "twenty-odd", "30ish".
 
 import { decimal } from '../../values/decimal.ts';
-import { type NumberRead, none, type Token } from './token.ts';
+import { changed, type NumberRead, none, type Token } from './token.ts';
 
 const months = /^(jan|feb|mar|apr|may|jun|jul|aug|sep|sept|oct|nov|dec)[a-z]*$/;
 const roughBefore = new Set([
@@ -59,7 +59,7 @@ const inThousands = (first: Token, second: Token | undefined): Token => {
     return first;
   const times = /(lakhs?|lacs?)$/.test(second?.text ?? '') ? 100_000 : 1000;
   const amount = decimal(low.amount).times(times);
-  return decimal(low.amount).lt(times) && amount.lt(high.amount) ? { ...first, number: { ...low, amount: amount.toFixed() } } : first;
+  return decimal(low.amount).lt(times) && amount.lt(high.amount) ? changed(first, { number: { ...low, amount: amount.toFixed() } }) : first;
 };
 
 const joinPair = (tokens: readonly Token[], index: number): { token: Token; next: number } | undefined => {
@@ -111,7 +111,7 @@ const joinPair = (tokens: readonly Token[], index: number): { token: Token; next
         : undefined;
   if (number === undefined) return undefined;
   const text = `${first.text} ${tokens[index + 1]?.text ?? ''} ${second.text}`;
-  return { token: { ...first, text, end: second.end, number, means: none }, next: link.next + 1 };
+  return { token: changed(first, { text, end: second.end, number, means: none }), next: link.next + 1 };
 };
 
 const roughAfter = (tokens: readonly Token[], index: number): number => {
@@ -149,10 +149,10 @@ export const joinRanges = (tokens: readonly Token[]): Token[] => {
         (roughBefore.has(before.text) || (joined.at(-2)?.number === undefined && aboutClipped(before, token, tokens[index])));
       if (after > index || rough) {
         const end = (tokens[after - 1] ?? token).end;
-        token = { ...token, end: Math.max(end, token.end), number: { ...token.number, approx: true } };
+        token = changed(token, { end: Math.max(end, token.end), number: { ...token.number, approx: true } });
         if (rough && before !== undefined) {
           joined.pop();
-          token = { ...token, start: before.start, glued: before.glued };
+          token = changed(token, { start: before.start, glued: before.glued });
         }
         index = after;
       }

@@ -6,7 +6,7 @@ import { durations, lengths, onlyGlued, weights } from '../words/measure-words.t
 import { clockTime } from './clock-words.ts';
 import { tidyAmount } from './numeral.ts';
 import { oneOf, pence, type WithUnit, wordedPrice, wordedTotal } from './spoken-prices.ts';
-import { type NumberRead, none, type Token } from './token.ts';
+import { asNumber, changed, type NumberRead, type Token } from './token.ts';
 
 const look = <T>(table: Readonly<Record<string, T>>, key: string | undefined): T | undefined =>
   key !== undefined && Object.hasOwn(table, key) ? table[key] : undefined;
@@ -145,7 +145,7 @@ const joinThousands = (tokens: readonly Token[]): Token[] => {
     const apart = before?.text === 'x' || before?.text === 'qty';
     if (!apart && (marked || totalAhead.test(tokens[found.next]?.text ?? ''))) {
       const tail = tokens[index + 1] as Token;
-      joined.push({ ...token, text: `${token.text} ${tail.text}`, end: tail.end, number: { form: 'plain', amount: found.amount } });
+      joined.push(changed(token, { text: `${token.text} ${tail.text}`, end: tail.end, number: { form: 'plain', amount: found.amount } }));
       index = found.next - 1;
     } else joined.push(token);
   }
@@ -190,18 +190,13 @@ export const joinUnits = (given: readonly Token[]): Token[] => {
           unitAfter(tokens, index));
     const unit = plain === undefined ? undefined : pence(tokens, plain);
     if (unit !== undefined) {
-      const last = tokens[unit.next - 1] as Token;
-      const text = tokens
-        .slice(index, unit.next)
-        .map((each) => each.text)
-        .join(' ');
       // "£3.50 p" never happens; "£450 /-" does: swallow the trailing mark.
-      joined.push({ kind: 'number', text, start: token.start, end: last.end, glued: token.glued, means: none, number: unit.number });
+      joined.push(asNumber(tokens, index, unit.next, unit.number));
       const slash = tokens[unit.next]?.text === '/' && tokens[unit.next + 1]?.text === '-' && unit.number.form === 'money';
       index = slash ? unit.next + 2 : unit.next;
       continue;
     }
-    joined.push(isCode(tokens, index) ? { ...token, number: { form: 'code', amount: '' } } : token);
+    joined.push(isCode(tokens, index) ? changed(token, { number: { form: 'code', amount: '' } }) : token);
     index += 1;
   }
   return joined;

@@ -3,7 +3,7 @@
 
 import { type Decimal, decimal } from '../../values/decimal.ts';
 import { ordinalWords } from './ordinal-words.ts';
-import { firstWhere, type NumberRead, none, type Token } from './token.ts';
+import { asNumber, changed, firstWhere, type NumberRead, type Token } from './token.ts';
 import { articles, beforeThing, isDozen, lakh, scaleOf, tensAndUnits, value } from './worded-numbers.ts';
 
 interface Joined {
@@ -151,13 +151,8 @@ export const joinNumberWords = (tokens: readonly Token[]): Token[] => {
     const nth = token.kind === 'word' ? ordinalWords(tokens, index) : undefined;
     if (nth !== undefined) {
       const last = tokens[nth.next - 1] as Token;
-      joined.push({
-        ...token,
-        kind: 'number',
-        text: String(nth.day),
-        end: last.end,
-        number: { form: 'ordinal', amount: String(nth.day), worded: true },
-      });
+      const day = String(nth.day);
+      joined.push(changed(token, { kind: 'number', text: day, end: last.end, number: { form: 'ordinal', amount: day, worded: true } }));
       index = nth.next;
       continue;
     }
@@ -168,7 +163,6 @@ export const joinNumberWords = (tokens: readonly Token[]): Token[] => {
       index += 1;
       continue;
     }
-    const last = tokens[found.length - 1] as Token;
     const number: NumberRead = {
       form: 'plain',
       amount: found.amount.toFixed(),
@@ -176,11 +170,7 @@ export const joinNumberWords = (tokens: readonly Token[]): Token[] => {
       ...(found.worded ? { worded: true } : {}),
       ...(found.dozen ? { inDozens: true } : {}),
     };
-    const text = tokens
-      .slice(index, found.length)
-      .map((each) => each.text)
-      .join(' ');
-    joined.push({ kind: 'number', text, start: token.start, end: last.end, glued: token.glued, means: none, number });
+    joined.push(asNumber(tokens, index, found.length, number));
     index = found.length;
   }
   return joined;

@@ -3,7 +3,7 @@
 
 import { formOf } from '../pattern.ts';
 import { isEnd } from './sentence-end.ts';
-import { none, type Token } from './token.ts';
+import { changed, none, type Token } from './token.ts';
 
 const courtesy = '(please|pls|plz|plse|kindly|possibly|just|quickly|also|then|maybe|perhaps|,){0,3}';
 const you = "(you|u|ya|ye|yous|yas|y'all)";
@@ -162,7 +162,7 @@ const withDoing = (tokens: readonly Token[], start: number, end: number): readon
   const width = makes.test(verb?.text ?? '') ? 1 : makes.test(`${verb?.text} ${second?.text}`) ? 2 : 0; // a phrase the trade knows is one token
   const to = from + width + (/^(the|those|another|about)$/.test(tokens[from + width]?.text ?? '') ? 1 : 0);
   if (verb === undefined || width === 0 || tokens[to]?.number === undefined) return undefined;
-  return [...tokens.slice(start, from), { ...verb, text: 'do', means: none }, ...tokens.slice(from + width, end)];
+  return [...tokens.slice(start, from), changed(verb, { text: 'do', means: none }), ...tokens.slice(from + width, end)];
 };
 
 const pricing = formOf('(have|get|see|do|send) (me|us)? (a|the|your|some)? (price|prices|pricing|quote|quotes|figures|costing) (for|on)');
@@ -187,7 +187,7 @@ export const withoutAsking = (given: readonly Token[]): readonly Token[] => {
     return given;
   const tokens = given.map((token) => {
     const plain = Object.hasOwn(gerunds, token.text) ? gerunds[token.text] : undefined;
-    return plain === undefined ? token : { ...token, text: plain };
+    return plain === undefined ? token : changed(token, { text: plain });
   });
   const kept: Token[] = [];
   for (let start = 0; start < given.length; ) {

@@ -2,7 +2,7 @@
 // a count with one bound ("up to 33 BH", "33 bouts max") becomes a rough one.
 
 import { type Form, formOf, type Match } from '../pattern.ts';
-import { firstWhere, isCount, type Token } from './token.ts';
+import { changed, firstWhere, isCount, type Token } from './token.ts';
 
 const least = '(min|minimum|<from>)';
 const most = '<upTo>';
@@ -53,12 +53,15 @@ const ranged = (tokens: readonly Token[], match: Match): Token[] | undefined => 
   if (first?.number === undefined || other === undefined || last === undefined || !plain(first) || !plain(other) || n === m)
     return undefined;
   const { approx: _, ...number } = first.number;
-  const count: Token = { ...first, number: { ...number, amount: String(Math.min(n, m)), max: String(Math.max(n, m)) } };
+  const count: Token = changed(first, { number: { ...number, amount: String(Math.min(n, m)), max: String(Math.max(n, m)) } });
   const kept = tokens
     .slice(match.start, match.end)
     .filter((token) => token.means['material'] !== undefined || token.means['piece'] !== undefined);
   // The piece's word ends where the second number does, so that the words say both.
-  return [count, ...kept.map((token) => (token.means['piece'] === undefined ? token : { ...token, end: Math.max(token.end, last.end) }))];
+  return [
+    count,
+    ...kept.map((token) => (token.means['piece'] === undefined ? token : changed(token, { end: Math.max(token.end, last.end) }))),
+  ];
 };
 
 const isBound = ({ means }: Token): boolean => means['upTo'] !== undefined || means['from'] !== undefined;
@@ -104,7 +107,7 @@ export const joinSecondCounts = (tokens: readonly Token[]): Token[] => {
     index += 1;
   }
   return joined.map((token, index) =>
-    rough(joined, index) ? { ...token, number: { ...token.number, approx: true } as NonNullable<Token['number']> } : token,
+    rough(joined, index) ? changed(token, { number: { ...token.number, approx: true } as NonNullable<Token['number']> }) : token,
   );
 };
 

@@ -5,7 +5,7 @@ import { isKnownWord } from '../words/vocabulary.ts';
 import { unclipped } from './clipped-words.ts';
 import { slipOf } from './slips.ts';
 import { taxApart } from './tax-as-one.ts';
-import type { Token } from './token.ts';
+import { changed, type Token } from './token.ts';
 
 const full: Readonly<Record<string, string>> = {
   shd: 'should',
@@ -130,32 +130,33 @@ export const writtenOut = (given: readonly Token[]): readonly Token[] => {
     const parted = taxApart(token);
     if (parted !== undefined) tokens.push(...parted);
     else if (isBefore(given, index) || isPer(given, index)) {
-      tokens.push({ ...token, text: token.text === 'b' ? 'before' : 'per', end: (given[index + 1] as Token).end });
+      tokens.push(changed(token, { text: token.text === 'b' ? 'before' : 'per', end: (given[index + 1] as Token).end }));
       index += 1;
     } else if (isSlip(given, index)) {
-      tokens.push({ ...token, text: 'typo', end: (given[index + 1] as Token).end });
+      tokens.push(changed(token, { text: 'typo', end: (given[index + 1] as Token).end }));
       index += 1;
     } else if (timesWord(given, index)) {
       const at = token.start + 1;
-      tokens.push({ ...token, text: 'x', end: at }, { ...token, text: token.text.slice(1), start: at, glued: true });
+      tokens.push(changed(token, { text: 'x', end: at }), changed(token, { text: token.text.slice(1), start: at, glued: true }));
     } else if (token.text.endsWith("'ve") && /^(what|who|how|where)'ve$/.test(token.text)) {
       const at = token.end - 3;
-      tokens.push({ ...token, text: token.text.slice(0, -3), end: at }, { ...token, text: 'have', start: at, glued: true });
+      tokens.push(changed(token, { text: token.text.slice(0, -3), end: at }), changed(token, { text: 'have', start: at, glued: true }));
     } else tokens.push(token);
   }
   return tokens.map((token, index) => {
     // "we're @ 27 now", "back @ 2"
-    if (token.text === '@' && placed.test(tokens[index - 1]?.text ?? '')) return { ...token, kind: 'word', text: 'at' };
+    if (token.text === '@' && placed.test(tokens[index - 1]?.text ?? '')) return changed(token, { kind: 'word', text: 'at' });
     if (token.kind !== 'word') return token;
     const letter = letterFor(tokens, index);
-    if (letter !== undefined) return { ...token, text: letter };
-    if (isAre(tokens, index)) return { ...token, text: 'are' };
-    if (token.text === 'n' && tokens[index + 1]?.text === 'a' && tokens[index + 2]?.text === 'half') return { ...token, text: 'and' };
+    if (letter !== undefined) return changed(token, { text: letter });
+    if (isAre(tokens, index)) return changed(token, { text: 'are' });
+    if (token.text === 'n' && tokens[index + 1]?.text === 'a' && tokens[index + 2]?.text === 'half') return changed(token, { text: 'and' });
     // "ten days from now": nothing has changed by it.
-    if (token.text === 'now' && tokens[index - 1]?.text === 'from' && tokens[index + 1]?.text !== 'on') return { ...token, text: 'today' };
+    if (token.text === 'now' && tokens[index - 1]?.text === 'from' && tokens[index + 1]?.text !== 'on')
+      return changed(token, { text: 'today' });
     // "45 buttonholes for now": no change either.
-    if (token.text === 'now' && tokens[index - 1]?.text === 'for') return { ...token, text: 'moment' };
+    if (token.text === 'now' && tokens[index - 1]?.text === 'for') return changed(token, { text: 'moment' });
     const text = meantBy(token.text);
-    return text === undefined ? token : { ...token, text };
+    return text === undefined ? token : changed(token, { text });
   });
 };

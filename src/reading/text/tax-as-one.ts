@@ -1,6 +1,6 @@
 // A tax and the word before or behind it typed as one: "exvat", "incgst", "plusvat", "gstinc".
 
-import type { Token } from './token.ts';
+import { changed, type Token } from './token.ts';
 
 const heads = 'ex exc excl inc incl including excluding includes plus no with without w before'.split(' ');
 const taxes = 'vat gst hst pst qst tax taxes'.split(' ');
@@ -19,7 +19,7 @@ export const taxApart = (token: Token): readonly [Token, Token] | undefined => {
   if (cut === undefined || token.kind !== 'word') return undefined;
   const at = token.start + cut;
   return [
-    { ...token, text: token.text.slice(0, cut), end: at },
-    { ...token, text: token.text.slice(cut), start: at, glued: false },
+    changed(token, { text: token.text.slice(0, cut), end: at }),
+    changed(token, { text: token.text.slice(cut), start: at, glued: false }),
   ];
 };

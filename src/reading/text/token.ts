@@ -34,9 +34,9 @@ export interface Token {
   readonly start: number; // in the clean text
   readonly end: number;
   readonly glued: boolean; // no space before it
-  readonly number?: NumberRead;
+  readonly number: NumberRead | undefined;
   readonly means: Readonly<Record<string, string>>; // what the vocabulary says it is: { piece: 'buttonhole' }
-  readonly guessed?: string; // the trade word this slip was taken for
+  readonly guessed: string | undefined; // the trade word this slip was taken for
 }
 
 export const isNumber = (token: Token | undefined, ...forms: readonly NumberForm[]): boolean =>
@@ -50,6 +50,47 @@ export const meaning = (token: Token | undefined, tag: string): string | undefin
 
 /** No meaning yet. */
 export const none: Readonly<Record<string, string>> = Object.freeze({});
+
+/** What a token is made of; it has no number, no meaning and no guess where none is given. */
+export type Cut = Pick<Token, 'kind' | 'text' | 'start' | 'end' | 'glued'> & Partial<Token>;
+
+/** A token. All are made here, every field in its place: tokens of one shape are looked at soonest, and reading a message is looking at tokens. */
+export const cut = ({ kind, text, start, end, glued, number, means, guessed }: Cut): Token => ({
+  kind,
+  text,
+  start,
+  end,
+  glued,
+  number,
+  means: means ?? none,
+  guessed,
+});
+
+/** The token with what is given in place of its own. */
+export const changed = (token: Token, given: Partial<Token>): Token =>
+  cut({
+    kind: given.kind ?? token.kind,
+    text: given.text ?? token.text,
+    start: given.start ?? token.start,
+    end: given.end ?? token.end,
+    glued: given.glued ?? token.glued,
+    number: given.number ?? token.number,
+    means: given.means ?? token.means,
+    guessed: given.guessed ?? token.guessed,
+  });
+
+/** The words of a stretch of tokens, a space between them. */
+export const textOf = (tokens: readonly Token[], start: number, end: number): string => {
+  let text = start < end ? (tokens[start]?.text ?? '') : '';
+  for (let index = start + 1; index < end; index++) text += ` ${tokens[index]?.text ?? ''}`;
+  return text;
+};
+
+/** One number for a stretch of tokens. */
+export const asNumber = (tokens: readonly Token[], start: number, end: number, number: NumberRead): Token => {
+  const [first, last] = [tokens[start] as Token, tokens[end - 1] as Token];
+  return cut({ kind: 'number', text: textOf(tokens, start, end), start: first.start, end: last.end, glued: first.glued, number });
+};
 
 /** A token the vocabulary says nothing of. */
 export const isNameless = ({ means }: Token): boolean => {

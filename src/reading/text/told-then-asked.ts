@@ -1,6 +1,6 @@
 // "18 done, how many left?", "moved to the 20th, when do we start now?": what is told ends where the question begins, as at a full stop.
 
-import type { Token } from './token.ts';
+import { changed, type Token } from './token.ts';
 
 const told =
   /(^| )(done|made|finished|boxed|completed|wired|broke|broken|snapped|moved to|pushed to|changed to|pushed back|moved back|brought forward)( |$)/;
@@ -50,6 +50,6 @@ export const withQuestionsApart = (tokens: readonly Token[]): readonly Token[] =
     return (told.test(before) && !open.test(before)) ||
       (putRight.test(before) && !/^(so |and |but |now )?(is|are|does|do|can|will|should) /.test(after)) ||
       isOrder
-      ? { ...token, text: '.' }
+      ? changed(token, { text: '.' })
       : token;
   });

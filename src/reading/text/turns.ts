@@ -1,6 +1,6 @@
 // Sentences and lines that go on with what stands before them: what is taken back or put right is one statement, however it is broken up.
 
-import type { Token } from './token.ts';
+import { changed, type Token } from './token.ts';
 
 const retold =
   /^(i|we|he|she|they|ive|i've|i'd|id) (said|put|wrote|typed|told|meant|miscounted|mistyped|counted|entered|logged|misread|had)( |$)/;
@@ -141,7 +141,7 @@ const startsAnew = (tokens: readonly Token[], index: number): boolean => {
 export const withTurns = (given: readonly Token[]): readonly Token[] => {
   const tokens: Token[] = [];
   given.forEach((token, index) => {
-    if (turnsHere(given, index) || startsAnew(given, index)) tokens.push({ ...token, kind: 'sign', text: ',', end: token.start });
+    if (turnsHere(given, index) || startsAnew(given, index)) tokens.push(changed(token, { kind: 'sign', text: ',', end: token.start }));
     tokens.push(token);
   });
   let opened = 0; // where the sentence at hand begins
@@ -151,7 +151,7 @@ export const withTurns = (given: readonly Token[]): readonly Token[] => {
     if (breaks) opened = index + 1;
     return separates(tokens, index) ||
       (breaks && index > 0 && goesOn(wordsFrom(tokens, index + 1), () => wordsBefore(tokens, index), short))
-      ? { ...token, kind: 'sign', text: ',' }
+      ? changed(token, { kind: 'sign', text: ',' })
       : token;
   });
 };
