@@ -8,6 +8,7 @@ const gets =
 const whoGets = pattern(
   `(,|-)? ((each|all)? (<role>|guest|person|table|one|of them|man|lady|bloke|member|player|kid|child) ${gets}|(gets|get|getting|wears|wearing|is getting|are getting|will get|to get|to have|will have|will wear))`,
 );
+const forThem = pattern('(for|to) (the|our|all the|his|her|their|both)? (<count>)? (<role>|tables|families|guests|couples|people|party|sides)');
 const perHead = /^(per (guest|person|head)|a (head|person)|per|\/(head|person))$/;
 
 /** Whether the "each" behind a bare number opens what is told of people, or the number is what each of them gets. */
@@ -17,6 +18,9 @@ export const ofPeople = (tokens: readonly Token[], number: number, each: number)
   const word = tokens.slice(number + 1, each).findLast((one) => one.means['each'] !== undefined);
   // "1 per guest": nobody sells for one.
   if (word !== undefined && perHead.test(word.text) && /^[12]$/.test(token.number.amount)) return true;
+  // "24 bouts, 2 each for the ushers": nobody sells for two either, unless "at" says so.
+  const priced = /^(at|@)$/.test(tokens[number - 1]?.text ?? '');
+  if (word !== undefined && !priced && /^[1-3]$/.test(token.text) && forThem.at(tokens, each, tokens.length) !== undefined) return true;
   return word !== undefined && /^(each|per)$/.test(word.text) && whoGets.at(tokens, each, tokens.length) !== undefined;
 };
 

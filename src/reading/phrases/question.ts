@@ -14,7 +14,7 @@ import { shortQuestion } from '../questions/short-questions.ts';
 import { everydayAsked, smallTalk, speaksOfTrade } from '../questions/small-talk.ts';
 import { topicOf } from '../questions/topics.ts';
 import type { Part } from '../text/message.ts';
-import { textOf } from '../text/token.ts';
+import { firstWhere, textOf } from '../text/token.ts';
 import { taxAt } from './tax-basis.ts';
 
 const defined = (fields: object): object => Object.fromEntries(Object.entries(fields).filter(([, value]) => value !== undefined));
@@ -144,7 +144,9 @@ const basisIn = (reader: Reader, start: number, end: number): string | undefined
 const readApart = (reader: Reader, part: Part, loosely: boolean): Finding | undefined => {
   const apart = behindRemark(reader, part, loosely);
   const read = apart !== undefined && looksAsked(reader, apart) ? readQuestion(reader, apart) : undefined;
-  return read?.facts === undefined ? undefined : { ...read, start: part.start };
+  if (apart === undefined || read?.facts === undefined) return undefined;
+  const aside = firstWhere(reader.tokens, part.start, apart.start, ({ means }) => means['piece'] !== undefined);
+  return { ...read, start: aside < 0 ? part.start : apart.start };
 };
 
 const find = (reader: Reader): Finding[] => {

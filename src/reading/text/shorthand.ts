@@ -45,6 +45,7 @@ const full: Readonly<Record<string, string>> = {
   btwn: 'between',
   betw: 'between',
   btween: 'between',
+  xtra: 'extra',
   mny: 'many',
   mch: 'much',
   yr: 'year',
@@ -134,6 +135,10 @@ export const writtenOut = (given: readonly Token[]): readonly Token[] => {
       index += 1;
     } else if (isSlip(given, index)) {
       tokens.push(changed(token, { text: 'typo', end: (given[index + 1] as Token).end }));
+      index += 1;
+    } else if (token.text === 'of' && given[index + 1]?.text === 'course') {
+      // "and of course the groom": no course that somebody takes
+      tokens.push(changed(token, { text: 'of course', end: (given[index + 1] as Token).end }));
       index += 1;
     } else if (timesWord(given, index)) {
       const at = token.start + 1;

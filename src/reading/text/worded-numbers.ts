@@ -23,6 +23,8 @@ const small: Readonly<Record<string, number>> = {
   forteen: 14,
   fourten: 14,
   fiveteen: 15,
+  fiften: 15,
+  fifeteen: 15,
   thirten: 13,
   sixten: 16,
   seventen: 17,

@@ -21,7 +21,7 @@ type Told = 'heads' | 'side' | 'each side' | 'plus' | 'sum' | 'wear' | 'party' |
 const told: readonly (readonly [Told, Pattern])[] = [
   ['each side', pattern(`(,|-|:)? ${opens} <n:count> (${folk}){0,2} (on)? (each|either|<a:word>) side`)],
   ['side', pattern(`(,|-|:|\\()? (and|plus|&|n)? ${whose} (side|family|lot) (:|-|=|,|has|have|is|are|of)? <n:count> (${folk}){0,2}`)],
-  ['side', pattern(`(,|-|:|\\()? (and|plus|&|n)? <n:count> (${folk})? (on|for|from|of|in|off)? ${whose} (side|family|lot)`)],
+  ['side', pattern(`(,|-|:|\\()? (and|plus|&|n)? <n:count> (${folk})? (wearing|to wear|will wear)? (on|for|from|of|in|off)? ${whose} (side|family|lot)`)],
   ['side', pattern(`(,|-|:|\\()? (and|plus|&|n)? <n:count> (${folk})? (on|for|from|of|off)? (the)? (his|hers|theirs)`)],
   ['side', pattern(`(,|-|:|\\()? (and|plus|&|n)? <n:count> (${folk})? (on|for|from) (the)? (groom's|bride's|grooms|brides|groom|bride)`)],
   [
@@ -98,6 +98,8 @@ const told: readonly (readonly [Told, Pattern])[] = [
     ),
   ],
   // "head table is 10 people, all of them wearing one"
+  // "everyone at the top table": a word of its own among what else a florist makes flowers for
+  ['pause', pattern('(everyone|everybody|all) (at|on) (the)? (<other>|<any> table)')],
   ['pause', pattern('(at|on)? (the)? (head|top|main|bridal|family) table (is|are|has|have|of|will be|:|-|=)?')],
   ['pause', pattern(`(,|-|:|\\(|\\)|and|&|<all>|on the day|on|the day|in total|total|in all|in the end|altogether|confirmed|final|now)`)],
 ];

@@ -14,7 +14,7 @@ const ones = wordList(`
   veteran, cadet, officer, colonel, sergeant, chaplain, standard bearer, piper, bugler, drummer, coach, assistant coach, head coach,
   manager, team manager, player, umpire, referee, physio, deb, debutante, deb partner, partner, escort, page, page boy, flower girl,
   matron, matron of honour, matron of honor, nurse, doctor, lead, actor, actress, choreographer, conductor, soloist, musician, singer,
-  usher, steward, sponsor, guest of honour, guest of honor, special guest, vip, retiree, jubilarian, birthday girl, birthday boy,
+  usher, steward, sponsor, guest of honour, guest of honor, special guest, chief guest, honoured guest, vip guest, vip, dignitary, delegate, retiree, jubilarian, birthday girl, birthday boy,
   godparent, godmother, godfather, confirmand, communicant, catechist, elder, deacon, acolyte, eulogist, pallbearer, coffin bearer,
   widow, widower, celebrant, witness, prom king, prom queen, ball queen, queen, king, princess, attendant, class captain, form captain,
   year adviser, dux, proxime, receptionist, volunteer, organiser, organizer, helper, apprentice, bandmaster, band member, choir member
