@@ -4,9 +4,11 @@ import { firstIn, pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader } from '../phrase.ts';
 import { inOrder } from '../progress/in-order.ts';
 import { withoutRest } from '../progress/part-done.ts';
+import { sumsBehind } from '../progress/sum-behind.ts';
 import { summed } from '../progress/sums.ts';
 import { withoutReasons } from '../progress/why-remade.ts';
 import { workTold } from '../progress/work-clauses.ts';
+import type { Part } from '../text/message.ts';
 
 // "10 or 11 bouts done": how many is not said. "12 bouts need taping": work on what is there, no new order.
 const notSaid = [
@@ -33,9 +35,20 @@ const withAll = (reader: Reader, findings: Finding[]): Finding[] => {
   return said === undefined || said.start < only.start ? findings : [{ ...only, facts: [{ ...fact, all: true }] }];
 };
 
+// What is read already is nobody else's.
+const without = (reader: Reader, findings: readonly Finding[]): Reader => {
+  if (findings.length === 0) return reader;
+  const free = (index: number): boolean => reader.free(index) && !findings.some(({ start, end }) => index >= start && index < end);
+  const apart = ({ start, end }: Finding, part: Part): boolean => end <= part.start || start >= part.end;
+  return { ...reader, free, untouched: () => reader.untouched().filter((part) => findings.every((finding) => apart(finding, part))) };
+};
+
 const find = (reader: Reader): Finding[] => {
-  const findings = workTold(reader).map(({ start, end, facts }) => found(reader, start, end, facts));
-  return findings.length === 0 ? held(reader) : withAll(reader, inOrder(withoutReasons(reader, summed(reader, withoutRest(findings)))));
+  const sums = sumsBehind(reader);
+  const rest = without(reader, sums);
+  const findings = workTold(rest).map(({ start, end, facts }) => found(reader, start, end, facts));
+  if (findings.length === 0) return [...sums, ...held(rest)];
+  return [...sums, ...withAll(reader, inOrder(withoutReasons(reader, summed(reader, withoutRest(findings)))))];
 };
 
 export const toldOfWork: Phrase = {
