@@ -5,14 +5,11 @@ import type { Reader } from '../phrase.ts';
 import { anyOccasion } from '../words/occasion-words.ts';
 import type { DateRead } from './date-read.ts';
 import { namesEvent } from './leads.ts';
+import { isPricedBy } from './priced-by.ts';
 
 // "tbc by saturday": the day of an answer.
 const answerBy = pattern(
   '(tbc|tba|confirm|confirmed|confirming|know|decide|hear|answer|reply|rsvp|pay|order|finalise|finalize|finalised) (in)? by',
-);
-// "a price for 14 buttonholes by tomorrow": when the price is wanted, and when they are may be another day.
-const priceBy = pattern(
-  '(price|prices|pricing|quote|quotes|cost|costs|costing|costings|estimate|figure|figures|ballpark) (needed|required|wanted|please|pls|back|over|to (me|us|them|her))? ((for|on) (<any>){1,5})? by',
 );
 // "kids party sat so i'm off at 2": what somebody here does that day.
 const offThen = pattern(
@@ -61,10 +58,10 @@ export const tellsOwnDay = (reader: Reader): boolean => {
   return ownTime.in(tokens, 0, tokens.length) !== undefined && !namesEvent(reader);
 };
 
-/** Whether the day is one of an answer, or of somebody who comes by. */
-export const dayOfOthers = (reader: Reader, read: DateRead): boolean => {
+/** Whether the day is one of an answer or of a price, or of somebody who comes by. */
+export const dayOfOthers = (reader: Reader, read: DateRead, all: readonly DateRead[]): boolean => {
   if (before(reader, read, answerBy, 3)) return true;
-  if (read.relative === true && before(reader, read, priceBy, 10)) return true;
+  if (isPricedBy(reader, read, all)) return true;
   // "back 4 jan", but "pushed back 4 days"
   const [back, moved] = [reader.tokens[read.start - 1]?.text, reader.tokens[read.start - 2]?.text ?? ''];
   if (back === 'back' && !/^(moved|pushed|put|brought|bring|move|push|set|it|date|event|wedding|shifted|bumped)$/.test(moved)) return true;

@@ -4,6 +4,7 @@ import type { Reader } from '../phrase.ts';
 import { isOccasion } from '../words/occasion-words.ts';
 import { type TimeRead, timeAt } from './clock-time.ts';
 import type { DateRead } from './date-read.ts';
+import { hourBeforeDay } from './hour-or-price.ts';
 
 const led =
   /^(up|off|over|on|vows|mass|lunch|dinner|doors|pickup|collection|starts|start|starting|party|is|it's|its|now|delivery|handover|collect|collecting|collects|deliver|delivering|delivered|it|them|service|do)$/;
@@ -13,6 +14,10 @@ const between = /^(on|this|the|,)$/;
 /** The hour that begins here, where a day follows at once. */
 export const timeAhead = (reader: Reader, index: number, reads: readonly DateRead[]): TimeRead | undefined => {
   const { tokens } = reader;
+  const own = at.test(tokens[index]?.text ?? '') ? hourBeforeDay(reader, index + 1) : undefined;
+  const goods = tokens[index - 1];
+  if (own !== undefined && (goods?.number ?? goods?.means['piece'] ?? goods?.means['each']) !== undefined)
+    return { start: index, end: index + 2, time: own };
   const lead = at.test(tokens[index]?.text ?? '') ? index : index - 1;
   if (!at.test(tokens[lead]?.text ?? '') || !(led.test(tokens[lead - 1]?.text ?? '') || isOccasion(tokens[lead - 1]?.text ?? '')))
     return undefined;

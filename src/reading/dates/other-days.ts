@@ -17,6 +17,10 @@ const besides = new Set(
 );
 const pairs =
   /^(set up|setting up|back up|load in|bump in|bump out|pack down|mock up|rain date|plan b|site visit|final numbers|sample day|(start|starts|starting|begin|beginning) (drying|wiring|making|boxing|hanging|prepping|pressing)|(drying|wiring|making|boxing|hanging|bench|make) (starts|start|begins|from|day|days))$/;
+// "quote 30 bouts for 14 march": a price is asked for, and the day is no quote's.
+const quotes = pattern(
+  '(quote|quotes) (needed|wanted|required|up|out|me|us|them|her|him|for|on|the|these|please|pls|,){0,3} <count> (<any>){0,2} <piece>',
+);
 // An event of its own, unless a wedding is named too.
 const sideEvents = new Set(besideOccasions);
 // The day the work is done or the flowers are there: the event's only where no other day is.
@@ -33,6 +37,7 @@ const saidIn = (reader: Reader, start: number, end: number): Said => {
     const text = reader.tokens[index]?.text ?? '';
     const both = `${text} ${reader.tokens[index + 1]?.text ?? ''}`;
     if (text === 'rehearsal' && reader.tokens[index + 1]?.text === 'dinner') said = 'side';
+    else if (quotes.at(reader.tokens, index, reader.tokens.length) !== undefined) continue;
     else if (besides.has(text) || pairs.test(both) || pairs.test(text)) return 'beside';
     else if (sideEvents.has(text.replace(/'s$/, '')) || (said === undefined && (sideWork.test(text) || sideWork.test(both)))) said = 'side';
     else if (said === undefined && (mainEvents.test(text) || isOccasion(text))) said = 'event';

@@ -1,6 +1,7 @@
 // Which numbers of a message are prices of its pieces. Other people's prices, time and wages are left alone.
 
 import { isHourOfOccasion } from '../dates/clock-time.ts';
+import { isBeforeDay } from '../dates/hour-or-price.ts';
 import { pattern } from '../pattern.ts';
 import { everything, type Reader } from '../phrase.ts';
 import { isCount } from '../text/token.ts';
@@ -101,7 +102,7 @@ export const findPrices = (
   const prices: Price[] = [];
   const row = pricedInRow(reader);
   for (let index = start; index < end; index++) {
-    if (counts.has(index) || isHourOfOccasion(reader.tokens, index)) continue;
+    if (counts.has(index) || isHourOfOccasion(reader.tokens, index) || isBeforeDay(reader, index)) continue;
     const price = pricesByMaterial(reader, index) ?? priceAt(reader, index);
     if (price === undefined || ofElse(reader, price.start) || perTime.at(reader.tokens, index + 1, reader.tokens.length) !== undefined)
       continue;

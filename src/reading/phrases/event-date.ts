@@ -43,7 +43,7 @@ const tradeWords = (reader: Reader): boolean =>
   reader.tokens.some((token, index) => reader.free(index) && token.means['piece'] !== undefined && reader.tokens[index + 1]?.text !== 'of');
 
 const vetoed = (reader: Reader, read: DateRead, all: readonly DateRead[]): boolean => {
-  if (tellsOwnDay(reader) || dayOfOthers(reader, read)) return true;
+  if (tellsOwnDay(reader) || dayOfOthers(reader, read, all)) return true;
   if (tradeWords(reader) || namesEvent(reader) || isCompound(reader)) return false; // "40 bouts at 25 inc tax, 14 march"
   if (reader.tokens.some((token) => token.means['other'] !== undefined)) return true; // "table centres for thursday"
   const part = reader.message.parts.find((each) => each.start <= read.start && read.start < each.end);

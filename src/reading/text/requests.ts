@@ -2,6 +2,7 @@
 // plainly by what stays when the asking goes, so it is read as that, and its question mark as a full stop.
 
 import { formOf } from '../pattern.ts';
+import { gerunds } from './plain-verbs.ts';
 import { isEnd } from './sentence-end.ts';
 import { changed, none, type Token } from './token.ts';
 
@@ -61,53 +62,6 @@ const weighed = new Set(
 );
 const asks = new Set('how what whats when why which who whether if'.split(' '));
 
-const gerunds: Readonly<Record<string, string>> = {
-  adding: 'add',
-  amending: 'amend',
-  booking: 'book',
-  bumping: 'bump',
-  changing: 'change',
-  chucking: 'chuck',
-  costing: 'cost',
-  doing: 'do',
-  drafting: 'draft',
-  drawing: 'draw',
-  cutting: 'cut',
-  dropping: 'drop',
-  jotting: 'jot',
-  knocking: 'knock',
-  pulling: 'pull',
-  preparing: 'prepare',
-  running: 'run',
-  whipping: 'whip',
-  working: 'work',
-  logging: 'log',
-  making: 'make',
-  marking: 'mark',
-  moving: 'move',
-  noting: 'note',
-  popping: 'pop',
-  pricing: 'price',
-  pushing: 'push',
-  putting: 'put',
-  quoting: 'quote',
-  recording: 'record',
-  removing: 'remove',
-  scrapping: 'scrap',
-  setting: 'set',
-  shifting: 'shift',
-  sticking: 'stick',
-  swapping: 'swap',
-  switching: 'switch',
-  taking: 'take',
-  ticking: 'tick',
-  undoing: 'undo',
-  updating: 'update',
-  writing: 'write',
-  upping: 'up',
-  lowering: 'lower',
-  raising: 'raise',
-};
 const leads = new Set(
   'so and also ok okay hey hi sorry oh actually please pls right then but oops whoops um er wait no just , -'.split(' '),
 );
@@ -139,6 +93,14 @@ const ofTheThing = (tokens: readonly Token[], start: number, end: number): reado
   return [...tokens.slice(start + 1, at), ...to, ...tokens.slice(at + 1, end)];
 };
 
+const pricing = formOf('(have|get|see|do|send) (me|us)? (a|the|your|some)? (price|prices|pricing|quote|quotes|figures|costing) (for|on)');
+// "can i get a price for 20 bouts by friday": the day is that of the price, and nobody asks whether it can be done.
+const priceByDay = (tokens: readonly Token[], start: number, end: number): boolean => {
+  const match = pricing.at(tokens, start, end);
+  if (match === undefined || tokens[match.end]?.number === undefined) return false;
+  return !tokens.slice(match.end, end).some(({ text }) => text !== 'by' && weighed.has(text));
+};
+
 const askings = [
   [ofYou, asksYou, asks],
   [ofAnyone, asksAnyone, asks],
@@ -149,7 +111,8 @@ const askedFor = (tokens: readonly Token[], start: number, end: number): number 
   const says = (words: ReadonlySet<string>, from: number): boolean => tokens.slice(from, end).some((token) => words.has(token.text));
   for (const [opening, wanted, unless] of askings) {
     const match = opening.at(tokens, start, end);
-    if (match !== undefined && wanted.at(tokens, match.end, end) !== undefined && !says(unless, match.end)) return match.end;
+    if (match === undefined || wanted.at(tokens, match.end, end) === undefined) continue;
+    if (!says(unless, match.end) || (unless === weighed && priceByDay(tokens, match.end, end))) return match.end;
   }
   return wants(tokens, start, end);
 };
@@ -165,10 +128,10 @@ const withDoing = (tokens: readonly Token[], start: number, end: number): readon
   return [...tokens.slice(start, from), changed(verb, { text: 'do', means: none }), ...tokens.slice(from + width, end)];
 };
 
-const pricing = formOf('(have|get|see|do|send) (me|us)? (a|the|your|some)? (price|prices|pricing|quote|quotes|figures|costing) (for|on)');
 const withoutNoting = (told: readonly Token[]): readonly Token[] => {
   const priced = pricing.at(told, 0, told.length);
-  if (priced !== undefined) return told.slice(priced.end);
+  // "send me a quote for 20 bouts by friday": the word for the price stays, as it tells what the day is of.
+  if (priced !== undefined) return told.slice(told.some(({ text }) => text === 'by') ? priced.end - 2 : priced.end);
   const match = notes.at(told, 0, told.length);
   return match === undefined ? told : told.slice(told.findIndex(({ text }) => text === 'that') + 1);
 };
