@@ -4,6 +4,7 @@ import { anyIn, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import { anyOccasion } from '../words/occasion-words.ts';
 import type { DateRead } from './date-read.ts';
+import { isErrandDay } from './errand-days.ts';
 import { namesEvent } from './leads.ts';
 import { isPricedBy } from './priced-by.ts';
 
@@ -61,7 +62,7 @@ export const tellsOwnDay = (reader: Reader): boolean => {
 /** Whether the day is one of an answer or of a price, or of somebody who comes by. */
 export const dayOfOthers = (reader: Reader, read: DateRead, all: readonly DateRead[]): boolean => {
   if (before(reader, read, answerBy, 3)) return true;
-  if (isPricedBy(reader, read, all)) return true;
+  if (isPricedBy(reader, read, all) || isErrandDay(reader, read)) return true;
   // "back 4 jan", but "pushed back 4 days"
   const [back, moved] = [reader.tokens[read.start - 1]?.text, reader.tokens[read.start - 2]?.text ?? ''];
   if (back === 'back' && !/^(moved|pushed|put|brought|bring|move|push|set|it|date|event|wedding|shifted|bumped)$/.test(moved)) return true;

@@ -7,6 +7,12 @@ import { leads } from './leads.ts';
 
 const between = /^(is|at|on|by|for|the|now|will|be|from|this|next|moved|changed|been|has|to|them|it|these|everything)$/;
 
+// "pick up for the bride is friday 4pm", "delivery for the wedding is sat 10am": whose it is.
+const isFor = ({ tokens }: Reader, index: number): boolean => {
+  const lead = /^(the|our|her|his|their)$/.test(tokens[index - 1]?.text ?? '') ? index - 2 : index - 1;
+  return /^(for|to)$/.test(tokens[lead]?.text ?? '') && /^(is|will|now|'s)$/.test(tokens[index + 1]?.text ?? '');
+};
+
 export const ofWhat = (reader: Reader, read: DateRead): FactOf<'date'>['of'] => {
   for (let index = read.start - 1, steps = 0; index >= 0 && steps < 3; index--) {
     const text = reader.tokens[index]?.text.replace(/'s$/, '') ?? '';
@@ -20,7 +26,7 @@ export const ofWhat = (reader: Reader, read: DateRead): FactOf<'date'>['of'] => 
       (text === 'over' && reader.tokens[index - 1]?.text === 'hand')
     )
       return 'hand over';
-    if (leads.has(text)) return undefined;
+    if (leads.has(text) && !isFor(reader, index)) return undefined;
   }
   return undefined;
 };

@@ -31,7 +31,7 @@ const planned = [
 // "hang the statice by 1 march", "roses arriving 10 march", "bouts to be wired thursday"
 const supply = [
   pattern(
-    '<ingredient> (order|orders)? (is|are|will be|be|to be|getting|being)? (arriving|arrive|arrives|landing|land|lands|coming|come|due|due in|delivered|ordered|here|in|picked|cut|hung|harvested|to order|to arrive)',
+    '<ingredient> (order|orders|<pack>)? (is|are|will be|be|to be|getting|being)? (arriving|arrive|arrives|landing|land|lands|coming|come|due|due in|delivered|ordered|here|in|picked|cut|hung|harvested|to order|to arrive)',
   ),
   pattern(
     '<piece> (to be|to get|being|get|getting|can be|will be|go|going) (wired|taped|made|boxed|glued|finished|done|prepped|packed|assembled|sprayed|started)',

@@ -25,6 +25,15 @@ const isHourToFetch = (tokens: readonly Token[], index: number): boolean =>
   tokens[index + 1]?.text !== 'a' &&
   fetched.in(tokens, Math.max(0, index - 9), index)?.end === index;
 
+// "be here fri 7.30 for the eucalyptus drop off": when somebody is wanted.
+const meets = pattern(
+  '((be|come|you|u|someone|somebody|team|all|wait) (here|in|there|around)|meet (me|us|up)|see (you|u)) (at|by|from|on|for|about|here|in|there|<weekday>|tomorrow|tmrw|tmr|today){0,4}',
+);
+const isHourToMeet = (tokens: readonly Token[], index: number): boolean =>
+  /^(1[0-2]|0?[1-9])[.][0-5]\d$/.test(tokens[index]?.text ?? '') &&
+  /^(for|as|to|,|on|sharp|start)$/.test(tokens[index + 1]?.text ?? '') &&
+  meets.in(tokens, Math.max(0, index - 6), index)?.end === index;
+
 export const isPrice = (reader: Reader, index: number, pack: boolean, known: boolean): boolean => {
   const token = reader.tokens[index];
   if (token?.number === undefined || !reader.free(index)) return false;
@@ -35,6 +44,7 @@ export const isPrice = (reader: Reader, index: number, pack: boolean, known: boo
   const [before, after] = [reader.tokens[index - 1], reader.tokens[index + 1]];
   // "water tanker at 4 today", "popping in tomorrow at 3 to look at ribbons": an hour.
   if (isHourOfDay(reader.tokens, index) || isHourBeforeDay(reader.tokens, index) || isHourToFetch(reader.tokens, index)) return false;
+  if (isHourToMeet(reader.tokens, index)) return false;
   if (departs.in(reader.tokens, 0, index) !== undefined) return false;
   // "need one each" counts.
   if (token.text === 'one' && after?.means['each'] !== undefined && !/^(at|@)$/.test(before?.text ?? '')) return false;

@@ -1,0 +1,51 @@
+// A day on which somebody has to be in for goods, or fetch them: "someone be here at 7 tmrw for the bucket delivery", "frames pick up is friday".
+
+import { pattern } from '../pattern.ts';
+import type { Reader } from '../phrase.ts';
+import { isOccasion } from '../words/occasion-words.ts';
+import type { DateRead } from './date-read.ts';
+
+// What comes in or is hired, and never goes out to a client by this name.
+const sundry =
+  '(bucket|buckets|vase|vases|foam|oasis|ribbon|ribbons|wholesaler|wholesalers|wholesale|supplier|suppliers|market|stock|stems|stem|foliage|greenery|sundries|sundry|box|boxes|carton|cartons|wire|tape|parcel|parcels|courier|frame|frames|stand|stands|plinth|plinths|arch|hire|van|fridge|compost|moss|pot|pots|jar|jars|candle|candles|crate|crates|pallet|packaging|tissue|print|printer|card|cards|linen|furniture|grower|growers|auction|sample|samples|blank|blanks|pin|pins|magnet|magnets|glue|<ingredient>)';
+const brought =
+  "(delivery|deliveries|delivery's|drop|drop off|dropoff|drop - off|pick up|pickup|pick - up|pick ups|pickups|collection|collections|run|arrival|courier|order|return|returns)";
+const goods = pattern(`${sundry} (van|hire|box|order|stock|flower|flowers)? ${brought}`);
+
+const place =
+  '(here|in|around|about|on site|onsite|at (the|our)? (shop|studio|barn|shed|unit|workshop|store|warehouse|farm|bench|yard|gate|door))';
+const courtesy = '(please|pls|plz|just|also|to|all){0,2}';
+// Somebody of the shop is wanted there.
+const present = [
+  pattern(
+    `(someone|somebody|anyone|anybody|some one|one of you|one of us|one of yous|one of ye|whoever|everyone|everybody|2 of you|both of you|you|u|yous|y'all|i|i'll|we|we'll|jo) (can|could|will|would|needs|need|has|have|got|gotta|must|should|please|pls|plz|just|also|to|free){0,4} (be|wait|stay|hang|is) ${place}`,
+  ),
+  pattern(`(need|want|needing) (someone|somebody|anyone|one of you|2 of you|you|u|a body|a pair of hands|an extra) (to be)? ${place}`),
+  pattern(`(who|who's|whos|whose) (is|can|could|will|wants to|be|free to|able to){0,2} ${place}`),
+  pattern('(can|could|will|would) (someone|somebody|anyone|anybody|one of you|you|u) (wait in|sign for|take in|receive|let in)'),
+  pattern(
+    '(someone|somebody|anyone|anybody|one of you|one of us|you|pls|please) (to|please|pls|can|could|needs|need){0,2} (wait in|sign for|take in|receive)',
+  ),
+];
+const opening = pattern(
+  `(ok|right|hi|hey|and|team|all|folks|,|-|need to|must|gotta|please|pls|plz|just|also|to){0,3} (be|wait) ${courtesy} ${place}`,
+);
+const boundary = /^(;|\.|!|\?|then|but)$/;
+const ours = pattern('<count> (x)? (<material>)? <piece>');
+const errand = pattern(
+  'for (the|a|an|our|my|that|this|some)? (<any>){0,3} (delivery|deliveries|drop|drop off|pick up|pickup|collection|courier|run|driver|rep)',
+);
+
+/** Whether somebody here has to be in that day, or fetch what is needed. */
+export const isErrandDay = (reader: Reader, read: DateRead): boolean => {
+  const { tokens } = reader;
+  let [start, end] = [read.start, read.end];
+  while (start > 0 && !boundary.test(tokens[start - 1]?.text ?? '') && tokens[start - 1]?.kind !== 'line') start -= 1;
+  while (end < tokens.length && !boundary.test(tokens[end]?.text ?? '') && tokens[end]?.kind !== 'line') end += 1;
+  const there = opening.at(tokens, start, end) !== undefined || present.some((form) => form.in(tokens, start, end) !== undefined);
+  const brings = goods.in(tokens, start, end) !== undefined;
+  if (!there && !brings) return false;
+  if (ours.in(tokens, start, end) !== undefined) return false;
+  if (there && (brings || errand.in(tokens, start, end) !== undefined)) return true;
+  return !tokens.some(({ text }) => isOccasion(text));
+};
