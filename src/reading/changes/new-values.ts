@@ -16,7 +16,7 @@ import { onceFrom } from './once-from.ts';
 import { priceChange } from './price-change.ts';
 import { samePrice } from './same-price.ts';
 import { materialChange, taxChange } from './tax-and-material.ts';
-import { brokeChange, madeChange } from './work-counts.ts';
+import { brokeChange, madeChange, notOfWork } from './work-counts.ts';
 import { inZones, type Zones, zonesOf } from './zones.ts';
 
 const isNow = pattern(
@@ -45,6 +45,7 @@ export const newValues = (reader: Reader, part: Part): Finding[] => {
   const saysChange = anyIn(markers, tokens, part.start, part.end);
   const marked = zones.old.length > 0 || saysChange;
   if (!marked || otherPrice.in(tokens, part.start, part.end) !== undefined) return [];
+  if (notOfWork(reader, part, zones)) return [{ start: part.start, end: part.end, held: true }];
   const own = narrowed(reader, part);
   const facts: Unworded[] = [...(brokeChange(reader, part, zones) ?? madeChange(reader, part, zones))];
   if (facts.length === 0) facts.push(...countAndPrice(own, part, zones));

@@ -2,13 +2,13 @@
 
 import { pattern } from '../pattern.ts';
 import type { Reader, Unworded } from '../phrase.ts';
-import { doneWord } from '../progress/done-words.ts';
+import { didWord, doneWord } from '../progress/done-words.ts';
 import type { Part } from '../text/message.ts';
 import { isCount } from '../text/token.ts';
 import { inZones, type Zones } from './zones.ts';
 
 const doneAfter = pattern(`<n:count> (of them)? (<p:piece>)? (were|was|are|is)? (${doneWord})`);
-const doneBefore = pattern('(made|did|done|finished|completed) (only|just)? <n:count>');
+const doneBefore = pattern(`(${didWord}) (only|just)? <n:count>`);
 
 const madeWord = /^(made|did|finished|completed|boxed|done)$/;
 const lossWord = /^(broke|broken|snapped|dud|duds|lost|binned|damaged|dropped|ruined|crushed|squashed)$/;
@@ -32,6 +32,19 @@ export const brokeChange = (reader: Reader, part: Part, zones: Zones): Unworded[
       ...(piece === undefined || piece === 'unspecified' ? {} : { piece: piece as 'buttonhole' }),
     },
   ];
+};
+
+/** "did 14 lapels, i start at 8 now not 9": what is taken back stands behind another number, or is an hour, so it is not the work. */
+export const notOfWork = (reader: Reader, part: Part, zones: Zones): boolean => {
+  const { tokens } = reader;
+  const numbers = tokens.slice(part.start, part.end).flatMap((token, offset) => (token.number === undefined ? [] : [part.start + offset]));
+  const old = numbers.find((index) => inZones(zones.old, index));
+  if (old === undefined) return false;
+  const match = doneAfter.in(tokens, part.start, part.end) ?? doneBefore.in(tokens, part.start, part.end);
+  const made = match?.kept['n'] === undefined ? -1 : tokens.indexOf(match.kept['n'], match.start);
+  if (made < 0 || made > old) return false;
+  if (tokens[old]?.number?.form === 'time') return true;
+  return numbers.some((index) => index > made && index < old && inZones(zones.fresh, index));
 };
 
 export const madeChange = (reader: Reader, part: Part, zones: Zones): Unworded[] => {

@@ -1,5 +1,6 @@
 // Sentences that tell of the work and of nothing else: read before corrections and orders, because every word of them is understood.
 
+import { workBesideHour } from '../changes/beside-work.ts';
 import { firstIn, pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader } from '../phrase.ts';
 import { inOrder } from '../progress/in-order.ts';
@@ -45,10 +46,11 @@ const without = (reader: Reader, findings: readonly Finding[]): Reader => {
 
 const find = (reader: Reader): Finding[] => {
   const sums = sumsBehind(reader);
-  const rest = without(reader, sums);
+  const read = [...sums, ...workBesideHour(without(reader, sums))];
+  const rest = without(reader, read);
   const findings = workTold(rest).map(({ start, end, facts }) => found(reader, start, end, facts));
-  if (findings.length === 0) return [...sums, ...held(rest)];
-  return [...sums, ...withAll(reader, inOrder(withoutReasons(reader, summed(reader, withoutRest(findings)))))];
+  if (findings.length === 0) return [...read, ...held(rest)];
+  return [...read, ...withAll(reader, inOrder(withoutReasons(reader, summed(reader, withoutRest(findings)))))];
 };
 
 export const toldOfWork: Phrase = {

@@ -1,8 +1,10 @@
 // Several counts of work in one message: what adds up, and what is the whole already.
 
+import type { PieceKind } from '../../handbook/pieces.ts';
 import type { FactOf } from '../fact.ts';
 import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
+import type { Token } from '../text/token.ts';
 import { amountOf, pieceIn } from './made-facts.ts';
 import { wholeAfter, wholeBeside } from './whole-told.ts';
 
@@ -11,6 +13,11 @@ export const sameKind = (fact: Unworded, before: Finding): Unworded => {
   const piece = before.facts?.flatMap((each) => (each.fact === 'made' ? (each.piece ?? []) : []))[0];
   return fact.fact === 'made' && fact.piece === undefined && piece !== undefined ? { ...fact, piece } : fact;
 };
+
+// "made 9 bouts, price is now 14", "made 9 bouts, corsages are now 12": no whole of what was made.
+const priced = /^(price|prices|cost|costs|rate|charge|charging|quote|each|they're|theyre|ordered|order|need|needs|want|wants)$/;
+const ofOthers = (between: readonly Token[], piece: PieceKind | undefined): boolean =>
+  between.some(({ means, text }) => priced.test(text) || (means['piece'] !== undefined && piece !== undefined && means['piece'] !== piece));
 
 // "completed 15 today total 45": the whole is what counts; adding the 15 as well would count them twice.
 export const wholeSoFar = (
@@ -34,6 +41,7 @@ export const wholeSoFar = (
     if (match === undefined || number === undefined || !open(reader.tokens.indexOf(number, index)) || latest.count === 0) continue;
     if (/^(for|all$|every|both)/.test(match.kept['w']?.text ?? '')) continue; // "cut for all 40"
     if (/^(left|to|more|broke|broken|each|at|@)$/.test(reader.tokens[match.end]?.text ?? '') || amountOf(number) < latest.count) continue;
+    if (ofOthers(reader.tokens.slice(Math.min(findings[0]?.end ?? part.start, match.start), match.start), latest.piece)) continue;
     const start = Math.min(match.start, findings[0]?.start ?? match.start);
     const piece = latest.piece ?? pieceIn(match).piece;
     return [
