@@ -20,10 +20,10 @@ const settled = (fact: Fact): Settled => ({ kind: 'fact', fact });
 
 /** `beside`: all facts of the message, since "40 buttonholes, made 12" settles its own question. */
 export const settleInThread = (state: EventState, said: Fact, beside: readonly Fact[]): Settled => {
-  const fact = ofKindHeld(state, said);
+  const fact = ofKindHeld(state, said, beside);
   if (fact.fact === 'material' && fact.piece && isMissing(state.lines, fact.piece) && !beside.some((other) => names(other, fact.piece)))
     return noSuchPiece(state, fact.piece);
-  if (fact.fact === 'change') return settleChange(state, fact);
+  if (fact.fact === 'change') return settleChange(state, fact, beside);
   if (fact.fact === 'made' || fact.fact === 'broke' || fact.fact === 'left') return settleProgress(state, fact, beside);
   if (fact.fact === 'actual') {
     const spent = settleSpent(fact);
@@ -39,15 +39,23 @@ const noSuchPiece = (state: EventState, piece: PieceKind): Settled => ({
   problem: problem('no-such-piece', { piece, known: kindsMeant(state, undefined) }),
 });
 
-/** "Corsages" said of an order of wrist corsages mean those. */
-const ofKindHeld = (state: EventState, fact: Fact): Fact => {
+const isTaken = (fact: Fact): fact is FactOf<'change'> => fact.fact === 'change' && fact.what === 'count' && Number(fact.by ?? 0) < 0;
+const isGiven = (fact: Fact): boolean => fact.fact === 'change' && fact.what === 'count' && Number(fact.by ?? 0) > 0;
+
+/** "Corsages" said of an order of wrist corsages mean those; "a wrist corsage, not a pin-on" in one of corsages becomes a kind of its own. */
+const ofKindHeld = (state: EventState, fact: Fact, beside: readonly Fact[]): Fact => {
   if (!('piece' in fact) || fact.piece === undefined || fact.fact === 'pieces') return fact;
   const piece = kindInOrder(state.lines, fact.piece);
   if (piece === fact.piece) return fact;
+  if (isGiven(fact) && beside.some((other) => isTaken(other) && other.piece && kindInOrder(state.lines, other.piece) === piece))
+    return fact;
   return fact.fact === 'change' && fact.what === 'piece' ? { ...fact, piece, from: piece } : { ...fact, piece };
 };
 
-const settleChange = (state: EventState, change: FactOf<'change'>): Settled => {
+const isOtherCount = (fact: Fact, than: FactOf<'change'>): boolean =>
+  fact.fact === 'pieces' || (fact.fact === 'change' && fact.what === 'count' && fact.piece !== than.piece);
+
+const settleChange = (state: EventState, change: FactOf<'change'>, beside: readonly Fact[]): Settled => {
   if (change.what === 'number') return settleBareNumber(state, change);
   const kinds = kindsMeant(state, undefined);
   if ((change.what === 'made' || change.what === 'broke') && !change.piece && kinds.length > 1)
@@ -58,9 +66,12 @@ const settleChange = (state: EventState, change: FactOf<'change'>): Settled => {
   const meant = linesMeant(state, change.piece);
   if (meant.length === 1) return settled(change);
   if (meant.length > 1) return askWhichLine(meant, change);
-  if (change.piece && (change.by !== undefined || change.times !== undefined) && kinds.length > 0) {
+  // "add 2 crowns", "change 4 of the bouts to combs": what is given makes a new kind, and none can be taken from it.
+  if (change.piece && (change.by !== undefined || change.times !== undefined) && kinds.length > 0 && !isGiven(change))
     return noSuchPiece(state, change.piece);
-  }
+  // "scrap the combs" of an order without any, and nothing in their place
+  if (change.to === 0 && change.piece && isMissing(state.lines, change.piece) && !beside.some((other) => isOtherCount(other, change)))
+    return noSuchPiece(state, change.piece);
   if (!change.piece && kinds.length > 1) return askPiece(change, kinds, (piece) => ({ ...change, piece }));
   return settled(change.piece ? change : { ...change, piece: kinds[0] ?? 'unspecified' });
 };

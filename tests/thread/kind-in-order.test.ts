@@ -1,6 +1,6 @@
 // What a kind means in the order at hand: the only corsages there are, or a kind that is not there at all.
 
-import { expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import type { PieceKind } from '../../src/handbook/pieces.ts';
 import { isMissing, kindInOrder } from '../../src/thread/kind-in-order.ts';
 import { replyTo } from '../support/plain-studio.ts';
@@ -34,5 +34,36 @@ it('swaps, prices and tries the corsages that are there', async () => {
 it('says what the order holds when it is not there, and keeps nothing', async () => {
   expect(await replyTo(['12 buttonholes at 20 inc', 'the corsages are fresh'])).toContain(
     'There is no corsage in this order. It has: buttonhole.',
+  );
+});
+
+describe('some of one kind made another', () => {
+  it.each([
+    ['change 4 of the bouts to pin corsages', 'Buttonholes: 12 → 8\nPin corsages: 0 → 4'],
+    ['fob wants a corsage instead of a bout', 'Buttonholes: 12 → 11\nCorsages: 0 → 1'],
+    ['both mums want combs not bouts', 'Buttonholes: 12 → 10\nHair flowers: 0 → 2'],
+  ])('%s', async (said, changes) => {
+    expect((await replyTo(['12 buttonholes at 20 inc', said])).startsWith(changes)).toBe(true);
+  });
+
+  it('takes one out of those whose kind nobody said', async () => {
+    expect(await replyTo(['3 corsages at 28 inc', 'mob wants a wrist corsage not a pin on'])).toMatch(
+      /^Corsages: 3 → 2\nWrist corsages: 0 → 1/,
+    );
+  });
+});
+
+it('says that there are none of what is to go', async () => {
+  const reply = await replyTo(['12 buttonholes at 20 inc', 'client doesnt want the crowns any more']);
+  expect(reply).toContain('There is no flower crown in this order. It has: buttonhole.');
+});
+
+it('puts others in the place of what was never ordered', async () => {
+  expect(await replyTo(['12 buttonholes at 20 inc', '20 crowns instead of the combs'])).toMatch(/^Flower crowns: 0 → 20/);
+});
+
+it('asks for the prices of several new kinds in one breath', async () => {
+  expect(await replyTo(['12 buttonholes at 20 inc', 'add 2 crowns', 'add 3 combs', 'add 4 wrist corsages'])).toContain(
+    'No price yet for the flower crowns, hair flowers and wrist corsages. What are they each?',
   );
 });

@@ -8,7 +8,9 @@ const gets =
 const whoGets = pattern(
   `(,|-)? ((each|all)? (<role>|guest|person|table|one|of them|man|lady|bloke|member|player|kid|child) ${gets}|(gets|get|getting|wears|wearing|is getting|are getting|will get|to get|to have|will have|will wear))`,
 );
-const forThem = pattern('(for|to) (the|our|all the|his|her|their|both)? (<count>)? (<role>|tables|families|guests|couples|people|party|sides)');
+const forThem = pattern(
+  '(for|to) (the|our|all the|his|her|their|both)? (<count>)? (<role>|tables|families|guests|couples|people|party|sides)',
+);
 const perHead = /^(per (guest|person|head)|a (head|person)|per|\/(head|person))$/;
 
 /** Whether the "each" behind a bare number opens what is told of people, or the number is what each of them gets. */

@@ -10,6 +10,7 @@ import { countFromTo, priceFromTo } from '../changes/from-to.ts';
 import { kindNotKind } from '../changes/kind-not-kind.ts';
 import { nowCountOrPrice } from '../changes/now-count-or-price.ts';
 import { offAndMore } from '../changes/off-and-more.ts';
+import { oneWearersKind } from '../changes/one-wearers-kind.ts';
 import { priceDifference } from '../changes/price-differences.ts';
 import { swapped } from '../changes/swap.ts';
 import { zonesOf } from '../changes/zones.ts';
@@ -68,7 +69,7 @@ const readPart = (reader: Reader, part: Part): Finding[] => {
   if (far !== undefined && (far.end === part.end || /^(counting|including|incl|inc|with)$/.test(tokens[far.end]?.text ?? ''))) return [];
   const fromTo = priceFromTo(reader, part) ?? countFromTo(reader, part);
   if (fromTo !== undefined) return [fromTo];
-  const swap = kindNotKind(reader, part) ?? swapped(reader, part);
+  const swap = oneWearersKind(reader, part) ?? kindNotKind(reader, part) ?? swapped(reader, part);
   if (swap?.facts?.[1] !== undefined) return [swap];
   const more = offAndMore(reader, part, (own) => readPart(reader, own));
   if (more !== undefined) return [...more];

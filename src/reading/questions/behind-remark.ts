@@ -18,7 +18,9 @@ const byTheWay = pattern(
   '(before i forget|while i remember|while i think of it|(when|if|whenever) (you|u|ya) (get|have|got) (a|the)? (sec|second|min|minute|mo|mins|chance|moment|time)|(when|if) (you|u) can|as i (type|write|speak))',
 );
 // "forget the crowns, how many bouts left": only to be asked of the others.
-const setAside = pattern('(forget|ignore|skip|leave|never mind|nevermind|nvm|not) (about)? (the|those|our)? <piece> (for (now|moment|a sec))?');
+const setAside = pattern(
+  '(forget|ignore|skip|leave|never mind|nevermind|nvm|not) (about)? (the|those|our)? <piece> (for (now|moment|a sec))?',
+);
 const isRemark = (tokens: readonly Token[], start: number, end: number, loosely: boolean): boolean => {
   const [first] = tokens.slice(start, start + 1);
   if (byTheWay.at(tokens, start, end)?.end === end || setAside.at(tokens, start, end)?.end === end) return true;

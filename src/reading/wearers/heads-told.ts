@@ -21,7 +21,12 @@ type Told = 'heads' | 'side' | 'each side' | 'plus' | 'sum' | 'wear' | 'party' |
 const told: readonly (readonly [Told, Pattern])[] = [
   ['each side', pattern(`(,|-|:)? ${opens} <n:count> (${folk}){0,2} (on)? (each|either|<a:word>) side`)],
   ['side', pattern(`(,|-|:|\\()? (and|plus|&|n)? ${whose} (side|family|lot) (:|-|=|,|has|have|is|are|of)? <n:count> (${folk}){0,2}`)],
-  ['side', pattern(`(,|-|:|\\()? (and|plus|&|n)? <n:count> (${folk})? (wearing|to wear|will wear)? (on|for|from|of|in|off)? ${whose} (side|family|lot)`)],
+  [
+    'side',
+    pattern(
+      `(,|-|:|\\()? (and|plus|&|n)? <n:count> (${folk})? (wearing|to wear|will wear)? (on|for|from|of|in|off)? ${whose} (side|family|lot)`,
+    ),
+  ],
   ['side', pattern(`(,|-|:|\\()? (and|plus|&|n)? <n:count> (${folk})? (on|for|from|of|off)? (the)? (his|hers|theirs)`)],
   ['side', pattern(`(,|-|:|\\()? (and|plus|&|n)? <n:count> (${folk})? (on|for|from) (the)? (groom's|bride's|grooms|brides|groom|bride)`)],
   [

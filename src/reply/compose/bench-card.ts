@@ -7,7 +7,7 @@ import type { Answer, Manner } from '../answer.ts';
 import type { Block, Line } from '../reply.ts';
 import { assumedSpan, ownWords, strong, text } from '../span.ts';
 import { duration } from '../words/dates.ts';
-import { counted, pieceName, plural } from '../words/names.ts';
+import { counted, listed, pieceName, plural } from '../words/names.ts';
 import { cautionBlocks } from './cautions.ts';
 
 /** The card of this kind; with several kinds and none named, the first, and how to see the others. */
@@ -48,7 +48,7 @@ const cardBlocks = (card: BenchCard, manner: Manner): readonly Block[] => [
 const titleLine = ({ piece, count, materials, minutes, minutesAll }: BenchCard, { says }: Manner): Line => {
   const each = minutes.each.origin === 'assumed' ? assumedSpan(duration(minutes.each.value)) : duration(minutes.each.value);
   const all = count === 1 ? '' : ` each, ${duration(minutesAll)} in all`;
-  return text`${strong(counted(count, piece, says))}${materials.length > 0 ? `, ${materials.join(' and ')}` : ''}: ${each}${all}.`;
+  return text`${strong(counted(count, piece, says))}${materials.length > 0 ? `, ${listed(materials)}` : ''}: ${each}${all}.`;
 };
 
 const minutesLine = ({ minutes, piece }: BenchCard, { says }: Manner): Line =>

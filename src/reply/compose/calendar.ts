@@ -7,6 +7,7 @@ import type { Answer, Manner } from '../answer.ts';
 import type { Block, Line } from '../reply.ts';
 import { assumedSpan, dateSpan, joined, strong, text } from '../span.ts';
 import { duration, fullDate, shortDate } from '../words/dates.ts';
+import { listed } from '../words/names.ts';
 import { orderWords } from '../words/order.ts';
 import { lateName, stepDetail, stepTitle } from '../words/steps.ts';
 import { aheadBlocks, tooFarAhead } from './fresh-ahead.ts';
@@ -110,7 +111,7 @@ const keyDates = (plan: EventPlan, manner: Manner): Block => {
 
 const eventLine = (plan: EventPlan, answer: Answer): Line => {
   const { event, manner } = answer;
-  const materials = [...new Set(plan.event.lines.map((line) => line.material))].join(' and ');
+  const materials = listed([...new Set(plan.event.lines.map((line) => line.material))]);
   const material = plan.materialAssumed ? text`${assumedSpan('material not said: room kept for fresh work')}` : text`${materials}`;
   const bench = `${duration(plan.minutesPlanned)} at the bench`;
   const byHandbook = plan.event.lines.some((line) => line.minutesBy === 'the handbook')

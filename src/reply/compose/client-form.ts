@@ -12,7 +12,7 @@ import type { Answer, Manner } from '../answer.ts';
 import type { Block, Line, Span } from '../reply.ts';
 import { countSpan, dateSpan, joined, moneySpan, ownWords, strong, text } from '../span.ts';
 import { fullDate } from '../words/dates.ts';
-import { counted, pieceName, plural } from '../words/names.ts';
+import { counted, listed, pieceName, plural } from '../words/names.ts';
 
 /** The form, and after it what the studio should know before sending it; that stays away where others read along. */
 export const clientBlocks = (answer: Answer): readonly Block[] => {
@@ -69,8 +69,8 @@ const taxName = ({ name, rate }: ClientPrice['taxes'][number], all: ClientPrice[
 
 const totalNote = ({ basis, taxes }: ClientPrice, money: (amount: Decimal) => string): string => {
   if (basis === 'none' || taxes.length === 0) return '';
-  if (basis === 'on top') return `, ${[...new Set(taxes.map(({ name }) => name))].join(' and ')} included`;
-  return `, including ${taxes.map((tax) => `${money(tax.amount)} ${taxName(tax, taxes)}`).join(' and ')}`;
+  if (basis === 'on top') return `, ${listed([...new Set(taxes.map(({ name }) => name))])} included`;
+  return `, including ${listed(taxes.map((tax) => `${money(tax.amount)} ${taxName(tax, taxes)}`))}`;
 };
 
 /** "Buttonholes for: groom, 5 groomsmen", kind by kind as the order counts them. */
@@ -120,7 +120,7 @@ const beforeSending = (message: ClientMessage, { event, price, manner }: Answer)
   const notes: Line[] = [
     ...(price && !price.ok ? [text`I can't price this order; ask “what is the price?” to see why.`] : []), // the reason may name costs
     ...(price ? [] : [text`no price yet.`]),
-    ...(missing.length > 0 ? [text`no price yet for the ${missing.join(' and ')}.`] : []),
+    ...(missing.length > 0 ? [text`no price yet for the ${listed(missing)}.`] : []),
     ...(message.price?.basisOrigin === 'assumed'
       ? [text`nobody said whether tax is in the price; I took it as ${message.price.basis}.`]
       : []),

@@ -3,7 +3,7 @@
 import type { OpenQuestion } from '../../reading/reading.ts';
 import { onlyTold } from '../../thread/apply-order.ts';
 import type { Answer } from '../answer.ts';
-import { plural } from '../words/names.ts';
+import { listed, plural } from '../words/names.ts';
 
 export interface NextStep {
   readonly words: string;
@@ -23,7 +23,7 @@ export const nextStep = ({ event, price, manner }: Answer): NextStep | undefined
   if (!first) return event.date ? missing('count', 'How many pieces, and at what price each?') : undefined;
   if (!price) return missing('price', 'At what price each, tax included or not?');
   if (price.ok && price.value.unpriced.length > 0) {
-    const names = [...new Set(price.value.unpriced)].map((piece) => plural(piece, manner.says)).join(' and ');
+    const names = listed([...new Set(price.value.unpriced)].map((piece) => plural(piece, manner.says)));
     return missing('price', `No price yet for the ${names}. What are they each?`);
   }
   if (!event.date) return missing('date', event.material ? 'When is the event?' : 'When is the event, and are they dried or fresh?');

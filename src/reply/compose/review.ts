@@ -10,7 +10,7 @@ import type { Answer, Manner } from '../answer.ts';
 import type { Block, Line } from '../reply.ts';
 import { dateSpan, moneySpan, plainLine, strong, text } from '../span.ts';
 import { duration, fullDate, paceWords } from '../words/dates.ts';
-import { counted, pieceName, plural } from '../words/names.ts';
+import { counted, listed, pieceName, plural } from '../words/names.ts';
 import { basisWords } from '../words/order.ts';
 import { percent } from '../words/percent.ts';
 import { problemLine } from '../words/problems.ts';
@@ -142,7 +142,7 @@ const smallPrint = (review: Review, answer: Answer): readonly Block[] => {
   if (time && !wageKnown) lines.push(text`Without a wage in your settings I can't say what the time cost.`);
   if (unpriced.length > 0)
     lines.push(
-      text`No price for the ${[...new Set(unpriced)].map((piece) => plural(piece, manner.says)).join(' and ')}, so there is no plan to compare the money with.`,
+      text`No price for the ${listed([...new Set(unpriced)].map((piece) => plural(piece, manner.says)))}, so there is no plan to compare the money with.`,
     );
   if (notPriced) lines.push(problemLine(notPriced, manner.money));
   return lines.map((line): Block => ({ block: 'assumed', line }));

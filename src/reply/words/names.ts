@@ -22,3 +22,8 @@ export const plural = (kind: PieceKind, says: Says): string => `${pieceName(kind
 /** "1 buttonhole", "40 buttonholes". */
 export const counted = (count: number | string, kind: PieceKind, says: Says): string =>
   `${grouped(count)} ${String(count) === '1' ? pieceName(kind, says) : plural(kind, says)}`;
+
+const conjunction = new Intl.ListFormat('en-GB', { type: 'conjunction' });
+
+/** "buttonholes, corsages and flower crowns". */
+export const listed = (names: readonly string[]): string => conjunction.format(names);
