@@ -1,6 +1,7 @@
 // What was bought or made and not used: "3 unused", "had 8 roses left over", "threw out 3 roses".
 
 import type { PieceKind } from '../../handbook/pieces.ts';
+import { carryWord } from '../held/carrying.ts';
 import type { Match } from '../pattern.ts';
 import { firstIn, pattern } from '../pattern.ts';
 import type { Unworded } from '../phrase.ts';
@@ -15,11 +16,21 @@ const forms = [
   `<n:count> (<i:ingredient>|${stem}) (of)? (<i:ingredient>)? (are|were|got|have|just|all|had to be){0,2} (broke|broken|snapped|died|dead|wilted|binned|in the bin|went in the bin|no good|ruined|wasted|rotten|rotted|mouldy|went off|gone off|bent|crushed|arrived dead|arrived broken|broken off|snapped off|squashed)`,
 ].map(pattern);
 
+// "take the 12 corsages over at 3", "12 bouts over to the church by 3": carried there, and none left. "had 3 over at the end" were.
+const carries = new RegExp(`^(${carryWord}|come|comes|coming|go|goes|going|knock|knocked|fell|tip|tipped|bowled)$`);
+const thither = /^(to|there|here|by|later|tomorrow|tonight|before|around|via|asap|when|at|on)$/;
+const goesOver = (tokens: readonly Token[], part: Part, { start, end }: Match): boolean => {
+  if (tokens[end - 1]?.text !== 'over') return false;
+  const next = end < part.end ? (tokens[end]?.text ?? '') : '';
+  if (thither.test(next) && !/^(the|that)$/.test(tokens[end + 1]?.text ?? '')) return true;
+  return next === 'to' || tokens.slice(part.start, start).some(({ text }) => carries.test(text));
+};
+
 /** What a sentence says was left over, by the stem or the piece. */
 export const unused = (tokens: readonly Token[], part: Part): { readonly match: Match; readonly fact: Unworded } | undefined => {
   const match = firstIn(forms, tokens, part.start, part.end);
   const number = match?.kept['n']?.number;
-  if (match === undefined || number === undefined || number.max !== undefined) return undefined;
+  if (match === undefined || number === undefined || number.max !== undefined || goesOver(tokens, part, match)) return undefined;
   const item = match.kept['i']?.means['ingredient'];
   const kind = match.kept['p']?.means['piece'] as PieceKind | undefined;
   return {

@@ -1,15 +1,24 @@
 // Pieces that are moved, sold or mended, money paid or earned, prices refused, and additions that may not come: none of it is this order.
 
 import { pattern } from '../pattern.ts';
+import { carryWord } from './carrying.ts';
 
 const many = (sources: readonly string[]) => sources.map((source) => pattern(source));
 const some = '(the|about|another|all|all the|our|those|only|just){0,2} <count> (<material>)? <piece>';
+
+// "take the 12 corsages over at 3", "dropped the crowns off at 3": where they go and when; "take 2 off the order" and "bring them down to 12" are changes.
+const carry = `(${carryWord})`;
+const carried =
+  '(the|about|another|all|all the|our|her|those|them|only|just|rest of the|last){0,2} (<count>)? (of the)? (<material>)? <piece>';
 
 /** The clause is held. */
 export const handled = many([
   `(delivered|took|taken|loaded|gave|kept|sold|shipped|sent|posted|found|borrowed|returned|dropped off|handed over|picked up|collected|photographed|unpacked|moved) ${some}`,
   `(put|putting|leave|left|stick|pop) ${some} (in|on|into|by|out|aside|back|under|over)`,
   `(drop|drops|dropping|run|running) ${some} (off|over|round|down) (at|to|by|in|with)`,
+  `${carry} ${carried} (over|across|along|there|through)`,
+  `${carry} ${carried} (round|around|off) (at|by|for|before|after|later|tonight|tomorrow|this|on|first thing|when|in <duration>|to (the|her|his|their|our|my|church|town|venue|hotel))`,
+  '<count> (<material>)? <piece> (are|is|all|still|now){0,2} (going|gone|to go|heading|go|coming|need to go|have to go|went)? (over|across|round) (to (the|them|her|his|their|my|our|church|venue)|at <number>|by|there)',
   `(pick up|collect|grab|fetch|load|carry|bring) ${some} (from|at|out|back|to|in)`,
   `(photo|photos|pic|pics|picture|pictures|video|shot) of ${some}`,
   `(redo|refix|re-do|fix|repair|rewire|check|recount|photograph|mist|relabel) ${some}`,
