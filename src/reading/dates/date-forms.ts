@@ -151,8 +151,10 @@ const readAt = (tokens: readonly Token[], index: number, context: ReadingContext
   const token = tokens[index];
   if (token === undefined || token.kind === 'line' || (token.kind === 'sign' && token.text !== "'")) return undefined;
   // "the friday, 12 feb", "next saturday the 30th"
-  if (/^(the|this|on|next|coming)$/.test(token.text) && tokens[index + 1]?.means['weekday'] !== undefined) {
-    const whole = monthForms(tokens, index + 1, context) ?? soon(weekdayWithDay(tokens, index + 1, context), context);
+  if (/^(the|this|on|next|coming)$/.test(token.text)) {
+    const at = tokens[index + 1]?.text === 'coming' ? index + 2 : index + 1;
+    const led = tokens[at]?.means['weekday'] !== undefined;
+    const whole = led ? (monthForms(tokens, at, context) ?? soon(weekdayWithDay(tokens, at, context), context)) : undefined;
     if (whole !== undefined) return { ...whole, start: index };
   }
   const weekday = token.means['weekday'] !== undefined;
@@ -194,9 +196,9 @@ const readAt = (tokens: readonly Token[], index: number, context: ReadingContext
   );
 };
 
-// "next saturday the 30th": within a fortnight the two agree.
+// "next saturday the 30th": within a fortnight the two agree; "next friday the 12th" is asked for its month.
 const soon = (read: DateRead | undefined, { today }: ReadingContext): DateRead | undefined =>
-  read?.days.every((day) => day <= addDays(today, 14)) ? read : undefined;
+  read?.why !== undefined || read?.days.every((day) => day <= addDays(today, 14)) ? read : undefined;
 
 // Many phrases ask about the same places, so what was read of the last message is kept.
 let lastTokens: readonly Token[] | undefined;

@@ -26,6 +26,9 @@ const forms = [
   pattern(`(<ordinal>|memorial|school|charity) (<word>)? (${mild})`),
   pattern('(client|bride|groom|couple|customer|planner|family|they|she|he) (says|said|confirmed|has confirmed|have confirmed|wants)'),
   pattern(
+    "(client's|clients|bride's|brides|groom's|couple's|she's|shes|he's|hes|they're|theyre|planner's|mum's) (now)? (saying|telling (me|us)|adamant|insisting|sure)",
+  ),
+  pattern(
     "(they|they're|theyre|she|she's|shes|client|bride|couple|we|i|who|all|everyone)? (need|needs|want|wants|required|needing|wanting) (them|these|those|em|' em|it all|all this|this lot|the lot|all of them|everything|flowers)",
   ),
   pattern(
@@ -41,14 +44,21 @@ const forms = [
   pattern('(order|job) (is|for|due|on|date|day)'),
 ];
 const handOver = pattern(
-  "(pickup|pick-up|handover|collection|delivery|pickup's|handover's|collection's|delivery's|deliver|deliveries|delivering|delivered|delivers|collect|collecting|collects|collected|(pick|picks|picked|picking) up|(drop|drops|dropped|dropping) off|(hand|hands|handing) over) (is|are|on|at|time|date|day|will be|by|for|them|these|it|it all|everything|:|-|,|to|the|from|shop|hotel|studio|venue|church|client|bride|home|now|moved|changed|been|has|pushed|<time>){0,5}",
+  "(pickup|pick-up|handover|collection|delivery|pickup's|handover's|collection's|delivery's|deliver|deliveries|delivering|delivered|delivers|collect|collecting|collects|collected|(pick|picks|picked|picking) up|(drop|drops|dropped|dropping) off|(hand|hands|handing) over) (is|are|on|at|time|date|day|will be|by|for|them|these|it|it all|everything|:|-|,|to|the|from|shop|hotel|studio|venue|church|client|bride|home|lodge|inn|barn|hall|winery|vineyard|club|estate|farm|manor|castle|chapel|marquee|pub|school|resort|pavilion|gallery|homestead|villa|restaurant|now|moved|changed|been|has|pushed|<time>){0,5}",
 );
+// "handover for the lodge is next tuesday": wherever it goes.
+const handedTo = pattern("(handover|hand over|handover's) (for|to|at) (the|our|a)? <word>{1,3} (is|'s|will be|on|at|:|-|,){0,2}");
 const handBehind = pattern(
   "(,|-|and|with|for|they|they'll|client|bride|she'll){0,2} (will)? ((pick|picks|picking) up|(drop|drops|dropping) off|(hand|hands|handing) over) (is|it is|at|by|from|time|around|about|<time>)",
 );
 // "jo could do 10 tomorrow" is no party.
 const doing =
   /^(can|could|will|would|should|must|might|may|to|we|i|you|they|he|she|ll|we'll|i'll|gonna|gotta|can't|cant|won't|wont|don't|dont|and|or|who|please|just)$/;
+
+// "service is a week on friday": at the head of the message, with the day right behind it.
+const headed = pattern(
+  "(the|our|her|his|their)? (church|memorial|carol|school|dawn|funeral)? (service|vows|mass|blessing|committal|burial|speech day|open day|prize night|concert|conference|exhibition|opening night|high tea|kitchen tea|rehearsal dinner) (is|are|'s|will be|now|falls|:|-|,|on|at){1,3}",
+);
 
 /** Whether the message says that its day is an event's. */
 export const isLed = (reader: Reader, reads: readonly DateRead[] = []): boolean => {
@@ -63,14 +73,17 @@ export const isLed = (reader: Reader, reads: readonly DateRead[] = []): boolean 
   );
   // Handing over is said of many things, so its day must follow at once.
   const handed = (read: DateRead): boolean =>
-    [1, 2, 3, 4, 5, 6, 7].some((by) => handOver.at(tokens, read.start - by, read.start)?.end === read.start);
+    [1, 2, 3, 4, 5, 6, 7].some((by) =>
+      [handOver, handedTo].some((form) => form.at(tokens, read.start - by, read.start)?.end === read.start),
+    );
   const behind = (read: DateRead): boolean =>
     tokens
       .slice(read.end, read.end + 6)
       .some((token) => /^(pickup|pick-up|handover|collection|collect|collecting|delivery|deliver)$/.test(token.text));
   // "sat week, pick up at 11am", but not "friday pick up the milk"
   const picked = (read: DateRead): boolean => handBehind.at(tokens, read.end, tokens.length) !== undefined;
-  return led || reads.some((read) => handed(read) || behind(read) || picked(read));
+  const head = headed.at(tokens, 0, tokens.length);
+  return led || reads.some((read) => read.start === head?.end || handed(read) || behind(read) || picked(read));
 };
 
 export const isCompound = (reader: Reader): boolean => occasionNamed.in(reader.tokens, 0, reader.tokens.length) !== undefined;

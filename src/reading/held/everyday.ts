@@ -1,5 +1,6 @@
 // Talk of everyday things: "aprons 14 each from the uniform place", "van's 12 short". The clause that names them is held, and what it goes on with.
 
+import { opensWithNamedOccasion } from '../dates/named-occasion.ts';
 import { occasionNamed } from '../dates/occasion-named.ts';
 import { firstIn, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
@@ -82,6 +83,7 @@ export const everydayStretches = (reader: Reader, part: Part): Stretch[] => {
   if (other !== undefined) return [part];
   if (!among(tokens, part, (token) => token.means['everyday'] !== undefined)) return [];
   const clauses = clausesOf(reader, part);
+  if (opensWithNamedOccasion(reader)) return [];
   const alone = !tokens.some((token) => isOurs(token) || work.test(token.text));
   const held: Stretch[] = [];
   for (let index = 0; index < clauses.length; index++) {

@@ -1,12 +1,13 @@
 // When the event is: "event 14 March", "sun 14 march", "Saturday fortnight", "wedding on the 27th" (asked). The weekday must agree.
 
 import type { Day } from '../../values/day.ts';
+import { isBareDate } from '../dates/bare-date.ts';
 import { byEvent } from '../dates/by-event.ts';
 import { endOfHours, partOfDay, type TimeRead, timeAt } from '../dates/clock-time.ts';
 import { dateOutcome } from '../dates/date-facts.ts';
 import { dateAt } from '../dates/date-forms.ts';
 import type { DateRead } from '../dates/date-read.ts';
-import { fillers, vetoes } from '../dates/date-words.ts';
+import { vetoes } from '../dates/date-words.ts';
 import { dayBefore } from '../dates/day-before.ts';
 import { dayOfOthers, tellsOwnDay } from '../dates/days-of-others.ts';
 import { timeAhead } from '../dates/hour-ahead.ts';
@@ -14,6 +15,7 @@ import { isCompound, isLed, namesEvent } from '../dates/leads.ts';
 import { leaningDays } from '../dates/leaning-days.ts';
 import { mainHour } from '../dates/main-hour.ts';
 import { withMoreDays } from '../dates/more-days.ts';
+import { opensWithNamedOccasion } from '../dates/named-occasion.ts';
 import { ofWhat } from '../dates/of-what.ts';
 import { otherDateForms } from '../dates/other-date-forms.ts';
 import { eventDays } from '../dates/other-days.ts';
@@ -44,7 +46,7 @@ const tradeWords = (reader: Reader): boolean =>
 
 const vetoed = (reader: Reader, read: DateRead, all: readonly DateRead[]): boolean => {
   if (tellsOwnDay(reader) || dayOfOthers(reader, read, all)) return true;
-  if (tradeWords(reader) || namesEvent(reader) || isCompound(reader)) return false; // "40 bouts at 25 inc tax, 14 march"
+  if (tradeWords(reader) || namesEvent(reader) || isCompound(reader) || opensWithNamedOccasion(reader)) return false; // "40 bouts at 25 inc tax, 14 march"
   if (reader.tokens.some((token) => token.means['other'] !== undefined)) return true; // "table centres for thursday"
   const part = reader.message.parts.find((each) => each.start <= read.start && read.start < each.end);
   if (part === undefined) return false;
@@ -59,25 +61,6 @@ const vetoed = (reader: Reader, read: DateRead, all: readonly DateRead[]): boole
     if (!/^(off|away|open|shut)$/.test(token.text) || (index >= read.start - 3 && index <= read.end + 2)) return true;
   }
   return false;
-};
-
-// "some time in september, not locked in yet"
-const unsettled = /^(locked|confirmed|sure|booked|set|fixed|decided|final|certain|definite|settled|in|yet)$/;
-const bareDate = (reader: Reader, reads: readonly DateRead[]): boolean => {
-  const [time] = timesNear(reader, reads, true);
-  const spoken = [...reads, ...(time === undefined ? [] : [time])];
-  return reader.tokens.every((token, index) => {
-    if (token.kind === 'line' || !reader.free(index) || spoken.some((read) => read.start <= index && index < read.end)) return true;
-    return (
-      fillers.has(token.text) ||
-      (token.text === 'not' && unsettled.test(reader.tokens[index + 1]?.text ?? '')) ||
-      unsettled.test(token.text) ||
-      token.text === "'" ||
-      token.means['material'] !== undefined ||
-      token.means['weekday'] !== undefined ||
-      token.number?.form === 'time'
-    );
-  });
 };
 
 const timesNear = (reader: Reader, reads: readonly DateRead[], confident: boolean): readonly TimeRead[] => {
@@ -143,7 +126,7 @@ const find = (reader: Reader): Finding[] => {
   const trades = tradeWords(reader) && !working(reader) && !reads.some((read) => namesOnlyWork(reader, read));
   const strong =
     ((isLed(reader, reads) || forDate) && !(working(reader) && !namesEvent(reader))) ||
-    (bareDate(reader, [...reads, ...also]) && !working(reader)) ||
+    (isBareDate(reader, [...reads, ...also, ...timesNear(reader, [...reads, ...also], true).slice(0, 1)]) && !working(reader)) ||
     trades;
   const usable = reads.filter((read) => !dayOfWork(reader, read) && (strong || read.relative !== true));
   const day = usable.some((read) => read.relative !== true) ? usable.filter((read) => read.relative !== true) : usable;

@@ -5,6 +5,7 @@ import { pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader, type Unworded } from '../phrase.ts';
 import { askedOfOthers } from '../questions/asked-of-others.ts';
 import { behindRemark } from '../questions/behind-remark.ts';
+import { asksDayOfOccasion } from '../questions/day-of-occasion.ts';
 import { isOpened, looksAsked, openAt } from '../questions/looks-asked.ts';
 import { priceTried } from '../questions/price-tried.ts';
 import { details } from '../questions/question-details.ts';
@@ -102,10 +103,12 @@ const readQuestion = (reader: Reader, part: Part): Finding => {
     form !== undefined &&
     ofGoods.has(form.asks) &&
     reader.tokens.slice(from, part.end).some(({ means, number }) => means['ingredient'] !== undefined && number === undefined);
+  const occasion = form?.asks === 'eventDate' && asksDayOfOccasion(reader, from, part.end);
   // "who has the crown st keys"
-  if (smallTalk(reader, from, part.end) && !/\d/.test(said)) return { start: part.start, end: part.end };
+  if (!occasion && smallTalk(reader, from, part.end) && !/\d/.test(said)) return { start: part.start, end: part.end };
   if (
     !trade &&
+    !occasion &&
     (!known ||
       (form?.asks !== 'events' && smallTalk(reader, from, part.end)) ||
       ((form?.asks !== 'eventDate' || !ofADay.test(said)) &&

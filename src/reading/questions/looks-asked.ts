@@ -6,6 +6,7 @@ import type { Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import type { Token } from '../text/token.ts';
 import { alone, commands } from './commands.ts';
+import { tellsNoDay } from './no-such-day.ts';
 import { leadIns, openers } from './opening-words.ts';
 import { heads, tells } from './opens-and-tells.ts';
 import { asksInTime, asksPeople, forLater, ordersByAsking, request } from './requested.ts';
@@ -199,6 +200,7 @@ export const looksAsked = (reader: Reader, part: Part): boolean => {
   if (asksBehind.test(reader.tokens[part.end - 1]?.text ?? '') && part.end - start > 2 && isA.test(reader.tokens[part.end - 2]?.text ?? ''))
     return true;
   if (shortQuestion(reader, part, start) !== undefined || shortQuestion(reader, part, part.start) !== undefined) return true;
+  if (part.asked && tellsNoDay(reader, part)) return false;
   if (part.asked && !orders.test(reader.tokens[part.start]?.text ?? '')) return true;
   if (part.end === part.start + 1 && alone.test(reader.tokens[part.start]?.text ?? '')) return true;
   const whole = (from: number): boolean =>

@@ -1,0 +1,30 @@
+// A message that says a day and hardly anything else: "sat week, dried again", "some time in september, not locked in yet".
+
+import { pattern } from '../pattern.ts';
+import type { Reader } from '../phrase.ts';
+import { fillers } from './date-words.ts';
+
+const unsettled = /^(locked|confirmed|sure|booked|set|fixed|decided|final|certain|definite|settled|in|yet)$/;
+// "dried again", "silk as usual", "fresh this time"
+const asBefore = pattern(
+  '<material> (again|anyway|anyhow|too|likewise|instead|as (before|usual|always|ever|last time|per usual)|like (before|last time)|same as (before|last time|usual))',
+);
+
+/** Whether nothing but days, hours, a material and small words is said. */
+export const isBareDate = (reader: Reader, spoken: readonly { readonly start: number; readonly end: number }[]): boolean => {
+  const { tokens } = reader;
+  const again = asBefore.in(tokens, 0, tokens.length);
+  return tokens.every((token, index) => {
+    if (token.kind === 'line' || !reader.free(index) || spoken.some((read) => read.start <= index && index < read.end)) return true;
+    return (
+      fillers.has(token.text) ||
+      (token.text === 'not' && unsettled.test(tokens[index + 1]?.text ?? '')) ||
+      unsettled.test(token.text) ||
+      token.text === "'" ||
+      token.means['material'] !== undefined ||
+      token.means['weekday'] !== undefined ||
+      token.number?.form === 'time' ||
+      (again !== undefined && again.start <= index && index < again.end)
+    );
+  });
+};
