@@ -3,6 +3,7 @@
 import type { PieceKind } from '../../handbook/pieces.ts';
 import { countOrPrice, isRare } from '../changes/now-count-or-price.ts';
 import { type ToldAs, toldForms } from '../changes/told-forms.ts';
+import type { Fact } from '../fact.ts';
 import { clausesOf } from '../held/clauses.ts';
 import { isSpare } from '../order/spare-pieces.ts';
 import { beginsAt, type Match, pattern } from '../pattern.ts';
@@ -43,18 +44,35 @@ const spaced = ({ tokens }: Reader, { start, end, kept }: Match): boolean => {
   return at > start && at < end && tokens[at - 1]?.text === '-' && (tokens[at]?.glued !== true || tokens[at - 1]?.glued === true);
 };
 
+// "its - 2 bouts now": two of them, or two fewer? It is asked.
+const asked = (reader: Reader, { start, end, kept }: Match): Finding | undefined => {
+  const [piece, number] = [kept['p']?.means['piece'] as PieceKind | undefined, kept['n']?.number];
+  const again = reader.tokens.slice(start, end + 1).some(({ text }) => text === 'now');
+  if (!again || piece === undefined || number === undefined || number.max !== undefined || number.or !== undefined) return undefined;
+  const words = reader.words(start, end);
+  const choices = [
+    { words: `${number.amount} pieces`, facts: [{ ...factFor('now', Number(number.amount), piece, undefined), words } as Fact] },
+    { words: `${number.amount} fewer`, facts: [{ ...factFor('fewer', Number(number.amount), piece, undefined), words } as Fact] },
+  ];
+  return { start, end, asks: [{ about: 'count', why: 'which number', words, choices }] };
+};
+
 const beyond = ({ tokens }: Reader, index: number): boolean =>
   quickOne.at(tokens, index, tokens.length) !== undefined || people.at(tokens, index, tokens.length) !== undefined;
 
 const readClause = (reader: Reader, start: number, end: number, grown: boolean): Finding | undefined => {
   const { tokens } = reader;
+  let dashed: Match | undefined;
   const matchAt = (from: number): readonly [ToldAs, Match] | undefined => {
     if (!beginsAt(forms, tokens, from)) return undefined;
     for (const [as, form] of toldForms) {
       const match = form.at(tokens, from, end);
       if (match === undefined || (as === 'now if why' && !grown)) continue;
       if (tokens[from]?.text === '-' && ((from > 0 && tokens[from - 1]?.kind !== 'line') || tokens[from + 1]?.glued !== true)) continue;
-      if (spaced(reader, match)) continue;
+      if (spaced(reader, match)) {
+        if (as === 'fewer') dashed ??= match;
+        continue;
+      }
       let last = match.end;
       while (last < end && closing.test(tokens[last]?.text ?? '')) last += 1;
       if (last === end || remark.test(tokens[last]?.text ?? '') || beyond(reader, last)) return [as, match];
@@ -64,6 +82,8 @@ const readClause = (reader: Reader, start: number, end: number, grown: boolean):
   for (let from = start; from < end; from++) {
     const told = matchAt(from);
     if (told !== undefined) return findingOf(reader, told, start, end);
+    const either = dashed === undefined ? undefined : asked(reader, dashed);
+    if (either !== undefined) return either;
     if (!opening.test(tokens[from]?.text ?? '')) return undefined;
   }
   return undefined;

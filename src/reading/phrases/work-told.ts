@@ -3,6 +3,7 @@
 import { workBesideHour } from '../changes/beside-work.ts';
 import { firstIn, pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader } from '../phrase.ts';
+import { byNobody } from '../progress/by-nobody.ts';
 import { inOrder } from '../progress/in-order.ts';
 import { withoutRest } from '../progress/part-done.ts';
 import { sumsBehind } from '../progress/sum-behind.ts';
@@ -45,8 +46,8 @@ const without = (reader: Reader, findings: readonly Finding[]): Reader => {
 };
 
 const find = (reader: Reader): Finding[] => {
-  const sums = sumsBehind(reader);
-  const read = [...sums, ...workBesideHour(without(reader, sums))];
+  const first = [...byNobody(reader), ...sumsBehind(reader)];
+  const read = [...first, ...workBesideHour(without(reader, first))];
   const rest = without(reader, read);
   const findings = workTold(rest).map(({ start, end, facts }) => found(reader, start, end, facts));
   if (findings.length === 0) return [...read, ...held(rest)];

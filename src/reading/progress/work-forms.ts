@@ -54,7 +54,7 @@ export const target = pattern(
 const some = '(no|none|zero|nil|nada|zilch|nothing|not (a single|one|any|a|even one|even a)) (one|single)? (of)? (the|our|them|those|my)?';
 const have = "(haven't|havent|have not|hasn't|hasnt|has not|didn't|didnt|did not|not|never|ain't|aint)";
 const ends = '(yet|so far|today|at all|as yet|up){0,2}';
-const nobody =
+export const nobody =
   "(nobody|nobody's|nobodys|noone|noones|noone's|no one|no one's|no ones|no - one|no - one's|no - ones|not a soul|none of us|none of the team)";
 export const noneForms: readonly Pattern[] = [
   pattern(
