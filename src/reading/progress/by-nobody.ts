@@ -1,10 +1,10 @@
 // "nobody did 4 of the crowns", "no one's ordered the 12 bouts": none was made or wanted, and from what number it differs is not said.
 
-import { pattern } from '../pattern.ts';
+import { firstAt, type Match, pattern } from '../pattern.ts';
 import type { Finding, Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import { isCount, type Token } from '../text/token.ts';
-import { nobody } from './work-forms.ts';
+import { nobody, noneForms } from './work-forms.ts';
 
 const said = pattern(`(${nobody}|(none|not one|neither) (of)? (<bench>|you|the (girls|team|lads|temps)))`);
 const ends = /^(,|;|-|:|\(|\)|but|so|because|cos|coz)$/;
@@ -21,8 +21,15 @@ const endOf = (tokens: readonly Token[], from: number, end: number): number => {
   return end;
 };
 
+// "none of the 6 combs broke": none did, unless it tells how many are made.
+const noneOf = pattern('(none|not one|neither) of (the|our|those|these|my) <count>');
+const noneIn = (tokens: readonly Token[], start: number, end: number): Match | undefined => {
+  const match = noneOf.in(tokens, start, end);
+  return match === undefined || firstAt(noneForms, tokens, match.start, end) !== undefined ? undefined : { ...match, end: match.start + 1 };
+};
+
 const inPart = ({ tokens }: Reader, { start, end }: Part): Finding[] => {
-  const match = said.in(tokens, start, end);
+  const match = said.in(tokens, start, end) ?? noneIn(tokens, start, end);
   if (match === undefined) return [];
   const stop = endOf(tokens, match.end, end);
   for (let index = match.end; index < stop; index++) if (isCount(tokens[index])) return [{ start: match.start, end: stop, held: true }];
@@ -31,4 +38,6 @@ const inPart = ({ tokens }: Reader, { start, end }: Part): Finding[] => {
 
 /** Counts that nobody made, broke or asked for. */
 export const byNobody = (reader: Reader): Finding[] =>
-  said.might(reader.tokens) ? reader.untouched().flatMap((part) => (part.asked ? [] : inPart(reader, part))) : [];
+  said.might(reader.tokens) || noneOf.might(reader.tokens)
+    ? reader.untouched().flatMap((part) => (part.asked ? [] : inPart(reader, part)))
+    : [];

@@ -58,6 +58,9 @@ export const nobody =
   "(nobody|nobody's|nobodys|noone|noones|noone's|no one|no one's|no ones|no - one|no - one's|no - ones|not a soul|none of us|none of the team)";
 export const noneForms: readonly Pattern[] = [
   pattern(
+    `(none|zero|nil|not (a single one|one|any)|nothing) of (the|our|those|these|my) <count> (<material>)? (<p:piece>)? (are|is|have been|has been|been|got|getting|yet){0,2} (started|begun|touched|${doneWord}) ${ends}`,
+  ),
+  pattern(
     `${nobody} (has|have|is|had|even|yet|actually){0,2} (started|begun|touched|start|begin|got to|got round to|gotten to|begun on|made a start|got started|(made|done|finished|completed|built) (any|a single|one|even one|even a single)) (making|wiring|on|with|of){0,2} (the|any|our|those|single)? (<material>)? <p:piece> ${ends}`,
   ),
   pattern(
