@@ -37,8 +37,9 @@ const stage = (fact: Progress, { state, today, freshOpen }: ProgressContext): Pr
   if (fact.fact === 'made' && fact.stage !== undefined) return fact;
   const kinds = kindsMeant(state, fact.piece);
   const [kind] = kinds;
-  const isMixed = state.lines.filter((line) => kinds.includes(line.piece)).every((line) => (line.material ?? state.material) === 'mixed');
-  if (!kind || !isMixed || state.lines.length === 0) return fact;
+  const meant = state.lines.filter((line) => kinds.includes(line.piece));
+  const isMixed = meant.every((line) => (line.material ?? state.material) === 'mixed');
+  if (!kind || !isMixed || meant.length === 0) return fact;
   if (state.date !== undefined && !freshOpen()) return asBases(fact, ordered(state, kind));
   if (fact.fact === 'left' || fact.all || kinds.length > 1) return fact;
   const waiting = basesOf(state, kind) - madeOf(state, kind);

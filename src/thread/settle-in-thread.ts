@@ -6,7 +6,7 @@ import type { Ask, Choice } from '../reading/reading.ts';
 import type { Problem } from '../values/problem.ts';
 import { problem } from '../values/result.ts';
 import { correctedCount, linesMeant } from './apply-change.ts';
-import { kindsMeant } from './apply-progress.ts';
+import { kindsMeant, madeOf } from './apply-progress.ts';
 import type { EventState, OrderLine } from './event.ts';
 import { isMissing, kindInOrder } from './kind-in-order.ts';
 import { settleSpent } from './settle-spent.ts';
@@ -97,6 +97,9 @@ const settleBareNumber = (state: EventState, change: FactOf<'change'>): Settled 
 const settleProgress = (state: EventState, fact: FactOf<'made'> | FactOf<'broke'> | FactOf<'left'>, beside: readonly Fact[]): Settled => {
   const begun = fact.fact === 'made' && fact.stage !== undefined && fact.stage !== 'base' && fact.stage !== 'finished';
   if (fact.fact === 'made' && (fact.all || fact.count === 0 || begun)) return settled(fact);
+  // "2 crowns snapped" where none are ordered or made; what was made before it is ordered is kept.
+  if (fact.piece && fact.fact !== 'made' && isMissing(state.lines, fact.piece) && madeOf(state, fact.piece) === 0)
+    return beside.some((other) => names(other, fact.piece)) ? settled(fact) : noSuchPiece(state, fact.piece);
   if (fact.piece && fact.piece !== 'unspecified') return settled(fact);
   if (beside.some((other) => other.fact === 'pieces')) return settled(fact);
   const kinds = kindsMeant(state, undefined);

@@ -72,7 +72,7 @@ const heardBlocks = (answer: Answer): readonly Block[] => {
 };
 
 const saidWords = (fact: Fact, manner: Manner): readonly Line[] => {
-  if (fact.fact === 'tax' || fact.fact === 'price' || fact.fact === 'material') return [factWords(fact, manner)];
+  if (fact.fact === 'tax' || fact.fact === 'price' || fact.fact === 'material' || fact.fact === 'date') return [factWords(fact, manner)];
   return fact.fact === 'change' && typeof fact.to === 'string' && (fact.what === 'tax' || fact.what === 'material')
     ? [text`${fact.what} ${fact.to}`]
     : [];

@@ -1,6 +1,6 @@
 // After "made 12": how many are made and left, and in one line whether that is on time and which bench days come next. "Nothing today" is an answer too.
 
-import type { PieceKind } from '../../handbook/pieces.ts';
+import { type PieceKind, pieceKinds } from '../../handbook/pieces.ts';
 import type { EventDay, EventPlan } from '../../planning/bench-plan.ts';
 import type { FactOf } from '../../reading/fact.ts';
 import { basesOf, madeOf, ordered } from '../../thread/apply-progress.ts';
@@ -21,7 +21,7 @@ export const progressBlocks = (answer: Answer): readonly Block[] => {
   if (kinds.length === 0) {
     return [{ block: 'answer', line: text`Noted. I don't know yet how many are ordered, so I can't say what is left. How many pieces?` }];
   }
-  const lines = kinds.map((kind) => kindLine(kind, answer));
+  const lines = [...kinds.map((kind) => kindLine(kind, answer)), ...unordered(answer, kinds)];
   return [{ block: 'answer', line: text`${lead(answer)}${joined(lines, '; ')}.` }, ...nextBench(answer)];
 };
 
@@ -36,6 +36,12 @@ const lead = ({ stated, questions, manner, today }: Answer): Line => {
 };
 
 const isBegun = (stage: string | undefined): boolean => stage !== undefined && stage !== 'base' && stage !== 'finished';
+
+/** What was made of a kind nobody ordered is kept, and said, until it is. */
+const unordered = ({ event, manner }: Answer, kinds: readonly PieceKind[]): readonly Line[] => {
+  const made = pieceKinds.filter((kind) => kind !== 'unspecified' && !kinds.includes(kind) && madeOf(event, kind) > 0);
+  return made.map((kind) => text`${strong(counted(madeOf(event, kind), kind, manner.says))} made and none ordered: add them or correct me`);
+};
 
 const kindLine = (piece: PieceKind, { event, manner }: Answer): Line => {
   const of = ordered(event, piece);
