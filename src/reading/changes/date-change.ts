@@ -11,13 +11,17 @@ import { dayCalledOff } from '../dates/days-off.ts';
 import { oneAfter } from '../dates/one-after.ts';
 import { dayAlone } from '../dates/part-dates.ts';
 import type { Fact } from '../fact.ts';
-import { anyIn, pattern } from '../pattern.ts';
+import { pattern } from '../pattern.ts';
 import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
 import type { Ask } from '../reading.ts';
 import type { Part } from '../text/message.ts';
 import { isCount, isNumber, type Token } from '../text/token.ts';
-import { bareWords, markers } from './change-words.ts';
+import { bareWords } from './change-words.ts';
+import { isCountedFromAnother } from './counted-from-another.ts';
 import { dateShift } from './date-shift.ts';
+import { dayNumberNow } from './day-number-now.ts';
+import { hoursBehindDay } from './hours-behind-day.ts';
+import { marksChange } from './marks-change.ts';
 import { hourOfHandOver, timeChange } from './time-change.ts';
 import { type Zones, zonesOf } from './zones.ts';
 
@@ -78,6 +82,7 @@ const shifted = (reader: Reader, part: Part): Finding | undefined => {
   for (let index = part.start; index < part.end; index++) {
     const shift = dateShift(reader.tokens, index, part.end);
     // "put the ribbon order back a week": what moves is no event.
+    if (shift !== undefined && isCountedFromAnother(reader, part.start, index)) return undefined;
     if (
       shift !== undefined &&
       reader.tokens.slice(part.start, index).some(({ means, text }) => means['ingredient'] !== undefined || otherMoves.test(text))
@@ -125,16 +130,6 @@ const ofADay = (token: Token): boolean =>
   token.means['month'] !== undefined ||
   /^(today|tomorrow|day|date)$/.test(token.text);
 
-// "wedding's on the 8th, pls put it in": noted down for the first time, and nothing is taken back.
-const noted = pattern(
-  '(put|pop|stick|bung|pencil|write|chuck|get|jot|note|mark) (it|that|this|them|us|me|the|wedding|event|party|date|job|on|<ordinal>|<plain>|<month>|<weekday>|of|for){1,4} (in|down|into|up on|on (the|our|your) (calendar|board|list|diary|book|planner|wall)) (the|our|your)? (diary|book|calendar|planner|list|please|pls)?',
-);
-const marksChange = ({ tokens }: Reader, { start, end }: Part): boolean => {
-  const note = noted.in(tokens, start, end);
-  if (note === undefined) return anyIn(markers, tokens, start, end);
-  return anyIn(markers, tokens, start, note.start) || anyIn(markers, tokens, note.end, end);
-};
-
 export const dateChange = (reader: Reader, part: Part): Finding | undefined => {
   const moved = shifted(reader, part);
   const handing = ofHandOver(reader, part);
@@ -150,9 +145,10 @@ export const dateChange = (reader: Reader, part: Part): Finding | undefined => {
       : { old: [off], fresh: [[part.start, off[0]] as const, [off[1], part.end] as const] };
   const saidOtherwise = marksChange(reader, part);
   const marked = zones.old.length > 0 || saidOtherwise;
-  if (!marked || tellsOwnDay(reader)) return undefined;
-  const fresh = zones.fresh.flatMap(([start, end]) => datesIn(reader, { start, end }));
+  if (!marked || tellsOwnDay(reader) || hoursBehindDay(reader, part)) return undefined;
+  const whole = zones.fresh.flatMap(([start, end]) => datesIn(reader, { start, end }));
   const [taken] = zones.old.flatMap(([start, end]) => datesIn(reader, { start, end }, true));
+  const fresh = whole.length > 0 ? whole : dayNumberNow(reader, part, taken);
   const turned = taken === undefined ? becomes(reader, fresh) : undefined;
   const old = taken ?? turned?.[0];
   // "its the sunday not the sat, so 28 feb": the day that says most is meant.

@@ -12,6 +12,14 @@ import { isPricedBy } from './priced-by.ts';
 const answerBy = pattern(
   '(tbc|tba|confirm|confirmed|confirming|know|decide|hear|answer|reply|rsvp|pay|order|finalise|finalize|finalised) (in)? by',
 );
+// "confirm numbers by 10 feb", "they'll confirm on the 3rd", "need final colours by fri": what is to be known by then.
+const toldBy = pattern(
+  "((confirm|confirms|confirming|finalise|finalize|finalising|decide|decides|deciding|know|rsvp|rsvps|firm up|pay|pays|paying) (<word>){0,3} by|(they'll|she'll|he'll|will|to|gonna|going to) (confirm|decide|know|pay|let (me|us|you) know) (<word>){0,2} on|(need|needs|want|wants|get|gets|send|have|got|give|chase|due) (me|us)? (<word>){0,2} (numbers|headcount|colours|colors|names|list|details|sizes|measurements|deposit|payment|balance|approval|address|rsvps) (in|back|over|confirmed|sorted|to (me|us))? by) (the|end of|latest|at){0,2}",
+);
+// "order cut off is mon 8 feb for v day": when the shop takes orders.
+const orderWindow = pattern(
+  '((order|orders|preorders|bookings) (close|closes|closing|shut|shuts|end|ends|stop|finish|open|opens|opening|cut off|cutoff|cut - off|deadline)|(last|final) orders)',
+);
 // "kids party sat so i'm off at 2": what somebody here does that day.
 const offThen = pattern(
   "(i'm|im|i am|i'll be|ill be|i'll|i gotta|i have to|i need to) (be)? (off|away|leaving|leave|out|late|gone|finishing early|not in|not working|knocking off) (at|by|on|from|early|then|that day|<plain>|<time>|<weekday>|after)",
@@ -54,14 +62,14 @@ export const tellsOwnDay = (reader: Reader): boolean => {
   const { tokens } = reader;
   if (offThen.in(tokens, 0, tokens.length) !== undefined) return true;
   if (tokens.some(({ means }) => means['piece'] !== undefined)) return false;
-  if (anyIn([attending, ownEvent], tokens, 0, tokens.length)) return true;
+  if (anyIn([attending, ownEvent, orderWindow], tokens, 0, tokens.length)) return true;
   // "wedding 20 march, need the day off after it" names the event's all the same.
   return ownTime.in(tokens, 0, tokens.length) !== undefined && !namesEvent(reader);
 };
 
 /** Whether the day is one of an answer or of a price, or of somebody who comes by. */
 export const dayOfOthers = (reader: Reader, read: DateRead, all: readonly DateRead[]): boolean => {
-  if (before(reader, read, answerBy, 3)) return true;
+  if (before(reader, read, answerBy, 3) || before(reader, read, toldBy, 10)) return true;
   if (isPricedBy(reader, read, all) || isErrandDay(reader, read)) return true;
   // "back 4 jan", but "pushed back 4 days"
   const [back, moved] = [reader.tokens[read.start - 1]?.text, reader.tokens[read.start - 2]?.text ?? ''];

@@ -73,6 +73,7 @@ const list: readonly (readonly [string, DaysIn])[] = [
   ['whit sunday, pentecost, pentecost sunday', easter(49)],
   ['whit monday', easter(50)],
   ['trinity sunday', easter(56)],
+  ['christmas eve eve, xmas eve eve', fixed(12, 23)],
   ['christmas eve, xmas eve, chrissy eve', fixed(12, 24)],
   ['christmas day, xmas day, chrissy day, christmas, xmas, crimbo', fixed(12, 25)],
   ["boxing day, st stephen's day, stephen's day, day of goodwill, goodwill day", fixed(12, 26)],

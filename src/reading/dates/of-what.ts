@@ -21,9 +21,9 @@ export const ofWhat = (reader: Reader, read: DateRead): FactOf<'date'>['of'] => 
     if (/^(photos|shoot|photo)$/.test(text)) return 'photos';
     if (
       /^(handover|pickup|collection|collect|collects|collected|collecting|delivery|deliver|delivers|delivering|delivered)$/.test(text) ||
-      (text === 'up' && reader.tokens[index - 1]?.text === 'pick') ||
-      (text === 'off' && reader.tokens[index - 1]?.text === 'drop') ||
-      (text === 'over' && reader.tokens[index - 1]?.text === 'hand')
+      (text === 'up' && /^(pick|picks|picking)$/.test(reader.tokens[index - 1]?.text ?? '')) ||
+      (text === 'off' && /^(drop|drops|dropping)$/.test(reader.tokens[index - 1]?.text ?? '')) ||
+      (text === 'over' && /^(hand|hands|handing)$/.test(reader.tokens[index - 1]?.text ?? ''))
     )
       return 'hand over';
     if (leads.has(text) && !isFor(reader, index)) return undefined;

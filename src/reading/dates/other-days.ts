@@ -2,7 +2,7 @@
 
 import { pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
-import { besideOccasions, isOccasion } from '../words/occasion-words.ts';
+import { besideOccasions, isOccasion, occasions } from '../words/occasion-words.ts';
 import { wordList } from '../words/word-list.ts';
 import type { DateRead } from './date-read.ts';
 import { namesEvent } from './leads.ts';
@@ -19,7 +19,11 @@ const pairs =
   /^(set up|setting up|back up|load in|bump in|bump out|pack down|mock up|rain date|plan b|site visit|final numbers|sample day|(start|starts|starting|begin|beginning) (drying|wiring|making|boxing|hanging|prepping|pressing)|(drying|wiring|making|boxing|hanging|bench|make) (starts|start|begins|from|day|days))$/;
 // "quote 30 bouts for 14 march": a price is asked for, and the day is no quote's.
 const quotes = pattern(
-  '(quote|quotes) (needed|wanted|required|up|out|me|us|them|her|him|for|on|the|these|please|pls|,){0,3} <count> (<any>){0,2} <piece>',
+  `(quote|quotes) ((<word>|,){0,3} <count> (<any>){0,2} <piece>|(for|on) (<word>){0,3} (${occasions.join('|')}|ball|do))`,
+);
+// "hens on 20 feb, wedding the week after": counted from a day that is none of its own.
+const dayBehind = pattern(
+  `(${occasions.join('|')}) (is|'s|on|will be|then|itself|the|a){0,3} (next day|next weekend|(following|next) (day|week|weekend)|(day|week|weekend|fortnight|month|<weekday>|<duration>) (after|later|following))`,
 );
 // An event of its own, unless a wedding is named too.
 const sideEvents = new Set(besideOccasions);
@@ -81,6 +85,15 @@ const refused = ({ tokens }: Reader, read: DateRead): boolean => {
   return false;
 };
 
+// "it was 14 march, now 21": the day that held before.
+const wasThen = pattern(
+  '(was|were|used to be|originally|previously|had been|had it as|had it on) (on|for|the|meant to be|going to be|down as|set for|in){0,3}',
+);
+const heldBefore = ({ tokens }: Reader, read: DateRead): boolean => {
+  const after = tokens.slice(read.end, read.end + 4).some(({ text }) => text === 'now');
+  return after && [1, 2, 3, 4, 5].some((by) => wasThen.at(tokens, read.start - by, read.start)?.end === read.start);
+};
+
 // "need the crowns by friday for the trial": what is wanted that day is for something else.
 const forOther = pattern(
   "(for|at|is|is for|it's|its) (the|a|an|her|his|their|our|my|bride's|brides|hair|makeup|make up){0,3} (trial|trials|rehearsal|fitting|mockup|mock up|mock - up|tasting|consult|consultation|meeting|walkthrough|photo test|sample|samples|practice|test run|run through)",
@@ -113,13 +126,15 @@ export const eventDays = (reader: Reader, reads: readonly DateRead[]): readonly 
     const after = (): Said => saidIn(reader, read.end, stopsAfter(reader, reads, read));
     return leading ? (before() ?? after()) : (after() ?? (read === first ? undefined : before()));
   });
-  const main = said.includes('event');
+  const main =
+    said.includes('event') || (said.includes('side') && dayBehind.in(reader.tokens, first.end, reader.tokens.length) !== undefined);
   return reads.filter(
     (read, at) =>
       said[at] !== 'beside' &&
       !besideNamed(reader, read) &&
       !refused(reader, read) &&
       !ofOther(reader, read) &&
+      !heldBefore(reader, read) &&
       !(said[at] === 'side' && main && ofWhat(reader, read) !== 'hand over'),
   );
 };
