@@ -40,6 +40,7 @@ const told: readonly (readonly [ToldAs, readonly string[]])[] = [
       `${orderIs} (less|minus|-) ${some} (now|then|please|pls)?`,
       `(they|they've|theyve|they have|client|client's|bride|bride's|couple|customer|mob|planner|she|she's) (has|have|had|just)? (dropped|cancelled|canceled|taken off|cut) ${some} (off)?`,
       `(take|knock|pull|cut) ${some} off`,
+      `(dropped|knocked|took|taken|pulled|cut|crossed|struck) ${some} (off|from|off of) (the|their|her|his|our|that)? (order|list|quote|job|sheet|booking|brief)`,
     ],
   ],
   [

@@ -4,12 +4,13 @@ import { workBesideHour } from '../changes/beside-work.ts';
 import { firstIn, pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader } from '../phrase.ts';
 import { byNobody } from '../progress/by-nobody.ts';
+import { dropped } from '../progress/dropped.ts';
 import { inOrder } from '../progress/in-order.ts';
 import { withoutRest } from '../progress/part-done.ts';
 import { sumsBehind } from '../progress/sum-behind.ts';
 import { summed } from '../progress/sums.ts';
 import { withoutReasons } from '../progress/why-remade.ts';
-import { workTold } from '../progress/work-clauses.ts';
+import { workClauses, workTold } from '../progress/work-clauses.ts';
 import type { Part } from '../text/message.ts';
 
 // "10 or 11 bouts done": how many is not said. "12 bouts need taping": work on what is there, no new order.
@@ -45,8 +46,29 @@ const without = (reader: Reader, findings: readonly Finding[]): Reader => {
   return { ...reader, free, untouched: () => reader.untouched().filter((part) => findings.every((finding) => apart(finding, part))) };
 };
 
+// "12 done, knocked 2 off the bench, both broken": the work before and behind what is read, in the order it is told.
+const edge = /^(,|;|-|but|and|so|n)$/;
+const withBeside = (reader: Reader, findings: readonly Finding[]): Finding[] => {
+  if (findings.length === 0) return [];
+  const { tokens } = reader;
+  const beside = reader.untouched().flatMap((part) => {
+    const own = findings.filter(({ start, end }) => start < part.end && end > part.start).sort((a, b) => a.start - b.start);
+    return own.length === 0
+      ? []
+      : [part, ...own].flatMap((_, at) => {
+          let [start, end] = [own[at - 1]?.end ?? part.start, own[at]?.start ?? part.end];
+          while (start < end && edge.test(tokens[start]?.text ?? '')) start += 1;
+          while (start < end && edge.test(tokens[end - 1]?.text ?? '')) end -= 1;
+          return start < end
+            ? workClauses(reader, { ...part, start, end }).map((told) => found(reader, told.start, told.end, told.facts))
+            : [];
+        });
+  });
+  return [...findings, ...beside].sort((a, b) => a.start - b.start);
+};
+
 const find = (reader: Reader): Finding[] => {
-  const first = [...byNobody(reader), ...sumsBehind(reader)];
+  const first = withBeside(reader, [...byNobody(reader), ...dropped(reader), ...sumsBehind(reader)]);
   const read = [...first, ...workBesideHour(without(reader, first))];
   const rest = without(reader, read);
   const findings = workTold(rest).map(({ start, end, facts }) => found(reader, start, end, facts));

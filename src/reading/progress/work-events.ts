@@ -16,11 +16,13 @@ import {
   fillers,
   joins,
   kindFirst,
+  lostAgain,
   lostWhere,
   named,
   noName,
   noneForms,
   ofAll,
+  ofTheLost,
   outOf,
   quiet,
   reaching,
@@ -132,6 +134,17 @@ const isName = (reader: Reader, start: number, index: number): boolean => {
 };
 const isFinishing = /^(made|did|finished|has|done|got|completed|boxed)$/;
 
+const afterLoss = (events: readonly Event[]): boolean =>
+  events.at(-1)?.told === 'lost' || (events.at(-1)?.told === 'count' && events.at(-2)?.told === 'lost');
+// Where they were lost, or that they were.
+const lossMore = (tokens: readonly Token[], index: number, end: number, events: readonly Event[]): Match | undefined => {
+  const again = lostAgain.at(tokens, index, end);
+  const who = again?.kept['w']?.text ?? 'all of them';
+  const count = events.findLast((event) => event.told === 'count')?.count;
+  const fits = ofTheLost.test(who) && (/^(both|both of them)$/.test(who) ? count === 2 : !/^it/.test(who) || count === 1);
+  return again !== undefined && fits ? again : lostWhere.at(tokens, index, end);
+};
+
 /** What the stretch tells, in order; nothing where a word stands in it that could change the sense. */
 export const workEvents = (reader: Reader, start: number, end: number, kindsFirst: boolean): readonly Event[] | undefined => {
   const { tokens } = reader;
@@ -141,7 +154,7 @@ export const workEvents = (reader: Reader, start: number, end: number, kindsFirs
     const token = tokens[index] as Token;
     if (!reader.free(index) || (token.text === 'smashed' && !/^(out|through|thru)$/.test(tokens[index + 1]?.text ?? ''))) return undefined;
     const dayAt = days ? dayTold.at(tokens, index, end) : undefined;
-    const hush = dayAt ?? quiet.at(tokens, index, end) ?? (events.at(-1)?.told === 'lost' ? lostWhere.at(tokens, index, end) : undefined);
+    const hush = dayAt ?? quiet.at(tokens, index, end) ?? (afterLoss(events) ? lossMore(tokens, index, end, events) : undefined);
     if (hush !== undefined) {
       index = hush.end;
       continue;

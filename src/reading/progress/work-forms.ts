@@ -106,6 +106,14 @@ export const toldForms: readonly (readonly [Told, Pattern, true?])[] = [
     ),
   ],
   ['lost', pattern(`${be} (${moreGoneWrong})`), true],
+  // "one fell n its broken"
+  [
+    'lost',
+    pattern(
+      `(fell|toppled|tipped|rolled|slipped) (off|over|down|from|onto|on|in)? (the|my)? (bench|table|shelf|trolley|counter|rack|stand|box|floor)? (and|n|&|,)? (it's|its|is|they're|theyre|now|got|are){0,2} (${goneWrong})`,
+    ),
+    true,
+  ],
   ['lost', pattern(`(had to|have to|has to|having to)? (${lossVerb}) (away|out|off)?`)],
   ['lost', pattern(`${be} (${goneWrong})`), true],
   ['down', pattern('down')],
@@ -134,7 +142,14 @@ export const byDay = pattern(
 );
 export const dayTold = pattern(day);
 /** Where they were lost: elsewhere "in the fridge" is finished. */
-export const lostWhere = pattern('(in|at|from|off|on) (the|my|our) (fridge|cooler|chiller|box|boxes|tray|cool room|coolroom|bench)');
+export const lostWhere = pattern(
+  '(in|at|from|off|on|over) (the|my|our) (fridge|cooler|chiller|box|boxes|tray|cool room|coolroom|bench|table|shelf|trolley|counter|rack|ladder|stand)',
+);
+/** "dropped one n its wrecked", "dropped 2 crowns, both wrecked": the same loss once more. */
+export const lostAgain = pattern(
+  `(and|n|,|&|-|so|now|which){0,2} (<w:word>|it is|they are|both of them|all of them) (is|are|was|were|now|all|both|totally|completely|fully|properly|got|have|had|of them|well and truly){0,2} (${goneWrong}|${moreGoneWrong})`,
+);
+export const ofTheLost = /^(it|its|it's|it is|that|thats|that's|they|they're|theyre|they are|both|both of them|all|all of them)$/;
 export const fillers =
   /^(i|we|we've|i've|ive|weve|have|has|had|just|today|tonight|now|already|yesterday|overnight|finally|ok|okay|well|there|there's|theres|are|is|were|was|only|still|got|too|sadly|unfortunately|sorry|then|update|progress|status|report|fyi|that's|thats|the|girls|lads|team|between|us|been|yay|phew|woo|grand|right|done|oh|damn|ugh|argh|eek|oops|whoops|bugger|sofar|earlier|here|lovely|guys|someone|somebody|we're|we are|i'm|\.|,|!)$/;
 
