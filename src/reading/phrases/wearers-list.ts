@@ -7,6 +7,7 @@ import type { Part } from '../text/message.ts';
 import { firstWhere, type Token } from '../text/token.ts';
 import { together } from '../wearers/across-lines.ts';
 import { askHowMany } from '../wearers/ask-how-many.ts';
+import { countedAgain } from '../wearers/counted-again.ts';
 import { headsAlone } from '../wearers/head-counts.ts';
 import { type Entry, readWearers } from '../wearers/read-wearers.ts';
 import { countFor, nameOf } from '../wearers/role-counts.ts';
@@ -98,7 +99,7 @@ const find = (reader: Reader): Finding[] => {
   let list: { readonly at: number; readonly entries: readonly Entry[] } | undefined;
   for (const part of together(reader, reader.untouched().slice(0, 40))) {
     if (part.end - part.start > 80) continue;
-    const others = headsAlone(reader, part);
+    const others = headsAlone(reader, part) ?? countedAgain(reader, part);
     if (others !== undefined) {
       findings.push(others);
       continue;
