@@ -9,7 +9,8 @@ import { didWord, doneWord, intent, stageWord, stageWork } from './done-words.ts
 import { goneWrong, lossVerb, moreGoneWrong, stageIn, stillToDo } from './losses.ts';
 import { workEvents } from './work-events.ts';
 import { kindFirst } from './work-forms.ts';
-import { type Group, workGroups } from './work-groups.ts';
+import { workGroups } from './work-groups.ts';
+import type { Group } from './work-together.ts';
 
 const breaks = /^(,|-|;|but|so|because|cos|coz)$/;
 // In a remark these make the work doubtful, wished for or another's.

@@ -28,7 +28,7 @@ export type Told =
 const before =
   '(all|about|around|roughly|another|a further|just|only|the|first|last|next|final|remaining|exactly|a total of|our|my|these|those|us|other){0,3}';
 const between =
-  "(x|nos|no|pcs|of|the|our|my|those|these|them|more|further|other|new|fresh|replacement|little|small|big|yesterday's|today's|yesterdays|<material>){0,3}";
+  "(x|nos|no|pcs|of|the|our|my|those|these|them|em|more|further|other|new|fresh|replacement|little|small|big|yesterday's|today's|yesterdays|<material>){0,3}";
 // What they are called is heard only before their name: "30 made" is no name, "the 3 broken combs" is.
 const likeThat =
   '(finished|done|made|completed|broken|damaged|dodgy|wonky|squashed|snapped|ruined|crushed|<material>|little|small|new|fresh){0,2}';

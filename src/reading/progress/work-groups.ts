@@ -5,73 +5,12 @@ import type { Token } from '../text/token.ts';
 import { kindOf } from './made-facts.ts';
 import type { Event } from './work-events.ts';
 import type { Told } from './work-forms.ts';
-import { allOf, apart, factOf, itemsFrom, kindsFrom, sameKind } from './work-items.ts';
-
-export interface Group {
-  readonly start: number;
-  readonly end: number;
-  readonly facts: readonly Unworded[];
-  readonly reach?: true; // the whole so far: it takes the place of the handful before it
-}
-/** What the sentence says beside: the step of a word, whether a break is a line, whether "so far" or "now" stands in it. */
-export interface Beside {
-  stageOf(event: Event): string;
-  line(event: Event): boolean;
-  colon(event: Event): boolean;
-  readonly soFar: boolean;
-  readonly countFirst: boolean; // a number opens it
-}
+import { allOf, allOfThem, apart, factOf, itemsFrom, kindsFrom, sameKind } from './work-items.ts';
+import { type Beside, endOf, type Group, type Taken, together } from './work-together.ts';
 
 const behindCount: ReadonlySet<Told> = new Set<Told>(['done', 'stage', 'lost', 'left', 'again', 'good', 'down', 'whole']);
 const beforeCount: ReadonlySet<Told> = new Set<Told>(['done', 'did', 'stage', 'lost', 'toMake', 'again', 'reach']);
 const finishing = (event: Event): boolean => event.told === 'done' || event.told === 'did' || event.told === 'again';
-
-interface Taken {
-  readonly group: Group;
-  readonly next: number;
-}
-
-const endOf = (events: readonly Event[], next: number): number => (events[next - 1] as Event).end;
-
-// Items with their word, and what may still follow: "… on the crowns", "… to replace the broken ones".
-const together = (events: readonly Event[], items: readonly Event[], word: Event, next: number, start: number, beside: Beside): Taken => {
-  let last = next;
-  let told = word.told === 'down' ? 'done' : word.told;
-  let own = items;
-  const [only] = items;
-  const named = events[last]?.kind;
-  if (events[last]?.told === 'kind' && items.length === 1 && only !== undefined && only.kind === undefined && named !== undefined) {
-    own = [{ ...only, kind: named }];
-    last += 1;
-  }
-  if ((told === 'done' || told === 'did') && events[last]?.told === 'instead') {
-    told = 'again';
-    last += 1;
-  }
-  // "fixed the 3 that came apart"
-  if (told === 'again' && word.start < (only?.start ?? 0) && events[last]?.told === 'lost') last += 1;
-  // "two snapped, made two new ones"
-  if (
-    (told === 'did' || told === 'done') &&
-    only?.fresh === true &&
-    word.start < only.start &&
-    events.some((event) => event.told === 'lost')
-  )
-    told = 'again';
-  // "12 down, 4 to go on the combs"
-  const later = events.find((event) => event.told === 'kind')?.kind;
-  if (word.told === 'down' && only?.kind === undefined && only !== undefined && later !== undefined) own = [{ ...only, kind: later }];
-  // "that's another dozen done" is no whole.
-  if (told === 'reach' && own.some((item) => item.more)) told = 'did';
-  const facts = own.map((item) => factOf(told, item, beside.stageOf(word)));
-  // "all 14 corsages done"
-  const [fact] = facts;
-  if (items.length === 1 && only?.all === true && told === 'done' && fact?.fact === 'made') facts[0] = { ...fact, all: true };
-  return {
-    group: { start, end: endOf(events, last), facts, ...(told === 'reach' || told === 'whole' ? { reach: true } : {}) },
-    next: last,
-  };
-};
 
 /** The ways to read one group that begins at `at`. */
 const groupsAt = (events: readonly Event[], at: number, beside: Beside): Taken[] => {
@@ -83,6 +22,20 @@ const groupsAt = (events: readonly Event[], at: number, beside: Beside): Taken[]
   if (first.told === 'share' && first.fraction !== undefined) {
     const fact: Unworded = { fact: 'made', fraction: first.fraction, ...kindOf(first.kind) };
     ways.push({ group: { start: first.start, end: first.end, facts: [fact] }, next: at + 1 });
+    // "half the corsages done, thats 6"
+    const behind = apart(events[at + 1]) ? at + 2 : at + 1;
+    const six = events[behind + 1];
+    if (
+      events[behind]?.told === 'reach' &&
+      events[behind]?.doubtful === true &&
+      !beside.soFar &&
+      six?.told === 'count' &&
+      six.of === undefined &&
+      six.more !== true &&
+      (six.kind === undefined || first.kind === undefined) &&
+      !behindCount.has(events[behind + 2]?.told ?? 'join')
+    )
+      ways.push({ group: { start: first.start, end: six.end, facts: [factOf('reach', { ...first, ...six }, '')] }, next: behind + 2 });
     // "halfway on the crowns, 5 of 10"
     const item = events[apart(events[at + 1]) ? at + 2 : at + 1];
     const next = apart(events[at + 1]) ? at + 3 : at + 2;
@@ -162,12 +115,22 @@ const groupsAt = (events: readonly Event[], at: number, beside: Beside): Taken[]
     const { kinds, next } = kindsFrom(events, at + 1);
     // "finished the crowns" is all of them; "made crowns" may be some.
     if ((first.told === 'done' || first.told === 'did') && kinds.length > 0 && kinds.every((each) => each.all))
-      ways.push({ group: { start: first.start, end: endOf(events, next), facts: allOf(kinds) }, next });
+      ways.push(
+        allOfThem(events, kinds, next, first.start) ?? {
+          group: { start: first.start, end: endOf(events, next), facts: allOf(kinds) },
+          next,
+        },
+      );
   }
   if (first.told === 'kind') {
     const { kinds, next } = kindsFrom(events, at);
     if (events[next]?.told === 'done')
-      ways.push({ group: { start: first.start, end: (events[next] as Event).end, facts: allOf(kinds) }, next: next + 1 });
+      ways.push(
+        allOfThem(events, kinds, next + 1, first.start) ?? {
+          group: { start: first.start, end: (events[next] as Event).end, facts: allOf(kinds) },
+          next: next + 1,
+        },
+      );
     // "bouts: 14 of 18", "corsages 9/12 now"
     const item = events[apart(events[at + 1]) ? at + 2 : at + 1];
     const after = apart(events[at + 1]) ? at + 3 : at + 2;

@@ -59,3 +59,24 @@ export const kindsFrom = (events: readonly Event[], at: number): { kinds: Event[
 export const sameKind = (item: Event, before: Event | undefined): Event =>
   item.kind === undefined && before?.kind !== undefined ? { ...item, kind: before.kind } : item;
 export const allOf = (kinds: readonly Event[]): Unworded[] => kinds.map((each) => ({ fact: 'made', all: true, ...kindOf(each.kind) }));
+
+/** "boutonnieres finished, all 22 of em": so many, and all of them. */
+export const allOfThem = (
+  events: readonly Event[],
+  kinds: readonly Event[],
+  next: number,
+  start: number,
+):
+  | { readonly group: { readonly start: number; readonly end: number; readonly facts: readonly Unworded[] }; readonly next: number }
+  | undefined => {
+  const at = apart(events[next]) ? next + 1 : next;
+  const item = events[at];
+  const [kind, other] = kinds;
+  if (other !== undefined || item?.told !== 'count' || item.all !== true || item.kind !== undefined || item.of !== undefined)
+    return undefined;
+  const behind = events[at + 1]?.told;
+  if (behind !== undefined && !/^(done|join|stop|whole)$/.test(behind)) return undefined; // "all 6 broke"
+  const last = behind === 'done' ? at + 1 : at;
+  const fact: Unworded = { fact: 'made', count: item.count ?? 0, all: true, ...kindOf(kind?.kind) };
+  return { group: { start, end: events[last]?.end ?? item.end, facts: [fact] }, next: last + 1 };
+};
