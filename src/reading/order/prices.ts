@@ -1,7 +1,7 @@
 // Which numbers of a message are prices of its pieces. Other people's prices, time and wages are left alone.
 
-import { isHourOfOccasion } from '../dates/clock-time.ts';
 import { isBeforeDay } from '../dates/hour-or-price.ts';
+import { isHourOfOccasion } from '../dates/hours-no-prices.ts';
 import { pattern } from '../pattern.ts';
 import { everything, type Reader } from '../phrase.ts';
 import { isCount } from '../text/token.ts';
@@ -60,6 +60,8 @@ const perTime = pattern(
 
 const sharedOut = pattern('<count> <material> (,|and|&|+|n)? (<count> <material>|(the)? (rest|others|remainder|other ones))');
 
+// "4 corsages 28 and a crown 60"
+const anotherPiece = pattern('and (a|an) <word>{0,2} <piece>');
 // "100 lapels, 8.50": a number right behind a counted piece can only be its price.
 const behindPiece = (reader: Reader, index: number, pieceEnds: ReadonlySet<number>, listed: boolean): boolean => {
   let at = index - 1;
@@ -82,7 +84,8 @@ const behindPiece = (reader: Reader, index: number, pieceEnds: ReadonlySet<numbe
     pieceEnds.has(at) &&
     (next === undefined ||
       next.kind !== 'word' ||
-      (next.text === 'and' && isCount(reader.tokens[index + 2])) ||
+      (next.text === 'and' &&
+        (isCount(reader.tokens[index + 2]) || anotherPiece.at(reader.tokens, index + 1, reader.tokens.length) !== undefined)) ||
       // "1 corsage 45 and 1 bout 20 for the formal": priced like the kind before it.
       (next.text === 'for' &&
         listed &&

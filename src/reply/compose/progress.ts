@@ -21,7 +21,7 @@ export const progressBlocks = (answer: Answer): readonly Block[] => {
   if (kinds.length === 0) {
     return [{ block: 'answer', line: text`Noted. I don't know yet how many are ordered, so I can't say what is left. How many pieces?` }];
   }
-  const lines = [...kinds.map((kind) => kindLine(kind, answer)), ...unordered(answer, kinds)];
+  const lines = [...kinds.map((kind, index) => kindLine(kind, answer, index === 0)), ...unordered(answer, kinds)];
   return [{ block: 'answer', line: text`${lead(answer)}${joined(lines, '; ')}.` }, ...nextBench(answer)];
 };
 
@@ -43,7 +43,7 @@ const unordered = ({ event, manner }: Answer, kinds: readonly PieceKind[]): read
   return made.map((kind) => text`${strong(counted(madeOf(event, kind), kind, manner.says))} made and none ordered: add them or correct me`);
 };
 
-const kindLine = (piece: PieceKind, { event, manner }: Answer): Line => {
+const kindLine = (piece: PieceKind, { event, manner }: Answer, opens: boolean): Line => {
   const of = ordered(event, piece);
   const made = madeOf(event, piece);
   if (made > of) {
@@ -52,8 +52,8 @@ const kindLine = (piece: PieceKind, { event, manner }: Answer): Line => {
   const left = of - made;
   if (left === 0) {
     return of === 1
-      ? text`${strong(`The ${pieceName(piece, manner.says)}`)} is made`
-      : text`${strong(`All ${grouped(of)}`)} ${plural(piece, manner.says)} made`;
+      ? text`${strong(`${opens ? 'The' : 'the'} ${pieceName(piece, manner.says)}`)} is made`
+      : text`${strong(`${opens ? 'All' : 'all'} ${grouped(of)}`)} ${plural(piece, manner.says)} made`;
   }
   const bases = basesOf(event, piece);
   const isMixed = event.lines.some((line) => line.piece === piece && (line.material ?? event.material) === 'mixed');

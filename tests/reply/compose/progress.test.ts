@@ -21,3 +21,9 @@ it.each(['2 crowns snapped', '3 crowns left'])('has none of what “%s” tells 
 it('says the day back, and that its year was assumed, before any piece is ordered', async () => {
   expect(await replyTo(['dried, event 14 march'])).toMatch(/^Noted: event Sun 14 March 2027 \(year assumed\), dried\./);
 });
+
+it('goes on with the next kind in the same sentence', async () => {
+  expect(await replyTo(['3 buttonholes at 14 inc vat, 2 corsages at 28, 1 crown at 60', 'corsages done', 'crown done'])).toMatch(
+    /^0 of 3 buttonholes made, 3 left; all 2 corsages made; the flower crown is made\./,
+  );
+});
