@@ -1,7 +1,7 @@
 // The new values a correction names: counts, prices, tax, material, work done. Each becomes one change; nothing else is touched.
 
-import { isHourOfDay } from '../dates/clock-time.ts';
 import { dateAt } from '../dates/date-forms.ts';
+import { isHourOfDay } from '../dates/hours-no-prices.ts';
 import { clausesOf } from '../held/clauses.ts';
 import { findMentions } from '../order/mentions.ts';
 import { findPrices } from '../order/prices.ts';

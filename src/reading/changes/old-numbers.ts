@@ -13,12 +13,14 @@ export interface OldNumbers {
 }
 
 export const oldNumbers = (tokens: readonly Token[], part: Part, zones: Zones): OldNumbers => {
+  // "it was 14 march now we need 30 bouts": the number of a day was no count.
+  const ofDay = (index: number): boolean => [index - 1, index + 1].some((by) => tokens[by]?.means['month'] !== undefined);
   const old = (from: number): number =>
     firstWhere(
       tokens,
       from,
       part.end,
-      (token, index) => inZones(zones.old, index) && (token.number?.form === 'plain' || token.number?.form === 'money'),
+      (token, index) => inZones(zones.old, index) && !ofDay(index) && (token.number?.form === 'plain' || token.number?.form === 'money'),
     );
   const at = old(part.start);
   const from = at < 0 ? undefined : tokens[at]?.number;

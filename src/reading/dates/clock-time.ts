@@ -4,7 +4,6 @@
 import { type Match, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import type { Token } from '../text/token.ts';
-import { isOccasion } from '../words/occasion-words.ts';
 import { hourRunTogether } from './run-together.ts';
 
 export interface TimeRead {
@@ -48,7 +47,7 @@ const of24 = (hour: number, half: Half = undefined): number => {
 const pad = (value: number): string => String(value).padStart(2, '0');
 const at = (hour: number, minute: number): string => `${pad(hour % 24)}:${pad(minute)}`;
 
-const hourOf = (token: Token | undefined): number | undefined => {
+export const hourOf = (token: Token | undefined): number | undefined => {
   const hour = Number(token?.number?.amount);
   return hour >= 1 && hour <= 12 && token?.number?.max === undefined ? hour : undefined;
 };
@@ -93,12 +92,17 @@ const opening = (match: Match): string | undefined => {
   return at(hour % 12 === 0 ? 12 : hour + 12 <= last ? hour + 12 : hour, 0);
 };
 
+export const ofADay = (token: Token | undefined): boolean =>
+  token?.means['weekday'] !== undefined || token?.means['month'] !== undefined || token?.number?.form === 'ordinal';
+
 // "open day 14 feb 10-3", "party 13 feb 7 til late": hours, since no count goes down.
 const bareHours = pattern('(,)? <h:count> ((-|to|til|till|until) <e:count>|(-|to|til|till|until) late)');
 const goingDown = (tokens: readonly Token[], index: number): TimeRead | undefined => {
   const match = bareHours.at(tokens, index, tokens.length);
   const [hour, last] = [hourOf(match?.kept['h']), match?.kept['e']];
-  if (match === undefined || hour === undefined || tokens.some((token) => token.means['piece'] !== undefined)) return undefined;
+  if (match === undefined || hour === undefined) return undefined;
+  // "open day 14 feb 10-3, 20 corsages"
+  if (!ofADay(tokens[index - 1]) && tokens.some((token) => token.means['piece'] !== undefined)) return undefined;
   // "ten to three" is ten minutes before it.
   if (match.kept['h']?.number?.worded === true || (hour % 5 === 0 && textsOf(tokens, match).includes('to'))) return undefined;
   if (last !== undefined && ((hourOf(last) ?? hour) >= hour || !standsAlone(tokens, match.end))) return undefined;
@@ -189,32 +193,3 @@ export const timeAt = (reader: Reader, index: number, besideDate: boolean): Time
 const until = pattern('(-|to|til|till|until) (<time>|late)');
 /** "2pm-6pm": where the hours end that begin with a time. */
 export const endOfHours = (tokens: readonly Token[], end: number): number => until.at(tokens, end, tokens.length)?.end ?? end;
-
-/** "on thursday at 11": the number here is the hour of a day, and no price. */
-export const isHourOfDay = (tokens: readonly Token[], index: number): boolean => {
-  const day = tokens[index - 2];
-  const said =
-    day !== undefined && (day.means['weekday'] !== undefined || day.means['month'] !== undefined || day.number?.form === 'ordinal');
-  return (
-    (said || /^(today|tomorrow)$/.test(day?.text ?? '')) &&
-    /^(at|@)$/.test(tokens[index - 1]?.text ?? '') &&
-    tokens[index]?.number?.form === 'plain' &&
-    hourOf(tokens[index]) !== undefined
-  );
-};
-
-/** "at 4 today", "by 10 tomorrow": the number before the day is its hour. */
-export const isHourBeforeDay = (tokens: readonly Token[], index: number): boolean =>
-  /^(at|@|by|before)$/.test(tokens[index - 1]?.text ?? '') &&
-  /^(today|tomorrow|tonight|tmrw|tmr|tomoz|this)$/.test(tokens[index + 1]?.text ?? '') &&
-  (tokens[index + 1]?.text !== 'this' || /^(arvo|afternoon|evening|morning)$/.test(tokens[index + 2]?.text ?? '')) &&
-  tokens[index]?.number?.form === 'plain' &&
-  hourOf(tokens[index]) !== undefined;
-
-/** "wedding at 4, 20 bouts": the hour of an occasion, and no price. */
-export const isHourOfOccasion = (tokens: readonly Token[], index: number): boolean =>
-  /^(at|@)$/.test(tokens[index - 1]?.text ?? '') &&
-  (isOccasion(tokens[index - 2]?.text ?? '') || /^(service|vows|mass)$/.test(tokens[index - 2]?.text ?? '')) &&
-  tokens[index]?.number?.form === 'plain' &&
-  hourOf(tokens[index]) !== undefined &&
-  tokens[index + 1]?.means['each'] === undefined;

@@ -1,7 +1,8 @@
 // A day on which somebody has to be in for goods, or fetch them: "someone be here at 7 tmrw for the bucket delivery", "frames pick up is friday".
 
-import { pattern } from '../pattern.ts';
+import { anyIn, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
+import type { Token } from '../text/token.ts';
 import { isOccasion } from '../words/occasion-words.ts';
 import type { DateRead } from './date-read.ts';
 
@@ -27,6 +28,14 @@ const present = [
     '(someone|somebody|anyone|anybody|one of you|one of us|you|pls|please) (to|please|pls|can|could|needs|need){0,2} (wait in|sign for|take in|receive)',
   ),
 ];
+// "pls cover sat 13 feb 9-1", "can you work sunday the 14th"
+const shift = pattern(
+  '(pls|please|someone|anyone|somebody|you|u|who|can|could|need|needs|jo) (can|could|will|to|please|pls|someone|anyone|you|u|just){0,3} (cover|work) (for me|a|the|my|our|me|on|shop|shift|counter|till|bench){0,3} (<weekday>|<ordinal>|<plain>|<slashed>|<month>|next|this|tomorrow|tmrw)',
+);
+// "driver's picking up the frames sat 13 feb 8am"
+const fetched = pattern(
+  `((pick|picks|picking) up|(drop|drops|dropping) (off|back)|collect|collects|collecting|collected|fetch|fetching|return|returns|returning|bring back|take back) (back|the|our|all|my|some|those|these|more|hire|hired){0,3} (bucket|buckets|vase|vases|foam|oasis|ribbon|ribbons|sundries|parcel|parcels|frame|frames|stand|stands|plinth|plinths|arch|hire van|van|moss|pots|jars|candles|crates|pallet|packaging|tissue|linen|furniture|samples|blanks|magnets|supplies|stock|stems)`,
+);
 const opening = pattern(
   `(ok|right|hi|hey|and|team|all|folks|,|-|need to|must|gotta|please|pls|plz|just|also|to){0,3} (be|wait) ${courtesy} ${place}`,
 );
@@ -36,16 +45,26 @@ const errand = pattern(
   'for (the|a|an|our|my|that|this|some)? (<any>){0,3} (delivery|deliveries|drop|drop off|pick up|pickup|collection|courier|run|driver|rep)',
 );
 
+const stretchAround = ({ tokens }: Reader, read: DateRead, stop: RegExp): readonly [number, number] => {
+  let [start, end] = [read.start, read.end];
+  while (start > 0 && !stop.test(tokens[start - 1]?.text ?? '') && tokens[start - 1]?.kind !== 'line') start -= 1;
+  while (end < tokens.length && !stop.test(tokens[end]?.text ?? '') && tokens[end]?.kind !== 'line') end += 1;
+  return [start, end];
+};
+
 /** Whether somebody here has to be in that day, or fetch what is needed. */
 export const isErrandDay = (reader: Reader, read: DateRead): boolean => {
   const { tokens } = reader;
-  let [start, end] = [read.start, read.end];
-  while (start > 0 && !boundary.test(tokens[start - 1]?.text ?? '') && tokens[start - 1]?.kind !== 'line') start -= 1;
-  while (end < tokens.length && !boundary.test(tokens[end]?.text ?? '') && tokens[end]?.kind !== 'line') end += 1;
-  const there = opening.at(tokens, start, end) !== undefined || present.some((form) => form.in(tokens, start, end) !== undefined);
-  const brings = goods.in(tokens, start, end) !== undefined;
-  if (!there && !brings) return false;
+  const [start, end] = stretchAround(reader, read, boundary);
+  const [from, to] = stretchAround(reader, read, /^[,;.!?]$/);
+  const ofEvent = (token: Token): boolean => isOccasion(token.text) || token.means['piece'] !== undefined;
+  const fetches = [fetched, goods].some((form) => form.in(tokens, from, to) !== undefined);
+  if (fetches || shift.in(tokens, from, to) !== undefined)
+    return fetches ? ours.in(tokens, from, to) === undefined : !tokens.slice(from, to).some(ofEvent);
+  if (opening.at(tokens, start, end) === undefined && !anyIn(present, tokens, start, end)) return false;
   if (ours.in(tokens, start, end) !== undefined) return false;
-  if (there && (brings || errand.in(tokens, start, end) !== undefined)) return true;
-  return !tokens.some(({ text }) => isOccasion(text));
+  // "wedding sat 13 feb, someone be in thurs for the rose delivery": each day has its own.
+  if (errand.in(tokens, from, to) !== undefined) return true;
+  const brings = [goods, errand].some((form) => form.in(tokens, start, end) !== undefined);
+  return brings ? !tokens.slice(from, to).some(ofEvent) : !tokens.some(({ text }) => isOccasion(text));
 };

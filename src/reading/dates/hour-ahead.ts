@@ -15,7 +15,7 @@ const between = /^(on|this|the|,)$/;
 export const timeAhead = (reader: Reader, index: number, reads: readonly DateRead[]): TimeRead | undefined => {
   const { tokens } = reader;
   const own = at.test(tokens[index]?.text ?? '') ? hourBeforeDay(reader, index + 1) : undefined;
-  const goods = tokens[index - 1];
+  const goods = tokens[index - 1]?.text === ',' ? tokens[index - 2] : tokens[index - 1];
   if (own !== undefined && (goods?.number ?? goods?.means['piece'] ?? goods?.means['each']) !== undefined)
     return { start: index, end: index + 2, time: own };
   const lead = at.test(tokens[index]?.text ?? '') ? index : index - 1;

@@ -9,8 +9,11 @@ const between = /^(is|at|on|by|for|the|now|will|be|from|this|next|moved|changed|
 
 // "pick up for the bride is friday 4pm", "delivery for the wedding is sat 10am": whose it is.
 const isFor = ({ tokens }: Reader, index: number): boolean => {
-  const lead = /^(the|our|her|his|their)$/.test(tokens[index - 1]?.text ?? '') ? index - 2 : index - 1;
-  return /^(for|to)$/.test(tokens[lead]?.text ?? '') && /^(is|will|now|'s)$/.test(tokens[index + 1]?.text ?? '');
+  if (!/^(is|will|now|'s)$/.test(tokens[index + 1]?.text ?? '')) return false;
+  // "collection for the lodge do is thurs 4 march"
+  return [1, 2, 3].some(
+    (by) => /^(for|to)$/.test(tokens[index - by]?.text ?? '') && tokens.slice(index - by + 1, index).every(({ kind }) => kind === 'word'),
+  );
 };
 
 export const ofWhat = (reader: Reader, read: DateRead): FactOf<'date'>['of'] => {

@@ -1,6 +1,6 @@
 // Whether a number is what goods cost. Without a currency or pence only "12 a bunch", "now 12" and "12 each" are prices.
 
-import { isHourBeforeDay, isHourOfDay } from '../dates/clock-time.ts';
+import { isHourBeforeDay, isHourOfDay } from '../dates/hours-no-prices.ts';
 import { pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import type { Token } from '../text/token.ts';

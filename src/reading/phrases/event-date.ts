@@ -112,10 +112,8 @@ const find = (reader: Reader): Finding[] => {
   const said = [...whole, ...dayBefore(reader, whole)].toSorted((a, b) => a.start - b.start);
   const all = said.some((read) => read.relative !== true) ? said : said.map((read) => byEvent(reader, read));
   const kept = eventDays(reader, all);
-  const { reads, also } = withPickedDay(
-    reader,
-    kept.filter((read) => !vetoed(reader, read, all)),
-  );
+  const open = kept.filter((read) => !vetoed(reader, read, all));
+  const { reads, also } = withPickedDay(reader, open);
   if (reads.length === 0) return [];
   const forDate = reads.some(
     (read) =>
@@ -139,7 +137,7 @@ const find = (reader: Reader): Finding[] => {
     return (
       another ||
       all.some((read) => read.start <= index && index < read.end) ||
-      (before !== undefined && !kept.includes(before)) ||
+      (before !== undefined && !open.includes(before)) ||
       near.some((token) => /^(setup|set|bump|rehearsal)$/.test(token.text))
     );
   };
