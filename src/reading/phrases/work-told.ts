@@ -67,9 +67,19 @@ const withBeside = (reader: Reader, findings: readonly Finding[]): Finding[] => 
   return [...findings, ...beside].sort((a, b) => a.start - b.start);
 };
 
+// "popping out for lunch, thats 26 done 14 to go": the clause before is read or held already, and the rest tells of the work.
+const behindTaken = (reader: Reader): Finding[] =>
+  reader.message.parts.slice(0, 40).flatMap((part) => {
+    let start = part.start;
+    while (start < part.end && !reader.free(start)) start += 1;
+    if (start === part.start || part.asked || !edge.test(reader.tokens[start]?.text ?? '')) return [];
+    for (let index = start; index < part.end; index++) if (!reader.free(index)) return [];
+    return workClauses(reader, { ...part, start: start + 1 }).map((told) => found(reader, told.start, told.end, told.facts));
+  });
+
 const find = (reader: Reader): Finding[] => {
   const first = withBeside(reader, [...byNobody(reader), ...dropped(reader), ...sumsBehind(reader)]);
-  const read = [...first, ...workBesideHour(without(reader, first))];
+  const read = [...behindTaken(reader), ...first, ...workBesideHour(without(reader, first))];
   const rest = without(reader, read);
   const findings = workTold(rest).map(({ start, end, facts }) => found(reader, start, end, facts));
   if (findings.length === 0) return [...read, ...held(rest)];
