@@ -38,8 +38,15 @@ const monthBehind = pattern('(-|of|th)? <month>');
 // "made 12-13": how many is not said.
 const spread = (match: Match): boolean => (match.kept['n'] ?? match.kept['m'])?.number?.max !== undefined;
 
+// "crowns going ok, 3 bouts done" intends nothing.
+const well = /^(ok|okay|well|fine|nicely|good|great|slow|slowly|alright|grand|steady|badly|smoothly|lovely)$/;
 const future = (reader: Reader, part: Part, before: number): boolean =>
-  firstWhere(reader.tokens, Math.max(part.start, before - 5), before, (token, at) => intent.has(token.text) && reader.free(at)) >= 0;
+  firstWhere(
+    reader.tokens,
+    Math.max(part.start, before - 5),
+    before,
+    (token, at) => intent.has(token.text) && reader.free(at) && !(token.text === 'going' && well.test(reader.tokens[at + 1]?.text ?? '')),
+  ) >= 0;
 
 // "32 made in total": told together, so it is the whole.
 const saysWhole = (token: Token): boolean => /^(in total|in all|all told|all up)$/.test(token.text);

@@ -124,11 +124,14 @@ const groupsAt = (events: readonly Event[], at: number, beside: Beside): Taken[]
   }
   if (first.told === 'kind') {
     const { kinds, next } = kindsFrom(events, at);
-    if (events[next]?.told === 'done')
+    // "crowns going well, all done"
+    const allDone = apart(events[next]) && events[next + 1]?.told === 'done' && events[next + 1]?.all === true;
+    const done = allDone && events[next + 2]?.told !== 'count' ? next + 1 : next;
+    if (events[done]?.told === 'done')
       ways.push(
-        allOfThem(events, kinds, next + 1, first.start) ?? {
-          group: { start: first.start, end: (events[next] as Event).end, facts: allOf(kinds) },
-          next: next + 1,
+        allOfThem(events, kinds, done + 1, first.start) ?? {
+          group: { start: first.start, end: (events[done] as Event).end, facts: allOf(kinds) },
+          next: done + 1,
         },
       );
     // "bouts: 14 of 18", "corsages 9/12 now"
