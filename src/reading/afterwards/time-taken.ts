@@ -51,6 +51,10 @@ export interface Taken {
 const habit = pattern(
   "(is|'s|,|would be)? (my|our|the|her|his)? (usual|usually|normally|norm|on average|average|going rate|typical|typically)",
 );
+// "last year we did 40 in 6 hours": other work than this.
+const earlier = pattern(
+  '(last|the other|a previous|another) (year|time|month|season|summer|spring|autumn|fall|winter|wedding|job|event|one)',
+);
 const longest = 14; // words: more is a story
 
 /** What a sentence says the work took, in minutes of one pair of hands. */
@@ -72,6 +76,7 @@ export const timeTaken = (tokens: readonly Token[], part: Part): Taken | undefin
     if (!named && part.end - match.end > 1) continue;
     if (tokens.slice(part.start, match.start).some((token) => token.means['other'] !== undefined || token.means['everyday'] !== undefined))
       continue; // "the arch took 6 hours"
+    if (earlier.in(tokens, part.start, part.end) !== undefined) continue;
     const together = words.some(({ text }) => text === 'between us' || text === 'between' || /^(in total|all up|total)$/.test(text));
     const fact: Unworded = {
       fact: 'actual',
@@ -80,8 +85,10 @@ export const timeTaken = (tokens: readonly Token[], part: Part): Taken | undefin
       ...(count === undefined ? {} : { count: Number(count) }),
       ...kindOf(match),
     };
-    // "12 done in 90 min" says both what is made and how long it took.
-    const finished = words.some(({ text }) => /^(done|made|finished|boxed)$/.test(text));
+    // "12 done in 90 min" and "did 10 bouts in 2 hours" say both what is made and how long it took.
+    const finished =
+      words.some(({ text }) => /^(done|made|finished|boxed)$/.test(text)) ||
+      (count !== undefined && /^(did|done|made|finished|completed|wired)$/.test(tokens[match.start - 1]?.text ?? ''));
     const made: Unworded = { fact: 'made', ...(count === undefined ? { all: true } : { count: Number(count) }), ...kindOf(match) };
     return { match, facts: finished ? [made, fact] : [fact] };
   }
