@@ -116,9 +116,11 @@ const letterFor = (tokens: readonly Token[], index: number): string | undefined 
 };
 
 // "meant £9.50 each, fat fingers": so it was a slip.
-const slips = /^((fat|big|clumsy|cold|frozen) (finger|fingers|fingered|thumb|thumbs)|brain (fade|fog|fart|freeze))$/;
+const slips =
+  /^((fat|big|clumsy|cold|frozen) (finger|fingers|fingered|thumb|thumbs)|brain (fade|fog|fart|freeze)|(typing|keyboard|keying|thumb|finger|autocorrect) (mistake|mistakes|error|errors|slip|slips|fail|slip up))$/;
 const isSlip = (tokens: readonly Token[], index: number): boolean =>
-  /^(fat|big|clumsy|cold|frozen|brain)$/.test(tokens[index]?.text ?? '') && slips.test(`${tokens[index]?.text} ${tokens[index + 1]?.text}`);
+  /^(fat|big|clumsy|cold|frozen|brain|typing|keyboard|keying|thumb|finger|autocorrect)$/.test(tokens[index]?.text ?? '') &&
+  slips.test(`${tokens[index]?.text} ${tokens[index + 1]?.text}`);
 
 // The word that was meant by a slip of the thumb.
 const meantBy = remembered((text) => (Object.hasOwn(full, text) ? full[text] : (slipOf(text) ?? unclipped(text))));
