@@ -76,7 +76,7 @@ const settleChange = (state: EventState, change: FactOf<'change'>, beside: reado
   return settled(change.piece ? change : { ...change, piece: kinds[0] ?? 'unspecified' });
 };
 
-/** "Make it 45": the count where only a count is known, the price where only a price is; both known means we ask. */
+/** "Make it 45": the count where only a count is known, the price where only a price is. Where both are, or some are made, it may be any of them: we ask. */
 const settleBareNumber = (state: EventState, change: FactOf<'change'>): Settled => {
   const asCount: Fact = {
     ...change,
@@ -86,11 +86,16 @@ const settleBareNumber = (state: EventState, change: FactOf<'change'>): Settled 
   const asPrice: Fact = { ...change, what: 'price', ...(change.to === undefined ? {} : { to: String(change.to) }) };
   const hasPrice = state.price !== undefined || state.lines.some((line) => line.price);
   if (state.lines.length === 0) return settled(hasPrice ? asPrice : asCount);
-  if (!hasPrice) return settled(asCount);
+  const [begun, another] = kindsMeant(state, undefined).filter((kind) => madeOf(state, kind) > 0);
   const choices: Choice[] = [
     { words: `${change.to} pieces`, facts: [asCount] },
-    { words: `${change.to} each`, facts: [asPrice] },
+    ...(hasPrice ? [{ words: `${change.to} each`, facts: [asPrice] }] : []),
+    // "oops 18" behind "20 done"
+    ...(begun !== undefined && another === undefined && Number.isInteger(Number(change.to))
+      ? [{ words: `${change.to} made`, facts: [{ ...change, what: 'made' as const, to: Number(change.to), piece: begun }] }]
+      : []),
   ];
+  if (choices.length === 1) return settled(asCount);
   return { kind: 'ask', ask: { about: 'count', why: 'which number', words: change.words, choices } };
 };
 
