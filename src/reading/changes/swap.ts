@@ -92,6 +92,9 @@ export const swapped = (reader: Reader, part: Part): Finding | undefined => {
               { fact: 'change', what: 'count', to: given, piece: to },
               { fact: 'change', what: 'count', to: 0, ...(old === undefined ? {} : { from: old }), piece: from },
             ];
+    // "combs instead of crowns, still 4"
+    const many = given === undefined ? asMany.at(reader.tokens, match.end, part.end) : undefined;
+    if (many?.end === part.end) return found(reader, match.start, many.end, [...facts, ...soMany(many, to)]);
     return found(reader, match.start, match.end, facts);
   }
   const none = gone.at(reader.tokens, part.start, part.end) ?? lateStart(reader, part) ?? goneAfter.at(reader.tokens, part.start, part.end);
@@ -114,6 +117,18 @@ export const swapped = (reader: Reader, part: Part): Finding | undefined => {
         : [{ fact: 'change', what: 'price', to: price.amount, per: 'each', ...currencyFields(price), piece } as const]),
     ]);
   }
+  const other = first === 'no' && !said ? undefined : otherKind(reader, none, part.end);
+  if (other !== undefined) return other;
+  // "no crowns now, they want combs at 12": a price of the other kind alone.
+  const rest = reader.tokens.slice(none.end, part.end);
+  const ofOther = rest.some(({ means }) => means['piece'] !== undefined && means['piece'] !== 'unspecified');
+  if (
+    said &&
+    ofOther &&
+    rest.some(({ number }) => number?.form === 'money' || number?.form === 'plain') &&
+    wanted.at(reader.tokens, none.end, part.end)
+  )
+    return { start: none.start, end: part.end, held: true };
   const stops = /^(,|-|;|but|and|because|cos|coz|as|since)$/.test(reader.tokens[none.end]?.text ?? '');
   // "she doesn't want the crowns too heavy": how, and not whether.
   const wished = reader.tokens.slice(none.start, none.end).some(({ text }) => /^(want|wants|need)$/.test(text));
@@ -134,6 +149,30 @@ const insteadOf = (reader: Reader, start: number, end: number, from: PieceKind):
   const joined = /^(and|&|n)$/.test(reader.tokens[start]?.text ?? '') && reader.tokens[start + 1]?.number !== undefined;
   if (joined && !reader.tokens.slice(start, end).some(({ text }) => /^(instead|rather|place)$/.test(text))) return undefined;
   return match?.end === end && to !== from && to !== 'unspecified' && match.kept['n']?.number?.max === undefined ? match : undefined;
+};
+
+// "no crowns now, they want combs, still 4": as many as there were, or so many, of the other kind.
+const wanted = pattern(
+  "(,|-|and|n|but|&){0,2} (they|she|he|we|bride|client|couple|they'd|she'd|just|now){0,2} (want|wants|wanted|do|make|have|go for|going for|gone for|going with|go with|gone with|prefer|prefers|like|rather|rather have|decided on){0,2} (the)? <b:piece> (now|instead|rather|please|pls){0,2}",
+);
+const asMany = pattern(
+  '(,|-|and|but|n){0,2} (still|same|the same|also) (<n:count> (of (them|em|those))?|number|amount|count|qty|quantity|no|many|as many|number of them) (please|pls|of them)?',
+);
+const otherKind = (reader: Reader, none: Match, end: number): Finding | undefined => {
+  const { tokens } = reader;
+  const from = kind(none.kept['p']);
+  const match = wanted.at(tokens, none.end, end);
+  const to = kind(match?.kept['b']);
+  if (match === undefined || to === from || to === 'unspecified') return undefined;
+  const many = asMany.at(tokens, match.end, end);
+  const instead = tokens.slice(match.start, match.end).some(({ text }) => /^(instead|rather|rather have)$/.test(text));
+  // "no crowns now, they want combs": how many is not said.
+  if ((many === undefined && !instead) || (many?.end ?? match.end) !== end) return undefined;
+  return found(reader, none.start, end, [{ fact: 'change', what: 'piece', from, to, piece: from }, ...soMany(many, to)]);
+};
+const soMany = (many: Match | undefined, piece: PieceKind): Unworded[] => {
+  const number = many?.kept['n']?.number;
+  return number === undefined || number.max !== undefined ? [] : [{ fact: 'change', what: 'count', to: Number(number.amount), piece }];
 };
 
 const lateStart = (reader: Reader, part: Part): Match | undefined => {

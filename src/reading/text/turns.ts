@@ -43,11 +43,16 @@ const someOfThem =
   /^(and )?(the )?((groom|bride)('?s)? (one|own)|other|others|rest|remaining)( |$)|^(\d+|one|two|three|four|five|six) for (the )?[a-z]+s? (at|@) /;
 const onWhere = /^(\d+|one|two|three|four|five|six) (on the |are |to be )?(wrists?|pins?|pinned)( |$)/;
 
+// "no crowns now, they want combs. still 4": as many of the other kind.
+const asMany = /^(still|same) (\d+|number|amount|two|three|four|five|six|seven|eight|nine|ten|twelve)( of (them|em))?( pls| please)?$/;
+const swaps = /(^| )(want|wants|instead|rather|swap|swapped|prefer|prefers|not)( |$)/;
+
 // What goes on with the sentence before it, and what that one must have said.
 const figure = /\d/;
 const ways: readonly (readonly [RegExp, ...RegExp[]])[] = [
   [retold],
   [/^either /],
+  [asMany, swaps],
   [answersIt, said],
   [/^(was|were|used to be) /, /(^| )now( |$)/],
   [theirHours, hands],
