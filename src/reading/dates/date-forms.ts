@@ -24,9 +24,9 @@ const dayAndMonth = pattern(
 );
 const monthAndDay = pattern("(<w:weekday>)? (,)? <m:month> (the|-)? (<d:ordinal>|<d:plain>) (,)? (')? (<y:plain>)?");
 const twoDays = pattern(
-  '(<w:weekday>)? (the)? (<d:ordinal>|<d:plain>) (-|to|and|or|&|/) (<weekday>)? (the)? (<e:ordinal>|<e:plain>) (of)? <m:month> (<y:plain>)?',
+  '(<w:weekday>)? (the)? (<d:ordinal>|<d:plain>) (-|to|and|or|&|/|through|thru|till|until) (<weekday>)? (the)? (<e:ordinal>|<e:plain>) (of)? <m:month> (<y:plain>)?',
 );
-const slashTwoDays = pattern('<s:slashed> (of)? <m:month>');
+const slashTwoDays = pattern('(<weekday>)? (,)? <s:slashed> (of)? <m:month>');
 const weekdayInMonth = pattern('(a|one|some)? <w:weekday> in <m:month>');
 // "16 may not 15 may", "may 22 not may 15": only a verb stands before "not" and another word.
 const notAnother = pattern('not (on|for|the){0,2} (<number>|<month>|<weekday>)');

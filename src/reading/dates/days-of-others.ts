@@ -4,6 +4,7 @@ import { anyIn, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import { anyOccasion } from '../words/occasion-words.ts';
 import type { DateRead } from './date-read.ts';
+import { hasGoneBy } from './days-gone.ts';
 import { isErrandDay } from './errand-days.ts';
 import { namesEvent } from './leads.ts';
 import { isPricedBy } from './priced-by.ts';
@@ -37,7 +38,11 @@ const ownEvent = pattern(
 );
 // "happy new year! back 4 jan", "im in the uk 3-7 feb", "mothers day orders close 5 march"
 const ownBefore = pattern(
-  "((happy|merry|have a good|enjoy) (the|a)?|(i'm|im|i'll be|i am|we're|she's|he's|are|is|be|am|all|then|,|!|-) back (in|on|from|by|at|the|open|to work)?|(i'm|im|i'll be|i am|she's|he's) (in|up|down|over) (in|at|to|the)? <word> (<word>)? (from|on|for)?|(last|final) orders (for <any>{1,3})? (is|are|by|on)?|orders (close|closes|closing|shut|end|stop|finish|in by|must be in by) (on|by|for|at)?)",
+  "((happy|merry|have a good|enjoy) (the|a)?|(i'm|im|i'll be|i am|we're|she's|he's|are|is|be|am|all|then|,|!|-) back (in|on|from|by|at|the|open|to work)?|(i'm|im|i'll be|i am|she's|he's) (in|up|down|over) (in|at|to|the)? <word> (<word>)? (from|on|for)?|(last|final) orders (for <any>{1,3})? (is|are|by|on)?|((last|final|latest) (date|day)|cutoff|cut off|cut - off|deadline) (for|on|to) (<word>){1,3} (is|:|on)?|(she's|shes|she is|baby's|baby is|i'm|im|jo's) due (on)?|orders (close|closes|closing|shut|end|stop|finish|in by|must be in by) (on|by|for|at)?)",
+);
+// "can't do sat 13 feb", "not free on the 13th": a day that somebody says no to.
+const saysNo = pattern(
+  "((can't|cant|cannot|won't|wont|couldn't|not able to|unable to|don't think we can|dont think we can) (do|make|come|attend|manage|work|take|cover) (it|on|for|that|anything|a job|another|jobs|weddings|the){0,2}|(not|isn't|isnt|aren't|arent|no longer) (free|available|around|taking bookings|taking orders) (on|for|at|the|that|all){0,2}|(booked out|fully booked|double booked|booked solid|chockers|full) (on|for|the|all){0,2})",
 );
 // "valentine's is gonna be mental"
 const busyThen = pattern(
@@ -70,11 +75,16 @@ export const tellsOwnDay = (reader: Reader): boolean => {
 /** Whether the day is one of an answer or of a price, or of somebody who comes by. */
 export const dayOfOthers = (reader: Reader, read: DateRead, all: readonly DateRead[]): boolean => {
   if (before(reader, read, answerBy, 3) || before(reader, read, toldBy, 10)) return true;
-  if (isPricedBy(reader, read, all) || isErrandDay(reader, read)) return true;
+  if (isPricedBy(reader, read, all) || isErrandDay(reader, read) || hasGoneBy(reader, read, all)) return true;
   // "back 4 jan", but "pushed back 4 days"
   const [back, moved] = [reader.tokens[read.start - 1]?.text, reader.tokens[read.start - 2]?.text ?? ''];
   if (back === 'back' && !/^(moved|pushed|put|brought|bring|move|push|set|it|date|event|wedding|shifted|bumped)$/.test(moved)) return true;
-  if (before(reader, read, ownBefore, 7) || busyThen.at(reader.tokens, read.end, reader.tokens.length) !== undefined) return true;
+  if (
+    before(reader, read, ownBefore, 7) ||
+    before(reader, read, saysNo, 7) ||
+    busyThen.at(reader.tokens, read.end, reader.tokens.length) !== undefined
+  )
+    return true;
   const part = reader.message.parts.find((each) => each.start <= read.start && read.start < each.end);
   const { tokens } = reader;
   const [start, end] = [part?.start ?? 0, part?.end ?? tokens.length];

@@ -36,7 +36,8 @@ export const monthFrom = (context: ReadingContext, month: number, year: number):
 
 const weekendOf = pattern('(the)? (weekend|wkend|wknd) (of|around|near|nearest)? (the)? (<d:ordinal>|<d:plain>) (of)? <m:month>');
 const weekOf = pattern(
-  '(the)? (week|wk|w / c|w / e) (of|commencing|beginning|starting|ending)? (the)? (<d:ordinal>|<d:plain>) (of)? <m:month>',
+  // "w/c 8 march": the c is read with the number, as if it were about.
+  '(the)? (week|wk|w / c|w / e|w /) (of|commencing|beginning|starting|ending)? (the)? (<d:ordinal>|<d:plain>) (of)? <m:month>',
 );
 const comingWeekend = pattern('(this|next|this coming|coming) (weekend|wkend|wknd)');
 const weekOfMonth = pattern('(the)? (<ordinal>|first|second|third|last) (week|wk|weekend|wkend) (of|in) (the)? <m:month>');
