@@ -10,6 +10,8 @@ import type { Token } from '../text/token.ts';
 
 const stem = '(stems|stem)';
 const forms = [
+  // "4 leftover bouts"
+  '<n:count> (left over|leftover|unused|surplus) (<i:ingredient>|<p:piece>)',
   `<n:count> (<i:ingredient>|<p:piece>|${stem})? (of)? (<i:ingredient>)? (were|was|are|is|still)? (unused|left over|leftover|not used|going spare|over|surplus|wasted|spare at the end)`,
   `(left over|leftover|unused|not used|surplus|going spare) (:|-|=|was|were)? (about)? <n:count> (<i:ingredient>|${stem}) (of)? (<i:ingredient>)?`,
   `(threw|chucked|binned|dumped|tossed|composted|wasted|lost|snapped|broke|ditched|bent|crushed|squashed|bin|binning|had to bin|had to chuck) (out|away)? (about|the last|the other|another)? <n:count> (<i:ingredient>|${stem}) (of)? (<i:ingredient>)?`,

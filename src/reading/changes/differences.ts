@@ -114,6 +114,7 @@ const ofSpares = (tokens: readonly Token[], { start, end }: Match): boolean =>
 /** The price of what is added. */
 export const priceBehind = pattern('(,)? ((at|@) <a:amount> (<each>)?|<a:money> (<each>)?|<a:plain> <each>)');
 
+const lost = /^(lost|broke|snapped|dropped|wrecked|ruined|binned|squashed|crushed|cracked|smashed)$/;
 const formsAlone = forms.map(([form]) => form);
 /** A difference in how many, if this place says one; no fact where more is refused and how many less is not said. */
 export const countDifference = (tokens: readonly Token[], index: number, end: number): { match: Match; fact?: Unworded } | undefined => {
@@ -125,12 +126,15 @@ export const countDifference = (tokens: readonly Token[], index: number, end: nu
     if (tokens[index]?.text === 'extra' && ['taxName', 'taxWord'].some((tag) => tokens[index - 1]?.means[tag] !== undefined))
       return undefined;
     if (match.kept['p'] === undefined && moreOfOthers(tokens, index)) return undefined;
+    // "lost 2 more, thats 5 lost now" tells of the work.
+    if (sign > 0 && lost.test(tokens[index - 1]?.text ?? '')) return undefined;
     const next = tokens[match.end];
     // "added 2 bridesmaids" counts people, not pieces.
     if (match.kept['p'] === undefined && ['role', 'bench', 'ingredient', 'other', 'pack'].some((tag) => next?.means[tag] !== undefined))
       continue;
     if (match.kept['p'] === undefined && (goodsBefore(tokens, index) || otherGoods(tokens, match.end, end))) return undefined;
     if (ofSpares(tokens, match)) return undefined;
+    if (next?.text === 'than') return { match }; // "6 more than yesterday"
     // "another corsage at 28" is one more, at a price of its own; "add a crown at 60" is a line of the order.
     const oneMore =
       match.kept['p'] !== undefined && tokens.slice(index, match.end).some((token) => /^(another|extra|more|additional)$/.test(token.text));

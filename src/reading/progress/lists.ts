@@ -3,6 +3,7 @@
 import { type Match, pattern } from '../pattern.ts';
 import type { Reader, Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
+import type { Token } from '../text/token.ts';
 import { listEnd } from './finished-forms.ts';
 import { amountOf, pieceIn } from './made-facts.ts';
 
@@ -43,6 +44,9 @@ export const listBeforeDone = (reader: Reader, part: Part, free: (index: number)
   return facts.length >= 2 && close !== undefined ? { match: { start, end: close.end, kept: {} }, facts } : undefined;
 };
 
+const isWhole = (tokens: readonly Token[], match: Match | undefined): boolean =>
+  match !== undefined && tokens[match.end - 1]?.text === 'now' && tokens[match.end - 2]?.number !== undefined;
+
 /** What follows a finished count: "… and 3 corsages". */
 export const listAfter = (reader: Reader, from: number, end: number): DoneList[] => {
   const lists: DoneList[] = [];
@@ -55,6 +59,8 @@ export const listAfter = (reader: Reader, from: number, end: number): DoneList[]
       (plain && reader.tokens[index - 1]?.means['piece'] !== undefined ? beside : undefined) ??
       (lists.length === 0 ? later.in(reader.tokens, index, Math.min(end, index + 6)) : undefined);
     const next = reader.tokens[match?.end ?? end]?.text;
+    // "another batch of 6 done, 18 now" is the whole.
+    if (match?.kept['p'] === undefined && reader.tokens[match?.start ?? end]?.text === ',' && isWhole(reader.tokens, match)) break;
     if (match === undefined || /^(left|to|balance|baki|pending|remaining|outstanding)$/.test(next ?? '')) break;
     const words = reader.tokens.slice(match.start, match.end).map((token) => token.text);
     const count = match.kept['n'] === undefined ? (words.includes('both') ? 2 : 1) : amountOf(match.kept['n']);

@@ -44,7 +44,7 @@ export const ofUnknown = ({ tokens }: Reader, match: Match): number | undefined 
 
 // "almost done just 2 crowns left": the count is what is left; "done, left for lunch" tells of the maker.
 const isLeft = pattern(
-  '(left|balance|remaining|pending|outstanding|baki|to go|to do|to make|still to (go|do|make)|more to (go|do|make)) (now|tho|though|,|then|yay|woo|so far)?',
+  '(left|balance|remaining|pending|outstanding|baki|to (go|do|make|tape|wire|glue|box|ribbon|wrap|pack|build|assemble|label|bow|back|pin|finish|trim|start)|still to (go|do|make)|more to (go|do|make)) (now|tho|though|,|then|yay|woo|so far)?',
 );
 const leftBehind = ({ tokens }: Reader, match: Match): boolean => {
   const rest = isLeft.at(tokens, match.end, tokens.length);
@@ -68,12 +68,22 @@ const begun = pattern(`(are|is|now|all|been|have been){0,2} (${stageWord})`);
 const onlyBegun = ({ tokens }: Reader, match: Match): boolean =>
   (match.kept['m'] !== undefined || match.kept['s'] !== undefined) && begun.at(tokens, match.end, tokens.length) !== undefined;
 
+// "2 of the 14 were last weeks", "used 40 of the 50 stems": what became of them is another matter.
+const isOf = /^(is|are|were|now|all|have been|has been|been|just|already|got|'s|get|fully|nearly|both|and|as)$/;
+const otherShare = (reader: Reader, match: Match): boolean => {
+  if (match.kept['m'] === undefined) return false;
+  const [last, next] = [reader.tokens[match.end - 1], reader.tokens[match.end]];
+  if (last?.number !== undefined && ofStems(reader, match)) return true;
+  return /^(is|are|were)$/.test(last?.text ?? '') && next?.kind === 'word' && next.number === undefined && !isOf.test(next.text);
+};
+
 /** False where its number belongs to what follows, or names one thing, or tells of another job. */
 export const acceptsAfter = (reader: Reader, match: Match): boolean => {
   if (
     named(reader, match) ||
     inBox(reader, match) ||
     onlyBegun(reader, match) ||
+    otherShare(reader, match) ||
     leftBehind(reader, match) ||
     reader.tokens[match.end]?.text === 'each'
   )

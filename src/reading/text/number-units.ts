@@ -35,7 +35,7 @@ const unitAfter = (tokens: readonly Token[], index: number): Unit | undefined =>
   if (number === undefined || number.form !== 'plain' || unit === undefined) return undefined;
   const text = unit.text;
   const next = index + 2;
-  if (text === '%' || text === 'percent' || (text === 'pc' && unit.glued && tokens[index + 2]?.text !== '@')) {
+  if (text === '%' || text === 'percent' || text === 'pct' || (text === 'pc' && unit.glued && tokens[index + 2]?.text !== '@')) {
     return text === 'pc' ? undefined : { number: { ...number, form: 'percent' }, next };
   }
   if (text === 'per' && tokens[index + 2]?.text === 'cent') return { number: { ...number, form: 'percent' }, next: index + 3 };
