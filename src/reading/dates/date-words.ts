@@ -9,7 +9,7 @@ export const vetoes = new Set(
   pay, payday, paid, tax, bas, mot, rego, school, flight, rates, insurance, market, closed, shut, open, electrician, plumber, inspection,
   bins, bin, interview, courier, wholesaler, away, off, vat return, return, expires, expired, ends, renewal, renew, sale, statement,
   overdue, bill, roster, rota, shift, birthday, coffee, football, match, game, parcel, fridge, cooler, vet, physio, haircut, car,
-  power, stocktake, jab, exam, landlord, loan, inv, stock, supplier, suppliers, restock
+  power, stocktake, jab, exam, landlord, loan, inv, term, hols, clocks, stock, supplier, suppliers, restock
 `),
 );
 export const fillers = new Set([

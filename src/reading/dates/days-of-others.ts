@@ -15,7 +15,11 @@ const answerBy = pattern(
 );
 // "confirm numbers by 10 feb", "they'll confirm on the 3rd", "need final colours by fri": what is to be known by then.
 const toldBy = pattern(
-  "((confirm|confirms|confirming|finalise|finalize|finalising|decide|decides|deciding|know|rsvp|rsvps|firm up|pay|pays|paying) (<word>){0,3} by|(they'll|she'll|he'll|will|to|gonna|going to) (confirm|decide|know|pay|let (me|us|you) know) (<word>){0,2} on|(need|needs|want|wants|get|gets|send|have|got|give|chase|due) (me|us)? (<word>){0,2} (numbers|headcount|colours|colors|names|list|details|sizes|measurements|deposit|payment|balance|approval|address|rsvps) (in|back|over|confirmed|sorted|to (me|us))? by) (the|end of|latest|at){0,2}",
+  "((confirm|confirms|confirming|finalise|finalize|finalising|decide|decides|deciding|know|rsvp|rsvps|firm up|pay|pays|paying) (<word>){0,3} by|(they'll|she'll|he'll|will|to|gonna|going to) (confirm|decide|know|pay|let (me|us|you) know) (<word>){0,2} on|(need|needs|want|wants|get|gets|send|have|got|give|chase|due) (me|us)? (<word>){0,2} (numbers|headcount|colours|colors|names|list|details|sizes|measurements|deposit|payment|balance|approval|address|rsvps) (in|back|over|confirmed|sorted|to (me|us))? by|(sending|sends|send|emailing|email|emails|posting|forwarding|dropping off|bringing) (me|us|over|through|on)? (<word>){0,2} (pics|pictures|photos|images|moodboard|mood board|inspo|swatch|swatches|fabric|details|address|list|names|colours|colors|contract|brief|timeline|run sheet|runsheet|schedule) (over|through|across|to us)? (by|on|before)?) (the|end of|latest|at){0,2}",
+);
+// "mothers day is 9 may this year": talk of the calendar.
+const calendar = pattern(
+  "(day|easter|easter's|sunday|monday|friday|valentines|thanksgiving) (is|'s|falls|early|late|a|on|so|<weekday>|<plain>|<ordinal>|<month>|,){1,5} this year",
 );
 // "order cut off is mon 8 feb for v day": when the shop takes orders.
 const orderWindow = pattern(
@@ -38,7 +42,7 @@ const ownEvent = pattern(
 );
 // "happy new year! back 4 jan", "im in the uk 3-7 feb", "mothers day orders close 5 march"
 const ownBefore = pattern(
-  "((happy|merry|have a good|enjoy) (the|a)?|(i'm|im|i'll be|i am|we're|she's|he's|are|is|be|am|all|then|,|!|-) back (in|on|from|by|at|the|open|to work)?|(i'm|im|i'll be|i am|she's|he's) (in|up|down|over) (in|at|to|the)? <word> (<word>)? (from|on|for)?|(last|final) orders (for <any>{1,3})? (is|are|by|on)?|((last|final|latest) (date|day)|cutoff|cut off|cut - off|deadline) (for|on|to) (<word>){1,3} (is|:|on)?|(she's|shes|she is|baby's|baby is|i'm|im|jo's) due (on)?|orders (close|closes|closing|shut|end|stop|finish|in by|must be in by) (on|by|for|at)?)",
+  "((happy|merry|have a good|enjoy) (the|a)?|(i'm|im|i'll be|i am|we're|she's|he's|are|is|be|am|all|then|,|!|-) back (in|on|from|by|at|the|open|to work)?|(i'm|im|i'll be|i am|she's|he's) (in|up|down|over) (in|at|to|the)? <word> (<word>)? (from|on|for)?|(last|final) orders (for <any>{1,3})? (is|are|by|on)?|((last|final|latest) (date|day)|cutoff|cut off|cut - off|deadline) (for|on|to) (<word>){1,3} (is|:|on)?|(she's|shes|she is|baby's|baby is|i'm|im|jo's) due (on)?|(girl|guy|lad|temp|casual|apprentice|trainee|junior|student|intern|starter|help|jo|<bench>) (starts|starting|begins|joins|joining|is starting) (on|from)?|orders (close|closes|closing|shut|end|stop|finish|in by|must be in by) (on|by|for|at)?)",
 );
 // "can't do sat 13 feb", "not free on the 13th": a day that somebody says no to.
 const saysNo = pattern(
@@ -69,7 +73,7 @@ export const tellsOwnDay = (reader: Reader): boolean => {
   if (tokens.some(({ means }) => means['piece'] !== undefined)) return false;
   if (anyIn([attending, ownEvent, orderWindow], tokens, 0, tokens.length)) return true;
   // "wedding 20 march, need the day off after it" names the event's all the same.
-  return ownTime.in(tokens, 0, tokens.length) !== undefined && !namesEvent(reader);
+  return anyIn([ownTime, calendar], tokens, 0, tokens.length) && !namesEvent(reader);
 };
 
 /** Whether the day is one of an answer or of a price, or of somebody who comes by. */

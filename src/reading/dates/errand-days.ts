@@ -36,6 +36,12 @@ const shift = pattern(
 const fetched = pattern(
   `((pick|picks|picking) up|(drop|drops|dropping) (off|back)|collect|collects|collecting|collected|fetch|fetching|return|returns|returning|bring back|take back) (back|the|our|all|my|some|those|these|more|hire|hired){0,3} (bucket|buckets|vase|vases|foam|oasis|ribbon|ribbons|sundries|parcel|parcels|frame|frames|stand|stands|plinth|plinths|arch|hire van|van|moss|pots|jars|candles|crates|pallet|packaging|tissue|linen|furniture|samples|blanks|magnets|supplies|stock|stems)`,
 );
+// "wire needed by 1 feb", "need 40 magnets by 10 feb", "delivery from the grower"
+const supplies =
+  '(wire|tape|foam|oasis|ribbon|ribbons|magnets|pins|blanks|buckets|sundries|twine|raffia|glue|moss|tissue|bags|labels|stickers|frames|pearls|wax|vases|candles|crates|cellophane|pearl pins)';
+const supplied = pattern(
+  `(${supplies} (are|is|all|to be){0,2} (needed|wanted|required|due|due in|in|here) (by|before|on)|(need|needs|order|get|buy|want|reorder) (<count>|more|some|another|the|a|new|rolls of|boxes of|packs of|of|extra){0,3} (<word>)? ${supplies} (in|here)? (by|before)|(delivery|deliveries|shipment|consignment|stems|flowers|stock) from (the|our)? (holland|dutch|kenya|amsterdam|ecuador|colombia|italy|wholesaler|wholesalers|market|grower|growers|supplier|suppliers|farm|nursery|auction|depot))`,
+);
 const opening = pattern(
   `(ok|right|hi|hey|and|team|all|folks|,|-|need to|must|gotta|please|pls|plz|just|also|to){0,3} (be|wait) ${courtesy} ${place}`,
 );
@@ -55,10 +61,12 @@ const stretchAround = ({ tokens }: Reader, read: DateRead, stop: RegExp): readon
 /** Whether somebody here has to be in that day, or fetch what is needed. */
 export const isErrandDay = (reader: Reader, read: DateRead): boolean => {
   const { tokens } = reader;
+  // "ribbon needed by 1 feb for the 13 feb wedding"
+  if ([read.start - 1, read.end].some((at) => isOccasion(tokens[at]?.text ?? ''))) return false;
   const [start, end] = stretchAround(reader, read, boundary);
   const [from, to] = stretchAround(reader, read, /^[,;.!?]$/);
   const ofEvent = (token: Token): boolean => isOccasion(token.text) || token.means['piece'] !== undefined;
-  const fetches = [fetched, goods].some((form) => form.in(tokens, from, to) !== undefined);
+  const fetches = [fetched, goods, supplied].some((form) => form.in(tokens, from, to) !== undefined);
   if (fetches || shift.in(tokens, from, to) !== undefined)
     return fetches ? ours.in(tokens, from, to) === undefined : !tokens.slice(from, to).some(ofEvent);
   if (opening.at(tokens, start, end) === undefined && !anyIn(present, tokens, start, end)) return false;

@@ -42,7 +42,7 @@ const supply = [
 ];
 // At the head of a clause: what somebody is to do that day.
 const orders = pattern(
-  '(please|pls|ok|and|then|,|to){0,2} (hang|dry|wire|tape|glue|press|prep|condition|strip|soak|cut|start|finish|box|pack|forage|water) (up|in|on|with|the|all|all the|our|from|by|off|those|my){0,3} (<ingredient>|<piece>|stems|flowers|everything|them|bases|<weekday>|<ordinal>|<plain>)',
+  '(please|pls|ok|and|then|,|to){0,2} (hang|dry|sow|plant|transplant|harvest|prune|pinch|stake|feed|spray|paint|gild|wire|tape|glue|press|prep|condition|strip|soak|cut|start|finish|box|pack|forage|water) (up|in|on|with|the|all|all the|our|from|by|off|those|my){0,3} (<ingredient>|<piece>|stems|flowers|everything|them|bases|<weekday>|<ordinal>|<plain>)',
 );
 const boundary = /^(,|;|\.|:|then|while|but)$/;
 const wanted =
