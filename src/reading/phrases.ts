@@ -28,6 +28,7 @@ import { recipeChanged } from './phrases/recipe-change.ts';
 import { someOfAKind, someOfAMaterial } from './phrases/some-of-a-kind.ts';
 import { taxBasis } from './phrases/tax-basis.ts';
 import { taxLeftOpen } from './phrases/tax-left-open.ts';
+import { totalTold } from './phrases/total-told.ts';
 import { undo } from './phrases/undo.ts';
 import { upToNow } from './phrases/up-to-now.ts';
 import { wearerCare } from './phrases/wearer-care.ts';
@@ -73,6 +74,7 @@ export const phrases: readonly Phrase[] = [
   eventDate,
   kindShares,
   order,
+  totalTold,
   taxBasis,
   materialSaid,
   wearerCare,

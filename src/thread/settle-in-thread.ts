@@ -3,6 +3,7 @@
 import type { PieceKind } from '../handbook/pieces.ts';
 import type { Fact, FactOf } from '../reading/fact.ts';
 import type { Ask, Choice } from '../reading/reading.ts';
+import { decimal } from '../values/decimal.ts';
 import type { Problem } from '../values/problem.ts';
 import { problem } from '../values/result.ts';
 import { correctedCount, linesMeant } from './apply-change.ts';
@@ -52,6 +53,11 @@ const ofKindHeld = (state: EventState, fact: Fact, beside: readonly Fact[]): Fac
   return fact.fact === 'change' && fact.what === 'piece' ? { ...fact, piece, from: piece } : { ...fact, piece };
 };
 
+/** "Price is 14 now" of kinds that cost differently is hardly said of all of them. */
+const differInPrice = ({ lines }: EventState): boolean =>
+  new Set(lines.flatMap(({ price }) => (price === undefined ? [] : [price.amount]))).size > 1 &&
+  new Set(lines.map(({ piece }) => piece)).size > 1;
+
 const isOtherCount = (fact: Fact, than: FactOf<'change'>): boolean =>
   fact.fact === 'pieces' || (fact.fact === 'change' && fact.what === 'count' && fact.piece !== than.piece);
 
@@ -62,6 +68,8 @@ const settleChange = (state: EventState, change: FactOf<'change'>, beside: reado
     return askPiece(change, kinds, (piece) => ({ ...change, piece }));
   if ((change.what === 'piece' || change.what === 'material') && change.piece && isMissing(state.lines, change.piece))
     return noSuchPiece(state, change.piece);
+  if (change.what === 'price' && change.to !== undefined && change.per !== 'all' && !change.piece && differInPrice(state))
+    return askPiece(change, kinds, (piece) => ({ ...change, piece }), 'all of them');
   if (change.what !== 'count') return settled(change);
   const meant = linesMeant(state, change.piece);
   if (meant.length === 1) return settled(change);
@@ -76,14 +84,31 @@ const settleChange = (state: EventState, change: FactOf<'change'>, beside: reado
   return settled(change.piece ? change : { ...change, piece: kinds[0] ?? 'unspecified' });
 };
 
+/** "45 not 40": where one kind alone was so many, or so much, and nothing else is that number. */
+const toldFrom = (
+  state: EventState,
+  { from }: FactOf<'change'>,
+  asCount: FactOf<'change'>,
+  asPrice: FactOf<'change'>,
+): Fact | undefined => {
+  if (from === undefined) return undefined;
+  const counts = state.lines.filter((line) => line.count === Number(from));
+  const prices = state.lines.filter((line) => line.price !== undefined && decimal(line.price.amount).eq(String(from)));
+  const [count, price] = [counts[0], prices[0]];
+  if (counts.length + prices.length !== 1 || decimal(state.price?.amount ?? '0').eq(String(from))) return undefined;
+  return count ? { ...asCount, piece: count.piece } : { ...asPrice, per: 'each', ...(price ? { piece: price.piece } : {}) };
+};
+
 /** "Make it 45": the count where only a count is known, the price where only a price is. Where both are, or some are made, it may be any of them: we ask. */
 const settleBareNumber = (state: EventState, change: FactOf<'change'>): Settled => {
-  const asCount: Fact = {
+  const asCount: FactOf<'change'> = {
     ...change,
     what: 'count',
     ...(state.lines.length === 1 ? { piece: (state.lines[0] as { piece: PieceKind }).piece } : {}),
   };
-  const asPrice: Fact = { ...change, what: 'price', ...(change.to === undefined ? {} : { to: String(change.to) }) };
+  const asPrice: FactOf<'change'> = { ...change, what: 'price', ...(change.to === undefined ? {} : { to: String(change.to) }) };
+  const known = toldFrom(state, change, asCount, asPrice);
+  if (known) return settled(known);
   const hasPrice = state.price !== undefined || state.lines.some((line) => line.price);
   if (state.lines.length === 0) return settled(hasPrice ? asPrice : asCount);
   const [begun, another] = kindsMeant(state, undefined).filter((kind) => madeOf(state, kind) > 0);
@@ -112,13 +137,16 @@ const settleProgress = (state: EventState, fact: FactOf<'made'> | FactOf<'broke'
   return askPiece(fact, kinds, (piece) => ({ ...fact, piece }));
 };
 
-const askPiece = (fact: { words: string }, kinds: readonly PieceKind[], complete: (piece: PieceKind) => Fact): Settled => ({
+const askPiece = (fact: { words: string }, kinds: readonly PieceKind[], complete: (piece: PieceKind) => Fact, all?: string): Settled => ({
   kind: 'ask',
   ask: {
     about: 'piece',
     why: 'which piece',
     words: fact.words,
-    choices: kinds.map((piece) => ({ words: piece, facts: [complete(piece)] })),
+    choices: [
+      ...kinds.map((piece) => ({ words: piece, facts: [complete(piece)] })),
+      ...(all ? [{ words: all, facts: kinds.map(complete) }] : []),
+    ],
   },
 });
 

@@ -16,3 +16,22 @@ it.each([
 ] as const)('%j', async (lines, reply) => {
   expect(await replyTo(lines)).toMatch(reply);
 });
+
+it.each([
+  // 40 is the number of one kind alone, and 28 the price of one.
+  ['actually 45 not 40', /^Buttonholes: 40 → 45/],
+  ['30 not 28', /^Corsages: £28\.00 → £30\.00 each/],
+  ['price is 14 now', /^Which pieces is “price is 14 now” about\?\nSay: buttonhole \/ corsage \/ all of them/],
+  ["they're paying 600 all in", /^40 buttonholes, 8 corsages, £600\.00 in all/],
+])('in an order of 40 at 12 and 8 at 28, “%s”', async (said, reply) => {
+  expect(await replyTo(['40 bouts 12 each, 8 corsages 28 inc vat', said])).toMatch(reply);
+});
+
+it('puts one price on all of them when told so', async () => {
+  const reply = await replyTo(['40 bouts 12 each, 8 corsages 28 inc vat', 'price is 14 now', 'all of them']);
+  expect(reply).toMatch(/^Buttonholes: £12\.00 → £14\.00 each\nCorsages: £28\.00 → £14\.00 each/);
+});
+
+it('asks which number is meant where two of them were the same', async () => {
+  expect(await replyTo(['12 bouts at 12 inc', 'no 14 not 12'])).toMatch(/^What does “no 14 not 12” set\?\nSay: 14 pieces \/ 14 each/);
+});

@@ -22,6 +22,7 @@ const forms = [
   '(<p:piece>) (are|is)? now (up|down|<upTo>|to){0,2} <n:count>',
   '(<p:piece>) (went|gone|have gone|has gone|going|go|gone up|went up|gone down|went down) (to|<upTo>|up to|down to) <n:count>',
   '(<p:piece>) (<upTo>|down to|up) <n:count> now',
+  '(<p:piece>) (are|is) <n:count>', // "the crown is 75"
 ].map((source) => pattern(source));
 // "make the crowns 65": so many crowns are rare, so it may be what one costs.
 const rareForm = pattern('(make|set|put|have|mark) (the|our|those)? <p:piece> (at|as)? <n:count>');
