@@ -5,6 +5,7 @@ import { type Finding, found, type Reader } from '../phrase.ts';
 import { workClauses } from '../progress/work-clauses.ts';
 import type { Part } from '../text/message.ts';
 import { dateChange } from './date-change.ts';
+import { countDifference } from './differences.ts';
 import { timeChange } from './time-change.ts';
 import { zonesOf } from './zones.ts';
 
@@ -45,9 +46,12 @@ const both = (reader: Reader, part: Part): Finding[] => {
       const moved = newHour(reader, change);
       let { start } = work;
       while (start < work.end && opens.test(tokens[start]?.text ?? '')) start += 1;
-      const groups = moved === undefined ? [] : workClauses(reader, { ...work, start });
-      if (moved !== undefined && groups.length > 0)
-        return [...groups.map((group) => found(reader, group.start, group.end, group.facts)), moved];
+      if (moved === undefined) continue;
+      const groups = workClauses(reader, { ...work, start });
+      if (groups.length > 0) return [...groups.map((group) => found(reader, group.start, group.end, group.facts)), moved];
+      // "ceremony 3 not 4 and 2 extra bouts"
+      const more = countDifference(tokens, start, work.end);
+      if (more?.match.end === work.end && more.fact !== undefined) return [found(reader, start, work.end, [more.fact]), moved];
     }
   }
   return [];

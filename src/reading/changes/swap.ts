@@ -28,6 +28,13 @@ const forms: readonly (readonly [ReturnType<typeof pattern>, 'a' | 'b'])[] = [
     'a',
   ],
   [pattern('<b:piece> (instead of|not|rather than|in place of) (the)? (<n:count>)? <a:piece>'), 'a'],
+  // "not 3 crowns, 3 combs"
+  [
+    pattern(
+      "not (the)? (<n:count>)? <a:piece> (,|but|-){1,2} (its|it's|they're|theyre|make it|make that|should be|actually)? (<m:count>)? <b:piece>",
+    ),
+    'a',
+  ],
 ];
 const gone = pattern(
   "(scrap|scratch|scrub|drop|cancel|lose|remove|ditch|no more|no|forget|forget about|bin|skip|without|cut|take out|take off|delete|kill|leave out|not doing|don't need|dont need|doesn't want|doesnt want|doesn't need|doesnt need|no longer need|no longer wants|no longer want|no need for|pull|losing|dropping|cancelling|not having|they don't want|dont want|don't want|not doing the|canceling|nix|axe|scrapping|no to) (the|any|all|all the|her|those|our|out)? (of)? (the)? <p:piece> (now|please|pls|after all|any more|anymore|altogether|from the order|this time|off the order|then|sorry|thanks|at all|whatsoever|in the end){0,3}",

@@ -4,11 +4,20 @@ import type { Token } from '../text/token.ts';
 import { isOccasion } from '../words/occasion-words.ts';
 import { hourOf, ofADay } from './clock-time.ts';
 
+// "finish at 5 not 6 tonight", "i'll be in at 8 not 9": when somebody comes or goes; "crowns came in at 65" prices them.
+const comes =
+  /^(finish|finishing|finishes|knock off|knocking off|off|leave|leaving|in|home|out|back|here|there|open|opens|close|closes|closing|shut|arrive|arriving|coming|meet|meeting|awake|starting|starts|start|working|free)$/;
+const isComing = (tokens: readonly Token[], index: number): boolean =>
+  comes.test(tokens[index - 2]?.text ?? '') &&
+  tokens[index + 1]?.means['each'] === undefined &&
+  !/^(come|comes|came|works|worked|working|quote|price|priced|prices)$/.test(tokens[index - 3]?.text ?? '') &&
+  !tokens.slice(Math.max(0, index - 10), index).some(({ means }) => means['piece'] !== undefined);
+
 /** "on thursday at 11": the number here is the hour of a day, and no price. */
 export const isHourOfDay = (tokens: readonly Token[], index: number): boolean => {
   const day = tokens[index - 2];
   return (
-    (ofADay(day) || /^(today|tomorrow)$/.test(day?.text ?? '')) &&
+    (ofADay(day) || /^(today|tomorrow)$/.test(day?.text ?? '') || isComing(tokens, index)) &&
     /^(at|@)$/.test(tokens[index - 1]?.text ?? '') &&
     tokens[index]?.number?.form === 'plain' &&
     hourOf(tokens[index]) !== undefined

@@ -103,6 +103,9 @@ const findingOf = (reader: Reader, [as, match]: readonly [ToldAs, Match], start:
   const several = /[^s]s$/.test(match.kept['p']?.text ?? '');
   // "the broken crowns are redone": how many is not said.
   if (as === 'remade' && number === undefined && several && !both) return undefined;
+  // "corsages for the mums are off": nor here.
+  const one = reader.tokens.slice(match.start, match.end).some(({ text }) => text === 'one');
+  if (as === 'fewer' && number === undefined && several && !both && !one) return undefined;
   const count = number === undefined ? (as === 'remade' && both ? 2 : 1) : Number(number.amount);
   // "put the crowns up to 65" may be what one costs; "crown count 65" is not.
   const behind =

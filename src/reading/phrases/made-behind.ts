@@ -9,8 +9,13 @@ import type { Token } from '../text/token.ts';
 
 const more = '(more|extra|of the|other|further)? (<material>)?';
 const made = pattern(
-  `(oh|and|plus|also|another|ok|so|then|there's|theres|the|about|\\+|,){0,4} <n:count> ${more} <p:piece> ((and|,|&|n|plus){0,2} <m:count> ${more} <q:piece>)? (,|-|and|which|\\(){0,2} (i|we|i've|we've|ive|weve)? (just|already|also|quickly|only|even|literally)? (${didWord}|knocked|smashed|banged|churned|whipped|bashed|hammered) (them|those|these|em|that lot) (out|all|both|up|off|too|as well|already|together){0,2}`,
+  `(oh|and|plus|also|another|ok|so|then|there's|theres|the|about|\\+|,){0,4} <n:count> ${more} <p:piece> ((and|,|&|n|plus){0,2} <m:count> ${more} <q:piece>)? (,|-|and|which|\\(){0,2} (i|we|i've|we've|ive|weve|she|he|they|she's|he's|mum|mom|mam|dad|nan|gran|aunty|(the|our)? <bench>|(the|our)? (girls|lads|team|temps|crew)|<w:unlisted>)? (has|have)? (just|already|also|quickly|only|even|literally)? (${didWord}|knocked|smashed|banged|churned|whipped|bashed|hammered) (them|those|these|em|that lot) (out|all|both|up|off|too|as well|already|together){0,2}`,
 );
+// "24 lapels, thats all of them done"
+const whole = pattern(
+  `(ok|so|right|the|,){0,2} <n:count> (<material>)? <p:piece> (,|-)? (and)? (that's|thats|that is|which is) (all (of (them|em|those))?|them all|the lot|every (last)? one|<all>|em all) (now)? (done|made|finished|boxed|complete|sorted|ready) (now|today|woo|yay|finally|at last|lads|team|,|!){0,2}`,
+);
+
 // When they were made is a remark; how, for whom or at what price is another matter.
 const when =
   /^(while|whilst|when|over|on|before|after|during|at|as|this|last|yesterday|between|earlier|today|tonight|just|first|early|late|straight|waiting|since|lol|haha|\)|,|-|!)$/;
@@ -34,7 +39,11 @@ const remarkOnly = (tokens: readonly Token[], start: number, end: number): boole
 
 const findIn = (reader: Reader, part: Part): Finding[] => {
   const { tokens } = reader;
-  const match = part.asked ? undefined : made.at(tokens, part.start, part.end);
+  if (part.asked) return [];
+  const lot = whole.at(tokens, part.start, part.end);
+  if (lot?.end === part.end && lot.kept['n']?.number?.max === undefined)
+    return [found(reader, part.start, part.end, [{ fact: 'made', count: amountOf(lot.kept['n']), all: true, ...kindOf(lot.kept['p']) }])];
+  const match = made.at(tokens, part.start, part.end);
   if (match === undefined) return [];
   // "12 bouts, we did them at 14 each" prices them.
   for (let index = match.end; index < part.end; index++)
@@ -50,5 +59,6 @@ const findIn = (reader: Reader, part: Part): Finding[] => {
 export const madeBehind: Phrase = {
   name: 'made, said behind',
   examples: [],
-  find: (reader) => (made.might(reader.tokens) ? reader.untouched().flatMap((part) => findIn(reader, part)) : []),
+  find: (reader) =>
+    made.might(reader.tokens) || whole.might(reader.tokens) ? reader.untouched().flatMap((part) => findIn(reader, part)) : [],
 };
