@@ -4,7 +4,7 @@ import { pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import type { DateRead } from './date-read.ts';
 
-const price = '(price|prices|pricing|quote|quotes|cost|costs|costing|costings|estimate|figure|figures|ballpark)';
+const price = '(price|prices|pricing|quote|quotes|cost|costs|costing|costings|estimate|figure|figures|ballpark|priced|quoted|costed)';
 const wanted = pattern(`${price} (needed|required|wanted|please|pls|back|over|to (me|us|them|her))? ((for|on) (<any>){1,5})? (by|before)`);
 // "quote 30 bouts for 14 march by": the verb, or the word with anything counted behind it.
 const ofCounted = pattern(`${price} (up|out|me|us|them|her|him|for|on|the|these|this|a|please|pls){0,3} <count> (<any>){1,9} (by|before)`);

@@ -67,11 +67,13 @@ const timesNear = (reader: Reader, reads: readonly DateRead[], confident: boolea
   const times: TimeRead[] = [];
   for (let index = 0; index < reader.tokens.length; index++) {
     if (!reader.free(index) || reads.some((read) => read.start <= index && index < read.end)) continue;
+    // "fri 26 feb, we deliver by 11, ceremony 2"
+    const reach = [0, 1, 2].some((by) => /^(ceremony|vows|service|mass)$/.test(reader.tokens[index - by]?.text ?? '')) ? 12 : 5;
     const ahead =
       reader.tokens[index]?.text === 'from' ? 7 : partOfDay.at(reader.tokens, index, reader.tokens.length) !== undefined ? 6 : 0;
     const beside =
       confident &&
-      reads.some((read) => (index >= read.end && index - read.end <= 5) || (index < read.start && read.start - index <= ahead));
+      reads.some((read) => (index >= read.end && index - read.end <= reach) || (index < read.start && read.start - index <= ahead));
     const time = timeAt(reader, index, beside) ?? (confident ? timeAhead(reader, index, reads) : undefined);
     if (time !== undefined) times.push(time);
   }

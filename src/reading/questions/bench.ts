@@ -53,6 +53,8 @@ export const benchQuestions: Forms = [
       listForDay,
       "(what|what's|whats|which) <any>{0,2} (needs|need|has|have|must|got|getting) (to)? (be|get) (ready|done|made|finished|boxed|wired) (for|by|on|before) <any>{1,4}",
     ],
+    // "whats the price for 20 bouts by friday"
+    /\b(price|cost|quote) (for|of|on)\b/,
   ],
   [
     'remaining',

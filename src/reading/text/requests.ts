@@ -38,7 +38,7 @@ const asksYou = formOf(
 );
 /** "can we do 22?" tries a figure; these change or note one. */
 const asksUs = formOf(
-  `((say|call) ${it}? <number> (<each>|<any>)? (instead|rather|not)|(get|have) (a|the|your|some) (price|prices|quote|costing) (for|on)|(get|have) (some|a)? (price|pricing|quotes|figures) (for|on) (about)? <count>|${noting} (down|in)? <any>|${downIn} <any>|${altering} (${it}|${things}) <any>|${swapping}|${more} (on|in|another|a|an|one|<count>|the)|${undoing}|make ${it} (all)? (to|up to|down to|<upTo>|an even|<number>|<material>|<tax>|<included>|<onTop>)|order <count> (<any>){0,2} <piece>)`,
+  `((say|call) ${it}? <number> (<each>|<any>)? (instead|rather|not)|(get|have) (a|the|your|some) (price|prices|quote|costing) (by <word>{1,4})? (for|on)|(get|have) (some|a)? (price|prices|pricing|quotes|figures) (by <word>{1,4})? (for|on) (about)? <count>|${noting} (down|in)? <any>|${downIn} <any>|${altering} (${it}|${things}) <any>|${swapping}|${more} (on|in|another|a|an|one|<count>|the)|${undoing}|make ${it} (all)? (to|up to|down to|<upTo>|an even|<number>|<material>|<tax>|<included>|<onTop>)|order <count> (<any>){0,2} <piece>)`,
 );
 const asksAnyone = formOf(
   `(${noting}|put down) (down|off|in|that)? (the|all|all the|we|i|they|we've|i've)? (done|made|did)? (<count>|<piece>)`,
@@ -71,6 +71,8 @@ const wants = (tokens: readonly Token[], start: number, end: number): number | u
   const match = asked === undefined ? undefined : asksFor.at(tokens, asked.end, end);
   if (match === undefined) return undefined;
   const rest = tokens.slice(match.end, end);
+  // "can i get 20 bouts priced by friday"
+  if (/^(priced|quoted|costed)$/.test(rest[0]?.text ?? '') && rest[1]?.text === 'by') return match.start + 1;
   if (rest.some(({ text }) => weighed.has(text) || made.has(text))) return undefined;
   const verb = tokens[match.start]?.text ?? '';
   if (/^(get|grab)$/.test(verb) && !tokens.slice(start, end + 1).some(({ text, number }) => politely.has(text) || number?.form === 'money'))
@@ -93,7 +95,10 @@ const ofTheThing = (tokens: readonly Token[], start: number, end: number): reado
   return [...tokens.slice(start + 1, at), ...to, ...tokens.slice(at + 1, end)];
 };
 
-const pricing = formOf('(have|get|see|do|send) (me|us)? (a|the|your|some)? (price|prices|pricing|quote|quotes|figures|costing) (for|on)');
+const pricing = formOf(
+  '(have|get|see|do|send) (me|us)? (a|the|your|some)? (price|prices|pricing|quote|quotes|figures|costing) (by <word>{1,4})? (for|on)',
+);
+const priceWord = /^(price|prices|pricing|quote|quotes|figures|costing)$/;
 // "can i get a price for 20 bouts by friday": the day is that of the price, and nobody asks whether it can be done.
 const priceByDay = (tokens: readonly Token[], start: number, end: number): boolean => {
   const match = pricing.at(tokens, start, end);
@@ -131,7 +136,8 @@ const withDoing = (tokens: readonly Token[], start: number, end: number): readon
 const withoutNoting = (told: readonly Token[]): readonly Token[] => {
   const priced = pricing.at(told, 0, told.length);
   // "send me a quote for 20 bouts by friday": the word for the price stays, as it tells what the day is of.
-  if (priced !== undefined) return told.slice(told.some(({ text }) => text === 'by') ? priced.end - 2 : priced.end);
+  if (priced !== undefined)
+    return told.slice(told.some(({ text }) => text === 'by') ? told.findIndex(({ text }) => priceWord.test(text)) : priced.end);
   const match = notes.at(told, 0, told.length);
   return match === undefined ? told : told.slice(told.findIndex(({ text }) => text === 'that') + 1);
 };
