@@ -68,7 +68,7 @@ export const paceForms: readonly ReturnType<typeof pattern>[] = [
     '<p:piece> (each)? (take|takes|taking|need|needs|is|are|:|=|-|about|at|took) (me|us|her|him|you|one|about|around|roughly|avg|an average of|on average)? (about|around)? <d:duration> (each|per|a piece|apiece)?',
   ),
   pattern(
-    '(a|an|each|one|1|every|per) <p:piece> (is|takes|=|:|needs|at|-|about|in|takes about|takes me|takes us) (me|us|about|around|a|an)? <d:duration>',
+    '(a|an|each|one|1|every|per) <p:piece> (is taking|is|takes|=|:|needs|at|-|about|in|takes about|takes me|takes us) (me|us|about|around|a|an)? <d:duration>',
   ),
 ];
 // "15 corsages takes me 3 hrs", "half an hour for 6 bouts i take": what so many take in all.

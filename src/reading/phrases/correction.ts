@@ -41,7 +41,7 @@ const soFar = pattern("(so|ok|and)? (that's|thats|that makes|that is|makes) <n:p
 
 // "need to do 8 more corsages" is work left; "8 bouts subject to change" changes nothing.
 const noChange = pattern(
-  '((need|have|got|needs|gotta|still|had) (to)? (do|make|finish|wire|tape|build|redo|remake|rebuild|replace|rewire) (another|the|all|both|those)? <count>|(set|setting) up|(subject to|may|might|could|can|liable to|likely to) change|(my|your|her|his|their|the) (shift|shifts|rota|roster|day off|turn)|(add|put|stick|chuck) (another)? <count> (more)? (<piece>)? (to|on|onto|in) (the|my|our)? (tally|done|finished|made|completed|boxed)|take it or leave it|take it from there)',
+  '((need|have|got|needs|gotta|still|had) (to)? (do|make|finish|wire|tape|build|redo|remake|rebuild|replace|rewire) (another|the|all|both|those)? <count>|(set|setting) up|(subject to|may|might|could|can|liable to|likely to) change|(my|your|her|his|their|the) (shift|shifts|rota|roster|day off|turn)|(add|put|stick|chuck) (another)? <count> (more)? (<piece>)? (to|on|onto|in) (the|my|our)? (tally|done|finished|made|completed|boxed)|take it or leave it|take it from there|no (price|prices|pricing|date|dates|budget|names|numbers) (yet|as yet|so far))',
 );
 
 // "drop the crowns off at 3": where they go and when.

@@ -32,6 +32,10 @@ const forms: readonly [Basis, ReturnType<typeof pattern>][] = (
       'on top',
       `<tax:tax> ${rate} (is|are|gets|comes|being|billed|charged|invoiced|payable|paid|will be|to be){0,2} (added|on top|<onTop>|separately|over and above|at checkout|outside|at the till|on the invoice|afterwards)`,
     ],
+    [
+      'on top',
+      `(w|with) (/)? (the)? ${rate} <tax:tax> (on top|on the top|<onTop>|extra|additional|separate|added|to add|to go on|to come) (on)?`,
+    ],
     ['none', `(no|zero|nil|without any) <tax:tax> (on this|on it|charged|applies|to pay)?`],
     ['none', `<tax:tax> (-)? (free|exempt)`],
     ['none', `(not|arent|aren't) <tax:tax> registered`],
