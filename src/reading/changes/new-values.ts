@@ -45,7 +45,8 @@ export const newValues = (reader: Reader, part: Part): Finding[] => {
   const saysChange = anyIn(markers, tokens, part.start, part.end);
   const marked = zones.old.length > 0 || saysChange;
   if (!marked || otherPrice.in(tokens, part.start, part.end) !== undefined) return [];
-  if (notOfWork(reader, part, zones)) return [{ start: part.start, end: part.end, held: true }];
+  const work = notOfWork(reader, part, zones);
+  if (work !== undefined) return work === 'unsure' ? [{ start: part.start, end: part.end, held: true }] : [];
   const own = narrowed(reader, part);
   const facts: Unworded[] = [...(brokeChange(reader, part, zones) ?? madeChange(reader, part, zones))];
   if (facts.length === 0) facts.push(...countAndPrice(own, part, zones));

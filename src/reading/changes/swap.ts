@@ -6,6 +6,7 @@ import { type Match, pattern } from '../pattern.ts';
 import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import type { Token } from '../text/token.ts';
+import { wrongKind } from './wrong-kind.ts';
 
 const forms: readonly (readonly [ReturnType<typeof pattern>, 'a' | 'b'])[] = [
   [
@@ -68,13 +69,15 @@ const someSwapped = (reader: Reader, part: Part): Finding | undefined => {
 };
 
 export const swapped = (reader: Reader, part: Part): Finding | undefined => {
-  const some = someSwapped(reader, part);
+  const some = wrongKind(reader, part) ?? someSwapped(reader, part);
   if (some !== undefined) return some;
   for (const [form] of forms) {
     const match = form.in(reader.tokens, part.start, part.end);
     if (match === undefined) continue;
     const [from, to] = [kind(match.kept['a']), kind(match.kept['b'])];
     if (from === to || from === 'unspecified' || to === 'unspecified') continue;
+    // "did 8 bouts instead of corsages" tells of the work.
+    if (/^(did|made|done|finished|completed|boxed)$/.test(reader.tokens[match.start - 1]?.text ?? '')) return undefined;
     // "bouts are 15 corsages 35": their prices, or how many of each.
     const are = reader.tokens.slice(match.start, match.end).some(({ text }) => /^(are|is)$/.test(text));
     if (are && match.kept['m'] !== undefined && reader.tokens[match.end]?.number !== undefined)

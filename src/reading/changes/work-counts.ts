@@ -34,23 +34,31 @@ export const brokeChange = (reader: Reader, part: Part, zones: Zones): Unworded[
   ];
 };
 
-/** "did 14 lapels, i start at 8 now not 9": what is taken back stands behind another number, or is an hour, so it is not the work. */
-export const notOfWork = (reader: Reader, part: Part, zones: Zones): boolean => {
+/** Whether what is taken back is not the work: it is left to be read as it stands, or held where that is unsure. */
+export const notOfWork = (reader: Reader, part: Part, zones: Zones): 'as it stands' | 'unsure' | undefined => {
   const { tokens } = reader;
   const numbers = tokens.slice(part.start, part.end).flatMap((token, offset) => (token.number === undefined ? [] : [part.start + offset]));
   const old = numbers.find((index) => inZones(zones.old, index));
-  if (old === undefined) return false;
   const match = doneAfter.in(tokens, part.start, part.end) ?? doneBefore.in(tokens, part.start, part.end);
   const made = match?.kept['n'] === undefined ? -1 : tokens.indexOf(match.kept['n'], match.start);
-  if (made < 0 || made > old) return false;
-  if (tokens[old]?.number?.form === 'time') return true;
-  return numbers.some((index) => index > made && index < old && inZones(zones.fresh, index));
+  if (made < 0 || zones.old.length === 0) return undefined;
+  if (old === undefined) {
+    // "12 done not the corsages tho": another kind, and no number is taken back.
+    const kind = tokens.some(({ means }, index) => inZones(zones.old, index) && means['piece'] !== undefined);
+    return kind ? 'as it stands' : undefined;
+  }
+  // "12 bouts done sorry, corsages tomorrow": no other number is given.
+  if (old === made && numbers.length === 1) return 'as it stands';
+  // "did 14 lapels, i start at 8 now not 9": another number stands between, or it is an hour.
+  if (made >= old) return undefined;
+  const between = numbers.some((index) => index > made && index < old && inZones(zones.fresh, index));
+  return between || tokens[old]?.number?.form === 'time' ? 'unsure' : undefined;
 };
 
 export const madeChange = (reader: Reader, part: Part, zones: Zones): Unworded[] => {
   const match = doneAfter.in(reader.tokens, part.start, part.end) ?? doneBefore.in(reader.tokens, part.start, part.end);
   if (match?.kept['n'] === undefined) return [];
-  const at = reader.tokens.indexOf(match.kept['n']);
+  const at = reader.tokens.indexOf(match.kept['n'], match.start);
   const numbers = reader.tokens.slice(part.start, part.end).flatMap((token, offset) => (isCount(token) ? [part.start + offset] : []));
   const fresh = numbers.find((index) => inZones(zones.fresh, index));
   const old = numbers.find((index) => inZones(zones.old, index));

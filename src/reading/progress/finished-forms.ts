@@ -71,8 +71,13 @@ const forms: readonly (readonly [string, Build])[] = [
     (match) => (/[^s]s$/.test(match.kept['p']?.text ?? '') ? undefined : { fact: 'made', count: 1, remade: true, ...pieceIn(match) }),
   ],
   [
-    '(made|did|done) <n:count> (more|new|others|extra)? (<p:piece>|ones|replacements)? (to replace|in place of|instead of) (the|it|them|those)? (broken|snapped)? (<p:piece>|ones)?',
-    again,
+    '(made|did|done) <n:count> (more|new|others|extra)? (<p:piece>|ones|replacements)? (to replace|in place of|instead of) (the|it|them|those)? (broken|snapped)? (<q:piece>|ones)?',
+    // "did 8 bouts instead of corsages" makes none again.
+    (match) => {
+      const { p, q } = match.kept;
+      if (p !== undefined && q !== undefined && p.means['piece'] !== q.means['piece']) return counts(match);
+      return again(p === undefined && q !== undefined ? { ...match, kept: { ...match.kept, p: q } } : match);
+    },
   ],
   ['(made|did|done) <n:count> (<p:piece>)? (replacements|replacement)', again],
   // "15 boutonnieres down"

@@ -74,6 +74,9 @@ const otherShare = (reader: Reader, match: Match): boolean => {
   if (match.kept['m'] === undefined) return false;
   const [last, next] = [reader.tokens[match.end - 1], reader.tokens[match.end]];
   if (last?.number !== undefined && ofStems(reader, match)) return true;
+  // "3 of the 12 i made are for the display"
+  if (/^(i|we|i've|ive|we've|weve)$/.test(next?.text ?? '') && /^(made|did|have)$/.test(reader.tokens[match.end + 1]?.text ?? ''))
+    return true;
   return /^(is|are|were)$/.test(last?.text ?? '') && next?.kind === 'word' && next.number === undefined && !isOf.test(next.text);
 };
 

@@ -32,7 +32,7 @@ const between =
 // What they are called is heard only before their name: "30 made" is no name, "the 3 broken combs" is.
 const likeThat =
   '(finished|done|made|completed|broken|damaged|dodgy|wonky|squashed|snapped|ruined|crushed|<material>|little|small|new|fresh){0,2}';
-const ofKind = `(${likeThat} <p:piece> (<piece>)?|ones)?`;
+const ofKind = `(${likeThat} <p:piece> (<piece>)?|(broken|damaged|dodgy|wonky|squashed|snapped|ruined|crushed)? ones)?`;
 
 export const counted = pattern(`${before} <n:count> ${between} ${ofKind}`);
 export const share = pattern(
