@@ -2,22 +2,14 @@
 
 import type { PieceKind } from '../handbook/pieces.ts';
 import type { Fact, FactOf } from '../reading/fact.ts';
-import type { Ask, Choice } from '../reading/reading.ts';
-import { decimal } from '../values/decimal.ts';
-import type { Problem } from '../values/problem.ts';
 import { problem } from '../values/result.ts';
 import { correctedCount, linesMeant } from './apply-change.ts';
 import { kindsMeant, madeOf } from './apply-progress.ts';
 import type { EventState, OrderLine } from './event.ts';
 import { isMissing, kindInOrder } from './kind-in-order.ts';
+import { askOrderedOrMade, settleBareNumber } from './settle-number.ts';
 import { settleSpent } from './settle-spent.ts';
-
-type Settled =
-  | { readonly kind: 'fact'; readonly fact: Fact }
-  | { readonly kind: 'ask'; readonly ask: Ask }
-  | { readonly kind: 'problem'; readonly problem: Problem };
-
-const settled = (fact: Fact): Settled => ({ kind: 'fact', fact });
+import { type Settled, settled } from './settled.ts';
 
 /** `beside`: all facts of the message, since "40 buttonholes, made 12" settles its own question. */
 export const settleInThread = (state: EventState, said: Fact, beside: readonly Fact[]): Settled => {
@@ -71,6 +63,9 @@ const settleChange = (state: EventState, change: FactOf<'change'>, beside: reado
   if (change.what === 'price' && change.to !== undefined && change.per !== 'all' && !change.piece && differInPrice(state))
     return askPiece(change, kinds, (piece) => ({ ...change, piece }), 'all of them');
   if (change.what !== 'count') return settled(change);
+  const [kind, second] = kinds;
+  if (isGiven(change) && !change.piece && kind !== undefined && second === undefined && madeOf(state, kind) > 0)
+    return askOrderedOrMade(change, kind);
   const meant = linesMeant(state, change.piece);
   if (meant.length === 1) return settled(change);
   if (meant.length > 1) return askWhichLine(meant, change);
@@ -82,46 +77,6 @@ const settleChange = (state: EventState, change: FactOf<'change'>, beside: reado
     return noSuchPiece(state, change.piece);
   if (!change.piece && kinds.length > 1) return askPiece(change, kinds, (piece) => ({ ...change, piece }));
   return settled(change.piece ? change : { ...change, piece: kinds[0] ?? 'unspecified' });
-};
-
-/** "45 not 40": where one kind alone was so many, or so much, and nothing else is that number. */
-const toldFrom = (
-  state: EventState,
-  { from }: FactOf<'change'>,
-  asCount: FactOf<'change'>,
-  asPrice: FactOf<'change'>,
-): Fact | undefined => {
-  if (from === undefined) return undefined;
-  const counts = state.lines.filter((line) => line.count === Number(from));
-  const prices = state.lines.filter((line) => line.price !== undefined && decimal(line.price.amount).eq(String(from)));
-  const [count, price] = [counts[0], prices[0]];
-  if (counts.length + prices.length !== 1 || decimal(state.price?.amount ?? '0').eq(String(from))) return undefined;
-  return count ? { ...asCount, piece: count.piece } : { ...asPrice, per: 'each', ...(price ? { piece: price.piece } : {}) };
-};
-
-/** "Make it 45": the count where only a count is known, the price where only a price is. Where both are, or some are made, it may be any of them: we ask. */
-const settleBareNumber = (state: EventState, change: FactOf<'change'>): Settled => {
-  const asCount: FactOf<'change'> = {
-    ...change,
-    what: 'count',
-    ...(state.lines.length === 1 ? { piece: (state.lines[0] as { piece: PieceKind }).piece } : {}),
-  };
-  const asPrice: FactOf<'change'> = { ...change, what: 'price', ...(change.to === undefined ? {} : { to: String(change.to) }) };
-  const known = toldFrom(state, change, asCount, asPrice);
-  if (known) return settled(known);
-  const hasPrice = state.price !== undefined || state.lines.some((line) => line.price);
-  if (state.lines.length === 0) return settled(hasPrice ? asPrice : asCount);
-  const [begun, another] = kindsMeant(state, undefined).filter((kind) => madeOf(state, kind) > 0);
-  const choices: Choice[] = [
-    { words: `${change.to} pieces`, facts: [asCount] },
-    ...(hasPrice ? [{ words: `${change.to} each`, facts: [asPrice] }] : []),
-    // "oops 18" behind "20 done"
-    ...(begun !== undefined && another === undefined && Number.isInteger(Number(change.to))
-      ? [{ words: `${change.to} made`, facts: [{ ...change, what: 'made' as const, to: Number(change.to), piece: begun }] }]
-      : []),
-  ];
-  if (choices.length === 1) return settled(asCount);
-  return { kind: 'ask', ask: { about: 'count', why: 'which number', words: change.words, choices } };
 };
 
 const settleProgress = (state: EventState, fact: FactOf<'made'> | FactOf<'broke'> | FactOf<'left'>, beside: readonly Fact[]): Settled => {

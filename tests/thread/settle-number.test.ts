@@ -8,6 +8,11 @@ it.each([
   [['30 bouts', '12 done', 'oops 11'], /^What does “oops 11” set\?\nSay: 11 pieces \/ 11 made/],
   [['30 bouts at 12 inc', '12 done', 'oops 11'], /^What does “oops 11” set\?\nSay: 11 pieces \/ 11 each \/ 11 made/],
   [['30 bouts at 12 inc', '12 done', 'oops 11', '11 made'], /^11 of 30 buttonholes made, 19 left\./],
+  [['12 bouts at 14 inc', '5 more'], /^Buttonholes: 12 → 17/],
+  [['12 bouts at 14 inc', 'did 5', '5 more'], /^What does “5 more” set\?\nSay: 5 more ordered \/ 5 more made/],
+  [['12 bouts at 14 inc', 'did 5', '5 more', 'made'], /^10 of 12 buttonholes made, 2 left\./],
+  [['12 bouts at 14 inc', 'did 5', '5 more', '5 more ordered'], /^Buttonholes: 12 → 17/],
+  [['12 bouts at 14 inc', 'did 5', '5 more bouts'], /^Buttonholes: 12 → 17/],
   // Two kinds are begun: which of them is meant, the number does not say.
   [
     ['30 bouts at 12 inc, 4 crowns at 60', '12 bouts done', '2 crowns done', 'oops 3'],

@@ -1,0 +1,59 @@
+// A number put right or added to without a word for what it counts: "make it 45", "45 not 40", "oops 18", "5 more". What it can mean in this thread is asked.
+
+import type { PieceKind } from '../handbook/pieces.ts';
+import type { Fact, FactOf } from '../reading/fact.ts';
+import type { Choice } from '../reading/reading.ts';
+import { decimal } from '../values/decimal.ts';
+import { kindsMeant, madeOf } from './apply-progress.ts';
+import type { EventState } from './event.ts';
+import { type Settled, settled } from './settled.ts';
+
+/** "5 more" once some are made: ordered, or made since. */
+export const askOrderedOrMade = (change: FactOf<'change'>, piece: PieceKind): Settled => {
+  const count = Number(change.by);
+  const choices: Choice[] = [
+    { words: `${count} more ordered`, facts: [{ ...change, piece }] },
+    { words: `${count} more made`, facts: [{ fact: 'made', count, piece, words: change.words }] },
+  ];
+  return { kind: 'ask', ask: { about: 'count', why: 'which number', words: change.words, choices } };
+};
+
+/** "45 not 40": where one kind alone was so many, or so much, and nothing else is that number. */
+const toldFrom = (
+  state: EventState,
+  { from }: FactOf<'change'>,
+  asCount: FactOf<'change'>,
+  asPrice: FactOf<'change'>,
+): Fact | undefined => {
+  if (from === undefined) return undefined;
+  const counts = state.lines.filter((line) => line.count === Number(from));
+  const prices = state.lines.filter((line) => line.price !== undefined && decimal(line.price.amount).eq(String(from)));
+  const [count, price] = [counts[0], prices[0]];
+  if (counts.length + prices.length !== 1 || decimal(state.price?.amount ?? '0').eq(String(from))) return undefined;
+  return count ? { ...asCount, piece: count.piece } : { ...asPrice, per: 'each', ...(price ? { piece: price.piece } : {}) };
+};
+
+/** "Make it 45": the count where only a count is known, the price where only a price is. Where both are, or some are made, it may be any of them: we ask. */
+export const settleBareNumber = (state: EventState, change: FactOf<'change'>): Settled => {
+  const asCount: FactOf<'change'> = {
+    ...change,
+    what: 'count',
+    ...(state.lines.length === 1 ? { piece: (state.lines[0] as { piece: PieceKind }).piece } : {}),
+  };
+  const asPrice: FactOf<'change'> = { ...change, what: 'price', ...(change.to === undefined ? {} : { to: String(change.to) }) };
+  const known = toldFrom(state, change, asCount, asPrice);
+  if (known) return settled(known);
+  const hasPrice = state.price !== undefined || state.lines.some((line) => line.price);
+  if (state.lines.length === 0) return settled(hasPrice ? asPrice : asCount);
+  const [begun, another] = kindsMeant(state, undefined).filter((kind) => madeOf(state, kind) > 0);
+  const choices: Choice[] = [
+    { words: `${change.to} pieces`, facts: [asCount] },
+    ...(hasPrice ? [{ words: `${change.to} each`, facts: [asPrice] }] : []),
+    // "oops 18" behind "20 done"
+    ...(begun !== undefined && another === undefined && Number.isInteger(Number(change.to))
+      ? [{ words: `${change.to} made`, facts: [{ ...change, what: 'made' as const, to: Number(change.to), piece: begun }] }]
+      : []),
+  ];
+  if (choices.length === 1) return settled(asCount);
+  return { kind: 'ask', ask: { about: 'count', why: 'which number', words: change.words, choices } };
+};
