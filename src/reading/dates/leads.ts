@@ -44,7 +44,7 @@ const forms = [
   pattern('(order|job) (is|for|due|on|date|day)'),
 ];
 const handOver = pattern(
-  "(pickup|pick-up|handover|collection|delivery|pickup's|handover's|collection's|delivery's|deliver|deliveries|delivering|delivered|delivers|collect|collecting|collects|collected|(pick|picks|picked|picking) up|(drop|drops|dropped|dropping) off|(hand|hands|handing) over) (is|are|on|at|time|date|day|will be|by|for|them|these|it|it all|everything|:|-|,|to|the|from|shop|hotel|studio|venue|church|client|bride|home|lodge|inn|barn|hall|winery|vineyard|club|estate|farm|manor|castle|chapel|marquee|pub|school|resort|pavilion|gallery|homestead|villa|restaurant|now|moved|changed|been|has|pushed|<time>){0,5}",
+  "(pickup|pick-up|handover|collection|delivery|pickup's|handover's|collection's|delivery's|deliver|deliveries|delivering|delivered|delivers|collect|collecting|collects|collected|(pick|picks|picked|picking) up|(drop|drops|dropped|dropping) off|(hand|hands|handing) over) ((at|by|from|around) <plain>|is|are|on|at|time|date|day|will be|by|for|them|these|it|it all|everything|:|-|,|to|the|from|shop|hotel|studio|venue|church|client|bride|home|lodge|inn|barn|hall|winery|vineyard|club|estate|farm|manor|castle|chapel|marquee|pub|school|resort|pavilion|gallery|homestead|villa|restaurant|now|moved|changed|been|has|pushed|<time>){0,5}",
 );
 // "handover for the lodge is next tuesday": wherever it goes.
 const handedTo = pattern("(handover|hand over|handover's) (for|to|at) (the|our|a)? <word>{1,3} (is|'s|will be|on|at|:|-|,){0,2}");

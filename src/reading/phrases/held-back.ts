@@ -1,6 +1,7 @@
 // Numbers that are said and not meant for this order: another studio's, last year's, a wish, a case that may not come. Nobody reads them; they are named as unread.
 
 import { spending } from '../afterwards/spending.ts';
+import { isBeforeDay } from '../dates/hour-or-price.ts';
 import { calledOff } from '../held/called-off.ts';
 import { clausesOf, reachOf, type Stretch } from '../held/clauses.ts';
 import { everydayStretches } from '../held/everyday.ts';
@@ -81,6 +82,7 @@ const thingsOf = (reader: Reader, part: Part, clauses: readonly Stretch[]): Stre
   return [{ start: clause.start, end }];
 };
 
+const handing = /^(collected|collecting|collection|pickup|pick|picked|delivery|delivered|delivering)$/;
 const stretchesOf = (reader: Reader, part: Part): Stretch[] => {
   const { tokens } = reader;
   const words = tokens.slice(part.start, part.end);
@@ -103,7 +105,13 @@ const stretchesOf = (reader: Reader, part: Part): Stretch[] => {
     const from = match?.kept['from'];
     // "rehearsal 6 may" is a day, and no hour.
     const day = tokens[match?.end ?? part.end]?.means['month'] !== undefined && tokens[(match?.end ?? 0) - 1]?.number?.form === 'plain';
-    if (match !== undefined && !day)
+    // "pick up at 3 fri 12 feb": the hour of its day
+    const hour =
+      match !== undefined &&
+      handing.test(tokens[match.start]?.text ?? '') &&
+      !words.some(({ means }) => means['ingredient'] !== undefined) &&
+      isBeforeDay(reader, match.end - 1);
+    if (match !== undefined && !day && !hour)
       held.push({ start: from === undefined ? match.start : tokens.indexOf(from, match.start), end: match.end });
   }
   const more = perhapsMore.in(tokens, part.start, part.end);
