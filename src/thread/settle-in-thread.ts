@@ -60,7 +60,14 @@ const settleChange = (state: EventState, change: FactOf<'change'>, beside: reado
     return askPiece(change, kinds, (piece) => ({ ...change, piece }));
   if ((change.what === 'piece' || change.what === 'material') && change.piece && isMissing(state.lines, change.piece))
     return noSuchPiece(state, change.piece);
-  if (change.what === 'price' && change.to !== undefined && change.per !== 'all' && !change.piece && differInPrice(state))
+  if (
+    change.what === 'price' &&
+    change.to !== undefined &&
+    change.per !== 'all' &&
+    !change.ofEvery &&
+    !change.piece &&
+    differInPrice(state)
+  )
     return askPiece(change, kinds, (piece) => ({ ...change, piece }), 'all of them');
   if (change.what !== 'count') return settled(change);
   const [kind, second] = kinds;

@@ -94,6 +94,7 @@ export const change = z.object({
   times: optional(amount), // "double the bouts": the count, by a factor
   piece: optional(piece),
   per: optional(z.enum(['each', 'all'])),
+  ofEvery: optional(z.literal(true)), // "make them all 14 each": of every kind
   currency: optional(z.string()),
   symbol: optional(z.string()), // a bare "$"
   name: optional(z.string()), // of the tax

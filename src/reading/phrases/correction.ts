@@ -19,6 +19,7 @@ import { anyIn, firstAt, type Match, pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader, type Unworded } from '../phrase.ts';
 import { didWord, doneWord } from '../progress/done-words.ts';
 import type { Part } from '../text/message.ts';
+import { firstWhere } from '../text/token.ts';
 import { usualWords } from '../words/usual-words.ts';
 
 const doneForm = pattern(`(${doneWord}|${didWord}|to go|left|broke|broken|snapped|pending|remaining|dropped)`);
@@ -169,6 +170,15 @@ const ordersBefore = (reader: Reader, start: number, index: number): boolean =>
         (token.means['piece'] !== undefined && reader.tokens[start + at - 1]?.number?.form === 'plain') || token.number?.form === 'money',
     );
 
+// "make them all 14 each"
+const everyKind = /^(all|every|everything|both|every one|each of them)$/;
+const ofEveryKind = ({ tokens }: Reader, { start, end }: Part, finding: Finding): Finding => {
+  const [fact, another] = finding.facts ?? [];
+  const isPrice = fact?.fact === 'change' && fact.what === 'price' && fact.per === 'each' && fact.piece === undefined;
+  if (!isPrice || another !== undefined || firstWhere(tokens, start, end, ({ text }) => everyKind.test(text)) < 0) return finding;
+  return { ...finding, facts: [{ ...fact, ofEvery: true }] };
+};
+
 const find = (reader: Reader): Finding[] => {
   const findings: Finding[] = [];
   for (const part of reader.untouched().slice(0, 40)) {
@@ -176,7 +186,7 @@ const find = (reader: Reader): Finding[] => {
     // "make it 45? or 40": neither is said.
     if (doubted.at(reader.tokens, part.end, reader.tokens.length) !== undefined) continue;
     const read = readPart(reader, part);
-    findings.push(...read);
+    findings.push(...read.map((finding) => ofEveryKind(reader, part, finding)));
     // "bouts at 12, i meant 14": the first number holds no longer, whatever the second is of.
     if (read.length === 0 && takenBack.in(reader.tokens, part.start, part.end) !== undefined)
       findings.push({ start: part.start, end: part.end, held: true });
