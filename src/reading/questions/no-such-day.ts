@@ -7,5 +7,10 @@ import type { Part } from '../text/message.ts';
 export const tellsNoDay = ({ tokens, context }: Reader, { start, end }: Part): boolean => {
   const words = tokens.slice(start, end);
   if (!words.some(({ means, number }) => means['month'] !== undefined || number?.form === 'slashed')) return false;
-  return words.some((_, at) => dateAt(tokens, start + at, context)?.days.length === 0);
+  for (let index = start; index < end; ) {
+    const read = dateAt(tokens, index, context);
+    if (read?.days.length === 0) return true;
+    index = Math.max(read?.end ?? 0, index + 1); // in "14 march 40 bouts" the month is spoken for
+  }
+  return false;
 };
