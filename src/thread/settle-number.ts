@@ -18,7 +18,7 @@ export const askOrderedOrMade = (change: FactOf<'change'>, piece: PieceKind): Se
   return { kind: 'ask', ask: { about: 'count', why: 'which number', words: change.words, choices } };
 };
 
-/** "45 not 40": where one kind alone was so many, or so much, and nothing else is that number. */
+/** "45 not 40": where one kind alone was so many, so many made, or so much, and nothing else is that number. */
 const toldFrom = (
   state: EventState,
   { from }: FactOf<'change'>,
@@ -28,8 +28,10 @@ const toldFrom = (
   if (from === undefined) return undefined;
   const counts = state.lines.filter((line) => line.count === Number(from));
   const prices = state.lines.filter((line) => line.price !== undefined && decimal(line.price.amount).eq(String(from)));
-  const [count, price] = [counts[0], prices[0]];
-  if (counts.length + prices.length !== 1 || decimal(state.price?.amount ?? '0').eq(String(from))) return undefined;
+  const made = kindsMeant(state, undefined).filter((kind) => madeOf(state, kind) === Number(from));
+  const [count, price, begun] = [counts[0], prices[0], made[0]];
+  if (counts.length + prices.length + made.length !== 1 || decimal(state.price?.amount ?? '0').eq(String(from))) return undefined;
+  if (begun) return { ...asCount, what: 'made', piece: begun };
   return count ? { ...asCount, piece: count.piece } : { ...asPrice, per: 'each', ...(price ? { piece: price.piece } : {}) };
 };
 

@@ -13,6 +13,8 @@ it.each([
   [['12 bouts at 14 inc', 'did 5', '5 more', 'made'], /^10 of 12 buttonholes made, 2 left\./],
   [['12 bouts at 14 inc', 'did 5', '5 more', '5 more ordered'], /^Buttonholes: 12 → 17/],
   [['12 bouts at 14 inc', 'did 5', '5 more bouts'], /^Buttonholes: 12 → 17/],
+  [['40 bouts at 12 inc', '20 done', '18 not 20'], /^18 of 40 buttonholes made, 22 left\./],
+  [['30 bouts', '30 done', '28 not 30'], /^What does “28 not 30” set\?\nSay: 28 pieces \/ 28 made/],
   // Two kinds are begun: which of them is meant, the number does not say.
   [
     ['30 bouts at 12 inc, 4 crowns at 60', '12 bouts done', '2 crowns done', 'oops 3'],
