@@ -2,6 +2,7 @@
 
 import type { PieceKind } from '../handbook/pieces.ts';
 import type { Fact, FactOf } from '../reading/fact.ts';
+import { decimal } from '../values/decimal.ts';
 import { problem } from '../values/result.ts';
 import { correctedCount, linesMeant } from './apply-change.ts';
 import { kindsMeant, madeOf } from './apply-progress.ts';
@@ -50,6 +51,11 @@ const differInPrice = ({ lines }: EventState): boolean =>
   new Set(lines.flatMap(({ price }) => (price === undefined ? [] : [price.amount]))).size > 1 &&
   new Set(lines.map(({ piece }) => piece)).size > 1;
 
+/** "Price is 14 not 12": the kinds that were 12. */
+const kindsPriced = ({ lines }: EventState, was: string | number | undefined): readonly PieceKind[] => [
+  ...new Set(lines.flatMap(({ piece, price }) => (was !== undefined && price && decimal(price.amount).eq(String(was)) ? [piece] : []))),
+];
+
 const isOtherCount = (fact: Fact, than: FactOf<'change'>): boolean =>
   fact.fact === 'pieces' || (fact.fact === 'change' && fact.what === 'count' && fact.piece !== than.piece);
 
@@ -67,8 +73,11 @@ const settleChange = (state: EventState, change: FactOf<'change'>, beside: reado
     !change.ofEvery &&
     !change.piece &&
     differInPrice(state)
-  )
+  ) {
+    const [only, other] = kindsPriced(state, change.from);
+    if (only && !other) return settled({ ...change, piece: only });
     return askPiece(change, kinds, (piece) => ({ ...change, piece }), 'all of them');
+  }
   if (change.what !== 'count') return settled(change);
   const [kind, second] = kinds;
   if (isGiven(change) && !change.piece && kind !== undefined && second === undefined && madeOf(state, kind) > 0)

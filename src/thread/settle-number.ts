@@ -18,6 +18,8 @@ export const askOrderedOrMade = (change: FactOf<'change'>, piece: PieceKind): Se
   return { kind: 'ask', ask: { about: 'count', why: 'which number', words: change.words, choices } };
 };
 
+const isWhole = ({ to }: FactOf<'change'>): boolean => Number.isInteger(Number(to));
+
 /** "45 not 40": where one kind alone was so many, so many made, or so much, and nothing else is that number. */
 const toldFrom = (
   state: EventState,
@@ -26,9 +28,11 @@ const toldFrom = (
   asPrice: FactOf<'change'>,
 ): Fact | undefined => {
   if (from === undefined) return undefined;
-  const counts = state.lines.filter((line) => line.count === Number(from));
+  // "12.50 not 12" counts nothing.
+  const whole = isWhole(asCount);
+  const counts = state.lines.filter((line) => whole && line.count === Number(from));
   const prices = state.lines.filter((line) => line.price !== undefined && decimal(line.price.amount).eq(String(from)));
-  const made = kindsMeant(state, undefined).filter((kind) => madeOf(state, kind) === Number(from));
+  const made = kindsMeant(state, undefined).filter((kind) => whole && madeOf(state, kind) === Number(from));
   const [count, price, begun] = [counts[0], prices[0], made[0]];
   if (counts.length + prices.length + made.length !== 1 || decimal(state.price?.amount ?? '0').eq(String(from))) return undefined;
   if (begun) return { ...asCount, what: 'made', piece: begun };
@@ -47,12 +51,13 @@ export const settleBareNumber = (state: EventState, change: FactOf<'change'>): S
   if (known) return settled(known);
   const hasPrice = state.price !== undefined || state.lines.some((line) => line.price);
   if (state.lines.length === 0) return settled(hasPrice ? asPrice : asCount);
+  if (!isWhole(change)) return settled(asPrice);
   const [begun, another] = kindsMeant(state, undefined).filter((kind) => madeOf(state, kind) > 0);
   const choices: Choice[] = [
     { words: `${change.to} pieces`, facts: [asCount] },
     ...(hasPrice ? [{ words: `${change.to} each`, facts: [asPrice] }] : []),
     // "oops 18" behind "20 done"
-    ...(begun !== undefined && another === undefined && Number.isInteger(Number(change.to))
+    ...(begun !== undefined && another === undefined
       ? [{ words: `${change.to} made`, facts: [{ ...change, what: 'made' as const, to: Number(change.to), piece: begun }] }]
       : []),
   ];

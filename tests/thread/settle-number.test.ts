@@ -15,6 +15,9 @@ it.each([
   [['12 bouts at 14 inc', 'did 5', '5 more bouts'], /^Buttonholes: 12 → 17/],
   [['40 bouts at 12 inc', '20 done', '18 not 20'], /^18 of 40 buttonholes made, 22 left\./],
   [['30 bouts', '30 done', '28 not 30'], /^What does “28 not 30” set\?\nSay: 28 pieces \/ 28 made/],
+  // Half a piece counts nothing: it is what each costs.
+  [['12 bouts at 12 inc', 'no 12.50 not 12'], /^Buttonholes: £12\.00 → £12\.50 each/],
+  [['12 bouts at 12 inc', '12.50 not 10'], /^Buttonholes: £12\.00 → £12\.50 each/],
   // Two kinds are begun: which of them is meant, the number does not say.
   [
     ['30 bouts at 12 inc, 4 crowns at 60', '12 bouts done', '2 crowns done', 'oops 3'],
@@ -28,6 +31,7 @@ it.each([
   // 40 is the number of one kind alone, and 28 the price of one.
   ['actually 45 not 40', /^Buttonholes: 40 → 45/],
   ['30 not 28', /^Corsages: £28\.00 → £30\.00 each/],
+  ['price is 14 not 12', /^Buttonholes: £12\.00 → £14\.00 each\n(?!Corsages)/],
   ['price is 14 now', /^Which pieces is “price is 14 now” about\?\nSay: buttonhole \/ corsage \/ all of them/],
   ['make them all 14 each', /^Buttonholes: £12\.00 → £14\.00 each\nCorsages: £28\.00 → £14\.00 each/],
   ["they're paying 600 all in", /^40 buttonholes, 8 corsages, £600\.00 in all/],

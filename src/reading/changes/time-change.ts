@@ -53,7 +53,7 @@ const besides =
 // Who moves it, and how.
 const mover =
   /^(couple|church|registrar|celebrant|priest|vicar|minister|family|planner|back|forward|pushed|brought|out|earlier|later|gone|bit)$/;
-const starter = pattern("(i|we|you|he|she|they|i'll|we'll|jo|<bench>) (can|will|could|now|only|all)? (start|starting|starts|begin)");
+const starter = pattern("(i|we|you|he|she|they|i'll|we'll|<bench>) (can|will|could|now|only|all)? (start|starting|starts|begin)");
 const ofOthers = ({ tokens }: Reader, { start, end }: Part): boolean => {
   const words = tokens.slice(start, end).filter(({ kind, number }) => kind === 'word' && number === undefined);
   const plain = (token: Token): string => token.text.replace(/'s$/, '');

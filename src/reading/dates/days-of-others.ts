@@ -31,7 +31,7 @@ const offThen = pattern(
 );
 // "off to a wedding fri 12 feb", "i'm at a funeral 11am", "shut friday for a funeral": somebody here goes to it, and makes nothing for it.
 const attending = pattern(
-  `((i'm|im|i am|i'll be|we're|we are|she's|he's|jo's|off|away|out|going|heading|gone|been invited|invited|driving|flying) (off|away|out|going|all day|back|again|<weekday>){0,2} (at|to|for) (a|an|my|her|his|our|the) (<word>){0,2} (${anyOccasion})|(off|away|out|shut|closed|closing|leave) (on|all|at|from|the|this|next|<weekday>|<ordinal>|<plain>|<month>|<time>|day|early|arvo|afternoon){0,4} (for|at|to) (a|an|my|her|his|our) (<word>){0,2} (${anyOccasion}))`,
+  `((i'm|im|i am|i'll be|we're|we are|she's|he's|off|away|out|going|heading|gone|been invited|invited|driving|flying) (off|away|out|going|all day|back|again|<weekday>){0,2} (at|to|for) (a|an|my|her|his|our|the) (<word>){0,2} (${anyOccasion})|(off|away|out|shut|closed|closing|leave) (on|all|at|from|the|this|next|<weekday>|<ordinal>|<plain>|<month>|<time>|day|early|arvo|afternoon){0,4} (for|at|to) (a|an|my|her|his|our) (<word>){0,2} (${anyOccasion}))`,
 );
 // "need friday morning off", "bank holiday monday we're shut", "got a wedding of my own to go to", "my bday is 3 feb".
 const ownTime = pattern(
@@ -42,7 +42,7 @@ const ownEvent = pattern(
 );
 // "happy new year! back 4 jan", "im in the uk 3-7 feb", "mothers day orders close 5 march"
 const ownBefore = pattern(
-  "((happy|merry|have a good|enjoy) (the|a)?|(i'm|im|i'll be|i am|we're|she's|he's|are|is|be|am|all|then|,|!|-) back (in|on|from|by|at|the|open|to work)?|(i'm|im|i'll be|i am|she's|he's) (in|up|down|over) (in|at|to|the)? <word> (<word>)? (from|on|for)?|(last|final) orders (for <any>{1,3})? (is|are|by|on)?|((last|final|latest) (date|day)|cutoff|cut off|cut - off|deadline) (for|on|to) (<word>){1,3} (is|:|on)?|(she's|shes|she is|baby's|baby is|i'm|im|jo's) due (on)?|(girl|guy|lad|temp|casual|apprentice|trainee|junior|student|intern|starter|help|jo|<bench>) (starts|starting|begins|joins|joining|is starting) (on|from)?|orders (close|closes|closing|shut|end|stop|finish|in by|must be in by) (on|by|for|at)?)",
+  "((happy|merry|have a good|enjoy) (the|a)?|(i'm|im|i'll be|i am|we're|she's|he's|are|is|be|am|all|then|,|!|-) back (in|on|from|by|at|the|open|to work)?|(i'm|im|i'll be|i am|she's|he's) (in|up|down|over) (in|at|to|the)? <word> (<word>)? (from|on|for)?|(last|final) orders (for <any>{1,3})? (is|are|by|on)?|((last|final|latest) (date|day)|cutoff|cut off|cut - off|deadline) (for|on|to) (<word>){1,3} (is|:|on)?|(she's|shes|she is|baby's|baby is|i'm|im) due (on)?|(girl|guy|lad|temp|casual|apprentice|trainee|junior|student|intern|starter|help|<bench>) (starts|starting|begins|joins|joining|is starting) (on|from)?|orders (close|closes|closing|shut|end|stop|finish|in by|must be in by) (on|by|for|at)?)",
 );
 // "can't do sat 13 feb", "not free on the 13th": a day that somebody says no to.
 const saysNo = pattern(

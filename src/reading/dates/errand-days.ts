@@ -19,7 +19,7 @@ const courtesy = '(please|pls|plz|just|also|to|all){0,2}';
 // Somebody of the shop is wanted there.
 const present = [
   pattern(
-    `(someone|somebody|anyone|anybody|some one|one of you|one of us|one of yous|one of ye|whoever|everyone|everybody|2 of you|both of you|you|u|yous|y'all|i|i'll|we|we'll|jo) (can|could|will|would|needs|need|has|have|got|gotta|must|should|please|pls|plz|just|also|to|free){0,4} (be|wait|stay|hang|is) ${place}`,
+    `(someone|somebody|anyone|anybody|some one|one of you|one of us|one of yous|one of ye|whoever|everyone|everybody|2 of you|both of you|you|u|yous|y'all|i|i'll|we|we'll) (can|could|will|would|needs|need|has|have|got|gotta|must|should|please|pls|plz|just|also|to|free){0,4} (be|wait|stay|hang|is) ${place}`,
   ),
   pattern(`(need|want|needing) (someone|somebody|anyone|one of you|2 of you|you|u|a body|a pair of hands|an extra) (to be)? ${place}`),
   pattern(`(who|who's|whos|whose) (is|can|could|will|wants to|be|free to|able to){0,2} ${place}`),
@@ -30,7 +30,7 @@ const present = [
 ];
 // "pls cover sat 13 feb 9-1", "can you work sunday the 14th"
 const shift = pattern(
-  '(pls|please|someone|anyone|somebody|you|u|who|can|could|need|needs|jo) (can|could|will|to|please|pls|someone|anyone|you|u|just){0,3} (cover|work) (for me|a|the|my|our|me|on|shop|shift|counter|till|bench){0,3} (<weekday>|<ordinal>|<plain>|<slashed>|<month>|next|this|tomorrow|tmrw)',
+  '(pls|please|someone|anyone|somebody|you|u|who|can|could|need|needs) (can|could|will|to|please|pls|someone|anyone|you|u|just){0,3} (cover|work) (for me|a|the|my|our|me|on|shop|shift|counter|till|bench){0,3} (<weekday>|<ordinal>|<plain>|<slashed>|<month>|next|this|tomorrow|tmrw)',
 );
 // "driver's picking up the frames sat 13 feb 8am"
 const fetched = pattern(

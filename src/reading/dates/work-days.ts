@@ -19,7 +19,7 @@ const planned = [
   pattern(`(${made}) (the|all|all the|our|my|both|with)? <piece>`),
   pattern(`<piece> (are|is|all|now){0,2} (${made})`),
   pattern(
-    `(we'll|i'll|i|we|she'll|he'll|they'll|will|gonna|going to|gotta|lets|let's|let us|must|should|then|and|to|jo) (just|then|try to|have to|need to|aim to|maybe|probably)? (${make}) (a start)? (on|the|with|our|my|all|rest){0,2} (<piece>|<weekday>|${soon}|them)`,
+    `(we'll|i'll|i|we|she'll|he'll|they'll|will|gonna|going to|gotta|lets|let's|let us|must|should|then|and|to) (just|then|try to|have to|need to|aim to|maybe|probably)? (${make}) (a start)? (on|the|with|our|my|all|rest){0,2} (<piece>|<weekday>|${soon}|them)`,
   ),
   pattern(
     `(we'll|i'll|we|i|will|gonna|going to|gotta|need to|have to|must|should|then) (just|prob|probably|try and|try to|maybe)? (${make}) (about)? (another|the last|the other)? <count> (more|extra|others|<piece>)?`,

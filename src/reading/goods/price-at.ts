@@ -17,7 +17,7 @@ const fetched = pattern(
 );
 // "bus leaves hotel 1.15"
 const departs = pattern(
-  '(bus|coach|train|taxi|cab|van|car|cars|ferry|boat|minibus|shuttle|limo|courier|driver|truck|ute|bakkie|flight|plane|bride|groom|couple|party|everyone|team|she|he|it|jo) leaves',
+  '(bus|coach|train|taxi|cab|van|car|cars|ferry|boat|minibus|shuttle|limo|courier|driver|truck|ute|bakkie|flight|plane|bride|groom|couple|party|everyone|team|she|he|it) leaves',
 );
 const isHourToFetch = (tokens: readonly Token[], index: number): boolean =>
   /^(at|@)$/.test(tokens[index - 1]?.text ?? '') &&

@@ -4,7 +4,7 @@ import { pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 
 const workTold = pattern(
-  "(we|i|just|ok|we've|i've|ive|weve|have|and|all|so|jo|finally){0,3} (finished|did|done|completed|boxed|knocked|wired|taped|packed|broke|lost|binned|dropped|remade|redid)",
+  "(we|i|just|ok|we've|i've|ive|weve|have|and|all|so|finally){0,3} (finished|did|done|completed|boxed|knocked|wired|taped|packed|broke|lost|binned|dropped|remade|redid)",
 );
 
 const didSome = pattern(

@@ -27,7 +27,7 @@ import { nearly, partial, withoutRest } from '../progress/part-done.ts';
 import { bareShare, halfAlone, sharesByKind } from '../progress/shares.ts';
 import { plainCount, sameKind, summed, totalOnly, wholeSoFar } from '../progress/sums.ts';
 import { countDoubted, withUnreadBeside } from '../progress/unread-beside.ts';
-import { orWantedBy } from '../progress/wanted-by.ts';
+import { heldWhereWanted } from '../progress/wanted-by.ts';
 import { acceptsAfter, ofStems, ofUnknown } from '../progress/what-follows.ts';
 import { cumulative, endsWork, lastOnes, thatIsAll } from '../progress/whole-told.ts';
 import { withoutReasons } from '../progress/why-remade.ts';
@@ -195,7 +195,7 @@ const find = (reader: Reader): Finding[] => {
       reader,
       summed(
         reader,
-        parts.flatMap((part) => findPart(reader, part, likely)).map((finding) => orWantedBy(reader, finding)),
+        parts.flatMap((part) => findPart(reader, part, likely)).map((finding) => heldWhereWanted(reader, finding)),
       ),
     ),
   ]);

@@ -8,7 +8,7 @@ const byDay = pattern(
 );
 
 /** The finding, or its words and the day kept unread where the whole of a kind is only wanted by then. */
-export const orWantedBy = ({ tokens }: Reader, finding: Finding): Finding => {
+export const heldWhereWanted = ({ tokens }: Reader, finding: Finding): Finding => {
   const wholly = finding.facts?.some((fact) => fact.fact === 'made' && fact.all === true) === true;
   const day = wholly ? byDay.at(tokens, finding.end, tokens.length) : undefined;
   return day === undefined ? finding : { start: finding.start, end: day.end, held: true };
