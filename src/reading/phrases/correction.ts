@@ -6,6 +6,7 @@ import { valuesAndLoss } from '../changes/broken-beside.ts';
 import { strongMarkers } from '../changes/change-words.ts';
 import { dateChange } from '../changes/date-change.ts';
 import { countDifference, countFactor, priceBehind } from '../changes/differences.ts';
+import { eitherValue } from '../changes/either-value.ts';
 import { countFromTo, priceFromTo } from '../changes/from-to.ts';
 import { kindNotKind } from '../changes/kind-not-kind.ts';
 import { nowCountOrPrice } from '../changes/now-count-or-price.ts';
@@ -45,6 +46,11 @@ const noChange = pattern(
   '((need|have|got|needs|gotta|still|had) (to)? (do|make|finish|wire|tape|build|redo|remake|rebuild|replace|rewire) (another|the|all|both|those)? <count>|(set|setting) up|(subject to|may|might|could|can|liable to|likely to) change|(my|your|her|his|their|the) (shift|shifts|rota|roster|day off|turn)|(add|put|stick|chuck) (another)? <count> (more)? (<piece>)? (to|on|onto|in) (the|my|our)? (tally|done|finished|made|completed|boxed)|take it or leave it|take it from there|no (price|prices|pricing|date|dates|budget|names|numbers) (yet|as yet|so far))',
 );
 
+// "corsages go to 2 mums": whose they are, and no new number.
+const goesTo = pattern(
+  "<piece> (are|is|will|all|both|'s|just|should|shall|to|then|that){0,2} (go|goes|going|given|handed) (out|over|off)? to (the|his|her|our|their|a|an|both|all|each|every|both the|all the){0,2} (<count>)? (x|of|of the|the)? ((<word>)? <role>|<unlisted>)",
+);
+
 // "drop the crowns off at 3": where they go and when.
 const handing = pattern(
   '(drop|dropping|pick|picking) (the|those|all|our|her)? (<count>)? <piece> (off|up) (at|by|around|before|after) <number>',
@@ -64,6 +70,7 @@ const readPart = (reader: Reader, part: Part): Finding[] => {
   if (notedDown.in(tokens, part.start, part.end) !== undefined || orderedAgain.in(tokens, part.start, part.end) !== undefined) return [];
   if (noChange.in(tokens, part.start, part.end) !== undefined) return [];
   if (handing.in(tokens, part.start, part.end) !== undefined) return [{ start: part.start, end: part.end, held: true }];
+  if (goesTo.in(tokens, part.start, part.end) !== undefined) return [];
   const either = nowCountOrPrice(reader, part);
   if (either !== undefined) return [either];
   const far = firstAt([farAlong, soFar], tokens, part.start, part.end);
@@ -108,7 +115,7 @@ const readPart = (reader: Reader, part: Part): Finding[] => {
   } else if (!strong && !old) return [];
   const bare = bareNumber(reader, part);
   if (bare !== undefined) return [bare];
-  return valuesAndLoss(reader, part);
+  return valuesAndLoss(reader, part).map((finding) => eitherValue(reader, finding));
 };
 
 // "bouts 2 less", "add 2 to the bouts": of the only kind that is named.

@@ -3,6 +3,7 @@
 import { withApostrophes } from './apostrophes.ts';
 import { type CleanText, cleanText, ownWords } from './clean-text.ts';
 import { withoutCourtesy } from './courtesy.ts';
+import { joinEachChoices } from './each-choices.ts';
 import { joinHourWords } from './hour-words.ts';
 import { withOpenQuestions } from './inner-questions.ts';
 import { lex } from './lex.ts';
@@ -118,6 +119,7 @@ const stages: readonly ((tokens: readonly Token[]) => readonly Token[])[] = [
   joinUnits,
   joinRanges,
   nameWords,
+  joinEachChoices,
   joinSecondCounts,
   withoutUnchanged,
   withoutAsking,

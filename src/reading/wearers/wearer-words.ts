@@ -54,7 +54,7 @@ export const partyOf = pattern('(party|crew|court|group|squad|lineup) of <n:coun
 // "FOB, FOG, 2 grandads: 4 bouts"
 export const tailPieces = pattern('(:|-|=|so|need|total) (<n:count>) <p:piece>');
 export const forHead = pattern(
-  "(i|we|they|i'll|we'll)? (need|want|wearing|needing|wants|having)? (<n:count>)? (<material>)? <p:piece> (are|is|go|goes|will be|wanted|needed|required|to go|to be)? (for|to|:|=|-|on|<all>|<line>|,) (:|-|<line>){0,2} (the)?",
+  "(the)? (i|we|they|i'll|we'll)? (need|want|wearing|needing|wants|having)? (<n:count>)? (<material>)? <p:piece> (are|is|go|goes|will be|wanted|needed|required|to go|to be|going|given|(are|will|should|to|all|both){1,2} (be)? (go|going|given))? (for|to|:|=|-|on|<all>|<line>|,) (:|-|<line>){0,2} (the)?",
 );
 export const fillers =
   /^(prom|court|hoco|homecoming|quince|matric|formal|group|squad|standing|up|there's|theres|there'll|we've|weve|they've|having|getting|pinning|pin|altar|flowers|flower|and|,|\+|&|plus|the|both|\/|-|:|with|n|then|also|so|is|are|for|need|needs|of|x|\(|\)|all|who|whos|who's|wearing|wearers|list|have|getting|pls|please|his|her|it's|its|=|we|got|"|ok|just|add|doing|on|as|well|too|that's|thats|total|altogether|party|bridal|wedding|bout|each|men|boys|them|whole|everyone|everybody|gets|get|one|a|an|their|will|be|people|there|they|wants|want|in|has|wear|wears|to|total|this|time|folks|of course|obviously|naturally|it|side|same|guys|only|no|bar|minus|except|not|but|apart|from|excluding|without|excl|including|incl|plus|bride's|groom's|brides'|grooms')$/;

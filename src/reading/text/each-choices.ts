@@ -1,0 +1,47 @@
+// One of two prices, each with its own "each": "12 each or 15 each w the orchid", "28 each or 32 with pearls". Both are kept, as in "12 or 15 each".
+
+import { formOf, type Match } from '../pattern.ts';
+import { asNumber, changed, type NumberRead, type Token } from './token.ts';
+
+const form = formOf('<a:amount> <e:each> (,|-)? or (at|@|maybe|possibly|say)? <b:amount> (<f:each>)?');
+// What a second price without "each" goes on with; "14 each or 150 for the lot" are two totals.
+const why = /^(with|w|w\/|if|using|incl|including|inc|without)$/;
+const ofMaterial = formOf('<any>{0,3} <material>'); // "$18 each or $21 each if dried": two materials, and neither is picked
+const muchMore = 3;
+const leastPrice = 5; // "2 each or 3 each for the ushers" counts pieces
+
+const bothOf = (tokens: readonly Token[], index: number): { match: Match; number: NumberRead; own: boolean } | undefined => {
+  const match = form.at(tokens, index, tokens.length);
+  const [low, high] = [match?.kept['a']?.number, match?.kept['b']?.number];
+  if (match === undefined || low === undefined || high === undefined) return undefined;
+  if ([low, high].some(({ max, or }) => max !== undefined || or !== undefined)) return undefined;
+  if (low.currency !== undefined && high.currency !== undefined && low.currency !== high.currency) return undefined;
+  const own = match.kept['f'] !== undefined;
+  if (ofMaterial.at(tokens, match.end, tokens.length) !== undefined) return undefined;
+  if (!own && !why.test(tokens[match.end]?.text ?? '')) return undefined;
+  const [one, other] = [Number(low.amount), Number(high.amount)];
+  if (low.form === 'plain' && Math.min(one, other) < leastPrice) return undefined;
+  if (one === other || Math.max(one, other) > muchMore * Math.min(one, other)) return undefined;
+  const { approx: _, worded: __, ...said } = low.form === 'money' ? low : high;
+  return { match, number: { ...said, amount: low.amount, or: [low.amount, high.amount] }, own };
+};
+
+/** The tokens with such pairs as one number, and one "each" behind it. */
+export const joinEachChoices = (tokens: readonly Token[]): readonly Token[] => {
+  if (!tokens.some(({ text }) => text === 'or')) return tokens;
+  const joined: Token[] = [];
+  for (let index = 0; index < tokens.length; ) {
+    const both = bothOf(tokens, index);
+    if (both === undefined) {
+      joined.push(tokens[index] as Token);
+      index += 1;
+      continue;
+    }
+    const { match, number, own } = both;
+    const last = tokens[match.end - 1] as Token;
+    joined.push(asNumber(tokens, index, match.end - (own ? 1 : 0), number));
+    joined.push(own ? last : changed(match.kept['e'] as Token, { start: last.end, end: last.end }));
+    index = match.end;
+  }
+  return joined;
+};
