@@ -13,11 +13,12 @@ const singular = (word: string): string => {
   return word.length > 3 && /[^s]s$/.test(word) ? word.slice(0, -1) : word;
 };
 
-const roleOf = ({ wearer }: Wearer): string => wearer.trim().toLowerCase().split(/\s+/).map(singular).join(' ');
+/** A role as it is told apart: the same however it is written. */
+export const roleOf = (wearer: string): string => wearer.trim().toLowerCase().split(/\s+/).map(singular).join(' ');
 
 /** Said again without its piece or its note, a wearer keeps the ones it had. */
 const again = (wearer: Wearer, before: readonly Wearer[]): Wearer => {
-  const [old, another] = before.filter((one) => roleOf(one) === roleOf(wearer));
+  const [old, another] = before.filter((one) => roleOf(one.wearer) === roleOf(wearer.wearer));
   if (old === undefined || another !== undefined) return wearer;
   const { piece = old.piece, note = old.note, ...rest } = wearer;
   return { ...rest, ...(piece === undefined ? {} : { piece }), ...(note === undefined ? {} : { note }) };
@@ -31,23 +32,23 @@ const saidTotal = ({ wearers, total }: FactOf<'wearers'>): number | undefined =>
 
 /** A care said of a wearer joins what was noted before; who is not on the list yet is put there. */
 const applyNotes = (state: EventState, said: readonly Wearer[]): EventState => {
-  const roles = new Set(state.wearers.map(roleOf));
+  const roles = new Set(state.wearers.map(({ wearer }) => roleOf(wearer)));
   const noted = state.wearers.map((wearer): Wearer => {
-    const notes = said.flatMap((one) => (roleOf(one) === roleOf(wearer) && one.note !== undefined ? [one.note] : []));
+    const notes = said.flatMap((one) => (roleOf(one.wearer) === roleOf(wearer.wearer) && one.note !== undefined ? [one.note] : []));
     const all = [...new Set([...(wearer.note === undefined ? [] : [wearer.note]), ...notes])];
     return all.length === 0 ? wearer : { ...wearer, note: all.join('; ') };
   });
-  return { ...state, wearers: [...noted, ...said.filter((one) => !roles.has(roleOf(one)))] };
+  return { ...state, wearers: [...noted, ...said.filter((one) => !roles.has(roleOf(one.wearer)))] };
 };
 
 export const applyWearers = (state: EventState, fact: FactOf<'wearers'>): EventState => {
   if (fact.notes) return applyNotes(state, fact.wearers);
   const now = fact.wearers.map((wearer) => again(wearer, state.wearers));
-  const roles = new Set(now.map(roleOf));
+  const roles = new Set(now.map(({ wearer }) => roleOf(wearer)));
   const total = saidTotal(fact);
   return {
     ...state,
-    wearers: [...state.wearers.filter((wearer) => !roles.has(roleOf(wearer))), ...now],
+    wearers: [...state.wearers.filter((wearer) => !roles.has(roleOf(wearer.wearer))), ...now],
     ...(total === undefined ? {} : { wearersSaid: total }),
   };
 };

@@ -9,6 +9,7 @@ import { isStudioFact } from './apply-studio-facts.ts';
 import type { EventState } from './event.ts';
 import { askCurrency } from './settle-currency.ts';
 import { settleInThread } from './settle-in-thread.ts';
+import { wornInOrder } from './settle-worn.ts';
 
 export type Decision =
   | { readonly kind: 'nothing' } // small talk
@@ -28,9 +29,10 @@ export const decide = (state: EventState, reading: Reading, currency: string): D
   const asks: Ask[] = [...reading.asks];
   const facts: Fact[] = [];
   const { kept, ask } = askCurrency(reading.facts, currency);
-  if (ask) asks.unshift(ask);
-  for (const fact of kept) {
-    const settled = settleInThread(state, fact, reading.facts);
+  const worn = wornInOrder(state, kept);
+  asks.unshift(...(ask ? [ask] : []), ...(worn.ask ? [worn.ask] : []));
+  for (const fact of worn.facts) {
+    const settled = settleInThread(state, fact, worn.facts);
     if (settled.kind === 'problem') return { kind: 'refused', problems: [settled.problem] };
     if (settled.kind === 'ask') asks.push(settled.ask);
     else facts.push(settled.fact);
