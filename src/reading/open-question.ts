@@ -143,7 +143,7 @@ const missing = (message: Message, open: Extract<OpenQuestion, { kind: 'missing'
   }
   if (
     open.about === 'price' &&
-    (second === undefined || second.means['all'] !== undefined || second.means['each'] !== undefined) &&
+    said.slice(1).every(({ means }) => means['all'] !== undefined || means['each'] !== undefined) &&
     (only.number?.form === 'plain' || only.number?.form === 'money')
   ) {
     const { amount, max, currency, symbol } = only.number;

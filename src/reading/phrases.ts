@@ -5,6 +5,8 @@ import { afterwards } from './phrases/afterwards.ts';
 import { boundedWork } from './phrases/bounded-work.ts';
 import { changeTold } from './phrases/change-told.ts';
 import { correction } from './phrases/correction.ts';
+import { couldOnly } from './phrases/could-only.ts';
+import { countToday } from './phrases/count-today.ts';
 import { crew } from './phrases/crew.ts';
 import { eventDate } from './phrases/event-date.ts';
 import { eventTitle } from './phrases/event-title.ts';
@@ -21,6 +23,7 @@ import { otherWork } from './phrases/other-work.ts';
 import { ownRule } from './phrases/own-rule.ts';
 import { priceList } from './phrases/price-list.ts';
 import { pricedWearers } from './phrases/priced-wearers.ts';
+import { pricesAnswered } from './phrases/prices-answered.ts';
 import { progress } from './phrases/progress.ts';
 import { question } from './phrases/question.ts';
 import { recipe } from './phrases/recipe.ts';
@@ -37,16 +40,20 @@ import { wearersList } from './phrases/wearers-list.ts';
 import { toldOfWork } from './phrases/work-told.ts';
 
 export const phrases: readonly Phrase[] = [
-  // Whole sentences first: what they are about decides what their numbers mean.
+  // What was asked for comes first.
+  pricesAnswered,
+  // Then whole sentences: what they are about decides what their numbers mean.
   keeping,
   undo,
   recipeChanged,
   taxLeftOpen,
+  couldOnly,
   question,
   madeBehind,
   boundedWork,
   moreBesideWork,
   upToNow,
+  countToday,
   everydayTalk,
   // Every word of it is understood, so nothing in it can be another's.
   changeTold,

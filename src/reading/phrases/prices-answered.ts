@@ -1,0 +1,127 @@
+// "At what price each?" answered in few words: "16 inc vat", "bouts 16 corsages 34", "16 for the bouts, 34 for corsages". Outside that question such numbers stay unread.
+
+import type { PieceKind } from '../../handbook/pieces.ts';
+import { dateAt } from '../dates/date-forms.ts';
+import type { Fact, FactOf } from '../fact.ts';
+import { type Match, pattern } from '../pattern.ts';
+import { type Finding, found, type Phrase, type Reader } from '../phrase.ts';
+import type { Choice } from '../reading.ts';
+import type { Part } from '../text/message.ts';
+import { isNumber, type NumberRead, type Token } from '../text/token.ts';
+import { taxAt } from './tax-basis.ts';
+
+const opening =
+  "(ok|so|um|well|oh|the|say|and|n|&|plus|i|we|i'd|we'd|id|charge|do|for|call it|lets say|let's say|make it|it's|its|they're){0,4}";
+const kindFirst = pattern(
+  `${opening} <p:piece> (for|at|@|are|is|:|-|=|will be|would be|should be|go at|go for|come to|to be){0,1} <m:amount> (<each>)? (now)?`,
+);
+const priceFirst = pattern(
+  `${opening} <m:amount> (<each>)? (for|on|per|a|an|the|for the|on the|for each|for a|each for|each for the) (<each>)? <p:piece>`,
+);
+const bareForm = pattern(`${opening} <m:amount> (<each>)? (please|pls|then|thanks)?`);
+
+const forms = [kindFirst, priceFirst, bareForm];
+
+const isEdge = (token: Token | undefined): boolean =>
+  token === undefined || token.kind === 'line' || /^(,|;|\.|-|and|n|&|\+|plus|\/|please|pls|thanks|ta|x)$/.test(token.text);
+
+/** The tax words behind a price are read as they always are. */
+const behindTax = (reader: Reader, end: number): number => taxAt(reader, end)?.match.end ?? end;
+
+const isPrice = (reader: Reader, match: Match): boolean => {
+  const { m, p } = match.kept;
+  const at = reader.tokens.indexOf(m as Token, match.start);
+  if (!isNumber(m, 'plain', 'money') || m?.number?.or !== undefined || m?.number?.inDozens === true) return false;
+  for (let index = match.start; index < match.end; index++) if (!reader.free(index)) return false;
+  return p?.means['piece'] !== 'unspecified' && dateAt(reader.tokens, at, reader.context) === undefined;
+};
+
+interface Priced {
+  readonly start: number;
+  readonly end: number;
+  readonly token: Token;
+  readonly piece: PieceKind | undefined;
+}
+
+const clauseEnd = (tokens: readonly Token[], from: number, end: number): number => {
+  let index = from;
+  while (index < end && !isEdge(tokens[index])) index += 1;
+  return index;
+};
+
+/** What the part says, price by price; nothing where a number beside a kind is no price. */
+const pricesIn = (reader: Reader, { start, end }: Part): readonly Priced[] => {
+  const { tokens } = reader;
+  const prices: Priced[] = [];
+  let index = start;
+  while (index < end) {
+    const match = forms.map((form) => form.at(tokens, index, end)).find((each) => each !== undefined && isPrice(reader, each));
+    const next = match === undefined ? index : behindTax(reader, match.end);
+    const token = match?.kept['m'];
+    // "bouts 16 corsages 34": the next kind may stand right behind.
+    const isWhole =
+      next >= end ||
+      isEdge(tokens[next]) ||
+      (match?.kept['p'] !== undefined && (tokens[next]?.means['piece'] !== undefined || tokens[next]?.number !== undefined));
+    if (match !== undefined && token !== undefined && isWhole) {
+      prices.push({ start: match.start, end: match.end, token, piece: match.kept['p']?.means['piece'] as PieceKind | undefined });
+      index = next;
+    } else {
+      const other = tokens.slice(index, clauseEnd(tokens, index, end));
+      if (other.some(({ means }) => means['piece'] !== undefined) && other.some((each) => isNumber(each, 'plain', 'money'))) return [];
+      index += other.length;
+    }
+    while (index < end && isEdge(tokens[index])) index += 1;
+  }
+  return prices;
+};
+
+const asFact = ({ token, piece }: Priced): Omit<FactOf<'price'>, 'words'> => {
+  const { amount, max, currency, symbol } = token.number as NumberRead;
+  return {
+    fact: 'price',
+    amount,
+    ...(max === undefined ? {} : { amountMax: max }),
+    ...(currency === undefined ? {} : { currency }),
+    ...(symbol === undefined ? {} : { symbol }),
+    per: 'each',
+    ...(piece === undefined ? {} : { piece }),
+  };
+};
+
+/** "16 and 34" for two kinds: which is whose is asked, in the order they were said first. */
+const askWhose = (reader: Reader, prices: readonly [Priced, Priced], kinds: readonly [PieceKind, PieceKind]): Finding => {
+  const [first, second] = prices;
+  const words = reader.words(first.start, second.end);
+  const choice = (pieces: readonly PieceKind[]): Choice => {
+    const priced = prices.map((price, at) => ({ ...price, piece: pieces[at] }));
+    return {
+      words: priced
+        .map(({ token, piece }) => `${piece} ${reader.words(reader.tokens.indexOf(token), reader.tokens.indexOf(token) + 1)}`)
+        .join(', '),
+      facts: priced.map((price): Fact => ({ ...asFact(price), words })),
+    };
+  };
+  const takes = prices.flatMap(({ start, end }) => Array.from({ length: end - start }, (_, at) => start + at));
+  return {
+    start: first.start,
+    end: second.end,
+    takes,
+    asks: [{ about: 'price', why: 'which number', words, choices: [choice(kinds), choice(kinds.toReversed())] }],
+  };
+};
+
+const find = (reader: Reader): Finding[] => {
+  const { open, pieces } = reader.context;
+  if (open?.kind !== 'missing' || open.about !== 'price' || pieces.length === 0) return [];
+  const prices = reader.untouched().flatMap((part) => (part.asked ? [] : pricesIn(reader, part)));
+  const [first, second, third] = prices;
+  if (first === undefined) return [];
+  const isNamed = prices.every(({ piece }) => piece !== undefined);
+  if (isNamed || second === undefined) return prices.map((price) => found(reader, price.start, price.end, [asFact(price)]));
+  const [one, other, more] = pieces;
+  const isPair = third === undefined && one !== undefined && other !== undefined && more === undefined;
+  return isPair && prices.every(({ piece }) => piece === undefined) ? [askWhose(reader, [first, second], [one, other])] : [];
+};
+
+export const pricesAnswered: Phrase = { name: 'prices answered', examples: [], find };
