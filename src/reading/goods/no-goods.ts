@@ -4,6 +4,7 @@ import { otherThings } from '../held/more-signs.ts';
 import { pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
+import { anyOccasion } from '../words/occasion-words.ts';
 import { sundryHeads } from '../words/piece-words.ts';
 
 // "we sell roses at 3.50": what others pay us.
@@ -26,6 +27,10 @@ const someone = pattern(
 // "22 pieces, 14.50 each", "16 pieces types tbc $22 each": an order whose kinds nobody has named yet.
 const someOrder = pattern(
   '<count> (pieces|pcs|of them|items) (<material>)? (types|type|kinds|kind|mix|mixed|assorted|tbc|tba|unsure|yet|not|decided|known|,){0,5} (,|-|@|at)? (<amount> <each>|<each> <amount>)',
+);
+// "16 pieces for the Okafor naming do, £13 each": whose they are, and no goods of that name.
+const forSomebody = pattern(
+  `<count> (of them|ones)? (<material>)? (<piece> (<material>)? for (the|a|an|our|my|her|his|their|this) <filler>|for (the|a|an|our|my|her|his|their|this) <word>{0,3} (${anyOccasion}|do|dos|thing|bash|job|gig|shindig|ball|dinner|lunch|breakfast|launch|show|meal|service))`,
 );
 // "16 pieces, types tbc, $22 each"
 const somePieces = pattern('(about|say)? <count> <piece> (<material>)? (,|-|at|@|:|/)');
@@ -78,6 +83,7 @@ export const noGoods = (reader: Reader, { start, end }: Part, known: boolean): b
   return (
     tokens.some((token) => token.means['month'] !== undefined || /^(event|wedding|ceremony|party|reception)$/.test(token.text)) ||
     someOrder.at(reader.tokens, start, end) !== undefined ||
+    forSomebody.in(reader.tokens, start, end) !== undefined ||
     otherThings.in(reader.tokens, start, end) !== undefined
   );
 };

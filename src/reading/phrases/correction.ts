@@ -100,7 +100,8 @@ const readPart = (reader: Reader, part: Part): Finding[] => {
   );
   // "bouts now 2 gum not 3" counts what goes into one; "wearers total 22 now" is no price.
   const stems = ofStems.in(tokens, part.start, part.end)?.kept['u'];
-  if ((stems !== undefined && !usualWords.has(stems.text)) || stretch.some(({ text }) => text === 'wearers')) return [];
+  if (stretch.some(({ text }) => text === 'wearers')) return [];
+  if (stems !== undefined && !usualWords.has(stems.text)) return [{ start: part.start, end: part.end, held: true }];
   // "add $2 to each, roses went up"
   const dearer = goods ? priceDifference(tokens, from, part.end) : undefined;
   if (dearer !== undefined && tokens[dearer.match.end]?.text === ',') return [found(reader, from, dearer.match.end, [dearer.fact])];

@@ -6,18 +6,12 @@ import { pattern } from '../pattern.ts';
 import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import { firstWhere } from '../text/token.ts';
+import { headedBy, type Stretch, trimmed } from './change-stretch.ts';
 import { allGoodsNamed, goodsNamed } from './goods-named.ts';
 import { who } from './recipe-headings.ts';
 
 type Change = Extract<Unworded, { fact: 'recipe' }>;
-interface Stretch {
-  readonly start: number;
-  readonly end: number;
-}
 
-const leadIn =
-  /^(ok|okay|sorry|actually|please|pls|can|could|you|we|so|,|let's|lets|no|just|oh|hi|hey|she|he|they|bride|wants|want|wait|right|now|then|also|but|would|like|to|decided|prefers|-)$/;
-const tail = /^(please|pls|now|then|this|time|thanks|ta|after|all|though|instead|too|,|sorry|today|altogether|completely|in|it|them|ok)$/;
 const target = pattern('(in|on|from|for|to|into) (the|all the|all|each|every|both|our)? <p:piece>');
 const headPiece = pattern('<p:piece> (:|-|,|-)');
 const dropVerb = pattern(
@@ -40,35 +34,21 @@ const scales: Readonly<Record<string, string>> = { double: '2', doubled: '2', ha
 const bought =
   /^(order|orders|list|stock|buying|bunch|bunches|box|boxes|wrap|wraps|market|basket|left|came|arrived|invoice|bag|bags|packs?|rolls?|spools?|reels?|price|each at)$/;
 
-const forAll = pattern('(for|on) (everyone|everybody|<all>|them|both|the whole lot|the rest)');
-const trimmed = (reader: Reader, { start, end }: Stretch): Stretch => {
-  let [from, to] = [start, end];
-  // "no" alone leads in only before a comma: "no, drop the fern".
-  while (
-    from < to &&
-    leadIn.test(reader.tokens[from]?.text ?? '') &&
-    !(reader.tokens[from]?.text === 'no' && reader.tokens[from + 1]?.text !== ',')
-  )
-    from += 1;
-  while (to > from && tail.test(reader.tokens[to - 1]?.text ?? '')) to -= 1;
-  const all = forAll.in(reader.tokens, from, to);
-  if (all?.end === to) to = all.start;
-  return { start: from, end: to };
-};
-
 export const recipeChange = (reader: Reader, part: Part): Finding | undefined => {
   const { tokens } = reader;
   if (part.asked || part.end - part.start > 24) return undefined;
   const words = tokens.slice(part.start, part.end);
   if (words.some((token) => token.number?.form === 'money' || bought.test(token.text))) return undefined;
   let { start, end } = trimmed(reader, part);
+  const heading = headedBy.at(tokens, start, end);
+  start = heading?.end ?? start;
   // "grandad needs a magnet not a pin" is about him, not about the recipe.
   if (
     firstWhere(tokens, start, end, (token) => token.means['role'] !== undefined) === start &&
     secondForm.at(tokens, start, end)?.kept['o']?.text !== 'second'
   )
     return undefined;
-  let piece: PieceKind | undefined;
+  let piece = heading?.kept['p']?.means['piece'] as PieceKind | undefined;
   const said = target.in(tokens, start, end);
   const head = headPiece.at(tokens, start, end);
   if (said !== undefined && said.end === end) {
@@ -181,7 +161,9 @@ const lineAnew = (reader: Reader, { start, end }: Stretch): Change | undefined =
   const per = ofEach.in(reader.tokens, start, end);
   const piece = per?.end === end ? (per.kept['p']?.means['piece'] as PieceKind) : undefined;
   const [line, more] = linesIn(reader, start, piece === undefined ? end : (per?.start ?? end)) ?? [];
-  return line?.known === true && more === undefined && line.line.stems !== undefined && line.line.stems <= 50
+  // "correction to the rose order: wrist corsages should read 10, not 8" counts pieces.
+  const pieces = !goodsOnly(reader, start, piece === undefined ? end : (per?.start ?? end));
+  return line?.known === true && more === undefined && !pieces && line.line.stems !== undefined && line.line.stems <= 50
     ? { fact: 'recipe', lines: [line.line], adds: true, ...(piece === undefined || piece === 'unspecified' ? {} : { piece }) }
     : undefined;
 };

@@ -2,6 +2,7 @@
 
 import { withApostrophes } from './apostrophes.ts';
 import { type CleanText, cleanText, ownWords } from './clean-text.ts';
+import { withClientFlowers } from './client-flowers.ts';
 import { withoutCourtesy } from './courtesy.ts';
 import { joinEachChoices } from './each-choices.ts';
 import { joinHourWords } from './hour-words.ts';
@@ -135,7 +136,10 @@ const withRand = (clean: CleanText, tokens: readonly Token[]): readonly Token[] 
   });
 
 export const readTokens = (clean: CleanText): readonly Token[] =>
-  stages.reduce<readonly Token[]>((tokens, stage) => stage(tokens), withRand(clean, lex(clean.text)));
+  withClientFlowers(
+    clean,
+    stages.reduce<readonly Token[]>((tokens, stage) => stage(tokens), withRand(clean, lex(clean.text))),
+  );
 
 export const openMessage = (text: string): Message => {
   const clean = cleanText(text);
