@@ -100,6 +100,19 @@ export const pace = (reader: Reader, part: Part): Unworded | undefined => {
   return undefined;
 };
 
+// "2 of us do 8 an hour", "me and Tui can each do about 6 bouts an hour": how many they are is said beside the pace of each.
+const pair = pattern('((me|i|myself) (and|&|n|\\+) <word>|<word> (and|&|n|\\+) (me|i|myself))');
+const pairEach = pattern(
+  "((me|i|myself) (and|&|n|\\+) <word>|<word> (and|&|n|\\+) (me|i|myself)) (can|could|will|should|'ll|usually|normally){0,2} (both|each)",
+);
+export const countedHands = ({ tokens }: Reader, { start, end }: Part): boolean =>
+  tokens
+    .slice(start, end)
+    .some(
+      ({ text, means }, at, words) =>
+        text === 'of us' || (at === words.length - 1 && means['each'] !== undefined && pair.in(tokens, start, end) !== undefined),
+    ) || pairEach.in(tokens, start, end) !== undefined;
+
 // "jo does 12 an hour, me 8": two paces, and neither is the bench's.
 const another = pattern(
   "(an|a|per|/|p) (hour|hr|h) (,|and|&|but|n|-){1,2} (me|i|i'm|mine|the <bench>|my <bench>|<word>) (does|do|can do|is|is on|about|at|only|is at|more like|maybe|just){0,2} <n:count> (an hour|if that|tops|max)?",

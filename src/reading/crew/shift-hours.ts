@@ -78,6 +78,22 @@ export const shiftHours = (reader: Reader, part: Part): number | undefined => {
   return minutes > 0 && minutes <= 14 * 60 ? minutes / 60 : undefined;
 };
 
+/** The hours of the clock that begin at `index`: "9-1", "9am til 3pm", "9-12". Bare hours from the small ones of the day round to the next are none: "3-1". */
+export const clockSpan = (tokens: readonly Token[], index: number, end: number): { hours: number; end: number } | undefined => {
+  const range = tokens[index]?.number;
+  if (range?.form === 'plain' && range.max !== undefined && range.or === undefined) {
+    const [said = '', ...behind] = (tokens[index]?.text ?? '').split(' ');
+    const [first, last] = [minutesIn(said, range.amount), minutesIn(behind.at(-1) ?? '', range.max)];
+    return first >= 60 && last <= 12 * 60 && last > first ? { hours: (last - first) / 60, end: index + 1 } : undefined;
+  }
+  const match = clock.at(tokens, index, end);
+  if (match === undefined) return undefined;
+  const { c, e } = match.kept;
+  const hours = shiftHours({ tokens } as Reader, { start: index, end: match.end, asked: false });
+  const round = c?.number !== undefined && e?.number !== undefined && Number(e.number.amount) <= Number(c.number.amount);
+  return hours === undefined || (round && Number(c?.number?.amount) < 6) ? undefined : { hours, end: match.end };
+};
+
 /** 15 hours between 3 are 5 each; what does not come out in quarters is left as the total. */
 export const evenly = (total: number, people: number): number | undefined => {
   const each = decimal(total).dividedBy(people);

@@ -79,7 +79,7 @@ export const tellsOwnDay = (reader: Reader): boolean => {
 /** Whether the day is one of an answer or of a price, or of somebody who comes by. */
 export const dayOfOthers = (reader: Reader, read: DateRead, all: readonly DateRead[]): boolean => {
   if (before(reader, read, answerBy, 3) || before(reader, read, toldBy, 10)) return true;
-  if (isPricedBy(reader, read, all) || isErrandDay(reader, read) || hasGoneBy(reader, read, all)) return true;
+  if (isPricedBy(reader, read) || isErrandDay(reader, read) || hasGoneBy(reader, read, all)) return true;
   // "back 4 jan", but "pushed back 4 days"
   const [back, moved] = [reader.tokens[read.start - 1]?.text, reader.tokens[read.start - 2]?.text ?? ''];
   if (back === 'back' && !/^(moved|pushed|put|brought|bring|move|push|set|it|date|event|wedding|shifted|bumped)$/.test(moved)) return true;

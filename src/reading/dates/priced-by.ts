@@ -20,12 +20,11 @@ const byBefore = ({ tokens }: Reader, read: DateRead): number | undefined => {
   return undefined;
 };
 
-/** Whether a price is wanted by that day. A whole date is the event's all the same, where no other day is named. */
-export const isPricedBy = (reader: Reader, read: DateRead, all: readonly DateRead[]): boolean => {
+/** Whether a price is wanted by that day: "quote 20 bouts by 14 march" does not say when they are worn. */
+export const isPricedBy = (reader: Reader, read: DateRead): boolean => {
   const by = byBefore(reader, read);
   if (by === undefined) return false;
   const { tokens } = reader;
   const said = (form: typeof wanted): boolean => form.in(tokens, Math.max(0, by - reach), by + 1)?.end === by + 1;
-  if (read.relative !== true && !all.some((other) => other.start !== read.start && byBefore(reader, other) === undefined)) return false;
   return said(wanted) || (!ofPieces.test(tokens[by - 1]?.text ?? '') && said(ofCounted));
 };

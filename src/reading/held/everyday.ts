@@ -36,6 +36,8 @@ const talk = [
   '<bench> (starts|starting|joins|joining|begins|leaves|leaving) (on|from)? (the)? (<weekday>|<plain>|<ordinal>|<slashed>|<month>)',
   '(hayfever|pain|headache|day|rating|review|score|food|service|movie|film|meal|holiday) (is|was|:|,)? <count> out of <count>',
   '(interviewing|invited|feeding|seating) <number>',
+  // "we lost 3-1 last night"
+  '(lost|won|drew|beat|beaten|thrashed|thumped|hammered|tied) (us|them|it|the <unlisted>|<unlisted>)? (by)? <count> - <count>',
   // "its minus 22 out": cold, and nothing lost.
   "(its|it's|it is|it was|was|is|at|reading|reads|says|showing|hit|hits|hitting|to|like|felt|about|only|still|around|set|<everyday>) (about|around|a|only|still|now|a balmy|a chilly){0,1} minus <count>",
   'minus <count> (out|outside|out there|outdoors|with (the)? (wind|windchill)|windchill|degrees|overnight|celsius|in the (shop|shed|van|cooler|coolroom|cool room|fridge|freezer|studio|garage|yard|chiller))',

@@ -1,6 +1,7 @@
 // Who is at the bench and how fast: "2 of us fri, 5 hrs each", "two freelancers at R150 p/h", "takes me 7 mins per buttonhole".
 
 import { withoutOrder } from '../crew/beside-order.ts';
+import { companyFed } from '../crew/company-fed.ts';
 import {
   alone,
   benchHours,
@@ -32,10 +33,11 @@ import { hoursApart } from '../crew/hours-apart.ts';
 import { withHours } from '../crew/hours-behind.ts';
 import { onlyHeld } from '../crew/only-held.ts';
 import { ownShift } from '../crew/own-shift.ts';
-import { hoursOf, othersPace, pace, wageIn } from '../crew/pace.ts';
+import { countedHands, hoursOf, othersPace, pace, wageIn } from '../crew/pace.ts';
 import { pacesListed } from '../crew/paces-listed.ts';
 import { askPaidOrMade } from '../crew/paid-or-made.ts';
 import { evenly, shiftHours, shiftsDiffer } from '../crew/shift-hours.ts';
+import { shiftsTold } from '../crew/shifts-told.ts';
 import { speaksOfHands } from '../crew/speaks-of-hands.ts';
 import { askDay, dateOutcome } from '../dates/date-facts.ts';
 import type { FactOf } from '../fact.ts';
@@ -97,9 +99,7 @@ const read = (reader: Reader, part: Part, behind = false, timed = false, beside 
       {
         ...speed,
         ...(paced ? {} : (wage ?? {})),
-        ...(people === undefined || speed.minutesPerPiece !== undefined || words.every((token) => token.text !== 'of us')
-          ? {}
-          : { people }),
+        ...(people === undefined || speed.minutesPerPiece !== undefined || !countedHands(reader, part) ? {} : { people }),
       },
     ]);
   }
@@ -188,7 +188,7 @@ const read = (reader: Reader, part: Part, behind = false, timed = false, beside 
 
 const readPart = (reader: Reader, part: Part): Finding[] => {
   if (part.end - part.start > 40 || !speaksOfHands(reader, part)) return [];
-  const own = ownShift(reader, part);
+  const own = ownShift(reader, part) ?? shiftsTold(reader, part);
   if (own !== undefined) return [own];
   const off = dayOff(reader, part);
   if (off !== undefined) {
@@ -200,6 +200,7 @@ const readPart = (reader: Reader, part: Part): Finding[] => {
     ].filter(({ start, end }) => end - start > 1);
     return [held, ...rest.flatMap((each) => readPart(reader, each))];
   }
+  if (companyFed(reader, part)) return [];
   if (onlyHeld(reader, part)) return [{ start: part.start, end: part.end, held: true }];
   const timed = reader.tokens.slice(part.start, part.end).some((token) => hoursOf(token) !== undefined);
   const days = daysApart(reader, part)?.map((day, at) => read(reader, day, at > 0, timed, true));

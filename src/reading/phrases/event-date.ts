@@ -16,6 +16,7 @@ import { leaningDays } from '../dates/leaning-days.ts';
 import { mainHour } from '../dates/main-hour.ts';
 import { withMoreDays } from '../dates/more-days.ts';
 import { opensWithNamedOccasion } from '../dates/named-occasion.ts';
+import { isOfToday } from '../dates/of-today.ts';
 import { ofWhat } from '../dates/of-what.ts';
 import { otherDateForms } from '../dates/other-date-forms.ts';
 import { eventDays } from '../dates/other-days.ts';
@@ -45,7 +46,7 @@ const tradeWords = (reader: Reader): boolean =>
   reader.tokens.some((token, index) => reader.free(index) && token.means['piece'] !== undefined && reader.tokens[index + 1]?.text !== 'of');
 
 const vetoed = (reader: Reader, read: DateRead, all: readonly DateRead[]): boolean => {
-  if (tellsOwnDay(reader) || dayOfOthers(reader, read, all)) return true;
+  if (isOfToday(reader, read) || tellsOwnDay(reader) || dayOfOthers(reader, read, all)) return true;
   if (tradeWords(reader) || namesEvent(reader) || isCompound(reader) || opensWithNamedOccasion(reader)) return false; // "40 bouts at 25 inc tax, 14 march"
   if (reader.tokens.some((token) => token.means['other'] !== undefined)) return true; // "table centres for thursday"
   const part = reader.message.parts.find((each) => each.start <= read.start && read.start < each.end);

@@ -16,6 +16,7 @@ export interface Event {
   readonly spares?: number;
   readonly comma?: true;
   readonly soft?: true; // "now", which says the whole only beside another count
+  readonly soFar?: true; // "30 done now"
   readonly fresh?: true; // "three new ones"
   readonly more?: true; // "another dozen"
   readonly behind?: true; // a word of loss that can only stand behind its count

@@ -138,7 +138,7 @@ const forms: readonly (readonly [string, Build])[] = [
     allOf,
   ],
   [
-    "(<all>|everything|all|all of them|the lot|them all|whole lot|whole order|whole thing|every last one|every one|all of it|all the pieces|everythings|everything's|full order|entire order) (is|are|now|has been|have been|been|'s)? (all)? (done|finished|made|boxed|complete|completed|packed)",
+    "(<all>|everything|all|all of them|the lot|them all|whole lot|whole order|whole thing|every last one|every one|all of it|all the pieces|everything's|the lot's|whole lot's|whole order's|whole thing's|full order|entire order) (is|are|now|has been|have been|been|'s)? (all)? (done|finished|made|boxed|complete|completed|packed)",
     allOf,
   ],
   ['(done|finished|made|completed|boxed) (with)? (<all>|the lot|them all|all of them|everything|for the lot|all|all of it)', allOf],

@@ -80,6 +80,14 @@ const otherShare = (reader: Reader, match: Match): boolean => {
   return /^(is|are|were)$/.test(last?.text ?? '') && next?.kind === 'word' && next.number === undefined && !isOf.test(next.text);
 };
 
+// "we lost 3-1 last night": a game, and no pieces.
+const isScore = (tokens: readonly Token[], index: number): boolean =>
+  tokens[index]?.text === '-' &&
+  tokens[index]?.glued === true &&
+  tokens[index + 1]?.glued === true &&
+  isCount(tokens[index + 1]) &&
+  tokens[index + 2]?.means['piece'] === undefined;
+
 /** False where its number belongs to what follows, or names one thing, or tells of another job. */
 export const acceptsAfter = (reader: Reader, match: Match): boolean => {
   if (
@@ -91,6 +99,7 @@ export const acceptsAfter = (reader: Reader, match: Match): boolean => {
     reader.tokens[match.end]?.text === 'each'
   )
     return false;
+  if (isScore(reader.tokens, match.end)) return false;
   if ([match.end, match.end - 1].some((index) => otherJob.at(reader.tokens, index, reader.tokens.length) !== undefined)) return false;
   // "8 corsages done 7 bouts done": the second number counts the kind behind it.
   // "22 buttonholes done 1 snapped": the last number belongs to what follows.

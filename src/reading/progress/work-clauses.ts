@@ -5,6 +5,7 @@ import { anyIn } from '../pattern.ts';
 import type { Reader, Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import type { Token } from '../text/token.ts';
+import { besideDone } from './beside-done.ts';
 import { didWord, doneWord, intent, stageWord, stageWork } from './done-words.ts';
 import { goneWrong, lossVerb, moreGoneWrong, stageIn, stillToDo } from './losses.ts';
 import { workEvents } from './work-events.ts';
@@ -41,7 +42,7 @@ const cues = new Set(
     .flatMap((entry) => (entry.includes(' ') ? entry.split(' ').filter((word) => word.length > 3) : [entry])),
 );
 const otherCue =
-  /^(none|nothing|no|nil|nada|zero|zilch|not|never|half|halfway|third|thirds|quarter|quarters|way|down|left|go|spare|spares|again|re|missing|short|waiting|balance|remaining|outstanding|pending|sitting|currently|we're|were|i'm|im|that's|thats|makes|brings|takes|gets|puts|stopped|stopping|ran|tally|progress|total|now|far|yet|good|usable|sound|intact|salvageable|begun|touched|haven't|havent|hasn't|hasnt|didn't|didnt|aren't|arent|isn't|isnt|ain't|aint|won't|wont|all told|all up|in all|in total|nobody|nobody's|nobodys|noone|noones|noone's|soul)$/;
+  /^(none|nothing|no|nil|nada|zero|zilch|not|never|half|halfway|third|thirds|quarter|quarters|way|down|left|go|spare|spares|again|re|missing|short|waiting|balance|remaining|outstanding|pending|sitting|currently|we're|were|i'm|im|that's|thats|makes|brings|takes|gets|puts|stopped|stopping|ran|tally|progress|total|now|far|yet|good|usable|sound|intact|salvageable|begun|touched|haven't|havent|hasn't|hasnt|didn't|didnt|aren't|arent|isn't|isnt|ain't|aint|won't|wont|all told|all up|up to|upto|smoko|lunchtime|in all|in total|nobody|nobody's|nobodys|noone|noones|noone's|soul)$/;
 const speaksOfWork = (tokens: readonly Token[], { start, end }: Pick<Part, 'start' | 'end'>): boolean => {
   for (let index = start; index < end; index++) {
     const token = tokens[index] as Token;
@@ -112,8 +113,9 @@ const now = /^(now|so far|sofar|today)$/;
 const read = (reader: Reader, start: number, end: number, from = start): readonly Group[] | undefined => {
   const { tokens } = reader;
   const readings = (kindFirst.might(tokens) ? [false, true] : [false]).flatMap((kindsFirst) => {
-    const events = workEvents(reader, start, end, kindsFirst);
-    if (events === undefined) return [];
+    const told = workEvents(reader, start, end, kindsFirst);
+    if (told === undefined) return [];
+    const events = besideDone(tokens, told);
     const soFar = events.some((event) => event.told === 'whole' && event.soft !== true);
     const groups = workGroups(events, {
       stageOf: (event) => stageIn(tokens, { ...event, kept: {} }),

@@ -6,6 +6,7 @@ import { isCount, type Token } from '../text/token.ts';
 import type { Event } from './event.ts';
 import { shareSaid } from './share-forms.ts';
 import { asSpares, nobody, spares } from './spares-told.ts';
+import { afterLoss, lossMore } from './told-of-losses.ts';
 import { isNamed } from './what-follows.ts';
 import {
   both,
@@ -16,13 +17,10 @@ import {
   fillers,
   joins,
   kindFirst,
-  lostAgain,
-  lostWhere,
   named,
   noName,
   noneForms,
   ofAll,
-  ofTheLost,
   outOf,
   quiet,
   reaching,
@@ -62,7 +60,9 @@ const countAt = (tokens: readonly Token[], index: number, end: number, kindsFirs
   const many = counted.at(tokens, index, end);
   const number = many?.kept['n']?.number;
   if (many !== undefined && number !== undefined)
-    return number.max !== undefined || number.or !== undefined || /^(each|at|@)$/.test(tokens[many.end]?.text ?? '')
+    return number.max !== undefined ||
+      number.or !== undefined ||
+      (/^(each|at|@)$/.test(tokens[many.end]?.text ?? '') && quiet.at(tokens, many.end, end) === undefined)
       ? 'unsure'
       : at(many, 'count', {
           count: Number(number.amount),
@@ -133,17 +133,6 @@ const isName = (reader: Reader, start: number, index: number): boolean => {
   );
 };
 const isFinishing = /^(made|did|finished|has|done|got|completed|boxed)$/;
-
-const afterLoss = (events: readonly Event[]): boolean =>
-  events.at(-1)?.told === 'lost' || (events.at(-1)?.told === 'count' && events.at(-2)?.told === 'lost');
-// Where they were lost, or that they were.
-const lossMore = (tokens: readonly Token[], index: number, end: number, events: readonly Event[]): Match | undefined => {
-  const again = lostAgain.at(tokens, index, end);
-  const who = again?.kept['w']?.text ?? 'all of them';
-  const count = events.findLast((event) => event.told === 'count')?.count;
-  const fits = ofTheLost.test(who) && (/^(both|both of them)$/.test(who) ? count === 2 : !/^it/.test(who) || count === 1);
-  return again !== undefined && fits ? again : lostWhere.at(tokens, index, end);
-};
 
 /** What the stretch tells, in order; nothing where a word stands in it that could change the sense. */
 export const workEvents = (reader: Reader, start: number, end: number, kindsFirst: boolean): readonly Event[] | undefined => {

@@ -135,7 +135,7 @@ const well =
   '(ok|okay|well|fine|nicely|good|great|slow|slowly|alright|all right|grand|steady|steadily|smoothly|to plan|lovely|brilliantly|badly|terribly)';
 const howItGoes = `(are|is)? (not)? ((going|coming along|coming on|moving along|ticking along|progressing|coming together) (really|pretty|very|quite|too|so|a bit)? ${well}|coming along|ticking along|moving along|getting there|(are|is) (really|pretty|very|quite|too|so|a bit)? (slow|slow going|fiddly|tricky|hard work|a pain|painful|a nightmare|a faff|a breeze|killing me|doing my head in))`;
 export const quiet = pattern(
-  `(${howItGoes}|this (morning|arvo|afternoon|evening|avo|lunchtime)|last night|(since|before|after|by|at|as of) (this morning|now|today|<time>|yesterday|last night|last time|lunch|breakfast|noon|midday|tea|smoko|the break|my break|morning tea)|in the (last|past) (hour|half hour)|(on|by) (my|our) own|between (us|the two of us)|at (last|least)|as well|(to|in|with) the (heat|cold|frost|draught|wind)|on the (floor|way|road|drive|bench)|in (transit|the van|the heat|the cold|the boot|the fridge|the chiller|the cooler|the coolroom|the (cold|cool) room|the shop|the car)|(by|in) (accident|one go)|on me|thank (god|goodness)|(just)? (to say|letting you know)|for you)`,
+  `(${howItGoes}|this (morning|arvo|afternoon|evening|avo|lunchtime)|last night|(since|before|after|by|at|as of) (this morning|now|today|<time>|yesterday|last night|last time|lunch|lunchtime|breakfast|noon|midday|tea|tea time|teatime|smoko|break|breaktime|the break|my break|morning tea|coffee|knock off)|in the (last|past) (hour|half hour)|(on|by) (my|our) own|between (us|the two of us)|at (last|least)|as well|(to|in|with) the (heat|cold|frost|draught|wind)|on the (floor|way|road|drive|bench)|in (transit|the van|the heat|the cold|the boot|the fridge|the chiller|the cooler|the coolroom|the (cold|cool) room|the shop|the car)|(by|in) (accident|one go)|on me|thank (god|goodness)|(just)? (to say|letting you know)|for you)`,
 );
 const day =
   '(on)? (yesterday|today|tonight|yest|tday|2day|last night|this (morning|arvo|afternoon|evening|avo)|<weekday>|in the (morning|afternoon|evening)|(before|after|since) (lunch|tea|breakfast|smoko|noon))';
@@ -146,7 +146,7 @@ export const byDay = pattern(
 export const dayTold = pattern(day);
 /** Where they were lost: elsewhere "in the fridge" is finished. */
 export const lostWhere = pattern(
-  '(in|at|from|off|on|over) (the|my|our) (fridge|cooler|chiller|box|boxes|tray|cool room|coolroom|bench|table|shelf|trolley|counter|rack|ladder|stand)',
+  '(in|at|from|off|on|over) (the|my|our) (esky|chilly bin|chillybin|cool box|coolbox|cold box|cooler box|cooler bag|ice box|van|car|boot|ute|bakkie|truck|fridge|cooler|chiller|box|boxes|tray|cool room|coolroom|bench|table|shelf|trolley|counter|rack|ladder|stand)',
 );
 /** "dropped one n its wrecked", "dropped 2 crowns, both wrecked": the same loss once more. */
 export const lostAgain = pattern(

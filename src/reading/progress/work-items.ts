@@ -18,7 +18,8 @@ export const factOf = (told: Told, item: Event, stage: string): Unworded => {
   if (told === 'stage') return { fact: 'made', count, stage, ...piece };
   if (item.of !== undefined)
     return { fact: 'made', count, of: item.of, total: true, ...(count === item.of ? { all: true as const } : {}), ...piece };
-  const whole = told === 'reach' || told === 'good' || told === 'whole' ? { total: true as const } : {};
+  const whole =
+    told === 'reach' || told === 'good' || told === 'whole' || (told === 'done' && item.soFar === true) ? { total: true as const } : {};
   return { fact: 'made', count, ...whole, ...(item.spares === undefined ? {} : { spares: item.spares }), ...piece };
 };
 

@@ -1,4 +1,4 @@
-// Apostrophes nobody typed: "weddings 14 march", "brides brother", "were not vat registered", "what days the wedding".
+// Apostrophes nobody typed: "weddings 14 march", "brides brother", "were not vat registered", "what days the wedding", "everythings made".
 
 import { isOccasion } from '../words/occasion-words.ts';
 import { changed, type Token } from './token.ts';
@@ -19,6 +19,7 @@ const restored = (tokens: readonly Token[], index: number): string | undefined =
   if (next === undefined || token?.kind !== 'word') return undefined;
   if (text === 'were' && opensPart(before) && /^(not|vat|gst|registered|charging|half|nearly|almost|closed)$/.test(next.text))
     return "we're";
+  if (text === 'everythings') return "everything's";
   if (/^(bride|groom)s$/.test(text) && kin.test(next.text) && before?.number === undefined) return text.replace(/s$/, "'s");
   if (/^(day|date|time)s$/.test(text) && before?.text === 'what' && /^(the|it|that|her|his|their|this)$/.test(next.text))
     return text.replace(/s$/, "'s");

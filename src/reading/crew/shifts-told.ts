@@ -1,0 +1,183 @@
+// Shifts told one after the other, each with its own hands, day and hours: "me 9-1 fri, jo 10-3 fri", "jo can do sat 4 hrs and me fri 9-3",
+// "only Ruth working this saturday, 9am til 3pm no break". Read only when every word of the sentence is understood.
+
+import { decimal } from '../../values/decimal.ts';
+import { dateOutcome } from '../dates/date-facts.ts';
+import { dateAt } from '../dates/date-forms.ts';
+import type { DateRead } from '../dates/date-read.ts';
+import { pattern } from '../pattern.ts';
+import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
+import type { Part } from '../text/message.ts';
+import { isNameless, type Token } from '../text/token.ts';
+import { usualWords } from '../words/usual-words.ts';
+import { hoursOf } from './pace.ts';
+import { clockSpan } from './shift-hours.ts';
+
+const opening = pattern("(ok|so|it's|its|it is|we have|we've got|weve got|got|there's|theres|also|,|:){0,3} (<o:word>)?");
+const alone = /^(only|just)$/;
+const myself = /^(me|i|i'm|im|i'll|myself)$/;
+const helpers = pattern('(the|our|my|a|an)? (<n:count>)? (extra|other|new)? (<b:bench>)');
+const several = /^(us|of us|staff|team|crew|people|ppl|hands|folk|women|men)$|s$/;
+const joint = /^(,|and|&|n|\+|plus|then|;|but)$/;
+const beside = /^(and|&|n|\+|plus)$/;
+const does =
+  /^(:|-|,|\(|is|'s|are|am|will|be|can|could|do|does|doing|work|works|working|in|on|at|the|bench|help|helps|helping|rostered|free|available|here|just|only|also|from|for|about|around|shift|has|have|got|both|this|next|coming)$/;
+const works = /^(work|works|working|help|helps|helping|rostered|available|free|can|could|bench|shift)$/;
+const tail = pattern(
+  '((with|and|,)? no (break|breaks|lunch|lunch break|stops)|straight through|without (a)? (break|lunch)|(each|<each>)|max|tops|only|just|please|pls|\\))',
+);
+const noName =
+  /^(church|market|shop|studio|school|brunch|lunch|dinner|gym|yoga|footy|football|service|ceremony|wedding|setup|delivery|pickup|collection|bump|rehearsal|party|fair|fete|stall|class|ballet|swimming|dentist|bank|post|cafe|pub|florist|viewing|open|closed|everyone|everybody|someone|nobody|all|both)$/;
+// "me 3-1 fri" is no shift: from three to one.
+const hoursMost = 14;
+
+interface Shift {
+  readonly people: number;
+  readonly hours: number | undefined;
+  readonly day: DateRead | undefined;
+  readonly sure: boolean; // its words could tell of nothing but hands at work
+  readonly end: number;
+}
+
+interface Who {
+  readonly people: number;
+  readonly sure: boolean;
+  readonly named: boolean;
+  readonly end: number;
+}
+
+const isName = (token: Token | undefined): boolean =>
+  token?.kind === 'word' &&
+  token.number === undefined &&
+  token.text.length > 1 &&
+  (isNameless(token) || Object.keys(token.means).every((tag) => tag === 'role')) &&
+  !several.test(token.means['role'] === undefined ? '' : token.text) &&
+  !noName.test(token.text) &&
+  !does.test(token.text) &&
+  (token.text === 'jo' || !usualWords.has(token.text));
+
+const oneAt = (reader: Reader, index: number, end: number): Who | undefined => {
+  const { tokens } = reader;
+  if (index >= end) return undefined;
+  if (myself.test(tokens[index]?.text ?? '')) return { people: 1, sure: true, named: false, end: index + 1 };
+  const match = helpers.at(tokens, index, end);
+  if (match !== undefined) {
+    const { n, b } = match.kept;
+    if (n?.number?.max !== undefined || (n === undefined && several.test(b?.text ?? 's'))) return undefined;
+    return { people: n === undefined ? 1 : Number(n.number?.amount), sure: true, named: false, end: match.end };
+  }
+  return isName(tokens[index]) ? { people: 1, sure: false, named: true, end: index + 1 } : undefined;
+};
+
+const whoAt = (reader: Reader, index: number, end: number): Who | undefined => {
+  let who = oneAt(reader, index, end);
+  while (who !== undefined && beside.test(reader.tokens[who.end]?.text ?? '')) {
+    const next = oneAt(reader, who.end + 1, end);
+    // "me sat and jo sun" goes on with another shift.
+    if (next === undefined) break;
+    who = { people: who.people + next.people, sure: who.sure || next.sure, named: who.named || next.named, end: next.end };
+  }
+  return who;
+};
+
+const dayAt = (reader: Reader, index: number, end: number): DateRead | undefined => {
+  const read = dateAt(reader.tokens, index, reader.context);
+  return read !== undefined && read.end <= end && read.days.length > 0 ? read : undefined;
+};
+
+const shiftAt = (reader: Reader, from: number, end: number, before: Shift | undefined): Shift | undefined => {
+  const { tokens } = reader;
+  // "fri me 9-1, sat jo 10-3"
+  const ahead = dayAt(reader, from, end);
+  const opens = ahead === undefined ? from : ahead.end + (/^[:,-]$/.test(tokens[ahead.end]?.text ?? '') ? 1 : 0);
+  const only = alone.test(tokens[opens]?.text ?? '');
+  const name = only ? opens + 1 : opens;
+  const who = whoAt(reader, name, end);
+  // "me fri 9-3, sat 10-2": the same hands again.
+  if (who === undefined && (before === undefined || only)) return undefined;
+  const written = /^[A-Z]/.test(reader.words(name, name + 1));
+  let sure = who === undefined || who.sure || (only && written);
+  let [hours, day, index]: [number | undefined, DateRead | undefined, number] = [undefined, ahead, who?.end ?? opens];
+  while (index < end) {
+    const token = tokens[index] as Token;
+    const named: DateRead | undefined = day === undefined ? dayAt(reader, index, end) : undefined;
+    const span: { hours: number; end: number } | undefined = hours === undefined ? clockSpan(tokens, index, end) : undefined;
+    if (named !== undefined) {
+      day = named;
+      index = named.end;
+    } else if (span !== undefined) {
+      hours = span.hours;
+      index = span.end;
+    } else if (hours === undefined && hoursOf(token) !== undefined) {
+      hours = hoursOf(token);
+      index += 1;
+    } else {
+      const close: number = hours === undefined ? index : (tail.at(tokens, index, end)?.end ?? index);
+      const goesOn = joint.test(token.text) && (hours !== undefined || (token.text !== ',' && day !== undefined));
+      if (close > index) index = close;
+      else if (goesOn || !does.test(token.text)) break;
+      else {
+        sure ||= works.test(token.text) || (token.text === 'in' && only);
+        index += 1;
+      }
+    }
+  }
+  if (hours !== undefined && !(hours >= 0.5 && hours <= hoursMost)) return undefined;
+  return { people: who?.people ?? before?.people ?? 1, hours, day, sure, end: index };
+};
+
+const factOf = (shifts: readonly Shift[], date: string | undefined): Unworded => {
+  const people = shifts.reduce((sum, shift) => sum + shift.people, 0);
+  const total = shifts.reduce((sum, { people: hands, hours }) => sum.plus(decimal(hours ?? 0).times(hands)), decimal(0)).toNumber();
+  const [first] = shifts;
+  const alike = shifts.every(({ hours }) => hours === first?.hours);
+  return {
+    fact: 'crew',
+    people,
+    ...(alike && first?.hours !== undefined ? { hours: first.hours } : {}),
+    ...(total === 0 ? {} : { totalHours: total }),
+    ...(date === undefined ? {} : { date }),
+  };
+};
+
+/** What the sentence tells of who works when; held where a day may be one of two. */
+export const shiftsTold = (reader: Reader, part: Part): Finding | undefined => {
+  const { tokens } = reader;
+  if (part.asked) return undefined;
+  const opened = opening.at(tokens, part.start, part.end);
+  let index = (opened?.end ?? part.start) - (opened?.kept['o'] === undefined ? 0 : 1);
+  const shifts: Shift[] = [];
+  while (index < part.end) {
+    const shift = shiftAt(reader, index, part.end, shifts.at(-1));
+    if (shift === undefined || shift.end === index) return undefined;
+    shifts.push({ ...shift, day: shift.day ?? shifts.at(-1)?.day });
+    index = shift.end;
+    while (index < part.end && joint.test(tokens[index]?.text ?? '')) index += 1;
+  }
+  const timed = shifts.every(({ hours }) => hours !== undefined);
+  const [first] = shifts;
+  if (first === undefined || !shifts.some(({ sure }) => sure)) return undefined;
+  // "only ruth in sat"
+  if (
+    !timed &&
+    !(shifts.length === 1 && first.day !== undefined && first.hours === undefined && alone.test(tokens[part.start]?.text ?? ''))
+  )
+    return undefined;
+  const days = [...new Set(shifts.flatMap(({ day }) => (day === undefined ? [] : [day.days.join()])))];
+  const one = shifts.find(({ day }) => day !== undefined)?.day;
+  // "me 9-1, jo 10-3 fri": one day for both.
+  if (one === undefined) return found(reader, part.start, part.end, [factOf(shifts, undefined)]);
+  if (days.length === 1) return dateOutcome(reader, one, (date) => factOf(shifts, date), part.start, part.end);
+  if (shifts.some(({ day }) => day?.days.length !== 1)) return { start: part.start, end: part.end, held: true };
+  return found(
+    reader,
+    part.start,
+    part.end,
+    days.map((day) =>
+      factOf(
+        shifts.filter((shift) => shift.day?.days[0] === day),
+        day,
+      ),
+    ),
+  );
+};
