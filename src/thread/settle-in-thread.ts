@@ -105,6 +105,9 @@ const settleProgress = (state: EventState, fact: FactOf<'made'> | FactOf<'broke'
   if (beside.some((other) => other.fact === 'pieces')) return settled(fact);
   const kinds = kindsMeant(state, undefined);
   if (kinds.length <= 1) return settled(kinds[0] ? { ...fact, piece: kinds[0] } : fact);
+  // "2 of them broke" once only buttonholes are made
+  const [made, another] = kinds.filter((kind) => madeOf(state, kind) > 0);
+  if (fact.fact === 'broke' && made && !another) return settled({ ...fact, piece: made });
   return askPiece(fact, kinds, (piece) => ({ ...fact, piece }));
 };
 

@@ -67,3 +67,13 @@ it('asks for the prices of several new kinds in one breath', async () => {
     'No price yet for the flower crowns, hair flowers and wrist corsages. What are they each?',
   );
 });
+
+describe('what broke without a word for it', () => {
+  const order = '30 buttonholes and 6 wrist corsages';
+  it('is of the only kind that is made', async () => {
+    expect(await replyTo([order, 'made 10 bouts', '2 of them broke'])).toMatch(/^8 of 30 buttonholes made, 22 left/);
+  });
+  it('is asked once two kinds are made', async () => {
+    expect(await replyTo([order, 'made 10 bouts and 2 wrist corsages', '2 of them broke'])).toContain('Which pieces');
+  });
+});

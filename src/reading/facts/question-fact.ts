@@ -22,6 +22,7 @@ export const asked = [
   'latestStart',
   'fits', // are we ok for saturday, can we take another 30
   'away', // what if one of us is away thursday
+  'hands', // who is at the bench on thursday
   'eventDate',
   'material',
   'stemOrder', // what or how many stems to order

@@ -34,7 +34,7 @@ const givesWay: Readonly<Partial<Record<Asked, readonly Asked[]>>> = {
   countFor: ['stemOrder'],
 };
 // These are asked of nobody else, whatever else is named.
-const ofTheBench = new Set<Asked>(['margin', 'stemBudget', 'start', 'latestStart', 'drying']);
+const ofTheBench = new Set<Asked>(['margin', 'stemBudget', 'start', 'latestStart', 'drying', 'hands']);
 const ofGoods = new Set<Asked>(['stemOrder', 'prices', 'drying', 'orderBy']);
 const ofTheReply = new Set<Asked>(['working', 'client']);
 const unopened = /\b(if|how much|how many)\b/;

@@ -30,7 +30,7 @@ export const dueAndDone: Forms = [
       `(is|are|was|were) (that|those|these|it|they) (all|all of them|everything|the lot|the last of them|the last) (now)? (done|finished|made|boxed|wired)? (then|now)?`,
       `(who's|whos|what's|whats|which|which ones are|how many are) (still|not) (to be)? (unboxed|untaped|unwired|unmade|to box|to tape|to wire) <any>{0,3}`,
     ],
-    /\b(budget|spend|stems?|flowers? (budget|money)|labou?r|order by|each|charge|cost|vat|gst|tax|total|profit)\b|[£$€]/,
+    /\b(budget|spend|stems?|flowers? (budget|money)|labou?r|order by|ordered|bought|each|charge|cost|vat|gst|tax|total|profit)\b|[£$€]/,
   ],
   [
     'fits',

@@ -9,11 +9,21 @@ const there =
 
 export const goodsInHand: Forms = [
   [
+    'buying',
+    [
+      `(is|are|was) (it|everything|all|they|it <all>|<all>|the lot|all of it|all the ${goods}|the ${goods}) (all|been|now|already|also){0,2} (ordered|bought|on order) (yet|now|already|for <any>{1,3}|too)?`,
+      '(have|has|did) (we|you|i|anyone|someone|somebody|anybody) (already|actually|now)? (order|ordered|bought|buy) (everything|it all|all of it|the lot|all the stems|all the flowers) <any>{0,3}',
+      "(what|what's|whats|anything|how much) (is|are|have we|has)? (still|else|left|not){0,2} (to|been|to be)? (be)? (order|ordered|buy|bought) (yet|still)?",
+    ],
+    /<piece>|\bby when\b/,
+  ],
+  [
     'stemOrder',
     [
       `(any|much|enough|what) (spare|more|extra)? <any>{0,1} ${goods} (is|are|do we have|have we got|have we)? ${there} ${anything}`,
       `(is|are) there (any|some|much|enough|still|spare){0,2} <any>{0,1} ${goods} ${anything}`,
       `(do|have) (we|i|you) (still)? (have|got|have got)? (any|some|much|enough) (spare|more|extra)? <any>{0,1} ${goods} ${there} ${anything}`,
+      `(has|have|did) (anyone|someone|somebody|anybody|you|we|i) (already|actually)? (order|ordered|buy|bought|get|got) (the|our|any|some|enough)? <any>{0,1} ${goods} (yet|already|in)? <any>{0,2}`,
       `(any|got any) (spare|more|extra) <any>{0,1} ${goods} ${anything}`,
       `(did|have|has|will|are|is) (the|our|all the|those|my) <any>{0,1} ${goods} (arrive|arrived|come|came|land|landed|get here|got here|turn up|turned up|in|here|in yet|here yet|been delivered) (yet|in|ok|today|this morning)? <any>{0,2}`,
       `(do|will|would|does|is|are) (the|those|another)? (<count>|a|one) <any>{0,1} ${packs} (of <ingredient>)? (be)? (cover|do|enough|plenty|last|stretch|ok) ${anything}`,

@@ -9,6 +9,7 @@ import { dueAndDone } from './due-and-done.ts';
 import { eventQuestions } from './event.ts';
 import { goodsAndDays } from './goods-and-days.ts';
 import { goodsInHand } from './goods-in-hand.ts';
+import { handQuestions } from './hands.ts';
 import { moneyQuestions } from './money-inside.ts';
 import { plainQuestions } from './plain-questions.ts';
 import { priceAndTotal } from './price-and-total.ts';
@@ -28,6 +29,7 @@ export interface QuestionForm {
 }
 
 const forms = [
+  ...handQuestions,
   ...whoseAndWhether,
   ...dueAndDone,
   ...goodsInHand,
@@ -45,7 +47,7 @@ const forms = [
   ...eventQuestions,
 ];
 
-const telling = new Set([...whoseAndWhether, ...dueAndDone, ...goodsInHand, ...toldApart]);
+const telling = new Set([...handQuestions, ...whoseAndWhether, ...dueAndDone, ...goodsInHand, ...toldApart]);
 export const questionForms: readonly QuestionForm[] = forms.flatMap((form) => {
   const [asks, sources, unless] = form;
   const decides = telling.has(form) ? { decides: true as const } : {};

@@ -12,6 +12,7 @@ const stepForm = pattern('(by|in|step|steps|in steps of|steps of|every) (steps o
 const chargeForm = pattern(
   '(charge|charged|charging|price|priced|pricing|quote|quoted|sell|sold|ask|asked|each|ea|apiece|dropped|upped|raised|at)',
 );
+const bought = pattern('(ordered|bought|order everything|buy everything)');
 const everyEvent = pattern(
   '(everything|<all>|all|every|whole|all the|every one of) (the|our|open)? (events|weddings|jobs|orders|event|bench|week)?',
 );
@@ -29,11 +30,15 @@ export const shaped = (reader: Reader, start: number, end: number, asks: string,
     case 'whatIf':
       return { ...fields, ...(priceTried(reader, start, end, fields) ?? {}) };
     case 'due':
+    case 'hands':
       return { ...fields, ...daysNamed(reader, start, end) };
     case 'fits':
       return { ...fields, ...lastDayNamed(reader, start, end, fields) };
     case 'buying':
-      return everyEvent.in(reader.tokens, start, end) === undefined ? fields : { ...fields, all: true };
+      // "is everything ordered" asks of this event.
+      return everyEvent.in(reader.tokens, start, end) === undefined || bought.in(reader.tokens, start, end) !== undefined
+        ? fields
+        : { ...fields, all: true };
     default:
       return fields;
   }

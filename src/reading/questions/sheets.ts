@@ -6,7 +6,7 @@ export const sheetQuestions: Forms = [
   ['picture', ['(picture|image|month view|pic)']],
   ['card', ['(bench|recipe|make) (card|cards|sheet)', 'card for the wall']],
   ['pinOn', ['(pin-on|pin on|pinning) (sheet|list)', 'who gets (what|which) <any>{0,3}']],
-  ['labels', ['(board|boards|box) (labels|label)', 'labels']],
+  ['labels', ['(board|boards|box|name) (labels|label|tags|tag|cards)', 'labels']],
   ['sheets', ['(all|every|print) (the)? (sheets|sheet|cards|print outs|printouts)', 'print (everything|it all|the lot)']],
   ['packing', ['(packing|pack|loading) (list|sheet)', 'what <any>{0,3} (to)? (pack|bring|load|take)']],
   ['calendar', ['(calendar|ics|ical|diary) <any>{0,2}', 'make-ahead <any>{0,2}', '(timeline|schedule|plan)']],

@@ -21,6 +21,7 @@ export const pricingQuestions: Forms = [
       '(client|customer|couple) (version|copy|quote|message|email|note|wording)',
       '(message|email) (for|to) (the|our)? (client|customer|couple)',
       'quote for the (client|bride|couple)',
+      '(send|email|text|message|give) (the|our|my)? (client|customer|couple|bride|planner) (the|a|our|their)? (quick|short|nice)? (quote|price|prices|summary|breakdown|version|wording)',
     ],
   ],
   [

@@ -40,7 +40,8 @@ const offWords = (over: Decimal, { money }: Manner): Line =>
     ? text`just as planned`
     : text`${strong(`${money(over.abs())} ${over.isNegative() ? 'under' : 'over'}`)}`;
 
-const spentLine = (answer: Answer): Line => {
+/** What was spent, beside what was planned for it. */
+export const spentLine = (answer: Answer): Line => {
   const { event, price, manner } = answer;
   const spent = sum(event.actuals.filter(({ what }) => what === 'spent').map(({ amount }) => decimal(amount ?? '0')));
   const several = event.actuals.filter(({ what }) => what === 'spent').length > 1 ? ' in all' : '';

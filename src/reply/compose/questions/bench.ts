@@ -12,6 +12,7 @@ import { progressBlocks } from '../progress.ts';
 import { dryingWhy } from '../why-dates.ts';
 import { calendarFile, calendarPictureOf } from './calendar-files.ts';
 import { daysAsked } from './day-asked.ts';
+import { hands } from './hands.ts';
 import { noPlan } from './no-plan.ts';
 import { answerLine, type Respond } from './respond.ts';
 import { away, fits } from './what-if-bench.ts';
@@ -88,6 +89,7 @@ export const benchQuestions = {
   due,
   fits,
   away,
+  hands,
   labourTime,
   remaining,
   orderBy,

@@ -35,7 +35,8 @@ const recipeWords = (piece: string, lines: readonly RecipeLineFact[], answer: An
 /** "Buying list for everything", and any buying list asked for where there is no recipe of one's own. */
 const isForAll = (question: Question, answer: Answer): boolean =>
   question.all === true ||
-  /\b(everything|everyone|all|every|whole|week|open|events|together)\b/i.test(question.words) ||
+  (!/\b(ordered|bought)\b/i.test(question.words) &&
+    /\b(everything|everyone|all|every|whole|week|open|events|together)\b/i.test(question.words)) ||
   Object.keys(answer.event.recipes).length === 0;
 
 const buying: Respond = (question, answer) => {

@@ -3,20 +3,22 @@
 import type { Block, Span } from '../../reply.ts';
 import { dateSpan, ownWords, strong, text } from '../../span.ts';
 import { fullDate, shortDate } from '../../words/dates.ts';
+import { plural } from '../../words/names.ts';
 import { orderWords } from '../../words/order.ts';
 import { summaryBlocks } from '../summary.ts';
 import { answerLine, type Respond } from './respond.ts';
 import { why } from './why.ts';
 
-const eventDate: Respond = (_question, { event, manner }) => {
+const eventDate: Respond = ({ words }, { event, manner }) => {
   if (!event.date) return answerLine(text`Nobody has said when the event is.`);
   const time = event.time ? ` at ${event.time}` : '';
   const over = event.handOver?.date ? text` Hand over ${dateSpan(fullDate(event.handOver.date, manner))}.` : [];
-  return answerLine(text`The event is on ${strong(fullDate(event.date, manner))}${time}.${over}`);
+  const unknown = time === '' && /\btime\b/i.test(words) ? ' Nobody has said at what time.' : '';
+  return answerLine(text`The event is on ${strong(fullDate(event.date, manner))}${time}.${unknown}${over}`);
 };
 
-const material: Respond = (_question, { event }) => {
-  const own = event.lines.filter((line) => line.material).map((line) => `${line.piece} ${line.material}`);
+const material: Respond = (_question, { event, manner }) => {
+  const own = event.lines.flatMap((line) => (line.material ? [`${plural(line.piece, manner.says)} ${line.material}`] : []));
   if (!event.material && own.length === 0) return answerLine(text`Nobody has said what they are made of.`);
   return answerLine(text`${strong(event.material ?? '')}${own.length > 0 ? ` ${own.join(', ')}` : ''}.`);
 };

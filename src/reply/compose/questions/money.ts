@@ -14,6 +14,7 @@ import { budgetBlocks } from '../budget.ts';
 import { clientBlocks } from '../client-form.ts';
 import { labourLine } from '../labour.ts';
 import { recipeCostBlocks } from '../recipe-cost.ts';
+import { spentLine } from '../review-told.ts';
 import { splitLines } from '../stem-split.ts';
 import { answerLine, type Respond } from './respond.ts';
 import { countForBlocks, ladderBlocks, priceForBlocks, whatIfBlocks } from './what-if-price.ts';
@@ -47,7 +48,7 @@ const soFar = ({ unpriced }: PricedEvent, { manner }: Answer): { readonly mark: 
   return missing === '' ? { mark: '', rest: '' } : { mark: ' so far', rest: `; ${missing}` };
 };
 
-const spend = withPrice((event, answer) => {
+const toSpend = withPrice((event, answer) => {
   const { priced } = event;
   const { manner } = answer;
   const { mark, rest } = soFar(event, answer);
@@ -57,6 +58,17 @@ const spend = withPrice((event, answer) => {
     text`${strong(manner.money(wholesale))} to spend for the ${mark === '' ? 'whole order' : `order${mark}`}${split}${rest}.`,
   );
 });
+
+/** "How much have we spent", "what's left in the budget": what was told so far; before that, what there is to spend. */
+const asksSpent = /\bspent\b|\bleft\b.*\b(budget|spend)\b|\bbudget\b.*\bleft\b/i;
+const spend: Respond = (question, answer) => {
+  if (!asksSpent.test(question.words)) return toSpend(question, answer);
+  if (answer.event.actuals.some(({ what }) => what === 'spent')) return answerLine(spentLine(answer));
+  return [
+    ...answerLine(text`Nothing is told as spent yet: say “spent 182.40 at the market”.`),
+    ...toSpend(question, answer).map((block): Block => (block.block === 'answer' ? { ...block, block: 'line' } : block)),
+  ];
+};
 
 const total = withPrice((event, answer) => {
   const { priced } = event;
