@@ -30,6 +30,7 @@ export const markers = [
   '(knock) (that|it|this|them|those|these|order|count|price|the|to|up to|down|back|my|her|his|number|total|everything|all|our)', // "knock up a quote" makes one
   "(should|shld|shoulda|shouldve|should've) (be|have been|read|say|been|of been|have said|have read)",
   '(set|change|update|adjust|amend|correct|alter) (the|our)? <piece>',
+  '(put|bump|raise|lift|lower|push|bring|take|knock|move|jack|nudge|drop|cut) (the|our)? <piece> (price|prices)? (up|down|back)? (to|<upTo>|up to|down to) <amount>',
   wrongCount,
   workAgain,
   iOnlyMade,

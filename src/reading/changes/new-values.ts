@@ -11,6 +11,7 @@ import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import { firstWhere, isCount } from '../text/token.ts';
 import { markers } from './change-words.ts';
+import { kindsIn, ofKindsAhead } from './kinds-priced.ts';
 import { oldNumbers, unsaid } from './old-numbers.ts';
 import { onceFrom } from './once-from.ts';
 import { priceChange } from './price-change.ts';
@@ -189,7 +190,7 @@ const countAndPrice = (own: Reader, part: Part, zones: Zones): Unworded[] => {
   const [kind, otherKind] = kinds;
   const of =
     kind === undefined || otherKind !== undefined || mentions.some((mention) => mention.countIndex !== undefined) ? {} : { piece: kind };
-  for (const price of prices)
+  for (const price of ofKindsAhead(prices, mentions, kindsIn(facts)))
     facts.push(
       priceChange(
         { ...of, ...price },

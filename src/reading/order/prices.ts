@@ -14,10 +14,13 @@ import { pricesByMaterial } from './prices-by-material.ts';
 // "labour 8 each", "delivery $20", "deposit 200": the price of something else.
 const notOfPieces =
   /^(stems?|flowers|ribbon|ribbons|pins|labour|labor|wage|wages|delivery|postage|setup|sundries|sundry|deposit|wholesale|courier|petrol|parking|bunch|tip|shipping|install|travel|fuel|rent)$/;
+const boughtIn = pattern('(box|pack|pk|packet|bag|carton) of <piece>');
 const ofElse = (reader: Reader, start: number): boolean => {
   const near = reader.tokens[start - 1];
   const at = near !== undefined && /^(is|are|at|:|of|-|=|was)$/.test(near.text) ? start - 2 : start - 1;
   const text = reader.tokens[at]?.text ?? '';
+  // "box of hair clips £4": bought by the box
+  if (reader.tokens[at]?.means['piece'] !== undefined && boughtIn.at(reader.tokens, at - 2, at + 1) !== undefined) return true;
   return notOfPieces.test(text) || (/^\S+ \S+$/.test(text) && sundryHeads.has(text.replace(/^.* /, ''))); // "corsage box £4"
 };
 
@@ -55,7 +58,7 @@ const isPrice = (reader: Reader, price: Price): boolean => {
 
 // "600 per day" and "25 an hour" price time, not pieces.
 const perTime = pattern(
-  '(per|a|an|/|p) (/)? (day|hour|hr|h|week|wk|month|year|km|mile|night|shift|kg|m|metre|bunch|box|roll|stem|wrap|board|tray|crate|table|row|van|couple|person a day)',
+  '(per|a|an|/|p) (/)? (day|hour|hr|h|week|wk|month|year|km|mile|night|shift|kg|m|metre|bunch|box|pack|pk|packet|bag|carton|roll|stem|wrap|board|tray|crate|table|row|van|couple|person a day)',
 );
 
 const sharedOut = pattern('<count> <material> (,|and|&|+|n)? (<count> <material>|(the)? (rest|others|remainder|other ones))');

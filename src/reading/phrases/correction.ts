@@ -9,6 +9,7 @@ import { countDifference, countFactor, priceBehind } from '../changes/difference
 import { eitherValue } from '../changes/either-value.ts';
 import { countFromTo, priceFromTo } from '../changes/from-to.ts';
 import { kindNotKind } from '../changes/kind-not-kind.ts';
+import { besidePrice } from '../changes/kinds-priced.ts';
 import { nowCountOrPrice } from '../changes/now-count-or-price.ts';
 import { offAndMore } from '../changes/off-and-more.ts';
 import { oneWearersKind } from '../changes/one-wearers-kind.ts';
@@ -116,7 +117,7 @@ const readPart = (reader: Reader, part: Part): Finding[] => {
   } else if (!strong && !old) return [];
   const bare = bareNumber(reader, part);
   if (bare !== undefined) return [bare];
-  return valuesAndLoss(reader, part).map((finding) => eitherValue(reader, finding));
+  return valuesAndLoss(reader, part).map((finding) => besidePrice(reader, eitherValue(reader, finding)));
 };
 
 // "bouts 2 less", "add 2 to the bouts": of the only kind that is named.
