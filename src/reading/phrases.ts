@@ -18,6 +18,7 @@ import { madeBehind } from './phrases/made-behind.ts';
 import { materialLeft } from './phrases/material-left.ts';
 import { materialSaid } from './phrases/material-said.ts';
 import { moreBesideWork } from './phrases/more-beside-work.ts';
+import { onlyMade } from './phrases/only-made.ts';
 import { order } from './phrases/order.ts';
 import { otherWork } from './phrases/other-work.ts';
 import { ownRule } from './phrases/own-rule.ts';
@@ -37,6 +38,7 @@ import { upToNow } from './phrases/up-to-now.ts';
 import { wearerCare } from './phrases/wearer-care.ts';
 import { wearersAside } from './phrases/wearers-aside.ts';
 import { wearersList } from './phrases/wearers-list.ts';
+import { workPutRight } from './phrases/work-put-right.ts';
 import { toldOfWork } from './phrases/work-told.ts';
 
 export const phrases: readonly Phrase[] = [
@@ -48,6 +50,8 @@ export const phrases: readonly Phrase[] = [
   recipeChanged,
   taxLeftOpen,
   couldOnly,
+  workPutRight,
+  onlyMade,
   question,
   madeBehind,
   boundedWork,

@@ -10,6 +10,7 @@ import type { DateRead } from '../dates/date-read.ts';
 import { vetoes } from '../dates/date-words.ts';
 import { dayBefore } from '../dates/day-before.ts';
 import { dayOfOthers, tellsOwnDay } from '../dates/days-of-others.ts';
+import { isHandsDay, isHandsHour } from '../dates/hands-there.ts';
 import { timeAhead } from '../dates/hour-ahead.ts';
 import { isCompound, isLed, namesEvent } from '../dates/leads.ts';
 import { leaningDays } from '../dates/leaning-days.ts';
@@ -46,7 +47,7 @@ const tradeWords = (reader: Reader): boolean =>
   reader.tokens.some((token, index) => reader.free(index) && token.means['piece'] !== undefined && reader.tokens[index + 1]?.text !== 'of');
 
 const vetoed = (reader: Reader, read: DateRead, all: readonly DateRead[]): boolean => {
-  if (isOfToday(reader, read) || tellsOwnDay(reader) || dayOfOthers(reader, read, all)) return true;
+  if (isOfToday(reader, read) || isHandsDay(reader, read) || tellsOwnDay(reader) || dayOfOthers(reader, read, all)) return true;
   if (tradeWords(reader) || namesEvent(reader) || isCompound(reader) || opensWithNamedOccasion(reader)) return false; // "40 bouts at 25 inc tax, 14 march"
   if (reader.tokens.some((token) => token.means['other'] !== undefined)) return true; // "table centres for thursday"
   const part = reader.message.parts.find((each) => each.start <= read.start && read.start < each.end);
@@ -76,7 +77,7 @@ const timesNear = (reader: Reader, reads: readonly DateRead[], confident: boolea
       confident &&
       reads.some((read) => (index >= read.end && index - read.end <= reach) || (index < read.start && read.start - index <= ahead));
     const time = timeAt(reader, index, beside) ?? (confident ? timeAhead(reader, index, reads) : undefined);
-    if (time !== undefined) times.push(time);
+    if (time !== undefined && !isHandsHour(reader, time.start, reads)) times.push(time);
   }
   return times;
 };

@@ -52,9 +52,36 @@ const otherMatter = pattern(
   "(sorry|oops|,|please|pls|ok){0,2} (ignore|disregard|scrap|forget|delete|scratch|undo) (my|the|that)? last (one|message|msg|post|line|bit)? (,|-)? (it's|its|it was|it|was|that's|thats|that was|is){1,2} (for|meant for|about|from) <any>{0,8}",
 );
 
+// "20 done, undo that", "20 bouts at 12. undo that": what is taken back is what was just said, so none of it is read.
+const takenBack = pattern(
+  '(,|-|\\.)? (sorry|oops|no|nah|nope|ok|actually|ah|wait|,|-|no wait|whoops|argh|ugh){0,3} ((undo|scrap|scratch|ignore|forget|disregard|delete|strike) (what i just said|all that|that|this|it)|take (that|it|this) back|undo) (pls|please|sorry|,|lol){0,3}',
+);
+const excuse = /^(wrong|wrongly|mistake|miscounted|mistyped|cancelled|changed|meant|not|should|instead|was|were|last|previous)$/;
+const undoFirst = pattern(
+  '(sorry|oops|no|ok|pls|please){0,2} undo (that last one|that|this|it|the last one|last one|the last|last) (pls|please|sorry)? (,|-|then|and)',
+);
+const takenBackAtOnce = (reader: Reader): Finding | undefined => {
+  const { tokens } = reader;
+  const end = tokens.length;
+  for (let index = takenBack.next(tokens, 1, end); index < end; index = takenBack.next(tokens, index + 1, end)) {
+    if (takenBack.at(tokens, index, end)?.end !== end) continue;
+    const before = tokens.slice(0, index);
+    return before.some(({ number }) => number?.form === 'plain' || number?.form === 'slashed') &&
+      !before.some(({ text }) => excuse.test(text))
+      ? { start: 0, end, held: true }
+      : undefined;
+  }
+  return undefined;
+};
+
 const find = (reader: Reader): Finding[] => {
+  const atOnce = takenBackAtOnce(reader);
+  if (atOnce !== undefined) return [atOnce];
   const findings: Finding[] = [];
-  for (const part of reader.untouched()) {
+  // "undo that, 20 done": the message before, and then what is new.
+  const first = undoFirst.at(reader.tokens, 0, reader.tokens.length);
+  if (first !== undefined && first.end < reader.tokens.length) findings.push(found(reader, 0, first.end, [{ fact: 'undo' }]));
+  for (const part of first === undefined ? reader.untouched() : []) {
     for (const form of [wholeUndo, wrongThread, byMistake]) {
       const match = form.at(reader.tokens, part.start, part.end);
       const why = form === wholeUndo && withReason(reader, part);

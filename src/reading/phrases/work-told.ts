@@ -17,6 +17,8 @@ import type { Part } from '../text/message.ts';
 const notSaid = [
   '<range> (of (the|our|those)?)? (<material>)? <piece> (are|is|all|now|have been){0,2} (done|made|finished|complete|completed|ready|boxed|broken|broke|left)',
   '<count> (of (the|our|those)?)? (<material>)? <piece> (still|just|only)? (need|needs) (taping|wiring|ribboning|ribbon|ribbons|pins|gluing|glue|boxing|tape|backing|mossing|magnets|labelling)',
+  // "half the corsages done, thats 6 bouts": one of the kinds is a slip.
+  "(half|halfway|a third|two thirds|a quarter|three quarters|most|<percent>) (of)? (the|our|my|through the|with the)? <piece> (are|is|now|all)? (done|made|finished|complete|boxed)? (,|-|so|and){0,2} (that's|thats|that is|which is|=) <count> <piece>",
 ].map((source) => pattern(source));
 const held = (reader: Reader): Finding[] =>
   reader.untouched().flatMap((part) => {

@@ -80,6 +80,11 @@ const forms: readonly (readonly [string, Build])[] = [
     },
   ],
   ['(made|did|done) <n:count> (<p:piece>)? (replacements|replacement)', again],
+  // "half done, thats 12 bouts"
+  [
+    "(half|halfway|about half|half of them) (done|made|finished|there) (,|-|so|and){0,2} (that's|thats|that is) <n:count> (<p:piece>)? (done|made|finished)?",
+    sofar,
+  ],
   // "15 boutonnieres down"
   ['<n:count> (<material>)? <p:piece> down (so far|already|today|now|\\.|!)', counts],
   ['<n:count> (replacements|replacement) (<p:piece>)? (are|is|all|now)? (made|done|finished|ready)', again],

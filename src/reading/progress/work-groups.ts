@@ -32,7 +32,7 @@ const groupsAt = (events: readonly Event[], at: number, beside: Beside): Taken[]
       six?.told === 'count' &&
       six.of === undefined &&
       six.more !== true &&
-      (six.kind === undefined || first.kind === undefined) &&
+      (six.kind === undefined || first.kind === undefined || kindOf(six.kind).piece === kindOf(first.kind).piece) &&
       !behindCount.has(events[behind + 2]?.told ?? 'join')
     )
       ways.push({ group: { start: first.start, end: six.end, facts: [factOf('reach', { ...first, ...six }, '')] }, next: behind + 2 });

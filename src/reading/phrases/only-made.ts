@@ -1,0 +1,83 @@
+// "only 8 made", "we only got 8 done": not more than that so far. With an apology it puts right what was said; "sorry, 8 made" is asked about.
+
+import type { Fact } from '../fact.ts';
+import { pattern } from '../pattern.ts';
+import { type Finding, found, type Phrase, type Reader } from '../phrase.ts';
+import { didWord, doneWord } from '../progress/done-words.ts';
+import { amountOf, kindOf } from '../progress/made-facts.ts';
+import type { Part } from '../text/message.ts';
+
+const sorry =
+  '((sorry|soz|apologies|my bad|apologise|so sorry|really sorry|oops|whoops|ah|oh|no|but|ok|so|guys|boss|unfortunately|,|-){0,4})';
+const who = "(i|we|i've|we've|ive|weve|she|he|they|have|has|there's|theres|it's|its|there are|had){0,2}";
+const some = '<n:count> (of them|of those|nos|no|pcs)? (<material>)? (<p:piece>)?';
+const forms = [
+  `${sorry} ${who} (only|just) ${some} (are|is|were|was|have been|got|been|actually|now){0,2} (${doneWord}) (so far|now|yet|as of now)?`,
+  `${sorry} ${who} only (${didWord}|got|had) ${some} (${doneWord})? (so far|now|yet|as of now)?`,
+].map((source) => pattern(source));
+const sorryWord = /^(sorry|soz|apologies|my bad|apologise|so sorry|really sorry|oops|whoops)$/;
+// "only 8 made it through the night": what is still good.
+const survived = pattern('(only|just) <count> (<material>)? (<piece>)? made (it|the)');
+const remark = pattern('(,|-|cos|because|coz|as|since|\\()');
+const otherwise =
+  /^(not|counted|miscounted|counting|count|wrong|mistake|mistyped|said|put|actually|instead|typo|meant|twice|dud|duds|broke|broken|snapped|left|go|more|today|tonight|yesterday)$/;
+
+// A remark behind it, with nothing in it that counts.
+const closes = (reader: Reader, end: number, part: Part): boolean =>
+  end === part.end ||
+  (remark.at(reader.tokens, end, part.end) !== undefined &&
+    reader.tokens
+      .slice(end, part.end)
+      .every(({ number, means, text }) => number === undefined && means['piece'] === undefined && !otherwise.test(text)));
+
+// "sorry, 8 made": late with it, or putting right what was said.
+const eitherWay = pattern(
+  `(sorry|soz|apologies|apologise) (guys|team|all|boss|,|-|:){0,2} ${some} (are|is|now|all|been){0,2} (${doneWord}) (now|,|!){0,2}`,
+);
+const askWhich = (reader: Reader, part: Part): Finding | undefined => {
+  const match = eitherWay.at(reader.tokens, part.start, part.end);
+  const number = match?.kept['n']?.number;
+  if (match?.end !== part.end || number === undefined || number.max !== undefined || number.or !== undefined) return undefined;
+  const words = reader.words(part.start, part.end);
+  const [count, kind] = [amountOf(match.kept['n']), kindOf(match.kept['p'])];
+  const choices: { words: string; facts: Fact[] }[] = [
+    { words: `${count} in all`, facts: [{ fact: 'change', what: 'made', to: count, ...kind, words }] },
+    { words: `${count} more made`, facts: [{ fact: 'made', count, ...kind, words }] },
+  ];
+  return { start: part.start, end: part.end, asks: [{ about: 'count', why: 'which number', words, choices }] };
+};
+
+const findIn = (reader: Reader, part: Part): Finding[] => {
+  const { tokens } = reader;
+  if (part.asked) return [];
+  const good = survived.in(tokens, part.start, part.end);
+  if (good !== undefined) return [{ start: part.start, end: part.end, held: true }];
+  const either = askWhich(reader, part);
+  if (either !== undefined) return [either];
+  for (const form of forms) {
+    const match = form.at(tokens, part.start, part.end);
+    const number = match?.kept['n']?.number;
+    if (match === undefined || number === undefined || number.max !== undefined || number.or !== undefined) continue;
+    const words = tokens.slice(match.start, match.end).map(({ text }) => text);
+    if (!closes(reader, match.end, part)) continue;
+    const apology = words.some((word) => sorryWord.test(word));
+    const kind = kindOf(match.kept['p']);
+    return [
+      found(reader, part.start, part.end, [
+        apology
+          ? { fact: 'change', what: 'made', to: amountOf(match.kept['n']), ...kind }
+          : { fact: 'made', count: amountOf(match.kept['n']), total: true, ...kind },
+      ]),
+    ];
+  }
+  return [];
+};
+
+export const onlyMade: Phrase = {
+  name: 'only so many made',
+  examples: [],
+  find: (reader) =>
+    [...forms, survived, eitherWay].some((form) => form.might(reader.tokens))
+      ? reader.untouched().flatMap((part) => findIn(reader, part))
+      : [],
+};
