@@ -2,6 +2,7 @@
 
 import type { FactOf } from '../fact.ts';
 import { leftOut } from '../facts/left-out.ts';
+import { commonPack } from '../goods/common-pack.ts';
 import { itemExtras } from '../goods/item-extras.ts';
 import { knowsItem } from '../goods/item-name.ts';
 import { withLastLine } from '../goods/last-line.ts';
@@ -15,6 +16,7 @@ import { askOpenPrices, type Priced, priceOfSeveral } from '../goods/price-of-se
 import { priceSteps } from '../goods/price-steps.ts';
 import { type Stretch, stretches } from '../goods/price-stretches.ts';
 import { namesSaid, shareTax } from '../goods/several-goods.ts';
+import { soManyFor } from '../goods/so-many-for.ts';
 import { withoutStemLength } from '../goods/stem-length.ts';
 import { firstIn, type Match, pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader } from '../phrase.ts';
@@ -150,7 +152,12 @@ const readItem = (reader: Reader, { start, end }: Stretch, common: PackSize, upT
 
 const find = (reader: Reader): Finding[] => {
   const findings: Finding[] = [];
-  for (const whole of reader.untouched().slice(0, 200)) {
+  const apart = reader
+    .untouched()
+    .slice(0, 200)
+    .map((part) => soManyFor(reader, part));
+  findings.push(...apart.flatMap((each) => each.findings));
+  for (const whole of apart.flatMap(({ rest }) => rest)) {
     const tokens = reader.tokens.slice(whole.start, whole.end);
     const sized = priceForSize(reader, whole);
     if (sized !== undefined) {
@@ -195,22 +202,12 @@ const find = (reader: Reader): Finding[] => {
       ...steps,
     );
   }
-  return askOpenPrices(withLastLine(reader, findings));
-};
-
-// "statice 4.80, gyp 5.20 a bunch": the pack said last is meant for all when none has its own.
-const commonPack = (reader: Reader, cuts: readonly Stretch[]): PackSize => {
-  const packs = cuts.map((cut) => findPack(reader.tokens, cut.start, cut.end));
-  // "gerbera 8 each, rose 15, gyp 200 a bunch": one by one, until a bunch is said.
-  if (cuts.some((cut) => reader.tokens.slice(cut.start, cut.end).some(({ text }) => text === 'each'))) return {};
-  const withPack = packs.filter((pack) => pack.per !== undefined || pack.size !== undefined);
-  const [only] = withPack;
-  // "gyp 12 a bunch, statice 9": the bunch said first is meant for the others too, its size is not.
-  if (withPack.length === 1 && only !== undefined && only === packs[0] && only.per !== undefined && only.per !== 'stem')
-    return { per: only.per };
-  return withPack.length === 1 && only === packs.at(-1) && only !== undefined
-    ? { ...(only.per === undefined ? {} : { per: only.per }), ...(only.size === undefined ? {} : { size: only.size }) }
-    : {};
+  return askOpenPrices(
+    withLastLine(
+      reader,
+      findings.toSorted((a, b) => a.start - b.start),
+    ),
+  );
 };
 
 export const priceList: Phrase = {

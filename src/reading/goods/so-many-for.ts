@@ -1,0 +1,83 @@
+// So many stems for a price, among other goods: "10 roses for 12, gyp 6 a bunch". Alone "10 roses for 12" may as well be roses for twelve people, so it is left.
+
+import { type Match, pattern } from '../pattern.ts';
+import { type Finding, found, type Reader } from '../phrase.ts';
+import { taxAt } from '../phrases/tax-basis.ts';
+import type { Part } from '../text/message.ts';
+import { isNumber, type Token } from '../text/token.ts';
+import { itemName } from './item-name.ts';
+
+const counted = '(x)? <n:count> (x|stems|stem|heads|sprigs)? (of)? (<word>){0,1} <i:ingredient> (stems|heads|sprigs)?';
+const forPrice = pattern(`${counted} for <p:amount>`);
+// "20 bunny tails 9.50": one, or all of them.
+const besidePrice = pattern(`${counted} <p:plain>`);
+const aPack = pattern('(a|per|/) <pack>');
+
+const isEdge = (token: Token | undefined): boolean => token === undefined || token.kind === 'line' || /^(,|;|and|&)$/.test(token.text);
+const hasPence = (token: Token | undefined): boolean => isNumber(token, 'money') || /^\d+[.,]\d{2}$/.test(token?.text ?? '');
+
+/** The clauses that stand alone between commas or lines, tax words and all. */
+const clauses = ({ tokens }: Reader, { start, end }: Part): { start: number; end: number }[] => {
+  const cuts: { start: number; end: number }[] = [];
+  let from = start;
+  for (let index = start; index <= end; index++) {
+    if (index < end && !isEdge(tokens[index])) continue;
+    if (index > from) cuts.push({ start: from, end: index });
+    from = index + 1;
+  }
+  return cuts;
+};
+
+const wholeMatch = (reader: Reader, form: typeof forPrice, { start, end }: { start: number; end: number }): Match | undefined => {
+  const match = form.at(reader.tokens, start, end);
+  return match !== undefined && (match.end === end || taxAt(reader, match.end)?.match.end === end) ? match : undefined;
+};
+
+/** What of the part is so many for a price, and the parts that are left beside it. */
+export const soManyFor = (reader: Reader, part: Part): { readonly findings: readonly Finding[]; readonly rest: readonly Part[] } => {
+  const { tokens } = reader;
+  if (!forPrice.might(tokens) && !besidePrice.might(tokens)) return { findings: [], rest: [part] };
+  const isPriced = tokens.slice(part.start, part.end).some(hasPence) || aPack.in(tokens, part.start, part.end) !== undefined;
+  const cuts = clauses(reader, part);
+  const findings: Finding[] = [];
+  for (const cut of cuts) {
+    const match = isPriced ? wholeMatch(reader, forPrice, cut) : undefined;
+    const { n, p } = match?.kept ?? {};
+    const name =
+      match === undefined
+        ? undefined
+        : itemName(
+            tokens.slice(match.start, match.end).filter((token) => token.kind === 'word' && token.means['ingredient'] !== undefined),
+            true,
+          );
+    if (match !== undefined && name !== undefined && n?.number !== undefined && p?.number !== undefined && p.number.max === undefined) {
+      const { amount, currency, symbol } = p.number;
+      const tax = match.end < cut.end ? taxAt(reader, match.end)?.fact : undefined;
+      findings.push(
+        found(reader, cut.start, cut.end, [
+          {
+            fact: 'pack',
+            item: name,
+            price: amount,
+            size: Number(n.number.amount),
+            ...(currency === undefined ? {} : { currency }),
+            ...(symbol === undefined ? {} : { symbol }),
+            ...(tax?.basis === undefined || tax.basis === 'none' ? {} : { basis: tax.basis }),
+            ...(tax?.name === undefined ? {} : { taxName: tax.name }),
+          },
+        ]),
+      );
+    } else if (isPriced && wholeMatch(reader, besidePrice, cut) !== undefined) findings.push({ ...cut, held: true });
+  }
+  if (findings.length === 0) return { findings, rest: [part] };
+  const taken = new Set(findings.map(({ start }) => start));
+  const rest: Part[] = [];
+  for (const cut of cuts) {
+    const before = rest.at(-1);
+    if (taken.has(cut.start)) continue;
+    if (before !== undefined && ![...taken].some((start) => start > before.start && start < cut.start))
+      rest[rest.length - 1] = { ...before, end: cut.end };
+    else rest.push({ ...part, ...cut });
+  }
+  return { findings, rest };
+};
