@@ -146,6 +146,13 @@ const neededRow = (reader: Reader, mentions: readonly Mention[], prices: readonl
   }));
 };
 
+// "bouts start from $18, she reckons about fifteen": beside a floor a rough number is how many; beside a price it may be one offered.
+const guessed = pattern(
+  "(reckons|reckon|thinks|think|thinking|guesses|guessing|figures|expects|expecting|probably|likely|said|says|hoping for|looking at) (it's|its|it'll be|she'll want|they'll want|she'll need|they'll need|she wants|on)? <n:count> (of them|or so|pls|please)?",
+);
+// "he reckons 30 guests" counts no pieces.
+const guesses = /^(reckons|reckon|thinks|think|expects|expecting|inviting|having|guesses|said|says|has|have|got)$/;
+const invited = /^(guests|people|persons|pax)$/;
 const ofThem = pattern(
   '<n:count> (of them|of those|of these|of em|needed|required|reqd|wanted|in all|off|no|nos|pax|guests|people|persons|of ,)',
 );
@@ -156,9 +163,13 @@ const neededNumber = (
   open: (index: number) => boolean,
   prices: readonly Price[],
 ): number | undefined => {
+  const floor = prices.length === 1 && prices[0]?.kind === 'from';
   for (let index = from; index < to; index++) {
     const told = ofThem.at(reader.tokens, index, to);
-    const match = told ?? needs.at(reader.tokens, index, to);
+    if (told !== undefined && invited.test(reader.tokens[told.end - 1]?.text ?? '') && guesses.test(reader.tokens[index - 1]?.text ?? ''))
+      continue;
+    const rough = floor ? guessed.at(reader.tokens, index, to) : undefined;
+    const match = told ?? needs.at(reader.tokens, index, to) ?? (rough?.kept['n']?.number?.approx === true ? rough : undefined);
     const number = match?.kept['n'];
     const at = number === undefined ? -1 : reader.tokens.indexOf(number, index);
     const next = reader.tokens[match?.end ?? 0];

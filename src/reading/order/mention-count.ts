@@ -6,6 +6,7 @@ import { isCount, type Token } from '../text/token.ts';
 import { wordList } from '../words/word-list.ts';
 import { pairsBefore } from './bundles.ts';
 import type { Mention } from './mention.ts';
+import { pricesTheOne } from './the-one-priced.ts';
 
 // Between a number and its piece only describing words may stand.
 const breaks = new Set(
@@ -75,6 +76,7 @@ export const countLeft = (
       at = made;
       continue;
     }
+    if (pricesTheOne(reader.tokens, at)) return { start: index };
     if (isCount(token)) return inRecipe(reader, at, index) ? { start: index } : { ...found, start: at, count: token, countIndex: at };
     if (token.text === 'one' && onlyOne.at(reader.tokens, Math.max(0, at - 1), at + 1) !== undefined)
       return { ...found, start: at, exact: 1, countIndex: at };

@@ -9,6 +9,7 @@ import { allBehind, loneAll } from './all-words.ts';
 import { type Bundle, bundleBehind } from './bundles.ts';
 import { coversAll } from './covers.ts';
 import { ofPeople } from './each-wearer.ts';
+import { perPieceBehind } from './the-one-priced.ts';
 
 export interface Price {
   readonly index: number; // the number
@@ -30,7 +31,6 @@ const eachAfter = pattern(
 );
 // "25 inc each", "2800 inc gst for everything": the tax stands between.
 const taxBetween = pattern('(plus|+|<included>|<onTop>|w|with)? (<tax>|<included>|<onTop>) (,)?');
-const perPieceAfter = pattern('(/|per|a|an|for a|for an|each) <piece:piece>');
 const eachBefore = ['each', 'ea', 'apiece'];
 const forPieces = pattern('for (the|all|all the|about)? <n:count> (x|of|of the|of them)? <word>{0,3} <piece>');
 const forNamed = pattern('(each)? (for|on) (the|each|all the|every|a)? <word>{0,2} <piece:piece>');
@@ -39,7 +39,7 @@ const kindBefore = pattern(
   '(<k:upTo>|<k:budget>|<k:from>) (is|of|about|around|:|at|for|are|around about|=|was|only|would be|will be|should be|somewhere|in the region of|in the range of){0,2} (is)? (about|around|only|between|near)?',
 );
 const allBefore = pattern(
-  '(<a:all>|subtotal|sub total|sub - total|flat|comes to|come to|came to|works out at|work out at|it all|the whole lot|whole order|paying|paid|invoice) (is|of|:|=|should be|should have been|will be|was|comes to|price|cost|would be|now|at|for|budget|around|about|to)? (to|of|is|about)?',
+  '(<a:all>|subtotal|sub total|sub - total|flat|comes to|come to|came to|works out at|work out at|it all|the whole lot|whole order|paying|paid|invoice) (is|of|:|=|should be|should read|should say|should have been|will be|was|comes to|price|cost|would be|now|at|for|budget|around|about|to)? (to|of|is|about)?',
 );
 const atBefore = ['@', 'at'];
 const perDozen = pattern('(per|a|/|the) <plain>');
@@ -117,13 +117,13 @@ export const priceAt = (reader: Reader, index: number): Price | undefined => {
   if (each !== undefined && ofPeople(tokens, index, each.end)) return undefined;
   const few = bundleBehind(tokens, end);
   const listed = tokens[end]?.text === '/' && tokens[end]?.glued !== true && /s$/.test(tokens[end + 1]?.text ?? '');
-  const perPiece = listed ? undefined : perPieceAfter.at(tokens, end, tokens.length);
+  const perPiece = listed ? undefined : perPieceBehind(tokens, index, end);
   const all = allBehind(tokens, end);
   const pieces = forPieces.at(tokens, end, tokens.length);
   const negated = tokens[end]?.text === 'not';
   const between = taxBetween.at(tokens, end, tokens.length);
   // "€9.50 + vat per buttonhole"
-  const behindTax = between === undefined ? undefined : perPieceAfter.at(tokens, between.end, tokens.length);
+  const behindTax = between === undefined ? undefined : perPieceBehind(tokens, index, between.end);
   const beyond =
     between === undefined
       ? undefined

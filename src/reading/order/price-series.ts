@@ -2,7 +2,6 @@
 // numbers as there are kinds, and be no day of the calendar or stand beside words that only a price has.
 
 import { dayOf } from '../../values/day.ts';
-import { pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import type { Mention } from './mention.ts';
 import type { Price } from './price-at.ts';
@@ -28,17 +27,6 @@ export const isPriceSeries = (reader: Reader, index: number): boolean => {
   const before = /^([@:$£€]|at|rs)$/.test(reader.tokens[index - 1]?.text ?? '');
   return after || before || noSuchDay(parts);
 };
-
-// "40 bouts 480, 6 corsages 180, those are line totals"
-const totalsOfLines = pattern(
-  '(line totals|totals (per|for each|by) (line|kind|type)|(those|these|both|they) (are|r) (all)? totals|for the lot of each)',
-);
-
-/** Bare prices that are said to be what each line comes to. */
-export const lineTotals = (reader: Reader, prices: readonly Price[]): Price[] =>
-  prices.length > 1 && totalsOfLines.in(reader.tokens, 0, reader.tokens.length) !== undefined
-    ? prices.map((price) => (price.per === 'unsaid' ? { ...price, per: 'all' } : price))
-    : [...prices];
 
 /** The prices of such a row, one for each counted kind. */
 export const seriesPrices = (reader: Reader, mentions: readonly Mention[]): Price[] => {

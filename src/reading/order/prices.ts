@@ -21,6 +21,8 @@ const ofElse = (reader: Reader, start: number): boolean => {
   const text = reader.tokens[at]?.text ?? '';
   // "box of hair clips £4": bought by the box
   if (reader.tokens[at]?.means['piece'] !== undefined && boughtIn.at(reader.tokens, at - 2, at + 1) !== undefined) return true;
+  // "whole order total R3200"
+  if (reader.tokens[at]?.means['all'] !== undefined) return false;
   return notOfPieces.test(text) || (/^\S+ \S+$/.test(text) && sundryHeads.has(text.replace(/^.* /, ''))); // "corsage box £4"
 };
 

@@ -3,7 +3,7 @@
 import type { PieceKind } from '../../handbook/pieces.ts';
 import { bareNumber } from '../changes/bare-number.ts';
 import { valuesAndLoss } from '../changes/broken-beside.ts';
-import { strongMarkers } from '../changes/change-words.ts';
+import { markers, strongMarkers } from '../changes/change-words.ts';
 import { dateChange } from '../changes/date-change.ts';
 import { countDifference, countFactor, priceBehind } from '../changes/differences.ts';
 import { eitherValue } from '../changes/either-value.ts';
@@ -16,6 +16,7 @@ import { oneWearersKind } from '../changes/one-wearers-kind.ts';
 import { priceDifference } from '../changes/price-differences.ts';
 import { swapped } from '../changes/swap.ts';
 import { zonesOf } from '../changes/zones.ts';
+import { basisOfOrder } from '../order/line-totals.ts';
 import { currencyFields } from '../order/read-order.ts';
 import { anyIn, firstAt, type Match, pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader, type Unworded } from '../phrase.ts';
@@ -72,6 +73,9 @@ const readPart = (reader: Reader, part: Part): Finding[] => {
   if (noChange.in(tokens, part.start, part.end) !== undefined) return [];
   if (handing.in(tokens, part.start, part.end) !== undefined) return [{ start: part.start, end: part.end, held: true }];
   if (goesTo.in(tokens, part.start, part.end) !== undefined) return [];
+  // "10 bouts £120, 3 corsages £66, line totals not each" orders.
+  const basis = basisOfOrder(tokens, part.start, part.end);
+  if (basis !== undefined && !anyIn(markers, tokens, part.start, basis)) return [];
   const either = nowCountOrPrice(reader, part);
   if (either !== undefined) return [either];
   const far = firstAt([farAlong, soFar], tokens, part.start, part.end);

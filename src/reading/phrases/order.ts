@@ -8,11 +8,12 @@ import { withoutCheckSums } from '../order/check-sums.ts';
 import { withDearLines } from '../order/dear-lines.ts';
 import { countOrPrice, impossiblePrice } from '../order/doubtful-prices.ts';
 import { leftOver } from '../order/left-over.ts';
+import { lineTotals } from '../order/line-totals.ts';
 import { matchPrices } from '../order/match-prices.ts';
 import type { Mention } from '../order/mention.ts';
 import { findMentions } from '../order/mentions.ts';
 import type { Price } from '../order/price-at.ts';
-import { lineTotals, seriesPrices } from '../order/price-series.ts';
+import { seriesPrices } from '../order/price-series.ts';
 import { ofKinds, pricedKinds } from '../order/priced-kinds.ts';
 import { behindOther, findPrices } from '../order/prices.ts';
 import { pricesOfOthers } from '../order/prices-of-others.ts';
@@ -110,7 +111,7 @@ const find = (reader: Reader): Finding[] => {
   const { prices, sums: checked } = withoutCheckSums(
     reader,
     all,
-    withWorkedOut(reader, all, lineTotals(reader, namedBefore(reader, all, ownPrices))),
+    withWorkedOut(reader, all, lineTotals(reader.tokens, namedBefore(reader, all, ownPrices))),
   );
   const surely = certain(reader, all, prices);
   const shared = withoutSum(surely, prices);

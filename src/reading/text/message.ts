@@ -1,6 +1,7 @@
 // A message ready for the phrases: its tokens, the parts it falls into, and what earlier phrases have already taken.
 
 import { withApostrophes } from './apostrophes.ts';
+import { boxesAsGoods } from './boxes-as-goods.ts';
 import { type CleanText, cleanText, ownWords } from './clean-text.ts';
 import { withClientFlowers } from './client-flowers.ts';
 import { withoutCourtesy } from './courtesy.ts';
@@ -120,6 +121,7 @@ const stages: readonly ((tokens: readonly Token[]) => readonly Token[])[] = [
   joinUnits,
   joinRanges,
   nameWords,
+  boxesAsGoods,
   joinEachChoices,
   joinSecondCounts,
   withoutUnchanged,

@@ -1,0 +1,32 @@
+// Prices that are said to be what each line comes to: "40 bouts 480, 6 corsages 180, those are line totals", "10 bouts £120 not each".
+
+import { anyIn, type Pattern, pattern } from '../pattern.ts';
+import type { Token } from '../text/token.ts';
+import type { Price } from './price-at.ts';
+
+const those = "(those|these|they|that|it|thats|that's|both|all|prices|figures|amounts|numbers)? (are|is|'re|r)? (all)? (the|for)?";
+const totals = '(line totals|totals|line total|total|line prices|totals per line|totals for each line|the lot|<all>)';
+const eachOne = '(each|ea|apiece|per piece|per item|unit prices|unit price|single prices|price each|prices each|each prices|<each>)';
+const notEach: readonly Pattern[] = [
+  pattern(`${those} ${totals}? (,|-)? (and|so)? not (the)? ${eachOne}`),
+  pattern(`not (the)? ${eachOne} (,|-|:)? ${those} ${totals}`),
+];
+const said: readonly Pattern[] = [
+  pattern(
+    '(line totals|totals (per|for each|by) (line|kind|type)|(those|these|both|they) (are|r) (all)? totals|for the lot of each|line prices)',
+  ),
+  ...notEach,
+];
+
+/** Bare prices with what is said of them: what a line comes to, and no price of one. */
+export const lineTotals = (tokens: readonly Token[], prices: readonly Price[]): Price[] =>
+  anyIn(prices.length > 1 ? said : notEach, tokens, 0, tokens.length)
+    ? prices.map((price) => (price.per === 'unsaid' ? { ...price, per: 'all' } : price))
+    : [...prices];
+
+const counted = pattern('<count> (<material>)? <piece>');
+/** Where "not each" only says what the prices of an order are, nothing is taken back; it tells where that is said. */
+export const basisOfOrder = (tokens: readonly Token[], start: number, end: number): number | undefined => {
+  const match = notEach.map((form) => form.in(tokens, start, end)).find((found) => found !== undefined);
+  return match !== undefined && counted.in(tokens, start, match.start) !== undefined ? match.start : undefined;
+};

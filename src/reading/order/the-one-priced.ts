@@ -1,0 +1,20 @@
+// "45 per comb, 110 the crown": a number before "the" and one piece is its price, where "12 the bouts" counts.
+
+import { type Match, pattern } from '../pattern.ts';
+import type { Token } from '../text/token.ts';
+
+const several = /([^s]s|es|'s)$/;
+
+/** Whether the number here prices the one piece named behind it. */
+export const pricesTheOne = (tokens: readonly Token[], index: number): boolean => {
+  const [token, the, piece] = [tokens[index], tokens[index + 1], tokens[index + 2]];
+  if (token?.number === undefined || the?.text !== 'the' || piece?.means['piece'] === undefined || several.test(piece.text)) return false;
+  return token.number.form === 'money' || Number(token.number.amount) > 1;
+};
+
+const perPiece = pattern('(/|per|a|an|for a|for an|each|the) <piece:piece>');
+/** "a bout", "per comb", "the crown" behind the price at `index`. */
+export const perPieceBehind = (tokens: readonly Token[], index: number, from: number): Match | undefined =>
+  tokens[from]?.text === 'the' && !(from === index + 1 && pricesTheOne(tokens, index))
+    ? undefined
+    : perPiece.at(tokens, from, tokens.length);

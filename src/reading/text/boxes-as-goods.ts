@@ -1,0 +1,36 @@
+// Boxes and bags that are bought themselves: "magnets C$32 for a pack of 50, boxes C$1.10 each", "presentation boxes are 95p each now".
+
+import { formOf } from '../pattern.ts';
+import { changed, isNameless, type Token } from './token.ts';
+
+const goods: Readonly<Record<string, string>> = {
+  boxes: 'box',
+  bags: 'bag',
+  trays: 'tray',
+  tubes: 'tube',
+  cartons: 'carton',
+  sleeves: 'sleeve',
+  baskets: 'basket',
+};
+const priced = formOf(
+  "<any> ((and|&|\\+|n) (the|gift|paper|kraft)? <pack>)? (are|is|now|at|@|:|-|cost|costs|have|has|just|gone|went|go|going|up|down|dearer|cheaper|to|from|<upTo>|'re){0,5} <amount> (to <amount>)? (<each>)",
+);
+const joins = /^(,|;|and|&|\+|the|those|our|also|plus|new|-|:)$/;
+const small = /^(in|of|by|per|x|from|with|for|at|some|how|many|two|few|need|needs|got|have|want|order|buy)$/;
+// "roses, 3 boxes £14 each" prices roses; "pins in boxes £4 each" pins.
+const opens = (tokens: readonly Token[], index: number): boolean => {
+  const [before, ahead] = [tokens[index - 1], tokens[index - 2]];
+  if (before === undefined || before.kind === 'line' || joins.test(before.text)) return true;
+  const described = before.kind === 'word' && before.number === undefined && (isNameless(before) || before.text === 'gift');
+  if (!described || small.test(before.text)) return false;
+  return ahead?.number === undefined || !tokens.slice(0, index).some(({ means }) => means['ingredient'] !== undefined);
+};
+
+/** The tokens with such boxes as goods of their own. */
+export const boxesAsGoods = (tokens: readonly Token[]): readonly Token[] =>
+  tokens.map((token, index) => {
+    const one = Object.hasOwn(goods, token.text) ? goods[token.text] : undefined;
+    return one !== undefined && opens(tokens, index) && priced.at(tokens, index, tokens.length) !== undefined
+      ? changed(token, { means: { ingredient: one } })
+      : token;
+  });
