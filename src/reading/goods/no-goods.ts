@@ -53,6 +53,11 @@ const wearable = (reader: Reader, start: number, end: number): boolean =>
       return !sundryHeads.has(reader.tokens[start + offset + 1]?.text ?? '');
     }));
 
+// "statice pick up at 9 fri": when it is fetched, and not what it costs.
+const fetchedAt = pattern(
+  '<ingredient> (pick up|pickup|pick|pick ups|collection|collect|drop|drop off|dropoff|run|arrival|market run|hand over|handover) (up|off)? (at|from|by|for|around|about|is at|is)? <plain> (am|pm|ish|sharp|on|this|next){0,2} (<weekday>|tomorrow|tmrw|today|<month>|<ordinal>)',
+);
+
 /** Whether a part that speaks of money prices no goods. */
 export const noGoods = (reader: Reader, { start, end }: Part, known: boolean): boolean => {
   const tokens = reader.tokens.slice(start, end);
@@ -70,7 +75,7 @@ export const noGoods = (reader: Reader, { start, end }: Part, known: boolean): b
     )
   )
     return true;
-  if (weSell.in(reader.tokens, start, end) !== undefined) return true;
+  if (weSell.in(reader.tokens, start, end) !== undefined || fetchedAt.in(reader.tokens, start, end) !== undefined) return true;
   if (recipeWords.in(reader.tokens, start, end) !== undefined || tokens.some(({ text }) => handsAtWork.test(text))) return true;
   const leaves = tokens.some((token, at) => token.text === 'leaves' && leaving.at(reader.tokens, start + at, end) !== undefined);
   if ((leaves || someone.at(reader.tokens, start, end) !== undefined) && !tokens.some((token) => token.means['pack'] !== undefined))

@@ -25,6 +25,9 @@ export const handled = many([
   '(has|have|had|kept|keeps|got) <count> (<material>)? <piece> (pressed|framed|at home|in (a|her|his|the|my) (book|frame|drawer|album|vase|glass)|on (the|her|his|my|a) (wall|shelf|desk|fridge|dresser)|from (her|his|their|our|my|last))',
   '(backs|backing|ribbon|ribbons|pins|pin|magnets|tape|labels|sleeves) (on|in) (all)? (the)? <count> (of the)? (<material>)? <piece>',
   '<any> (falling|dropping|coming) off (about)? <count> (of the|of our|of my)? <piece>',
+  // "workshop sat 20 feb, 8 people making crowns": those who come make them.
+  '(class of|group of|teaching|teach)? <count> (<bench>|kids|hens|guests|adults|teens|mums|learners|attendees|beginners)? (are|is|all|each|will be|who are|coming|booked|in){0,2} (making|to make|learning|learning to make|crafting|wanting to make) (a|an|their|their own|own|some|fresh|dried|<material>){0,2} <piece>',
+  '(workshop|workshops|masterclass|class|classes|course|demo|hen do|hens) <any>{0,10} (<count> <piece> each|each (makes|make|making|gets to make) (a|an|their own|<count>) <piece>)',
   '(redoing|remaking|rewiring|re-doing|reworking|rebuilding|retaping) (the|all|those|about)? <count> (of the)? (<material>)? <piece>',
   `(knocked|ate|eaten|pulled|swiped|nicked|stole) ${some} (off|over|down|from)?`,
   '<count> (<material>)? <piece> (need|needs|needing) (fixing|checking|tidying|misting|labelling|a fix|a check|repair|a trim|water)',

@@ -2,6 +2,7 @@
 
 import { spending } from '../afterwards/spending.ts';
 import { isBeforeDay } from '../dates/hour-or-price.ts';
+import { addressStretches } from '../held/addresses.ts';
 import { calledOff } from '../held/called-off.ts';
 import { clausesOf, reachOf, type Stretch } from '../held/clauses.ts';
 import { everydayStretches } from '../held/everyday.ts';
@@ -165,7 +166,7 @@ const findEveryday = (reader: Reader): Finding[] => {
     parts
       // "spent 120 at the market" is what the flowers cost.
       .filter((part) => spending(reader.tokens, part).length === 0)
-      .flatMap((part) => (strange ? [part] : everydayStretches(reader, part)))
+      .flatMap((part) => (strange ? [part] : [...everydayStretches(reader, part), ...addressStretches(reader, part)]))
       .map(({ start, end }) => ({ start, end, held: true }))
   );
 };

@@ -9,6 +9,7 @@ import { type Finding, found, type Phrase, type Reader, type Unworded } from '..
 import { stepDone } from '../progress/losses.ts';
 import { besideCount } from '../recipes/beside-count.ts';
 import { joinedLines } from '../recipes/joined-lines.ts';
+import { kindOfAll } from '../recipes/kind-of-all.ts';
 import { byPiece, pieceLast } from '../recipes/piece-stretches.ts';
 import { namedBefore, roleHeading, who } from '../recipes/recipe-headings.ts';
 import { readStretch, type Stretch, type StretchRead } from '../recipes/recipe-stretch.ts';
@@ -96,9 +97,14 @@ const find = (reader: Reader): Finding[] => {
   const [first, ...rest] = wearers;
   if (first === undefined) return findings;
   const lines = wearers.flatMap((each) => each.fact.lines);
+  const piece = kindOfAll(
+    reader,
+    wearers.map((each) => each.finding),
+  );
+  const kind = piece === undefined ? {} : { piece };
   return [
     ...findings,
-    { ...first.finding, facts: (first.finding.facts ?? []).map((fact) => (fact.fact === 'recipe' ? { ...fact, lines } : fact)) },
+    { ...first.finding, facts: (first.finding.facts ?? []).map((fact) => (fact.fact === 'recipe' ? { ...fact, lines, ...kind } : fact)) },
     ...rest.map((each) => ({ start: each.finding.start, end: each.finding.end })),
   ];
 };

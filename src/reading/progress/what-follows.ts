@@ -88,6 +88,16 @@ const isScore = (tokens: readonly Token[], index: number): boolean =>
   isCount(tokens[index + 1]) &&
   tokens[index + 2]?.means['piece'] === undefined;
 
+// "v day pre-orders: 40 so far": what is booked, and nothing made.
+const takings =
+  /^(orders|preorders|pre-orders|order|preorder|bookings|rsvps|rsvp|replies|tickets|enquiries|inquiries|quotes|sales|sold|signups|sign-ups|names|votes|likes|followers|donations|deposits|weddings|events|leads|interest)$/;
+const ofTakings = (tokens: readonly Token[], start: number): boolean =>
+  [1, 2, 3].some(
+    (by) =>
+      takings.test(tokens[start - by]?.text ?? '') &&
+      tokens.slice(start - by + 1, start).every(({ text }) => /^(:|-|,|are|at|is|now|we|we're|we've|have|got|in|so|far)$/.test(text)),
+  );
+
 /** False where its number belongs to what follows, or names one thing, or tells of another job. */
 export const acceptsAfter = (reader: Reader, match: Match): boolean => {
   if (
@@ -99,7 +109,7 @@ export const acceptsAfter = (reader: Reader, match: Match): boolean => {
     reader.tokens[match.end]?.text === 'each'
   )
     return false;
-  if (isScore(reader.tokens, match.end)) return false;
+  if (isScore(reader.tokens, match.end) || ofTakings(reader.tokens, match.start)) return false;
   if ([match.end, match.end - 1].some((index) => otherJob.at(reader.tokens, index, reader.tokens.length) !== undefined)) return false;
   // "8 corsages done 7 bouts done": the second number counts the kind behind it.
   // "22 buttonholes done 1 snapped": the last number belongs to what follows.

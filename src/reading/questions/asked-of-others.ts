@@ -23,7 +23,8 @@ const familiar = new Set(
   make, turnaround, look, dried, cooler, fridge, coolroom, magnets, shed, workshop, garage, storeroom, store, door, hotel, church, marquee, studio, studio's, team, chance, lads
 `),
 );
-const named = /^(wedding|weddings|event|job|order|party|gala|do|ball|prom|formal|function|dance|ceremony|reception|one|ones|quote)$/;
+const named =
+  /^(wedding|weddings|event|job|order|party|gala|do|ball|prom|formal|function|dance|ceremony|reception|one|ones|quote|flowers|florals|batch|stems|pieces)$/;
 
 const personal = [
   '(when|what time|what day|how late|how early) (are|do|did|will|is|does|r) (you|she|he|u|everyone|everybody|<unlisted>) <any>{0,2} (start|starting|finish|finishing|back|home|in|off|free|leave|leaving|landing|land|go|going|get in|getting in|start work|knock off|eat|eating|coming|arrive|arriving|shut|close|open)',
@@ -62,7 +63,12 @@ export const askedOfOthers = (reader: Reader, start: number, end: number): boole
     if (tokens[index]?.text === 'how' && next?.text === 'many' && strange(tokens[index + 2], isOtherThings)) return true;
     if (!pointers.test(tokens[index]?.text ?? '') || next?.kind !== 'word' || next.number !== undefined) continue;
     if (!isNameless(next) || joining.test(next.text) || familiar.has(next.text.replace(/'s$/, ''))) continue;
-    if (!tokens.slice(index + 2, Math.min(end, pastName(tokens, index + 1) + 3)).some((token) => named.test(token.text))) return true;
+    if (
+      !tokens
+        .slice(index + 2, Math.min(end, pastName(tokens, index + 1) + 3))
+        .some((token) => named.test(token.text) || token.means['piece'] !== undefined)
+    )
+      return true;
   }
   return false;
 };

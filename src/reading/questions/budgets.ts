@@ -14,7 +14,7 @@ export const budgetQuestions: Forms = [
       `what (will|would|does|can|could) (a|the)? (<budget>)? (of)? <amount> (get|buy|run to|stretch to) ${anything}`,
       `how many <any>{0,4} (for|from|out of|on|with|in|under|within) (a|the|their|her|his|our)? (<budget>)? (of)? (only|about|under|<upTo>)? (<money>|<plain>) (quid|all in|total|budget|max|<all>|please)? (at <amount> (<each>)?)?`,
       `(most|max|maximum) (<any>){0,5} (for|on|with|out of|from|under|within) (a|the)? (<budget>)? (of)? <amount>`,
-      `what can (they|she|he|i|we|the client|the couple|client) (get|have|afford|buy) (for|with|on|from|out of) (a|the)? (<budget>)? (of)? <amount>`,
+      `what (can|could|would|will|does|do) (they|she|he|i|we|you|the client|the couple|client|a client|a customer|somebody|someone|anybody|anyone|people|a person|a couple|a bride|one) (get|have|afford|buy) (for|with|on|from|out of) (a|the)? (<budget>)? (of)? <amount>`,
       `how many ${anything} (fit|fits|afford|within|inside) (in|on|for|into|the|their|her|his|a|our){0,2} (<budget>|<amount>) ${anything}`,
       `(enough|money|budget) for how many`,
     ],

@@ -164,7 +164,10 @@ const counts = (reader: Reader, index: number): boolean =>
 
 /** Requests ("can you make it 45") are not questions. */
 export const looksAsked = (reader: Reader, part: Part): boolean => {
-  const requested = request.in(reader.tokens, part.start, Math.min(part.end, part.start + 6));
+  const asked = request.in(reader.tokens, part.start, Math.min(part.end, part.start + 6));
+  // "how many bouts can you get for 500" requests nothing.
+  const requested =
+    /^(how|what)$/.test(reader.tokens[part.start]?.text ?? '') && asked !== undefined && asked.start > part.start + 1 ? undefined : asked;
   // "can you check how many are left" asks all the same.
   if (
     requested !== undefined &&

@@ -47,7 +47,9 @@ const ofPeople = pattern(
 const tellsMe = /^(tell|remind|show|know|say|check|confirm|work|see|find|remember|explain|send|price|quote)$/;
 export const asksPeople = (reader: Reader, part: Part): boolean => {
   const people = ofPeople.in(reader.tokens, part.start, Math.min(part.end, part.start + 8));
-  return people !== undefined && !tellsMe.test(people.kept['do']?.text ?? '');
+  // "how many bouts could somebody get for $500" asks about them.
+  const about = people !== undefined && reader.tokens.slice(part.start, people.start).some(({ text }) => /^(how|what|which)$/.test(text));
+  return people !== undefined && !about && !tellsMe.test(people.kept['do']?.text ?? '');
 };
 
 // "let me know when 12 are done": asked of people, for later.

@@ -138,6 +138,8 @@ export const toldApart: Forms = [
     [
       '<amount> (<each>)? (,|-)? (is|be|sound|sounds|seem|seems|look|looks|feel|feels) (a|a bit|way|really|far|much|about|just|any){0,2} (too|ok|okay|fair|right|steep|cheap|dear|much|reasonable|good|low|high|better|mad|silly) <any>{0,4}',
       "(how's|hows|how is|how about) <amount> (<each>)?",
+      // "what would it come to if she had 30 instead of 24"
+      '(what|how much) (would|will|does|did|is)? (it|that|the total|the price|they|we|i|she|he|be|come to|cost|make|total|pay|owe|work out at){0,4} if (she|he|they|we|i|it|there|client|bride|couple|the <word>) (<any>){0,2} <plain> (<material>)? (<piece>)? (instead|not|rather than) <any>{0,4}',
     ],
     /\b(done|made|finished|hours?|hrs|mins|minutes)\b/,
   ],
