@@ -29,15 +29,18 @@ const words = (tokens: readonly Token[]): Token[] => tokens.filter((token) => to
 const telling = (tokens: readonly Token[]): Token[] =>
   words(tokens).filter((token) => token.number !== undefined || (!fillers.has(token.text) && token.text !== ''));
 
-const plainWords = (text: string): string[] =>
-  openMessage(text).tokens.flatMap((token) =>
-    token.kind === 'word' || token.number !== undefined
-      ? [token.number === undefined || token.number.amount === '' ? token.text : token.number.amount]
-      : [],
-  );
+const wordsOf = (tokens: readonly Token[]): string[] =>
+  tokens.flatMap((token) => {
+    if (token.kind !== 'word' && token.number === undefined) return [];
+    return token.number === undefined || token.number.amount === '' ? token.text.split(' ') : [token.number.amount];
+  });
+const plainWords = (text: string): string[] => wordsOf(openMessage(text).tokens);
 
 // "each", "for all", "the first one", "saturday", or the choice's own words.
 const chosen = (message: Message, choices: readonly Choice[], context: ReadingContext): Choice | undefined => {
+  const own = wordsOf(message.tokens).join(' ');
+  const [same, another] = choices.filter(({ words }) => plainWords(words).join(' ') === own);
+  if (same !== undefined && another === undefined) return same;
   const said = telling(message.tokens);
   const saidWords = said.flatMap((token) =>
     token.number === undefined || token.number.amount === ''
@@ -63,8 +66,8 @@ const chosen = (message: Message, choices: readonly Choice[], context: ReadingCo
   );
   if (dated.length > 0) return byDate(message, dated, context);
   const matching = choices.filter((choice) => saidWords.every((word) => matches(word, choice)));
-  const [match, another] = matching;
-  return another === undefined ? match : undefined;
+  const [match, other] = matching;
+  return other === undefined ? match : undefined;
 };
 
 // "Plan with this from now on?": yes takes what is offered where it is one thing or all of it, no keeps the figure there is.
@@ -168,6 +171,18 @@ const missing = (message: Message, open: Extract<OpenQuestion, { kind: 'missing'
   return undefined;
 };
 
+// "ok 400 it is": so many pieces are rare, and it may be what all of them come to. Common practice, no source.
+const rareCount = 200;
+const countOrTotal = (fact: Fact): Reading => {
+  if (fact.fact !== 'pieces' || fact.count < rareCount || fact.countMax !== undefined) return reading([fact]);
+  const { count, words } = fact;
+  const choices: Choice[] = [
+    { words: `${count} pieces`, facts: [fact] },
+    { words: `${count} in all`, facts: [{ fact: 'price', amount: String(count), per: 'all', words }] },
+  ];
+  return { ...reading([]), asks: [{ about: 'count', why: 'which number', words, choices }] };
+};
+
 /** The reading of a message that answers our open question; undefined when it does not. */
 export const answerOpenQuestion = (text: string, context: ReadingContext): Reading | undefined => {
   const { open } = context;
@@ -179,5 +194,5 @@ export const answerOpenQuestion = (text: string, context: ReadingContext): Readi
     return choice === undefined ? undefined : reading(choice.facts);
   }
   const fact = missing(message, open, context);
-  return fact === undefined ? undefined : reading([fact]);
+  return fact === undefined ? undefined : countOrTotal(fact);
 };

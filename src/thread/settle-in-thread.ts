@@ -85,6 +85,9 @@ const settleChange = (state: EventState, change: FactOf<'change'>, beside: reado
   const meant = linesMeant(state, change.piece);
   if (meant.length === 1) return settled(change);
   if (meant.length > 1) return askWhichLine(meant, change);
+  // "actually 16 bouts" after "40 pieces": those were they.
+  if (change.piece && typeof change.to === 'number' && change.to > 0 && kind === 'unspecified' && second === undefined)
+    return settled({ fact: 'pieces', piece: change.piece, count: change.to, words: change.words });
   // "add 2 crowns", "change 4 of the bouts to combs": what is given makes a new kind, and none can be taken from it.
   if (change.piece && (change.by !== undefined || change.times !== undefined) && kinds.length > 0 && !isGiven(change))
     return noSuchPiece(state, change.piece);

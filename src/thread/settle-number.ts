@@ -39,6 +39,19 @@ const toldFrom = (
   return count ? { ...asCount, piece: count.piece } : { ...asPrice, per: 'each', ...(price ? { piece: price.piece } : {}) };
 };
 
+/** "Make it 45" before anything is ordered or priced. */
+const askOfNothing = ({ to, words }: FactOf<'change'>): Settled => {
+  const price = (per: 'each' | 'all'): Fact => ({ fact: 'price', amount: String(to), per, words });
+  const choices: Choice[] = [
+    ...(Number.isInteger(Number(to))
+      ? [{ words: `${to} pieces`, facts: [{ fact: 'pieces' as const, piece: 'unspecified' as const, count: Number(to), words }] }]
+      : []),
+    { words: `${to} each`, facts: [price('each')] },
+    { words: `${to} in all`, facts: [price('all')] },
+  ];
+  return { kind: 'ask', ask: { about: 'count', why: 'which number', words, choices } };
+};
+
 /** "Make it 45": the count where only a count is known, the price where only a price is. Where both are, or some are made, it may be any of them: we ask. */
 export const settleBareNumber = (state: EventState, change: FactOf<'change'>): Settled => {
   const asCount: FactOf<'change'> = {
@@ -50,7 +63,7 @@ export const settleBareNumber = (state: EventState, change: FactOf<'change'>): S
   const known = toldFrom(state, change, asCount, asPrice);
   if (known) return settled(known);
   const hasPrice = state.price !== undefined || state.lines.some((line) => line.price);
-  if (state.lines.length === 0) return settled(hasPrice ? asPrice : asCount);
+  if (state.lines.length === 0) return hasPrice ? settled(asPrice) : askOfNothing(change);
   if (!isWhole(change)) return settled(asPrice);
   const [begun, another] = kindsMeant(state, undefined).filter((kind) => madeOf(state, kind) > 0);
   const choices: Choice[] = [

@@ -77,6 +77,10 @@ describe('something missing', () => {
       { fact: 'pieces', piece: 'buttonhole', count: 45, words: '45' },
     ]);
   });
+  it('asks of a number that few orders have', () => {
+    const [ask] = answer('400 it is', { kind: 'missing', about: 'count' }).asks;
+    expect(ask?.choices.map(({ words }) => words)).toEqual(['400 pieces', '400 in all']);
+  });
   it('takes a bare number as the price', () => {
     expect(answer('25', { kind: 'missing', about: 'price' }).facts).toEqual([{ fact: 'price', amount: '25', per: 'each', words: '25' }]);
   });

@@ -18,6 +18,12 @@ it.each([
   // Half a piece counts nothing: it is what each costs.
   [['12 bouts at 12 inc', 'no 12.50 not 12'], /^Buttonholes: £12\.00 → £12\.50 each/],
   [['12 bouts at 12 inc', '12.50 not 10'], /^Buttonholes: £12\.00 → £12\.50 each/],
+  // Nothing is ordered and nothing costs anything yet.
+  [['ok 400 it is'], /^What does “ok 400 it is” set\?\nSay: 400 pieces \/ 400 each \/ 400 in all/],
+  [['ok 400 it is', '400 in all', '16 bouts'], /^16 buttonholes at £25\.00/],
+  [['make it 12.50'], /^What does “make it 12\.50” set\?\nSay: 12\.5 each \/ 12\.5 in all/],
+  // What was counted before anyone named it.
+  [['40 pieces at 12 inc', 'actually 16 bouts'], /^16 buttonholes at £12\.00/],
   // Two kinds are begun: which of them is meant, the number does not say.
   [
     ['30 bouts at 12 inc, 4 crowns at 60', '12 bouts done', '2 crowns done', 'oops 3'],

@@ -62,6 +62,7 @@ export const question = z.object({
   numberMax: optional(z.number()),
   amount: optional(amount),
   amountMax: optional(amount),
+  per: optional(z.literal('all')), // "can we do it for 400 all in": the amount is for all of them
   step: optional(amount),
   piece: optional(piece),
   item: optional(z.string()), // "how many stems of statice"

@@ -80,6 +80,8 @@ const pricesWhatIf = pattern(
   '(what)? if <any>{1,5} (cost|costs|costed|went up to|go up to|were|was) (us|me)? (about|only|up to|<upTo>)? <amount>',
 );
 
+const totalWhatIf = pattern("(what)? if (it|it's|its|they|they're|we|i|she|that)? <any>{0,3} <amount> <all>");
+
 // "anything due sunday or can i head off": what is due is asked, whatever else is.
 const dueFirst = /^(so |and |ok |hey |is |are )*(anything|any|much|what's|whats) (else )?due\b/;
 
@@ -123,8 +125,11 @@ const readQuestion = (reader: Reader, part: Part): Finding => {
   const yields = form === undefined || (form.decides !== true && topic !== undefined && givesWay[form.asks]?.includes(topic));
   const asked = yields ? (topic ?? 'other') : form.asks;
   // "what if the roses cost 2 each": a price is tried.
+  const supposed = /^(and |so |ok |but )?(what )?if\b/.test(said);
   const tried =
-    asked === 'price' && /^(and |so |ok |but )?(what )?if\b/.test(said) && pricesWhatIf.in(reader.tokens, from, part.end) !== undefined;
+    supposed &&
+    ((asked === 'price' && pricesWhatIf.in(reader.tokens, from, part.end) !== undefined) ||
+      (asked === 'total' && totalWhatIf.in(reader.tokens, from, part.end) !== undefined));
   if (tried) {
     const fields = shaped(reader, from, part.end, 'whatIf', details(reader, from, part.end));
     return found(reader, part.start, part.end, [{ fact: 'question', asks: 'whatIf', ...defined(fields) } as Unworded]);

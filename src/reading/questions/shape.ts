@@ -1,7 +1,7 @@
 // What a question's numbers mean, by what it asks: a price to try, a ladder's ends, people away, the days of a week.
 
 import { addDays, weekdayOf, weekdays } from '../../values/day.ts';
-import { pattern } from '../pattern.ts';
+import { firstIn, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import { type details, oldNumbers } from './question-details.ts';
 
@@ -28,7 +28,7 @@ export const shaped = (reader: Reader, start: number, end: number, asks: string,
     case 'countFor':
       return { ...fields, ...countFor(reader, start, end) };
     case 'whatIf':
-      return { ...fields, ...(priceTried(reader, start, end, fields) ?? {}) };
+      return { ...fields, ...(totalTried(reader, start, end) ?? priceTried(reader, start, end, fields) ?? {}) };
     case 'due':
     case 'hands':
       return { ...fields, ...daysNamed(reader, start, end) };
@@ -75,6 +75,8 @@ const countFor = (
   for (let index = start; index < end; index++) {
     const number = reader.tokens[index]?.number;
     if (number === undefined || (number.form !== 'money' && number.form !== 'plain')) continue;
+    // "how many could one get for 500"
+    if (reader.tokens[index]?.text === 'one' && /^(can|could|would|will|does|might)$/.test(reader.tokens[index - 1]?.text ?? '')) continue;
     const priced =
       /^(at|@)$/.test(reader.tokens[index - 1]?.text ?? '') ||
       reader.tokens[index + 1]?.means['each'] !== undefined ||
@@ -96,6 +98,22 @@ const priceTried = (reader: Reader, start: number, end: number, fields: Details)
   return numbers.length === 1 && only?.number !== undefined && only.number.max === undefined
     ? { number: undefined, amount: only.number.amount }
     : undefined;
+};
+
+// "can we do it for 400 all in", "could we do the lot for 400": what all of them come to.
+const totalForms = [
+  pattern(
+    '(it|the (lot|job|order|wedding|whole thing|whole lot|whole order|whole job)|everything|all of it|all of them) for (about|around|only|just)? <a:amount>',
+  ),
+  pattern('<a:amount> (<all>)'),
+];
+const totalTried = (reader: Reader, start: number, end: number): Fields | undefined => {
+  const match = firstIn(totalForms, reader.tokens, start, end);
+  const amount = match?.kept['a']?.number;
+  const behind = reader.tokens[match?.end ?? end];
+  if (amount === undefined || amount.max !== undefined || behind?.means['piece'] !== undefined || behind?.means['each'] !== undefined)
+    return undefined;
+  return { number: undefined, amount: amount.amount, per: 'all' };
 };
 
 const weekForm = pattern('(this|next|the|coming|rest of the|all) (coming)? (week|wk)');

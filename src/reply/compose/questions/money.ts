@@ -70,7 +70,7 @@ const spend: Respond = (question, answer) => {
   ];
 };
 
-const total = withPrice((event, answer) => {
+const allOfIt = withPrice((event, answer) => {
   const { priced } = event;
   const { manner } = answer;
   const { mark, rest } = soFar(event, answer);
@@ -78,6 +78,14 @@ const total = withPrice((event, answer) => {
   const taxed = tax.isZero() ? [] : text`, of which ${moneySpan(manner.money(tax))} ${priced.terms.tax.name}`;
   return answerLine(text`${strong(manner.money(price))} in all${mark}${taxed}${rest}.`);
 });
+
+/** "What does she still owe?": what it comes to; payments are nowhere kept. */
+const total: Respond = (question, answer) => [
+  ...allOfIt(question, answer),
+  ...(/\bow(e|es|ed|ing)\b/i.test(question.words)
+    ? [{ block: 'assumed' as const, line: text`I keep no deposits or payments: take off what is paid.` }]
+    : []),
+];
 
 const labour = withPrice((event, answer) => {
   const { priced } = event;

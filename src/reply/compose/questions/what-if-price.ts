@@ -48,8 +48,20 @@ const settled = (question: FactOf<'question'>, event: EventState): FactOf<'quest
   return away(decimal(price.amount)).lessThan(away(decimal(line.count))) ? { ...rest, amount: String(number) } : question;
 };
 
+/** What is missing to try it, with a way to say it. */
+const missingLine = ({ number, piece, amount }: FactOf<'question'>, { manner, event }: Answer): Line => {
+  const ordered = event.lines.length > 0 || number !== undefined;
+  if (!ordered && amount !== undefined) return text`How many pieces would that be for? Say “16 buttonholes, 400 all in”.`;
+  const pieces = number === undefined ? '18 buttonholes' : counted(number, piece ?? 'unspecified', manner.says);
+  return ordered
+    ? text`At what price each? Say “${pieces} at 14 inc”, and I work it out.`
+    : text`I need a price and a number of pieces to try that.`;
+};
+
 export const whatIfBlocks: Respond = (asked, answer) => {
   const question = settled(asked, answer.event);
+  const ofNothing = question.per === 'all' && question.number === undefined && answer.event.lines.length === 0;
+  if (ofNothing) return [{ block: 'answer', line: missingLine(question, answer) }];
   const facts = [
     ...(question.number !== undefined
       ? [
@@ -68,6 +80,7 @@ export const whatIfBlocks: Respond = (asked, answer) => {
             fact: 'change' as const,
             what: 'price' as const,
             to: question.amount,
+            ...(question.per ? { per: question.per } : {}),
             ...(question.piece ? { piece: question.piece } : {}),
             words: question.words,
           },
@@ -76,7 +89,7 @@ export const whatIfBlocks: Respond = (asked, answer) => {
   ];
   const tried = applyFacts(asAsked(question, answer.event), facts);
   const price = priceEvent(answer.studio.settings, tried, answer.today);
-  if (!price) return [{ block: 'answer', line: text`I need a price and a number of pieces to try that.` }];
+  if (!price) return [{ block: 'answer', line: missingLine(question, answer) }];
   return price.ok
     ? [...budgetBlocks(price.value, { ...answer, event: tried, price }), storedNothing]
     : problemBlocks(price.problem, answer);
