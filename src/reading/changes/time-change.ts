@@ -7,6 +7,7 @@ import type { Part } from '../text/message.ts';
 import { firstWhere, isNumber, type Token } from '../text/token.ts';
 import { anyOccasion, isOccasion } from '../words/occasion-words.ts';
 import { bareWords } from './change-words.ts';
+import { saysCountAt } from './count-at-price.ts';
 import { inZones, type Zones } from './zones.ts';
 
 // "4pm not 2": the old hour is of the same half of the day.
@@ -82,7 +83,7 @@ export const timeChange = (reader: Reader, part: Part, zones: Zones): Finding | 
   // "i start now at 9" is neither an hour of the event nor a price.
   const ours = reader.tokens.slice(part.start, part.end).some(({ means }) => means['piece'] !== undefined);
   if (!ours && starter.in(reader.tokens, part.start, part.end) !== undefined) return { start: part.start, end: part.end, held: true };
-  if ((!named && !onlyTimes(reader, part)) || ofOthers(reader, part)) return undefined;
+  if ((!named && (!onlyTimes(reader, part) || saysCountAt(reader, part))) || ofOthers(reader, part)) return undefined;
   let to: string | undefined;
   let from: string | undefined;
   const told = hourTold(reader, part, zones);

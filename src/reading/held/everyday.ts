@@ -8,6 +8,7 @@ import type { Part } from '../text/message.ts';
 import { firstWhere, type Token } from '../text/token.ts';
 import { isOccasion } from '../words/occasion-words.ts';
 import { clausesOf, type Stretch } from './clauses.ts';
+import { isSaleDay } from './sale-days.ts';
 
 const ourTags = ['piece', 'ingredient', 'material', 'other'];
 const event =
@@ -90,7 +91,7 @@ export const everydayStretches = (reader: Reader, part: Part): Stretch[] => {
   const held: Stretch[] = [];
   for (let index = 0; index < clauses.length; index++) {
     const clause = clauses[index] as Stretch;
-    if (!isEveryday(tokens, clause)) continue;
+    if (!isEveryday(tokens, clause) || isSaleDay(reader, clause)) continue;
     let { end } = clause;
     while (alone && clauses[index + 1] !== undefined) end = clauses[++index]?.end ?? end;
     held.push({ start: clause.start, end });

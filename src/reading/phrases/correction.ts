@@ -4,6 +4,7 @@ import type { PieceKind } from '../../handbook/pieces.ts';
 import { bareNumber } from '../changes/bare-number.ts';
 import { valuesAndLoss } from '../changes/broken-beside.ts';
 import { markers, strongMarkers } from '../changes/change-words.ts';
+import { countAtPrice } from '../changes/count-at-price.ts';
 import { dateChange } from '../changes/date-change.ts';
 import { countDifference, countFactor, priceBehind } from '../changes/differences.ts';
 import { eitherValue } from '../changes/either-value.ts';
@@ -55,7 +56,7 @@ const goesTo = pattern(
 
 // "drop the crowns off at 3": where they go and when.
 const handing = pattern(
-  '(drop|dropping|pick|picking) (the|those|all|our|her)? (<count>)? <piece> (off|up) (at|by|around|before|after) <number>',
+  '(drop|dropping|pick|picking) (the|those|all|our|her)? (<count>)? <piece> ((off|up) (at|by|around|before|after) <number>|(off|round|over|in)? (at|to|round to|over to|with) (the|her|their|his|our|your|my) <word>)',
 );
 
 const doubted = pattern('\\? or (maybe|just|even|at)? <amount>');
@@ -76,7 +77,7 @@ const readPart = (reader: Reader, part: Part): Finding[] => {
   // "10 bouts £120, 3 corsages £66, line totals not each" orders.
   const basis = basisOfOrder(tokens, part.start, part.end);
   if (basis !== undefined && !anyIn(markers, tokens, part.start, basis)) return [];
-  const either = nowCountOrPrice(reader, part);
+  const either = countAtPrice(reader, part) ?? nowCountOrPrice(reader, part);
   if (either !== undefined) return [either];
   const far = firstAt([farAlong, soFar], tokens, part.start, part.end);
   if (far !== undefined && (far.end === part.end || /^(counting|including|incl|inc|with)$/.test(tokens[far.end]?.text ?? ''))) return [];

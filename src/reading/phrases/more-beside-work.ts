@@ -1,6 +1,7 @@
 // "12 bouts done need 6 more corsages": left to make, or more of the order? "12 bouts done, add 6 more corsages" adds them.
 
 import type { PieceKind } from '../../handbook/pieces.ts';
+import { countAndDone } from '../changes/count-and-done.ts';
 import { pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader } from '../phrase.ts';
 import { doneWord } from '../progress/done-words.ts';
@@ -16,9 +17,11 @@ const added = pattern(
 const done = pattern(`(${doneWord})`);
 
 const find = (reader: Reader): Finding[] => {
-  if (!unsure.might(reader.tokens) && !added.might(reader.tokens)) return [];
+  if (!done.might(reader.tokens)) return [];
   const { tokens } = reader;
   return reader.untouched().flatMap((part): Finding[] => {
+    const changed = part.asked ? undefined : countAndDone(reader, part);
+    if (changed !== undefined) return [changed];
     const more = part.asked ? undefined : added.in(tokens, part.start, part.end);
     const match = more ?? (part.asked ? undefined : unsure.in(tokens, part.start, part.end));
     if (

@@ -44,6 +44,7 @@ const isUpOrDown = ({ tokens }: Reader, start: number): boolean =>
     /^(we're|we|are|were|i'm|im|is|now|ok|,|-|\.|and|so|count|order|numbers|it's|its)$/.test(tokens[start - 2]?.text ?? '') ||
     tokens[start - 2]?.kind === 'line');
 const takesAway = ({ tokens }: Reader, start: number): boolean =>
+  tokens[start - 1]?.text === 'no' || // "no 2 crowns alike"
   takenAway.has(tokens[start - 1]?.text ?? '') ||
   (/^(the|those|that|about)$/.test(tokens[start - 1]?.text ?? '') &&
     /^(undo|forget|ignore|scratch|scrub)$/.test(tokens[start - 2]?.text ?? ''));

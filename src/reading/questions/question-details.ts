@@ -4,6 +4,7 @@ import type { PieceKind } from '../../handbook/pieces.ts';
 import { dateAt } from '../dates/date-forms.ts';
 import { pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
+import type { NumberRead } from '../text/token.ts';
 
 // "can 3 of us get 60 bouts done": the number of the pieces is the one asked about.
 const counted = pattern('<plain> (x|nos|no)? (<material>|dried|more|extra)? <piece>');
@@ -33,8 +34,8 @@ export const details = (reader: Reader, start: number, end: number) => {
   let item: string | undefined;
   let number: number | undefined;
   let numberMax: number | undefined;
-  let amount: string | undefined;
-  let amountMax: string | undefined;
+  let price: NumberRead | undefined;
+  let span: NumberRead | undefined;
   let date: string | undefined;
   let people: number | undefined;
   let numberOfPieces = false;
@@ -76,15 +77,12 @@ export const details = (reader: Reader, start: number, end: number) => {
         number = Number(token.number.amount);
         if (token.number.max !== undefined && /^\d+$/.test(token.number.max)) numberMax = Number(token.number.max);
       }
-      if (priced) amount ??= token.number.amount;
-      else if (token.number.max !== undefined) {
-        amount ??= token.number.amount;
-        amountMax ??= token.number.max;
-      }
-    } else if (token.number?.form === 'money') {
-      if (amount === undefined) amountMax = token.number.max;
-      amount ??= token.number.amount;
-    }
+      if (priced) price ??= token.number;
+      else if (token.number.max !== undefined) span ??= token.number;
+    } else if (token.number?.form === 'money') price ??= token.number;
   }
-  return { piece, item, number, numberMax, amount, amountMax, date, people };
+  // "20 to 24 bouts at 7.50 each": the span is of the pieces, where a price is said.
+  const money = price ?? span;
+  const amountMax = money?.max ?? money?.or?.at(-1);
+  return { piece, item, number, numberMax, amount: money?.amount, amountMax, date, people };
 };

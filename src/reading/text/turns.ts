@@ -1,6 +1,6 @@
 // Sentences and lines that go on with what stands before them: what is taken back or put right is one statement, however it is broken up.
 
-import { changed, type Token } from './token.ts';
+import { changed, cut, type Token } from './token.ts';
 
 const retold =
   /^(i|we|he|she|they|ive|i've|i'd|id) (said|put|wrote|typed|told|meant|miscounted|mistyped|counted|entered|logged|misread|had)( |$)/;
@@ -142,11 +142,22 @@ const startsAnew = (tokens: readonly Token[], index: number): boolean => {
   );
 };
 
+// "no 6 combs done" says no, and then how many; "no 2 crowns alike" and "no 6 combs done yet" say none.
+const counted =
+  /^\d+ (x )?(more |dried |fresh |faux )?(bouts|bhs|buttonholes|lapels|corsages|crowns|combs|halos|pieces|boutonnieres|wrist|pin|hair|flower|done|made)( |$)/;
+const none = /(^| )(yet|alike|same|match|look|looks)( |$)/;
+const saysNo = (tokens: readonly Token[], index: number): boolean =>
+  tokens[index - 1]?.text === 'no' &&
+  (index === 1 || (index === 2 && /^(oh|ah|sorry|er|um|ok|actually)$/.test(tokens[0]?.text ?? ''))) &&
+  counted.test(wordsFrom(tokens, index)) &&
+  !none.test(wordsFrom(tokens, index));
+
 /** The tokens with a comma wherever a break of another kind means no more than one. */
 export const withTurns = (given: readonly Token[]): readonly Token[] => {
   const tokens: Token[] = [];
   given.forEach((token, index) => {
-    if (turnsHere(given, index) || startsAnew(given, index)) tokens.push(changed(token, { kind: 'sign', text: ',', end: token.start }));
+    if (turnsHere(given, index) || startsAnew(given, index) || saysNo(given, index))
+      tokens.push(cut({ kind: 'sign', text: ',', start: token.start, end: token.start, glued: token.glued }));
     tokens.push(token);
   });
   let opened = 0; // where the sentence at hand begins
