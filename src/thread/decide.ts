@@ -8,6 +8,7 @@ import type { Problem } from '../values/problem.ts';
 import { isStudioFact } from './apply-studio-facts.ts';
 import type { EventState } from './event.ts';
 import { askCurrency } from './settle-currency.ts';
+import { givenAtPrice } from './settle-given.ts';
 import { settleInThread } from './settle-in-thread.ts';
 import { wornInOrder } from './settle-worn.ts';
 
@@ -31,8 +32,9 @@ export const decide = (state: EventState, reading: Reading, currency: string): D
   const { kept, ask } = askCurrency(reading.facts, currency);
   const worn = wornInOrder(state, kept);
   asks.unshift(...(ask ? [ask] : []), ...(worn.ask ? [worn.ask] : []));
-  for (const fact of worn.facts) {
-    const settled = settleInThread(state, fact, worn.facts);
+  const said = givenAtPrice(state, worn.facts);
+  for (const fact of said) {
+    const settled = settleInThread(state, fact, said);
     if (settled.kind === 'problem') return { kind: 'refused', problems: [settled.problem] };
     if (settled.kind === 'ask') asks.push(settled.ask);
     else facts.push(settled.fact);

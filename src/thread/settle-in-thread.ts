@@ -80,8 +80,8 @@ const settleChange = (state: EventState, change: FactOf<'change'>, beside: reado
   }
   if (change.what !== 'count') return settled(change);
   const [kind, second] = kinds;
-  if (isGiven(change) && !change.piece && kind !== undefined && second === undefined && madeOf(state, kind) > 0)
-    return askOrderedOrMade(change, kind);
+  const [begun, other] = kinds.filter((each) => madeOf(state, each) > 0);
+  if (isGiven(change) && !change.piece && begun && !other) return askOrderedOrMade(change, begun, second !== undefined);
   const meant = linesMeant(state, change.piece);
   if (meant.length === 1) return settled(change);
   if (meant.length > 1) return askWhichLine(meant, change);

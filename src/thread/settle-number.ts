@@ -8,12 +8,13 @@ import { kindsMeant, madeOf } from './apply-progress.ts';
 import type { EventState } from './event.ts';
 import { type Settled, settled } from './settled.ts';
 
-/** "5 more" once some are made: ordered, or made since. */
-export const askOrderedOrMade = (change: FactOf<'change'>, piece: PieceKind): Settled => {
+/** "5 more" once some are made: ordered, or made since. `named`: the choices say which kind, where the order has others. */
+export const askOrderedOrMade = (change: FactOf<'change'>, piece: PieceKind, named: boolean): Settled => {
   const count = Number(change.by);
+  const kind = named ? ` ${piece}${count === 1 ? '' : 's'}` : '';
   const choices: Choice[] = [
-    { words: `${count} more ordered`, facts: [{ ...change, piece }] },
-    { words: `${count} more made`, facts: [{ fact: 'made', count, piece, words: change.words }] },
+    { words: `${count} more${kind} ordered`, facts: [{ ...change, piece }] },
+    { words: `${count} more${kind} made`, facts: [{ fact: 'made', count, piece, words: change.words }] },
   ];
   return { kind: 'ask', ask: { about: 'count', why: 'which number', words: change.words, choices } };
 };

@@ -36,7 +36,7 @@ const forms: readonly (readonly [ReturnType<typeof pattern>, number])[] = (
     ],
     [`(plus|and|+|also|another|with) (another)? <n:count> (more)? for (the|his|her|their|my|our|her|both)? <r:role>`, 1],
     [
-      `(minus|drop|lose|remove|take off|take out|take away|knock off|less|subtract|cancel|scrap|cut|delete|losing|dropping|ditch|bin|pull|minusing|forget|deduct) (out|off|away|of)? ${some} (of)? ${what} (off|out|please|pls)?`,
+      `(minus|drop|lose|remove|take off|take out|take away|knock off|less|subtract|cancel|scrap|cut|delete|losing|dropping|ditch|bin|pull|minusing|forget|deduct) (out|off|away|of)? (the|those|these|my|our)? ${some} (of)? ${what} (off|out|please|pls)?`,
       -1,
     ],
     // "cancel the 2 extra bouts": what was added is taken off again.
@@ -111,8 +111,10 @@ const ofSpares = (tokens: readonly Token[], { start, end }: Match): boolean =>
     .slice(start, end + 1)
     .some(({ means, text }, at) => /^(spare|spares)$/.test(text) || (means['piece'] !== undefined && isSpare(tokens, start + at)));
 
-/** The price of what is added. */
-export const priceBehind = pattern('(,)? ((at|@) <a:amount> (<each>)?|<a:money> (<each>)?|<a:plain> <each>)');
+/** The price of what is added, whoever it is for. */
+export const priceBehind = pattern(
+  '(for (the|his|her|their|my|our|both){0,2} (<count>)? <role> (<role>)?)? (,)? ((at|@) <a:amount> (<each>)?|<a:money> (<each>)?|<a:plain> <each>)',
+);
 
 const lost = /^(lost|broke|snapped|dropped|wrecked|ruined|binned|squashed|crushed|cracked|smashed)$/;
 const formsAlone = forms.map(([form]) => form);

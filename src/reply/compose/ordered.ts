@@ -20,7 +20,14 @@ export const markedLine = ({ step, item }: Step, answer: Answer): Line => {
   const said = text`${strong(name)}: ${step}.`;
   if (rows.length === 0) return said;
   const names = rows.map((row) => row.item.name);
-  if (item !== undefined && matchIngredient(item, names).match === 'none') return text`${said} It is in no recipe of this event.`;
+  if (item !== undefined && matchIngredient(item, names).match === 'none') {
+    const inRecipe = Object.values(answer.event.recipes).flatMap((lines) => (lines ?? []).map((line) => line.ingredient));
+    const why =
+      matchIngredient(item, inRecipe).match === 'none'
+        ? 'It is in no recipe of this event.'
+        : 'It is not on the price list yet, so not on the buying list.';
+    return text`${said} ${why}`;
+  }
   return text`${said} ${openWords(step === 'ordered' ? 'order' : 'come', rows, answer)}`;
 };
 

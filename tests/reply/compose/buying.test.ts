@@ -68,6 +68,8 @@ describe('the buying list of one event', () => {
     expect(said[5]).toMatch(/^Bunny tail: ordered. Nothing is left to order\./);
     expect(said[6]).toMatch(/^Statice: received. Still to come: Bunny tails, £43\.50\./);
     expect(said[7]).toContain('It is in no recipe of this event.');
+    const unpriced = await replies(...order, 'each buttonhole: 3 bunny tails, 1 peony', 'ordered the peonies');
+    expect(unpriced.at(-1)).toContain('It is not on the price list yet, so not on the buying list.');
   });
 
   it('asks for prices where it has none, and keeps them out of every figure', async () => {
