@@ -10,7 +10,7 @@ import { declinedAt } from './declined.ts';
 import { behind, behindPause, countsBehind } from './numbers-behind.ts';
 import { oneOfThose } from './one-of-those.ts';
 import { countFor, nameOf } from './role-counts.ts';
-import { kindsAhead, pieceForAll, piecePaused, shareByGroup, stillFor } from './share-pieces.ts';
+import { kindsAhead, pieceForAll, piecePaused, shareBehind, shareByGroup, stillFor } from './share-pieces.ts';
 import { tellsWho, whoTheyAre } from './told-first.ts';
 import { shareWithBefore } from './too.ts';
 import { totalAt, totalIn } from './totals.ts';
@@ -201,6 +201,7 @@ export const readWearers = (
   shareWithBefore(reader, part, entries);
   if (given === undefined) shareByGroup(reader, entries);
   else for (const each of entries) each.piece ??= given;
+  shareBehind(reader, entries);
   const party = partyOf.in(reader.tokens, part.start, part.end);
   const totals = totalIn(reader, part, Math.max(0, ...entries.map((each) => each.count)));
   const said = party ?? totals;

@@ -21,6 +21,18 @@ export const shareByGroup = (reader: Reader, entries: Entry[]): void => {
   }
 };
 
+const joined = pattern('(,)? (and|&|n|plus|\\+) (the|our|her|his|both|all){0,2} (<count>)? (<role>)');
+
+/** "mums get the corsages, and the 2 nans": who is joined on behind has the same, where such a wearer usually does. */
+export const shareBehind = (reader: Reader, entries: Entry[]): void => {
+  for (let at = 1; at < entries.length; at++) {
+    const [before, mine] = [entries[at - 1], entries[at]];
+    if (before?.piece === undefined || mine === undefined || mine.piece !== undefined || !suits(mine.wearer, before.piece)) continue;
+    for (let index = before.at + 1; index <= mine.at; index++)
+      if (joined.at(reader.tokens, index, reader.tokens.length) !== undefined) mine.piece = before.piece;
+  }
+};
+
 const polite = '(please|pls|ta|thanks|too|,){0,2}';
 const forAll = [
   pattern(
