@@ -10,6 +10,7 @@ import { awayWord, helping, meAnd, nobody, pairForms, peopleForms } from './crew
 import { dateIn } from './days-at-bench.ts';
 import { handsTogether } from './hands-together.ts';
 import { hoursOf } from './pace.ts';
+import { shiftHours } from './shift-hours.ts';
 
 // "2 seniors 1 junior": all the hands that are named.
 const named = pattern('<n:count> (extra|more|other|good|new)? <bench>');
@@ -76,7 +77,19 @@ const fewerBy = pattern(
   '((minus|except|except for|apart from) (<unlisted>|me|the <bench>|my <bench>)|without (me|the <bench>|my <bench>))',
 ); // "team of 3 minus jo"
 const pieceworkOfSome = pattern('(takes|take|took) (about)? <count> <bench> (about|around)? <duration>');
+// "kirra in fri 8 til 12, me all day": not all of them for as long.
+const wholeDay = pattern('(all day|half a day|half day|full day|whole day|mornings|afternoons|the morning|the afternoon|mornings only)');
+const daysUnlike = ({ tokens }: Reader, { start, end }: Part): boolean => {
+  const first = wholeDay.in(tokens, start, end);
+  if (first === undefined || !tokens.slice(start, end).some(({ text }) => /^(,|and|&|n)$/.test(text))) return false;
+  return (
+    wholeDay.in(tokens, first.end, end) !== undefined ||
+    shiftHours({ tokens } as Reader, { start, end, asked: false }) !== undefined ||
+    tokens.slice(start, end).some(({ number }) => number?.max !== undefined)
+  );
+};
 export const unsureHands = (reader: Reader, { start, end }: Part): boolean =>
+  daysUnlike(reader, { start, end, asked: false }) ||
   oneMore.in(reader.tokens, start, end) !== undefined ||
   pieceworkOfSome.in(reader.tokens, start, end) !== undefined ||
   fewerBy.in(reader.tokens, start, end) !== undefined ||
@@ -132,10 +145,20 @@ const reason = /^(as|because|cos|coz|cuz|since|with)$/;
 const saysAway = ({ tokens }: Reader, { start, end }: Stretch): boolean =>
   tokens.slice(start, end).some((token) => awayWord.test(token.text)) && !tokens.slice(start, end).some((token) => reason.test(token.text));
 
+const apartAtSo = ({ tokens }: Reader, { start, end }: Stretch): Stretch[] => {
+  const at = tokens.findIndex(({ text }, index) => index > start && index < end - 1 && text === 'so');
+  return at < 0
+    ? [{ start, end }]
+    : [
+        { start, end: at },
+        { start: at + 1, end },
+      ];
+};
+
 /** "only 2 of us sat, jo's sick": who is away is why; the rest of the sentence tells who is there. Nothing where that is not plain. */
 export const withoutAbsent = (reader: Reader, part: Part): Part | undefined => {
   if (!saysAway(reader, part) || countAway(reader, part) > 0 || peopleIn(reader, part) === undefined) return part;
-  const clauses = clausesOf(reader, part);
+  const clauses = clausesOf(reader, part).flatMap((clause) => apartAtSo(reader, clause));
   const there = clauses.filter((clause) => !saysAway(reader, clause));
   const [first] = there;
   const last = there.at(-1);

@@ -7,8 +7,10 @@ import type { Part } from '../text/message.ts';
 import type { Token } from '../text/token.ts';
 
 const till = '(-|to|til|till|until|thru|through)';
+const tillWord = /^(-|to|til|till|until|thru|through)$/;
 const one = (hour: string, time: string): string => `(half|quarter)? (past|to)? (<${hour}:count>|<${time}:time>|noon|midday)`;
-const clock = pattern(`(from)? ${one('c', 'a')} ${till} ${one('e', 'b')}`);
+// "from 7am saturday til 11"
+const clock = pattern(`(from)? ${one('c', 'a')} ((on|this)? (<weekday>|tomorrow|today))? ${till} ${one('e', 'b')}`);
 /** "thurs arvo 1 til 5", "half 7 to 11": two hours of the clock, read as a range. */
 const clockRange = pattern(
   '((from|arvo|afternoon|morning|<weekday>|tomorrow|,|at) <r:range>|(from|at)? (half|quarter past|quarter to) <r:range>)',
@@ -72,7 +74,9 @@ export const shiftHours = (reader: Reader, part: Part): number | undefined => {
   const begins = a ?? c;
   const split = begins === undefined ? opening + 1 : tokens.indexOf(begins, opening) + 1;
   const from = minutesAt(tokens.slice(opening, split), c, a);
-  const to = minutesAt(tokens.slice(split + 1, match.end), e, b);
+  // The day may stand between: "from 7am saturday til 11".
+  const rest = tokens.slice(split, match.end);
+  const to = minutesAt(rest.slice(rest.findIndex(({ text }) => tillWord.test(text)) + 1), e, b);
   if (from === undefined || to === undefined) return undefined;
   const minutes = to > from ? to - from : to + 12 * 60 - from;
   return minutes > 0 && minutes <= 14 * 60 ? minutes / 60 : undefined;

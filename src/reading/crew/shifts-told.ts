@@ -107,6 +107,7 @@ const shiftAt = (reader: Reader, from: number, end: number, before: Shift | unde
       index = named.end;
     } else if (span !== undefined) {
       hours = span.hours;
+      for (let at = index; at < span.end && day === undefined; at++) day = dayAt(reader, at, span.end);
       index = span.end;
     } else if (hours === undefined && hoursOf(token) !== undefined) {
       hours = hoursOf(token);

@@ -140,7 +140,7 @@ const besideOnly = (reader: Reader, index: number): TimeRead | undefined => {
     // "15.30" is a time by the clock of 24 hours.
     if (hour >= 13 && hour <= 23 && !pieces() && !tokens.some((each) => each.means['each'] !== undefined || each.number?.form === 'money'))
       return one(at(hour, Number(dotted[2])));
-    const led = /^(at|@|ceremony|from|starts|starting|start|kickoff|kick-off|time)$/.test(tokens[index - 1]?.text ?? '');
+    const led = /^(at|@|ceremony|vows|service|from|starts|starting|start|kickoff|kick-off|time)$/.test(tokens[index - 1]?.text ?? '');
     // "sat: 9 bouts @ 12.50": what a piece costs.
     const priced = led && tokens[index - 2]?.means['piece'] !== undefined && (hour >= 5 || !/^(00|15|30|45)$/.test(dotted[2] ?? ''));
     if (hour >= 1 && hour <= 12 && !priced && (led || half !== undefined || !pieces())) return one(at(of24(hour, half), Number(dotted[2])));

@@ -35,7 +35,7 @@ const attending = pattern(
 );
 // "need friday morning off", "bank holiday monday we're shut", "got a wedding of my own to go to", "my bday is 3 feb".
 const ownTime = pattern(
-  "((need|want|wants|taking|take|got|have|having|booked|with) (the|a|that|my|half)? (morning|afternoon|day|arvo|week|weekend|evening|time|<weekday>)? (morning|day)? off|(can't|cant|cannot|won't|wont|not able to|unable to) (be)? (work|in|come in|make it in|do my shift)|(we're|we are|were|shop|shop's|studio|studio's|everyone|everything) (is|are|all|also)? (shut|closed|closing)|my (own)? (birthday|bday|b'day|anniversary|hols|holiday|holidays|exam|exams))",
+  "((need|want|wants|taking|take|got|have|having|booked|with) (the|a|that|my|half)? (morning|afternoon|day|arvo|week|weekend|evening|time|<weekday>)? (morning|day)? off|(can't|cant|cannot|won't|wont|not able to|unable to) (be)? (work|in|come in|make it in|do my shift)|(we're|we are|were|shop|shop's|studio|studio's|everyone|everything) (is|are|all|also)? (shut|closed|closing)|no (post|mail|deliveries|delivery|collections|bins|market|buses|trains|school|classes|signal) (then|that day|on|til|till|today)?|my (own)? (birthday|bday|b'day|anniversary|hols|holiday|holidays|exam|exams))",
 );
 const ownEvent = pattern(
   '((wedding|party|funeral|christening|do|graduation|event) of (my|our) own|(a|my|another) (<word>){0,2} (wedding|party|funeral|christening|do|event) (<any>){0,3} to (go|get|drive|fly) to)',

@@ -35,6 +35,7 @@ const forms = [
     "(they|couple|client|they're|theyre|they are) (want|wants|get married|tie|going for|picked|chose|settled|after|go for|went for|decided|pick|on the)",
   ),
   occasionNamed,
+  pattern('vows (at|@|are|is|from|on|:|-){0,2} (<time>|<plain>|half|quarter|noon|<weekday>|<slashed>)'),
   pattern('(when|day|occasion) (:|-|=)'),
   pattern('(takes|taking|take) place'),
   pattern('(falls|fall) on'),

@@ -13,7 +13,7 @@ const weak = new Set(
 `),
 );
 const notOf =
-  /^(tape|ribbon|ribbons|bag|bags|towel|towels|box|boxes|up|ice|cleaning|cleaner|tea|coffee|air|start|water|paint|shirt|dress|wire|card|out|off|time|band|news|milk|bread|lot|bunch|batch|bucket|veg|scarf|tie|cup|cups)$/;
+  /^(tape|ribbon|ribbons|bag|bags|towel|towels|box|boxes|up|ice|cleaning|cleaner|tea|coffee|air|start|water|paint|shirt|dress|wire|card|out|off|time|band|news|milk|bread|lot|bunch|batch|bucket|veg|scarf|tie|cup|cups|weather|january|july|spell|spells|skin|hands|eyes|mouth|throat|slope|ski|dock|wine|shampoo|humour|rot|ground|summer|winter|season|run)$/;
 const verbBefore = /^(from|by|until|til|till|on|at|off|out|the|them|it|for|these|those|my|our|some|in|by|enough|all|well|\d+)$/;
 const ofPieces = pattern('(the|for the)? <p:piece> (are|is|will be|to be|all|being|in|,|:|-|=)? (all|now|just)? <material>');
 const beforePieces = pattern('<material> (for the|for|on the)? <p:piece>');

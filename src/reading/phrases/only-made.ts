@@ -47,6 +47,10 @@ const askWhich = (reader: Reader, part: Part): Finding | undefined => {
   return { start: part.start, end: part.end, asks: [{ about: 'count', why: 'which number', words, choices }] };
 };
 
+// "didn't get near the combs, just 10 bouts": what was made instead.
+const instead = pattern(
+  "(sorry|ok|so|,){0,2} (i|we)? (didn't|didnt|did not|haven't|havent|never|couldn't|couldnt) (even|really)? (get|got|manage|managed|touch|touched|finish|finished|start|started|do|done|make|made|reach) (near|to|round to|onto|on to|any of|any|started on)? (the|any|our)? (<material>)? <piece> (today|yet|tonight|in the end|at all)? (,|-|but|so){0,2} ((only|just|but) (did|made|got|managed)? <n:count> (<material>)? <p:piece> (done|made|tho|though|instead|today)?|<n:count> (<material>)? <p:piece> (tho|though|instead))",
+);
 const findIn = (reader: Reader, part: Part): Finding[] => {
   const { tokens } = reader;
   if (part.asked) return [];
@@ -54,6 +58,9 @@ const findIn = (reader: Reader, part: Part): Finding[] => {
   if (good !== undefined) return [{ start: part.start, end: part.end, held: true }];
   const either = askWhich(reader, part);
   if (either !== undefined) return [either];
+  const other = instead.at(tokens, part.start, part.end);
+  if (other?.end === part.end && other.kept['n']?.number?.max === undefined)
+    return [found(reader, part.start, part.end, [{ fact: 'made', count: amountOf(other.kept['n']), ...kindOf(other.kept['p']) }])];
   for (const form of forms) {
     const match = form.at(tokens, part.start, part.end);
     const number = match?.kept['n']?.number;
@@ -77,7 +84,7 @@ export const onlyMade: Phrase = {
   name: 'only so many made',
   examples: [],
   find: (reader) =>
-    [...forms, survived, eitherWay].some((form) => form.might(reader.tokens))
+    [...forms, survived, eitherWay, instead].some((form) => form.might(reader.tokens))
       ? reader.untouched().flatMap((part) => findIn(reader, part))
       : [],
 };

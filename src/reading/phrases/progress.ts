@@ -3,8 +3,9 @@
 import { onOtherWork } from '../held/other-work-alone.ts';
 import { anyIn, type Match, type Pattern, pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader, type Unworded } from '../phrase.ts';
+import { allBut, allButFirst, downAndLeft } from '../progress/but-not-all.ts';
 import { intent } from '../progress/done-words.ts';
-import { allBut, allButFirst, countedForms, doneAnywhere, downAndLeft, type Form, finishedForms } from '../progress/finished-forms.ts';
+import { countedForms, doneAnywhere, type Form, finishedForms } from '../progress/finished-forms.ts';
 import { inOrder } from '../progress/in-order.ts';
 import { kindsFinished } from '../progress/kinds-finished.ts';
 import { listAfter, listBeforeDone } from '../progress/lists.ts';

@@ -85,6 +85,11 @@ const forms: readonly (readonly [string, Build])[] = [
     "(half|halfway|about half|half of them) (done|made|finished|there) (,|-|so|and){0,2} (that's|thats|that is) <n:count> (<p:piece>)? (done|made|finished)?",
     sofar,
   ],
+  // "tray 3 done, thats 36": what is in all the trays
+  [
+    "(tray|trays|box|crate|board|rack|shelf|batch) (<plain>)? (is|are|all|now){0,2} (done|finished|packed|boxed|full|complete|made) (,|-|and|;){0,2} (that's|thats|that is|that makes|makes|makes it|so|so that's) <n:count> (<p:piece>)? (all up|in total|so far|now|done|made|altogether)?",
+    (match) => (/^(more|extra|left|to)$/.test(match.kept['p']?.text ?? '') ? undefined : sofar(match)),
+  ],
   // "15 boutonnieres down"
   ['<n:count> (<material>)? <p:piece> down (so far|already|today|now|\\.|!)', counts],
   ['<n:count> (replacements|replacement) (<p:piece>)? (are|is|all|now)? (made|done|finished|ready)', again],
@@ -109,7 +114,7 @@ const forms: readonly (readonly [string, Build])[] = [
   ],
   [`not (a single|one|a|any|even one) (one|of them|single one)? (is|been|yet)? ${done} (up)? (yet)?`, none],
   [
-    "(havent|haven't|not|didnt|didn't|have not|did not|hasnt|hasn't) (made|done|started|get|finished|got|do|make|finish|even started|begun) (any|one|a single one|anything|a thing)? (of)? (the|them)? (<p:piece>)? (done)? (yet|today|at all)?",
+    "(havent|haven't|not|didnt|didn't|have not|did not|hasnt|hasn't) (made|done|started|get|got|do|make|even started|begun|(finished|finish) (any|one|a single one|anything)) (any|one|a single one|anything|a thing)? (of)? (the|them)? (<p:piece>)? (done)? (yet|today|at all)?",
     (match) => (match.end - match.start >= 3 || match.kept['p'] !== undefined ? none(match) : undefined),
   ],
   ["(havent|haven't|have not|not|hasnt|hasn't) (even)? (started|begun)", none],
@@ -208,17 +213,5 @@ export const countedForms: readonly Pattern[] = [
   `${done} (:|-|another|is|=)? ${counted}`,
 ].map((source) => pattern(source));
 
-/** "17 down, 23 to go": "down" is finished only beside what is left. */
-export const downAndLeft = pattern(
-  '<n:count> (<p:piece>)? down (,|and|-)? (only|just)? <m:count> (<piece>)? (to go|left|more|remaining|more to go) ((on|of|for) (the|our)? <p:piece>)?',
-);
-/** "all done except 2 corsages": what is left. */
-export const allBut = pattern(
-  `(all|everything|the lot|all of them)? (the)? (<p:piece>)? (is|are)? ${done} (except|bar|but|apart from|other than|excluding|minus|save) (for)? (the)? (last)? <n:count> (of)? (the)? (<p:piece>)?`,
-);
-/** "all bar 3 done" */
-export const allButFirst = pattern(
-  `(all|everything|the lot|all of them|every one) (except|bar|but|apart from|other than|excluding|minus|save) (for)? (the)? (last)? <n:count> (of)? (the|them)? (<p:piece>)? (is|are|now)? ${done}`,
-);
 export const doneAnywhere = pattern(done);
 export const listEnd = pattern(`${be}{0,3} ${done}`);

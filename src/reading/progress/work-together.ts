@@ -58,7 +58,7 @@ export const together = (
   )
     told = 'again';
   // "12 down, 4 to go on the combs"
-  const later = events.find((event) => event.told === 'kind')?.kind;
+  const later = events.slice(next).find((event) => event.told === 'kind')?.kind;
   if (word.told === 'down' && only?.kind === undefined && only !== undefined && later !== undefined) own = [{ ...only, kind: later }];
   // "that's another dozen done" is no whole.
   if (told === 'reach' && own.some((item) => item.more)) told = 'did';

@@ -8,6 +8,8 @@ import type { Part } from '../text/message.ts';
 const verbs =
   /^(need|needs|come|have|go|fit|take|look|get|cost|include|want|pay|charge|start|last|keep|work|count|require|make|still|both|all|ever|add|add up|leave|match|suit|owe|arrive|know|use|match|cover|allow|agree)$/;
 const negated = /^(isnt|isn't|arent|aren't|didnt|didn't|wouldnt|wouldn't|cant)$/;
+const notDone =
+  /^(get|manage|touch|finish|make|do|have|go|start|even|quite|reach|sleep|eat|bother|end|need|want|like|see|hear|know|realise|realize|think|mean)$/;
 const cannot = /^(cant|can't|cannot|couldnt|couldn't|wont|won't)$/;
 const isDay = ({ tokens }: Reader, index: number): boolean => {
   const at = /^(it|on|this|next|in)$/.test(tokens[index]?.text ?? '') ? index + 1 : index;
@@ -15,6 +17,8 @@ const isDay = ({ tokens }: Reader, index: number): boolean => {
 };
 export const tells = (reader: Reader, index: number, part: Part): boolean => {
   const [first, second, third] = reader.tokens.slice(index, index + 3).map(({ text }) => text);
+  // "didn't finish the crowns, did 4"
+  if (!part.asked && /^didn'?t$/.test(first ?? '') && notDone.test(second ?? '')) return true;
   const rest = reader.tokens.slice(index + 2, part.end);
   if (first === 'do' && /^(it|them)$/.test(second ?? '')) return true;
   if (first === 'do' && /^(the|these|those|this)$/.test(second ?? '')) return !rest.some(({ text }) => verbs.test(text));

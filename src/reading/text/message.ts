@@ -7,6 +7,7 @@ import { withClientFlowers } from './client-flowers.ts';
 import { withoutCourtesy } from './courtesy.ts';
 import { joinEachChoices } from './each-choices.ts';
 import { joinHourWords } from './hour-words.ts';
+import { joinHoursAndMinutes } from './hours-and-minutes.ts';
 import { withOpenQuestions } from './inner-questions.ts';
 import { lex } from './lex.ts';
 import { nameWords } from './name-words.ts';
@@ -119,6 +120,7 @@ const stages: readonly ((tokens: readonly Token[]) => readonly Token[])[] = [
   joinNumberWords,
   joinHourWords,
   joinUnits,
+  joinHoursAndMinutes,
   joinRanges,
   nameWords,
   boxesAsGoods,

@@ -1,0 +1,19 @@
+// All but so many, and so many beside what is left: "17 down, 23 to go", "all done except 2 corsages".
+
+import { pattern } from '../pattern.ts';
+import { doneWord } from './done-words.ts';
+
+const done = `(${doneWord})`;
+
+/** "17 down, 23 to go": "down" is finished only beside what is left. */
+export const downAndLeft = pattern(
+  '<n:count> (<p:piece>)? down (,|and|-)? (only|just)? <m:count> (<piece>)? (to go|left|more|remaining|more to go) ((on|of|for) (the|our)? <p:piece>)?',
+);
+/** "all done except 2 corsages": what is left. */
+export const allBut = pattern(
+  `(all|everything|the lot|all of them)? (the)? (<p:piece>)? (is|are)? ${done} (except|bar|but|apart from|other than|excluding|minus|save) (for)? (the)? (last)? <n:count> (of)? (the)? (<p:piece>)?`,
+);
+/** "all bar 3 done" */
+export const allButFirst = pattern(
+  `(all|everything|the lot|all of them|every one) (except|bar|but|apart from|other than|excluding|minus|save) (for)? (the)? (last)? <n:count> (of)? (the|them)? (<p:piece>)? (is|are|now)? ${done}`,
+);
