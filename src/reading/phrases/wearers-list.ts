@@ -10,8 +10,8 @@ import { askHowMany } from '../wearers/ask-how-many.ts';
 import { countedAgain } from '../wearers/counted-again.ts';
 import { headsAlone } from '../wearers/head-counts.ts';
 import { type Entry, readWearers } from '../wearers/read-wearers.ts';
-import { countFor, nameOf } from '../wearers/role-counts.ts';
 import { forHead, party, tailPieces } from '../wearers/wearer-words.ts';
+import { wornBy } from '../wearers/worn-by.ts';
 
 const joins = /^(plus|and|&|\+|n)$/;
 
@@ -20,26 +20,6 @@ const wearersFact = (entries: readonly Entry[], total?: number): Unworded => ({
   wearers: entries.map(({ at: _, most: __, ...entry }) => entry),
   ...(total === undefined ? {} : { total }),
 });
-
-// "groom, 2 mums; mums have wrist corsages": what one kind of wearer on the list wears.
-const worn = pattern(
-  '(and|the|all|all the|both|,){0,2} <r:role> (have|get|gets|has|wear|want|are getting|are having|in|with|to have|on|:|-|=) (a|an|the)? (<material>)? <p:piece> (each|too|please|pls)?',
-);
-const wornBy = (reader: Reader, part: Part, entries: readonly Entry[]): Finding | undefined => {
-  const match = worn.at(reader.tokens, part.start, part.end);
-  const piece = match?.kept['p']?.means['piece'] as PieceKind | undefined;
-  const role = match?.kept['r']?.means['role'];
-  if (match?.end !== part.end || piece === undefined || piece === 'unspecified' || role === undefined) return undefined;
-  const meant = entries.filter((each) => each.piece === undefined && (each.wearer === nameOf(role, 1) || each.wearer === nameOf(role, 2)));
-  // "mums have wrist corsages": two of them, though no list names them; the order's own count is left as it is.
-  const count = meant.length === 0 ? countFor(match.kept['r']?.text ?? '', undefined, false) : undefined;
-  if (count !== undefined)
-    return found(reader, part.start, part.end, [{ fact: 'wearers', wearers: [{ wearer: nameOf(role, count), count, piece }] }]);
-  if (meant.length === 0) return undefined;
-  for (const each of meant) each.piece = piece;
-  const all = meant.reduce((sum, each) => sum + each.count, 0);
-  return found(reader, part.start, part.end, [{ fact: 'pieces', piece, count: all }]);
-};
 
 const speaksOfMoney = (token: Token, next: Token | undefined): boolean =>
   token.number?.form === 'money' ||
