@@ -18,6 +18,7 @@ import { madeBehind } from './phrases/made-behind.ts';
 import { materialLeft } from './phrases/material-left.ts';
 import { materialSaid } from './phrases/material-said.ts';
 import { moreBesideWork } from './phrases/more-beside-work.ts';
+import { moreThenHome } from './phrases/more-then-home.ts';
 import { onlyMade } from './phrases/only-made.ts';
 import { order } from './phrases/order.ts';
 import { otherWork } from './phrases/other-work.ts';
@@ -52,6 +53,7 @@ export const phrases: readonly Phrase[] = [
   couldOnly,
   workPutRight,
   onlyMade,
+  moreThenHome,
   question,
   madeBehind,
   boundedWork,

@@ -30,6 +30,7 @@ export const handled = many([
   '(workshop|workshops|masterclass|class|classes|course|demo|hen do|hens) <any>{0,10} (<count> <piece> each|each (makes|make|making|gets to make) (a|an|their own|<count>) <piece>)',
   '(redoing|remaking|rewiring|re-doing|reworking|rebuilding|retaping) (the|all|those|about)? <count> (of the)? (<material>)? <piece>',
   `(knocked|ate|eaten|pulled|swiped|nicked|stole) ${some} (off|over|down|from)?`,
+  '<count> (of the)? (<material>)? <piece> (has|have|all)? lost (its|their|a|some|the|one|his|her) (pin|pins|petal|petals|magnet|magnets|ribbon|bow|backing|tape|label|leaf|leaves|sprig|bead|pearl)',
   '<count> (<material>)? <piece> (need|needs|needing) (fixing|checking|tidying|misting|labelling|a fix|a check|repair|a trim|water)',
   '(paid|owing|owes|owe) (is|of|was|a|them|us|him|her|about)? <number>',
   'balance (is|of)? <number> (on|owing|due|to pay|owed)',

@@ -16,6 +16,19 @@ const whole = pattern(
   `(ok|so|right|the|,){0,2} <n:count> (<material>)? <p:piece> (,|-)? (and)? (that's|thats|that is|which is) (all (of (them|em|those))?|them all|the lot|every (last)? one|<all>|em all) (now)? (done|made|finished|boxed|complete|sorted|ready) (now|today|woo|yay|finally|at last|lads|team|,|!){0,2}`,
 );
 
+// "did the mums' corsages, 2 of them", "finished the crowns, all 4 of them"
+const ofThem = pattern(
+  `(ok|so|right|just|i|we|i've|we've|ive|weve|,){0,3} (${didWord}) (all|the|my|our|her|his){0,2} (<owner>|<role>|<any>)? (')? <p:piece> (,|-|\\(){0,1} (<l:word>)? (<n:count>|<b:word>) of (them|those|em) (\\))? (now|so far|today|done){0,1}`,
+);
+const ofThose = (reader: Reader, part: Part): Finding | undefined => {
+  const match = ofThem.at(reader.tokens, part.start, part.end);
+  const { n, b, l, p } = match?.kept ?? {};
+  if (match?.end !== part.end || p === undefined || (l !== undefined && l.text !== 'all')) return undefined;
+  if (n === undefined ? b?.text !== 'both' : n.number?.max !== undefined) return undefined;
+  const count = n === undefined ? 2 : amountOf(n);
+  return found(reader, part.start, part.end, [{ fact: 'made', count, ...(l === undefined ? {} : { all: true as const }), ...kindOf(p) }]);
+};
+
 // When they were made is a remark; how, for whom or at what price is another matter.
 const when =
   /^(while|whilst|when|over|on|before|after|during|at|as|this|last|yesterday|between|earlier|today|tonight|just|first|early|late|straight|waiting|since|lol|haha|\)|,|-|!)$/;
@@ -43,6 +56,8 @@ const findIn = (reader: Reader, part: Part): Finding[] => {
   const lot = whole.at(tokens, part.start, part.end);
   if (lot?.end === part.end && lot.kept['n']?.number?.max === undefined)
     return [found(reader, part.start, part.end, [{ fact: 'made', count: amountOf(lot.kept['n']), all: true, ...kindOf(lot.kept['p']) }])];
+  const those = ofThose(reader, part);
+  if (those !== undefined) return [those];
   const match = made.at(tokens, part.start, part.end);
   if (match === undefined) return [];
   // "12 bouts, we did them at 14 each" prices them.
@@ -60,5 +75,7 @@ export const madeBehind: Phrase = {
   name: 'made, said behind',
   examples: [],
   find: (reader) =>
-    made.might(reader.tokens) || whole.might(reader.tokens) ? reader.untouched().flatMap((part) => findIn(reader, part)) : [],
+    made.might(reader.tokens) || ofThem.might(reader.tokens) || whole.might(reader.tokens)
+      ? reader.untouched().flatMap((part) => findIn(reader, part))
+      : [],
 };

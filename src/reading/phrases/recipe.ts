@@ -47,11 +47,20 @@ const besides = (reader: Reader, { start, end }: Stretch): boolean => {
   return /^(also|and also)\b|\b(too|as well|also)$/.test(words.join(' '));
 };
 
+const bounded = pattern(
+  '(no more than|max|maximum|maximum of|max of|at most|at least|min|minimum|minimum of|under|less than|fewer than|over|more than|<upTo>) <count> (<material>)? (stems|stem|flowers|heads|bits|things|<ingredient>) (max|tops)? (a|per|each|in a|in each|on a|/) (<piece>|one)',
+);
+
 const find = (reader: Reader): Finding[] => {
   const findings: Finding[] = [];
   const wearers: { finding: Finding; fact: Extract<Unworded, { fact: 'recipe' }> }[] = [];
   for (const part of joinedLines(reader, reader.untouched().slice(0, 60))) {
     if (part.end - part.start > 60 || stepDone.in(reader.tokens, part.start, part.end) !== undefined) continue;
+    // "no more than 3 stems a bout" says how many there may be, and not how many there are.
+    if (bounded.in(reader.tokens, part.start, part.end) !== undefined) {
+      findings.push({ start: part.start, end: part.end, held: true });
+      continue;
+    }
     // "fern 3 each" is a price or a recipe: left to nobody else.
     if (eachSaid(reader.tokens, part.start, part.end) === 'either') {
       findings.push({ start: part.start, end: part.end, held: true });

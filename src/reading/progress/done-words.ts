@@ -3,11 +3,15 @@
 import { wordList } from '../words/word-list.ts';
 
 export const doneWord =
-  'done|made|finished|completed|complete|ready|boxed|packed|sorted|in the box|in the fridge|in the cooler|in the chiller|boxed up|finito|in the bag|all done|boarded|on the board|packed up|bagged|good to go|ticked off|wrapped up|off the bench|over and done|in boxes|done and dusted|knocked over|dusted|in box|off my bench|off our bench|off bench|on the rack|in trays|on trays|in the coolroom|in coolroom|in the cool room|in the walk-in|in chiller|in cooler|in fridge|klaar|ho gaya|ho gaye|ho gayi|hogaya|hogaye|dun|finsihed|finshed|fin|finised|compleated|completd|pinned to the board|on boards|up on the board|d0ne|donee|out of the way|out the way|off the list|labelled and boxed|labelled & boxed|labelled n boxed|tagged and bagged|tagged and boxed|labelled and packed|boxed and labelled';
+  'under the belt|under my belt|under our belt|in the can|on the tray|in the tray|on ice|in the bucket|all set|in the esky|in the chilly bin|in the cold room|done|made|finished|completed|complete|ready|boxed|packed|sorted|in the box|in the fridge|in the cooler|in the chiller|boxed up|finito|in the bag|all done|boarded|on the board|packed up|bagged|good to go|ticked off|wrapped up|off the bench|over and done|in boxes|done and dusted|knocked over|dusted|in box|off my bench|off our bench|off bench|on the rack|in trays|on trays|in the coolroom|in coolroom|in the cool room|in the walk-in|in chiller|in cooler|in fridge|klaar|ho gaya|ho gaye|ho gayi|hogaya|hogaye|dun|finsihed|finshed|fin|finised|compleated|completd|pinned to the board|on boards|up on the board|d0ne|donee|out of the way|out the way|off the list|labelled and boxed|labelled & boxed|labelled n boxed|tagged and bagged|tagged and boxed|labelled and packed|boxed and labelled';
 export const didWord =
   'made|did|finished|completed|done|knocked out|smashed out|smashed|smashed through|smashed thru|flew thru|ripped through|ripped thru|raced thru|blasted through|blitzed through|banged through|got thru|powered thru|rattled thru|ploughed thru|romped through|whizzed thru|banged out|churned out|got through|boxed|pumped out|turned out|cranked out|knocked up|whipped up|got done|ive made|made up|knocked off|nailed|have made|polished off|rattled through|rattled off|ploughed through|powered through|put together|managed|bashed out|hammered out|have done|packed|flew through|blitzed|assembled|maid|mde|built|whizzed through|whacked out|raced through|got up to|finishd|finsihed|finshed|wrapped up';
 export const stageWord =
   'wired|taped|cut|prepped|glued|started|conditioned|stripped|begun|half made|on the go|in progress|half done|sprayed|hung|ribboned|backed|mossed|drying|laid out|part made|part done|partly done|underway|mocked up|stemmed|trimmed|dethorned|bound|hydrated|hydrating';
+
+/** Steps that are told before the last one: "banded and boxed", "wired and done" are finished. */
+export const stepBefore =
+  'banded|pinned|tied|wrapped|misted|checked|counted|tagged|labelled|carded|sealed|photographed|weighed|inspected|spritzed|tissued|netted|sleeved|steamed|named|sorted|tidied|fixed up|pinned up|bowed';
 
 const works: Readonly<Record<string, string>> = {
   taping: 'taped',

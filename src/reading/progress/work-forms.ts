@@ -1,7 +1,7 @@
 // The words in which work is told, each with what they tell.
 
 import { type Pattern, pattern } from '../pattern.ts';
-import { didWord, doneWord, stageWord } from './done-words.ts';
+import { didWord, doneWord, stageWord, stepBefore } from './done-words.ts';
 import { goneWrong, lossVerb, moreGoneWrong, stillToDo } from './losses.ts';
 
 export type Told =
@@ -88,7 +88,10 @@ export const toldForms: readonly (readonly [Told, Pattern, true?])[] = [
       '(to replace|in place of|instead of|for|to make up for) (the|those|them)? (broken|damaged|snapped|squashed|ruined|dodgy|lost){0,2} (ones|one|<p:piece>)',
     ),
   ],
+  // "12 corsages banded and boxed": the last step says that they are finished.
+  ['done', pattern(`${be} (${stepBefore}|${stageWord}) (and|&|n|,|\\+|then){1,2} (all|now|fully)? (${doneWord})`)],
   ['stage', pattern(`${be} (${stageWord}) (up)?`)],
+  ['toMake', pattern("(we are|we're|i'm|im|now|ok)? down to (the|my|our) (last|final)")],
   ['done', pattern('(are|is|now){0,2} <all> (the|our)? (box|boxes|fridge|cooler|chiller|cool room|coolroom|walk-in|bag|bags)')],
   ['done', pattern('(progress|tally|made|done|finished) (so far|today|report|sofar|to date)? (:|-)')],
   ['done', pattern('(progress|tally) (so far|today|report|sofar|to date)? ,')],

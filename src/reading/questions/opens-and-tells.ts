@@ -40,6 +40,14 @@ export const tells = (reader: Reader, index: number, part: Part): boolean => {
         : named.some(({ number, text }) => number?.form === 'ordinal' || /^(first|last)$/.test(text))
     )
       return true;
+  // "did the mums' corsages, 2 of them"
+  if (
+    !part.asked &&
+    first === 'did' &&
+    /^(the|our|my|all)$/.test(second ?? '') &&
+    rest.some(({ text }, at) => text === 'of' && /^(them|those|em)$/.test(rest[at + 1]?.text ?? ''))
+  )
+    return true;
   if (first === 'would' && second === 'you' && third === 'believe') return true;
   const [next] = reader.tokens.slice(index + 1, index + 2);
   return (
