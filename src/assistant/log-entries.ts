@@ -5,7 +5,7 @@ import type { OpenQuestion } from '../reading/reading.ts';
 import type { StudioState } from '../studio/studio.ts';
 import { isSaid } from '../thread/apply-care.ts';
 import { applyFacts } from '../thread/apply-facts.ts';
-import { applyStudioFacts } from '../thread/apply-studio-facts.ts';
+import { applyStudioFacts, isStudioFact } from '../thread/apply-studio-facts.ts';
 import type { Entry } from '../thread/entry.ts';
 import type { EventState } from '../thread/event.ts';
 import { foldEvent, foldStudio } from '../thread/fold.ts';
@@ -39,9 +39,13 @@ export const logStated = (at: Standpoint, message: IncomingMessage, event: reado
   const entries: Entry[] = [];
   if (event.length > 0) entries.push(entryFor(message, 'event', 'stated', event));
   if (studio.length > 0) entries.push(entryFor(message, 'studio', 'stated', studio));
+  // Nothing is stored for the event, so that its question is answered has to be said by itself.
+  const answered = studio.length > 0 && !event.some(isSaid) && isForStudio(at.thread.state.open);
+  if (answered) entries.push(entryFor(message, 'event', 'asked', []));
+  const state = answered || event.some(isSaid) ? withoutOpen(at.thread.state) : at.thread.state;
   return {
     entries,
-    event: event.length > 0 ? applyFacts(event.some(isSaid) ? withoutOpen(at.thread.state) : at.thread.state, event) : at.thread.state,
+    event: event.length > 0 ? applyFacts(state, event) : state,
     studio: applyStudioFacts(at.studio.state, studio),
   };
 };
@@ -114,5 +118,9 @@ const refold = (store: Store, at: Standpoint, entries: readonly Entry[]): Logged
         : at.studio.state,
   };
 };
+
+/** Whether the question is one of what the studio knows: a shift's day, what a bunch costs. */
+const isForStudio = (open: OpenQuestion | undefined): boolean =>
+  open?.kind === 'choice' && open.ask.choices.every(({ facts }) => facts.length > 0 && facts.every(isStudioFact));
 
 const withoutOpen = ({ open: _, ...state }: EventState): EventState => state;

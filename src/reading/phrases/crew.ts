@@ -39,6 +39,7 @@ import { askPaidOrMade } from '../crew/paid-or-made.ts';
 import { evenly, shiftHours, shiftsDiffer } from '../crew/shift-hours.ts';
 import { shiftsTold } from '../crew/shifts-told.ts';
 import { speaksOfHands } from '../crew/speaks-of-hands.ts';
+import { askWhichWeek } from '../crew/which-week.ts';
 import { askDay, dateOutcome } from '../dates/date-facts.ts';
 import type { FactOf } from '../fact.ts';
 import { clausesOf } from '../held/clauses.ts';
@@ -212,7 +213,10 @@ const readPart = (reader: Reader, part: Part): Finding[] => {
 };
 
 const find = (reader: Reader): Finding[] =>
-  withHours(reader, reader.untouched().slice(0, 40)).flatMap((whole) => readPart(reader, withoutOrder(reader, whole)));
+  askWhichWeek(
+    reader,
+    withHours(reader, reader.untouched().slice(0, 40)).flatMap((whole) => readPart(reader, withoutOrder(reader, whole))),
+  );
 
 export const crew: Phrase = {
   name: 'crew',

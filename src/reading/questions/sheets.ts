@@ -19,6 +19,15 @@ export const sheetQuestions: Forms = [
       'did we make (any|a)? (money|profit|anything) <any>{0,4}',
     ],
   ],
+  [
+    'review',
+    [
+      '(was|is) (it|that|this|that one|this one) worth (it|doing|our while|the time|the bother) <any>{0,3}',
+      'did (it|that|this|that one|this one) pay (us|off|for itself)? <any>{0,2}',
+      'what did we (make|earn|clear|take home) (on|from|out of)? (it|that|this|that one|this one|the (job|wedding|event|order))? (then|in the end|after all)?',
+    ],
+    /\b(today|yesterday|tonight|week|morning|arvo|afternoon|so far)\b/,
+  ],
   ['season', ['(season|year|all events) (table|so far|totals|summary|review)', 'season']],
   [
     'whatFits',

@@ -9,9 +9,10 @@ import { fullDate } from '../words/dates.ts';
 
 /** A choice of a date is shown as dates are everywhere, whatever words the reader gave it. */
 const labelOf = (choice: Choice, manner: Manner): string => {
-  const date = choice.facts.find((fact) => fact.fact === 'date');
-  const day = date ? parseDay(date.date) : undefined;
-  return day ? fullDate(day, manner) : choice.words;
+  const days = new Set(
+    choice.facts.flatMap((fact) => (fact.fact === 'date' || fact.fact === 'crew' ? (parseDay(fact.date ?? '') ?? []) : [])),
+  );
+  return days.size > 0 ? [...days].map((day) => fullDate(day, manner)).join(' and ') : choice.words;
 };
 
 export const askBlocks = (ask: Ask, manner: Manner): readonly Block[] => [
