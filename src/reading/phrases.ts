@@ -23,6 +23,7 @@ import { onlyMade } from './phrases/only-made.ts';
 import { order } from './phrases/order.ts';
 import { otherWork } from './phrases/other-work.ts';
 import { ownRule } from './phrases/own-rule.ts';
+import { piecesThere } from './phrases/pieces-there.ts';
 import { priceList } from './phrases/price-list.ts';
 import { pricedWearers } from './phrases/priced-wearers.ts';
 import { pricesAnswered } from './phrases/prices-answered.ts';
@@ -73,6 +74,7 @@ export const phrases: readonly Phrase[] = [
   honouredWearers,
   // What is not meant for this order goes before what would be stored.
   heldBack,
+  piecesThere,
   materialLeft,
   correction,
   wearersAside,

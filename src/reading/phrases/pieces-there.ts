@@ -1,0 +1,43 @@
+// How pieces that are there look, lie or fare: "those 12 bouts look fab", "20 lined up and labelled", "4 came out wonky". None is ordered by it.
+
+import { firstAt, pattern } from '../pattern.ts';
+import type { Finding, Phrase, Reader } from '../phrase.ts';
+import type { Part } from '../text/message.ts';
+
+const lovely =
+  '(gorgeous|lovely|stunning|fab|fabulous|beautiful|perfect|amazing|cute|sweet|great|good|nice|brilliant|unreal|class|savage|deadly|mint|sick|insane|divine|dreamy|spot on|on point|rough|rubbish|tired|tragic|odd|funny|huge|tiny|wonky|fine|ok|okay|so so|a bit (<word>)?|well (<word>)?)';
+const where =
+  '(in|on|by|under|beside) (the|my|our|a|that) (cooler|fridge|box|boxes|bench|tray|shelf|van|chiller|coolroom|cool room|cold room|bucket|dark|corner|window|table|hall|studio|shop|side|rack|board|trolley|car)';
+const state = `(((are|is|were|was|all|both|still|just|now|have|has|being|been|do|really|so|going to be|gonna be){0,3} ((looking|look|looks|looked|smell|smells|smelling|came out|coming out|come out|turned out|turning out) (so|really|very|pretty|absolutely|a bit|bloody|super|all|just){0,2} ${lovely}|cooling (down)?|resting|sat ${where}|sitting (pretty|${where})|stood ${where}|lined up (and)? (<word>)?|stacked (up)? (and)? (<word>)?|laid out|photographed|hanging (up)?|hung up|out for delivery|on the road|stuck (to|on|down) (<any>){0,3}|pretty much (there|done|ready)|nearly there|almost there|under way|on the way|too (small|big|heavy|wide|long|tall|short|tight|loose|dark|pale|bright|similar|plain|fussy|bulky|open)|missing (a|an|the|their|its|some) <word>|need (their|a|an|new|some|its|more) <word>|needs (their|a|an|new|some|its|more) <word>|a (lifesaver|joy|nightmare|pain|delight|hit)))|(are|is|were|was) (so|really|very|absolutely)? ${lovely}|down)`;
+const those = '(the|those|these|my|your|our|all|all the|that|first|last|other|of the){0,3}';
+const some = `<count> (of (the|those|these|my|our))? (extra|more|other|last|little|big)? (<material>)? <piece>`;
+const forms = [
+  `${those} ${some} ${state}`,
+  `(i)? ((made|making|make) a (start|dent) (on|in)|working (through|on|my way through|thru)|cracking on with|cracked on with|chipping away at|ploughing through|wading through|love|loving|loved|adore|admiring|obsessed with|(well done|great job|nice work|good job|lovely job|great work) (on|with)|thanks for|thank you for|(half|part) way (through|thru)|halfway (through|thru)) ${those} ${some}`,
+  `(the|those|these|your) ${some} (that|which)? (you|she|he|they|jo|we|i) (did|made|sent|left|dropped off|finished)`,
+].map((source) => pattern(source));
+// What an order is told with: these words in the sentence leave it to be read.
+const orders = pattern('(<each>|<money>|<tax>|wants|want|order|ordered|quote|price|please|pls|<month>|<slashed>|@)');
+
+const findIn = (reader: Reader, part: Part): Finding[] => {
+  const { tokens } = reader;
+  if (part.asked) return [];
+  let { start } = part;
+  while (start < part.end && /^(ok|so|and|hi|,|-|omg|wow|well|just|ah|oh|yay|right|now)$/.test(tokens[start]?.text ?? '')) start += 1;
+  const match = firstAt(forms, tokens, start, part.end);
+  const next = match === undefined || match.end >= part.end ? undefined : tokens[match.end];
+  const closed = next === undefined || next.number === undefined;
+  // "6 bouts down 4 to go" tells of the work.
+  const down = match !== undefined && tokens[match.end - 1]?.text === 'down' && next !== undefined && !/^(,|-)$/.test(next.text);
+  const counted =
+    match !== undefined &&
+    tokens.slice(match.end, part.end).some(({ means, number }) => means['piece'] !== undefined || number?.form === 'plain');
+  if (match === undefined || !closed || down || counted || orders.in(tokens, start, part.end) !== undefined) return [];
+  return [{ start: part.start, end: part.end, held: true }];
+};
+
+export const piecesThere: Phrase = {
+  name: 'pieces that are there',
+  examples: [],
+  find: (reader) => (forms.some((form) => form.might(reader.tokens)) ? reader.untouched().flatMap((part) => findIn(reader, part)) : []),
+};
