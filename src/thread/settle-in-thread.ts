@@ -10,6 +10,7 @@ import type { EventState, OrderLine } from './event.ts';
 import { isMissing, kindInOrder } from './kind-in-order.ts';
 import { askOrderedOrMade, settleBareNumber } from './settle-number.ts';
 import { settleSpent } from './settle-spent.ts';
+import { settleWearers } from './settle-wearers.ts';
 import { type Settled, settled } from './settled.ts';
 
 /** `beside`: all facts of the message, since "40 buttonholes, made 12" settles its own question. */
@@ -19,6 +20,7 @@ export const settleInThread = (state: EventState, said: Fact, beside: readonly F
     return noSuchPiece(state, fact.piece);
   if (fact.fact === 'change') return settleChange(state, fact, beside);
   if (fact.fact === 'made' || fact.fact === 'broke' || fact.fact === 'left') return settleProgress(state, fact, beside);
+  if (fact.fact === 'wearers') return settleWearers(state, fact);
   if (fact.fact === 'actual') {
     const spent = settleSpent(fact);
     return 'ask' in spent ? { kind: 'ask', ask: spent.ask } : settled(spent.fact);

@@ -48,6 +48,7 @@ export interface ProblemData {
   'members-only': Record<string, never>; // a guest's word on what the whole studio goes by
   'nothing-to-undo': Record<string, never>;
   'no-such-piece': { piece: string; known: readonly string[] };
+  'no-such-wearer': { wearer: string; known: readonly string[] }; // as the list of wearers has them
   // review
   'review-before-event': { date: string };
   'nothing-recorded': { date?: string }; // neither spending, time nor leftovers were told

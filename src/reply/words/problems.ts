@@ -99,6 +99,10 @@ const sentences: Sentences = {
     text`Only full members of the studio can change its prices, its crew, its drying days and its saved recipes, or have an event forgotten or handed out. If you are one, send it again in a minute.`,
   'nothing-to-undo': () => text`There is nothing to take back in this thread.`,
   'no-such-piece': ({ piece, known }) => text`There is no ${piece} in this order. It has: ${list(known)}.`,
+  'no-such-wearer': ({ wearer, known }) =>
+    known.length === 0
+      ? text`Nobody is on the list of wearers yet, so no ${ownWords(wearer)} can come off it.`
+      : text`The list of wearers has no ${ownWords(wearer)}. It has: ${list(known)}.`,
   'review-before-event': ({ date }, _money, style) => text`The event is on ${shownDay(date, style)}; look back once it is over.`,
   'nothing-recorded': () => text`Nothing real is recorded yet. Say “spent 182.40”, “took 9 hours” or “3 unused”, and I can compare.`,
 };
