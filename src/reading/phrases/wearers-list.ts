@@ -11,6 +11,7 @@ import { countedAgain } from '../wearers/counted-again.ts';
 import { headsAlone } from '../wearers/head-counts.ts';
 import { oneLess } from '../wearers/one-less.ts';
 import { type Entry, readWearers } from '../wearers/read-wearers.ts';
+import { severalEach } from '../wearers/several-each.ts';
 import { forHead, party, tailPieces } from '../wearers/wearer-words.ts';
 import { wornBy } from '../wearers/worn-by.ts';
 
@@ -80,7 +81,7 @@ const find = (reader: Reader): Finding[] => {
   let list: { readonly at: number; readonly entries: readonly Entry[] } | undefined;
   for (const part of together(reader, reader.untouched().slice(0, 40))) {
     if (part.end - part.start > 80) continue;
-    const others = headsAlone(reader, part) ?? countedAgain(reader, part) ?? oneLess(reader, part);
+    const others = headsAlone(reader, part) ?? countedAgain(reader, part) ?? oneLess(reader, part) ?? severalEach(reader, part);
     if (others !== undefined) {
       findings.push(others);
       continue;
