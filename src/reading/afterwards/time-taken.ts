@@ -12,6 +12,8 @@ const job = '(the lot|everything|it all|all of it|the job|the whole lot|the whol
 const team = '(us|me|(the|all)? <k:count> <bench>|us <k:count>)';
 
 const took = [
+  // "last crown took 2 hours": one of them
+  pattern(`(the)? (last|that|this|first|final|each|every|one|a|an) (single)? <one:piece> (took|taken) (me|us)? (${some})? <d:duration>`),
   pattern(
     `(it|that|this|they)? (all|really|actually)? (took|taken|spent) (${team})? (${some}){0,2} <d:duration> (between us|${whole})? (for|on|to make|to do|making|doing|to finish) (the|about|all|all the)? (<n:count> (of them)? (<p:piece>)?|<p:piece>|${job})`,
   ),
@@ -38,7 +40,7 @@ const minutesOf = (match: Match): number | undefined => {
 };
 
 const kindOf = (match: Match): { piece?: PieceKind } => {
-  const kind = (match.kept['p'] ?? match.kept['many'])?.means['piece'] as PieceKind | undefined;
+  const kind = (match.kept['p'] ?? match.kept['many'] ?? match.kept['one'])?.means['piece'] as PieceKind | undefined;
   return kind === undefined || kind === 'unspecified' ? {} : { piece: kind };
 };
 
@@ -70,7 +72,9 @@ export const timeTaken = (tokens: readonly Token[], part: Part): Taken | undefin
     if (/^(does|do|makes|make|can|about|who|which|usually|normally)$/.test(tokens[match.start - 1]?.text ?? '')) continue; // a habit, not this job
     const words = tokens.slice(match.start, match.end);
     if (tokens[match.end]?.means['each'] !== undefined || habit.at(tokens, match.end, part.end) !== undefined) continue;
-    const [count, hands] = [match.kept['n']?.number?.amount, match.kept['k']?.number?.amount];
+    const single = match.kept['one'];
+    if (single !== undefined && /[^s]s$/.test(single.text)) continue;
+    const [count, hands] = [single === undefined ? match.kept['n']?.number?.amount : '1', match.kept['k']?.number?.amount];
     const said = words.some(({ text }) => /^(the lot|lot|everything|all|job|order|total|end|altogether|it|them)$/.test(text));
     const named = count !== undefined || match.kept['p'] !== undefined || match.kept['many'] !== undefined || said;
     if (!named && part.end - match.end > 1) continue;

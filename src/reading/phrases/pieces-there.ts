@@ -1,6 +1,6 @@
 // How pieces that are there look, lie or fare: "those 12 bouts look fab", "20 lined up and labelled", "4 came out wonky". None is ordered by it.
 
-import { firstAt, pattern } from '../pattern.ts';
+import { firstAt, firstIn, pattern } from '../pattern.ts';
 import type { Finding, Phrase, Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 
@@ -16,28 +16,39 @@ const forms = [
   `(i)? ((made|making|make) a (start|dent) (on|in)|working (through|on|my way through|thru)|cracking on with|cracked on with|chipping away at|ploughing through|wading through|love|loving|loved|adore|admiring|obsessed with|(well done|great job|nice work|good job|lovely job|great work) (on|with)|thanks for|thank you for|(half|part) way (through|thru)|halfway (through|thru)) ${those} ${some}`,
   `(the|those|these|your) ${some} (that|which)? (you|she|he|they|jo|we|i) (did|made|sent|left|dropped off|finished)`,
 ].map((source) => pattern(source));
+// Anywhere in the sentence: what somebody saw, left lying or fetched of them.
+const talk = [
+  `(saw|seen|seeing|sees|spotted|admired|cried (at|over)|drooling over|showed (me|us|her|him|them|everyone)|showing off) ${those} ${some}`,
+  `(forgot|forgotten|left|found|lost|mislaid|misplaced|spotted) ${those} ${some} ${where}`,
+  `(collecting|collected|picked up|picking up|loading|loaded|delivering|delivered|dropping off|dropped off) ${those} ${some} (now|today|already|this morning|earlier|just now|as we speak|yesterday|last night)`,
+  `(the|those|these|my|our) ${some} (from|of) (last|the other|yesterday|yesterday's|this morning|earlier|before)`,
+].map((source) => pattern(source));
+const theirs = pattern(`(their|her|his|the|my|those) ${some} (framed|pressed|back|fixed|returned|reused|cleaned|freshened up)`);
 // What an order is told with: these words in the sentence leave it to be read.
 const orders = pattern('(<each>|<money>|<tax>|wants|want|order|ordered|quote|price|please|pls|<month>|<slashed>|@)');
 
 const findIn = (reader: Reader, part: Part): Finding[] => {
   const { tokens } = reader;
+  const whole: Finding[] = [{ start: part.start, end: part.end, held: true }];
   if (part.asked) return [];
+  // "couple want their 2 corsages framed"
+  if (theirs.in(tokens, part.start, part.end) !== undefined) return whole;
+  if (orders.in(tokens, part.start, part.end) !== undefined) return [];
+  if (firstIn(talk, tokens, part.start, part.end) !== undefined) return whole;
   let { start } = part;
   while (start < part.end && /^(ok|so|and|hi|,|-|omg|wow|well|just|ah|oh|yay|right|now)$/.test(tokens[start]?.text ?? '')) start += 1;
   const match = firstAt(forms, tokens, start, part.end);
-  const next = match === undefined || match.end >= part.end ? undefined : tokens[match.end];
-  const closed = next === undefined || next.number === undefined;
+  if (match === undefined) return [];
+  const behind = tokens.slice(match.end, part.end);
+  const [next] = behind;
   // "6 bouts down 4 to go" tells of the work.
-  const down = match !== undefined && tokens[match.end - 1]?.text === 'down' && next !== undefined && !/^(,|-)$/.test(next.text);
-  const counted =
-    match !== undefined &&
-    tokens.slice(match.end, part.end).some(({ means, number }) => means['piece'] !== undefined || number?.form === 'plain');
-  if (match === undefined || !closed || down || counted || orders.in(tokens, start, part.end) !== undefined) return [];
-  return [{ start: part.start, end: part.end, held: true }];
+  const down = tokens[match.end - 1]?.text === 'down' && next !== undefined && !/^(,|-)$/.test(next.text);
+  return down || behind.some(({ means, number }) => means['piece'] !== undefined || number?.form === 'plain') ? [] : whole;
 };
 
 export const piecesThere: Phrase = {
   name: 'pieces that are there',
   examples: [],
-  find: (reader) => (forms.some((form) => form.might(reader.tokens)) ? reader.untouched().flatMap((part) => findIn(reader, part)) : []),
+  find: (reader) =>
+    [theirs, ...forms, ...talk].some((form) => form.might(reader.tokens)) ? reader.untouched().flatMap((part) => findIn(reader, part)) : [],
 };
