@@ -171,7 +171,10 @@ const find = (reader: Reader): Finding[] => {
       asks.push(askEachOrAll(reader, common));
       read.push(common);
     } else if (per !== 'unsaid') {
-      facts.push({ ...priceFact(common, per, coversOther), words: reader.words(common.start, common.end) } as Fact);
+      // "45 each for the crowns" where none are counted
+      const ofKind = per === 'each' && ordered.length === 0 && common.piece !== undefined && common.piece !== 'unspecified';
+      const own = ofKind ? { piece: common.piece } : {};
+      facts.push({ ...priceFact(common, per, coversOther), ...own, words: reader.words(common.start, common.end) } as Fact);
       read.push(common);
     }
   }

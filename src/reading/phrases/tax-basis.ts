@@ -195,7 +195,9 @@ const find = (reader: Reader): Finding[] => {
       const alone = rateAlone.at(reader.tokens, index, reader.tokens.length);
       if (alone === undefined || !allFree(reader, alone)) continue;
       const rate = alone.kept['rate']?.number?.amount;
-      if (rate !== undefined) findings.push(found(reader, index, alone.end, [{ fact: 'tax', rate }]));
+      const own = alone.kept['tax']?.means['taxName'];
+      if (rate !== undefined)
+        findings.push(found(reader, index, alone.end, [{ fact: 'tax', rate, ...(own === undefined ? {} : { name: own }) }]));
       index = alone.end - 1;
       continue;
     }

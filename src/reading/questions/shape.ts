@@ -27,6 +27,8 @@ export const shaped = (reader: Reader, start: number, end: number, asks: string,
       return ladder(reader, start, end, fields);
     case 'countFor':
       return { ...fields, ...countFor(reader, start, end) };
+    case 'priceFor':
+      return { ...fields, ...(keptForStems(reader, start, end, fields) ?? {}) };
     case 'whatIf':
       return { ...fields, ...(totalTried(reader, start, end) ?? priceTried(reader, start, end, fields) ?? {}) };
     case 'due':
@@ -98,6 +100,17 @@ const priceTried = (reader: Reader, start: number, end: number, fields: Details)
   return numbers.length === 1 && only?.number !== undefined && only.number.max === undefined
     ? { number: undefined, amount: only.number.amount }
     : undefined;
+};
+
+// "what should i charge to keep 4 for stems": money, not a number of pieces.
+const keepForm = pattern(
+  '<n:plain> (each|a piece|apiece)? (for|on|to spend on|left for) (the)? (stems|flowers|stem|flower|ingredients|materials)',
+);
+const keptForStems = (reader: Reader, start: number, end: number, { number, amount }: Details): Fields | undefined => {
+  const kept = amount === undefined ? keepForm.in(reader.tokens, start, end)?.kept['n']?.number : undefined;
+  return kept === undefined || kept.max !== undefined
+    ? undefined
+    : { amount: kept.amount, ...(number === Number(kept.amount) ? { number: undefined } : {}) };
 };
 
 // "can we do it for 400 all in", "could we do the lot for 400": what all of them come to.

@@ -18,6 +18,15 @@ describe('a total is tried', () => {
   });
 });
 
+it('tries a price each where only a budget is known', async () => {
+  // 30 × 18 = 540
+  expect(await first('30 buttonholes, budget 500 inc', 'can we do 18 each')).toMatch(/^30 buttonholes at £18\.00/);
+});
+
+it('tries what is to be left for stems', async () => {
+  expect(await first(order, 'what should i charge to keep 4 for stems')).toContain('£4.00');
+});
+
 describe('something is missing for it', () => {
   it('the pieces', async () => {
     expect(await first('can we do it for 400 all in')).toBe('How many pieces would that be for? Say “16 buttonholes, 400 all in”.');

@@ -48,6 +48,8 @@ const settled = (question: FactOf<'question'>, event: EventState): FactOf<'quest
   return away(decimal(price.amount)).lessThan(away(decimal(line.count))) ? { ...rest, amount: String(number) } : question;
 };
 
+const saysEach = /\b(each|ea|apiece|per|a (piece|pop|head|bout|lapel|buttonhole|corsage|crown|comb))\b/i;
+
 /** What is missing to try it, with a way to say it. */
 const missingLine = ({ number, piece, amount }: FactOf<'question'>, { manner, event }: Answer): Line => {
   const ordered = event.lines.length > 0 || number !== undefined;
@@ -80,7 +82,8 @@ export const whatIfBlocks: Respond = (asked, answer) => {
             fact: 'change' as const,
             what: 'price' as const,
             to: question.amount,
-            ...(question.per ? { per: question.per } : {}),
+            per:
+              question.per ?? (answer.event.price?.per === 'all' && !saysEach.test(question.words) ? ('all' as const) : ('each' as const)),
             ...(question.piece ? { piece: question.piece } : {}),
             words: question.words,
           },
