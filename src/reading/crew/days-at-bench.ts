@@ -27,7 +27,10 @@ const behind = (next: DateRead | undefined, before: DateRead): DateRead | undefi
 /** The days that stand beside each other, all meant alike. */
 export const datesIn = (reader: Reader, part: Part): DateRead[] => {
   const days: DateRead[] = [];
-  for (let next = dateIn(reader, part); next !== undefined && next.end <= part.end; ) {
+  const first = dateIn(reader, part);
+  // "12 bench hours left before saturday" are no hours of that day.
+  if (/^(before|by)$/.test(reader.tokens[(first?.start ?? 0) - 1]?.text ?? '')) return [];
+  for (let next = first; next !== undefined && next.end <= part.end; ) {
     const { end }: DateRead = next;
     const said = next.days.join();
     if (!days.some((day) => day.days.join() === said)) days.push(next);

@@ -88,8 +88,26 @@ const daysUnlike = ({ tokens }: Reader, { start, end }: Part): boolean => {
     tokens.slice(start, end).some(({ number }) => number?.max !== undefined)
   );
 };
+// "Bo 3hrs + me 5hrs", "Tess 24/hr and Bo 22/hr": not alike, and only one of the numbers would be read.
+const summedUp = pattern('(=|total|in total|altogether|all up|combined|in all|<all>|between|break|lunch)');
+const hoursDiffer = ({ tokens }: Reader, { start, end }: Part): boolean =>
+  summedUp.in(tokens, start, end) === undefined &&
+  new Set(tokens.slice(start, end).flatMap((token) => (token.number?.unit === 'hour' ? (hoursOf(token) ?? []) : []))).size > 1;
+const paid = pattern('<w:amount> (per|an|a|/|p|ph|p/h|phr) (/)? (hour|hr|h|hrs)?');
+const wagesDiffer = ({ tokens }: Reader, { start, end }: Part): boolean => {
+  const first = paid.in(tokens, start, end);
+  const second = first === undefined ? undefined : paid.in(tokens, first.end, end);
+  const hourly = [first, second].every(
+    (match) => match !== undefined && /^(hour|hr|h|hrs|ph|p\/h|phr)$/.test(tokens[match.end - 1]?.text ?? ''),
+  );
+  return hourly && first?.kept['w']?.number?.amount !== second?.kept['w']?.number?.amount;
+};
+const slower = pattern('(twice|half|double) as (long|fast|slow|quick|quickly|many)');
 export const unsureHands = (reader: Reader, { start, end }: Part): boolean =>
   daysUnlike(reader, { start, end, asked: false }) ||
+  hoursDiffer(reader, { start, end, asked: false }) ||
+  wagesDiffer(reader, { start, end, asked: false }) ||
+  slower.in(reader.tokens, start, end) !== undefined ||
   oneMore.in(reader.tokens, start, end) !== undefined ||
   pieceworkOfSome.in(reader.tokens, start, end) !== undefined ||
   fewerBy.in(reader.tokens, start, end) !== undefined ||

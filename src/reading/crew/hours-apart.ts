@@ -19,6 +19,9 @@ const hoursFor = pattern(`${link} <d:duration> for (the|our|my)? (me|myself|<ben
 const numberFor = pattern(`${link} <n:count> for (the|our|my)? (me|myself|<bench>|<who:word>)`);
 // "fri: sipho 4h, me 6h", "we have anna for 6 hrs and beth for 4"
 const ahead = pattern("(:|-|,|we have|we've got|weve got|we've|i have|i've got|we got|got|have|it's|its|there's|theres|will be){1,2}");
+const summed = pattern(
+  "(,|=|so|-){0,2} (=|that's|thats|is|makes|total|total of|in total|altogether)? (=|:)? (<n:count>|<n:duration>) (hrs|hours|h)? (total|in total|altogether|all up|all in)? (for|on)?",
+);
 const nobody =
   /ing$|^(lunch|setup|set up|prep|drive|travel|cleanup|install|admin|wedding|ceremony|reception|break|total|design|church|venue|market|shop|van|soak|photos|collection|pickup|parking|order|another|about|around|only|last|first|party|event|job|work|time|est|max|min|roughly|labour|labor|hours|speeches|service|tents?|florals?|flowers|marquee|hair|makeup|bar|music|catering|stage|lighting|lights|site|load|unload|dentist|gym|yoga|college|class|uni|sleep|film|flight|bus|train|walk|buffer|spare|rest|delivery|them|it|that|this|these|those|one|each|everything|the|all|now|free|both|dinner|tea)$/; // "2 hours for wiring"
 // People may be called as plants are.
@@ -59,6 +62,14 @@ export const hoursApart = (reader: Reader, part: Part): Finding | undefined => {
       days.push(day);
       index = day.end;
     }
+  }
+  // "Bo 3hrs + me 5hrs = 8 for friday"
+  const sum = people < 2 ? undefined : summed.at(reader.tokens, index, part.end);
+  if (sum !== undefined && Number(sum.kept['n']?.number?.amount) === total.toNumber()) {
+    index = sum.end;
+    const day = dayAt(reader, index, part.end);
+    if (day !== undefined) days.push(day);
+    index = day?.end ?? index;
   }
   if (people < 2 || index < part.end) return undefined;
   const [day, ...others] = days;

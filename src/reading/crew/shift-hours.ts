@@ -13,7 +13,7 @@ const one = (hour: string, time: string): string => `(half|quarter)? (past|to)? 
 const clock = pattern(`(from)? ${one('c', 'a')} ((on|this)? (<weekday>|tomorrow|today))? ${till} ${one('e', 'b')}`);
 /** "thurs arvo 1 til 5", "half 7 to 11": two hours of the clock, read as a range. */
 const clockRange = pattern(
-  '((from|arvo|afternoon|morning|<weekday>|tomorrow|,|at) <r:range>|(from|at)? (half|quarter past|quarter to) <r:range>)',
+  '((from|arvo|afternoon|morning|night|evening|avo|lunchtime|<weekday>|tomorrow|,|at) <r:range>|(from|at)? (half|quarter past|quarter to) <r:range>)',
 );
 
 // The hour a stretch names, in minutes: "half eight" is half past eight, as it is said in English.

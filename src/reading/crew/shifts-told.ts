@@ -36,6 +36,7 @@ interface Shift {
   readonly hours: number | undefined;
   readonly day: DateRead | undefined;
   readonly sure: boolean; // its words could tell of nothing but hands at work
+  readonly again: boolean; // nobody is named: the hands before it
   readonly end: number;
 }
 
@@ -124,7 +125,7 @@ const shiftAt = (reader: Reader, from: number, end: number, before: Shift | unde
     }
   }
   if (hours !== undefined && !(hours >= 0.5 && hours <= hoursMost)) return undefined;
-  return { people: who?.people ?? before?.people ?? 1, hours, day, sure, end: index };
+  return { people: who?.people ?? before?.people ?? 1, hours, day, sure, again: who === undefined, end: index };
 };
 
 const factOf = (shifts: readonly Shift[], date: string | undefined): Unworded => {
@@ -151,7 +152,13 @@ export const shiftsTold = (reader: Reader, part: Part): Finding | undefined => {
   while (index < part.end) {
     const shift = shiftAt(reader, index, part.end, shifts.at(-1));
     if (shift === undefined || shift.end === index) return undefined;
-    shifts.push({ ...shift, day: shift.day ?? shifts.at(-1)?.day });
+    const last = shifts.at(-1);
+    const day = shift.day ?? last?.day;
+    // "me and Bo sat, 9 to 12 then 1 to 4": the same hands on the same day, longer.
+    const again = shift.again && last !== undefined && (last.day === undefined || last.day.days.join() === day?.days.join());
+    if (again && last.hours !== undefined && shift.hours !== undefined)
+      shifts[shifts.length - 1] = { ...last, day, hours: last.hours + shift.hours, end: shift.end };
+    else shifts.push({ ...shift, day });
     index = shift.end;
     while (index < part.end && joint.test(tokens[index]?.text ?? '')) index += 1;
   }
