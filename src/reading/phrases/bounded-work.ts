@@ -1,6 +1,6 @@
 // "not even 12 done", "barely 10 corsages made", "less than 12 finished": a bound of what is made, and no number of it.
 
-import { pattern } from '../pattern.ts';
+import { firstIn, type Match, pattern } from '../pattern.ts';
 import type { Finding, Phrase, Reader } from '../phrase.ts';
 import { didWord, doneWord } from '../progress/done-words.ts';
 
@@ -14,8 +14,29 @@ const forms = [
 ].map((source) => pattern(source));
 // "up to 12 done" and "made up to 12" are twelve; "from 12" says nothing of the work.
 const counted = /^(up to|upto|from|starting|starts|start)/;
+// "8 done, 4 of them corsages", "5 each done", "mon 6, tues 8, weds 5 so far": of which kind, by how many or on which days the rest was made is not said.
+const each = `(are|is|now|all|been|have been){0,2} (${doneWord})`;
+const unsure = [
+  `<count> (of them)? ${each} (,|-|and|but)? (with)? <count> of (them|those|which|that|em) (are|is|being|were|just)? (<material>)? <piece>`,
+  `(made|did|finished|done) <count> (,|-|and|but)? (with)? <count> of (them|those|which|em) (are|is|being|were|just)? (<material>)? <piece>`,
+  `<count> <each> (${doneWord}|so far)`,
+  '<weekday> (:|-|was)? <count> (more)? (,|and|then|;|-)? <weekday> (:|-|was)? <count> (<any>){0,6} (so far|done|made|total)',
+  `<p:piece> <n:count> ${each} (,|and|-|;){0,2} <q:piece> <m:count> (<any>){0,3}`,
+].map((source) => pattern(source));
+const labelled = ({ p, n, m }: Match['kept']): boolean =>
+  p === undefined || (!/s$/.test(p.text) && Number(m?.number?.amount) === Number(n?.number?.amount) + 1);
+const unsaid = (reader: Reader): Finding[] =>
+  unsure.some((form) => form.might(reader.tokens))
+    ? reader.untouched().flatMap(({ start, end, asked }) => {
+        const match = asked ? undefined : firstIn(unsure, reader.tokens, start, end);
+        // "crown 1 done, crown 2 done": which of them, not how many
+        return match === undefined || !labelled(match.kept) ? [] : [{ start, end, held: true }];
+      })
+    : [];
+
 const find = (reader: Reader): Finding[] => {
-  if (!forms.some((form) => form.might(reader.tokens))) return [];
+  const held = unsaid(reader);
+  if (held.length > 0 || !forms.some((form) => form.might(reader.tokens))) return held;
   return reader.untouched().flatMap((part) => {
     for (const form of part.asked ? [] : forms) {
       const match = form.in(reader.tokens, part.start, part.end);

@@ -15,6 +15,10 @@ const forms = [
   `${sorry} ${who} (only|just) ${some} (are|is|were|was|have been|got|been|actually|now){0,2} (${doneWord}) (so far|now|yet|as of now)?`,
   `${sorry} ${who} only (${didWord}|got|had) ${some} (${doneWord})? (so far|now|yet|as of now)?`,
 ].map((source) => pattern(source));
+// "counted again, its 22 done", "two more than i thought, 18 done": what there is in all.
+const counted = pattern(
+  `(ok|so|right|just|i|we|i've|,|-){0,3} (counted again|counted up|counted them (all)?|counted|recounted|had a count|did a count|count is|the count is|by my count|lost count but|(<count>|a few|one|a couple) (more|fewer|less) than (i|we) (thought|said|reckoned)) (,|-|:|and|so|now){0,2} ${who} (about|actually|now){0,1} ${some} (are|is|all|been)? (${doneWord}) (now|so far|in all|in total)?`,
+);
 const sorryWord = /^(sorry|soz|apologies|my bad|apologise|so sorry|really sorry|oops|whoops)$/;
 // "only 8 made it through the night": what is still good.
 const survived = pattern('(only|just) <count> (<material>)? (<piece>)? made (it|the)');
@@ -58,6 +62,11 @@ const findIn = (reader: Reader, part: Part): Finding[] => {
   if (good !== undefined) return [{ start: part.start, end: part.end, held: true }];
   const either = askWhich(reader, part);
   if (either !== undefined) return [either];
+  const whole = counted.at(tokens, part.start, part.end);
+  if (whole?.end === part.end && whole.kept['n']?.number?.max === undefined)
+    return [
+      found(reader, part.start, part.end, [{ fact: 'made', count: amountOf(whole.kept['n']), total: true, ...kindOf(whole.kept['p']) }]),
+    ];
   const other = instead.at(tokens, part.start, part.end);
   if (other?.end === part.end && other.kept['n']?.number?.max === undefined)
     return [found(reader, part.start, part.end, [{ fact: 'made', count: amountOf(other.kept['n']), ...kindOf(other.kept['p']) }])];
@@ -84,7 +93,7 @@ export const onlyMade: Phrase = {
   name: 'only so many made',
   examples: [],
   find: (reader) =>
-    [...forms, survived, eitherWay, instead].some((form) => form.might(reader.tokens))
+    [...forms, survived, eitherWay, instead, counted].some((form) => form.might(reader.tokens))
       ? reader.untouched().flatMap((part) => findIn(reader, part))
       : [],
 };
