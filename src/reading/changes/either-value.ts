@@ -10,9 +10,22 @@ const endsOf = ({ number }: Token): readonly string[] | undefined => {
   return number.or ?? (number.max === undefined ? undefined : [number.amount, number.max]);
 };
 
+// "quote says £14 but i told her £12.50": one price of the same pieces cannot be both.
+const contradicts = (facts: readonly Fact[]): boolean => {
+  const told = new Map<string, string>();
+  return facts.some((fact) => {
+    if (fact.fact !== 'change' || fact.what !== 'price' || fact.to === undefined) return false;
+    const [of, to] = [`${fact.piece ?? ''} ${fact.per === 'all' ? 'all' : 'each'}`, String(fact.to)];
+    const other = told.get(of);
+    told.set(of, to);
+    return other !== undefined && other !== to;
+  });
+};
+
 /** The finding, or a question where its one new value is not settled; more of them beside it are held. */
 export const eitherValue = (reader: Reader, finding: Finding): Finding => {
   const { start, end, facts = [] } = finding;
+  if (contradicts(facts)) return { start, end, held: true };
   const open = reader.tokens.slice(start, end).flatMap((token) => endsOf(token) ?? []);
   const [fact, another] = facts;
   const unsettled = facts.find((each) => each.fact === 'change' && open.includes(String(each.to)) && !open.includes(String(each.from)));

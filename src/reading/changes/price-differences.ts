@@ -28,6 +28,9 @@ const forms = [
   pattern(
     `(raise|lift|bump|increase|put|push|up|lower|drop|cut|reduce|bring|take|knock|move) (up|down)? (the)? (prices|price|rate)? (of|for|on)? ${piece} (price|prices)? (up|down|back)? by ${sum} (<each>)?`,
   ),
+  pattern(
+    `(raise|lift|bump|increase|put|push|up|lower|drop|cut|reduce|bring|take|knock|move|whack|jack) ((all|all the|all our|all my|the|our|my)? (prices|price)|everything|all of (them|it)|them all|them|it all|the lot|all|<all>) (up|down|back)? by ${sum} (${each})?`,
+  ),
   pattern(`${piece} (price|prices)? ${is} ${sum} (more|less|off|dearer|cheaper|extra|up|down) (${each})?`),
   pattern(`${piece} (price|prices)? ${is} (up|down) (by)? ${sum} (${each})?`),
   pattern(`${sum} (<each>)? (more|less|off|dearer|cheaper|extra|up|down) (${target})?`),
@@ -65,7 +68,10 @@ export const priceDifference = (tokens: readonly Token[], index: number, end: nu
     // "i put 16 each" says what it was.
     if (/^(put|push|plus)$/.test(words[0] ?? '') && !words.some((word) => /^(on|to|onto|up|more|extra|another|by|off|down)$/.test(word)))
       continue;
-    const all = stretch.some((token) => token.means['all'] !== undefined && token.text !== 'all');
+    const whole = stretch.filter((token) => token.means['all'] !== undefined && token.text !== 'all');
+    const all = whole.length > 0;
+    // "a pound off everything" is off each of them, "off the lot" off what they come to.
+    const ofAll = whole.some(({ text }) => text !== 'everything');
     // "take 2 off the bouts": two fewer; "5 more each": pieces, or pounds.
     if (!money && !named && !all) continue;
     if (
@@ -94,7 +100,7 @@ export const priceDifference = (tokens: readonly Token[], index: number, end: nu
         fact: 'change',
         what: 'price',
         by: directionOf(words) < 0 ? `-${number.amount}` : number.amount,
-        ...(all ? { per: 'all' as const } : named || aimed !== undefined ? { per: 'each' as const } : {}),
+        ...(ofAll ? { per: 'all' as const } : named || aimed !== undefined ? { per: 'each' as const } : {}),
         ...(number.currency === undefined ? {} : { currency: number.currency }),
         ...(number.symbol === undefined ? {} : { symbol: number.symbol }),
         ...kindOf(aimed),

@@ -152,7 +152,12 @@ export const zonesOf = (tokens: readonly Token[], start: number, end: number): Z
   if (turn !== undefined) return { old: [[start, turn]], fresh: [[turn, end]] };
   const turned = wasAndNow(tokens, start, end);
   if (turned !== undefined) return turned;
-  for (let index = start; index < end; index++) {
+  return takenBack(tokens, start, start, end) ?? { fresh: [[start, end]], old: [] };
+};
+
+// "corsages 6 not 4, and they're $36 each not $34": each "not" takes back what stands behind it.
+const takenBack = (tokens: readonly Token[], start: number, from: number, end: number): Zones | undefined => {
+  for (let index = from; index < end; index++) {
     const match = notNow.at(tokens, index, end);
     if (match === undefined) continue;
     if (/^(sure|certain|decided|a|an|any|even|quite|much|many)$/.test(tokens[match.end]?.text ?? '')) continue;
@@ -162,15 +167,10 @@ export const zonesOf = (tokens: readonly Token[], start: number, end: number): Z
     let stop = match.end;
     while (stop < end && (!butNow.test(tokens[stop]?.text ?? '') || stop === match.end)) stop += 1;
     if (!tokens.slice(match.end, stop).some(comparable) && !otherBasis(tokens, start, index, match.end, stop)) continue; // "not sure yet"
-    return {
-      old: [[match.end, stop]],
-      fresh: [
-        [start, index],
-        [stop, end],
-      ],
-    };
+    const rest = takenBack(tokens, stop, stop, end) ?? { old: [], fresh: [[stop, end]] };
+    return { old: [[match.end, stop], ...rest.old], fresh: [[start, index], ...rest.fresh] };
   }
-  return { fresh: [[start, end]], old: [] };
+  return undefined;
 };
 
 export const inZones = (zones: readonly (readonly [number, number])[], index: number): boolean =>

@@ -26,6 +26,10 @@ const ofElse = (reader: Reader, start: number): boolean => {
   return notOfPieces.test(text) || (/^\S+ \S+$/.test(text) && sundryHeads.has(text.replace(/^.* /, ''))); // "corsage box £4"
 };
 
+// "bump everything by a pound" tells by how much, not to what.
+const byHowMuch = ({ tokens }: Reader, index: number): boolean =>
+  tokens[index - 1]?.text === 'by' && tokens[index - 2]?.number === undefined;
+
 // "12 gift tags, 3 each", "combs blanks 3 each": things nobody wears.
 const ofThings = ({ tokens }: Reader, { start, per }: Price): boolean => {
   const at = /^(,|is|are|at|:|-|=)$/.test(tokens[start - 1]?.text ?? '') ? start - 2 : start - 1;
@@ -112,7 +116,12 @@ export const findPrices = (
   for (let index = start; index < end; index++) {
     if (counts.has(index) || isHourOfOccasion(reader.tokens, index) || isBeforeDay(reader, index)) continue;
     const price = pricesByMaterial(reader, index) ?? priceAt(reader, index);
-    if (price === undefined || ofElse(reader, price.start) || perTime.at(reader.tokens, index + 1, reader.tokens.length) !== undefined)
+    if (
+      price === undefined ||
+      byHowMuch(reader, index) ||
+      ofElse(reader, price.start) ||
+      perTime.at(reader.tokens, index + 1, reader.tokens.length) !== undefined
+    )
       continue;
     if ((behindOther(reader, price) && !listed(reader, price)) || ofThings(reader, price)) continue;
     if (!(isPrice(reader, price) || row || behindPiece(reader, index, pieceEnds, prices.length > 0))) continue;

@@ -2,6 +2,7 @@
 
 import type { PieceKind } from '../../handbook/pieces.ts';
 import { countOrPrice, isRare } from '../changes/now-count-or-price.ts';
+import { oneToo } from '../changes/one-too.ts';
 import { type ToldAs, toldForms } from '../changes/told-forms.ts';
 import type { Fact } from '../fact.ts';
 import { clausesOf } from '../held/clauses.ts';
@@ -122,6 +123,8 @@ const find = (reader: Reader): Finding[] => {
   const grown = saidWhy.might(reader.tokens) && saidWhy.in(reader.tokens, 0, reader.tokens.length) !== undefined;
   for (const part of reader.untouched().slice(0, 12)) {
     if (part.asked || part.end - part.start > 40) continue;
+    const too = oneToo(reader, part);
+    if (too !== undefined) return [too];
     const whole = readClause(reader, part.start, part.end, grown);
     if (whole !== undefined) {
       findings.push(whole);

@@ -9,9 +9,9 @@ import type { Entry } from './read-wearers.ts';
 import { countFor, nameOf } from './role-counts.ts';
 
 const worn = pattern(
-  '(and|the|all|all the|both|,){0,2} <r:role> (need|needs|have|get|gets|has|wear|wears|want|wearing|are wearing|is wearing|will wear|are getting|are having|in|with|to have|to wear|on|:|-|=) (a|an|the)? (<material>)? <p:piece> (each|too|please|pls)?',
+  '(and|the|all|all the|both|,){0,2} <r:role> (need|needs|wants|would like|is having|asked for|has asked for|have|get|gets|has|wear|wears|want|wearing|are wearing|is wearing|will wear|are getting|are having|in|with|to have|to wear|on|:|-|=) (a|an|the)? (<material>)? <p:piece> (each|too|please|pls)?',
 );
-const needs = /^needs?$/;
+const needs = /^(needs?|wants|would like|is having|(has )?asked for)$/;
 // "mums wear corsages 35 each": what each of theirs costs.
 const priced = pattern('(,|-|at|@|:){0,2} (<a:amount> <each>|<a:money>)');
 
