@@ -12,9 +12,11 @@ import { eventDate } from './phrases/event-date.ts';
 import { eventTitle } from './phrases/event-title.ts';
 import { everydayTalk, heldBack, heldGoods } from './phrases/held-back.ts';
 import { honouredWearers } from './phrases/honoured-wearers.ts';
+import { hourAlone } from './phrases/hour-alone.ts';
 import { keeping } from './phrases/keeping.ts';
 import { kindShares } from './phrases/kind-shares.ts';
 import { madeBehind } from './phrases/made-behind.ts';
+import { madeByDays } from './phrases/made-by-days.ts';
 import { materialLeft } from './phrases/material-left.ts';
 import { materialSaid } from './phrases/material-said.ts';
 import { moreBesideWork } from './phrases/more-beside-work.ts';
@@ -55,6 +57,7 @@ export const phrases: readonly Phrase[] = [
   workPutRight,
   onlyMade,
   moreThenHome,
+  madeByDays,
   question,
   madeBehind,
   boundedWork,
@@ -72,6 +75,7 @@ export const phrases: readonly Phrase[] = [
   recipe,
   crew,
   honouredWearers,
+  hourAlone,
   // What is not meant for this order goes before what would be stored.
   heldBack,
   piecesThere,

@@ -8,6 +8,7 @@ import { decimal } from '../values/decimal.ts';
 import { applyPriceEach, applyTotal } from './apply-order.ts';
 import { setBroke, setMade } from './apply-progress.ts';
 import type { EventState, OrderLine } from './event.ts';
+import { onDay } from './event-day.ts';
 
 type Change = FactOf<'change'>;
 
@@ -87,9 +88,9 @@ const changePrice = (state: EventState, change: Change): EventState => {
 const changeDate = (state: EventState, { to, by }: Change): EventState => {
   if (typeof to === 'string') {
     const date = parseDay(to);
-    return date ? { ...state, date } : state;
+    return date ? onDay(state, date) : state;
   }
-  return typeof by === 'number' && state.date ? { ...state, date: addDays(state.date, by) } : state;
+  return typeof by === 'number' && state.date ? onDay(state, addDays(state.date, by)) : state;
 };
 
 const changeMaterial = (state: EventState, { to, piece }: Change): EventState => {

@@ -21,6 +21,7 @@ import { applyQuoted } from './apply-quoted.ts';
 import { applyRecipe } from './apply-recipe.ts';
 import { applyWearers } from './apply-wearers.ts';
 import type { EventState } from './event.ts';
+import { onDay } from './event-day.ts';
 
 type Apply<N extends FactName> = (state: EventState, fact: FactOf<N>) => EventState;
 const nothing = (state: EventState): EventState => state;
@@ -34,7 +35,7 @@ const others: { readonly [N in Exclude<FactName, 'pieces' | 'price' | 'material'
     const day = parseDay(date);
     if (!day || of === 'photos') return state;
     if (of === 'hand over') return { ...state, handOver: { ...state.handOver, date: day, ...(time ? { time } : {}) } };
-    return { ...state, date: day, ...(time ? { time } : {}) };
+    return { ...onDay(state, day), ...(time ? { time } : {}) };
   },
   made: applyMade,
   broke: applyBroke,

@@ -46,6 +46,12 @@ const wholes: readonly (readonly [ReturnType<typeof pattern>, FactOf<'step'>['st
     ),
     'cancelled',
   ],
+  [
+    pattern(
+      "(ok|so|sad news|bad news|,|-|unfortunately|sadly){0,3} (the|this|that|whole|their){0,2} (wedding|wedding's|event|event's|party|party's|gala|gala's|dance|function) (is|are|has been)? (all|now)? off (now|sadly|sorry|unfortunately|i'm afraid)?",
+    ),
+    'cancelled',
+  ],
   [pattern('(cancel|call off) (the|this|that|our)? (whole)? (event|wedding|party|job|gala|dance|function)'), 'cancelled'],
   [pattern('(all|the|everything|bunches|flowers|stems|lot)? (is|are|been)? (now|all)? (hung|hanging|hung up|up drying)'), 'hung'],
   [pattern('(checked the drying|drying checked|drying is fine|checked the drying racks|all dry now|drying is done)'), 'drying checked'],

@@ -73,10 +73,28 @@ const plainChanges = (before: EventState, after: EventState, manner: Manner): re
   return [
     ...(before.cancelled && !after.cancelled ? [text`The event is on again.`] : []),
     ...(date ? [text`Date: ${dateSpan(fullDate(date[0], manner))} → ${strong(fullDate(date[1], manner))}`] : []),
+    ...hourChanges(before, after, manner),
     ...(material ? [text`Material: ${material[0]} → ${strong(material[1])}`] : []),
     ...(materials?.[1].includes(' ') ? [text`Material: ${materials[1]}`] : []), // several in one order
     ...(basis ? [text`Tax: ${basisName(basis[0])} → ${strong(basisName(basis[1]))}`] : []),
     ...(title ? [text`Name: ${title[0]} → ${strong(title[1])}`] : []),
+  ];
+};
+
+/** An hour is shown when it is first said, too: nothing else of the reply tells of it. */
+const hourChanges = (before: EventState, after: EventState, manner: Manner): readonly Line[] => {
+  const [was, is] = [before.handOver, after.handOver];
+  const day = changed(was?.date, is?.date);
+  const gone = was?.date && is?.date === undefined ? was.date : undefined;
+  const hour = (name: string, old: string | undefined, now: string | undefined): readonly Line[] =>
+    now === undefined || old === now || before.date === undefined
+      ? []
+      : [old === undefined ? text`${name}: ${strong(now)}` : text`${name}: ${old} → ${strong(now)}`];
+  return [
+    ...hour('Time', before.time, after.time),
+    ...(day ? [text`Hand over: ${dateSpan(fullDate(day[0], manner))} → ${strong(fullDate(day[1], manner))}`] : []),
+    ...(gone ? [text`Hand over: ${dateSpan(fullDate(gone, manner))} is after the event now and no longer holds.`] : []),
+    ...hour('Hand over at', was?.time, is?.time),
   ];
 };
 
