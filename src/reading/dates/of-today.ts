@@ -11,6 +11,12 @@ const wanted = /^(for|by|due|need|needs|needed|want|wants|wanted|deliver|deliver
 export const isOfToday = (reader: Reader, read: DateRead): boolean => {
   if (read.days.length !== 1 || read.days[0] !== reader.context.today) return false;
   const said = reader.tokens.slice(read.start, read.end).map(({ text }) => text);
+  // "9 will do for today"
+  if (
+    /^(do|enough|it|all|done|me|us|off|finished|that|that's|thats)$/.test(reader.tokens[read.start - 2]?.text ?? '') &&
+    reader.tokens[read.start - 1]?.text === 'for'
+  )
+    return true;
   if (!said.some((text) => today.test(text)) && !/this (morning|arvo|afternoon|evening)/.test(said.join(' '))) return false;
   return !isLed(reader, [read]) && !isCompound(reader) && !reader.tokens.some(({ text }) => wanted.test(text));
 };

@@ -20,6 +20,7 @@ const unsure = [
   `<count> (of them)? ${each} (,|-|and|but)? (with)? <count> of (them|those|which|that|em) (are|is|being|were|just)? (<material>)? <piece>`,
   `(made|did|finished|done) <count> (,|-|and|but)? (with)? <count> of (them|those|which|em) (are|is|being|were|just)? (<material>)? <piece>`,
   `<count> <each> (${doneWord}|so far)`,
+  '<count> (<material>)? <piece> the now',
   '<weekday> (:|-|was)? <count> (more)? (,|and|then|;|-)? <weekday> (:|-|was)? <count> (<any>){0,6} (so far|done|made|total)',
   `<p:piece> <n:count> ${each} (,|and|-|;){0,2} <q:piece> <m:count> (<any>){0,3}`,
 ].map((source) => pattern(source));

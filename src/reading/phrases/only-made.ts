@@ -11,8 +11,10 @@ const sorry =
   '((sorry|soz|apologies|my bad|apologise|so sorry|really sorry|oops|whoops|ah|oh|no|but|ok|so|guys|boss|unfortunately|,|-){0,4})';
 const who = "(i|we|i've|we've|ive|weve|she|he|they|have|has|there's|theres|it's|its|there are|had){0,2}";
 const some = '<n:count> (of them|of those|nos|no|pcs)? (<material>)? (<p:piece>)?';
+// "wire shortage so only 9 made"
+const why = '((<any>){1,4} so)';
 const forms = [
-  `${sorry} ${who} (only|just) ${some} (are|is|were|was|have been|got|been|actually|now){0,2} (${doneWord}) (so far|now|yet|as of now)?`,
+  `${why}? ${sorry} ${who} (only|just) ${some} (are|is|were|was|have been|got|been|actually|now){0,2} (${doneWord}) (so far|now|yet|as of now)?`,
   `${sorry} ${who} only (${didWord}|got|had) ${some} (${doneWord})? (so far|now|yet|as of now)?`,
 ].map((source) => pattern(source));
 // "counted again, its 22 done", "two more than i thought, 18 done": what there is in all.

@@ -34,9 +34,18 @@ const atBreak = pattern(
   '(,|now|already|done|made)? (at|by|before|since|as of) (the|my|our|this|morning|afternoon){0,2} (smoko|lunch|lunchtime|break|breaktime|tea|tea break|teatime|morning tea|noon|midday|now|knock off|close|coffee|elevenses)',
 );
 
+// "today total 14 finished", "total today 14": what one day made, and not the whole.
+const today = /^(today|today's|todays|tonight)$/;
+const ofToday = (tokens: readonly Token[], event: Event, first: boolean): boolean =>
+  /^(whole|reach)$/.test(event.told) &&
+  tokens.slice(event.start, event.end).some(({ text }) => text === 'total') &&
+  ((first && today.test(tokens[event.start - 1]?.text ?? '')) || today.test(tokens[event.end]?.text ?? ''));
+
 /** The events, each count with what the words beside its "done" say of it. */
 export const besideDone = (tokens: readonly Token[], events: readonly Event[]): readonly Event[] => {
-  const told = events.some((event) => event.told === 'good') ? [...withoutGood(events)] : [...events];
+  const told = (events.some((event) => event.told === 'good') ? withoutGood(events) : events).filter(
+    (event, at) => !ofToday(tokens, event, at === 0),
+  );
   for (let at = 1; at < told.length; at++) {
     const done = told[at] as Event;
     const reach = told[at - 1] as Event;
