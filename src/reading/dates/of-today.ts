@@ -18,5 +18,9 @@ export const isOfToday = (reader: Reader, read: DateRead): boolean => {
   )
     return true;
   if (!said.some((text) => today.test(text)) && !/this (morning|arvo|afternoon|evening)/.test(said.join(' '))) return false;
-  return !isLed(reader, [read]) && !isCompound(reader) && !reader.tokens.some(({ text }) => wanted.test(text));
+  return (
+    !isLed(reader, [read]) &&
+    !isCompound(reader) &&
+    !(reader.tokens.some(({ text }) => wanted.test(text)) && reader.tokens.some(({ means }) => means['piece'] !== undefined))
+  );
 };

@@ -21,6 +21,7 @@ const unsure = [
   `(made|did|finished|done) <count> (,|-|and|but)? (with)? <count> of (them|those|which|em) (are|is|being|were|just)? (<material>)? <piece>`,
   `<count> <each> (${doneWord}|so far)`,
   '<count> (<material>)? <piece> the now',
+  `<count> (<material>)? (<piece>)? (bar|except|but for|apart from) <count> ${each}`,
   '<weekday> (:|-|was)? <count> (more)? (,|and|then|;|-)? <weekday> (:|-|was)? <count> (<any>){0,6} (so far|done|made|total)',
   `<p:piece> <n:count> ${each} (,|and|-|;){0,2} <q:piece> <m:count> (<any>){0,3}`,
 ].map((source) => pattern(source));

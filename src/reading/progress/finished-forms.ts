@@ -90,6 +90,7 @@ const forms: readonly (readonly [string, Build])[] = [
     "(tray|trays|box|crate|board|rack|shelf|batch) (<plain>)? (is|are|all|now){0,2} (done|finished|packed|boxed|full|complete|made) (,|-|and|;){0,2} (that's|thats|that is|that makes|makes|makes it|so|so that's) <n:count> (<p:piece>)? (all up|in total|so far|now|done|made|altogether)?",
     (match) => (/^(more|extra|left|to)$/.test(match.kept['p']?.text ?? '') ? undefined : sofar(match)),
   ],
+  ['<n:count> (of them)? (<material>)? (<p:piece>)? (done|made|finished)? and counting', sofar],
   // "10 nos corsage over": finished, in India
   ['<n:count> (nos|pcs|pieces) (<material>)? (<p:piece>)? over (already|only|sir|madam|now)?', counts],
   // "15 boutonnieres down"
