@@ -20,6 +20,7 @@ export type AskReason =
   | 'which material'
   | 'which rate' // of tax, for a mixed piece
   | 'which recipe' // of those proposed
+  | 'which recipe lines' // one more in it, or all of it
   | 'spent on what' // "spent 182.40": the stems, or everything
   | 'plan with this' // minutes and spares a look-back taught
   | 'really forget' // everything kept of the event

@@ -9,6 +9,7 @@ import { kindsMeant, madeOf } from './apply-progress.ts';
 import type { EventState, OrderLine } from './event.ts';
 import { isMissing, kindInOrder } from './kind-in-order.ts';
 import { askOrderedOrMade, settleBareNumber } from './settle-number.ts';
+import { settleRecipe } from './settle-recipe.ts';
 import { settleSpent } from './settle-spent.ts';
 import { settleWearers } from './settle-wearers.ts';
 import { type Settled, settled } from './settled.ts';
@@ -21,6 +22,7 @@ export const settleInThread = (state: EventState, said: Fact, beside: readonly F
   if (fact.fact === 'change') return settleChange(state, fact, beside);
   if (fact.fact === 'made' || fact.fact === 'broke' || fact.fact === 'left') return settleProgress(state, fact, beside);
   if (fact.fact === 'wearers') return settleWearers(state, fact);
+  if (fact.fact === 'recipe') return settleRecipe(state, fact);
   if (fact.fact === 'actual') {
     const spent = settleSpent(fact);
     return 'ask' in spent ? { kind: 'ask', ask: spent.ask } : settled(spent.fact);

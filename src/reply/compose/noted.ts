@@ -1,14 +1,15 @@
 // What else a message stated, said back in a line each: title, recipe, crew, steps, rules.
 
 import type { Fact, FactOf } from '../../reading/fact.ts';
+import { changes, kindsChanged, recipeOf } from '../../thread/apply-recipe.ts';
 import { decimal } from '../../values/decimal.ts';
 import { printNumber } from '../../values/money.ts';
 import type { Answer, Manner } from '../answer.ts';
 import type { Line } from '../reply.ts';
-import { dateSpan, moneySpan, ownWords, strong, text } from '../span.ts';
+import { dateSpan, joined, moneySpan, ownWords, strong, text } from '../span.ts';
 import { paceWords, shortDate } from '../words/dates.ts';
 import { pieceName } from '../words/names.ts';
-import { recipeWords } from '../words/recipes.ts';
+import { lineWords, recipeWords } from '../words/recipes.ts';
 import { isBuyingMark, markedLine } from './ordered.ts';
 
 /** A price below already says which rules hold for this event and what they replace. */
@@ -19,7 +20,7 @@ export const notedLines = (answer: Answer): readonly Line[] =>
     .flatMap((fact) => {
       if (fact.fact === 'step' && isBuyingMark(fact)) return [markedLine(fact, answer)];
       if (fact.fact === 'price') return toldLine(fact, answer);
-      return fact.fact === 'recipe' ? [saidRecipe(fact, answer)] : notedLine(fact, answer.manner);
+      return fact.fact === 'recipe' ? [saidRecipe(fact, answer), ...nowIn(fact, answer)] : notedLine(fact, answer.manner);
     });
 
 /** A price of a kind that is not in the order: it waits. One kind alone is priced below, for one piece. */
@@ -33,6 +34,21 @@ const saidRecipe = (fact: FactOf<'recipe'>, { event, manner, prices }: Answer): 
   const kind = fact.piece ?? (kinds.length === 1 ? kinds[0] : undefined);
   const listed = prices().items.map((item) => item.name);
   return recipeWords(kind === undefined ? fact : { ...fact, piece: kind }, manner.says, listed);
+};
+
+/** What is in it now, where a change left some of it as it was. */
+const nowIn = (fact: FactOf<'recipe'>, { event, manner, prices }: Answer): readonly Line[] => {
+  if (!changes(fact) || fact.name !== undefined) return [];
+  const listed = prices().items.map((item) => item.name);
+  return kindsChanged(event, fact).flatMap((kind) => {
+    const lines = recipeOf(event, kind);
+    if (lines.length <= fact.lines.length) return [];
+    const words = joined(
+      lines.map((line) => lineWords(line, listed)),
+      ', ',
+    );
+    return [text`In each ${pieceName(kind === 'any' ? 'unspecified' : kind, manner.says)} now: ${words}.`];
+  });
 };
 
 const notedLine = (fact: Fact, manner: Manner): readonly Line[] => {
