@@ -116,6 +116,7 @@ export const priceBehind = pattern(
   '(for (the|his|her|their|my|our|both){0,2} (<count>)? <role> (<role>)?)? (,)? ((at|@) <a:amount> (<each>)?|<a:money> (<each>)?|<a:plain> <each>)',
 );
 
+const asBefore = pattern('(at|@) (the)? same (price|rate|cost|each)'); // "5 more bouts at the same price"
 const lost = /^(lost|broke|snapped|dropped|wrecked|ruined|binned|squashed|crushed|cracked|smashed)$/;
 const formsAlone = forms.map(([form]) => form);
 /** A difference in how many, if this place says one; no fact where more is refused and how many less is not said. */
@@ -140,7 +141,7 @@ export const countDifference = (tokens: readonly Token[], index: number, end: nu
     // "another corsage at 28" is one more, at a price of its own; "add a crown at 60" is a line of the order.
     const oneMore =
       match.kept['p'] !== undefined && tokens.slice(index, match.end).some((token) => /^(another|extra|more|additional)$/.test(token.text));
-    const priced = oneMore && priceBehind.at(tokens, match.end, end) !== undefined;
+    const priced = oneMore && (priceBehind.at(tokens, match.end, end) ?? asBefore.at(tokens, match.end, end)) !== undefined;
     if (!priced && (next?.means['each'] !== undefined || /^(@|left|at|remaining|go|since)$/.test(next?.text ?? ''))) return undefined;
     // "6 more and we're there" is what is left.
     if (

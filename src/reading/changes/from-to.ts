@@ -6,6 +6,7 @@ import { currencyFields } from '../order/read-order.ts';
 import { type Match, pattern } from '../pattern.ts';
 import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
+import type { Token } from '../text/token.ts';
 import { isRare } from './now-count-or-price.ts';
 
 const change =
@@ -40,7 +41,7 @@ export const countFromTo = (reader: Reader, part: Part): Finding | undefined => 
     const stretch = tokens.slice(part.start, part.end);
     if (
       rest.some((token) => token.number !== undefined) ||
-      stretch.some((token) => token.means['each'] !== undefined || money.test(token.text))
+      stretch.some((token) => token.number?.form === 'money' || token.means['each'] !== undefined || money.test(token.text))
     )
       return undefined;
     const [from, to] = values;
@@ -64,16 +65,29 @@ const priceForm = pattern(
   `(the|our)? (<p:piece>)? (price|prices|rate|cost) (is|are|has|have|been|now|just){0,2} ${changed} (up|down)? (from <r:range>|from <a:amount> to <b:amount>|to <b:amount> from <a:amount>) (<each>)?`,
 );
 
+// "bouts up from 12 to 15 each": no span of prices.
+const eachForm = pattern(
+  `(the|our)? <p:piece> (price|prices)? (are|is|have|has|been|now|just|gone|went|go|goes|going|come){0,3} (up|down|raised|increased|dropped|cut|reduced|bumped|lowered) (up|down)? (from <r:range>|from <a:amount> to <b:amount>) (<each>)?`,
+);
+const isPriced = ({ number, means }: Token): boolean => number?.form === 'money' || means['each'] !== undefined;
+const staysSo = pattern(
+  '(,|-|and|but)? (the)? (count|number|numbers|qty|still) (stays|stay|staying|remains|is|still|the same)? (at)? (<count>)? (of them)?',
+);
+
 const ownWords = /^(,|-|:|so|ok|okay|now|and|but|sorry|actually|update|correction|my|her|his|their|your|unit|new|please|pls)$/;
 
 /** A price that is told with the one before it. */
 export const priceFromTo = (reader: Reader, part: Part): Finding | undefined => {
-  const match = priceForm.in(reader.tokens, part.start, part.end);
+  const risen = eachForm.in(reader.tokens, part.start, part.end);
+  const ofEach = reader.tokens.slice(risen?.start, risen?.end).some(isPriced) ? risen : undefined;
+  const match = ofEach ?? priceForm.in(reader.tokens, part.start, part.end);
   const values = match === undefined ? undefined : valuesOf(match);
   if (match === undefined || values === undefined) return undefined;
   // "wholesaler prices gone up from 11 to 12": somebody else's.
   if (match.start > part.start && !ownWords.test(reader.tokens[match.start - 1]?.text ?? '')) return undefined;
-  const rest = [...reader.tokens.slice(part.start, match.start), ...reader.tokens.slice(match.end, part.end)];
+  const stays = staysSo.at(reader.tokens, match.end, part.end);
+  const rest = [...reader.tokens.slice(part.start, match.start), ...reader.tokens.slice(stays?.end ?? match.end, part.end)];
+  if (ofEach !== undefined && rest.some((token) => token.number !== undefined)) return { start: part.start, end: part.end, held: true };
   if (rest.some((token) => token.number !== undefined || token.means['ingredient'] !== undefined || token.means['piece'] !== undefined))
     return undefined;
   const piece = match.kept['p']?.means['piece'] as PieceKind | undefined;
@@ -90,5 +104,5 @@ export const priceFromTo = (reader: Reader, part: Part): Finding | undefined => 
     ...(number === undefined ? {} : currencyFields(number)),
     ...kind,
   };
-  return found(reader, match.start, match.end, [change]);
+  return found(reader, match.start, stays?.end ?? match.end, [change]);
 };

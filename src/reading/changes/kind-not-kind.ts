@@ -17,11 +17,29 @@ const form = pattern(
 const made = pattern(
   `${lead} (make|have|do|want|switch|change) (<o:word>)? (<m:count>)? (of)? (the|those)? <a:piece> (all|as|into)? (a)? <b:piece> (ones|one|type|style|instead)? (please|pls|now|thanks|ta)?`,
 );
+// "2 of the 6 corsages are pin on"
+const someOf = pattern(
+  `${lead} <m:count> of (the|those|our|these) (<count>)? <a:piece> (are|is|should be|to be|need to be|needs to be|being|as|will be|now|want to be){1,2} (a|the|on)? <b:piece> (ones|one|instead|please|pls|now|not){0,2} (<c:piece>)?`,
+);
 const whole = /^(all|the|both|those|our|her|all the|their|my)$/;
 const kindOf = (token: Token | undefined): PieceKind | undefined => token?.means['piece'] as PieceKind | undefined;
 const amount = (token: Token | undefined): number | undefined => (token?.number === undefined ? undefined : Number(token.number.amount));
 
+const someAnother = (reader: Reader, part: Part): Finding | undefined => {
+  const match = someOf.at(reader.tokens, part.start, part.end);
+  const { a, b, m } = match?.kept ?? {};
+  const [from, to, some] = [kindOf(a), kindOf(b), amount(m)];
+  if (match?.end !== part.end || from === undefined || to === undefined || from === to || some === undefined) return undefined;
+  if (m?.number?.max !== undefined || [from, to].includes('unspecified')) return undefined;
+  return found(reader, part.start, part.end, [
+    { fact: 'change', what: 'count', by: -some, piece: from },
+    { fact: 'change', what: 'count', by: some, piece: to },
+  ]);
+};
+
 export const kindNotKind = (reader: Reader, part: Part): Finding | undefined => {
+  const other = someAnother(reader, part);
+  if (other !== undefined) return other;
   const fully = form.at(reader.tokens, part.start, part.end);
   const match = fully ?? made.at(reader.tokens, part.start, part.end);
   const { a, b, c, o, m, n } = match?.kept ?? {};

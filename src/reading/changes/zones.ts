@@ -160,6 +160,8 @@ const takenBack = (tokens: readonly Token[], start: number, from: number, end: n
   for (let index = from; index < end; index++) {
     const match = notNow.at(tokens, index, end);
     if (match === undefined) continue;
+    // "bouts up from 12 to 16, £14 each": the span tells both what it was and what it is.
+    if (/^(up|down)$/.test(tokens[index]?.text ?? '') && tokens[match.end]?.number?.max !== undefined) continue;
     if (/^(sure|certain|decided|a|an|any|even|quite|much|many)$/.test(tokens[match.end]?.text ?? '')) continue;
     if (wasSupposed.at(tokens, index, end) !== undefined || taxNegated(tokens, index)) continue;
     const verb = /^(was|were)$/.test(tokens[index]?.text ?? '');

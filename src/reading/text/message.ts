@@ -14,6 +14,7 @@ import { nameWords } from './name-words.ts';
 import { joinRanges } from './number-ranges.ts';
 import { joinUnits } from './number-units.ts';
 import { joinNumberWords } from './number-words.ts';
+import { withKindMeant } from './other-kind-meant.ts';
 import { withoutAsking } from './requests.ts';
 import { joinSecondCounts } from './second-counts.ts';
 import { isEnd } from './sentence-end.ts';
@@ -124,6 +125,7 @@ const stages: readonly ((tokens: readonly Token[]) => readonly Token[])[] = [
   joinRanges,
   nameWords,
   boxesAsGoods,
+  withKindMeant,
   joinEachChoices,
   joinSecondCounts,
   withoutUnchanged,

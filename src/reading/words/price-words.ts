@@ -16,7 +16,8 @@ export const allWords = wordList(`
 `);
 export const fromWords = wordList(`
   from, starting at, starting from, start at, starts at, at least, min, minimum, not less than, no less than, upwards of, starting,
-  starts from, and up, onwards, upwards
+  starts from, and up, onwards, upwards, can't do under, cant do under, cannot do under, can't go under, cant go under, can't do below, can't go below,
+  cant go below, can't do less than, cant do less than, can't do it under, cant do it under, can't do them under, can't do any for under, not under, nothing under
 `);
 export const upToWords = wordList(`
   up to, upto, max, maximum, no more than, not more than, at most, under, less than, cap, capped at, cap of, below, not over, max of,
