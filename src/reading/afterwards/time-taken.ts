@@ -69,7 +69,7 @@ export const timeTaken = (tokens: readonly Token[], part: Part): Taken | undefin
     const match = firstIn([form], tokens, part.start, part.end);
     const time = match === undefined ? undefined : minutesOf(match);
     if (match === undefined || time === undefined || part.end - part.start > longest) continue;
-    if (/^(does|do|makes|make|can|about|who|which|usually|normally)$/.test(tokens[match.start - 1]?.text ?? '')) continue; // a habit, not this job
+    if (/^(does|do|makes|make|can|about|who|which|usually|normally|each|every|one)$/.test(tokens[match.start - 1]?.text ?? '')) continue; // a habit, not this job
     const words = tokens.slice(match.start, match.end);
     if (tokens[match.end]?.means['each'] !== undefined || habit.at(tokens, match.end, part.end) !== undefined) continue;
     const single = match.kept['one'];

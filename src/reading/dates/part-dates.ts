@@ -59,6 +59,11 @@ export const vague = (tokens: readonly Token[], index: number, context: ReadingC
   // "it's the 13th of march": the month follows, so the day is not alone.
   const after = /^(of|,|-)$/.test(tokens[day?.end ?? 0]?.text ?? '') ? tokens[(day?.end ?? 0) + 1] : tokens[day?.end ?? 0];
   if (day === undefined || number === undefined || after?.means['month'] !== undefined || after?.text === 'next') return undefined;
+  // "changed her mind for the 3rd time"
+  if (
+    /^(time|times|attempt|go|round|try|draft|version|week|month|year|lot|batch|tray|box|coffee|cup|day)$/.test(tokens[day.end]?.text ?? '')
+  )
+    return undefined;
   // "wedding 2nd last saturday in may" counts saturdays.
   const counted = /^(last|birthday|anniversary)$/.test(tokens[day.end]?.text ?? '') || tokens[day.end]?.means['weekday'] !== undefined;
   if (counted && !/^(on|to|for|it's|its|is|the|by|until)$/.test(tokens[index]?.text ?? '')) return undefined;

@@ -21,6 +21,12 @@ export const workAhead = (tokens: readonly Token[], index: number): Match | unde
   }
   return undefined;
 };
+// "corsages done, bouts x12 tomorrow": beside what is made, what is made next.
+const next = pattern(
+  "(then|next)? (the|our|other)? (<piece> (x|:|-)? <count>|<count> (<material>)? <piece>) (is|are|will be|'s)? (on|for)? (tomorrow|tmrw|tmr|tomoz|later|next|tonight|after lunch|this arvo|this afternoon|first thing|in the morning)",
+);
+export const nextWork = (tokens: readonly Token[], index: number): Match | undefined => next.at(tokens, index, tokens.length);
+
 /** Whether money is spoken of. */
 export const speaksOfPrice = (tokens: readonly Token[]): boolean =>
   tokens.some((token, at) => token.number?.form === 'money' || (/^(@|at)$/.test(token.text) && tokens[at + 1]?.number?.form === 'plain'));

@@ -21,6 +21,8 @@ const unsure = [
   `(made|did|finished|done) <count> (,|-|and|but)? (with)? <count> of (them|those|which|em) (are|is|being|were|just)? (<material>)? <piece>`,
   `<count> <each> (${doneWord}|so far)`,
   '<count> (<material>)? <piece> the now',
+  // "did 8 bouts, 4 corsages next"
+  '(did|made|finished|done|completed) <count> (<material>)? <piece> (,|and|then|-){1,2} (the|our|other)? <count> (<material>)? <piece> (next|after (lunch|that|tea|smoko)|tomorrow|tmrw|later|then|to do (next|tomorrow)?)',
   `<count> (<material>)? (<piece>)? (bar|except|but for|apart from) <count> ${each}`,
   '<weekday> (:|-|was)? <count> (more)? (,|and|then|;|-)? <weekday> (:|-|was)? <count> (<any>){0,6} (so far|done|made|total)',
   `<p:piece> <n:count> ${each} (,|and|-|;){0,2} <q:piece> <m:count> (<any>){0,3}`,

@@ -2,7 +2,7 @@
 
 import { hourRunTogether } from '../dates/run-together.ts';
 import { otherWorkAlone } from '../held/other-work-alone.ts';
-import { speaksOfPrice, workAhead } from '../held/work-ahead.ts';
+import { nextWork, speaksOfPrice, workAhead } from '../held/work-ahead.ts';
 import { beginsAt, pattern } from '../pattern.ts';
 import type { Finding, Phrase, Reader } from '../phrase.ts';
 
@@ -18,8 +18,14 @@ const forms = [
 const find = (reader: Reader): Finding[] => {
   const findings: Finding[] = [];
   const ordered = speaksOfPrice(reader.tokens);
+  const worked = reader.facts.some(({ fact }) => fact === 'made');
   for (let index = 0; index < reader.tokens.length; index++) {
-    const rest = ordered ? undefined : workAhead(reader.tokens, index);
+    const rest = ordered
+      ? undefined
+      : (workAhead(reader.tokens, index) ??
+        (worked && !/^(need|needs|want|wants|wanted|order|add)$/.test(reader.tokens[index - 1]?.text ?? '')
+          ? nextWork(reader.tokens, index)
+          : undefined));
     if (rest !== undefined) {
       findings.push({ start: index, end: rest.end, held: true });
       index = rest.end - 1;
