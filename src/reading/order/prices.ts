@@ -29,8 +29,11 @@ const ofElse = (reader: Reader, start: number): boolean => {
 // "bump everything by a pound" tells by how much, not to what.
 const byHowMuch = ({ tokens }: Reader, index: number): boolean =>
   (tokens[index - 1]?.text === 'by' && tokens[index - 2]?.number === undefined) ||
+  thanOthers.at(tokens, index + 1, tokens.length) !== undefined ||
   // "count stays at 20"
   (/^(at|stays|stay|remains|still|is)$/.test(tokens[index - 1]?.text ?? '') && howMany.at(tokens, index - 3, index)?.end === index);
+// "£2 more than the others"
+const thanOthers = pattern('(each)? (more|less|dearer|cheaper|extra|higher|lower|over|under|above|below) (than|the (others|rest))');
 const howMany = pattern('(count|number|numbers|qty|quantity) (stays|stay|staying|remains|still|is) (at)?');
 
 // "12 gift tags, 3 each", "combs blanks 3 each": things nobody wears.
