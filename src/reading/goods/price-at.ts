@@ -84,11 +84,25 @@ export const isPrice = (reader: Reader, index: number, pack: boolean, known: boo
   const beside = pack && known && before?.means['ingredient'] !== undefined && closesPrice(after) && !restSized(reader, index);
   // "a wrap of gyp is 11 inc gst"
   const told = known && pack && /^(is|are)$/.test(before?.text ?? '') && closesPrice(after);
+  // "wheat's gone up to 7", "gyp up to 7"
+  const dearer = known && /^(up|down) ?to$/.test(before?.text ?? '') && nameBefore.test(reader.tokens, index);
   return (
     (known || pack) &&
-    (beside || listed || behindPack || perPack || told || /^(at|@|now|to)$/.test(before?.text ?? '') || token.number.max !== undefined)
+    (beside ||
+      listed ||
+      dearer ||
+      behindPack ||
+      perPack ||
+      told ||
+      /^(at|@|now|to)$/.test(before?.text ?? '') ||
+      token.number.max !== undefined)
   );
 };
+
+const nameBefore = {
+  test: (tokens: readonly Token[], index: number): boolean => rises.in(tokens, Math.max(0, index - 5), index)?.end === index,
+};
+const rises = pattern('<ingredient> (has|have|is|are|just|now){0,2} (gone|went|going|come)? <upTo>');
 
 const closesPrice = (after: Token | undefined): boolean =>
   after === undefined ||

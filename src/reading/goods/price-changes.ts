@@ -5,6 +5,7 @@ import type { Token } from '../text/token.ts';
 
 const changeForms = [
   pattern('(down|up|dropped|gone|went|back|now|risen|cut|come){1,3} to <t:amount> (a|per|/)? (<pack>)? (from|was) <f:amount>'),
+  pattern('<upTo> <t:amount> (a|per|/)? (<pack>)? (from|was) <f:amount>'),
   pattern(
     '<t:amount> (a|per|/|the|an)? <pack> (,|-|\\(|now)? (they|it)? (was|used to be|up from|down from|from|not|instead of|were) <f:amount>',
   ),

@@ -1,6 +1,6 @@
 // Packs and what is in them, as people say it: "50 stems", "3 bunches of 50", "1 spool of 8 yd".
 
-import type { Item } from '../../buying/item.ts';
+import { type Item, isSundry } from '../../buying/item.ts';
 
 const pluralOf = (word: string): string => {
   if (word === 'leaf') return 'leaves';
@@ -8,8 +8,12 @@ const pluralOf = (word: string): string => {
 };
 
 /** "50 stems", "1 pin", "8 yd": a unit of length or weight has no plural. */
-export const inUnit = (count: string, { unit }: Item): string =>
-  `${count} ${unit.measure !== 'count' || count === '1' ? unit.name : pluralOf(unit.name)}`;
+export const inUnit = (count: string, item: Item): string => {
+  const { unit } = item;
+  // Magnets in a box of 50 are no stems.
+  if (unit.name === 'stem' && isSundry(item)) return count;
+  return `${count} ${unit.measure !== 'count' || count === '1' ? unit.name : pluralOf(unit.name)}`;
+};
 
 /** One of what the price counts: "each", "a yd". */
 export const perUnit = ({ unit }: Item): string => (unit.measure === 'count' ? 'each' : `a ${unit.name}`);
