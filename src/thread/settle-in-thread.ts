@@ -108,14 +108,29 @@ const settleProgress = (state: EventState, fact: FactOf<'made'> | FactOf<'broke'
   // "2 crowns snapped" where none are ordered or made; what was made before it is ordered is kept.
   if (fact.piece && fact.fact !== 'made' && isMissing(state.lines, fact.piece) && madeOf(state, fact.piece) === 0)
     return beside.some((other) => names(other, fact.piece)) ? settled(fact) : noSuchPiece(state, fact.piece);
-  if (fact.piece && fact.piece !== 'unspecified') return settled(fact);
+  if (fact.piece && fact.piece !== 'unspecified') return moreOrThose(state, fact, fact.piece);
   if (beside.some((other) => other.fact === 'pieces')) return settled(fact);
   const kinds = kindsMeant(state, undefined);
-  if (kinds.length <= 1) return settled(kinds[0] ? { ...fact, piece: kinds[0] } : fact);
+  if (kinds.length <= 1) return kinds[0] ? moreOrThose(state, { ...fact, piece: kinds[0] }, kinds[0]) : settled(fact);
   // "2 of them broke" once only buttonholes are made
   const [made, another] = kinds.filter((kind) => madeOf(state, kind) > 0);
   if (fact.fact === 'broke' && made && !another) return settled({ ...fact, piece: made });
   return askPiece(fact, kinds, (piece) => ({ ...fact, piece }));
+};
+
+/** "Boxed 12" once some are made: those, or twelve more. Boxing alone makes nothing. */
+const boxed = /\b(boxed|packed|boarded|bagged|labelled|tagged|wrapped)\b/i;
+const madeToo = /\b(made|make|did|done|finished|wired|complete|completed|another|more)\b/i;
+const moreOrThose = (state: EventState, fact: FactOf<'made'> | FactOf<'broke'> | FactOf<'left'>, piece: PieceKind): Settled => {
+  const before = madeOf(state, piece);
+  if (fact.fact !== 'made' || fact.count === undefined || fact.total || fact.stage || fact.remade || before === 0) return settled(fact);
+  if (!boxed.test(fact.words) || madeToo.test(fact.words)) return settled(fact);
+  const total = (count: number): Fact => ({ ...fact, count, total: true });
+  const choices = [
+    { words: `${fact.count} of those made`, facts: [total(Math.max(before, fact.count))] },
+    { words: `${fact.count} more made`, facts: [total(before + fact.count)] },
+  ];
+  return { kind: 'ask', ask: { about: 'made', why: 'which number', words: fact.words, choices } };
 };
 
 const askPiece = (fact: { words: string }, kinds: readonly PieceKind[], complete: (piece: PieceKind) => Fact, all?: string): Settled => ({

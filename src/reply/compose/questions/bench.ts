@@ -1,8 +1,10 @@
 // Questions about the bench: when to start, what is due, what is left, how long it takes.
 
+import type { PieceKind } from '../../../handbook/pieces.ts';
 import { benchRules, minutesEach } from '../../../planning/bench-rules.ts';
+import type { Answer } from '../../answer.ts';
 import type { Block } from '../../reply.ts';
-import { dateSpan, strong, text } from '../../span.ts';
+import { dateSpan, joined, strong, text } from '../../span.ts';
 import { duration, paceWords, shortDate } from '../../words/dates.ts';
 import { counted } from '../../words/names.ts';
 import { calendarBlocks, startLine } from '../calendar.ts';
@@ -48,7 +50,25 @@ const labourTime: Respond = (question, answer) => {
   return answerLine(text`${pieces}: ${strong(duration(minutes))} at the bench${pace}${usual}.`);
 };
 
-const remaining: Respond = (_question, answer) => (answer.event.lines.length === 0 ? noPlan(answer) : progressBlocks(answer));
+const remaining: Respond = (question, answer) => {
+  if (answer.event.lines.length === 0) return noPlan(answer);
+  return asksBroken.test(question.words) ? brokenBlocks(answer) : progressBlocks(answer);
+};
+
+/** "How many broke?": so many of each kind, then what is made and left. */
+const asksBroken = /\b(broke|broken|break|snapped|binned|damaged|lost|ruined|wrecked)\b/i;
+const brokenBlocks = (answer: Answer): readonly Block[] => {
+  const { event, manner } = answer;
+  const lines = (Object.keys(event.progress) as PieceKind[]).flatMap((piece) => {
+    const broke = event.progress[piece]?.broke ?? 0;
+    return broke > 0 ? [text`${strong(counted(broke, piece, manner.says))} broke`] : [];
+  });
+  const told = lines.length > 0 ? text`${joined(lines, ', ')}, by what was said here.` : text`None was said to have broken.`;
+  return [
+    ...answerLine(told),
+    ...progressBlocks(answer).map((block): Block => (block.block === 'answer' ? { ...block, block: 'line' } : block)),
+  ];
+};
 
 /** "When must I order?": each supply's day, and what it waits for where it is already past. */
 const orderBy: Respond = (_question, answer) => {
