@@ -26,6 +26,7 @@ import { order } from './phrases/order.ts';
 import { otherWork } from './phrases/other-work.ts';
 import { ownRule } from './phrases/own-rule.ts';
 import { piecesThere } from './phrases/pieces-there.ts';
+import { piecesUnnamed } from './phrases/pieces-unnamed.ts';
 import { priceList } from './phrases/price-list.ts';
 import { pricedWearers } from './phrases/priced-wearers.ts';
 import { pricesAnswered } from './phrases/prices-answered.ts';
@@ -33,6 +34,7 @@ import { progress } from './phrases/progress.ts';
 import { question } from './phrases/question.ts';
 import { recipe } from './phrases/recipe.ts';
 import { recipeChanged } from './phrases/recipe-change.ts';
+import { recountedWork } from './phrases/recounted.ts';
 import { someOfAKind, someOfAMaterial } from './phrases/some-of-a-kind.ts';
 import { taxBasis } from './phrases/tax-basis.ts';
 import { taxLeftOpen } from './phrases/tax-left-open.ts';
@@ -55,6 +57,7 @@ export const phrases: readonly Phrase[] = [
   taxLeftOpen,
   couldOnly,
   workPutRight,
+  recountedWork,
   onlyMade,
   moreThenHome,
   madeByDays,
@@ -92,6 +95,7 @@ export const phrases: readonly Phrase[] = [
   eventTitle,
   eventDate,
   kindShares,
+  piecesUnnamed,
   order,
   totalTold,
   taxBasis,

@@ -11,6 +11,7 @@ import { eitherValue } from '../changes/either-value.ts';
 import { countFromTo, priceFromTo } from '../changes/from-to.ts';
 import { kindNotKind } from '../changes/kind-not-kind.ts';
 import { besidePrice } from '../changes/kinds-priced.ts';
+import { onlyLoss } from '../changes/loss-told.ts';
 import { nowCountOrPrice } from '../changes/now-count-or-price.ts';
 import { offAndMore } from '../changes/off-and-more.ts';
 import { oneWearersKind } from '../changes/one-wearers-kind.ts';
@@ -71,7 +72,7 @@ const readPart = (reader: Reader, part: Part): Finding[] => {
   const stretch = tokens.slice(part.start, part.end);
   if (stretch.some((token) => (token.kind === 'word' && notForStudio.test(token.text)) || token.number?.form === 'temperature')) return [];
   if (notedDown.in(tokens, part.start, part.end) !== undefined || orderedAgain.in(tokens, part.start, part.end) !== undefined) return [];
-  if (noChange.in(tokens, part.start, part.end) !== undefined) return [];
+  if (noChange.in(tokens, part.start, part.end) !== undefined || onlyLoss(reader, part)) return [];
   if (handing.in(tokens, part.start, part.end) !== undefined) return [{ start: part.start, end: part.end, held: true }];
   if (goesTo.in(tokens, part.start, part.end) !== undefined) return [];
   // "10 bouts £120, 3 corsages £66, line totals not each" orders.

@@ -16,6 +16,24 @@ const whole = pattern(
   `(ok|so|right|the|,){0,2} <n:count> (<material>)? <p:piece> (,|-)? (and)? (that's|thats|that is|which is) (all (of (them|em|those))?|them all|the lot|every (last)? one|<all>|em all) (now)? (done|made|finished|boxed|complete|sorted|ready) (now|today|woo|yay|finally|at last|lads|team|,|!){0,2}`,
 );
 
+// "that's the whole order done, 24 bouts plus 2 spares in the fridge"
+const wholeFirst = pattern(
+  "(ok|so|right|just|well|,){0,2} (that's|thats|that is|we've|we have|i've|finally)?((the|this)? (whole|full|entire|complete) (order|lot|job|thing|batch|set)|the lot|everything|everything's|(the|this)? <all>|all|all of (it|them)) (is|are|now|has been|have been|'s|all){0,2} (done|made|finished|complete|completed|boxed|ready|packed|sorted|boxed up) (now|today|,|-|:|\\(|that's|thats|so){1,3} <n:count> (<material>)? <p:piece> ((and|,|&|n|plus|\\+){1,2} <m:count> (<material>)? <q:piece>)? ((plus|with|and|incl|including|,|\\+){1,2} (a|<s:count>) (spare|spares|extra|extras))?",
+);
+const wholeCounted = (reader: Reader, part: Part): Finding | undefined => {
+  const match = wholeFirst.at(reader.tokens, part.start, part.end);
+  if (match === undefined) return undefined;
+  const { n, m, p, q, s } = match.kept;
+  const spare = s === undefined ? (/^(spare|extra)$/.test(reader.tokens[match.end - 1]?.text ?? '') ? 1 : undefined) : amountOf(s);
+  const unsure = [n, m, s].some((token) => token?.number?.max !== undefined || token?.number?.or !== undefined);
+  // Spares beside two kinds are of either.
+  if (unsure || (m !== undefined && spare !== undefined) || !remarkOnly(reader.tokens, match.end, part.end)) return undefined;
+  const spares = spare === undefined ? {} : { spares: spare };
+  const facts: Unworded[] = [{ fact: 'made', count: amountOf(n), all: true, ...kindOf(p), ...spares }];
+  if (m !== undefined) facts.push({ fact: 'made', count: amountOf(m), all: true, ...kindOf(q) });
+  return found(reader, part.start, part.end, facts);
+};
+
 // "did the mums' corsages, 2 of them", "finished the crowns, all 4 of them"
 const ofThem = pattern(
   `(ok|so|right|just|i|we|i've|we've|ive|weve|,){0,3} (${didWord}) (all|the|my|our|her|his){0,2} (<owner>|<role>|<any>)? (')? <p:piece> (,|-|\\(){0,1} (<l:word>)? (<n:count>|<b:word>) of (them|those|em) (\\))? (now|so far|today|done){0,1}`,
@@ -31,7 +49,7 @@ const ofThose = (reader: Reader, part: Part): Finding | undefined => {
 
 // When they were made is a remark; how, for whom or at what price is another matter.
 const when =
-  /^(while|whilst|when|over|on|before|after|during|at|as|this|last|yesterday|between|earlier|today|tonight|just|first|early|late|straight|waiting|since|lol|haha|\)|,|-|!)$/;
+  /^(while|whilst|when|over|on|in|all|boxed|ready|before|after|during|at|as|this|last|yesterday|between|earlier|today|tonight|just|first|early|late|straight|waiting|since|lol|haha|\)|,|-|!)$/;
 const another =
   /^(wrong|wrongly|badly|not|never|year|month|week|wedding|instead|but|for|another|other|shop|studio|each|need|needs|order|add|with|from)$/;
 
@@ -56,7 +74,7 @@ const findIn = (reader: Reader, part: Part): Finding[] => {
   const lot = whole.at(tokens, part.start, part.end);
   if (lot?.end === part.end && lot.kept['n']?.number?.max === undefined)
     return [found(reader, part.start, part.end, [{ fact: 'made', count: amountOf(lot.kept['n']), all: true, ...kindOf(lot.kept['p']) }])];
-  const those = ofThose(reader, part);
+  const those = ofThose(reader, part) ?? wholeCounted(reader, part);
   if (those !== undefined) return [those];
   const match = made.at(tokens, part.start, part.end);
   if (match === undefined) return [];
@@ -75,7 +93,7 @@ export const madeBehind: Phrase = {
   name: 'made, said behind',
   examples: [],
   find: (reader) =>
-    made.might(reader.tokens) || ofThem.might(reader.tokens) || whole.might(reader.tokens)
+    made.might(reader.tokens) || ofThem.might(reader.tokens) || whole.might(reader.tokens) || wholeFirst.might(reader.tokens)
       ? reader.untouched().flatMap((part) => findIn(reader, part))
       : [],
 };

@@ -30,7 +30,7 @@ import { plainCount, sameKind, summed, totalOnly, wholeSoFar } from '../progress
 import { countDoubted, withUnreadBeside } from '../progress/unread-beside.ts';
 import { heldWhereWanted } from '../progress/wanted-by.ts';
 import { acceptsAfter, ofStems, ofUnknown } from '../progress/what-follows.ts';
-import { cumulative, endsWork, lastOnes, thatIsAll } from '../progress/whole-told.ts';
+import { endsWork, lastOnes, saysSoFar, thatIsAll } from '../progress/whole-told.ts';
 import { withoutReasons } from '../progress/why-remade.ts';
 import type { Part } from '../text/message.ts';
 import { firstWhere, type Token } from '../text/token.ts';
@@ -97,7 +97,7 @@ const findPart = (reader: Reader, part: Part, likely: readonly Form[]): Finding[
   const but = allBut.in(tokens, part.start, part.end) ?? allButFirst.in(tokens, part.start, part.end);
   const besides = but !== undefined && reader.tokens[but.start - 1]?.number !== undefined; // "30 done but 2 need redoing"
   if (but !== undefined && !besides) take(but, [{ fact: 'left', count: amountOf(but.kept['n']), ...pieceIn(but) }]);
-  const whole = cumulative.in(tokens, part.start, part.end) !== undefined || tokens.slice(part.start, part.end).some(saysWhole);
+  const whole = saysSoFar(reader, part) || tokens.slice(part.start, part.end).some(saysWhole);
   const list = listBeforeDone(reader, part, open);
   const total = whole ? { total: true as const } : {};
   if (list !== undefined && !future(reader, part, list.match.start))

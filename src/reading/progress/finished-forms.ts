@@ -212,7 +212,7 @@ export const countedForms: readonly Pattern[] = [
   `(that's|thats|that makes|makes|now at|up to|<upTo>|now on|at|total|were at|we're at|on) (it|now|about)? ${counted} ${be}{0,2} (${done}|so far|now|in total|altogether) (so far|now|in total|altogether|overall|total)?`,
   `(got|have|had|we've|i've|ive|weve|with|another|and|so|ok|just) (another|about|the first|first)? ${counted} ${be}{0,2} ${done}`,
   `${counted} ${be}{0,2} ${done}`,
-  `${did} (about|all|the|our|first|last|final|these|those|remaining|next|them|another|just|a total of|up|out|my|off|with){0,3} ${counted}`,
+  `${did} (about|all|the|our|first|last|final|these|those|remaining|next|them|another|a further|further|just|a total of|up|out|my|off|with){0,3} ${counted}`,
   `${done} (:|-|another|is|=)? ${counted}`,
 ].map((source) => pattern(source));
 

@@ -1,6 +1,8 @@
 // Words that say the whole so far, or that this was all of it: "completed 15 today total 45", "last 5 done, that's the lot".
 
 import { pattern } from '../pattern.ts';
+import type { Reader } from '../phrase.ts';
+import type { Part } from '../text/message.ts';
 
 /** "completed 15 today total 45": the whole so far stands beside the latest handful. */
 export const wholeBeside = pattern(
@@ -8,9 +10,16 @@ export const wholeBeside = pattern(
 );
 export const wholeAfter = pattern('<n:count> (<p:piece>)? (done|made)? (<all>|now)');
 /** The number is the whole so far, not the latest handful. */
-export const cumulative = pattern(
+const cumulative = pattern(
   "((that's|thats) (now|it at)? (<number>|all)|that makes|makes|now at|now on|were at|we're at|so far|in total|altogether|total|overall|all up|tally|running total)",
 );
+/** Whether a number is the whole so far; in "another five made, pop those on the tally" it is what the tally grows by. */
+export const saysSoFar = ({ tokens }: Reader, { start, end }: Part): boolean => {
+  const match = cumulative.in(tokens, start, end);
+  if (match === undefined) return false;
+  const [to, the] = [tokens[match.start - 2]?.text ?? '', tokens[match.start - 1]?.text ?? ''];
+  return !(/^(tally|total|running total)$/.test(tokens[match.start]?.text ?? '') && /^(to|on|onto|in)$/.test(the === 'the' ? to : the));
+};
 /** "last 5 done, that's the lot" */
 export const thatIsAll = pattern(
   "(that's|thats|thats us|that is) (the lot|<all>|them all|all of them|everything|it|them|us|all|her|me) (done|now|then|finished|made)?",

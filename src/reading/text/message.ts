@@ -23,6 +23,7 @@ import { changed, type Token } from './token.ts';
 import { withQuestionsApart } from './told-then-asked.ts';
 import { withTurns } from './turns.ts';
 import { withoutUnchanged } from './unchanged.ts';
+import { withoutOwners } from './whose-pieces.ts';
 
 /** A sentence or a line: tokens from `start` up to `end`. */
 export interface Part {
@@ -125,6 +126,7 @@ const stages: readonly ((tokens: readonly Token[]) => readonly Token[])[] = [
   joinRanges,
   nameWords,
   boxesAsGoods,
+  withoutOwners,
   withKindMeant,
   joinEachChoices,
   joinSecondCounts,

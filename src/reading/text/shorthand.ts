@@ -35,6 +35,15 @@ const full: Readonly<Record<string, string>> = {
   wats: "what's",
   wot: 'what',
   wat: 'what',
+  wht: 'what',
+  whts: "what's",
+  "wht's": "what's",
+  cn: 'can',
+  wdg: 'wedding',
+  wdng: 'wedding',
+  wedd: 'wedding',
+  cerem: 'ceremony',
+  evt: 'event',
   hw: 'how',
   wen: 'when',
   wens: "when's",
@@ -125,6 +134,8 @@ const isSlip = (tokens: readonly Token[], index: number): boolean =>
 // The word that was meant by a slip of the thumb.
 const meantBy = remembered((text) => (Object.hasOwn(full, text) ? full[text] : (slipOf(text) ?? unclipped(text))));
 
+// "pushed bk a wk": elsewhere it may be a book.
+const moves = /^(pushed|push|put|moved|move|shifted|bumped|brought|bring|set|go|goes|going|gone|came|come|knocked|slid)$/;
 const placed = /^(we're|were|we|i'm|im|us|now|back|sitting|currently|you're)$/;
 export const writtenOut = (given: readonly Token[]): readonly Token[] => {
   const tokens: Token[] = [];
@@ -156,6 +167,7 @@ export const writtenOut = (given: readonly Token[]): readonly Token[] => {
     if (token.kind !== 'word') return token;
     const letter = letterFor(tokens, index);
     if (letter !== undefined) return changed(token, { text: letter });
+    if (token.text === 'bk' && moves.test(tokens[index - 1]?.text ?? '')) return changed(token, { text: 'back' });
     if (isAre(tokens, index)) return changed(token, { text: 'are' });
     if (token.text === 'n' && tokens[index + 1]?.text === 'a' && tokens[index + 2]?.text === 'half') return changed(token, { text: 'and' });
     // "ten days from now": nothing has changed by it.

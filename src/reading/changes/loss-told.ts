@@ -1,0 +1,16 @@
+// "so sorry, three of the lapels are broken": a loss one is sorry for, and no new number.
+
+import { pattern } from '../pattern.ts';
+import type { Reader } from '../phrase.ts';
+import { goneWrong, moreGoneWrong } from '../progress/losses.ts';
+import type { Part } from '../text/message.ts';
+
+const lost = pattern(
+  `<n:count> (of)? (the|our|my|those|these|them|your)? (<owner>)? (<material>)? (<piece>) (have|has|are|is|were|was|all|just|got|gone|been|completely|totally|now|both|come|came){0,4} (${goneWrong}|${moreGoneWrong})`,
+);
+
+/** Whether the only number of the part counts what is lost. */
+export const onlyLoss = ({ tokens }: Reader, { start, end }: Part): boolean => {
+  const match = lost.in(tokens, start, end);
+  return match !== undefined && tokens.slice(start, end).every((token) => token.number === undefined || token === match.kept['n']);
+};
