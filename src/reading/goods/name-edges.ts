@@ -30,7 +30,10 @@ const beside = new Set(
   only, just, still, again, currently, running, averaging, hovering, usually, normally, roughly, mostly, anyway, though, but, so, if, when, because, as, also, too, not, no,
   reduced, need, needs, needing, more, ran, run, runs, find, found, see, saw, seen, seeing, pay, pays, paying, paid, charge, charges, charging, charged, sell, sells, selling, sold, buy, buys, buying, bought, quote, quoted, quotes,
   want, wants, wanted, asking, doing, do, does, did, says, said, drying, dries, dry, takes, took, lead, time, gauge, swg, worth, dear, cheap, cheaper, dearer, expensive, please, pls,
-  hi, hey, ok, yes, yep, fyi, btw, lately, atm, since, until, till, before, after, then, and, or, &, look, looking, sitting, starting, starts, available, all, both, anything
+  hi, hey, ok, yes, yep, fyi, btw, lately, atm, since, until, till, before, after, then, and, or, &, look, looking, sitting, starting, starts, available, all, both, anything,
+  think, thinks, thinking, thought, reckon, reckons, reckoned, guess, guesses, hear, hears, heard, expect, expects, expecting, expected, hope, hopes,
+  told, tells, mentioned, mentions, promised, promises, swears, swore, texted, emailed, messaged, rang, called, confirmed, confirms, suggests, suggested,
+  warned, warns, saying, likely, probably, maybe, might, could, may, somewhere, overall, whole, thing, everything, stuff
 `),
 );
 

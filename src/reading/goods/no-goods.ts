@@ -2,10 +2,11 @@
 
 import { otherThings } from '../held/more-signs.ts';
 import { pattern } from '../pattern.ts';
-import type { Reader } from '../phrase.ts';
+import type { Finding, Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
-import { anyOccasion } from '../words/occasion-words.ts';
+import { anyOccasion, occasions } from '../words/occasion-words.ts';
 import { sundryHeads } from '../words/piece-words.ts';
+import { wordList } from '../words/word-list.ts';
 
 // "we sell roses at 3.50": what others pay us.
 const weSell = pattern('(we|i|us) (sell|charge|retail|bill|sold|charged)');
@@ -32,6 +33,27 @@ const someOrder = pattern(
 const forSomebody = pattern(
   `<count> (of them|ones)? (<material>)? (<piece> (<material>)? for (the|a|an|our|my|her|his|their|this) <filler>|for (the|a|an|our|my|her|his|their|this) <word>{0,3} (${anyOccasion}|do|dos|thing|bash|job|gig|shindig|ball|dinner|lunch|breakfast|launch|show|meal|service))`,
 );
+// "gala wants 50 pcs", "sixty pieces for Dana": who has asked for them, or whose they are, sells nothing.
+const nosOf = '(about|around|roughly|maybe|say|some|another|abt){0,2} <count> (<material>)? (pieces|pcs|pc|items|nos|units|pins|of them)';
+const askedFor = pattern(
+  `((want|wants|wanted|wanting|need|needs|needed|ordered|orders|ordering|after|like|take|takes|taking|booked|having|we|she|they|he) ${nosOf}|(asked|asking|asks|looking) (for|at) ${nosOf}|${nosOf} (<all>)? for (the|a|an|our|my|her|his|their|this)? <unlisted>)`,
+);
+/** Whether these words tell what somebody has asked for, and price no goods. */
+export const isAskedFor = (reader: Reader, start: number, end: number): boolean => askedFor.in(reader.tokens, start, end) !== undefined;
+const forName = pattern('(for|to|from) (the|our|my|her|his|their|a|an)?');
+/** "50 pins for the Okafor do": a name no list knows behind "for" is who they are for. Behind a price it may be goods: "£4 for magnets". */
+export const isForName = ({ tokens }: Reader, start: number): boolean =>
+  [start - 1, start - 2].some(
+    (at) => forName.at(tokens, at, start)?.end === start && tokens[at - 1]?.number?.form !== 'money' && tokens[at - 1]?.text !== 'price',
+  );
+// "50 pins for the Okafor do, £2 each": pins that are bought, or pin corsages.
+const somePins = pattern('<count> pins for (the|our|my|her|his|their|a|an)? <unlisted>');
+export const pinsFor = ({ tokens }: Reader, { start, end }: Part): Finding | undefined =>
+  somePins.in(tokens, start, end) === undefined ? undefined : { start, end, held: true };
+const someones = new Set([
+  ...occasions,
+  ...wordList('ball, do, hotel, school, club, committee, office, church, company, team, choir, college'),
+]);
 // "16 pieces, types tbc, $22 each"
 const somePieces = pattern('(about|say)? <count> <piece> (<material>)? (,|-|at|@|:|/)');
 // "corsage wristlets, box of 24, $31.20": sold by the box, and no number of them before the name.
@@ -86,7 +108,8 @@ export const noGoods = (reader: Reader, { start, end }: Part, known: boolean): b
   // "lauren's in tues 9-3, kim weds 9-12": days and hours of people.
   if (tokens.some(({ means }) => means['weekday'] !== undefined) && !tokens.some(({ number }) => number?.form === 'money')) return true;
   return (
-    tokens.some((token) => token.means['month'] !== undefined || /^(event|wedding|ceremony|party|reception)$/.test(token.text)) ||
+    tokens.some((token) => token.means['month'] !== undefined || someones.has(token.text)) ||
+    isAskedFor(reader, start, end) ||
     someOrder.at(reader.tokens, start, end) !== undefined ||
     forSomebody.in(reader.tokens, start, end) !== undefined ||
     otherThings.in(reader.tokens, start, end) !== undefined

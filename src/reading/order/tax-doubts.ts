@@ -1,7 +1,7 @@
 // Where words about tax say too little or too much to be kept: "not sure re gst", "no vat on top", "12 inc … 30 ex".
 
-import { pattern } from '../pattern.ts';
-import type { Reader } from '../phrase.ts';
+import { type Match, pattern } from '../pattern.ts';
+import type { Finding, Reader } from '../phrase.ts';
 
 /** "no vat on top" may mean "no, vat on top". */
 export const noneOnTop = pattern(
@@ -28,4 +28,11 @@ export const ofUnread = (reader: Reader, index: number): boolean => {
 export const besidePrice = ({ tokens }: Reader, index: number): boolean => {
   const before = tokens[index - 1];
   return before?.number?.form === 'money' || before?.number?.form === 'plain' || before?.means['each'] !== undefined;
+};
+
+/** "GST and PST on top": two taxes that go one way. The first is the order's; the second is left for the person to see. */
+export const bothTaxes = '<tax:tax> ((and|&|+|n|/|,|plus) (the)? <second:taxName>)?';
+export const withoutSecond = ({ tokens }: Reader, { start, end, kept }: Match, finding: Finding): Finding => {
+  if (kept['second'] === undefined) return finding;
+  return { ...finding, takes: Array.from({ length: end - start }, (_, at) => start + at).filter((at) => tokens[at] !== kept['second']) };
 };

@@ -7,7 +7,7 @@ import { itemExtras } from '../goods/item-extras.ts';
 import { knowsItem } from '../goods/item-name.ts';
 import { withLastLine } from '../goods/last-line.ts';
 import { besideNames } from '../goods/name-edges.ts';
-import { forPeople, noGoods } from '../goods/no-goods.ts';
+import { forPeople, isAskedFor, isForName, noGoods, pinsFor } from '../goods/no-goods.ts';
 import { findPack, type PackSize } from '../goods/pack-size.ts';
 import { isPrice, pricedEitherWay } from '../goods/price-at.ts';
 import { byHowMuch, changeIn, changeWord } from '../goods/price-changes.ts';
@@ -95,7 +95,7 @@ const readItem = (reader: Reader, { start, end }: Stretch, common: PackSize, upT
   const rise =
     price?.number?.max !== undefined &&
     stretch.some((token) => changeWord.test(token.text)) &&
-    !stretch.some((token) => /^(anywhere|between|ranging|ranges|about|around)$/.test(token.text));
+    !stretch.some((token) => /^(anywhere|somewhere|between|ranging|ranges|about|around|likely|could|might|maybe)$/.test(token.text));
   const each = stretch.some(
     (token, at) => token.means['each'] !== undefined && /^(each|ea|apiece)$/.test(token.text) && used.has(start + at),
   );
@@ -116,7 +116,12 @@ const readItem = (reader: Reader, { start, end }: Stretch, common: PackSize, upT
   const names = namesSaid(nameTokens, tokens, context.items);
   const counting = (token: Token): boolean => token.means['each'] !== undefined || token.means['all'] !== undefined;
   if (pricedEitherWay(tokens, start, end)) return [];
-  if (!known && forPeople.in(tokens, start, end) !== undefined) return [];
+  const unheard = !knowsItem(nameTokens, context.items);
+  if (
+    unheard &&
+    (forPeople.in(tokens, start, end) !== undefined || isAskedFor(reader, start, end) || isForName(reader, nameTokens[0]?.at ?? 0))
+  )
+    return [];
   if (names.length === 0 || !(known || packed) || nameTokens.every(counting)) return [];
   const number = price?.number;
   const several = pack.size === undefined && pack.per === undefined ? soldTogether(tokens, start, end) : undefined;
@@ -159,7 +164,7 @@ const find = (reader: Reader): Finding[] => {
   findings.push(...apart.flatMap((each) => each.findings));
   for (const whole of apart.flatMap(({ rest }) => rest)) {
     const tokens = reader.tokens.slice(whole.start, whole.end);
-    const sized = priceForSize(reader, whole);
+    const sized = priceForSize(reader, whole) ?? pinsFor(reader, whole);
     if (sized !== undefined) {
       findings.push(sized);
       continue;

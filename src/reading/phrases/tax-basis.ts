@@ -1,7 +1,7 @@
 // Whether the price has tax in it or takes it on top: "inc GST", "+ VAT", "plus 18% GST", "before tax".
 
 import type { FactOf } from '../fact.ts';
-import { besidePrice, noneOnTop, ofUnread, unsure } from '../order/tax-doubts.ts';
+import { besidePrice, bothTaxes, noneOnTop, ofUnread, unsure, withoutSecond } from '../order/tax-doubts.ts';
 import { beginsAt, type Match, pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader } from '../phrase.ts';
 import type { Token } from '../text/token.ts';
@@ -84,7 +84,7 @@ const forms: readonly [Basis, ReturnType<typeof pattern>][] = (
     ['on top', 'pretax'],
     ['on top', 'untaxed'],
   ] as const
-).map(([basis, source]) => [basis, pattern(source)]);
+).map(([basis, source]) => [basis, pattern(source.replaceAll('<tax:tax>', bothTaxes))]);
 
 const formsAlone = forms.map(([, form]) => form);
 
@@ -183,6 +183,7 @@ const find = (reader: Reader): Finding[] => {
   if (open !== undefined && allFree(reader, open))
     return name === undefined ? [] : [found(reader, open.start, open.end, [{ fact: 'tax', name }])];
   let basis: string | undefined;
+  let first: string | undefined;
   for (let index = 0; index < reader.tokens.length; index++) {
     // "no vat on top" may mean "no, vat on top": neither is read.
     const doubtful = noneOnTop.at(reader.tokens, index, reader.tokens.length);
@@ -202,12 +203,14 @@ const find = (reader: Reader): Finding[] => {
       continue;
     }
     if (ofUnread(reader, index)) return [];
-    // Said twice the same way is said once: "45ea inc & 18ea inc".
-    if (basis === read.fact.basis) findings.push({ start: index, end: read.match.end, facts: [] });
-    else if (basis === undefined) findings.push(found(reader, index, read.match.end, [read.fact]));
+    // Said twice the same way is said once: "45ea inc & 18ea inc"; "5% GST and 7% PST" are two.
+    const another = first !== undefined && read.fact.name !== undefined && read.fact.name !== first;
+    if (basis === read.fact.basis) findings.push({ start: index, end: read.match.end, ...(another ? { held: true } : { facts: [] }) });
+    else if (basis === undefined) findings.push(withoutSecond(reader, read.match, found(reader, index, read.match.end, [read.fact])));
     // "10 bouts 12 inc, 5 corsages 30 ex": no one basis holds for the order.
     else if (besidePrice(reader, index) && findings.every(({ start }) => besidePrice(reader, start))) return [];
     basis ??= read.fact.basis;
+    first ??= read.fact.name;
     index = read.match.end - 1;
   }
   return findings;

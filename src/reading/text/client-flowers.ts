@@ -1,4 +1,4 @@
-// A client called like a flower: in "Correction to the Bell quote" and "the Rose wedding" nobody speaks of stems.
+// A client or a place called like a flower: in "Correction to the Bell quote", "the Rose wedding" and "on the Lotus Lawns" nobody speaks of stems.
 
 import { formOf } from '../pattern.ts';
 import { occasions } from '../words/occasion-words.ts';
@@ -7,11 +7,23 @@ import { changed, none, type Token } from './token.ts';
 
 const named = formOf(`<f:ingredient> (quote|job|booking|enquiry|inquiry|do|couple|family|${occasions.join('|')})`);
 const before = /^(the|re|for|on|to|with|from)$/;
+// "the rose barn": a place however it is written; "Willow Room", "Lavender Farm": with both capitals.
+const place = formOf('<f:ingredient> (barn|hall|hotel|manor|chapel|lodge|inn|lawns|lawn|estate|ballroom|pavilion|marquee)');
+const placeNamed = formOf(
+  '<f:ingredient> (house|room|rooms|suite|farm|court|cottage|church|park|club|terrace|grove|villa|castle|abbey|cafe|bar|arms|resort|vineyard|winery|courtyard|yard|street|road|lane|avenue|drive|hill|valley|creek|bay|beach|island|school|college|studio|studios|quay|wharf|mill|works|centre|center)',
+);
 
-/** The tokens without a flower's meaning where a capital inside the sentence and what stands behind make it a name. */
+const isCapital = (clean: CleanText, token: Token | undefined): boolean =>
+  token !== undefined && /^[A-Z][a-z]/.test(clean.original.slice(clean.at[token.start] ?? 0).slice(0, 2));
+
+/** The tokens without a flower's meaning where what stands behind makes it a name. */
 export const withClientFlowers = (clean: CleanText, tokens: readonly Token[]): readonly Token[] =>
   tokens.map((token, index) => {
-    if (token.means['ingredient'] === undefined || token.text.includes(' ') || !before.test(tokens[index - 1]?.text ?? '')) return token;
-    const capital = /^[A-Z][a-z]/.test(clean.original.slice(clean.at[token.start] ?? 0).slice(0, 2));
-    return capital && named.at(tokens, index, tokens.length) !== undefined ? changed(token, { means: none }) : token;
+    if (token.means['ingredient'] === undefined || token.text.includes(' ')) return token;
+    const [capital, next] = [isCapital(clean, token), tokens[index + 1]];
+    const isClient = capital && before.test(tokens[index - 1]?.text ?? '') && named.at(tokens, index, tokens.length) !== undefined;
+    const isPlace =
+      place.at(tokens, index, tokens.length) !== undefined ||
+      (capital && isCapital(clean, next) && placeNamed.at(tokens, index, tokens.length) !== undefined);
+    return isClient || isPlace ? changed(token, { means: none }) : token;
   });

@@ -3,7 +3,7 @@
 import { wordList } from './word-list.ts';
 
 export const taxNames: Readonly<Record<string, readonly string[]>> = {
-  GST: ['gst', 'gsts', "gst's", 'gts', 'g.s.t', 'igst', 'cgst', 'sgst'],
+  GST: ['gst', 'gsts', "gst's", 'gts', 'g.s.t', 'igst', 'cgst', 'sgst', 'tps'],
   VAT: ['vat', 'vats', "vat's", 'v.a.t', 'vatt', 'vta', 'value added tax'],
   HST: ['hst', 'hsts', "hst's"],
   PST: ['pst', "pst's"],
