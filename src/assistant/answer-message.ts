@@ -7,6 +7,7 @@ import type { Reading } from '../reading/reading.ts';
 import { type Answer, mannerOf } from '../reply/answer.ts';
 import { withCalendarKept } from '../reply/compose/calendar-given.ts';
 import { composeAnswer } from '../reply/compose/compose.ts';
+import { courtesyBlocks } from '../reply/compose/courtesy.ts';
 import { hazardAskedBlocks } from '../reply/compose/hazard-asked.ts';
 import { notUnderstoodBlocks } from '../reply/compose/help.ts';
 import type { Place, Reply } from '../reply/reply.ts';
@@ -24,7 +25,17 @@ import { hazardsOf, heardFacts, isHazardAsked, withoutFixings } from './hazards-
 import { isPriceList } from './import-prices.ts';
 import { keepBeside } from './keep-beside.ts';
 import { type KeepingAsked, keepingAsked } from './keeping.ts';
-import { type Logged, logDrop, logRewritten, logStated, logUndone, type Standpoint, withCautioned, withQuestion } from './log-entries.ts';
+import {
+  asksOfStudio,
+  type Logged,
+  logDrop,
+  logRewritten,
+  logStated,
+  logUndone,
+  type Standpoint,
+  withCautioned,
+  withQuestion,
+} from './log-entries.ts';
 import type { IncomingMessage, Store } from './ports.ts';
 import { priceTrouble } from './price-trouble.ts';
 import { progressContext } from './progress-context.ts';
@@ -106,7 +117,8 @@ const unread = (scene: Scene): Answered => {
     const logged = logStated(scene.at, scene.message, told, []);
     return spoken(scene, logged, answerOf(scene, logged, { how: 'stated' }));
   }
-  if (scene.message.text.trim() !== '') return ended(scene, 'answered', { blocks: notUnderstoodBlocks });
+  if (scene.message.text.trim() !== '')
+    return ended(scene, 'answered', { blocks: courtesyBlocks(scene.message.text) ?? notUnderstoodBlocks });
   return refused(scene, [problem('message-empty', {})]);
 };
 
@@ -127,7 +139,8 @@ const settled = (scene: Scene, decision: Settled): Answered => {
   const goods = settleGoods(store, at, message, decision);
   if (!goods.ok) return refused(scene, [goods.problem]);
   const { event, studio } = goods.value;
-  if (message.guest && studio.length > 0) return refused(scene, [problem('members-only', {})]);
+  const ofStudio = studio.length > 0 || (decision.ask !== undefined && asksOfStudio(decision.ask));
+  if (message.guest && ofStudio) return refused(scene, [problem('members-only', {})]);
   const log = (facts: readonly Fact[]): Logged =>
     message.kind === 'edit' ? logRewritten(store, at, message, 'edited', facts, studio) : logStated(at, message, facts, studio);
   const stated = [...event, ...studio];

@@ -1,7 +1,7 @@
 // The entries one message adds to the log, and the states that follow. A plain new message extends the snapshots; edits, deletions and undo refold.
 
 import type { Fact } from '../reading/fact.ts';
-import type { OpenQuestion } from '../reading/reading.ts';
+import type { Ask, OpenQuestion } from '../reading/reading.ts';
 import type { StudioState } from '../studio/studio.ts';
 import { isSaid } from '../thread/apply-care.ts';
 import { applyFacts } from '../thread/apply-facts.ts';
@@ -40,7 +40,8 @@ export const logStated = (at: Standpoint, message: IncomingMessage, event: reado
   if (event.length > 0) entries.push(entryFor(message, 'event', 'stated', event));
   if (studio.length > 0) entries.push(entryFor(message, 'studio', 'stated', studio));
   // Nothing is stored for the event, so that its question is answered has to be said by itself.
-  const answered = studio.length > 0 && !event.some(isSaid) && isForStudio(at.thread.state.open);
+  const { open } = at.thread.state;
+  const answered = studio.length > 0 && !event.some(isSaid) && open?.kind === 'choice' && asksOfStudio(open.ask);
   if (answered) entries.push(entryFor(message, 'event', 'asked', []));
   const state = answered || event.some(isSaid) ? withoutOpen(at.thread.state) : at.thread.state;
   return {
@@ -120,7 +121,7 @@ const refold = (store: Store, at: Standpoint, entries: readonly Entry[]): Logged
 };
 
 /** Whether the question is one of what the studio knows: a shift's day, what a bunch costs. */
-const isForStudio = (open: OpenQuestion | undefined): boolean =>
-  open?.kind === 'choice' && open.ask.choices.every(({ facts }) => facts.length > 0 && facts.every(isStudioFact));
+export const asksOfStudio = ({ choices }: Ask): boolean =>
+  choices.length > 0 && choices.every(({ facts }) => facts.length > 0 && facts.every(isStudioFact));
 
 const withoutOpen = ({ open: _, ...state }: EventState): EventState => state;

@@ -18,7 +18,9 @@ const kindFirst = pattern(
 const priceFirst = pattern(
   `${opening} <m:amount> (<each>)? (for|on|per|a|an|the|for the|on the|for each|for a|each for|each for the) (<each>)? <p:piece>`,
 );
-const bareForm = pattern(`${opening} <m:amount> (<each>)? (please|pls|then|thanks)?`);
+const bareForm = pattern(
+  `${opening} <m:amount> (<each>)? (for (those|them|these|each|each one|each of them|all of them))? (please|pls|then|thanks)?`,
+);
 
 const forms = [kindFirst, priceFirst, bareForm];
 

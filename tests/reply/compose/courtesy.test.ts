@@ -1,0 +1,15 @@
+// Greetings and thanks said to the bot.
+
+import { expect, it } from 'vitest';
+import { courtesyBlocks } from '../../../src/reply/compose/courtesy.ts';
+import { replyTo } from '../../support/plain-studio.ts';
+
+it.each(['thanks!', 'cheers mate', 'thank you so much x', 'Ta'])('“%s” is answered', async (said) => {
+  expect(await replyTo(['40 buttonholes at 25 inc', said])).toMatch(/^You're welcome\./);
+});
+it.each(['hi', 'Hello there', 'good morning team', "G'day"])('“%s” is greeted', async (said) => {
+  expect(await replyTo([said])).toMatch(/^Hello\. Say an order/);
+});
+it.each(['thanks 40', 'thanks but no', 'hi can you ring her', 'ok', 'great'])('“%s” is no courtesy', (said) => {
+  expect(courtesyBlocks(said)).toBeUndefined();
+});
