@@ -10,6 +10,7 @@ import { countToday } from './phrases/count-today.ts';
 import { crew } from './phrases/crew.ts';
 import { eventDate } from './phrases/event-date.ts';
 import { eventTitle } from './phrases/event-title.ts';
+import { finishedAlone } from './phrases/finished-alone.ts';
 import { everydayTalk, heldBack, heldGoods } from './phrases/held-back.ts';
 import { honouredWearers } from './phrases/honoured-wearers.ts';
 import { hourAlone } from './phrases/hour-alone.ts';
@@ -50,6 +51,7 @@ import { toldOfWork } from './phrases/work-told.ts';
 export const phrases: readonly Phrase[] = [
   // What was asked for comes first.
   pricesAnswered,
+  finishedAlone,
   // Then whole sentences: what they are about decides what their numbers mean.
   keeping,
   undo,

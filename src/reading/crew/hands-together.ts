@@ -17,7 +17,7 @@ const both = pattern('both (the|of the|our|my)? <bench>');
 const joint = pattern('(,|and|&|n|plus|\\+){1,2} (also|then|maybe)?');
 const several = /^(us|of us|staff|team|crew|people|ppl|hands|folk|women|men)$|s$/;
 const place =
-  /^(bench|studio|shop|home|work|workroom|workshop|everyone|others|rest|all|more|then|so|but|for|from|at|on|in|starting|start|each|day|days|shift|half|full|whole|week|weekend|hours|hrs|morning|mornings|afternoon|arvo|evening|lunch|tomorrow|tmrw|tmr|tomoz|today|tonight|this|next|coming|noon|midday|only|just|again|both|now|please|pls|we|we'll|we've|have|got|it's|its|there's|theres|are|is|will|be|working|total|between|till|til|until|to)$/;
+  /^(it|this|that|these|those|we|they|he|she|you|can|could|should|bench|studio|shop|home|work|workroom|workshop|everyone|others|rest|all|more|then|so|but|for|from|at|on|in|starting|start|each|day|days|shift|half|full|whole|week|weekend|hours|hrs|morning|mornings|afternoon|arvo|evening|lunch|tomorrow|tmrw|tmr|tomoz|today|tonight|this|next|coming|noon|midday|only|just|again|both|now|please|pls|we|we'll|we've|have|got|it's|its|there's|theres|are|is|will|be|working|total|between|till|til|until|to)$/;
 
 interface Hands {
   readonly people: number;
@@ -74,10 +74,35 @@ const standsInList = (reader: Reader, at: number, end: number): boolean => {
   return link !== undefined && isName(token) && !noName.test(token?.text ?? '') && handsAt(reader, link.end, end) !== undefined;
 };
 
+// "three of us working on it, Jo, Meg and me": those named are the three.
+const ofUs = pattern('<n:count> <b:bench>');
+const oneOfUs = pattern('(me|myself|i)');
+const whoWeAre = (reader: Reader, { start, end }: Part): number | undefined => {
+  const { tokens } = reader;
+  const match = ofUs.in(tokens, start, end);
+  const number = match?.kept['n']?.number;
+  if (match?.kept['b']?.text !== 'of us' || number === undefined || number.max !== undefined || number.or !== undefined) return undefined;
+  const mark = tokens.findIndex(({ text }, at) => at >= match.end && at < Math.min(end, match.end + 5) && /^[,:(-]$/.test(text));
+  if (mark < 0) return undefined;
+  let [people, index, self] = [0, mark + 1, false];
+  for (;;) {
+    const one = handsAt(reader, index, end);
+    if (one === undefined || one.people !== 1) break;
+    self ||= oneOfUs.at(tokens, index, end) !== undefined;
+    people += 1;
+    const next = joint.at(tokens, one.end, end);
+    if (next === undefined || handsAt(reader, next.end, end) === undefined) break;
+    index = next.end;
+  }
+  return self && people === Number(number.amount) ? people : undefined;
+};
+
 const bothIn = pattern('both (in|working|free|available|here|at the bench|on)');
 
 /** How many a list of hands makes; a name nobody knows counts only beside oneself or counted hands. */
 export const handsTogether = (reader: Reader, part: Part): number | undefined => {
+  const us = whoWeAre(reader, part);
+  if (us !== undefined) return us;
   for (let start = part.start; start < part.end; start++) {
     let found = handsAt(reader, start, part.end);
     if (found === undefined) continue;

@@ -10,6 +10,10 @@ const many = '(<count>|half|a dozen|a third|a quarter) (of)? (the|our|them|those
 const forms = [
   `${bound} (got|done|made|had|about|up to|hit|the)? ${many} (are|is|of them|been|have been|all|now|yet){0,2} (${doneWord}|so far)`,
   `(${didWord}|got) (barely|hardly|scarcely|not even|not quite|(fewer|more) than|(just)? (under|<b:upTo>|<b:from>)|nowhere near) ${many} (${doneWord})?`,
+  // "they cost 5 to make": money or time for one, and nothing left to do.
+  '(cost|costs|costing|take|takes|took|taking|set|sets) (me|us|you|back|about|around|only|roughly|just|at least|nearly){0,3} <count> to (make|do|build|finish|wire|tape|box)',
+  // "rose up to 12 in the bouts": stems, and no price.
+  '<ingredient> (go|goes|going|went|is|are|now)? <b:upTo> <count> (in|into|for|on) (the|each|every|a|our|her|his) (<material>)? <piece>',
   `(haven't|havent|have not|hasn't|hasnt|didn't|didnt) (even|quite) (done|made|finished|do|make|finish|got through|get through) ${many}`,
 ].map((source) => pattern(source));
 // "up to 12 done" and "made up to 12" are twelve; "from 12" says nothing of the work.
@@ -44,7 +48,11 @@ const find = (reader: Reader): Finding[] => {
   return reader.untouched().flatMap((part) => {
     for (const form of part.asked ? [] : forms) {
       const match = form.in(reader.tokens, part.start, part.end);
-      if (match === undefined || counted.test(match.kept['b']?.text ?? '')) continue;
+      if (
+        match === undefined ||
+        (counted.test(match.kept['b']?.text ?? '') && reader.tokens[match.start]?.means['ingredient'] === undefined)
+      )
+        continue;
       // "made less than 12 today": the day is none of the event's.
       const more = reader.tokens
         .slice(match.end, part.end)

@@ -6,6 +6,7 @@ import { addressStretches } from '../held/addresses.ts';
 import { calledOff } from '../held/called-off.ts';
 import { clausesOf, reachOf, type Stretch } from '../held/clauses.ts';
 import { everydayStretches } from '../held/everyday.ts';
+import { memories } from '../held/memories.ts';
 import { aside, boxedThings, costOfThings, handled, lesson, moreIf, otherThings, perhapsMore } from '../held/more-signs.ts';
 import {
   billDone,
@@ -166,7 +167,9 @@ const findEveryday = (reader: Reader): Finding[] => {
     parts
       // "spent 120 at the market" is what the flowers cost.
       .filter((part) => spending(reader.tokens, part).length === 0)
-      .flatMap((part) => (strange ? [part] : [...everydayStretches(reader, part), ...addressStretches(reader, part)]))
+      .flatMap((part) =>
+        strange ? [part] : [...everydayStretches(reader, part), ...addressStretches(reader, part), ...memories(reader, part)],
+      )
       .map(({ start, end }) => ({ start, end, held: true }))
   );
 };

@@ -1,7 +1,7 @@
 // "only 8 made", "we only got 8 done": not more than that so far. With an apology it puts right what was said; "sorry, 8 made" is asked about.
 
 import type { Fact } from '../fact.ts';
-import { pattern } from '../pattern.ts';
+import { firstAt, pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader } from '../phrase.ts';
 import { didWord, doneWord } from '../progress/done-words.ts';
 import { amountOf, kindOf } from '../progress/made-facts.ts';
@@ -40,8 +40,12 @@ const closes = (reader: Reader, end: number, part: Part): boolean =>
 const eitherWay = pattern(
   `(sorry|soz|apologies|apologise) (guys|team|all|boss|,|-|:){0,2} ${some} (are|is|now|all|been){0,2} (${doneWord}) (now|,|!){0,2}`,
 );
+// "actually made 5 today" behind "made 6 today": five more, or five and not six.
+const actually = pattern(
+  `(oh|ah|no|nope|wait|ok|,){0,2} actually (,|-|:)? (i|we)? ((${didWord}) ${some}|${some} (are|is|now|all|been){0,2} (${doneWord})) (today|now|so far|tonight|this morning|,|!){0,2}`,
+);
 const askWhich = (reader: Reader, part: Part): Finding | undefined => {
-  const match = eitherWay.at(reader.tokens, part.start, part.end);
+  const match = firstAt([eitherWay, actually], reader.tokens, part.start, part.end);
   const number = match?.kept['n']?.number;
   if (match?.end !== part.end || number === undefined || number.max !== undefined || number.or !== undefined) return undefined;
   const words = reader.words(part.start, part.end);
@@ -95,7 +99,7 @@ export const onlyMade: Phrase = {
   name: 'only so many made',
   examples: [],
   find: (reader) =>
-    [...forms, survived, eitherWay, instead, counted].some((form) => form.might(reader.tokens))
+    [...forms, survived, eitherWay, actually, instead, counted].some((form) => form.might(reader.tokens))
       ? reader.untouched().flatMap((part) => findIn(reader, part))
       : [],
 };

@@ -7,6 +7,7 @@ import { separates } from '../goods/recipe-lines.ts';
 import { pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader, type Unworded } from '../phrase.ts';
 import { stepDone } from '../progress/losses.ts';
+import { withoutRemark } from '../questions/remark-if.ts';
 import { besideCount } from '../recipes/beside-count.ts';
 import { joinedLines } from '../recipes/joined-lines.ts';
 import { kindOfAll } from '../recipes/kind-of-all.ts';
@@ -54,7 +55,8 @@ const bounded = pattern(
 const find = (reader: Reader): Finding[] => {
   const findings: Finding[] = [];
   const wearers: { finding: Finding; fact: Extract<Unworded, { fact: 'recipe' }> }[] = [];
-  for (const part of joinedLines(reader, reader.untouched().slice(0, 60))) {
+  for (const told of joinedLines(reader, reader.untouched().slice(0, 60))) {
+    const part = withoutRemark(reader, told);
     if (part.end - part.start > 60 || stepDone.in(reader.tokens, part.start, part.end) !== undefined) continue;
     // "no more than 3 stems a bout" says how many there may be, and not how many there are.
     if (bounded.in(reader.tokens, part.start, part.end) !== undefined) {

@@ -16,6 +16,9 @@ export const budgetQuestions: Forms = [
       `(most|max|maximum) (<any>){0,5} (for|on|with|out of|from|under|within) (a|the)? (<budget>)? (of)? <amount>`,
       `what (can|could|would|will|does|do) (they|she|he|i|we|you|the client|the couple|client|a client|a customer|somebody|someone|anybody|anyone|people|a person|a couple|a bride|one) (get|have|afford|buy) (for|with|on|from|out of) (a|the)? (<budget>)? (of)? <amount>`,
       `how many ${anything} (fit|fits|afford|within|inside) (in|on|for|into|the|their|her|his|a|our){0,2} (<budget>|<amount>) ${anything}`,
+      // "how many could we give Grace if she's only got £150 to spend"
+      `how many <any>{1,8} (if|when|as|since|seeing|seeing as|given) <any>{1,5} (only|just)? (<money>|<amount>) (to spend|<budget>|to play with|max|tops|in total|all in|altogether|and no more)`,
+      `with (only|just|about|a)? <amount> to (spend|play with) how many ${anything}`,
       `(enough|money|budget) for how many`,
     ],
     /\b(left|remaining|done|to go|made|hours?|hrs|mins|minutes|people|guests|friday|saturday|sunday|monday|days?)\b|\b(for|on|in) \d+ (corsages|bouts|buttonholes|lapels|crowns|combs|pieces|people|of|jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)/,

@@ -9,6 +9,7 @@ import { alone, commands } from './commands.ts';
 import { tellsNoDay } from './no-such-day.ts';
 import { leadIns, openers } from './opening-words.ts';
 import { heads, tells } from './opens-and-tells.ts';
+import { withoutRemark } from './remark-if.ts';
 import { asksInTime, asksPeople, forLater, ordersByAsking, request } from './requested.ts';
 import { shortQuestion } from './short-questions.ts';
 import { toldPolitely } from './told-politely.ts';
@@ -163,7 +164,8 @@ const counts = (reader: Reader, index: number): boolean =>
   quantity(reader.tokens, index) !== undefined || reader.tokens[index]?.means['ingredient'] !== undefined;
 
 /** Requests ("can you make it 45") are not questions. */
-export const looksAsked = (reader: Reader, part: Part): boolean => {
+export const looksAsked = (reader: Reader, told: Part): boolean => {
+  const part = withoutRemark(reader, told);
   const asked = request.in(reader.tokens, part.start, Math.min(part.end, part.start + 6));
   // "how many bouts can you get for 500" requests nothing.
   const requested =
