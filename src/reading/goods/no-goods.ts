@@ -18,7 +18,7 @@ const talk =
 const handsAtWork = /^(helpers?|labou?r|casuals?|freelancers?|ppl|people|staff|(.+ )?of us)$/;
 
 /** "7 for the lads at 11" prices no goods. */
-export const forPeople = pattern('for (the|our|my|his|her) (<role>|<owner>|<bench>)');
+const forPeople = pattern('for (the|our|my|his|her) (<role>|<owner>|<bench>)');
 
 // "rose left at 4.30", "poppy is in at 9": somebody with a plant's name.
 const leaving = pattern('leaves (here)? (at|around|about|before|after|by) (<plain>|<time>)');
@@ -39,10 +39,10 @@ const askedFor = pattern(
   `((want|wants|wanted|wanting|need|needs|needed|ordered|orders|ordering|after|like|take|takes|taking|booked|having|we|she|they|he) ${nosOf}|(asked|asking|asks|looking) (for|at) ${nosOf}|${nosOf} (<all>)? for (the|a|an|our|my|her|his|their|this)? <unlisted>)`,
 );
 /** Whether these words tell what somebody has asked for, and price no goods. */
-export const isAskedFor = (reader: Reader, start: number, end: number): boolean => askedFor.in(reader.tokens, start, end) !== undefined;
+const isAskedFor = (reader: Reader, start: number, end: number): boolean => askedFor.in(reader.tokens, start, end) !== undefined;
 const forName = pattern('(for|to|from) (the|our|my|her|his|their|a|an)?');
 /** "50 pins for the Okafor do": a name no list knows behind "for" is who they are for. Behind a price it may be goods: "£4 for magnets". */
-export const isForName = ({ tokens }: Reader, start: number): boolean =>
+const isForName = ({ tokens }: Reader, start: number): boolean =>
   [start - 1, start - 2].some(
     (at) => forName.at(tokens, at, start)?.end === start && tokens[at - 1]?.number?.form !== 'money' && tokens[at - 1]?.text !== 'price',
   );
@@ -50,6 +50,9 @@ export const isForName = ({ tokens }: Reader, start: number): boolean =>
 const somePins = pattern('<count> pins for (the|our|my|her|his|their|a|an)? <unlisted>');
 export const pinsFor = ({ tokens }: Reader, { start, end }: Part): Finding | undefined =>
   somePins.in(tokens, start, end) === undefined ? undefined : { start, end, held: true };
+/** Whether a name that no list knows is somebody's, by the words around it. */
+export const isSomeones = (reader: Reader, start: number, end: number, name: number): boolean =>
+  forPeople.in(reader.tokens, start, end) !== undefined || isAskedFor(reader, start, end) || isForName(reader, name);
 const someones = new Set([
   ...occasions,
   ...wordList('ball, do, hotel, school, club, committee, office, church, company, team, choir, college'),

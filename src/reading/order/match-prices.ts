@@ -46,8 +46,31 @@ const inRows = (lines: readonly Mention[], prices: readonly Price[]): boolean =>
 /** "12 wrist corsages … corsages 29.99": the one kind is of the other. */
 export const related = (one: string, other: string): boolean => one.includes(other) || other.includes(one);
 
+// "7 buttonholes, 3 corsages: £63 for all the buttonholes": the total of one line, where there are others.
+const ownTotal = (lines: readonly Mention[], prices: readonly Price[]): readonly [Mention, Price] | undefined => {
+  const price = prices.find((each) => each.per === 'all' && (each.pieceIndex ?? -1) > each.index);
+  const [line, another] = lines.filter(({ kind }) => kind === price?.piece);
+  return price === undefined || line === undefined || another !== undefined || lines.length < 2 ? undefined : [line, price];
+};
+
 /** Places the prices over the counted pieces. */
 export const matchPrices = (mentions: readonly Mention[], prices: readonly Price[]): Matched => {
+  const own = ownTotal(mentions.filter(counted), prices);
+  if (own === undefined) return placed(mentions, prices);
+  const [mention, price] = own;
+  const rest = matchPrices(
+    mentions.filter((each) => each !== mention),
+    prices.filter((each) => each !== price),
+  );
+  const [only, second] = rest.lines;
+  const { common, ...others } = rest;
+  const isOwn =
+    only !== undefined && second === undefined && common !== undefined && (common.per !== 'all' || common.piece === only.mention.kind);
+  const lines = [...(isOwn ? [{ mention: only.mention, price: common }] : rest.lines), { mention, price }];
+  return { ...(isOwn ? others : rest), lines: lines.toSorted((a, b) => a.mention.index - b.mention.index) };
+};
+
+const placed = (mentions: readonly Mention[], prices: readonly Price[]): Matched => {
   const lines = mentions.filter(counted);
   const bare = (placed: ReadonlyMap<Mention, Price>): Line[] =>
     lines.map((mention) => {

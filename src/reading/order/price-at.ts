@@ -9,6 +9,7 @@ import { allBehind, loneAll } from './all-words.ts';
 import { type Bundle, bundleBehind } from './bundles.ts';
 import { coversAll } from './covers.ts';
 import { ofPeople } from './each-wearer.ts';
+import { endsThere } from './price-ends.ts';
 import { perPieceBehind } from './the-one-priced.ts';
 
 export interface Price {
@@ -34,6 +35,7 @@ const taxBetween = pattern('(plus|+|<included>|<onTop>|w|with)? (<tax>|<included
 const eachBefore = ['each', 'ea', 'apiece'];
 const forPieces = pattern('for (the|all|all the|about)? <n:count> (x|of|of the|of them)? <word>{0,3} <piece>');
 const forNamed = pattern('(each)? (for|on) (the|each|all the|every|a)? <word>{0,2} <piece:piece>');
+const ofAll = pattern('<all> (of)? (the|those|our|her|these)? <word>{0,1} <piece:piece>');
 const kindAfter = pattern('(is|as)? (the|our|her|his|my|their|a)? (<k:upTo>|<k:budget>|<k:from>)');
 const kindBefore = pattern(
   '(<k:upTo>|<k:budget>|<k:from>) (is|of|about|around|:|at|for|are|around about|=|was|only|would be|will be|should be|somewhere|in the region of|in the range of){0,2} (is)? (about|around|only|between|near)?',
@@ -52,16 +54,6 @@ const stronger = (one: Price['kind'], other: Price['kind']): Price['kind'] => (o
 const labelled = pattern(
   '((price|rate|cost|unit price|unit cost|unit rate|price each|priced|charge|charging|quoted) (each|per piece)? (:|=|-|is|at|of|@){1,2}|<piece> rate|, unit|unit (price|cost|rate)|rate per unit)',
 );
-
-const endsThere = (tokens: readonly Token[], end: number): boolean => {
-  const next = tokens[end];
-  return (
-    next === undefined ||
-    next.kind !== 'word' ||
-    ['included', 'onTop', 'material', 'taxName', 'taxWord'].some((tag) => next.means[tag] !== undefined) ||
-    (next.text === 'and' && tokens[end + 1]?.number !== undefined)
-  );
-};
 
 const endingAt = (reader: Reader, pat: ReturnType<typeof pattern>, index: number, reach: number) => {
   for (let start = Math.max(0, index - reach); start < index; start++) {
@@ -149,6 +141,10 @@ export const priceAt = (reader: Reader, index: number): Price | undefined => {
   } else if (all !== undefined) {
     per = 'all';
     end = all.end;
+    // "£63 for all the buttonholes, £54 for all the corsages"
+    const own = ofAll.at(tokens, end - 1, tokens.length);
+    piece = own?.kept['piece']?.means['piece'] as PieceKind | undefined;
+    pieceIndex = own === undefined ? undefined : own.end - 1;
     kind = stronger(kind, kindOf(all.kept['k']));
   } else if (loneAll(tokens, end) && (number.form === 'money' || Number(number.amount) >= 100)) {
     per = 'all';

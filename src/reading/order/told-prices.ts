@@ -2,6 +2,7 @@
 
 import { pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
+import type { Token } from '../text/token.ts';
 import { related } from './match-prices.ts';
 import type { Mention } from './mention.ts';
 import type { Price } from './price-at.ts';
@@ -9,21 +10,26 @@ import type { Price } from './price-at.ts';
 const behindName = pattern('(is|are|at|@|=|:|cost|come to|go for|sell at|go at|will be)? (only|just)? <n:amount> (<each>)?');
 const beforeName = pattern('<n:amount> (<each>)? (for|on) (the|our|a|each)? <p:piece>');
 
+// "15 ea the bouts 28 ea the corsages"
+const isNumberAhead = (tokens: readonly Token[], start: number): boolean => {
+  let at = start - 1;
+  while (at > start - 5 && (tokens[at]?.means['each'] !== undefined || /^(a|an|per|\/|each|for|on|the|our)$/.test(tokens[at]?.text ?? '')))
+    at -= 1;
+  return tokens[at]?.number !== undefined;
+};
+
 /** A price for each kind that is named once with its price and once with its count. */
-export const toldPrices = (reader: Reader, mentions: readonly Mention[]): Price[] => {
+export const toldPrices = (reader: Reader, mentions: readonly Mention[], known: readonly Price[]): Price[] => {
   const { tokens } = reader;
   return mentions.flatMap((mention): Price[] => {
     const counted = mentions.some((other) => other !== mention && related(other.kind, mention.kind) && other.countIndex !== undefined);
-    if (mention.countIndex !== undefined || !counted) return [];
+    if (mention.countIndex !== undefined || !counted || known.some((price) => price.pieceIndex === mention.index)) return [];
     const own = { per: 'each' as const, at: false, piece: mention.kind, pieceIndex: mention.index };
     const after = behindName.at(tokens, mention.last + 1, tokens.length);
     const number = after?.kept['n'];
     // "$12 bouts $28 corsages": the price of the name stands before it.
     const bare = after !== undefined && tokens[mention.last + 1] === number;
-    const near = tokens[mention.start - 1];
-    const ahead =
-      bare &&
-      (near?.number !== undefined || (/^(a|an|per|\/|each)$/.test(near?.text ?? '') && tokens[mention.start - 2]?.number !== undefined));
+    const ahead = bare && isNumberAhead(tokens, mention.start);
     if (after !== undefined && number?.number !== undefined && !ahead)
       return [{ ...own, index: tokens.indexOf(number, mention.last), start: mention.start, end: after.end, number: number.number }];
     for (let start = Math.max(0, mention.index - 5); start < mention.index; start++) {

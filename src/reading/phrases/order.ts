@@ -14,6 +14,7 @@ import type { Mention } from '../order/mention.ts';
 import { findMentions } from '../order/mentions.ts';
 import type { Price } from '../order/price-at.ts';
 import { seriesPrices } from '../order/price-series.ts';
+import { pricedAgain } from '../order/priced-again.ts';
 import { ofKinds, pricedKinds } from '../order/priced-kinds.ts';
 import { behindOther, findPrices } from '../order/prices.ts';
 import { pricesOfOthers } from '../order/prices-of-others.ts';
@@ -24,6 +25,7 @@ import { equalsTotal, nameFirstAsk, settleTotals } from '../order/settle-prices.
 import { withoutSum } from '../order/shares-by-price.ts';
 import { isSpare } from '../order/spare-pieces.ts';
 import { sumOrTotal } from '../order/sum-or-total.ts';
+import { takesAway } from '../order/taken-away.ts';
 import { tellsWork } from '../order/tells-work.ts';
 import { toldPrices } from '../order/told-prices.ts';
 import { withWorkedOut } from '../order/worked-out.ts';
@@ -35,21 +37,6 @@ import type { Ask } from '../reading.ts';
 const lastTime = pattern('(last|previous) (year|time|season|month|week|wedding|event|one|job)');
 
 const wanted = new Set('need want needs wants and + & , plus order quote doing making also with make do'.split(' '));
-
-const takenAway = new Set('strike scrap drop cancel ditch axe remove delete lose undo forget ignore scratch scrub'.split(' '));
-// "we're down 2 bouts": lost, or fewer ordered; "put me down 2 bouts" orders them.
-const isUpOrDown = ({ tokens }: Reader, start: number): boolean =>
-  /^(up|down)$/.test(tokens[start - 1]?.text ?? '') &&
-  (start === 1 ||
-    /^(we're|we|are|were|i'm|im|is|now|ok|,|-|\.|and|so|count|order|numbers|it's|its)$/.test(tokens[start - 2]?.text ?? '') ||
-    tokens[start - 2]?.kind === 'line');
-const takesAway = ({ tokens }: Reader, start: number): boolean =>
-  tokens[start - 1]?.text === 'no' || // "no 2 crowns alike"
-  takenAway.has(tokens[start - 1]?.text ?? '') ||
-  (/^(the|those|that|about)$/.test(tokens[start - 1]?.text ?? '') &&
-    /^(undo|forget|ignore|scratch|scrub)$/.test(tokens[start - 2]?.text ?? ''));
-
-const isDown = ({ tokens }: Reader, end: number): boolean => tokens[end]?.text === 'down' && tokens[end + 1] === undefined;
 
 // "a crown" counts only in a list or after "need"; in talk it is just a crown.
 const certain = (reader: Reader, mentions: readonly Mention[], prices: readonly Price[]): Mention[] => {
@@ -100,11 +87,15 @@ const loosely = (reader: Reader, price: Price): boolean => {
 const find = (reader: Reader): Finding[] => {
   const doubtful = impossiblePrice(reader) ?? countOrPrice(reader);
   if (doubtful !== undefined) return [doubtful];
-  const all = refined(findMentions(reader)).filter(({ index }) => !isSpare(reader.tokens, index));
+  const again = pricedAgain(
+    reader,
+    refined(findMentions(reader)).filter(({ index }) => !isSpare(reader.tokens, index)),
+  );
+  const all = again.mentions;
   const counts = new Set(all.flatMap((mention) => (mention.countIndex === undefined ? [] : [mention.countIndex])));
   const ends = new Set(all.filter((mention) => mention.countIndex !== undefined).flatMap((mention) => [mention.last, mention.end - 1]));
   const series = seriesPrices(reader, all);
-  const told = toldPrices(reader, all);
+  const told = [...again.prices, ...toldPrices(reader, all, again.prices)];
   const found = findPrices(reader, counts, ends).filter((price) => !told.some((each) => each.index === price.index));
   const said = series.length > 0 ? series : withListed(reader, all, counts, [...told, ...found, ...pairPrices(reader, all)]);
   const kindPrices = pricesOfOthers(reader, all, said);
@@ -125,7 +116,7 @@ const find = (reader: Reader): Finding[] => {
   if (ordered.length === 0 && secondOfTwo(reader, prices)) return [];
   if (ordered.length === 0 && lastTime.in(reader.tokens, 0, reader.tokens.length) !== undefined) return [];
   // "her mum just rang strike 6 combs" takes some away, from what is not said; "15 lapels down" may be made or be fewer.
-  if (ordered.some(({ start, end }) => takesAway(reader, start) || isUpOrDown(reader, start) || isDown(reader, end))) return [];
+  if (ordered.some((mention) => takesAway(reader, mention))) return [];
   const none = ordered.find((mention) => countOf(mention).count === 0);
   if (none !== undefined)
     return [{ start: none.start, end: none.end, problems: [problem('count-not-positive', { words: reader.words(none.start, none.end) })] }];

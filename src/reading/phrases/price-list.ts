@@ -7,7 +7,7 @@ import { itemExtras } from '../goods/item-extras.ts';
 import { knowsItem } from '../goods/item-name.ts';
 import { withLastLine } from '../goods/last-line.ts';
 import { besideNames } from '../goods/name-edges.ts';
-import { forPeople, isAskedFor, isForName, noGoods, pinsFor } from '../goods/no-goods.ts';
+import { isSomeones, noGoods, pinsFor } from '../goods/no-goods.ts';
 import { findPack, type PackSize } from '../goods/pack-size.ts';
 import { isPrice, pricedEitherWay } from '../goods/price-at.ts';
 import { byHowMuch, changeIn, changeWord } from '../goods/price-changes.ts';
@@ -117,11 +117,7 @@ const readItem = (reader: Reader, { start, end }: Stretch, common: PackSize, upT
   const counting = (token: Token): boolean => token.means['each'] !== undefined || token.means['all'] !== undefined;
   if (pricedEitherWay(tokens, start, end)) return [];
   const unheard = !knowsItem(nameTokens, context.items);
-  if (
-    unheard &&
-    (forPeople.in(tokens, start, end) !== undefined || isAskedFor(reader, start, end) || isForName(reader, nameTokens[0]?.at ?? 0))
-  )
-    return [];
+  if (unheard && isSomeones(reader, start, end, nameTokens[0]?.at ?? 0)) return [];
   if (names.length === 0 || !(known || packed) || nameTokens.every(counting)) return [];
   const number = price?.number;
   const several = pack.size === undefined && pack.per === undefined ? soldTogether(tokens, start, end) : undefined;
