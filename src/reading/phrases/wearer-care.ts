@@ -40,6 +40,16 @@ const nearest = (reader: Reader, care: number, from: number, end: number): numbe
   return undefined;
 };
 
+// "a nut allergy" says of what.
+const opensCare = /^(has|have|had|having|got|with|w|a|an|the|is|are|and|&|n|his|her|their|both|some|also|who|whose|of)$/;
+const careStart = ({ tokens }: Reader, care: number, from: number): number => {
+  if (!/^(allergy|allergies)$/.test(tokens[care]?.text ?? '')) return care;
+  let at = care;
+  while (at > from && at > care - 3 && isWord(tokens[at - 1]) && !isRole(tokens[at - 1]) && !opensCare.test(tokens[at - 1]?.text ?? ''))
+    at -= 1;
+  return at;
+};
+
 // "allergic to lilies" says more than "allergic".
 const careEnd = (reader: Reader, care: number, end: number): number => {
   if (isPair(reader.tokens[care], reader.tokens[care + 1])) return care + 2;
@@ -58,14 +68,19 @@ const find = (reader: Reader): Finding[] => {
       if (!isCare(reader.tokens[care]) && !isPair(reader.tokens[care], reader.tokens[care + 1])) continue;
       const role = nearest(reader, care, part.start, part.end);
       if (role === undefined) continue;
-      const [low, high] = [Math.min(role, care), Math.max(role, careEnd(reader, care, part.end) - 1)];
+      const [low, high] = [
+        Math.min(role, careStart(reader, care, role < care ? role + 1 : part.start)),
+        Math.max(role, careEnd(reader, care, part.end) - 1),
+      ];
       const between = reader.tokens.slice(low, high).map((token) => token.text);
       if (between.some((word) => apart.test(word))) continue;
       const roles = role < care ? rolesBack(reader, role, part.start) : [role];
       const before = reader.tokens.slice(Math.max(part.start, role - 4), role).map((token) => token.text);
       const some = /(?:^| )(one|1|a|\d{1,2}|two|three|four|five|six) of(?: the| our| his| her)?$/.exec(before.join(' '))?.[1];
       const few = some === undefined ? undefined : /^(one|1|a)$/.test(some) ? 'one' : some;
-      const words = reader.words(care, careEnd(reader, care, part.end)).replace(/(pacemaker|implant|defibrillator|icd)s$/i, '$1');
+      const words = reader
+        .words(careStart(reader, care, role < care ? role + 1 : part.start), careEnd(reader, care, part.end))
+        .replace(/(pacemaker|implant|defibrillator|icd)s$/i, '$1');
       const note = few === undefined ? words : `${few} of them: ${words}`;
       const takes = [...roles, ...Array.from({ length: high - low + 1 }, (_, offset) => low + offset)].filter((at) => reader.free(at));
       const wearers = [...new Set(roles.flatMap((at) => who(reader.tokens[at], reader.tokens[at + 1]) ?? []))];

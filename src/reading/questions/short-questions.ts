@@ -37,6 +37,8 @@ const sources: readonly (readonly [Asked, string, boolean])[] = [
     `(all|how many|everything|nearly|any|${kind})? (done|made|finished|ready|complete|completed|boxed) (yet)? (so far)?`,
     false,
   ],
+  ['working', '(the)? (working|workings)', true],
+  ['picture', '(show|send|give)? (me|us|it|that|the calendar|the plan)? (it|that)? as (a|an) (picture|image|pic)', true],
   ['remaining', `(tally|progress|where we at|how far along|how far)`, false],
   ['count', `${fill} ${kind} (count|qty|quantity|numbers|nos|no of pieces|headcount|order count|piece count) ${fill} ${kind}`, true],
   [

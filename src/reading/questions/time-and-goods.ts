@@ -21,7 +21,13 @@ export const goodsQuestions: Forms = [
   ['drying', [`when ${anything} (cut|pick|harvest|forage|gather) ${anything}`]],
   ['remaining', [`any ${anything} (left|still|to do|to make|outstanding|remaining)`]],
   ['price', [`what did (it|that|they|we|this) (cost|charge) ${anything}`]],
-  ['packing', [`how many boards ${anything}`]],
+  [
+    'packing',
+    [
+      `how many (boards|boxes|pins|spare pins) (do|will|would|should|are|does|to|have|we|i|go|needed|in|on){1,3} ${anything}`,
+      'how many (boards|boxes|pins)',
+    ],
+  ],
   ['whatIf', [`(is|would|will) <amount> <any>{0,4} (enough|ok|okay|work|cover|too|fair|reasonable|right|silly|steep|mad|worth it)`]],
   [
     'labourTime',
