@@ -13,6 +13,7 @@ import { settleRecipe } from './settle-recipe.ts';
 import { settleSpent } from './settle-spent.ts';
 import { settleWearers } from './settle-wearers.ts';
 import { type Settled, settled } from './settled.ts';
+import { upOrDown } from './up-or-down.ts';
 
 /** `beside`: all facts of the message, since "40 buttonholes, made 12" settles its own question. */
 export const settleInThread = (state: EventState, said: Fact, beside: readonly Fact[]): Settled => {
@@ -87,7 +88,7 @@ const settleChange = (state: EventState, change: FactOf<'change'>, beside: reado
   const [begun, other] = kinds.filter((each) => madeOf(state, each) > 0);
   if (isGiven(change) && !change.piece && begun && !other) return askOrderedOrMade(change, begun, second !== undefined);
   const meant = linesMeant(state, change.piece);
-  if (meant.length === 1) return settled(change);
+  if (meant.length === 1) return upOrDown(change, meant[0] as OrderLine);
   if (meant.length > 1) return askWhichLine(meant, change);
   // "actually 16 bouts" after "40 pieces": those were they.
   if (change.piece && typeof change.to === 'number' && change.to > 0 && kind === 'unspecified' && second === undefined)

@@ -1,0 +1,29 @@
+// "Drop the corsages to 28" of six at £30: a drop makes a number less, so the one that can become 28 by it is meant. Where both can, it is asked.
+
+import type { FactOf } from '../reading/fact.ts';
+import type { Choice } from '../reading/reading.ts';
+import { decimal } from '../values/decimal.ts';
+import type { OrderLine } from './event.ts';
+import { type Settled, settled } from './settled.ts';
+
+type Change = FactOf<'change'>;
+
+const down = /\b(drop|dropped|dropping|lower|lowered|reduce|reduced|cut|down|trim|trimmed)\b/i;
+const up = /\b(up|raise|raised|bump|bumped|increase|increased|lift|lifted|hike|hiked)\b/i;
+
+/** Which of a line's numbers a change to a new value means, where its word says which way it goes. */
+export const upOrDown = (change: Change, { count, price }: OrderLine): Settled => {
+  const { to, words } = change;
+  const isDown = down.test(words);
+  if (typeof to !== 'number' || change.from !== undefined || isDown === up.test(words) || price?.per !== 'each') return settled(change);
+  const amount = decimal(price.amount);
+  const [byCount, byPrice] = isDown ? [to < count, amount.gt(to)] : [to > count, amount.lt(to)];
+  const asPrice: Change = { ...change, what: 'price', to: String(to), from: price.amount, per: 'each' };
+  if (byPrice && !byCount) return settled(asPrice);
+  if (!byPrice || !byCount) return settled(change);
+  const choices: Choice[] = [
+    { words: `${to} pieces`, facts: [{ ...change, from: count }] },
+    { words: `${to} each`, facts: [asPrice] },
+  ];
+  return { kind: 'ask', ask: { about: 'count', why: 'which number', words, choices } };
+};
