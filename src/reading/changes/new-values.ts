@@ -13,7 +13,7 @@ import { firstWhere, isCount } from '../text/token.ts';
 import { markers } from './change-words.ts';
 import { kindsIn, ofKindsAhead } from './kinds-priced.ts';
 import { oldNumbers, unsaid } from './old-numbers.ts';
-import { onceFrom } from './once-from.ts';
+import { onceFrom, saysTwice } from './once-from.ts';
 import { priceChange } from './price-change.ts';
 import { samePrice } from './same-price.ts';
 import { materialChange, taxChange } from './tax-and-material.ts';
@@ -35,6 +35,7 @@ const lossBeside = pattern(
 );
 const otherPrice = pattern('(price|cost|rate) of (the|a)? <filler>'); // "price of petrol"
 
+const ofThem = pattern('of (the|those|these|her|his|my|our|their) (<count>)? <piece>');
 const within = (part: Part, index: number): boolean => index >= part.start && index < part.end;
 
 /** A reader that sees one part alone, so that a correction never reaches into the next sentence. */
@@ -61,7 +62,7 @@ export const newValues = (reader: Reader, part: Part): Finding[] => {
   const { start, end } = clause ?? part;
   // "oops only 9 made, 2 broke": whether the nine are with or without them is not said.
   const lost = facts.some((fact) => fact.fact === 'change' && fact.what === 'made') && lossBeside.in(tokens, start, end) !== undefined;
-  if (lost || unsaid(tokens, { ...part, start, end }, facts)) return [{ start, end, held: true }];
+  if (lost || saysTwice(facts) || unsaid(tokens, { ...part, start, end }, facts)) return [{ start, end, held: true }];
   return [found(reader, start, end, onceFrom(facts))];
 };
 
@@ -86,6 +87,8 @@ const countAndPrice = (own: Reader, part: Part, zones: Zones): Unworded[] => {
   for (const mention of mentions) {
     if (mention.countIndex === undefined || mention.exact === 1) continue;
     used.add(mention.countIndex);
+    // "two of the corsages go to the vicar's wife": some of them are not all there are.
+    if (ofThem.at(tokens, mention.countIndex + 1, part.end) !== undefined) continue;
     const { count } = countOf(mention);
     const range = mention.count?.number;
     const was =

@@ -12,3 +12,9 @@ export const onceFrom = (facts: readonly Unworded[]): Unworded[] => {
     return rest;
   });
 };
+
+/** "12 bouts at £14, make it 15 bouts": two numbers of one kind. */
+export const saysTwice = (facts: readonly Unworded[]): boolean => {
+  const counts = facts.flatMap((fact) => (fact.fact === 'change' && fact.what === 'count' && fact.to !== undefined ? [fact] : []));
+  return counts.some((fact, at) => counts.some((other, index) => index > at && other.piece === fact.piece && other.to !== fact.to));
+};

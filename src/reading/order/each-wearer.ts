@@ -26,7 +26,9 @@ export const ofPeople = (tokens: readonly Token[], number: number, each: number)
   return word !== undefined && /^(each|per)$/.test(word.text) && whoGets.at(tokens, each, tokens.length) !== undefined;
 };
 
-const before = pattern(`(each|every|everyone|everybody|all) <any>{0,3} ${gets} (a|an|one|1|their|his|her)?`);
+const before = pattern(
+  `(each|every|everyone|everybody|all) <any>{0,3} ${gets} (the same (thing|one|piece)? (,|-|:)?)? (a|an|one|1|their|his|her)?`,
+);
 const behind = pattern('(<each>|(per|a) (guest|person|head|table|man|lady|couple))');
 
 /** Whether one piece is what each of several gets: no order of one. */
@@ -36,7 +38,7 @@ export const oneForEach = (tokens: readonly Token[], start: number, end: number)
   const after = behind.at(tokens, end, tokens.length);
   const next = tokens[after?.end ?? end];
   if (after !== undefined && next?.number === undefined && !/^(@|at|:|=|for|to)$/.test(next?.text ?? '')) return true;
-  for (let from = Math.max(0, start - 6); from < start; from++) {
+  for (let from = Math.max(0, start - 9); from < start; from++) {
     const match = /^(each|every|everyone|everybody|all)$/.test(tokens[from]?.text ?? '') ? before.at(tokens, from, start + 1) : undefined;
     if (match?.end === start + 1 || match?.end === start) return true;
   }

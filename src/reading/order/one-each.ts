@@ -2,14 +2,14 @@
 
 import { pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
-import type { Token } from '../text/token.ts';
+import { changed, type Token } from '../text/token.ts';
 
 const folk =
   '(<role>|<bench>|people|ppl|folk|folks|guests|men|women|ladies|gents|guys|lads|kids|children|staff|members|players|dancers|heads|of them|of us)';
 const wearing =
   '(with|in|wearing|having|have|has|getting|get|gets|needing|need|needs|wanting|want|wants|to have|to get|to wear|will have|will wear)';
 const before = pattern(
-  `<n:count> (<unlisted>)? ${folk} (all|each|are|is|who are|that are|are all|will all){0,2} ${wearing} (a|an|one|their|matching|the)? (<material>)? <piece>`,
+  `<n:count> (<unlisted>)? ${folk} (all|each|are|is|who are|that are|are all|will all){0,2} ${wearing} (the same (thing|one|piece)? (,|-|:)?)? (a|an|one|their|matching|the)? (<material>)? (<ingredient>)? <piece>`,
 );
 const behind = pattern(
   '(a|an|one|1) (<material>)? <piece> ((each|apiece)? (<each>|for|per|to) (<each>|each|every|all)? (one)? (of)? (the|our|those)? <n:count>|(per|a|<each>) (guest|person|head)? (,|-|:|for|x)? (about)? <n:count> (guests|people|pax|heads|of them|in all))',
@@ -22,7 +22,23 @@ const group = pattern(
 const thenEach = pattern(
   `<n:count> (<unlisted>)? ${folk} (,|-|and|so) (all|each|everyone|they all|they each) (person|guest|one|of them|is|are|will|getting)? ${wearing} (a|an|one) (<material>)? <piece>`,
 );
-const reach = 12;
+// "the groom and his five groomsmen": six.
+const oneBefore = pattern('(<r:role>|<r:owner>) (and|&|n|+|plus) (his|her|the|their|all|our|all his|all the)?');
+const withOneBefore = (tokens: readonly Token[], told: { count: Token; countIndex: number; start: number }): typeof told | undefined => {
+  const { count, countIndex } = told;
+  for (const from of [countIndex - 3, countIndex - 2]) {
+    const match = from < 0 ? undefined : oneBefore.at(tokens, from, countIndex);
+    if (match?.end !== countIndex || count.number === undefined) continue;
+    if (/(s|men|women|folk|children)$/.test(match.kept['r']?.text ?? 's')) return undefined;
+    return {
+      ...told,
+      start: from,
+      count: changed(count, { number: { ...count.number, amount: String(Number(count.number.amount) + 1) } }),
+    };
+  }
+  return told;
+};
+const reach = 16;
 
 /** The number of people, where the piece at this place is said to be one for each of them. */
 export const peopleBefore = (reader: Reader, index: number): { count: Token; countIndex: number; start: number } | undefined => {
@@ -33,7 +49,8 @@ export const peopleBefore = (reader: Reader, index: number): { count: Token; cou
     const countIndex = count === undefined ? -1 : tokens.indexOf(count, start);
     // "10 tables of 8, each guest gets a bout": eight at every table.
     if (tokens[countIndex - 1]?.text === 'of' && match !== undefined && tokens[match.start] === count) continue;
-    if (match?.end === index + 1 && count !== undefined && reader.free(countIndex)) return { count, countIndex, start };
+    if (match?.end === index + 1 && count !== undefined && reader.free(countIndex))
+      return withOneBefore(tokens, { count, countIndex, start });
   }
   return undefined;
 };

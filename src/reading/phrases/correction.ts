@@ -9,6 +9,7 @@ import { dateChange } from '../changes/date-change.ts';
 import { countDifference, countFactor, priceBehind } from '../changes/differences.ts';
 import { eitherValue } from '../changes/either-value.ts';
 import { countFromTo, priceFromTo } from '../changes/from-to.ts';
+import { kindMeant } from '../changes/kind-meant.ts';
 import { kindNotKind } from '../changes/kind-not-kind.ts';
 import { besidePrice } from '../changes/kinds-priced.ts';
 import { onlyLoss } from '../changes/loss-told.ts';
@@ -16,6 +17,7 @@ import { nowCountOrPrice } from '../changes/now-count-or-price.ts';
 import { offAndMore } from '../changes/off-and-more.ts';
 import { oneWearersKind } from '../changes/one-wearers-kind.ts';
 import { priceDifference } from '../changes/price-differences.ts';
+import { isPutRight } from '../changes/put-right.ts';
 import { swapped } from '../changes/swap.ts';
 import { zonesOf } from '../changes/zones.ts';
 import { basisOfOrder } from '../order/line-totals.ts';
@@ -62,8 +64,6 @@ const handing = pattern(
 
 const doubted = pattern('\\? or (maybe|just|even|at)? <amount>');
 
-const takenBack = pattern('<number> <any>{0,4} (i|we) (meant|mean) <any>{0,3} <number>');
-
 const ofStems = pattern(
   '(<piece>|each|every) (<any>){0,4} <count> (of)? <u:unlisted> (now)? (,|-)? (not|instead of|instead|rather than|was) (<any>)? <plain>',
 );
@@ -84,7 +84,7 @@ const readPart = (reader: Reader, part: Part): Finding[] => {
   if (far !== undefined && (far.end === part.end || /^(counting|including|incl|inc|with)$/.test(tokens[far.end]?.text ?? ''))) return [];
   const fromTo = priceFromTo(reader, part) ?? countFromTo(reader, part);
   if (fromTo !== undefined) return [fromTo];
-  const swap = oneWearersKind(reader, part) ?? kindNotKind(reader, part) ?? swapped(reader, part);
+  const swap = oneWearersKind(reader, part) ?? kindNotKind(reader, part) ?? kindMeant(reader, part) ?? swapped(reader, part);
   if (swap?.facts?.[1] !== undefined) return [swap];
   const more = offAndMore(reader, part, (own) => readPart(reader, own));
   if (more !== undefined) return [...more];
@@ -203,8 +203,7 @@ const find = (reader: Reader): Finding[] => {
     const read = readPart(reader, part);
     findings.push(...read.map((finding) => ofEveryKind(reader, part, finding)));
     // "bouts at 12, i meant 14": the first number holds no longer, whatever the second is of.
-    if (read.length === 0 && takenBack.in(reader.tokens, part.start, part.end) !== undefined)
-      findings.push({ start: part.start, end: part.end, held: true });
+    if (read.length === 0 && isPutRight(reader, part)) findings.push({ start: part.start, end: part.end, held: true });
   }
   return findings;
 };

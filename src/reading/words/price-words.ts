@@ -25,7 +25,9 @@ export const upToWords = wordList(`
   cannot go over, wont go over, won't go over, will not go over, not go over, not to go over, not going over, keep it under, keep it below, keep it within, keep under, stay under, stay within, stay below, come in under, doesn't want to go over,
   doesnt want to go over, dont go over, don't go over, at max, can't go above, cant go above,
   cannot go above, wont go above, won't go above, dont want to spend over, don't want to spend over, doesnt want to spend over, doesn't want to spend over, dont want to spend more than,
-  don't want to spend more than, doesnt want to spend more than, doesn't want to spend more than, not spend over, not spend more than
+  don't want to spend more than, doesnt want to spend more than, doesn't want to spend more than, not spend over, not spend more than,
+  doesn't want to pay more than, doesnt want to pay more than, don't want to pay more than, dont want to pay more than, not pay more than, won't pay more than,
+  wont pay more than, can't pay more than, cant pay more than, won't spend more than, wont spend more than, doesn't want to pay over, don't want to pay over
 `);
 export const budgetWords = wordList(`
   budget, budget's, budget of, budget is, budget around, to spend, has to spend, budgeted, bugdet, buget, budgt, spend, to play with,

@@ -1,0 +1,36 @@
+// Which kind is meant, with the other put off: "they should be pin corsages for the ladies rather than wrist ones, all 25 of them", "thats 4 wrist corsages not pin".
+
+import type { PieceKind } from '../../handbook/pieces.ts';
+import { firstAt, pattern } from '../pattern.ts';
+import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
+import type { Part } from '../text/message.ts';
+import type { Token } from '../text/token.ts';
+
+const lead = '(sorry|soz|ok|actually|oh|so|and|no|nope|update|,|please|pls){0,3}';
+const other = '(not|nt|rather than|instead of|and not) (the|a|on)? (<c:piece>|<w:word>) (ones|one|corsages|corsage|type|style)?';
+const ends = '(,|-|for)? (all|both)? (the)? (<n:count>)? (of them|of those)? (please|pls|thanks|ta|sorry)?';
+const forms = [
+  `${lead} (they|those|these|it|them|that|all of them) (all)? (should|need to|needs to|have to|must|were meant to|are meant to|are supposed to|were supposed to|ought to) (all|have)? (be|been) (the|all)? <b:piece> <filler>{0,5} (,)? ${other} ${ends}`,
+  `${lead} (that's|thats|that is|its|it's|those are|they're|theyre|make that) (the|meant to be)? <m:count> <b:piece> (,|-)? ${other} ${ends}`,
+].map((source) => pattern(source));
+
+const taken = ({ c, w }: Readonly<Record<string, Token>>): PieceKind | undefined => {
+  const said = w?.text ?? '';
+  if (/^(pins?|pinned)$/.test(said)) return 'pin corsage';
+  return /^wrists?$/.test(said) ? 'wrist corsage' : (c?.means['piece'] as PieceKind | undefined);
+};
+
+/** The kind meant in place of another, with how many where that is said. */
+export const kindMeant = (reader: Reader, part: Part): Finding | undefined => {
+  const match = firstAt(forms, reader.tokens, part.start, part.end);
+  if (match?.end !== part.end) return undefined;
+  const { b, m, n } = match.kept;
+  const [from, to] = [taken(match.kept), b?.means['piece'] as PieceKind | undefined];
+  if (from === undefined || to === undefined || from === to || [from, to].includes('unspecified')) return undefined;
+  if (m !== undefined && n !== undefined) return undefined;
+  const number = (m ?? n)?.number;
+  if (number?.max !== undefined || number?.or !== undefined) return undefined;
+  const facts: Unworded[] = [{ fact: 'change', what: 'piece', from, to, piece: from }];
+  if (number !== undefined) facts.push({ fact: 'change', what: 'count', to: Number(number.amount), piece: to });
+  return found(reader, part.start, part.end, facts);
+};
