@@ -159,3 +159,6 @@ export const noCount = [
   pattern('<duration> to <word> (,|and|&|then){1,2} (another|about)? <count> to <word>'),
   pattern('<money> (an hour)? (is)? (the)? (min|minimum|national|living|award) (minimum|min|living)? (wage|rate)'),
 ];
+/** Hours and people of these are none of the bench's. */
+export const otherMatter =
+  /^(invoice|course|dentist|flight|parking|parking's|hire|rent|hall|room|charger|workshop|going|birthday|drinks|pub|gig|holiday|match|quiz)$/;

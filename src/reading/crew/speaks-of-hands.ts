@@ -25,3 +25,7 @@ export const speaksOfHands = ({ tokens }: Reader, { start, end }: Part): boolean
   }
   return false;
 };
+
+/** Whether kinds are named; the "pieces" that our hours are for are all of them. */
+export const namesKinds = (words: readonly Token[], ours: boolean): boolean =>
+  words.some(({ means }) => means['piece'] !== undefined && !(ours && means['piece'] === 'unspecified'));

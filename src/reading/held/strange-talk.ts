@@ -25,7 +25,7 @@ const tookTime = pattern('<word> took <duration>');
 const hasLeft = pattern('<word> (is|has|was|are|have) (only|just|still|about)? <count> (short|left|over|down)');
 // "16 glued, drying on the rack" is work all the same.
 const worked = pattern(
-  '(<count> (of them)? (more|done|made|broke|broken|snapped|dropped|crushed|squashed|ruined|damaged|finished|glued|wired|taped|boxed|to go|to do|to make)|(did|made|broke|snapped|dropped|lost|binned|crushed|squashed|ruined|finished|wired|taped|glued|boxed) (another|about)? <count>|<count> (ho|klaar))',
+  '(<count> (of them)? (more|done|made|broke|broken|snapped|dropped|crushed|squashed|ruined|damaged|finished|glued|wired|taped|boxed|(left)? (to go|to do|to make|to finish|to box))|(did|made|broke|snapped|dropped|lost|binned|crushed|squashed|ruined|finished|wired|taped|glued|boxed) (another|about)? <count>|<count> (ho|klaar))',
 );
 
 /** Whether the message is made of words that no order needs, and names no day and nothing of the trade. */

@@ -12,6 +12,7 @@ import {
   longAgo,
   nobody,
   oneHand,
+  otherMatter,
   payWord,
   perDay,
   shiftSaid,
@@ -38,7 +39,7 @@ import { pacesListed } from '../crew/paces-listed.ts';
 import { askPaidOrMade } from '../crew/paid-or-made.ts';
 import { evenly, shiftHours, shiftsDiffer } from '../crew/shift-hours.ts';
 import { shiftsTold } from '../crew/shifts-told.ts';
-import { speaksOfHands } from '../crew/speaks-of-hands.ts';
+import { namesKinds, speaksOfHands } from '../crew/speaks-of-hands.ts';
 import { askWhichWeek } from '../crew/which-week.ts';
 import { askDay, dateOutcome } from '../dates/date-facts.ts';
 import type { FactOf } from '../fact.ts';
@@ -150,12 +151,8 @@ const read = (reader: Reader, part: Part, behind = false, timed = false, beside 
                   pair)));
   if (
     !enough ||
-    words.some((token) =>
-      /^(invoice|course|dentist|flight|parking|parking's|hire|rent|hall|room|charger|workshop|going|birthday|drinks|pub|gig|holiday|match|quiz)$/.test(
-        token.text,
-      ),
-    ) ||
-    words.some((token) => token.means['piece'] !== undefined && !counted && wage === undefined && hours === undefined)
+    words.some(({ text }) => otherMatter.test(text)) ||
+    (namesKinds(words, ours) && !counted && wage === undefined && hours === undefined)
   )
     return undefined;
   // "mon to wed, 5 hrs a day": the sum is each day's or that of them all.

@@ -10,6 +10,7 @@ import { isOpened, looksAsked, openAt } from '../questions/looks-asked.ts';
 import { priceTried } from '../questions/price-tried.ts';
 import { details } from '../questions/question-details.ts';
 import { questionForms } from '../questions/question-forms.ts';
+import { beforeReason } from '../questions/remark-if.ts';
 import { shaped } from '../questions/shape.ts';
 import { shortQuestion } from '../questions/short-questions.ts';
 import { everydayAsked, smallTalk, speaksOfTrade } from '../questions/small-talk.ts';
@@ -85,7 +86,8 @@ const totalWhatIf = pattern("(what)? if (it|it's|its|they|they're|we|i|she|that)
 // "anything due sunday or can i head off": what is due is asked, whatever else is.
 const dueFirst = /^(so |and |ok |hey |is |are )*(anything|any|much|what's|whats) (else )?due\b/;
 
-const readQuestion = (reader: Reader, part: Part): Finding => {
+const readQuestion = (reader: Reader, whole: Part): Finding => {
+  const part = { ...whole, end: beforeReason(reader, whole) };
   const from = Math.max(part.start, part.end - longest);
   const said = textOf(reader.tokens, from, part.end);
   const form = questionForms.find(
@@ -94,7 +96,7 @@ const readQuestion = (reader: Reader, part: Part): Finding => {
   const short = shortQuestion(reader, part, from) ?? shortQuestion(reader, part, openAt(reader, part));
   if (short !== undefined) {
     const fields = shaped(reader, from, part.end, short, details(reader, from, part.end));
-    return found(reader, part.start, part.end, [{ fact: 'question', asks: short, ...defined(fields) } as Unworded]);
+    return found(reader, whole.start, whole.end, [{ fact: 'question', asks: short, ...defined(fields) } as Unworded]);
   }
   const trade = speaksOfTrade(reader, from, part.end) || (form?.asks === 'whatIf' && pricesSomething(reader, from, part.end));
   const opened = isOpened(reader, part);
@@ -107,7 +109,7 @@ const readQuestion = (reader: Reader, part: Part): Finding => {
     reader.tokens.slice(from, part.end).some(({ means, number }) => means['ingredient'] !== undefined && number === undefined);
   const occasion = form?.asks === 'eventDate' && asksDayOfOccasion(reader, from, part.end);
   // "who has the crown st keys"
-  if (!occasion && smallTalk(reader, from, part.end) && !/\d/.test(said)) return { start: part.start, end: part.end };
+  if (!occasion && smallTalk(reader, from, part.end) && !/\d/.test(said)) return { start: whole.start, end: whole.end };
   if (
     !trade &&
     !occasion &&
@@ -121,7 +123,7 @@ const readQuestion = (reader: Reader, part: Part): Finding => {
       (!goods && !dueFirst.test(said) && askedOfOthers(reader, from, part.end)) ||
       (form?.asks === 'whatIf' && !opened && !unopened.test(said)))
   )
-    return { start: part.start, end: part.end };
+    return { start: whole.start, end: whole.end };
   const yields = form === undefined || (form.decides !== true && topic !== undefined && givesWay[form.asks]?.includes(topic));
   const asked = yields ? (topic ?? 'other') : form.asks;
   // "what if the roses cost 2 each": a price is tried.
@@ -132,12 +134,12 @@ const readQuestion = (reader: Reader, part: Part): Finding => {
       (asked === 'total' && totalWhatIf.in(reader.tokens, from, part.end) !== undefined));
   if (tried) {
     const fields = shaped(reader, from, part.end, 'whatIf', details(reader, from, part.end));
-    return found(reader, part.start, part.end, [{ fact: 'question', asks: 'whatIf', ...defined(fields) } as Unworded]);
+    return found(reader, whole.start, whole.end, [{ fact: 'question', asks: 'whatIf', ...defined(fields) } as Unworded]);
   }
   const asks = asked === 'price' && ofSeveral(reader, from, part.end) ? 'total' : asked;
   const basis = asks === 'taxStatus' ? undefined : basisIn(reader, from, part.end);
   const fields = shaped(reader, from, part.end, asks, details(reader, from, part.end));
-  return found(reader, part.start, part.end, [{ fact: 'question', asks, ...defined({ ...fields, basis }) } as Unworded]);
+  return found(reader, whole.start, whole.end, [{ fact: 'question', asks, ...defined({ ...fields, basis }) } as Unworded]);
 };
 
 const basisIn = (reader: Reader, start: number, end: number): string | undefined => {

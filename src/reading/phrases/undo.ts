@@ -4,7 +4,7 @@ import { pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader } from '../phrase.ts';
 
 const wholeUndo = pattern(
-  "(sorry|oops|no|nah|nope|ok|pls|please|actually|ah|wait|,|-|no wait|whoops|eish|argh|ugh|can you){0,3} (undo|scrap|scratch|ignore|forget|disregard|delete|cancel|strike|bin|drop|remove|take back|never|nevermind|nvm|revert|reverse|take|retract) (those|them|that last one|that last bit|that last message|that last thing|that last line|the last one|the last message|the last bit|that|this|it|last|the last|the last one|the last message|my last|my last message|last one|last message|last bit|that last one|that last bit|all that|what i said|what i just said|that one|the last bit|that back|mind|previous|last entry|the last entry|last thing|the last thing|i said that|me|what i just (put|sent|wrote|typed) (in)?|what i (put|sent|wrote|typed) (in)?|(that|the)? last (one|message|thing|bit) i (sent|put|wrote|typed) (in)?)? (back)? (please|pls|sorry|one|last|msg|message|bit|lot|,|entry|update|post|plz|ta|thanks|i said that|wrong|thread|wrong thread|number|was|wedding|event|job|chat|channel|that's|thats|for|meant|different|another|it|the|a|i|sent|put|in|typed|wrote|just){0,8}",
+  "(sorry|oops|no|nah|nope|ok|pls|please|actually|ah|wait|,|-|no wait|whoops|eish|argh|ugh|oh|can you){0,5} (undo|scrap|scratch|ignore|forget|disregard|delete|cancel|strike|bin|drop|remove|take back|never|nevermind|nvm|revert|reverse|take|retract) (those|them|that last one|that last bit|that last message|that last thing|that last line|the last one|the last message|the last bit|that|this|it|last|the last|the last one|the last message|my last|my last message|last one|last message|last bit|that last one|that last bit|all that|what i said|what i just said|that one|the last bit|that back|mind|previous|last entry|the last entry|last thing|the last thing|i said that|me|what i just (put|sent|wrote|typed) (in)?|what i (put|sent|wrote|typed) (in)?|(that|the)? last (one|message|thing|bit) i (sent|put|wrote|typed) (in)?)? (back)? (please|pls|sorry|one|last|msg|message|bit|lot|,|entry|update|post|plz|ta|thanks|i said that|wrong|thread|wrong thread|number|was|wedding|event|job|chat|channel|that's|thats|for|meant|different|another|it|the|a|i|sent|put|in|typed|wrote|just){0,8}",
 );
 const wrongThread = pattern(
   '(sorry|oops|,|ignore|that was|whoops|ah|this is|posted in){0,3} (wrong|the wrong) (thread|event|wedding|chat|channel|job|one) (sorry|,|ignore|that|please|delete|scrap|undo|remove|bin|it){0,4}',
@@ -27,11 +27,15 @@ const lastOne = /^(last|previous|that|what)$/;
 const withReason = (reader: Reader, { start, end }: { readonly start: number; readonly end: number }): boolean => {
   const match = wholeUndo.at(reader.tokens, start, end);
   // What the undoing swallowed of the reason ("i", "it") is no part of what is undone.
-  const object = reader.tokens.slice(start, start + 5);
-  if (match === undefined || end - start > 16 || !object.some(({ text }) => lastOne.test(text))) return false;
+  const object = reader.tokens.slice(start, start + 8);
+  if (match === undefined || end - start > 20 || !object.some(({ text }) => lastOne.test(text))) return false;
   const from = reader.tokens.findIndex(
     ({ text }, index) =>
-      index > start + 1 &&
+      index >
+        Math.max(
+          start + 1,
+          reader.tokens.findIndex(({ text: word }, at) => at >= start && lastOne.test(word)),
+        ) &&
       index < end &&
       /^(i|i'd|i've|ive|id|it|it's|its|was|cos|because|coz|as|since|,|-|miscounted|misread|mistyped|that's|thats|sorry)$/.test(text),
   );

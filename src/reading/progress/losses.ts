@@ -18,7 +18,9 @@ export const stillToDo =
   'to tackle|to crack on with|left|to go|remaining|remain|remains|pending|to do|outstanding|to make|to be made|left to do|left to make|left to finish|still to go|still to do|still to make|to be done|to finish|short|not done|need doing|need making|needing made|undone|unfinished|yet to make|yet to do|yet to go|yet to be made|not made|more to go|more to do|more to make|waiting|to wire|to tape|to glue|to assemble|to build|to wrap|to box|to pack|to knock out|to knock up|left over to do|still on the bench|still on my bench|left on the bench|left to box|left to wire|left to tape|balance|baki|to start|to begin|not started|due|still outstanding|still left|on the to do list|still due';
 const losses = `(${goneWrong})`;
 export const lossForms: readonly Pattern[] = [
-  pattern(`<n:count> (of)? (the|them|those)? (<material>)? (<p:piece>)? (are|is|were|was|have|has|had|that)? (got)? (just)? ${losses}`),
+  pattern(
+    `<n:count> (of)? (the|them|those)? (<material>)? (<p:piece>|(earlier|first|last|other|old|finished|new)? ones|earlier ones|others)? (are|is|were|was|have|has|had|that)? (got)? (just)? ${losses}`,
+  ),
   pattern(
     '(broke|lost|snapped|dropped|binned|scrapped|ruined|wrecked|damaged|crushed|bust|squashed|smashed|busted|had to bin|had to scrap|threw out|chucked|cracked|broken|froze|sat on|stood on|trod on|knelt on) (another|about)? <n:count> (of)? (the|them|more)? (<p:piece>)? (tho|though)?',
   ),

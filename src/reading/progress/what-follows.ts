@@ -98,6 +98,14 @@ const ofTakings = (tokens: readonly Token[], start: number): boolean =>
       tokens.slice(start - by + 1, start).every(({ text }) => /^(:|-|,|are|at|is|now|we|we're|we've|have|got|in|so|far)$/.test(text)),
   );
 
+// "thirty-one of the boutonnieres made" are not all of them.
+const someOfThem = ({ tokens }: Reader, { start, kept }: Match): boolean => {
+  if ((kept['n'] ?? kept['m'] ?? kept['s'] ?? kept['f']) !== undefined) return false;
+  let at = tokens[start]?.text === 'of' ? start : start - 1;
+  while (at > start - 3 && article.test(tokens[at]?.text ?? '')) at -= 1;
+  return tokens[at]?.text === 'of' && isCount(tokens[at - 1]);
+};
+
 /** False where its number belongs to what follows, or names one thing, or tells of another job. */
 export const acceptsAfter = (reader: Reader, match: Match): boolean => {
   if (
@@ -109,6 +117,7 @@ export const acceptsAfter = (reader: Reader, match: Match): boolean => {
     reader.tokens[match.end]?.text === 'each'
   )
     return false;
+  if (someOfThem(reader, match)) return false;
   if (isScore(reader.tokens, match.end) || ofTakings(reader.tokens, match.start)) return false;
   if ([match.end, match.end - 1].some((index) => otherJob.at(reader.tokens, index, reader.tokens.length) !== undefined)) return false;
   // "8 corsages done 7 bouts done": the second number counts the kind behind it.

@@ -8,6 +8,18 @@ const must =
   '(have to|need to|needs to|has to|got to|gotta|must|should|supposed to|meant to|do we have to|have we got to|have i got to|do i have to|do we need to|do i need to|are we meant to|are we supposed to|am i meant to)';
 const ready = '(finished|done|made|ready|out|out the door|boxed|completed|through|wired|sorted|off the bench)';
 
+export const latestStarts: Forms = [
+  // "when would i need to start at the very latest to have them finished in time"
+  [
+    'latestStart',
+    [
+      '(when|by when|what day|what date|which day|how late) <any>{0,7} (start|<from>|begin|starting|started) <any>{0,3} latest',
+      "(what's|whats|what is|when's|when is) the (very|absolute)? latest <any>{0,4} (start|begin|starting|get going)",
+    ],
+    /\b(order|ordering|dry|drying|hang)\b/,
+  ],
+];
+
 export const dueAndDone: Forms = [
   [
     'due',

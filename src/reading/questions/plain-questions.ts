@@ -23,7 +23,7 @@ export const plainQuestions: Forms = [
     ["(when's|when is|whens|when) (is)? (the|our|this|that) <any>{0,3} (order|job|one|wedding|event) (for|on|again)?"],
     /\b(start|begin|dry|drying|hang|due|latest|last|order by|ordered|cut|made|make)\b/,
   ],
-  ['latestStart', ['(latest|last) <any>{0,4} (start|begin|starting)', '(start|begin) <any>{0,3} at (the)? latest']],
+  ['latestStart', ['(latest|last) <any>{0,4} (start|begin|starting)', '(start|begin) <any>{0,3} at (the)? (very|absolute)? latest']],
   [
     'away',
     [

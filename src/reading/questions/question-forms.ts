@@ -5,7 +5,7 @@ import { type Pattern, pattern } from '../pattern.ts';
 import { askedAgain } from './asked-again.ts';
 import { benchQuestions } from './bench.ts';
 import { budgetQuestions } from './budgets.ts';
-import { dueAndDone } from './due-and-done.ts';
+import { dueAndDone, latestStarts } from './due-and-done.ts';
 import { eventQuestions } from './event.ts';
 import { goodsAndDays } from './goods-and-days.ts';
 import { goodsInHand } from './goods-in-hand.ts';
@@ -29,6 +29,7 @@ export interface QuestionForm {
 }
 
 const forms = [
+  ...latestStarts,
   ...handQuestions,
   ...whoseAndWhether,
   ...dueAndDone,

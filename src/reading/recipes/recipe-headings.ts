@@ -65,7 +65,9 @@ const singular = /^(is|has|gets|needs|takes|wants|contains)$/;
 export const who = (token: Token | undefined, after?: Token): string | undefined => {
   const one = token?.means['role'] ?? token?.means['owner'];
   const role = roles.find((each) => each.one === one);
-  if (role !== undefined && /^(groom|bride|best man)$/.test(role.one) && singular.test(after?.text ?? '')) return role.one;
+  // "grooms buttonhole gets 2 roses"
+  const his = singular.test(after?.text ?? '') || (after?.means['piece'] !== undefined && !/s$/.test(after.text));
+  if (role !== undefined && /^(groom|bride|best man)$/.test(role.one) && his) return role.one;
   return role !== undefined && token?.means['owner'] === undefined && /(s|men)$/.test(token?.text ?? '') ? role.many : one;
 };
 /** "4 heads per stem", "a stem has five usable heads": how a plant grows, not what goes in. */
