@@ -80,7 +80,7 @@ export const paceOfSome = [
     '<d:duration> (for|to do|to make) <n:count> (<material>)? <p:piece> (i take|it takes|takes me|it takes me|is what i take|usually)',
   ),
   pattern(
-    "<n:count> (<material>)? <p:piece> in (about|around|roughly)? <d:duration> (is|is about|'s|,|would be)? (my|our|the|her|his|jo's)? (usual|usually|normal|normally|average|on average|pace|my pace|going rate|standard|typical)",
+    "<n:count> (<material>)? <p:piece> in (about|around|roughly)? <d:duration> (is|is about|'s|,|would be)? (my|our|the|her|his|<unlisted>)? (usual|usually|normal|normally|average|on average|pace|my pace|going rate|standard|typical)",
   ),
   pattern('(takes|take) (me|us|her|him)? (about|around|roughly)? <d:duration> (for|to do|to make) <n:count> (<material>)? <p:piece>'),
 ];

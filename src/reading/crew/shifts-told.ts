@@ -55,7 +55,7 @@ const isName = (token: Token | undefined): boolean =>
   !several.test(token.means['role'] === undefined ? '' : token.text) &&
   !noName.test(token.text) &&
   !does.test(token.text) &&
-  (token.text === 'jo' || !usualWords.has(token.text));
+  !usualWords.has(token.text);
 
 const oneAt = (reader: Reader, index: number, end: number): Who | undefined => {
   const { tokens } = reader;

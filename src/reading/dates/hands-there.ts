@@ -6,13 +6,13 @@ import type { DateRead } from './date-read.ts';
 import { isCompound, namesEvent } from './leads.ts';
 
 const hands =
-  "(team|crew|staff|everyone|everybody|all hands|all|girls|lads|ladies|boys|guys|<bench>|us|we|we're|we'll|i|i'm|im|i'll|me|you|u|(me|jo|<unlisted>) (and|&|n|\\+) (me|i|<word>))";
+  "(team|crew|staff|everyone|everybody|all hands|all|girls|lads|ladies|boys|guys|<bench>|us|we|we're|we'll|i|i'm|im|i'll|me|you|u|(me|<unlisted>) (and|&|n|\\+) (me|i|<word>))";
 const go =
   '(be|meet|meets|meeting|arrive|arrives|arriving|leave|leaves|leaving|get|gets|getting|start|starting|report|turn up|show up|gather|there|on site|onsite|call time|call is|calltime|to|needs|need|must|should|will|have|has|gotta|please|pls|all|both|are|is|can|up)';
 const place = '((be|there)? (at|in|on|to|from|outside) (the|our|my|site|his|her)? (<word>){0,2}|there|here|in|on site|onsite|down|up)';
 const before = [
   `${hands} ${go}{1,5} ${place}? (by|at|for|from|around|about|@|,|on){0,2}`,
-  `(me|us|team|crew|staff|all hands|everyone|girls|i'm|im|we're|(me|jo|<unlisted>) (and|&|n|\\+) (me|i|<word>)) ${place} (by|at|for|from|around|about|@|,|on){0,2}`,
+  `(me|us|team|crew|staff|all hands|everyone|girls|i'm|im|we're|(me|<unlisted>) (and|&|n|\\+) (me|i|<word>)) ${place} (by|at|for|from|around|about|@|,|on){0,2}`,
   `(pls|please|,|-)? (be|get|meet) (there|here|at the <word> (<word>)?|on site|onsite|in) (by|at|for|from|around|about|@|,|on){0,2}`,
   '(call time|calltime|call|crew call|staff call|team call) (is|at|:|,)?',
 ].map((source) => pattern(source));

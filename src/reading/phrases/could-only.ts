@@ -14,7 +14,7 @@ const many =
 const only = '(just|only)?';
 const able = `(was|were|am|are|been|have been|is)? ${only} (able to|managed to)`;
 const forms = [
-  `(ok|sorry|so|hi|,|-|but|and|sadly|unfortunately){0,3} ${then}? (,)? (i|we|i've|we've|she|he|they|me and <word>|jo|girls|team|<unlisted>)? ${only} (could|can|cud|${able}) ${only} ${verb} ${only} ${many}`,
+  `(ok|sorry|so|hi|,|-|but|and|sadly|unfortunately){0,3} ${then}? (,)? (i|we|i've|we've|she|he|they|me and <word>|girls|team|<unlisted>)? ${only} (could|can|cud|${able}) ${only} ${verb} ${only} ${many}`,
 ].map((source) => pattern(source));
 const pastAble = pattern('((was|were|been) (only|just)? (able to|managed to)|only able to|managed to)');
 const when = pattern(`(only|itself|,|-){0,2} ${then} (only|itself)?`);

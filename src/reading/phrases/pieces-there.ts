@@ -14,7 +14,7 @@ const some = `<count> (of (the|those|these|my|our))? (extra|more|other|last|litt
 const forms = [
   `${those} ${some} ${state}`,
   `(i)? ((made|making|make) a (start|dent) (on|in)|working (through|on|my way through|thru)|cracking on with|cracked on with|chipping away at|ploughing through|wading through|love|loving|loved|adore|admiring|obsessed with|(well done|great job|nice work|good job|lovely job|great work) (on|with)|thanks for|thank you for|(half|part) way (through|thru)|halfway (through|thru)) ${those} ${some}`,
-  `(the|those|these|your) ${some} (that|which)? (you|she|he|they|jo|we|i) (did|made|sent|left|dropped off|finished)`,
+  `(the|those|these|your) ${some} (that|which)? (you|she|he|they|we|i|<unlisted>) (did|made|sent|left|dropped off|finished)`,
 ].map((source) => pattern(source));
 // Anywhere in the sentence: what somebody saw, left lying or fetched of them.
 const talk = [

@@ -30,7 +30,7 @@ export const usualWords: ReadonlySet<string> = new Set(
   handover, hands, happy, has, hasn't, hasnt, have, haven't, havent, he's, head, hear, heard, held, hello, hen, hens, her, here,
   here's, heres, herself, hes, hey, hi, higher, himself, his, hiya, hold, holiday, home, hope, hopefully, hoping, hotel, hour, hours,
   how, however, hows, hr, hrs, hun, i, i'd, i'll, i'm, i've, idea, ie, if, ignore, ill, im, in, incl, including, increase, increased,
-  instead, invoice, is, isn't, isnt, it, it'd, it'll, itll, it's, item, items, its, itself, ive, jo, job, jobs, just, keep, keeps, kept,
+  instead, invoice, is, isn't, isnt, it, it'd, it'll, itll, it's, item, items, its, itself, ive, job, jobs, just, keep, keeps, kept,
   kids, kindly, klaar, knackered, knew, knock, knocked, know, knows, labelled, labor, labour, ladies, lads, lapel, large, larger,
   lassies, last, late, later, latest, least, leave, leaves, leaving, left, less, let, let's, lets, lift, lifted, like, liked, likes,
   line, list, little, load, loads, lol, long, look, looked, looking, looks, lose, losing, lost, lot, lots, love, loved, lovely, lower,
