@@ -22,7 +22,7 @@ import { dateShift } from './date-shift.ts';
 import { dayNumberNow } from './day-number-now.ts';
 import { hoursBehindDay } from './hours-behind-day.ts';
 import { marksChange } from './marks-change.ts';
-import { hourOfHandOver, timeChange } from './time-change.ts';
+import { hourOfHandOver, movesHour, timeChange } from './time-change.ts';
 import { type Zones, zonesOf } from './zones.ts';
 
 // "wed 10 mar, sorry thurs 11": a weekday with its number, in the month said before.
@@ -144,7 +144,7 @@ export const dateChange = (reader: Reader, part: Part): Finding | undefined => {
       ? zonesOf(reader.tokens, part.start, part.end)
       : { old: [off], fresh: [[part.start, off[0]] as const, [off[1], part.end] as const] };
   const saidOtherwise = marksChange(reader, part);
-  const marked = zones.old.length > 0 || saidOtherwise;
+  const marked = zones.old.length > 0 || saidOtherwise || movesHour(reader, part);
   if (!marked || tellsOwnDay(reader) || hoursBehindDay(reader, part)) return undefined;
   const whole = zones.fresh.flatMap(([start, end]) => datesIn(reader, { start, end }));
   const [taken] = zones.old.flatMap(([start, end]) => datesIn(reader, { start, end }, true));

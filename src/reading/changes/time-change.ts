@@ -53,12 +53,17 @@ const besides =
   /^(rehearsal|trial|trials|meeting|fitting|makeup|hair|photographer|photos|drying|lead|order|prep|access|setup|bump|install|call|tasting|shift|lunch|venue|courier|cake|band|dj)$/;
 // Who moves it, and how.
 const mover =
-  /^(couple|church|registrar|celebrant|priest|vicar|minister|family|planner|back|forward|pushed|brought|out|earlier|later|gone|bit)$/;
+  /^(they've|they|she|he|she's|he's|they'd|just|have|has|had|couple|church|registrar|celebrant|priest|vicar|minister|family|planner|back|forward|pushed|brought|out|earlier|later|gone|bit)$/;
 const starter = pattern("(i|we|you|he|she|they|i'll|we'll|<bench>) (can|will|could|now|only|all)? (start|starting|starts|begin)");
+// "they've moved the wedding to 3pm", "she's pushed the service back to half two"
+const movesForm = pattern(
+  `(moved|pushed|put|brought|shifted|changed|bumped|moving|pushing) (the|our|their|her|his)? (${anyOccasion}|service|vows|start|start time|it|everything) (time)? (back|forward|out|up|on)? (to|till|until) (<time>|<count>|half|quarter|noon|midday)`,
+);
 const ofOthers = ({ tokens }: Reader, { start, end }: Part): boolean => {
   const words = tokens.slice(start, end).filter(({ kind, number }) => kind === 'word' && number === undefined);
   const plain = (token: Token): string => token.text.replace(/'s$/, '');
   if (words.some((token) => besides.test(plain(token))) || starter.in(tokens, start, end) !== undefined) return true;
+  if (movesForm.in(tokens, start, end) !== undefined) return false;
   const first = firstWhere(tokens, start, end, (token) => token.number !== undefined);
   const subject = tokens.slice(start, first < 0 ? end : first).filter(({ kind }) => kind === 'word');
   if (subject.some((token) => ofEvent.test(plain(token)) || isOccasion(token.text))) return false;
@@ -76,6 +81,8 @@ export const hourOfHandOver = ({ tokens }: Reader, { start, end }: Part): boolea
   handing.in(tokens, start, end) !== undefined &&
   anHour.in(tokens, start, end) !== undefined &&
   !tokens.slice(start, end).some(({ text, means, number }) => isOccasion(text) || means['piece'] !== undefined || number?.form === 'money');
+
+export const movesHour = ({ tokens }: Reader, { start, end }: Part): boolean => movesForm.in(tokens, start, end) !== undefined;
 
 /** The new hour, if the part says one. */
 export const timeChange = (reader: Reader, part: Part, zones: Zones): Finding | undefined => {

@@ -8,6 +8,7 @@ import { countAtPrice } from '../changes/count-at-price.ts';
 import { dateChange } from '../changes/date-change.ts';
 import { countDifference, countFactor, priceBehind } from '../changes/differences.ts';
 import { eitherValue } from '../changes/either-value.ts';
+import { tellsHowFar } from '../changes/far-along.ts';
 import { countFromTo, priceFromTo } from '../changes/from-to.ts';
 import { kindMeant } from '../changes/kind-meant.ts';
 import { kindNotKind } from '../changes/kind-not-kind.ts';
@@ -22,7 +23,7 @@ import { swapped } from '../changes/swap.ts';
 import { zonesOf } from '../changes/zones.ts';
 import { basisOfOrder } from '../order/line-totals.ts';
 import { currencyFields } from '../order/read-order.ts';
-import { anyIn, firstAt, type Match, pattern } from '../pattern.ts';
+import { anyIn, type Match, pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader, type Unworded } from '../phrase.ts';
 import { didWord, doneWord } from '../progress/done-words.ts';
 import type { Part } from '../text/message.ts';
@@ -42,10 +43,6 @@ const notedDown = pattern(
 
 // "same again for the hotel, 36 buttonholes 15 each" is an order of its own.
 const orderedAgain = pattern('same again for <any>{1,6} <count> (<material>)? <piece>');
-
-// "we're at 27 now" tells how far the work is, and takes nothing back.
-const farAlong = pattern("(so|ok|and)? (we're|were|we are|i'm|im|i am) (now)? (on|at|up to) <n:plain> (<piece>)? (now|so far|done|made)?");
-const soFar = pattern("(so|ok|and)? (that's|thats|that makes|that is|makes) <n:plain> (<piece>)? (<all>)? (now|so far|done|made)");
 
 // "need to do 8 more corsages" is work left; "8 bouts subject to change" changes nothing.
 const noChange = pattern(
@@ -80,8 +77,7 @@ const readPart = (reader: Reader, part: Part): Finding[] => {
   if (basis !== undefined && !anyIn(markers, tokens, part.start, basis)) return [];
   const either = countAtPrice(reader, part) ?? nowCountOrPrice(reader, part);
   if (either !== undefined) return [either];
-  const far = firstAt([farAlong, soFar], tokens, part.start, part.end);
-  if (far !== undefined && (far.end === part.end || /^(counting|including|incl|inc|with)$/.test(tokens[far.end]?.text ?? ''))) return [];
+  if (tellsHowFar(reader, part)) return [];
   const fromTo = priceFromTo(reader, part) ?? countFromTo(reader, part);
   if (fromTo !== undefined) return [fromTo];
   const swap = oneWearersKind(reader, part) ?? kindNotKind(reader, part) ?? kindMeant(reader, part) ?? swapped(reader, part);

@@ -45,7 +45,9 @@ export const isMaterial = (reader: Reader, index: number): boolean => {
   const next = reader.tokens[index + 1];
   if (
     next?.kind === 'word' &&
-    (notOf.test(next.text) || (next.means['ingredient'] !== undefined && !tradeAround(reader)) || next.means['pack'] !== undefined)
+    (notOf.test(next.text) ||
+      (next.means['ingredient'] !== undefined && !tradeAround(reader)) ||
+      (next.means['pack'] !== undefined && !(/ (and|of) /.test(token.text) && next.text === 'stems')))
   )
     return false;
   if (/^(dry|dries)$/.test(token.text) && next !== undefined && (verbBefore.test(next.text) || next.number !== undefined)) return false;

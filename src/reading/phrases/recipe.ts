@@ -16,6 +16,7 @@ import { namedBefore, roleHeading, who } from '../recipes/recipe-headings.ts';
 import { readStretch, type Stretch, type StretchRead } from '../recipes/recipe-stretch.ts';
 import { stemsByPiece } from '../recipes/stems-by-piece.ts';
 import { stemsByWearer } from '../recipes/stems-by-wearer.ts';
+import { withoutTail } from '../recipes/tail.ts';
 import { priced, yields } from '../recipes/yields.ts';
 
 // 'recipe "autumn dance": 2 bunny tails …': the lines are kept under the name too.
@@ -56,7 +57,7 @@ const find = (reader: Reader): Finding[] => {
   const findings: Finding[] = [];
   const wearers: { finding: Finding; fact: Extract<Unworded, { fact: 'recipe' }> }[] = [];
   for (const told of joinedLines(reader, reader.untouched().slice(0, 60))) {
-    const part = withoutRemark(reader, told);
+    const part = withoutTail(reader, withoutRemark(reader, told));
     if (part.end - part.start > 60 || stepDone.in(reader.tokens, part.start, part.end) !== undefined) continue;
     // "no more than 3 stems a bout" says how many there may be, and not how many there are.
     if (bounded.in(reader.tokens, part.start, part.end) !== undefined) {

@@ -3,6 +3,7 @@
 import { type Pattern, pattern } from '../pattern.ts';
 import type { Unworded } from '../phrase.ts';
 import { isOtherThings } from '../words/other-things.ts';
+import { clientForms } from './client-forms.ts';
 import { didWord, doneWord } from './done-words.ts';
 import { goneWrong } from './losses.ts';
 import {
@@ -146,6 +147,7 @@ const forms: readonly (readonly [string, Build])[] = [
     `(all|every|all of) (the|our|of the|of)? (last)? (single)? (of)? <p:piece> (are|is|have been|now|been|has been|all|got)? ${done}`,
     allOf,
   ],
+  ...clientForms,
   [
     "(just|we|i|we've|i've|ive|weve|have|and|ok|all|finally)? (finished|done|completed|did|made|boxed|wrapped up|finished off|polished off) (with)? (all|every)? (of)? (the|all the|my|our|those|last of the|rest of the|every) (last)? (of)? (the)? (<material>)? <p:piece>",
     allOf,

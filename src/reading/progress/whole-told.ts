@@ -11,7 +11,7 @@ export const wholeBeside = pattern(
 export const wholeAfter = pattern('<n:count> (<p:piece>)? (done|made)? (<all>|now)');
 /** The number is the whole so far, not the latest handful. */
 const cumulative = pattern(
-  "((that's|thats) (now|it at)? (<number>|all)|that makes|makes|now at|now on|were at|we're at|so far|in total|altogether|total|overall|all up|tally|running total)",
+  "((that's|thats) (now|it at)? (<number>|all)|that makes|makes|(have|has|i've|we've|ive|weve) now (completed|finished|made|done|boxed)|now at|now on|were at|we're at|so far|in total|altogether|total|overall|all up|tally|running total)",
 );
 /** Whether a number is the whole so far; in "another five made, pop those on the tally" it is what the tally grows by. */
 export const saysSoFar = ({ tokens }: Reader, { start, end }: Part): boolean => {

@@ -39,6 +39,7 @@ import {
 export type { Event } from './event.ts';
 
 const moreWord = /^(another|more|further)$/;
+const hasNow = /^(have|has|i've|we've|ive|weve|she's|he's|they've)$/;
 const freshWord = /^(new|fresh|replacement)$/;
 const at = (match: Match, told: Told, more: Partial<Event> = {}): Event => ({ told, start: match.start, end: match.end, ...more });
 const kindIn = (match: Match): { kind?: Token } => (match.kept['p'] === undefined ? {} : { kind: match.kept['p'] });
@@ -175,6 +176,12 @@ export const workEvents = (reader: Reader, start: number, end: number, kindsFirs
       events[events.length - 2] = { ...before, of, ...(kind === undefined ? {} : { kind }) };
       events[events.length - 1] = { ...(last as Event), end: rest.end };
       index = rest.end;
+      continue;
+    }
+    // "i have now completed 31": as many as there are.
+    if (token.text === 'now' && hasNow.test(tokens[index - 1]?.text ?? '') && isFinishing.test(tokens[index + 1]?.text ?? '')) {
+      events.push({ told: 'whole', start: index, end: index + 1 });
+      index += 1;
       continue;
     }
     const event = eventAt(tokens, index, end, kindsFirst);

@@ -12,7 +12,7 @@ export const perPiece = pattern(
 );
 export const perEach = pattern('(<each>|each one|for each)');
 export const heading = pattern(
-  '(<p:piece>|recipe|<r:role>) (recipe|each|for the <event>)? (<p:piece>|<r:role>)? (:|=|-|gets|has|have|is|takes|take|needs|need|uses|use|get|contains|contain|wants|want|will have|to have|are|with|recipe:)',
+  '(<p:piece>|recipe|<r:role>) (recipe|each|for the <event>|for (each|any|one) of (the|my|our|her|their|his) <role>)? (<p:piece>|<r:role>)? (:|=|-|is made up of|are made up of|is made of|are made of|is made from|are made from|is made with|are made with|consists of|consist of|gets|has|have|is|takes|take|needs|need|uses|use|get|contains|contain|wants|want|will have|to have|are|with|recipe:)',
 );
 export const forPiece = pattern('for (the|our)? <p:piece>');
 /** "… for each groomsman" */
@@ -53,6 +53,7 @@ export const firstWord = (tokens: readonly Token[], start: number, end: number):
   while (
     first < end &&
     (/^(the|each|ok|so|for|my|our|this)$/.test(tokens[first]?.text ?? '') ||
+      (tokens[first]?.text === 'of' && tokens[first - 1]?.text === 'each') ||
       (/^(a|an|one|1|every)$/.test(tokens[first]?.text ?? '') && tokens[first + 1]?.means['piece'] !== undefined) ||
       (tokens[first]?.means['piece'] !== undefined && tokens[first + 1]?.means['piece'] !== undefined))
   )

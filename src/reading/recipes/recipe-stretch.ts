@@ -83,7 +83,13 @@ export const readStretch = (reader: Reader, { start, end }: Stretch, titled = fa
   )
     return undefined;
   // "bouts: 9 done / corsages: 2 done" tells of work.
-  if (tokens.slice(start, end).some((token) => /^(done|made|finished|ready|boxed|broke|broken|snapped|not|instead)$/.test(token.text)))
+  // In "a corsage is made of 3 roses" nobody has made one.
+  const madeOf = (at: number): boolean => tokens[at]?.text === 'made' && /^(up|of|from|with)$/.test(tokens[at + 1]?.text ?? '');
+  if (
+    tokens
+      .slice(start, end)
+      .some((token, at) => !madeOf(start + at) && /^(done|made|finished|ready|boxed|broke|broken|snapped|not|instead)$/.test(token.text))
+  )
     return undefined;
 
   if (

@@ -3,7 +3,9 @@
 import { formOf } from '../pattern.ts';
 import { changed, isCount, type Token } from './token.ts';
 
-const named = formOf('of <word> (first|second|other|dried|fresh|little|<material>)? (wrist|pin|pin-on|flower|hair|small|big)? <piece>');
+const named = formOf(
+  'of <word> (first|second|other|dried|fresh|little|<material>)? (wrist|pin|pin-on|flower|hair|small|big)? (<piece>|<role>)',
+);
 const some = /^(each|all|both|none|half|most|some|one|rest|last|every one|couple|few|pair|dozen|handful|any)$/;
 const owner = /^[a-z\u00c0-\u024f-]{2,}('s|s')$/;
 const noOwner = /^(it's|that's|there's|here's|what's|who's|he's|she's|let's|how's|where's|today's|yesterday's|tomorrow's|one's)$/;
