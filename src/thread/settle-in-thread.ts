@@ -23,6 +23,7 @@ export const settleInThread = (state: EventState, said: Fact, beside: readonly F
   if (fact.fact === 'change') return settleChange(state, fact, beside);
   if (fact.fact === 'made' || fact.fact === 'broke' || fact.fact === 'left') return settleProgress(state, fact, beside);
   if (fact.fact === 'wearers') return settleWearers(state, fact);
+  if (fact.fact === 'price' && isLone(fact, beside)) return settleLonePrice(state, fact);
   if (fact.fact === 'recipe') return settleRecipe(state, fact);
   if (fact.fact === 'actual') {
     const spent = settleSpent(fact);
@@ -60,6 +61,22 @@ const differInPrice = ({ lines }: EventState): boolean =>
 const kindsPriced = ({ lines }: EventState, was: string | number | undefined): readonly PieceKind[] => [
   ...new Set(lines.flatMap(({ piece, price }) => (was !== undefined && price && decimal(price.amount).eq(String(was)) ? [piece] : []))),
 ];
+
+/** "65" and no word for each or for what. */
+const isLone = ({ per, piece, amounts, kind, words }: FactOf<'price'>, beside: readonly Fact[]): boolean =>
+  per === 'each' &&
+  !piece &&
+  !amounts &&
+  !kind &&
+  !/\b(each|ea|every|all|both|apiece|per|a (piece|pop|go))\b/i.test(words) &&
+  !beside.some((other) => other.fact === 'pieces' || other.fact === 'change');
+
+/** One price for several kinds that have none is hardly meant for all: 65 for a crown and for a buttonhole. */
+const settleLonePrice = (state: EventState, price: FactOf<'price'>): Settled => {
+  const kinds = [...new Set(state.lines.flatMap((line) => (line.price ? [] : [line.piece])))];
+  if (kinds.length < 2 || state.price !== undefined) return settled(price);
+  return askPiece(price, kinds, (piece) => ({ ...price, piece }), 'all of them');
+};
 
 const isOtherCount = (fact: Fact, than: FactOf<'change'>): boolean =>
   fact.fact === 'pieces' || (fact.fact === 'change' && fact.what === 'count' && fact.piece !== than.piece);
