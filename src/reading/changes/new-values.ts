@@ -10,6 +10,7 @@ import { anyIn, pattern } from '../pattern.ts';
 import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import { firstWhere, isCount } from '../text/token.ts';
+import { lossBeside, monthMeant, ofThem } from './beside-values.ts';
 import { markers } from './change-words.ts';
 import { kindsIn, ofKindsAhead } from './kinds-priced.ts';
 import { oldNumbers, unsaid } from './old-numbers.ts';
@@ -26,16 +27,8 @@ const isNow = pattern(
 const wrongCount = pattern('(wrong|incorrect) (number|count|qty|quantity|figure)');
 const priceWord = /^(price|prices|cost|rate|charge|each|quote|pricing)$/;
 
-// "on the 9th, feb i mean, dried": what is put right is the day; "on thursday, make it fresh" puts nothing right.
-const monthMeant = pattern(
-  '((make|do|have) (it|them|these|those|everything) (all)? <material>|<month> (,|-)? (i mean|i meant|sorry)|(sorry|i mean|i meant|no|rather) (,)? <month>)',
-);
-const lossBeside = pattern(
-  '((<count>|one) (of (the|those|them|these))? (<piece>)? (is|are|was|were|has|have|got|just){0,2} (broke|broken|bust|wonky|dud|duds|snapped|dropped|got broken|fell apart)|(broke|snapped|dropped|lost) <count>)',
-);
 const otherPrice = pattern('(price|cost|rate) of (the|a)? <filler>'); // "price of petrol"
 
-const ofThem = pattern('of (the|those|these|her|his|my|our|their) (<count>)? <piece>');
 const within = (part: Part, index: number): boolean => index >= part.start && index < part.end;
 
 /** A reader that sees one part alone, so that a correction never reaches into the next sentence. */

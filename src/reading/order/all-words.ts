@@ -2,6 +2,7 @@
 
 import { type Match, pattern } from '../pattern.ts';
 import type { Token } from '../text/token.ts';
+import { codesAfter } from '../words/currency-words.ts';
 
 const allAfter = pattern(
   '(,)? (<k:upTo>|<k:budget>)? (\\( )? (<all>|for (all|the) <n:count>|for everyone|the lot|for (the|both) (pair|two|set|trio|lot)|for all of <filler>|for (the|that) line|per line|line total|the (two|three|four|five|six|pair|set)) (\\))? (<k:upTo>)?',
@@ -33,6 +34,8 @@ export const allBehind = (tokens: readonly Token[], end: number): Match | undefi
   if (counted !== undefined && tokens[counted.end - 2]?.text === 'for all' && closes(tokens, counted.end)) return counted;
   const said = allAfter.at(tokens, end, tokens.length);
   if (said === undefined || ofNext(tokens, end) || (lastWord(tokens, end) && ofOne(tokens, end))) return undefined;
+  // "12 bouts at 14, all in euros"
+  if (Object.hasOwn(codesAfter, tokens[said.end]?.text ?? '')) return undefined;
   // "bouts 10 at 16, everything plus GST": what is all in or out of tax is no total.
   const ofTax =
     (tokens[end]?.text === ',' || /^(everything|both)$/.test(tokens[end]?.text ?? '')) &&

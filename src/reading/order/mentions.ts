@@ -41,7 +41,7 @@ export const findMentions = (reader: Reader, within = everything(reader)): Menti
   const eachCount = each?.kept['n'];
   for (let index = within.start; index < within.end; index++) {
     const before = mentions.at(-1);
-    const more = before === undefined || index < usedTo ? undefined : moreOfTheKind(reader, index);
+    const more = before === undefined || index < usedTo ? undefined : moreOfTheKind(reader, index, before);
     if (
       more !== undefined &&
       before !== undefined &&

@@ -17,8 +17,32 @@ const freshForms = [owned, priced];
 const goingOn = [owned, priced, worn];
 const goods = ['piece', 'pack', 'ingredient', 'other', 'month', 'weekday', 'each', 'all', 'taxWord', 'taxName', 'bench', 'upTo'];
 
+// "a pair of buttonholes, one for himself and one for his best man": they are the two.
+const sharedOut = pattern('<a:count> for (<word>){1,3} (,|and|&|n|+){1,2} (the)? (other)? (<b:count>)? (one)? for (<word>){1,3}');
+/** Whether the numbers told from here on only share out those before. */
+export const sharesOut = (tokens: readonly Token[], before: Mention, number: number): boolean => {
+  for (let start = before.last + 1; start <= number; start++) {
+    const match = sharedOut.at(tokens, start, tokens.length);
+    const [a, b] = [match?.kept['a']?.number, match?.kept['b']?.number];
+    if (match === undefined || a === undefined || match.end <= number) continue;
+    return Number(a.amount) + Number(b?.amount ?? 1) === (before.exact ?? Number(before.count?.number?.amount));
+  }
+  return false;
+};
+
+interface More {
+  readonly count: Token;
+  readonly countIndex: number;
+  readonly end: number;
+}
+
 /** The further line of the kind before, if this place begins one. `from` is its first token, `index` its number. */
-export const moreOfTheKind = (reader: Reader, index: number): { count: Token; countIndex: number; end: number } | undefined => {
+export const moreOfTheKind = (reader: Reader, index: number, before: Mention): More | undefined => {
+  const more = moreAt(reader, index);
+  return more !== undefined && sharesOut(reader.tokens, before, more.countIndex) ? undefined : more;
+};
+
+const moreAt = (reader: Reader, index: number): More | undefined => {
   const { tokens } = reader;
   const told = others.at(tokens, index, tokens.length);
   if (told?.kept['n'] !== undefined) return { count: told.kept['n'], countIndex: index, end: index + 2 };

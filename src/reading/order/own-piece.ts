@@ -3,7 +3,7 @@
 import { pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import type { Mention } from './mention.ts';
-import { goesOn } from './more-of-the-kind.ts';
+import { goesOn, sharesOut } from './more-of-the-kind.ts';
 import { describes } from './told-by-size.ts';
 
 const own = pattern(
@@ -50,7 +50,7 @@ const onePiece = (reader: Reader, before: Mention, index: number): { mention: Me
 /** The further line, if this place begins one: one piece of the kind before. */
 export const ownPiece = (reader: Reader, before: Mention | undefined, index: number): { mention: Mention; end: number } | undefined => {
   const { tokens } = reader;
-  if (before?.countIndex === undefined || before.countIndex >= index) return undefined;
+  if (before?.countIndex === undefined || before.countIndex >= index || sharesOut(tokens, before, index + 1)) return undefined;
   const one = onePiece(reader, before, index);
   if (one !== undefined) return one;
   const match = own.at(tokens, index, tokens.length);

@@ -5,6 +5,7 @@ import type { Fact } from '../fact.ts';
 import { namedBefore, needed, pairPrices, pricedOnly, withListed } from '../order/apart-counts.ts';
 import { settleBundles } from '../order/bundles.ts';
 import { withoutCheckSums } from '../order/check-sums.ts';
+import { withCurrencySaid } from '../order/currency-said.ts';
 import { withDearLines } from '../order/dear-lines.ts';
 import { countOrPrice, impossiblePrice } from '../order/doubtful-prices.ts';
 import { leftOver } from '../order/left-over.ts';
@@ -12,6 +13,7 @@ import { lineTotals } from '../order/line-totals.ts';
 import { matchPrices } from '../order/match-prices.ts';
 import type { Mention } from '../order/mention.ts';
 import { findMentions } from '../order/mentions.ts';
+import { ofNoneOrTwo } from '../order/open-prices.ts';
 import type { Price } from '../order/price-at.ts';
 import { seriesPrices } from '../order/price-series.ts';
 import { pricedAgain } from '../order/priced-again.ts';
@@ -64,19 +66,6 @@ const takes = (reader: Reader, mentions: readonly Mention[], prices: readonly Pr
   return [...tokens].sort((a, b) => a - b);
 };
 
-// "she's good with 24 n 55 each": which kinds the two belong to is not said here.
-const secondOfTwo = (reader: Reader, prices: readonly Price[]): boolean => {
-  const [price, second] = prices;
-  const at = (price?.start ?? 0) - 1;
-  return (
-    price !== undefined &&
-    second === undefined &&
-    /^(and|n|&|\/)$/.test(reader.tokens[at]?.text ?? '') &&
-    reader.tokens[at - 1]?.number?.form === 'plain' &&
-    reader.free(at - 1)
-  );
-};
-
 // "happy at 300": the words before it are no piece, and the currency is one in which that is much for one.
 const loosely = (reader: Reader, price: Price): boolean => {
   const before = reader.tokens[price.start - 1];
@@ -99,7 +88,10 @@ const find = (reader: Reader): Finding[] => {
   const found = findPrices(reader, counts, ends).filter((price) => !told.some((each) => each.index === price.index));
   const said = series.length > 0 ? series : withListed(reader, all, counts, [...told, ...found, ...pairPrices(reader, all)]);
   const kindPrices = pricesOfOthers(reader, all, said);
-  const ownPrices = said.filter((price) => !kindPrices.some((other) => other.price.index === price.index));
+  const ownPrices = withCurrencySaid(
+    reader,
+    said.filter((price) => !kindPrices.some((other) => other.price.index === price.index)),
+  );
   const { prices, sums: checked } = withoutCheckSums(
     reader,
     all,
@@ -113,7 +105,7 @@ const find = (reader: Reader): Finding[] => {
   if (prices.every((price) => price.number.form === 'plain' && !price.at) && tellsWork(reader)) return [];
   const ordered = mentions.filter((mention) => mention.countIndex !== undefined);
   if (ordered.length === 0 && prices.length === 0) return [];
-  if (ordered.length === 0 && secondOfTwo(reader, prices)) return [];
+  if (ordered.length === 0 && ofNoneOrTwo(reader, prices)) return [];
   if (ordered.length === 0 && lastTime.in(reader.tokens, 0, reader.tokens.length) !== undefined) return [];
   // "her mum just rang strike 6 combs" takes some away, from what is not said; "15 lapels down" may be made or be fewer.
   if (ordered.some((mention) => takesAway(reader, mention))) return [];

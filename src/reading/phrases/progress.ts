@@ -185,9 +185,16 @@ const lost: Build = (match) => ({
 });
 const guests = /^(guests?|people|attendees|invites)$/; // "12 guests left" are no pieces
 
+// "12 bouts boxed £14 each": how they are sold, and no work done.
+const boxedAtPrice = pattern(
+  '<piece> (boxed|boxed up|in boxes|in a box|in their own box|carded|gift boxed|wrapped) (,|-|:|and)? (at|@|for|is|are|=){0,2} (<money>|<plain> <each>)',
+);
+
 const find = (reader: Reader): Finding[] => {
   const likely = finishedForms.filter(({ form }) => form.might(reader.tokens));
-  const parts = reader.message.parts.slice(0, 60).filter((part) => !onOtherWork(reader, part));
+  const parts = reader.message.parts
+    .slice(0, 60)
+    .filter((part) => !onOtherWork(reader, part) && boxedAtPrice.in(reader.tokens, part.start, part.end) === undefined);
   return inOrder([
     ...bareShare(reader),
     ...sharesByKind(reader),

@@ -38,7 +38,7 @@ export const couplesWear = pattern(
 );
 /** "bride wants 1 for the groom, 4 for the ushers": who says it wears none of them. */
 export const speaker = pattern(
-  '(the)? (bride|groom|couple|client|customer|planner|<role>) (wants|want|says|said|would like|asked for|asks for|has asked for|confirmed|has confirmed|ordered|is after|picked|chose) (us to do|to have|done|flowers|:|-|,|for|one|pieces){0,2}',
+  "(the|our|my)? (bride|groom|couple|client|customer|planner|<role>) (just|has|have|finally)? ((wants|want|says|said|would like|asked for|asks for|has asked for|confirmed|has confirmed|ordered|is after|picked|chose) (us to do|to have|done|flowers|:|-|,|for|one|pieces){0,2}|(gave|given|sent|emailed|texted|messaged|rang|called|phoned|told|handed|forwarded|read) (me|us|in|over|through|back|out|with|up){0,2} (the|a|her|his|their|final|full){0,2} (list|names|wearers|numbers|line up|lineup|wearer list|guest list|list of names|list of wearers) (over|today|through|of who)? (:|-|,|;|so|its|it's){0,2})",
 );
 export const andMore = pattern('(\\+|plus|and|&) (his|the|her)? <n:count> (\\) )? (men|lads|guys|boys|groomsmen)?');
 export const totalForms = [
