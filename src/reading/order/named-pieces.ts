@@ -1,12 +1,13 @@
 // Which piece words name pieces of this order: not a dentist's crown, a price's "per buttonhole", or what a batch of goods makes.
 
+import { pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import { isCount, isNumber } from '../text/token.ts';
 import { sundryHeads } from '../words/piece-words.ts';
 
 // "off to the dentist, getting a crown"
-const atDentist = (reader: Reader): boolean =>
-  reader.tokens.some((each) => /^(dentist|dentist's|dental|tooth|teeth|molar|filling)$/.test(each.text));
+const dentist = pattern("(dentist|dentist's|dental|tooth|teeth|molar|filling)");
+const atDentist = (reader: Reader): boolean => dentist.might(reader.tokens);
 // "1 casket spray n 3 wreaths"
 const atFuneral = (reader: Reader): boolean =>
   reader.tokens.some((each) => /\b(funeral|casket|coffin|sympathy|graves?|cemetery|memorial|hearse)\b/.test(each.text));

@@ -65,17 +65,22 @@ const vetoed = (reader: Reader, read: DateRead, all: readonly DateRead[]): boole
   return false;
 };
 
+/** Whether an hour here would stand beside the day: "fri 26 feb, we deliver by 11, ceremony 2". */
+const isBeside = ({ tokens }: Reader, index: number, read: DateRead): boolean => {
+  if (index >= read.end) {
+    const off = index - read.end;
+    return off <= 5 || (off <= 12 && [0, 1, 2].some((by) => /^(ceremony|vows|service|mass)$/.test(tokens[index - by]?.text ?? '')));
+  }
+  const ahead = read.start - index;
+  if (ahead < 1 || ahead > 7) return false;
+  return tokens[index]?.text === 'from' || (ahead <= 6 && partOfDay.at(tokens, index, tokens.length) !== undefined);
+};
+
 const timesNear = (reader: Reader, reads: readonly DateRead[], confident: boolean): readonly TimeRead[] => {
   const times: TimeRead[] = [];
   for (let index = 0; index < reader.tokens.length; index++) {
     if (!reader.free(index) || reads.some((read) => read.start <= index && index < read.end)) continue;
-    // "fri 26 feb, we deliver by 11, ceremony 2"
-    const reach = [0, 1, 2].some((by) => /^(ceremony|vows|service|mass)$/.test(reader.tokens[index - by]?.text ?? '')) ? 12 : 5;
-    const ahead =
-      reader.tokens[index]?.text === 'from' ? 7 : partOfDay.at(reader.tokens, index, reader.tokens.length) !== undefined ? 6 : 0;
-    const beside =
-      confident &&
-      reads.some((read) => (index >= read.end && index - read.end <= reach) || (index < read.start && read.start - index <= ahead));
+    const beside = confident && reads.some((read) => isBeside(reader, index, read));
     const time = timeAt(reader, index, beside) ?? (confident ? timeAhead(reader, index, reads) : undefined);
     if (time !== undefined && !isHandsHour(reader, time.start, reads)) times.push(time);
   }

@@ -61,11 +61,12 @@ export const firstWord = (tokens: readonly Token[], start: number, end: number):
   return first;
 };
 
+const roleNamed = new Map(roles.map((role) => [role.one, role]));
 // "dads" are the fathers, "the groom's" the groom, and "grooms is 2 thistles" is his.
 const singular = /^(is|has|gets|needs|takes|wants|contains)$/;
 export const who = (token: Token | undefined, after?: Token): string | undefined => {
   const one = token?.means['role'] ?? token?.means['owner'];
-  const role = roles.find((each) => each.one === one);
+  const role = one === undefined ? undefined : roleNamed.get(one);
   // "grooms buttonhole gets 2 roses"
   const his = singular.test(after?.text ?? '') || (after?.means['piece'] !== undefined && !/s$/.test(after.text));
   if (role !== undefined && /^(groom|bride|best man)$/.test(role.one) && his) return role.one;
