@@ -11,6 +11,7 @@ import { askCurrency } from './settle-currency.ts';
 import { givenAtPrice } from './settle-given.ts';
 import { settleInThread } from './settle-in-thread.ts';
 import { wornInOrder } from './settle-worn.ts';
+import { answeredByOrder } from './up-or-down.ts';
 
 export type Decision =
   | { readonly kind: 'nothing' } // small talk
@@ -27,9 +28,10 @@ export type Decision =
 /** `currency`: the studio's own, ISO 4217. */
 export const decide = (state: EventState, reading: Reading, currency: string): Decision => {
   if (reading.problems.length > 0) return { kind: 'refused', problems: reading.problems };
-  const asks: Ask[] = [...reading.asks];
+  const answered = reading.asks.map((each) => answeredByOrder(state, each));
+  const asks: Ask[] = reading.asks.filter((_, at) => answered[at] === undefined);
   const facts: Fact[] = [];
-  const { kept, ask } = askCurrency(reading.facts, currency);
+  const { kept, ask } = askCurrency([...reading.facts, ...answered.flatMap((fact) => fact ?? [])], currency);
   const worn = wornInOrder(state, kept);
   asks.unshift(...(ask ? [ask] : []), ...(worn.ask ? [worn.ask] : []));
   const said = givenAtPrice(state, worn.facts);

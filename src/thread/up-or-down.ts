@@ -1,9 +1,10 @@
 // "Drop the corsages to 28" of six at £30: a drop makes a number less, so the one that can become 28 by it is meant. Where both can, it is asked.
 
 import type { FactOf } from '../reading/fact.ts';
-import type { Choice } from '../reading/reading.ts';
+import type { Ask, Choice } from '../reading/reading.ts';
 import { decimal } from '../values/decimal.ts';
-import type { OrderLine } from './event.ts';
+import type { EventState, OrderLine } from './event.ts';
+import { kindInOrder } from './kind-in-order.ts';
 import { type Settled, settled } from './settled.ts';
 
 type Change = FactOf<'change'>;
@@ -26,4 +27,17 @@ export const upOrDown = (change: Change, { count, price }: OrderLine): Settled =
     { words: `${to} each`, facts: [asPrice] },
   ];
   return { kind: 'ask', ask: { about: 'count', why: 'which number', words, choices } };
+};
+
+/** A question whether a number is how many or how much, which the order answers: its fact, or nothing where it stays one. */
+export const answeredByOrder = ({ lines }: EventState, { why, choices }: Ask): Change | undefined => {
+  const [first, second, third] = choices.map(({ facts }) => (facts.length === 1 ? facts[0] : undefined));
+  if (why !== 'which number' || third !== undefined || choices.length !== 2) return undefined;
+  if (first?.fact !== 'change' || first.what !== 'count' || !first.piece || second?.fact !== 'change' || second.what !== 'price')
+    return undefined;
+  const piece = kindInOrder(lines, first.piece);
+  const [line, another] = lines.filter((each) => each.piece === piece);
+  if (line === undefined || another !== undefined || !down.test(first.words) === !up.test(first.words)) return undefined;
+  const settledNow = upOrDown({ ...first, piece }, line);
+  return settledNow.kind === 'fact' && settledNow.fact.fact === 'change' ? settledNow.fact : undefined;
 };

@@ -10,6 +10,7 @@ describe('one of the two alone can', () => {
     ['drop the corsages to 28', /^Corsages: £30\.00 → £28\.00 each/],
     ['put the corsages up to 35', /^What does/], // six or £30: both can
     ['put the corsages up to 12', /^Corsages: 6 → 12/],
+    ['drop the corsages down to 25', /^Corsages: £30\.00 → £25\.00 each/],
     ['drop the bouts to 12', /^What does “drop the bouts to 12” set\?\nSay: 12 pieces \/ 12 each/],
     ['drop the bouts to 25', /^Buttonholes: 30 → 25/],
     ['bump the bouts up to 16', /^Buttonholes: £14\.00 → £16\.00 each/],
