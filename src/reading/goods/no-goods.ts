@@ -47,7 +47,9 @@ const isForName = ({ tokens }: Reader, start: number): boolean =>
     (at) => forName.at(tokens, at, start)?.end === start && tokens[at - 1]?.number?.form !== 'money' && tokens[at - 1]?.text !== 'price',
   );
 // "50 pins for the Okafor do, £2 each": pins that are bought, or pin corsages.
-const somePins = pattern('<count> pins for (the|our|my|her|his|their|a|an)? <unlisted>');
+const somePins = pattern(
+  '(<count> pins for (the|our|my|her|his|their|a|an)? <unlisted>|(wants|needs|ordered|wanted|is after) (about|around)? <count> pins)',
+);
 export const pinsFor = ({ tokens }: Reader, { start, end }: Part): Finding | undefined =>
   somePins.in(tokens, start, end) === undefined ? undefined : { start, end, held: true };
 /** Whether a name that no list knows is somebody's, by the words around it. */

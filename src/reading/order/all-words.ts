@@ -48,3 +48,8 @@ export const loneAll = (tokens: readonly Token[], end: number): boolean => {
   const next = tokens[end + 1];
   return tokens[end]?.text === 'all' && (next === undefined || /^[.;)]$/.test(next.text) || next.kind === 'line');
 };
+
+/** "cap the whole thing at £400", "keep it all to $500" ahead of the number. */
+export const wholeCapped = pattern(
+  '(cap|keep|kept|capped|limit) (it all|all of it|everything|the (whole|entire|full) (thing|lot|job|order|bill)|the lot|it) (at|to)',
+);

@@ -5,7 +5,7 @@ import { decimal } from '../../values/decimal.ts';
 import { isA, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import { isCount, type NumberRead, type Token } from '../text/token.ts';
-import { allBehind, loneAll } from './all-words.ts';
+import { allBehind, loneAll, wholeCapped } from './all-words.ts';
 import { type Bundle, bundleBehind } from './bundles.ts';
 import { coversAll } from './covers.ts';
 import { ofPeople } from './each-wearer.ts';
@@ -97,7 +97,7 @@ export const priceAt = (reader: Reader, index: number): Price | undefined => {
     if (one.decimalPlaces() > 2 || number.max !== undefined) return undefined;
     return { index, start, end: dozen.end, number: { ...number, amount: one.toFixed() }, per: 'each', at: false };
   }
-  const allHead = endingAt(reader, allBefore, start, 4);
+  const allHead = endingAt(reader, wholeCapped, start, 7) ?? endingAt(reader, allBefore, start, 4);
   const labels = endingAt(reader, labelled, start, 4);
   const label =
     /^(labour|labor|hourly|casual|casuals|award|staff|freelance|freelancer|junior|helper|weekend|wage|exchange|tax|pay|delivery|interest|vat|gst|day|wholesale|stem|last|old)$/.test(
@@ -161,6 +161,7 @@ export const priceAt = (reader: Reader, index: number): Price | undefined => {
     per = 'all';
     start = allHead.start;
     forCount = false;
+    if (/^(cap|capped|limit)$/.test(tokens[start]?.text ?? '')) kind ??= 'up to';
   }
   if (label !== undefined && per === 'unsaid') {
     per = 'each';

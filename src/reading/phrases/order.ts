@@ -13,7 +13,7 @@ import { lineTotals } from '../order/line-totals.ts';
 import { matchPrices } from '../order/match-prices.ts';
 import type { Mention } from '../order/mention.ts';
 import { findMentions } from '../order/mentions.ts';
-import { ofNoneOrTwo } from '../order/open-prices.ts';
+import { hangsOnPrice, ofNoneOrTwo } from '../order/open-prices.ts';
 import type { Price } from '../order/price-at.ts';
 import { seriesPrices } from '../order/price-series.ts';
 import { pricedAgain } from '../order/priced-again.ts';
@@ -74,7 +74,7 @@ const loosely = (reader: Reader, price: Price): boolean => {
 };
 
 const find = (reader: Reader): Finding[] => {
-  const doubtful = impossiblePrice(reader) ?? countOrPrice(reader);
+  const doubtful = impossiblePrice(reader) ?? hangsOnPrice(reader) ?? countOrPrice(reader);
   if (doubtful !== undefined) return [doubtful];
   const again = pricedAgain(
     reader,

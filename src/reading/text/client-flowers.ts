@@ -1,4 +1,4 @@
-// A client or a place called like a flower: in "Correction to the Bell quote", "the Rose wedding" and "on the Lotus Lawns" nobody speaks of stems.
+// Somebody or a place called like a flower: in "Correction to the Bell quote", "Fern says ten" and "on the Lotus Lawns" nobody speaks of stems.
 
 import { formOf } from '../pattern.ts';
 import { occasions } from '../words/occasion-words.ts';
@@ -13,6 +13,10 @@ const placeNamed = formOf(
   '<f:ingredient> (house|room|rooms|suite|farm|court|cottage|church|park|club|terrace|grove|villa|castle|abbey|cafe|bar|arms|resort|vineyard|winery|courtyard|yard|street|road|lane|avenue|drive|hill|valley|creek|bay|beach|island|school|college|studio|studios|quay|wharf|mill|works|centre|center)',
 );
 
+// "Fern says ten for the groomsmen", "Rose wants 5 corsages": no flower speaks, and none wears another.
+const speaks = formOf(
+  "<f:ingredient> ((says|said|rang|reckons|thinks|texted|emailed|phoned|agreed|promised|mentioned|told|messaged|asked|reckoned)|(has|'s)? (asked|rung|called|said|agreed|emailed|texted) (for|me|us|to|if|that)|(wants|needs|is having|would like|has|ordered|is after|gets) <count> (<material>)? (wrist|pin)? <piece>)",
+);
 const isCapital = (clean: CleanText, token: Token | undefined): boolean =>
   token !== undefined && /^[A-Z][a-z]/.test(clean.original.slice(clean.at[token.start] ?? 0).slice(0, 2));
 
@@ -25,5 +29,6 @@ export const withClientFlowers = (clean: CleanText, tokens: readonly Token[]): r
     const isPlace =
       place.at(tokens, index, tokens.length) !== undefined ||
       (capital && isCapital(clean, next) && placeNamed.at(tokens, index, tokens.length) !== undefined);
-    return isClient || isPlace ? changed(token, { means: none }) : token;
+    const isSomeone = !/[^s]s$/.test(token.text) && speaks.at(tokens, index, tokens.length) !== undefined;
+    return isClient || isPlace || isSomeone ? changed(token, { means: none }) : token;
   });
