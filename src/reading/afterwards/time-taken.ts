@@ -15,7 +15,7 @@ const took = [
   // "last crown took 2 hours": one of them
   pattern(`(the)? (last|that|this|first|final|each|every|one|a|an) (single)? <one:piece> (took|taken) (me|us)? (${some})? <d:duration>`),
   pattern(
-    `(it|that|this|they)? (all|really|actually)? (took|taken|spent) (${team})? (${some}){0,2} <d:duration> (between us|${whole})? (for|on|to make|to do|making|doing|to finish) (the|about|all|all the)? (<n:count> (of them)? (<p:piece>)?|<p:piece>|${job})`,
+    `(it|that|this|they)? (all|really|actually)? (took|taken|spent) (${team})? (${some}){0,2} <d:duration> (between us|${whole})? (for|on|to make|to do|making|doing|to finish|to get through|getting through|to wire|to complete|to knock out|to box) (the|about|all|all the)? (<n:count> (of them|of the|of those|of these)? (<material>)? (<p:piece>)?|<p:piece>|${job})`,
   ),
   pattern(
     `<n:count> (<p:piece>)? (took|taken|in|done in|made in|finished in|boxed in|all done in|done and dusted in) (us|me)? (${some})? <d:duration>`,

@@ -24,6 +24,10 @@ const planned = [
   pattern(
     `(we'll|i'll|we|i|will|gonna|going to|gotta|need to|have to|must|should|then) (just|prob|probably|try and|try to|maybe)? (${make}) (about)? (another|the last|the other)? <count> (more|extra|others|<piece>)?`,
   ),
+  // "Bea will finish off the two corsages on friday"
+  pattern(
+    `(will|to|gonna|then|i'll|we'll|she'll|he'll|they'll) (just|then|still)? (finish|finish off|get through|wire|tape|box|glue|complete|tackle|knock out|do|make) (off|up|on|with)? (the|those|our|my|her|his|these) (last|other|remaining|final)? <count> (of the|of those|more|other|last)? (<material>)? <piece>`,
+  ),
   pattern('(rest|remainder|remaining|last|other half|others|leftover) (of)? (the|our|my)? (few|<count>)? (of)? (the)? (<piece>|them)'),
   pattern(`(rest|remainder|others|other half) (<weekday>|${soon})`),
   pattern('<piece> (next|after that|then)'),
@@ -78,3 +82,10 @@ export const namesOnlyWork = (reader: Reader, read: DateRead): boolean => {
   if (anyIn([counted, priced], tokens, 0, tokens.length)) return false;
   return !tokens.some(({ text, means }) => wanted.test(text) || means['material'] !== undefined || means['role'] !== undefined);
 };
+
+// "ready a day early, so by the friday": the event is another day.
+const early = pattern(
+  '(ready|done|finished|made|boxed|there|delivered|collected|handed over) (a|one|two|three|<count>)? (day|days|<duration>|a day|one day) (early|earlier|ahead|beforehand|in advance|before the (day|event|wedding|gala|ceremony))',
+);
+/** Whether the day that is told is before the event's. */
+export const readyEarly = ({ tokens }: Reader, { start }: DateRead): boolean => early.in(tokens, 0, start) !== undefined;

@@ -9,6 +9,12 @@ const worked = '(finished|completed|boxed|packed|wired|taped|done|assembled|star
 const forms = [
   `(hoping to|hope to|should|will|i'll|we'll|it'll|aiming to|aim to|trying to|try to|plan to|planning to|expect to|expecting to|going to|gonna|need to|have to|want to|must|gotta) (be|have|get|see)? ${some} ${done}`,
   `(need to|needs to|have to|has to|must|gotta|got to|want to|still to|yet to|trying to|try to|time to|about to|ready to|starting to) (finish|complete|box|pack|wire|tape|assemble|start|get through|finish off) (off|up)? ${some}`,
+  // "then Bea will finish off the two corsages", "hours to get through eighteen of the boutonnieres"
+  `(will|'ll|i'll|we'll|she'll|he'll|they'll|is going to|are going to|is gonna|gonna|to) (then|just|still)? (finish off|finish up|finish|get through|tackle|box up|tape up|wire up|knock out) (off|up)? (the|those|our|her|his|my|last|other){0,2} <count> (of the|of those|of them|more|other|last)? (<material>)? <piece>`,
+  // "180 guests and not one buttonhole between them"
+  'not (one|a|even one) (single)? <piece> (between|among|amongst|in|on|at|there|anywhere)',
+  // What was finished orders none, whoever could not read it.
+  '(finished|completed|boxed|knocked out|polished off|wrapped up|wired|taped) (off|up)? (all|about|the|another|with){0,2} <count> (of the|of those|of them|more|other|last)? (<material>)? <piece>',
   `${some} (still)? (to be|need|needs|need to be|needs to be|must be|have to be|yet to be|should be|will be|to get) ${worked}`,
   '(the|our|my)? (last|remaining|final|leftover) <count> (<material>)? <piece>',
 ].map((source) => pattern(source));

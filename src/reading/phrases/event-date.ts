@@ -24,7 +24,7 @@ import { eventDays } from '../dates/other-days.ts';
 import { dayAlone } from '../dates/part-dates.ts';
 import { withPickedDay } from '../dates/picked-days.ts';
 import { takenByBoth } from '../dates/two-events.ts';
-import { namesOnlyWork, plansWork } from '../dates/work-days.ts';
+import { namesOnlyWork, plansWork, readyEarly } from '../dates/work-days.ts';
 import { isPriceSeries } from '../order/price-series.ts';
 import { isPricesOrDay } from '../order/prices-or-day.ts';
 import type { Finding, Phrase, Reader, Unworded } from '../phrase.ts';
@@ -36,7 +36,7 @@ const working = (reader: Reader): boolean => reader.facts.some((fact) => work.ha
 // "made 10 on monday 15 february": the day something was done is no event's day, however exactly it is given.
 const done = new Set<string>(['made', 'left', 'broke', 'step']);
 const dayOfWork = (reader: Reader, read: DateRead): boolean => {
-  if (!isLed(reader) && plansWork(reader, read)) return true;
+  if (readyEarly(reader, read) || (!isLed(reader) && plansWork(reader, read))) return true;
   if (!reader.facts.some((fact) => done.has(fact.fact)) || isLed(reader) || tradeWords(reader)) return false;
   const part = reader.message.parts.find((each) => each.start <= read.start && read.start < each.end);
   return reader.tokens.slice(part?.start ?? 0, read.start).some((_, at) => !reader.free((part?.start ?? 0) + at));

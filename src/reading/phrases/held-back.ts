@@ -143,6 +143,10 @@ const merged = (stretches: readonly Stretch[]): Stretch[] => {
 const goodsThen = pattern(
   '((last|previous) (year|time|season|month|wedding|job|summer|winter)|used to (be|cost|use|do|take)|other (wholesaler|supplier|market)|quoted (at|us|me)|not <number>)',
 );
+// "ranunculus are two for one til friday": an offer, and no price.
+const offer = pattern(
+  '(two for one|2 for 1|three for two|3 for 2|(two|2|three|3) for the price of (one|two|1|2)|buy (one|1|two|2) get (one|1) (free)?)',
+);
 const findGoods = (reader: Reader): Finding[] =>
   reader
     .untouched()
@@ -151,6 +155,7 @@ const findGoods = (reader: Reader): Finding[] =>
       const words = reader.tokens.slice(part.start, part.end);
       if (!words.some((token) => token.means['ingredient'] !== undefined) || !words.some((token) => token.number !== undefined))
         return false;
+      if (offer.in(reader.tokens, part.start, part.end) !== undefined) return true;
       if (words.some((token) => /^(from|was|now|instead|up|make)$/.test(token.text))) return false;
       const then = goodsThen.in(reader.tokens, part.start, part.end);
       return then !== undefined && !likeness.test(reader.tokens[then.start - 1]?.text ?? '');

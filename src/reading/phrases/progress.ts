@@ -40,14 +40,18 @@ const monthBehind = pattern('(-|of|th)? <month>');
 // "made 12-13": how many is not said.
 const spread = (match: Match): boolean => (match.kept['n'] ?? match.kept['m'])?.number?.max !== undefined;
 
-// "crowns going ok, 3 bouts done" intends nothing.
+// "crowns going ok, 3 bouts done", "just to let you know we finished 12" intend nothing.
 const well = /^(ok|okay|well|fine|nicely|good|great|slow|slowly|alright|grand|steady|badly|smoothly|lovely)$/;
 const future = (reader: Reader, part: Part, before: number): boolean =>
   firstWhere(
     reader.tokens,
     Math.max(part.start, before - 5),
     before,
-    (token, at) => intent.has(token.text) && reader.free(at) && !(token.text === 'going' && well.test(reader.tokens[at + 1]?.text ?? '')),
+    (token, at) =>
+      intent.has(token.text) &&
+      reader.free(at) &&
+      !(token.text === 'going' && well.test(reader.tokens[at + 1]?.text ?? '')) &&
+      !(token.text === 'let' && /^(know|knows)$/.test(reader.tokens[at + 2]?.text ?? '')),
   ) >= 0;
 
 // "32 made in total": told together, so it is the whole.

@@ -99,8 +99,10 @@ const ofTakings = (tokens: readonly Token[], start: number): boolean =>
   );
 
 // "thirty-one of the boutonnieres made" are not all of them.
-const someOfThem = ({ tokens }: Reader, { start, kept }: Match): boolean => {
+const someOfThem = ({ tokens }: Reader, { start, end, kept }: Match): boolean => {
   if ((kept['n'] ?? kept['m'] ?? kept['s'] ?? kept['f']) !== undefined) return false;
+  // "finished all twelve corsages": the twelve are told.
+  if (tokens[end - 1]?.text === 'all' && isCount(tokens[end])) return true;
   let at = tokens[start]?.text === 'of' ? start : start - 1;
   while (at > start - 3 && article.test(tokens[at]?.text ?? '')) at -= 1;
   return tokens[at]?.text === 'of' && isCount(tokens[at - 1]);

@@ -22,7 +22,12 @@ const bunchForms = [
   pattern(`<ingredient> <pack> of <n:count> ${makes} (about|us|you)? <m:count> (<p:piece>)`),
   pattern(`<n:count> (heads|blooms|sprigs|florets|flowers|tips) (of)? (<ingredient>)? ${makes} (about|us|you)? <m:count> (<p:piece>)`),
 ];
+// "used up 40 stems of statice on 20 crowns, so two each": said again per piece, it is no price.
+const usedOn = pattern(
+  '(used|used up|gone through|got through|went through|spent) (up)? (about|all)? <n:amount> (stem|stems|head|heads|sprig|sprigs|<ingredient>) (of)? (the)? (<ingredient>)? (on|over|across|in|between|for|making) (the|those|about|all)? <m:count> (<material>)? (<p:piece>)',
+);
 const yieldForms = [
+  usedOn,
   sizedForm,
   ...bunchForms,
   pattern(
@@ -117,7 +122,7 @@ export const yields = (reader: Reader, start: number, end: number): Finding | un
       ingredient: item ?? 'stem',
       ...(bunches && form !== sizedForm && !bunchForms.includes(form) ? { length: stems, unit: 'bunch' } : { stems }),
     };
-    return found(reader, match.start, match.end, [{ fact: 'recipe', lines: [line], pieces, ...kindOf(match) }]);
+    return found(reader, match.start, form === usedOn ? end : match.end, [{ fact: 'recipe', lines: [line], pieces, ...kindOf(match) }]);
   }
   const each = stemsIn.in(reader.tokens, start, end) ?? stemCount.in(reader.tokens, start, end);
   const beside = (from: number, to: number): boolean => linesIn(reader, from, to)?.some((line) => line.known) === true;
