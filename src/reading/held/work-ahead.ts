@@ -13,6 +13,7 @@ const forms = [
   `(will|'ll|i'll|we'll|she'll|he'll|they'll|is going to|are going to|is gonna|gonna|to) (then|just|still)? (finish off|finish up|finish|get through|tackle|box up|tape up|wire up|knock out) (off|up)? (the|those|our|her|his|my|last|other){0,2} <count> (of the|of those|of them|more|other|last)? (<material>)? <piece>`,
   // "180 guests and not one buttonhole between them"
   'not (one|a|even one) (single)? <piece> (between|among|amongst|in|on|at|there|anywhere)',
+  'not (one|1|even one|a single) of (the|those|our|my|these) (<material>)? <piece>',
   // What was finished orders none, whoever could not read it.
   '(finished|completed|boxed|knocked out|polished off|wrapped up|wired|taped) (off|up)? (all|about|the|another|with){0,2} <count> (of the|of those|of them|more|other|last)? (<material>)? <piece>',
   `${some} (still)? (to be|need|needs|need to be|needs to be|must be|have to be|yet to be|should be|will be|to get) ${worked}`,

@@ -29,9 +29,9 @@ const wholeCounted = (reader: Reader, part: Part): Finding | undefined => {
   // Spares beside two kinds are of either.
   if (unsure || (m !== undefined && spare !== undefined) || !remarkOnly(reader.tokens, match.end, part.end)) return undefined;
   const spares = spare === undefined ? {} : { spares: spare };
-  const facts: Unworded[] = [{ fact: 'made', count: amountOf(n), all: true, ...kindOf(p), ...spares }];
-  if (m !== undefined) facts.push({ fact: 'made', count: amountOf(m), all: true, ...kindOf(q) });
-  return found(reader, part.start, part.end, facts);
+  const facts: Unworded[] = [{ fact: 'made', count: amountOf(n), ...kindOf(p), ...spares }];
+  if (m !== undefined) facts.push({ fact: 'made', count: amountOf(m), ...kindOf(q) });
+  return found(reader, part.start, part.end, [...facts, { fact: 'made', all: true }]);
 };
 
 // "did the mums' corsages, 2 of them", "finished the crowns, all 4 of them"

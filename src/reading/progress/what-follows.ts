@@ -120,6 +120,8 @@ export const acceptsAfter = (reader: Reader, match: Match): boolean => {
   )
     return false;
   if (someOfThem(reader, match)) return false;
+  // "not one of the crowns broke"
+  if (reader.tokens[match.start - 1]?.text === 'not' && reader.tokens[match.start]?.number?.amount === '1') return false;
   if (isScore(reader.tokens, match.end) || ofTakings(reader.tokens, match.start)) return false;
   if ([match.end, match.end - 1].some((index) => otherJob.at(reader.tokens, index, reader.tokens.length) !== undefined)) return false;
   // "8 corsages done 7 bouts done": the second number counts the kind behind it.
