@@ -14,3 +14,8 @@ export const lossBeside = pattern(
 
 // "two of the corsages go to the vicar's wife": some of them are not all there are.
 export const ofThem = pattern('of (the|those|these|her|his|my|our|their) (<count>)? <piece>');
+
+// "sat not sun, 14 bouts not 12": the day is put right by its own phrase.
+export const dayNotDay = pattern(
+  "(its|it's|sorry|,|on|the|for){0,3} (<weekday>|<ordinal>|<ordinal> <month>|<month> <ordinal>) (,)? (not|instead of|rather than) (on|the){0,2} (<weekday>|<ordinal>|<ordinal> <month>|<month> <ordinal>) (,|-|;|and){1,2}",
+);

@@ -16,6 +16,7 @@ import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
 import type { Ask } from '../reading.ts';
 import type { Part } from '../text/message.ts';
 import { isCount, isNumber, type Token } from '../text/token.ts';
+import { dayNotDay } from './beside-values.ts';
 import { bareWords } from './change-words.ts';
 import { isCountedFromAnother } from './counted-from-another.ts';
 import { dateShift } from './date-shift.ts';
@@ -131,6 +132,9 @@ const ofADay = (token: Token): boolean =>
   /^(today|tomorrow|day|date)$/.test(token.text);
 
 export const dateChange = (reader: Reader, part: Part): Finding | undefined => {
+  // "sat not sun, 14 each not 12": the rest is put right too.
+  const only = dayNotDay.at(reader.tokens, part.start, part.end);
+  if (only !== undefined && reader.tokens.slice(only.end, part.end).some((token) => isNumber(token, 'plain', 'money'))) return undefined;
   const moved = shifted(reader, part);
   const handing = ofHandOver(reader, part);
   // "pickup moved a day earlier": the event stays where it is, and from which day is not said.

@@ -10,8 +10,9 @@ import { anyIn, pattern } from '../pattern.ts';
 import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import { firstWhere, isCount } from '../text/token.ts';
-import { lossBeside, monthMeant, ofThem } from './beside-values.ts';
+import { dayNotDay, lossBeside, monthMeant, ofThem } from './beside-values.ts';
 import { markers } from './change-words.ts';
+import { dateChange } from './date-change.ts';
 import { kindsIn, ofKindsAhead } from './kinds-priced.ts';
 import { oldNumbers, unsaid } from './old-numbers.ts';
 import { onceFrom, saysTwice } from './once-from.ts';
@@ -52,11 +53,13 @@ export const newValues = (reader: Reader, part: Part): Finding[] => {
   if (facts.length === 0) return [];
   // "they've gone for faux, first of august": the day beside it is read as a day.
   const clause = onDay ? clausesOf(reader, part).find(({ start, end }) => !dayIn(own, { ...part, start, end })) : undefined;
-  const { start, end } = clause ?? part;
+  const day = dayNotDay.at(tokens, part.start, part.end);
+  const { start, end } = clause ?? { ...part, start: day?.end ?? part.start };
   // "oops only 9 made, 2 broke": whether the nine are with or without them is not said.
   const lost = facts.some((fact) => fact.fact === 'change' && fact.what === 'made') && lossBeside.in(tokens, start, end) !== undefined;
   if (lost || saysTwice(facts) || unsaid(tokens, { ...part, start, end }, facts)) return [{ start, end, held: true }];
-  return [found(reader, start, end, onceFrom(facts))];
+  const moved = day === undefined ? undefined : dateChange(reader, { ...part, end: day.end - 1 });
+  return [...(moved === undefined ? [] : [moved]), found(reader, start, end, onceFrom(facts))];
 };
 
 const dayIn = (reader: Reader, part: Part): boolean => {
