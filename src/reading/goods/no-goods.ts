@@ -17,6 +17,9 @@ const talk =
 // "two helpers sat - 9 to 1", "labour 600 a day - 3 persons": hands and their hours.
 const handsAtWork = /^(helpers?|labou?r|casuals?|freelancers?|ppl|people|staff|(.+ )?of us)$/;
 
+// "can someone feed the meter, its 2 quid till 4"
+const parking = pattern('(feed|feeding|pay|top up) the (meter|parking|ticket machine)');
+
 /** "7 for the lads at 11" prices no goods. */
 const forPeople = pattern('for (the|our|my|his|her) (<role>|<owner>|<bench>)');
 
@@ -117,6 +120,7 @@ export const noGoods = (reader: Reader, { start, end }: Part, known: boolean): b
     isAskedFor(reader, start, end) ||
     someOrder.at(reader.tokens, start, end) !== undefined ||
     forSomebody.in(reader.tokens, start, end) !== undefined ||
-    otherThings.in(reader.tokens, start, end) !== undefined
+    otherThings.in(reader.tokens, start, end) !== undefined ||
+    parking.in(reader.tokens, start, end) !== undefined
   );
 };

@@ -32,6 +32,8 @@ export const handled = many([
   `(knocked|ate|eaten|pulled|swiped|nicked|stole) ${some} (off|over|down|from)?`,
   '<count> (of the)? (<material>)? <piece> (has|have|all)? lost (its|their|a|some|the|one|his|her) (pin|pins|petal|petals|magnet|magnets|ribbon|bow|backing|tape|label|leaf|leaves|sprig|bead|pearl)',
   '<count> (<material>)? <piece> (need|needs|needing) (fixing|checking|tidying|misting|labelling|a fix|a check|repair|a trim|water)',
+  '(feed|feeding|pay|top up|check|pop money in) the (meter|parking meter|ticket machine) <any>{0,10}',
+  '(file|job|folder) (ref|reference|code) <any>{0,14}',
   '(paid|owing|owes|owe) (is|of|was|a|them|us|him|her|about)? <number>',
   'balance (is|of)? <number> (on|owing|due|to pay|owed)',
   '(cost us|costs us|costing us|profit|earn|clear|stems come to|stems cost|flowers cost|stem cost|materials come to|wholesale|labour|labor|mark up|markup|we make|we clear|we lose|we pay) (is|of|about|at|only){0,2} <number>',

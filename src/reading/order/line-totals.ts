@@ -1,5 +1,6 @@
 // Prices that are said to be what each line comes to: "40 bouts 480, 6 corsages 180, those are line totals", "10 bouts £120 not each".
 
+import type { PieceKind } from '../../handbook/pieces.ts';
 import { anyIn, type Pattern, pattern } from '../pattern.ts';
 import type { Token } from '../text/token.ts';
 import type { Price } from './price-at.ts';
@@ -18,11 +19,25 @@ const said: readonly Pattern[] = [
   ...notEach,
 ];
 
+// "bouts come to $108, corsages $110", "$84 total for the bouts and $198 for the corsages": said of one, and meant of the other.
+const ofKinds: readonly Pattern[] = [pattern('<piece> (come|comes|came|coming|add|adds|work|works) (up|out)? (to|at|out at) <amount>')];
+const totalFor = pattern('<amount> (<all>|total|all told) for (the|all the|all|all of the) <p:piece>');
+const ofKind = (tokens: readonly Token[], price: Price): Price => {
+  const match = totalFor.at(tokens, price.index, tokens.length);
+  const piece = match?.kept['p']?.means['piece'] as PieceKind | undefined;
+  if (match !== undefined && piece !== undefined) return { ...price, end: match.end, per: 'all', piece, pieceIndex: match.end - 1 };
+  return price.piece === undefined || saysEach(tokens, price) ? price : { ...price, per: 'all' };
+};
+const saysEach = (tokens: readonly Token[], { start, end }: Price): boolean =>
+  tokens.slice(start, end).some(({ means }) => means['each'] !== undefined);
+
 /** Bare prices with what is said of them: what a line comes to, and no price of one. */
 export const lineTotals = (tokens: readonly Token[], prices: readonly Price[]): Price[] =>
-  anyIn(prices.length > 1 ? said : notEach, tokens, 0, tokens.length)
-    ? prices.map((price) => (price.per === 'unsaid' ? { ...price, per: 'all' } : price))
-    : [...prices];
+  prices.length > 1 && (anyIn(ofKinds, tokens, 0, tokens.length) || totalFor.in(tokens, 0, tokens.length) !== undefined)
+    ? prices.map((price) => ofKind(tokens, price))
+    : anyIn(prices.length > 1 ? said : notEach, tokens, 0, tokens.length)
+      ? prices.map((price) => (price.per === 'unsaid' ? { ...price, per: 'all' } : price))
+      : [...prices];
 
 const counted = pattern('<count> (<material>)? <piece>');
 /** Where "not each" only says what the prices of an order are, nothing is taken back; it tells where that is said. */

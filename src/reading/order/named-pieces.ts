@@ -8,6 +8,8 @@ import { sundryHeads } from '../words/piece-words.ts';
 // "off to the dentist, getting a crown"
 const dentist = pattern("(dentist|dentist's|dental|tooth|teeth|molar|filling)");
 const atDentist = (reader: Reader): boolean => dentist.might(reader.tokens);
+// "3 bouts on the boxing tonight"
+const ring = pattern('(boxing|boxer|boxers|wrestling|ufc|mma|fencing|sparring|undercard|judo|kickboxing)');
 // "1 casket spray n 3 wreaths"
 const atFuneral = (reader: Reader): boolean =>
   reader.tokens.some((each) => /\b(funeral|casket|coffin|sympathy|graves?|cemetery|memorial|hearse)\b/.test(each.text));
@@ -30,6 +32,7 @@ export const isPiece = (reader: Reader, index: number): boolean => {
   if (next !== undefined && next.kind === 'word' && sundryHeads.has(next.text)) return false;
   if (token.text === 'bouts' && next?.text === 'of') return false; // of sneezing
   if (/^crowns?$/.test(token.text) && atDentist(reader)) return false;
+  if (/^bouts?$/.test(token.text) && ring.might(reader.tokens)) return false;
   if (/^wreaths?$/.test(token.text) && atFuneral(reader)) return false;
   if (token.text === 'hair' && !isCount(reader.tokens[index - 1])) return false; // "hair appointment"
   if (token.means['piece'] === 'unspecified') {

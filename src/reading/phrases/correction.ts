@@ -46,7 +46,7 @@ const orderedAgain = pattern('same again for <any>{1,6} <count> (<material>)? <p
 
 // "need to do 8 more corsages" is work left; "8 bouts subject to change" changes nothing.
 const noChange = pattern(
-  '(not (one|a|even one|a single|one single) (single)? <piece> (between|among|amongst|in|on|to|at|there|anywhere|all)|(need|have|got|needs|gotta|still|had) (to)? (do|make|finish|wire|tape|build|redo|remake|rebuild|replace|rewire) (another|the|all|both|those)? <count>|(set|setting) up|(subject to|may|might|could|can|liable to|likely to) change|(my|your|her|his|their|the) (shift|shifts|rota|roster|day off|turn)|(add|put|stick|chuck) (another)? <count> (more)? (<piece>)? (to|on|onto|in) (the|my|our)? (tally|done|finished|made|completed|boxed)|take it or leave it|take it from there|no (price|prices|pricing|date|dates|budget|names|numbers) (yet|as yet|so far))',
+  '(not (one|a|even one|a single|one single) (single)? <piece> (between|among|amongst|in|on|to|at|there|anywhere|all)|(need|have|got|needs|gotta|still|had) (to)? (do|make|finish|wire|tape|build|redo|remake|rebuild|replace|rewire) (another|the|all|both|those)? <count>|(set|setting) up|(subject to|may|might|could|can|liable to|likely to) change|(my|your|her|his|their|the) (shift|shifts|rota|roster|day off|turn)|(add|put|stick|chuck) (another)? <count> (more)? (<piece>)? (to|on|onto|in) (the|my|our)? (tally|done|finished|made|completed|boxed)|(need|want|after|get|do|put|work) (me|us|out)? (a|some) (price|prices|quote) (up|done|together|worked out) for|take it or leave it|take it from there|no (price|prices|pricing|date|dates|budget|names|numbers) (yet|as yet|so far))',
 );
 
 // "corsages go to 2 mums": whose they are, and no new number.

@@ -9,7 +9,7 @@ import { amountOf, pieceIn } from './made-facts.ts';
 
 const item = pattern('(and|+|&|,|n|all|the|plus|both|our)? (all|the)? <n:count> (<material>)? <p:piece>');
 const bothItem = pattern('(and|+|&|,|n|plus)? both (the)? <p:piece>');
-const further = pattern('(and|+|&|,|n|plus) (the|all|another)? (<n:count>|both|a|all) (more)? (<material>|the)? <p:piece>');
+const further = pattern('(,)? (and|+|&|,|n|plus) (the|all|another)? (<n:count>|both|a|all) (more)? (<material>|the)? <p:piece>');
 
 const later = pattern(
   '(and|+|&|,|n|plus|then) (another|then)? <n:count> (more)? (this|after|in the|yesterday|today|before|since|last|tonight|now|over|on|by)',
