@@ -53,7 +53,7 @@ const forms: readonly (readonly [ReturnType<typeof pattern>, number])[] = (
       "(they|they've|theyve|they have|client|client's|clients|bride|bride's|couple|couple's|customer) (has|have|had|just)? (dropped|cancelled|taken off|cut|lost) (another)? <n:count> (of)? (the)? (<p:piece>)? (from the order|off the order)?",
       -1,
     ],
-    ['(take|knock|cut) (off)? (<n:count>|a|an|one) (<material>)? (<p:piece>)? off (of)? (the)? (<p:piece>)?', -1],
+    ['(take|knock|cut) (off)? (the|those|these)? (<n:count>|a|an|one) (<material>)? (<p:piece>)? off (of)? (the)? (<p:piece>)?', -1],
     [`(<n:count>|one|a couple) (less|fewer) (<p:piece>)?`, -1],
     [`(<n:count>|one) <p:piece> (less|fewer)`, -1],
     [`one less <p:piece>`, -1],

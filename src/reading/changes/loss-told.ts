@@ -5,8 +5,10 @@ import type { Reader } from '../phrase.ts';
 import { goneWrong, moreGoneWrong } from '../progress/losses.ts';
 import type { Part } from '../text/message.ts';
 
+// "2 crowns off the order" tells of no loss: "off" is one behind a verb alone.
+const told = '(have|has|are|is|were|was|all|just|got|gone|went|been|completely|totally|now|both|come|came)';
 const lost = pattern(
-  `<n:count> (of)? (the|our|my|those|these|them|your)? (<owner>)? (<material>)? (<piece>) (have|has|are|is|were|was|all|just|got|gone|been|completely|totally|now|both|come|came){0,4} (${goneWrong}|${moreGoneWrong})`,
+  `<n:count> (of)? (the|our|my|those|these|them|your)? (<owner>)? (<material>)? (<piece>) (${told}{0,4} (${goneWrong})|${told}{1,4} (${moreGoneWrong}))`,
 );
 
 /** Whether the only number of the part counts what is lost. */
