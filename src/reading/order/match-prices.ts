@@ -48,7 +48,8 @@ export const related = (one: string, other: string): boolean => one.includes(oth
 
 // "7 buttonholes, 3 corsages: £63 for all the buttonholes": the total of one line, where there are others.
 const ownTotal = (lines: readonly Mention[], prices: readonly Price[]): readonly [Mention, Price] | undefined => {
-  const price = prices.find((each) => each.per === 'all' && (each.pieceIndex ?? -1) > each.index);
+  // "bouts x 11 = $165 crowns x 3 = $150": the kind right behind a total begins the next line.
+  const price = prices.find((each) => each.per === 'all' && (each.pieceIndex ?? -1) > each.index + 1);
   const [line, another] = lines.filter(({ kind }) => kind === price?.piece);
   return price === undefined || line === undefined || another !== undefined || lines.length < 2 ? undefined : [line, price];
 };
