@@ -179,6 +179,7 @@ export const question: Phrase = {
     "what's left to make",
     'try 20 to 30',
     'can we do 22?',
+    "who's on Friday?",
     'show working',
     'buying list',
   ],
