@@ -59,6 +59,11 @@ const handing = pattern(
   '(drop|dropping|pick|picking) (the|those|all|our|her)? (<count>)? <piece> ((off|up) (at|by|around|before|after) <number>|(off|round|over|in)? (at|to|round to|over to|with) (the|her|their|his|our|your|my) <word>)',
 );
 
+// "make that 2 spare bouts", "2 crowns are spare": not how many there are.
+const spares = pattern(
+  '((make|have|do|say) (it|that|them)? <count> (<material>)? (spare|spares) <piece>|<count> (<material>)? <piece> (are|is) (the|our|just)? (spare|spares))',
+);
+
 const doubted = pattern('\\? or (maybe|just|even|at)? <amount>');
 
 const ofStems = pattern(
@@ -70,7 +75,8 @@ const readPart = (reader: Reader, part: Part): Finding[] => {
   if (stretch.some((token) => (token.kind === 'word' && notForStudio.test(token.text)) || token.number?.form === 'temperature')) return [];
   if (notedDown.in(tokens, part.start, part.end) !== undefined || orderedAgain.in(tokens, part.start, part.end) !== undefined) return [];
   if (noChange.in(tokens, part.start, part.end) !== undefined || onlyLoss(reader, part)) return [];
-  if (handing.in(tokens, part.start, part.end) !== undefined) return [{ start: part.start, end: part.end, held: true }];
+  if (handing.in(tokens, part.start, part.end) !== undefined || spares.in(tokens, part.start, part.end) !== undefined)
+    return [{ start: part.start, end: part.end, held: true }];
   if (goesTo.in(tokens, part.start, part.end) !== undefined) return [];
   // "10 bouts £120, 3 corsages £66, line totals not each" orders.
   const basis = basisOfOrder(tokens, part.start, part.end);
