@@ -13,6 +13,7 @@ import { notUnderstoodBlocks } from '../reply/compose/help.ts';
 import type { Place, Reply } from '../reply/reply.ts';
 import { earlierStands, nothingKept, problemLine } from '../reply/words/problems.ts';
 import { isSaid } from '../thread/apply-care.ts';
+import { asksOfStudio } from '../thread/apply-studio-facts.ts';
 import { type Decision, decide } from '../thread/decide.ts';
 import { standing } from '../thread/effective.ts';
 import { type Day, dayAt } from '../values/day.ts';
@@ -25,17 +26,7 @@ import { hazardsOf, heardFacts, isHazardAsked, withoutFixings } from './hazards-
 import { isPriceList } from './import-prices.ts';
 import { keepBeside } from './keep-beside.ts';
 import { type KeepingAsked, keepingAsked } from './keeping.ts';
-import {
-  asksOfStudio,
-  type Logged,
-  logDrop,
-  logRewritten,
-  logStated,
-  logUndone,
-  type Standpoint,
-  withCautioned,
-  withQuestion,
-} from './log-entries.ts';
+import { type Logged, logDrop, logRewritten, logStated, logUndone, type Standpoint, withCautioned, withQuestion } from './log-entries.ts';
 import type { IncomingMessage, Store } from './ports.ts';
 import { priceTrouble } from './price-trouble.ts';
 import { progressContext } from './progress-context.ts';

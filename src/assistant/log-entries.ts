@@ -1,11 +1,11 @@
 // The entries one message adds to the log, and the states that follow. A plain new message extends the snapshots; edits, deletions and undo refold.
 
 import type { Fact } from '../reading/fact.ts';
-import type { Ask, OpenQuestion } from '../reading/reading.ts';
+import type { OpenQuestion } from '../reading/reading.ts';
 import type { StudioState } from '../studio/studio.ts';
 import { isSaid } from '../thread/apply-care.ts';
 import { applyFacts } from '../thread/apply-facts.ts';
-import { applyStudioFacts, isStudioFact } from '../thread/apply-studio-facts.ts';
+import { applyStudioFacts, asksOfStudio } from '../thread/apply-studio-facts.ts';
 import type { Entry } from '../thread/entry.ts';
 import type { EventState } from '../thread/event.ts';
 import { foldEvent, foldStudio } from '../thread/fold.ts';
@@ -119,9 +119,5 @@ const refold = (store: Store, at: Standpoint, entries: readonly Entry[]): Logged
         : at.studio.state,
   };
 };
-
-/** Whether the question is one of what the studio knows: a shift's day, what a bunch costs. */
-export const asksOfStudio = ({ choices }: Ask): boolean =>
-  choices.length > 0 && choices.every(({ facts }) => facts.length > 0 && facts.every(isStudioFact));
 
 const withoutOpen = ({ open: _, ...state }: EventState): EventState => state;

@@ -3,9 +3,14 @@
 
 import { ingredientKey } from '../handbook/ingredient-names.ts';
 import type { Fact, FactOf } from '../reading/fact.ts';
+import type { Ask } from '../reading/reading.ts';
 import type { StudioState } from '../studio/studio.ts';
 
 export const isStudioFact = (fact: Fact): boolean => fact.fact === 'pack' || fact.fact === 'crew' || fact.fact === 'drying';
+
+/** Whether the question is one of what the studio knows: a shift's day, what a bunch costs. */
+export const asksOfStudio = ({ choices }: Ask): boolean =>
+  choices.length > 0 && choices.every(({ facts }) => facts.length > 0 && facts.every(isStudioFact));
 
 /** An imported list is thousands of facts at once: those are added together, not one by one. */
 export const applyStudioFacts = (state: StudioState, facts: readonly Fact[]): StudioState => {

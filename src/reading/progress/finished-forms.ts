@@ -4,6 +4,7 @@ import { type Pattern, pattern } from '../pattern.ts';
 import type { Unworded } from '../phrase.ts';
 import { isOtherThings } from '../words/other-things.ts';
 import { clientForms } from './client-forms.ts';
+import { be, counted, did, done } from './counted-forms.ts';
 import { didWord, doneWord } from './done-words.ts';
 import { goneWrong } from './losses.ts';
 import {
@@ -26,12 +27,6 @@ export interface Form {
   readonly form: Pattern;
   readonly build: Build;
 }
-
-const did = `(${didWord})`;
-const done = `(${doneWord})`;
-const be = "(is|are|now|all|were|have been|has been|been|just|already|got|'s|get|fully|nearly|both|and|as)";
-const counted =
-  '<n:count> (x|more|of the|of|of them|nos)? (more|other|last|first|little|of)? (<material>)? (more)? (<p:piece>)? (<piece>)?';
 
 const shareOf =
   '(of)? (the|them)? (way|of)? (<p:piece>)? (through|done|finished|made|there|thru|complete|of them done|them done|are done|is done|are made) (the|with)? (<p:piece>)?';
@@ -208,15 +203,3 @@ const forms: readonly (readonly [string, Build])[] = [
   ],
 ];
 export const finishedForms: readonly Form[] = forms.map(([source, build]) => ({ form: pattern(source), build }));
-
-/** A count and a word for finished, in the usual orders. */
-export const countedForms: readonly Pattern[] = [
-  `(that's|thats|that makes|makes|now at|up to|<upTo>|now on|at|total|were at|we're at|on) (it|now|about)? ${counted} ${be}{0,2} (${done}|so far|now|in total|altogether) (so far|now|in total|altogether|overall|total)?`,
-  `(got|have|had|we've|i've|ive|weve|with|another|and|so|ok|just) (another|about|the first|first)? ${counted} ${be}{0,2} ${done}`,
-  `${counted} ${be}{0,2} ${done}`,
-  `${did} (about|all|the|our|first|last|final|these|those|remaining|next|them|another|a further|further|just|a total of|up|out|my|off|with){0,3} ${counted}`,
-  `${done} (:|-|another|is|=)? ${counted}`,
-].map((source) => pattern(source));
-
-export const doneAnywhere = pattern(done);
-export const listEnd = pattern(`${be}{0,3} ${done}`);

@@ -4,7 +4,7 @@ import { type Match, pattern } from '../pattern.ts';
 import type { Reader, Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import type { Token } from '../text/token.ts';
-import { listEnd } from './finished-forms.ts';
+import { listEnd } from './counted-forms.ts';
 import { amountOf, pieceIn } from './made-facts.ts';
 
 const item = pattern('(and|+|&|,|n|all|the|plus|both|our)? (all|the)? <n:count> (<material>)? <p:piece>');

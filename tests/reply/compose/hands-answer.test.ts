@@ -1,9 +1,10 @@
 // "Who's on Thursday?" The demo yard: two people, four hours Tuesday to Thursday, five on Friday, closed from Saturday to Monday.
 
 import { describe, expect, it } from 'vitest';
-import { replyTo } from '../../support/plain-studio.ts';
+import { plainStudio, replyTo } from '../../support/plain-studio.ts';
 
 const first = async (...said: string[]): Promise<string> => (await replyTo(said)).split('\n')[0] ?? '';
+const studioOf = (set: object) => plainStudio('GB', set);
 const shift = '3 of us thurs 11 march, 4 hrs each';
 
 describe('who is at the bench', () => {
@@ -25,6 +26,14 @@ describe('who is at the bench', () => {
     const reply = await replyTo(["who's on this week"]);
     expect(reply.match(/at the bench on/g)).toHaveLength(7);
   });
+  it.each([
+    ['whos in friday', {}, '1 at the bench on Fri 22 January, 6 h (assumed: nobody has said your usual hours).'],
+    ['whos on sat', {}, 'Nobody at the bench on Sat 23 January (assumed: nobody has said your usual hours).'],
+    ['whos in friday', { bench: { hours: { friday: 5 } } }, '1 at the bench on Fri 22 January, 5 h (the usual hours, one person assumed).'],
+    ['whos in friday', { bench: { closed: ['2027-01-22'] } }, 'Nobody at the bench on Fri 22 January (closed).'],
+  ])('%s, of a studio that has set %j: what is assumed says so', async (asked, set, told) => {
+    expect((await replyTo([asked], studioOf(set))).split('\n')[0]).toBe(told);
+  });
   it('with what is planned for them', async () => {
     // 20 buttonholes at 15 minutes
     expect(await replyTo(['20 buttonholes at 16 inc for 13 march, dried', shift, "who's on thurs 11 march"])).toContain(
@@ -36,7 +45,7 @@ describe('who is at the bench', () => {
 describe('what was spent, and what is left of it', () => {
   const order = '40 buttonholes at 25 inc';
   it.each(['how much have we spent', "what's left of the budget"])('%s: nothing told yet', async (asked) => {
-    expect(await first(order, asked)).toBe('Nothing is told as spent yet: say “spent 182.40 at the market”.');
+    expect(await first(order, asked)).toBe('Nobody has said what was spent yet: say “spent 182.40 at the market”.');
   });
   it('what was told, beside what was planned', async () => {
     expect(await first(order, 'spent 82 at the market', 'how much have we spent')).toMatch(

@@ -16,7 +16,7 @@ import { calendarFile, calendarPictureOf } from './calendar-files.ts';
 import { daysAsked } from './day-asked.ts';
 import { hands } from './hands.ts';
 import { noPlan } from './no-plan.ts';
-import { answerLine, type Respond } from './respond.ts';
+import { answerLine, below, type Respond } from './respond.ts';
 import { away, fits } from './what-if-bench.ts';
 
 const start: Respond = (_question, answer) => {
@@ -63,11 +63,8 @@ const brokenBlocks = (answer: Answer): readonly Block[] => {
     const broke = event.progress[piece]?.broke ?? 0;
     return broke > 0 ? [text`${strong(counted(broke, piece, manner.says))} broke`] : [];
   });
-  const told = lines.length > 0 ? text`${joined(lines, ', ')}, by what was said here.` : text`None was said to have broken.`;
-  return [
-    ...answerLine(told),
-    ...progressBlocks(answer).map((block): Block => (block.block === 'answer' ? { ...block, block: 'line' } : block)),
-  ];
+  const told = lines.length > 0 ? text`${joined(lines, ', ')}, as far as I was told.` : text`Nothing has broken, as far as I was told.`;
+  return [...answerLine(told), ...below(progressBlocks(answer))];
 };
 
 /** "When must I order?": each supply's day, and what it waits for where it is already past. */

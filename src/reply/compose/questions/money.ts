@@ -16,7 +16,7 @@ import { labourLine } from '../labour.ts';
 import { recipeCostBlocks } from '../recipe-cost.ts';
 import { spentLine } from '../review-told.ts';
 import { splitLines } from '../stem-split.ts';
-import { answerLine, type Respond } from './respond.ts';
+import { answerLine, below, type Respond } from './respond.ts';
 import { countForBlocks, ladderBlocks, priceForBlocks, whatIfBlocks } from './what-if-price.ts';
 
 /** The priced event, or the one sentence that says why there is no price. */
@@ -64,10 +64,7 @@ const asksSpent = /\bspent\b|\bleft\b.*\b(budget|spend)\b|\bbudget\b.*\bleft\b/i
 const spend: Respond = (question, answer) => {
   if (!asksSpent.test(question.words)) return toSpend(question, answer);
   if (answer.event.actuals.some(({ what }) => what === 'spent')) return answerLine(spentLine(answer));
-  return [
-    ...answerLine(text`Nothing is told as spent yet: say “spent 182.40 at the market”.`),
-    ...toSpend(question, answer).map((block): Block => (block.block === 'answer' ? { ...block, block: 'line' } : block)),
-  ];
+  return [...answerLine(text`Nobody has said what was spent yet: say “spent 182.40 at the market”.`), ...below(toSpend(question, answer))];
 };
 
 const allOfIt = withPrice((event, answer) => {

@@ -7,5 +7,9 @@ import type { Block, Line } from '../../reply.ts';
 export type Question = FactOf<'question'>;
 export type Respond = (question: Question, answer: Answer) => readonly Block[];
 
+/** Blocks that stand below the answer to something else. */
+export const below = (blocks: readonly Block[]): readonly Block[] =>
+  blocks.map((block): Block => (block.block === 'answer' ? { ...block, block: 'line' } : block));
+
 /** An answer of one line. */
 export const answerLine = (line: Line): readonly Block[] => [{ block: 'answer', line }];

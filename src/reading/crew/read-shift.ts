@@ -1,0 +1,176 @@
+// One stretch that tells of hands: how many there are, when, for how long, what an hour costs and how fast they are.
+
+import { askDay, dateOutcome } from '../dates/date-facts.ts';
+import type { FactOf } from '../fact.ts';
+import { clausesOf } from '../held/clauses.ts';
+import { firstIn } from '../pattern.ts';
+import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
+import type { Part } from '../text/message.ts';
+import {
+  alone,
+  benchHours,
+  forHours,
+  gotSome,
+  hand,
+  handsBehind,
+  longAgo,
+  nobody,
+  oneHand,
+  otherMatter,
+  payWord,
+  perDay,
+  shiftSaid,
+  strongHand,
+  talk,
+  thisWeek,
+  totalHours,
+  weHave,
+} from './crew-forms.ts';
+import { countBeside } from './days-apart.ts';
+import { anotherDay, datesIn, plainPair } from './days-at-bench.ts';
+import { namesSpan, spanOf } from './days-span.ts';
+import { hoursEach, isEach } from './each-hours.ts';
+import { finishedAhead } from './finished-ahead.ts';
+import { away, countAway, peopleIn, someoneHelps, unsureHands } from './hands.ts';
+import { hoursApart } from './hours-apart.ts';
+import { countedHands, hoursOf, othersPace, pace, wageIn } from './pace.ts';
+import { pacesListed } from './paces-listed.ts';
+import { askPaidOrMade } from './paid-or-made.ts';
+import { evenly, shiftHours, shiftsDiffer } from './shift-hours.ts';
+import { namesKinds } from './speaks-of-hands.ts';
+
+/** `behind`: the part stands behind other hands and their day; `timed`: hours are said for all of them. */
+export const readShift = (reader: Reader, part: Part, behind = false, timed = false, beside = false): Finding | undefined => {
+  const { tokens } = reader;
+  const words = tokens.slice(part.start, part.end);
+  const apart = hoursApart(reader, part);
+  if (apart !== undefined) return apart;
+  const listed = pacesListed(reader, part);
+  if (listed !== undefined) return found(reader, part.start, part.end, listed);
+  const speed = pace(reader, part);
+  const wage = wageIn(reader, part);
+  const wagedPeople = wage === undefined ? undefined : gotSome.in(tokens, part.start, part.end)?.kept['n']?.number?.amount;
+  const myself = alone.in(tokens, part.start, part.end);
+  const waged =
+    wage !== undefined &&
+    words.some((token) => token.number?.form === 'duration') &&
+    oneHand.at(tokens, part.start, part.end) !== undefined;
+  const people =
+    peopleIn(reader, part) ??
+    (waged ? 1 : undefined) ??
+    (behind ? countBeside(reader, part) : undefined) ??
+    (wagedPeople === undefined ? (myself === undefined && !someoneHelps(reader, part) ? undefined : 1) : Number(wagedPeople));
+  // "2 of us mon to wed, 10 hrs": whose day's hours those are is not said.
+  const span = people === undefined ? undefined : spanOf(reader, part);
+  if (
+    (people !== undefined && span === undefined && namesSpan(reader, part)) ||
+    unsureHands(reader, part) ||
+    (people !== undefined && shiftsDiffer(reader, clausesOf(reader, part)))
+  )
+    return { start: part.start, end: part.end, held: true };
+  const off = away(reader, part);
+  if (off !== undefined) return off;
+  const absent = countAway(reader, part);
+  const gone = absent > 0;
+  // "freelancers at 20 an hour", "jo at 12 an hour": hired hands are paid it; of others it may be either.
+  const rate = speed?.fact === 'crew' ? speed.piecesPerHour : undefined;
+  const either = rate !== undefined && rate === Number(wage?.wage);
+  const hired = words.some((token) => token.number?.form === 'duration' || strongHand.test(token.text));
+  const paced = either && !hired && speed?.fact === 'crew' && speed.piece !== undefined; // "lapels at 12 an hour"
+  const pay = words.some((token) => payWord.test(token.text));
+  // "10 bouts an hour between us": how many share it is not said.
+  if (
+    rate !== undefined &&
+    (words.some((token) => /^(between|together|combined|altogether|all together|all up|in total)$/.test(token.text)) ||
+      othersPace(reader, part))
+  )
+    return { start: part.start, end: part.end, held: true };
+  if (either && !hired && !paced && !pay) return askPaidOrMade(reader, part, rate, wage);
+  if (speed !== undefined && (!either || paced) && speed.fact === 'crew' && !words.some((token) => talk.test(token.text))) {
+    return found(reader, part.start, part.end, [
+      ...(speed.minutesPerPiece === undefined ? [] : finishedAhead(reader, part)),
+      {
+        ...speed,
+        ...(paced ? {} : (wage ?? {})),
+        ...(people === undefined || speed.minutesPerPiece !== undefined || !countedHands(reader, part) ? {} : { people }),
+      },
+    ]);
+  }
+  if (longAgo.in(tokens, part.start, part.end) !== undefined) return undefined;
+  const summed = benchHours.in(tokens, part.start, part.end)?.kept['n']?.number?.amount;
+  const totals = firstIn(totalHours, tokens, part.start, part.end);
+  const total = hoursOf(totals?.kept['d']) ?? (summed === undefined ? undefined : Number(summed));
+  const shared = totals !== undefined && words.some((token) => /^(between|among|amongst|across|shared|split)$/.test(token.text));
+  const duration = totals === undefined ? hoursEach(reader, part) : undefined;
+  const bare =
+    wage === undefined || people === undefined ? undefined : forHours.in(tokens, part.start, part.end)?.kept['n']?.number?.amount;
+  const hours =
+    hoursOf(duration?.kept['d']) ??
+    (bare === undefined ? undefined : Number(bare)) ??
+    (people !== undefined && people > 0 && total === undefined ? shiftHours(reader, part) : undefined) ??
+    (shared && total !== undefined && people !== undefined && people > 0 ? evenly(total, people) : undefined);
+  // "me jo n mia sat, 5 hrs each": one alone has no hours each.
+  if (people === 1 && hours !== undefined && duration !== undefined && !beside && isEach(tokens, duration.end - 1))
+    return { start: part.start, end: part.end, held: true };
+  const named = span ?? datesIn(reader, part);
+  const [date, ...more] = named;
+  const atBench = words.some((token) => hand.test(token.text)) || words.some((token) => token.text === 'of us');
+  const ours =
+    total !== undefined &&
+    (words.some((token) => /^(us|of us|bench|labour|labor)$/.test(token.text)) || weHave.in(tokens, part.start, part.end) !== undefined);
+  const strong = words.some((token) => token.means['bench'] !== undefined && strongHand.test(token.text));
+  const none = people === 0 && nobody.at(tokens, part.start, part.end) !== undefined;
+  const pair = plainPair(reader, part);
+  const counted = handsBehind.in(tokens, part.start, part.end) !== undefined;
+  const enough =
+    ours || summed !== undefined || counted || ((timed || beside) && people !== undefined && date !== undefined)
+      ? true
+      : gone
+        ? date !== undefined
+        : wage !== undefined
+          ? true
+          : people !== undefined &&
+            ((hours !== undefined && (total !== undefined || !words.some((token) => talk.test(token.text)))) ||
+              total !== undefined ||
+              perDay.in(tokens, part.start, part.end) !== undefined ||
+              shiftSaid.in(tokens, part.start, part.end) !== undefined ||
+              (atBench && thisWeek.in(tokens, part.start, part.end) !== undefined) ||
+              (date !== undefined &&
+                ((atBench && words.some((token) => token.means['bench'] !== undefined || token.text === 'bench')) ||
+                  strong ||
+                  none ||
+                  pair)));
+  if (
+    !enough ||
+    words.some(({ text }) => otherMatter.test(text)) ||
+    (namesKinds(words, ours) && !counted && wage === undefined && hours === undefined)
+  )
+    return undefined;
+  // "mon to wed, 5 hrs a day": the sum is each day's or that of them all.
+  const overDays =
+    span !== undefined ||
+    (perDay.in(tokens, part.start, part.end) !== undefined && thisWeek.in(tokens, part.start, part.end) !== undefined) ||
+    words.some((token) => token.number?.form === 'duration' && token.number.unit === 'day');
+  const fact = (day?: string): Unworded =>
+    ({
+      fact: 'crew',
+      ...(gone ? { people: absent } : people === undefined ? {} : { people }),
+      ...(hours === undefined ? {} : { hours }),
+      ...(total !== undefined
+        ? { totalHours: total }
+        : people !== undefined && hours !== undefined && !overDays
+          ? { totalHours: people * hours }
+          : {}),
+      ...(day === undefined ? {} : { date: day }),
+      ...(wage ?? {}),
+      ...(gone ? { away: true } : {}),
+    }) satisfies Omit<FactOf<'crew'>, 'words'>;
+  if (date === undefined) return found(reader, part.start, part.end, [fact()]);
+  if (anotherDay(reader, part, named)) return { start: part.start, end: part.end, held: true };
+  if (more.length > 0) {
+    const each = [date, ...more].flatMap((day) => (day.days.length === 1 ? [fact(day.days[0])] : []));
+    return each.length > more.length ? found(reader, part.start, part.end, each) : undefined;
+  }
+  if (date.days.length > 1) return { start: part.start, end: part.end, asks: [askDay(reader, date, fact, part.start, part.end)] };
+  return dateOutcome(reader, date, fact, part.start, part.end);
+};
