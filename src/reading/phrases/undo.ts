@@ -24,23 +24,16 @@ const reason = pattern(
   "(,|-)? (sorry|soz|oops|it|it's|its|that|that's|thats|cos|because|coz|cause|as|since|,|-){0,3} (i|i'd|i've|ive|id|we|we'd|was|were|is|had|miscounted|misread|mistyped|counted|typed|wrong|fat|got|looking|looked|someone|my|not)",
 );
 const lastOne = /^(last|previous|that|what)$/;
-const withReason = (reader: Reader, { start, end }: { readonly start: number; readonly end: number }): boolean => {
-  const match = wholeUndo.at(reader.tokens, start, end);
+const opensReason = /^(i|i'd|i've|ive|id|it|it's|its|was|cos|because|coz|as|since|,|-|miscounted|misread|mistyped|that's|thats|sorry)$/;
+const withReason = ({ tokens }: Reader, { start, end }: { readonly start: number; readonly end: number }): boolean => {
+  const match = end - start > 20 ? undefined : wholeUndo.at(tokens, start, end);
+  if (match === undefined) return false;
   // What the undoing swallowed of the reason ("i", "it") is no part of what is undone.
-  const object = reader.tokens.slice(start, start + 8);
-  if (match === undefined || end - start > 20 || !object.some(({ text }) => lastOne.test(text))) return false;
-  const from = reader.tokens.findIndex(
-    ({ text }, index) =>
-      index >
-        Math.max(
-          start + 1,
-          reader.tokens.findIndex(({ text: word }, at) => at >= start && lastOne.test(word)),
-        ) &&
-      index < end &&
-      /^(i|i'd|i've|ive|id|it|it's|its|was|cos|because|coz|as|since|,|-|miscounted|misread|mistyped|that's|thats|sorry)$/.test(text),
-  );
-  if (from < 0 || from > match.end || reason.at(reader.tokens, from, end) === undefined) return false;
-  return reader.tokens
+  const part = tokens.slice(start, end);
+  const undone = part.findIndex(({ text }, at) => at < 8 && lastOne.test(text));
+  const from = start + part.findIndex(({ text }, at) => at > Math.max(1, undone) && opensReason.test(text));
+  if (undone < 0 || from < start || from > match.end || reason.at(tokens, from, end) === undefined) return false;
+  return tokens
     .slice(from, end)
     .every(
       ({ number, means, text }) =>
@@ -60,6 +53,7 @@ const otherMatter = pattern(
 const takenBack = pattern(
   '(,|-|\\.)? (sorry|oops|no|nah|nope|ok|actually|ah|wait|,|-|no wait|whoops|argh|ugh){0,3} ((undo|scrap|scratch|ignore|forget|disregard|delete|strike) (what i just said|all that|that|this|it)|take (that|it|this) back|undo) (pls|please|sorry|,|lol){0,3}',
 );
+const longestTakenBack = 16; // tokens
 const excuse = /^(wrong|wrongly|mistake|miscounted|mistyped|cancelled|changed|meant|not|should|instead|was|were|last|previous)$/;
 const undoFirst = pattern(
   '(sorry|oops|no|ok|pls|please){0,2} undo (that last one|that|this|it|the last one|last one|the last|last) (pls|please|sorry)? (,|-|then|and)',
@@ -67,7 +61,7 @@ const undoFirst = pattern(
 const takenBackAtOnce = (reader: Reader): Finding | undefined => {
   const { tokens } = reader;
   const end = tokens.length;
-  for (let index = takenBack.next(tokens, 1, end); index < end; index = takenBack.next(tokens, index + 1, end)) {
+  for (let index = takenBack.next(tokens, Math.max(1, end - longestTakenBack), end); index < end; index = takenBack.next(tokens, index + 1, end)) {
     if (takenBack.at(tokens, index, end)?.end !== end) continue;
     const before = tokens.slice(0, index);
     return before.some(({ number }) => number?.form === 'plain' || number?.form === 'slashed') &&
