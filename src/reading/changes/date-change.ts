@@ -9,54 +9,22 @@ import type { DateRead } from '../dates/date-read.ts';
 import { tellsOwnDay } from '../dates/days-of-others.ts';
 import { dayCalledOff } from '../dates/days-off.ts';
 import { oneAfter } from '../dates/one-after.ts';
-import { dayAlone } from '../dates/part-dates.ts';
 import type { Fact } from '../fact.ts';
 import { pattern } from '../pattern.ts';
 import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
 import type { Ask } from '../reading.ts';
 import type { Part } from '../text/message.ts';
-import { isCount, isNumber, type Token } from '../text/token.ts';
+import { isNumber, type Token } from '../text/token.ts';
 import { dayNotDay } from './beside-values.ts';
 import { bareWords } from './change-words.ts';
 import { isCountedFromAnother } from './counted-from-another.ts';
 import { dateShift } from './date-shift.ts';
+import { datesIn, monthOpen } from './dates-in.ts';
 import { dayNumberNow } from './day-number-now.ts';
 import { hoursBehindDay } from './hours-behind-day.ts';
 import { marksChange } from './marks-change.ts';
 import { hourOfHandOver, movesHour, timeChange } from './time-change.ts';
 import { type Zones, zonesOf } from './zones.ts';
-
-// "wed 10 mar, sorry thurs 11": a weekday with its number, in the month said before.
-const weekdayNumbered = pattern('<weekday> (the)? <d:plain>');
-const numbered = (reader: Reader, index: number): DateRead | undefined => {
-  const match = weekdayNumbered.at(reader.tokens, index, reader.tokens.length);
-  const day = Number(match?.kept['d']?.number?.amount);
-  const next = reader.tokens[match?.end ?? 0];
-  if (match === undefined || !Number.isInteger(day) || day < 1 || day > 31 || next?.kind === 'word' || next?.number !== undefined)
-    return undefined;
-  return dayAlone(index, match.end, day, reader.context);
-};
-
-const datesIn = (reader: Reader, part: { readonly start: number; readonly end: number }, old = false): DateRead[] => {
-  const reads: DateRead[] = [];
-  for (let index = part.start; index < part.end; index++) {
-    const read = numbered(reader, index) ?? dateAt(reader.tokens, index, reader.context) ?? loneDay(reader, index, old);
-    if (read === undefined || read.end > part.end) continue;
-    reads.push(read);
-    index = read.end - 1;
-  }
-  return reads;
-};
-
-// "the 21st not the 14th": with no month said, the thread's own month if it has one.
-// "21 feb, not 20": what is taken back may be a number alone.
-const loneDay = (reader: Reader, index: number, old: boolean): DateRead | undefined => {
-  const token = reader.tokens[index];
-  const day = Number(token?.number?.amount);
-  return isNumber(token, 'ordinal') || (old && isCount(token) && day >= 1 && day <= 31)
-    ? dayAlone(index, index + 1, Number(token?.number?.amount), reader.context)
-    : undefined;
-};
 
 // "not this sat, next sat": a day that is taken back is none of those to choose from.
 const without = (read: DateRead, before: Day | undefined): DateRead => {
@@ -189,7 +157,10 @@ export const dateChange = (reader: Reader, part: Part): Finding | undefined => {
   if (read.relative === true && read.dayOnly === undefined && !about_ && old === undefined && !bare) return undefined;
   const time = timeIn(reader, part, read, zones);
   const [named] = read.days;
-  const oldDay = old?.dayOnly === undefined || named === undefined ? undefined : dayOf(yearOf(named), monthOf(named), old.dayOnly);
+  const oldDay =
+    old?.dayOnly === undefined || named === undefined || monthOpen(reader.tokens, old, named)
+      ? undefined
+      : dayOf(yearOf(named), monthOf(named), old.dayOnly);
   const sameWay = old?.relative !== true || read.relative === true; // "the sunday, not the sat, so 28 feb" says no date for the saturday
   const sure = isEventDay(reader, old);
   const [from] = sure ? [reader.context.eventDate] : oldDay !== undefined ? [oldDay] : sameWay && old?.days.length === 1 ? old.days : [];

@@ -1,6 +1,5 @@
 // The new values a correction names: counts, prices, tax, material, work done. Each becomes one change; nothing else is touched.
 
-import { dateAt } from '../dates/date-forms.ts';
 import { isHourOfDay } from '../dates/hours-no-prices.ts';
 import { clausesOf } from '../held/clauses.ts';
 import { findMentions } from '../order/mentions.ts';
@@ -13,8 +12,9 @@ import { firstWhere, isCount } from '../text/token.ts';
 import { dayNotDay, lossBeside, monthMeant, ofThem } from './beside-values.ts';
 import { markers } from './change-words.ts';
 import { dateChange } from './date-change.ts';
+import { dayIn } from './dates-in.ts';
 import { kindsIn, ofKindsAhead } from './kinds-priced.ts';
-import { oldNumbers, unsaid } from './old-numbers.ts';
+import { differenceSaid, oldNumbers, unsaid } from './old-numbers.ts';
 import { onceFrom, saysTwice } from './once-from.ts';
 import { priceChange } from './price-change.ts';
 import { samePrice } from './same-price.ts';
@@ -62,11 +62,6 @@ export const newValues = (reader: Reader, part: Part): Finding[] => {
   return [...(moved === undefined ? [] : [moved]), found(reader, start, end, onceFrom(facts))];
 };
 
-const dayIn = (reader: Reader, part: Part): boolean => {
-  for (let index = part.start; index < part.end; index++) if (dateAt(reader.tokens, index, reader.context) !== undefined) return true;
-  return false;
-};
-
 const countAndPrice = (own: Reader, part: Part, zones: Zones): Unworded[] => {
   const { tokens } = own;
   const facts: Unworded[] = [];
@@ -86,6 +81,11 @@ const countAndPrice = (own: Reader, part: Part, zones: Zones): Unworded[] => {
     // "two of the corsages go to the vicar's wife": some of them are not all there are.
     if (ofThem.at(tokens, mention.countIndex + 1, part.end) !== undefined) continue;
     const { count } = countOf(mention);
+    const by = differenceSaid(tokens, mention.countIndex);
+    if (by !== 0) {
+      facts.push({ fact: 'change', what: 'count', by: by * count, ...(mention.kind === 'unspecified' ? {} : { piece: mention.kind }) });
+      continue;
+    }
     const range = mention.count?.number;
     const was =
       range?.max !== undefined && tokens.slice(part.start, mention.start).some((token) => /^(from|change|bump|up|move)$/.test(token.text));

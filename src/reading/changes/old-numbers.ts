@@ -1,6 +1,7 @@
 // The numbers that a correction takes back: one for whatever is new, or a count and a price ("20 bouts at 14 not 18 at 15").
 
 import { leftOut } from '../facts/left-out.ts';
+import { pattern } from '../pattern.ts';
 import type { Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import { firstWhere, type NumberRead, type Token } from '../text/token.ts';
@@ -32,7 +33,33 @@ export const oldNumbers = (tokens: readonly Token[], part: Part, zones: Zones): 
   return { at, from, price: priced && from?.form === 'plain' ? token.number : from };
 };
 
+/** "17 bouts instead of 15, and 2 more corsages": 1 where the count adds to what there is, -1 where it takes off. */
+export const differenceSaid = (tokens: readonly Token[], at: number): number => {
+  const next = tokens[at + 1]?.text ?? '';
+  return /^(more|extra|additional)$/.test(next) ? 1 : /^(fewer|less)$/.test(next) ? -1 : 0;
+};
+
+// "17 bouts instead of 15, two more ushers": who makes the difference, and no further change.
+const reason = pattern(
+  "(,|-|;|\\(|as|because|cos|coz|since|there's|theres|there are|we have|they have|got|they've|theyve|found|added){1,3} (<k:count>|a|an|another|one) (more|extra|additional|new|further|fewer|less)? (<role>|cousins|cousin|guests|uncles|aunts|nephews|nieces|brothers|sisters|men|guys|lads|girls) (now|coming|added|too|after all|than (i|we) (said|thought)|\\)){0,2}",
+);
+const besideReason = (tokens: readonly Token[], part: Part, facts: readonly Unworded[]): Part => {
+  const why = reason.in(tokens, part.start + 1, part.end);
+  const said = why?.kept['k']?.number;
+  const more = tokens.slice(why?.start, why?.end).every(({ text }) => !/^(fewer|less)$/.test(text));
+  const by = Number(said?.amount ?? 1) * (more ? 1 : -1);
+  const explained = facts.some(
+    (fact) =>
+      fact.fact === 'change' &&
+      fact.what === 'count' &&
+      fact.to !== undefined &&
+      fact.from !== undefined &&
+      Number(fact.to) - Number(fact.from) === by,
+  );
+  return why?.end === part.end && said?.max === undefined && explained ? { ...part, end: why.start } : part;
+};
+
 /** "make it 20 at 14, 3 for kids": whether a number that no change holds shows that not all is understood. */
 export const unsaid = (tokens: readonly Token[], part: Part, facts: readonly Unworded[]): boolean =>
   facts.some((fact) => fact.fact === 'change' && (fact.what === 'count' || fact.what === 'price')) &&
-  leftOut(tokens, part, facts).length > 0;
+  leftOut(tokens, besideReason(tokens, part, facts), facts).length > 0;

@@ -38,7 +38,7 @@ const forms: readonly (readonly [ReturnType<typeof pattern>, 'a' | 'b'])[] = [
   ],
 ];
 const gone = pattern(
-  "(scrap|scratch|scrub|drop|cancel|lose|remove|ditch|no more|no|forget|forget about|bin|skip|without|cut|take out|take off|delete|kill|leave out|not doing|don't need|dont need|doesn't want|doesnt want|doesn't need|doesnt need|no longer need|no longer wants|no longer want|no need for|pull|losing|dropping|cancelling|not having|they don't want|dont want|don't want|not doing the|canceling|nix|axe|scrapping|no to) (the|any|all|all the|her|those|our|out)? (of)? (the)? <p:piece> (now|please|pls|after all|any more|anymore|altogether|from the order|this time|off the order|then|sorry|thanks|at all|whatsoever|in the end){0,3}",
+  "(scrap|scratch|scrub|drop|cancel|lose|remove|ditch|no more|no|forget|forget about|ignore|disregard|never mind|nevermind|bin|skip|without|cut|take out|take off|delete|kill|leave out|not doing|don't need|dont need|doesn't want|doesnt want|doesn't need|doesnt need|no longer need|no longer wants|no longer want|no need for|pull|losing|dropping|cancelling|not having|they don't want|dont want|don't want|not doing the|canceling|nix|axe|scrapping|no to) (the|any|all|all the|her|those|our|out)? (of)? (the)? <p:piece> (now|please|pls|after all|any more|anymore|altogether|from the order|this time|off the order|then|sorry|thanks|at all|whatsoever|in the end){0,3}",
 );
 const goneAfter = pattern(
   '(the)? <p:piece> (are|is|have been|has been|got)? (cancelled|canceled|scrapped|off|out|gone|not needed|no longer needed|not happening|off the list|off the order|dropped|removed|not wanted) (now)?',
@@ -140,8 +140,10 @@ export const swapped = (reader: Reader, part: Part): Finding | undefined => {
   )
     return { start: none.start, end: part.end, held: true };
   const stops = /^(,|-|;|but|and|because|cos|coz|as|since)$/.test(reader.tokens[none.end]?.text ?? '');
-  // "she doesn't want the crowns too heavy": how, and not whether.
-  const wished = reader.tokens.slice(none.start, none.end).some(({ text }) => /^(want|wants|need)$/.test(text));
+  // "she doesn't want the crowns too heavy", "ignore the crown emoji": how or of what, and not whether.
+  const wished = reader.tokens
+    .slice(none.start, none.end)
+    .some(({ text }) => /^(want|wants|need|ignore|disregard|mind|nevermind)$/.test(text));
   if (wished && !stops && none.end < part.end) return undefined;
   if ((part.end - none.end > 6 && !stops) || reader.tokens.slice(none.end, part.end).some((token) => token.number !== undefined))
     return undefined;

@@ -108,7 +108,10 @@ export const quantity = (tokens: readonly Token[], index: number): Quantity | un
       const of = tokens[index + 2]?.text === 'of' && tokens[index + 3]?.number === undefined ? 1 : 0;
       return { length: Number(number.amount), unit: 'bunch', next: index + 2 + of };
     }
-    const x = tokens[index + 1]?.text === 'x' ? 1 : 0;
+    // "2 x roses", "2 nos roses", "1 no rose"
+    const unit = number.amount === '1' ? /^(x|nos|no)$/ : /^(x|nos)$/;
+    const named = tokens[index + 2]?.kind === 'word' || tokens[index + 1]?.text === 'x';
+    const x = named && unit.test(tokens[index + 1]?.text ?? '') ? 1 : 0;
     return { stems: Number(number.amount), next: index + 1 + x };
   }
   if ((number?.form === 'length' || number?.form === 'weight') && number.max === undefined)

@@ -8,6 +8,7 @@ import type { Token } from '../text/token.ts';
 import { portionWords } from '../words/trade-words.ts';
 import { itemName, knowsItem } from './item-name.ts';
 import { besideNames } from './name-edges.ts';
+import { endsName, pastLeftOut } from './not-put-in.ts';
 import { type Quantity, quantity, soldByLength } from './quantity.ts';
 
 /** Whether a token stands between two lines. */
@@ -30,6 +31,7 @@ const numberBehind = (tokens: readonly Token[], at: number, end: number): Quanti
   if (tokens[at + 1]?.text === 'in' && soldByLength(tokens[at - 1]) && closes(at + 2))
     return { length: Number(number.amount), unit: 'in', next: at + 2 };
   let next = at + 1;
+  if (/^(nos|no)$/.test(tokens[next]?.text ?? '') && closes(next + 1)) next += 1; // "roses 2 nos"
   while (next < end && portionWords.has(tokens[next]?.text ?? '')) next += 1;
   // "rose x2 fern x1"
   const marked =
@@ -97,12 +99,18 @@ export const linesIn = (reader: Reader, start: number, end: number): Line[] | un
       index += 1;
       continue;
     }
+    const out = pastLeftOut(tokens, index, end);
+    if (out !== undefined) {
+      index = out;
+      continue;
+    }
     // "2-3 roses": how many is not said.
     if (token?.number?.form === 'plain' && token.number.max !== undefined) return undefined;
     const amount = quantity(tokens, index);
     const from = amount?.next ?? index;
     let to = from;
-    while (to < end && !separates(tokens[to]) && (to === from || quantity(tokens, to) === undefined)) to += 1;
+    while (to < end && !separates(tokens[to]) && (to === from || (quantity(tokens, to) === undefined && !endsName(tokens, to, end))))
+      to += 1;
     const named = upToTalk(tokens.slice(from, to));
     // "3 roses or 2 peonies": which of them is not said.
     if (amount !== undefined && tokens[to - 1]?.text === 'or' && quantity(tokens, to) !== undefined) return undefined;

@@ -2,8 +2,9 @@
 
 import type { RecipeLineFact } from '../fact.ts';
 import { eachSaid } from '../goods/each-price.ts';
+import { leavesOut } from '../goods/not-put-in.ts';
 import { quantity } from '../goods/quantity.ts';
-import { separates } from '../goods/recipe-lines.ts';
+import { linesIn, separates } from '../goods/recipe-lines.ts';
 import { pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader, type Unworded } from '../phrase.ts';
 import { stepDone } from '../progress/losses.ts';
@@ -121,16 +122,22 @@ const find = (reader: Reader): Finding[] => {
   ];
 };
 
-// "groom gets 2 ranunculus, everyone else 1": the same flower, another number.
+// "groom gets 2 ranunculus, everyone else 1": the same flower, another number. "ushers get 1 fern frond, groom gets 2 plus a feather": and more.
 const alike = (reader: Reader, { start, end }: Stretch, before: readonly RecipeLineFact[] | undefined): StretchRead | undefined => {
-  const role = roleHeading.at(reader.tokens, start, end);
-  const wearer = who(role?.kept['r']);
-  const amount = role === undefined ? undefined : quantity(reader.tokens, role.end);
+  const { tokens } = reader;
+  const role = roleHeading.at(tokens, start, end);
+  const named = role?.kept['r'];
+  const wearer = who(named, named === undefined ? undefined : tokens[tokens.indexOf(named, start) + 1]);
+  const amount = role === undefined ? undefined : quantity(tokens, role.end);
   const [line, second] = before ?? [];
-  const behind = reader.tokens[amount?.next ?? end]?.means['each'] === undefined ? 0 : 1; // "groomsmen 1 each"
-  if (wearer === undefined || amount?.stems === undefined || amount.next + behind < end || line === undefined || second !== undefined)
+  if (wearer === undefined || amount?.stems === undefined || line === undefined || second !== undefined) return undefined;
+  const behind = tokens[amount.next]?.means['each'] === undefined ? 0 : 1; // "groomsmen 1 each"
+  const rest = amount.next + behind < end && separates(tokens[amount.next + behind]) ? linesIn(reader, amount.next + behind, end) : [];
+  const counted = rest?.every((each) => each.known && (each.line.stems ?? each.line.length) !== undefined) === true;
+  if (rest === undefined || !counted || (rest.length === 0 && amount.next + behind < end && !leavesOut(tokens, amount.next + behind, end)))
     return undefined;
-  return { wearer: true, fact: { fact: 'recipe', lines: [{ ingredient: line.ingredient, stems: amount.stems, wearer }] } };
+  const lines = [{ ingredient: line.ingredient, stems: amount.stems }, ...rest.map((each) => each.line)];
+  return { wearer: true, fact: { fact: 'recipe', lines: lines.map((each) => ({ ...each, wearer })) } };
 };
 
 // "groom gets 1 protea, best man gets 2 zinnies": beside wearers whose flowers are known, a counted word that no list knows is one too.

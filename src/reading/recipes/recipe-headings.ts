@@ -17,15 +17,17 @@ export const heading = pattern(
 export const forPiece = pattern('for (the|our)? <p:piece>');
 /** "… for each groomsman" */
 export const forWearer = pattern('(for|<each>) (each|every|the|all the|all|both)? <r:role>');
-/** "… - that's the corsage" */
-export const thatsThe = pattern("(that's|thats|that is|makes|=) (the|our|my|your) <p:piece> (recipe)?");
+/** "… - that's the corsage", "… and that's yer lapel" */
+export const thatsThe = pattern(
+  "((and|so)? (that's|thats|that is|that'll be|thatll be|that will be|that makes|there's|theres|bob's|bobs)|makes|=) (the|our|my|your|yer|ur|yr|his|her|their|it for the|it for a) <p:piece> (recipe|then)?",
+);
 /** "2 roses, 1 fern - corsage", "3 roses 2 wax (corsage)", "1 protea 2 wax = bout": the piece behind a sign, at the very end. */
 export const endsWithPiece = pattern('(-|=|:|,|\\(|\\>|- \\>) (a|an|the|each|per|for|one)? <p:piece> (each|recipe)? (\\))?');
 /** "an extra rose", "1 more rose": beside what is in it, which only the thread knows. */
 export const oneMore = pattern('(extra|more|less|fewer|another) (stem|stems|sprig|sprigs|bit|bits)? (of)? (<material>)? <ingredient>');
 export const forSome = pattern('for (the|all|all the|every)? <n:count> (<material>)? <p:piece>');
 export const roleHeading = pattern(
-  '(for)? (the)? (<r:role>|<r:owner>) (<piece>)? (:|=|-|gets|has|have|get|takes|take|needs|need|uses|use|is|are|with|,)? (:)? (just|only)?',
+  '(for)? (the)? (<r:role>|<r:owner>) (<piece>|side|side people)? (:|=|-|gets|has|have|get|takes|take|needs|need|uses|use|is|are|with|,)? (:)? (just|only)?',
 );
 export const sameAs = pattern('(the)? <r:role> (is|gets|has)? (the)? same as (the)? <s:role>');
 // "buttonhole recipe 1 rose …", "wrist corsage 4 spray rose 2 stems …": the piece stands before its list without a colon.
@@ -66,6 +68,8 @@ const roleNamed = new Map(roles.map((role) => [role.one, role]));
 const singular = /^(is|has|gets|needs|takes|wants|contains)$/;
 export const who = (token: Token | undefined, after?: Token): string | undefined => {
   const one = token?.means['role'] ?? token?.means['owner'];
+  // "bride side 2 roses each"
+  if (after?.text === 'side' && (one === 'bride' || one === 'groom')) return `${one} side`;
   const role = one === undefined ? undefined : roleNamed.get(one);
   // "grooms buttonhole gets 2 roses"
   const his = singular.test(after?.text ?? '') || (after?.means['piece'] !== undefined && !/s$/.test(after.text));

@@ -88,7 +88,9 @@ export const readStretch = (reader: Reader, { start, end }: Stretch, titled = fa
   if (
     tokens
       .slice(start, end)
-      .some((token, at) => !madeOf(start + at) && /^(done|made|finished|ready|boxed|broke|broken|snapped|not|instead)$/.test(token.text))
+      .some(
+        (token, at) => !madeOf(start + at) && /^(done|made|finished|ready|sorted|boxed|broke|broken|snapped|not|instead)$/.test(token.text),
+      )
   )
     return undefined;
 

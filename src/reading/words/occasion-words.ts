@@ -14,7 +14,7 @@ export const occasions: readonly string[] = wordList(`
   anniversary, communion, confirmation, matric, graduation, grad, grads, homecoming, hoco, quince, quinceanera, quinceañera, mitzvah, barmitzvah,
   batmitzvah, banquet, convocation, cotillion, fete, fundraiser, nikah, nikkah, walima, valima, baraat, barat, puja, pooja, shaadi, nuptials,
   elopement, handfasting, luncheon, pageant, regatta, recital, festival, premiere, soiree, races, expo, retirement, jubilee, ordination, inauguration,
-  lobola, umembeso, farewell, unveiling, housewarming, awards, prizegiving, prize-giving, dinner-dance, supper-dance, party, function, event,
+  lobola, umembeso, muhurtham, muhurtam, muhurthum, muhurat, muhurth, kalyanam, karaj, pheras, chuppah, solemnisation, solemnization, farewell, unveiling, housewarming, awards, prizegiving, prize-giving, dinner-dance, supper-dance, party, function, event,
   reunion, investiture, valedictory
 `);
 
