@@ -1,11 +1,11 @@
-// The words behind a number that make it a total: "450 all up", "€220, for the lot", "R2 400 all".
+// The words behind a number that make it a total: "450 all up", "1,450 even for everything", "€220, for the lot", "R2 400 all".
 
 import { type Match, pattern } from '../pattern.ts';
 import type { Token } from '../text/token.ts';
 import { codesAfter } from '../words/currency-words.ts';
 
 const allAfter = pattern(
-  '(,)? (<k:upTo>|<k:budget>)? (\\( )? (<all>|for (all|the) <n:count>|for everyone|the lot|for (the|both) (pair|two|set|trio|lot)|for all of <filler>|for (the|that) line|per line|line total|the (two|three|four|five|six|pair|set)) (\\))? (<k:upTo>)?',
+  '(,)? (even|flat|straight|dead|round|net|clean)? (<k:upTo>|<k:budget>)? (\\( )? (<all>|for (all|the) <n:count>|for everyone|the lot|for (the|both) (pair|two|set|trio|lot)|for all of <filler>|for (the|that) line|per line|line total|the (two|three|four|five|six|pair|set)) (\\))? (<k:upTo>)?',
 );
 const taxScope = pattern('(each)? (n|and|&|is|are)? (<included>|<onTop>|plus|\\+|<tax>)');
 // "4 corsages $28, total $220": the word heads the number behind it.

@@ -1,9 +1,12 @@
-// Bare prices beside several kinds that no single piece could cost: "10 bouts £140, 5 corsages £250" are what each line comes to.
+// Bare prices beside several kinds that no single piece could cost: "10 bouts £140, 5 corsages £250", "$126 for the bouts, $112 for the corsages" are what each line comes to.
 
 import type { PieceKind } from '../../handbook/pieces.ts';
+import type { Fact } from '../fact.ts';
 import type { Reader } from '../phrase.ts';
+import type { Ask } from '../reading.ts';
 import type { Line, Matched } from './match-prices.ts';
-import { countOf } from './read-order.ts';
+import type { Price } from './price-at.ts';
+import { countOf, lineFacts } from './read-order.ts';
 
 // Above this one piece is out of all proportion, in a currency like the pound (common practice, no source).
 const most: Readonly<Record<PieceKind, number>> = {
@@ -26,9 +29,59 @@ const isDear = (reader: Reader, { mention, price }: Line): boolean => {
   return count > 1 && amount > limit && amount / count <= limit && amount / count >= 3;
 };
 
+// Above this what a line comes to leaves a usual price for each of its pieces (common practice, no source).
+const least: Readonly<Record<PieceKind, number>> = {
+  buttonhole: 6,
+  corsage: 15,
+  'wrist corsage': 15,
+  'pin corsage': 15,
+  'flower crown': 30,
+  'hair flower': 6,
+  unspecified: 6,
+};
+// "$126 for the bouts": the words say themselves what it is for.
+const namedBehind = (reader: Reader, price: Price | undefined): boolean =>
+  price?.piece !== undefined &&
+  price.per === 'unsaid' &&
+  price.number.max === undefined &&
+  (price.pieceIndex ?? -1) > price.index &&
+  /^(for|on)$/.test(reader.tokens[price.index + 1]?.text ?? '');
+const fitsLine = ({ mention, price }: Line): boolean =>
+  countOf(mention).count === 1 || Number(price?.number.amount) / countOf(mention).count >= least[mention.kind];
+
+// "2 corsages 2 crowns, $60 for the corsages, $200 for the crowns": either way is a usual price.
+const askLines = (reader: Reader, lines: readonly Line[]): Ask => {
+  const priced = lines.flatMap(({ price }) => price ?? []);
+  const words = reader.words(Math.min(...priced.map(({ start }) => start)), Math.max(...priced.map(({ end }) => end)));
+  const choice = (per: 'each' | 'all') => ({
+    words: per === 'each' ? 'for each' : 'for all of a kind',
+    facts: lineFacts(reader, {
+      lines: lines.map((line) => (line.price ? { ...line, price: { ...line.price, per } } : line)),
+      spare: [],
+    }) as Fact[],
+  });
+  return { about: 'price', why: 'each or all', words, choices: [choice('each'), choice('all')] };
+};
+
+const withNamed = (reader: Reader, matched: Matched): (Matched & { ask?: Ask }) | undefined => {
+  const { lines, common } = matched;
+  const [only, second] = lines;
+  if (only !== undefined && second === undefined && common !== undefined && namedBehind(reader, common))
+    return isDear(reader, { mention: only.mention, price: common }) ? { ...matched, common: { ...common, per: 'all' } } : undefined;
+  if (lines.length < 2 || !lines.every(({ price }) => namedBehind(reader, price))) return undefined;
+  const all = (line: Line): Line =>
+    line.price && fitsLine(line) ? { ...line, price: { ...line.price, per: 'all' } } : { mention: line.mention };
+  // One that can only be its line's says how the others are meant; where that cannot be, they stay open.
+  if (lines.some((line) => isDear(reader, line))) return { ...matched, lines: lines.map(all) };
+  if (!lines.every(fitsLine) || lines.every(({ mention }) => countOf(mention).count === 1)) return undefined;
+  return { ...matched, lines: lines.map(({ mention }) => ({ mention })), ask: askLines(reader, lines) };
+};
+
 /** Each line's price as the line's own total where it could be for no one piece; a bare price beside such a one is left open. */
-export const withDearLines = (reader: Reader, matched: Matched): Matched => {
+export const withDearLines = (reader: Reader, matched: Matched): Matched & { ask?: Ask } => {
   const { lines } = matched;
+  const named = withNamed(reader, matched);
+  if (named !== undefined) return named;
   // "150 and 60 each" in a row behind the kinds
   const next = (at: number): number => lines[at + 1]?.mention.start ?? Number.MAX_SAFE_INTEGER;
   if (lines.some(({ price }, at) => price !== undefined && price.index > next(at))) return matched;

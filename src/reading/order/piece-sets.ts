@@ -17,9 +17,37 @@ const perSet = pattern('(,|-|:)? (at|@|for)? <c:amount> (a|per|each|the|/|for ea
 const own = (number: NumberRead | undefined): object =>
   number === undefined ? {} : { price: { amount: number.amount, per: 'each', ...currencyFields(number) } };
 
+// "5 bouts + 5 wrist corsages, $60 a set": as many of the one as of the other are so many sets.
+const alike = pattern(
+  '<n:count> (<material>)? <a:piece> (and|,|&|\\+|/|plus|with|n){0,2} <m:count> (<material>)? <b:piece> (,|-|:|\\()? (at|@|for)? <c:amount> ((a|per|each|the|/|for each|for a|for the|for) (matching|matched)? (set|sets|combo|duo|package)|(a|per|each|/) (pair|pr)) (\\))?',
+);
+const setsOfAlike = (reader: Reader): Finding | undefined => {
+  const match = alike.in(reader.tokens, 0, reader.tokens.length);
+  const { n, a, m, b, c } = match?.kept ?? {};
+  const [first, second] = [a?.means['piece'] as PieceKind | undefined, b?.means['piece'] as PieceKind | undefined];
+  // "4 bouts 12, 4 corsages 50 a pair": a pair right behind one kind may be of that kind.
+  const at = c === undefined ? -1 : reader.tokens.indexOf(c, match?.start);
+  const stretch = reader.tokens.slice(match?.start, match?.end);
+  const joined = stretch.some(({ text }) => /^(and|&|\+|n|plus|with)$/.test(text)) || /^[,:-]$/.test(reader.tokens[at - 1]?.text ?? '');
+  if (!joined && stretch.some(({ text }) => /^(pair|pr)$/.test(text))) return undefined;
+  // "20 a set aside"
+  if (/^(aside|up|down|out|off|of|back)$/.test(reader.tokens[match?.end ?? 0]?.text ?? '')) return undefined;
+  const [count, other, each] = [n?.number, m?.number, c?.number];
+  if (match === undefined || count === undefined || each === undefined || first === undefined || second === undefined) return undefined;
+  for (let index = match.start; index < match.end; index++) if (!reader.free(index)) return undefined;
+  // Where there are not as many of both, nothing says what a set is.
+  if (first === second || count.amount !== other?.amount || count.max !== undefined || each.max !== undefined)
+    return { start: match.start, end: match.end, held: true };
+  const lines: Unworded[] = [first, second].map((piece) => ({ fact: 'pieces', piece, count: Number(count.amount) }));
+  const amount = decimal(each.amount).times(count.amount).toFixed();
+  return found(reader, match.start, match.end, [...lines, { fact: 'price', amount, per: 'all', ...currencyFields(each) }]);
+};
+
 /** One line for each kind, as many as there are sets; a price for the set is told as the total of all sets. */
 export const piecesOfSets = (reader: Reader): Finding | undefined => {
   const { tokens } = reader;
+  const matched = setsOfAlike(reader);
+  if (matched !== undefined) return matched;
   const match = sets.in(tokens, 0, tokens.length);
   const [count, first, second] = [match?.kept['n']?.number, match?.kept['a']?.means['piece'], match?.kept['b']?.means['piece']];
   if (match === undefined || count === undefined || first === undefined || second === undefined) return undefined;

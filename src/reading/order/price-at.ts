@@ -1,7 +1,6 @@
 // Reads the words around one number as a price: for each, for all, or neither said; a floor, a ceiling or a budget; and of which piece.
 
 import type { PieceKind } from '../../handbook/pieces.ts';
-import { decimal } from '../../values/decimal.ts';
 import { isA, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import { isCount, type NumberRead, type Token } from '../text/token.ts';
@@ -9,6 +8,7 @@ import { allBehind, loneAll, wholeCapped } from './all-words.ts';
 import { type Bundle, bundleBehind } from './bundles.ts';
 import { coversAll } from './covers.ts';
 import { ofPeople } from './each-wearer.ts';
+import { dozenBehind } from './per-dozen.ts';
 import { endsThere } from './price-ends.ts';
 import { perPieceBehind } from './the-one-priced.ts';
 
@@ -44,7 +44,6 @@ const allBefore = pattern(
   '(<a:all>|subtotal|sub total|sub - total|flat|comes to|come to|came to|works out at|work out at|it all|the whole lot|whole order|paying|paid|invoice) (is|of|:|=|should be|should read|should say|should have been|will be|was|comes to|price|cost|would be|now|at|for|budget|around|about|to)? (to|of|is|about)?',
 );
 const atBefore = ['@', 'at'];
-const perDozen = pattern('(per|a|/|the) <plain>');
 
 const kindOf = (token: Token | undefined): Price['kind'] =>
   token === undefined ? undefined : token.means['budget'] !== undefined ? 'budget' : token.means['upTo'] !== undefined ? 'up to' : 'from';
@@ -90,12 +89,12 @@ export const priceAt = (reader: Reader, index: number): Price | undefined => {
     kind = kindOf(before.kept['k']);
     start = before.start;
   }
-  // "Rs 1,200 per doz": twelve of them
-  const dozen = perDozen.at(tokens, end, tokens.length);
-  if (dozen !== undefined && tokens[dozen.end - 1]?.number?.inDozens === true) {
-    const one = decimal(number.amount).dividedBy(12);
-    if (one.decimalPlaces() > 2 || number.max !== undefined) return undefined;
-    return { index, start, end: dozen.end, number: { ...number, amount: one.toFixed() }, per: 'each', at: false };
+  const dozen = dozenBehind(tokens, number, end);
+  if (dozen === 'open') return undefined;
+  if (dozen !== undefined) {
+    const of = forNamed.at(tokens, dozen.end, tokens.length);
+    const kinds = of === undefined ? {} : { piece: of.kept['piece']?.means['piece'] as PieceKind, pieceIndex: of.end - 1 };
+    return { index, start, end: dozen.end, number: dozen.number, per: 'each', at: false, ...kinds };
   }
   const allHead = endingAt(reader, wholeCapped, start, 7) ?? endingAt(reader, allBefore, start, 4);
   const labels = endingAt(reader, labelled, start, 4);

@@ -18,6 +18,7 @@ interface Again {
   readonly before: Mention;
   readonly at: number; // its number
   readonly sure: boolean;
+  readonly per: Price['per'];
 }
 
 const againAt = ({ tokens }: Reader, mentions: readonly Mention[], mention: Mention): Again | undefined => {
@@ -37,7 +38,10 @@ const againAt = ({ tokens }: Reader, mentions: readonly Mention[], mention: Ment
   const single =
     !one.endsWith('s') && (other === `${one}s` || other === `${one}es` || (other === one && before.count?.number?.amount === '1'));
   const sure = number.form === 'money' || joined || (single && Number(number.amount) >= 8);
-  return { mention, before, at, sure };
+  // "$126 for the bouts" may be what they come to.
+  const each = tokens.slice(at + 1, mention.index).some(({ text, means }) => means['each'] !== undefined || /^(a|an|per|\/)$/.test(text));
+  const named = /^(for|on)$/.test(tokens[at + 1]?.text ?? '') && !each;
+  return { mention, before, at, sure, per: named ? 'unsaid' : 'each' };
 };
 
 /** The mentions with those that only name what a price is for told as such, and their prices. */
@@ -65,7 +69,7 @@ export const pricedAgain = (reader: Reader, mentions: readonly Mention[]): { men
       const { count: _, countIndex: __, exact: ___, ...named } = mention;
       return { ...named, start: mention.index };
     }),
-    prices: meant.flatMap(({ mention, at }) => {
+    prices: meant.flatMap(({ mention, at, per }) => {
       const number = reader.tokens[at]?.number;
       if (number === undefined || !reader.free(at)) return [];
       return [
@@ -74,7 +78,7 @@ export const pricedAgain = (reader: Reader, mentions: readonly Mention[]): { men
           start: at,
           end: mention.last + 1,
           number,
-          per: 'each' as const,
+          per,
           at: false,
           piece: mention.kind,
           pieceIndex: mention.index,

@@ -8,7 +8,7 @@ import type { Mention } from './mention.ts';
 import type { Price } from './price-at.ts';
 
 const behindName = pattern('(is|are|at|@|=|:|cost|come to|go for|sell at|go at|will be)? (only|just)? <n:amount> (<each>)?');
-const beforeName = pattern('<n:amount> (<each>)? (for|on) (the|our|a|each)? <p:piece>');
+const beforeName = pattern('<n:amount> (<e:each>)? (for|on) (the|our|a|each)? <p:piece>');
 
 // "15 ea the bouts 28 ea the corsages"
 const isNumberAhead = (tokens: readonly Token[], start: number): boolean => {
@@ -36,7 +36,8 @@ export const toldPrices = (reader: Reader, mentions: readonly Mention[], known: 
       const before = beforeName.at(tokens, start, mention.index + 1);
       const told = before?.kept['n']?.number;
       if (before?.end === mention.index + 1 && told !== undefined && reader.free(start))
-        return [{ ...own, index: start, start, end: before.end, number: told }];
+        // "$112 for the corsages" may be what they come to.
+        return [{ ...own, per: before.kept['e'] === undefined ? 'unsaid' : 'each', index: start, start, end: before.end, number: told }];
     }
     return [];
   });

@@ -3,6 +3,8 @@
 import type { PieceKind } from '../../handbook/pieces.ts';
 import type { FactOf } from '../fact.ts';
 import { countsAtFirst } from '../order/at-first.ts';
+import { firstThen } from '../order/first-then.ts';
+import { kindBehind } from '../order/kind-behind.ts';
 import { piecesOfSets } from '../order/piece-sets.ts';
 import { currencyFields } from '../order/read-order.ts';
 import { sharesByPrice } from '../order/shares-by-price.ts';
@@ -68,7 +70,7 @@ const someShared = (reader: Reader): Finding | undefined => {
 
 const find = (reader: Reader): Finding[] => {
   const { tokens } = reader;
-  const priced = sharesByPrice(reader) ?? piecesOfSets(reader) ?? countsAtFirst(reader);
+  const priced = firstThen(reader) ?? sharesByPrice(reader) ?? piecesOfSets(reader) ?? countsAtFirst(reader) ?? kindBehind(reader);
   if (priced !== undefined) return [priced];
   const worn = sharesByWearer(reader);
   if (worn.length > 0) return worn;

@@ -5,6 +5,7 @@ import type { Fact } from '../fact.ts';
 import { namedBefore, needed, pairPrices, pricedOnly, withListed } from '../order/apart-counts.ts';
 import { settleBundles } from '../order/bundles.ts';
 import { withoutCheckSums } from '../order/check-sums.ts';
+import { countsOfAll } from '../order/counts-of-all.ts';
 import { withCurrencySaid } from '../order/currency-said.ts';
 import { withDearLines } from '../order/dear-lines.ts';
 import { countOrPrice, impossiblePrice } from '../order/doubtful-prices.ts';
@@ -23,6 +24,7 @@ import { pricesOfOthers } from '../order/prices-of-others.ts';
 import { askPricesOrDay } from '../order/prices-or-day.ts';
 import { askEachOrAll, countOf, likelyPer, lineFacts, priceFact } from '../order/read-order.ts';
 import { refined } from '../order/refined-mentions.ts';
+import { relativePrices } from '../order/relative-prices.ts';
 import { equalsTotal, nameFirstAsk, settleTotals } from '../order/settle-prices.ts';
 import { withoutSum } from '../order/shares-by-price.ts';
 import { isSpare } from '../order/spare-pieces.ts';
@@ -76,16 +78,28 @@ const loosely = (reader: Reader, price: Price): boolean => {
 const find = (reader: Reader): Finding[] => {
   const doubtful = impossiblePrice(reader) ?? hangsOnPrice(reader) ?? countOrPrice(reader);
   if (doubtful !== undefined) return [doubtful];
+  const named = findMentions(reader);
   const again = pricedAgain(
     reader,
-    refined(findMentions(reader)).filter(({ index }) => !isSpare(reader.tokens, index)),
+    refined(named).filter(({ index }) => !isSpare(reader.tokens, index)),
   );
   const all = again.mentions;
   const counts = new Set(all.flatMap((mention) => (mention.countIndex === undefined ? [] : [mention.countIndex])));
   const ends = new Set(all.filter((mention) => mention.countIndex !== undefined).flatMap((mention) => [mention.last, mention.end - 1]));
   const series = seriesPrices(reader, all);
   const told = [...again.prices, ...toldPrices(reader, all, again.prices)];
-  const found = findPrices(reader, counts, ends).filter((price) => !told.some((each) => each.index === price.index));
+  const numbers = findPrices(reader, counts, ends).filter((price) => !told.some((each) => each.index === price.index));
+  const whole = countsOfAll(named, numbers);
+  if (whole.doubtful) return [{ start: all[0]?.start ?? 0, end: all.at(-1)?.end ?? reader.tokens.length, held: true }];
+  for (const index of whole.tokens) counts.add(index);
+  const plain = numbers.filter((price) => !whole.prices.includes(price) && !counts.has(price.index));
+  const relative = relativePrices(reader, all, [...told, ...plain]);
+  const open = relative.find(({ price }) => price === undefined);
+  if (open !== undefined) return [{ start: all[0]?.start ?? open.start, end: open.end, held: true }];
+  const found = [
+    ...plain.filter(({ index }) => !relative.some(({ start, end }) => index >= start && index < end)),
+    ...relative.flatMap(({ price }) => price ?? []),
+  ].sort((a, b) => a.index - b.index);
   const said = series.length > 0 ? series : withListed(reader, all, counts, [...told, ...found, ...pairPrices(reader, all)]);
   const kindPrices = pricesOfOthers(reader, all, said);
   const ownPrices = withCurrencySaid(
@@ -123,10 +137,10 @@ const find = (reader: Reader): Finding[] => {
   }
   const placement = matchPrices(mentions, equalsTotal(reader, prices, counts));
   const matched = settleBundles(reader, settleTotals(reader, withDearLines(reader, placement), pieces));
-  const open = prices.length === 0 ? askPricesOrDay(reader, mentions) : undefined;
+  const doubt = prices.length === 0 ? askPricesOrDay(reader, mentions) : undefined;
   const coversOther = reader.tokens.some((token) => token.means['other'] !== undefined);
   const facts: Fact[] = [...lineFacts(reader, matched), ...kindPrices.map(({ fact }) => fact)];
-  const asks: Ask[] = [matched.ask ?? [], open?.ask ?? []].flat();
+  const asks: Ask[] = [matched.ask ?? [], doubt?.ask ?? []].flat();
   const read: Price[] = matched.lines.flatMap((line) => (line.price === undefined ? [] : [line.price]));
   const common = matched.common;
   if (matched.ask !== undefined || matched.lines.length === 1)
@@ -173,8 +187,9 @@ const find = (reader: Reader): Finding[] => {
   );
   const problems = bad === undefined ? [] : [problem('count-not-positive', { words: reader.words(bad.start - 1, bad.end) })];
   const tokens = [
-    ...takes(reader, [...ordered, ...sums], [...read, ...checked, ...kindPrices.map(({ price }) => price)]),
-    ...(open === undefined ? [] : [open.index]),
+    ...takes(reader, [...ordered, ...sums], [...read, ...checked, ...whole.prices, ...kindPrices.map(({ price }) => price)]),
+    ...whole.tokens,
+    ...(doubt === undefined ? [] : [doubt.index]),
   ];
   const [first = 0] = tokens;
   // A price that was placed and then left open is no loose number.

@@ -10,6 +10,7 @@ import { joinHourWords } from './hour-words.ts';
 import { joinHoursAndMinutes } from './hours-and-minutes.ts';
 import { withOpenQuestions } from './inner-questions.ts';
 import { lex } from './lex.ts';
+import { joinLots } from './lots.ts';
 import { nameWords } from './name-words.ts';
 import { joinRanges } from './number-ranges.ts';
 import { joinUnits } from './number-units.ts';
@@ -125,6 +126,7 @@ const stages: readonly ((tokens: readonly Token[]) => readonly Token[])[] = [
   joinHoursAndMinutes,
   joinRanges,
   nameWords,
+  joinLots,
   boxesAsGoods,
   withoutOwners,
   withKindMeant,

@@ -62,12 +62,17 @@ const inThousands = (first: Token, second: Token | undefined): Token => {
   return decimal(low.amount).lt(times) && amount.lt(high.amount) ? changed(first, { number: { ...low, amount: amount.toFixed() } }) : first;
 };
 
+// "18 lapels btw 14 and 17 each": behind a word for tax it is the tax of the Netherlands.
+const isBtw = (tokens: readonly Token[], index: number): boolean =>
+  tokens[index - 1]?.text === 'btw' &&
+  !/^(ex|excl|exclusief|incl|inclusief|inc|in|plus|\+|zonder|met|%|with|and|no|of)$/.test(tokens[index - 2]?.text ?? '');
+
 const joinPair = (tokens: readonly Token[], index: number): { token: Token; next: number } | undefined => {
   const link = linkAt(tokens, index + 1);
   const given = link === undefined ? undefined : tokens[index];
   const first = given === undefined || link === undefined ? undefined : inThousands(given, tokens[link.next]);
   if (first === undefined || link === undefined || !rangeable(first.number)) return undefined;
-  const between = tokens[index - 1]?.text === 'between';
+  const between = tokens[index - 1]?.text === 'between' || isBtw(tokens, index);
   if (link.kind === 'and' && !between) return undefined;
   const second = tokens[link.next];
   if (second === undefined || !rangeable(second.number) || months.test(tokens[link.next + 1]?.text ?? '')) return undefined;
@@ -137,6 +142,9 @@ export const joinRanges = (tokens: readonly Token[]): Token[] => {
   for (let index = 0; index < tokens.length; ) {
     const pair = joinPair(tokens, index);
     let token = pair?.token ?? (tokens[index] as Token);
+    const linked = /^(and|&|\+|n)$/.test(tokens[index + 1]?.text ?? '');
+    if (pair !== undefined && linked && isBtw(tokens, index))
+      joined[joined.length - 1] = changed(tokens[index - 1] as Token, { text: 'between' });
     index = pair?.next ?? index + 1;
     if (token.number !== undefined && (token.number.form === 'plain' || token.number.form === 'money')) {
       const after = roughAfter(tokens, index);

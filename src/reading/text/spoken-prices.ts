@@ -16,6 +16,13 @@ const priceBehind = /^(plus|\+|inc|incl|ex|excl|each|,|\.|vat|gst|tax|incl\.|inc
 const differs = formOf(
   '((more|extra|less|off|cheaper|dearer) (per|each|on|off|a|for|every|the|from|<piece>)|(to|onto|on|off) (each|every|all|the price))',
 );
+// "one bout eighteen fifty": a price right behind the piece that was counted.
+const pieceWord =
+  /^(bouts?|bhs?|lapels?|buttonholes?|boutonn?ieres?|boutonni.res?|corsages?|crowns?|halos?|combs?|flowers?|pieces?|pins?)$/;
+const pieceBehindCount = (tokens: readonly Token[], index: number): boolean =>
+  pieceWord.test(tokens[index - 1]?.text ?? '') &&
+  [2, 3].some((back) => tokens[index - back]?.number?.form === 'plain' || /^(a|an|the)$/.test(tokens[index - back]?.text ?? ''));
+
 export const wordedPrice = (tokens: readonly Token[], index: number): WithUnit | undefined => {
   // "fifteen-fifty each" is a price; "fifteen-twenty each" a range
   const dash = tokens[index + 1]?.text === '-' && tokens[index + 1]?.glued === true && tokens[index + 2]?.glued === true ? 1 : 0;
@@ -38,7 +45,10 @@ export const wordedPrice = (tokens: readonly Token[], index: number): WithUnit |
   const usual =
     /^(25|50|75|95|99)$/.test(cents.amount) &&
     (Number(whole.amount) <= 20 || Number(whole.amount) % 10 !== 0) &&
-    (/^[,:-]$/.test(before?.text ?? '') || before?.kind === 'line' || (before?.number !== undefined && tokens[index - 2]?.text === 'x')) &&
+    (/^[,:-]$/.test(before?.text ?? '') ||
+      before?.kind === 'line' ||
+      (before?.kind === 'word' && pieceBehindCount(tokens, index)) ||
+      (before?.number !== undefined && tokens[index - 2]?.text === 'x')) &&
     (after === undefined || after.kind === 'line' || priceBehind.test(after.text));
   // "two fifty more per crown", "add two fifty to each"
   const more = /^(25|50|75|95|99)$/.test(cents.amount) && Number(whole.amount) <= 20 && differs.at(tokens, index + 2 + dash) !== undefined;

@@ -1,0 +1,33 @@
+// How many there are together, said beside the kinds: "38 all told - 30 lapels, 8 corsages", "38 pieces in all: 30 lapels at 17, 8 corsages at 32". It is no price.
+
+import type { Mention } from './mention.ts';
+import type { Price } from './price-at.ts';
+import { countOf } from './read-order.ts';
+
+export interface CountsOfAll {
+  /** The prices that are none. */
+  readonly prices: readonly Price[];
+  /** The tokens of "38 pieces". */
+  readonly tokens: readonly number[];
+  /** A total that could only be a number of pieces, and is not theirs. */
+  readonly doubtful: boolean;
+}
+
+const leastEach = 2; // a whole order for less than this a piece is no price, whatever the currency: common practice, no source
+
+export const countsOfAll = (mentions: readonly Mention[], prices: readonly Price[]): CountsOfAll => {
+  const counted = mentions.filter(({ countIndex }) => countIndex !== undefined);
+  const lines = counted.filter(({ kind }) => kind !== 'unspecified');
+  if (lines.length < 2 || lines.some(({ count }) => count?.number?.max !== undefined)) return { prices: [], tokens: [], doubtful: false };
+  const all = lines.reduce((sum, line) => sum + countOf(line).count, 0);
+  const bare = prices.filter(
+    ({ number, per, kind }) => number.form === 'plain' && per === 'all' && kind === undefined && number.max === undefined,
+  );
+  const isSum = ({ number }: Price): boolean => Number(number.amount) === all;
+  const sums = counted.filter((line) => line.kind === 'unspecified' && countOf(line).count === all);
+  return {
+    prices: bare.filter(isSum),
+    tokens: sums.flatMap(({ start, end }) => Array.from({ length: end - start }, (_, at) => start + at)),
+    doubtful: bare.some((price) => !isSum(price) && Number(price.number.amount) < leastEach * all),
+  };
+};

@@ -1,0 +1,94 @@
+// A price said as so much less or more than the one before it: "5 pin corsages £22.50, 12 BH a fiver less each".
+
+import { decimal } from '../../values/decimal.ts';
+import { type Match, pattern } from '../pattern.ts';
+import type { Reader } from '../phrase.ts';
+import type { NumberRead } from '../text/token.ts';
+import type { Mention } from './mention.ts';
+import type { Price } from './price-at.ts';
+import { currencyFields } from './read-order.ts';
+
+const apiece = '(<each>|per (piece|item|one|bout|corsage)|a (piece|pop|go))';
+const word = '(less|cheaper|lower|under|below|more|dearer|higher|above|over)';
+const which = '(the|those|that|them|for the|a)? (<p:piece>|others|ones|other|first|that)';
+const than = `((than|then) ${which})?`;
+const lead = '(at|,|for|are|is|:|-)? (a)?';
+const forms = [
+  pattern(`${lead} <n:amount> (${word}|extra) ${apiece} ${than}`),
+  pattern(`${lead} <n:amount> ${apiece} (${word}|extra) ${than}`),
+  pattern(`${lead} <n:money> (<each>)? <t:upTo> ${which}`),
+  pattern(`${lead} <n:money> (<each>)? <t:from> ${which}`),
+  pattern(`${lead} <n:money> ${word} ${than}`),
+];
+const downwards = /^(less|cheaper|lower|under|below|less than|cheaper than|lower than)$/;
+const comparing = /than$/;
+const ends = (reader: Reader, end: number): boolean => {
+  const next = reader.tokens[end];
+  return (
+    next === undefined ||
+    next.kind !== 'word' ||
+    ['included', 'onTop', 'taxName', 'taxWord', 'all'].some((tag) => next.means[tag] !== undefined) ||
+    /^(and|n|plus|then)$/.test(next.text)
+  );
+};
+
+const sign = (number: NumberRead): string | undefined => number.currency ?? number.symbol;
+
+interface Told {
+  readonly price?: Price;
+  readonly start: number;
+  readonly end: number;
+}
+
+const matchAt = ({ tokens }: Reader, index: number): Match | undefined => {
+  for (const form of forms) {
+    const match = form.at(tokens, index, tokens.length);
+    const compared = match?.kept['t'];
+    if (match !== undefined && (compared === undefined || comparing.test(compared.text))) return match;
+  }
+  return undefined;
+};
+
+// The one price that stands before it, of one kind alone; several unlike ones leave it open.
+const baseOf = (prices: readonly Price[], index: number, piece: string | undefined): Price | undefined => {
+  const before = prices.filter((price) => price.index < index);
+  const own = piece === undefined ? before : before.filter((price) => price.piece === piece);
+  const [base] = own.length > 0 ? own : before;
+  const same = before.every(({ number }) => number.amount === base?.number.amount);
+  const exact = base !== undefined && base.number.max === undefined && base.number.or === undefined && base.kind === undefined;
+  return exact && (same || own.length === 1) && base.per !== 'all' && base.forCount !== true ? base : undefined;
+};
+
+/** What each counted kind costs whose price is told by the one before it; without a price where that cannot be said. */
+export const relativePrices = (reader: Reader, mentions: readonly Mention[], prices: readonly Price[]): Told[] =>
+  mentions.flatMap((mention): Told[] => {
+    const match = mention.countIndex === undefined ? undefined : matchAt(reader, Math.max(mention.end, mention.last + 1));
+    const number = match?.kept['n']?.number;
+    if (match === undefined || number === undefined || number.max !== undefined || reader.tokens[match.end]?.text === 'or') return [];
+    const index = reader.tokens.findIndex((token, at) => at >= match.start && token === match.kept['n']);
+    const known = prices.filter((price) => price.index !== index);
+    const base = baseOf(known, index, match.kept['p']?.means['piece']);
+    const less = reader.tokens.slice(index + 1, match.end).some(({ text }) => downwards.test(text));
+    const amount = base === undefined ? undefined : decimal(base.number.amount).plus(decimal(number.amount).times(less ? -1 : 1));
+    const mixed = base !== undefined && sign(base.number) !== undefined && sign(number) !== undefined && sign(base.number) !== sign(number);
+    if (base === undefined || amount === undefined || !amount.gt(0) || mixed || !ends(reader, match.end))
+      return [{ start: match.start, end: match.end }];
+    const { number: said } = base;
+    const own = { ...said, ...(sign(said) === undefined ? currencyFields(number) : {}), amount: amount.toFixed() };
+    return [
+      {
+        start: match.start,
+        end: match.end,
+        price: {
+          index,
+          start: match.start,
+          end: match.end,
+          number: own,
+          per: 'each',
+          at: false,
+          piece: mention.kind,
+          pieceIndex: mention.index,
+        },
+      },
+    ];
+  });
