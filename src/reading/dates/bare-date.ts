@@ -10,10 +10,18 @@ const asBefore = pattern(
   '<material> (again|anyway|anyhow|too|likewise|instead|as (before|usual|always|ever|last time|per usual)|like (before|last time)|same as (before|last time|usual))',
 );
 
+// "this coming sunday 10.30am at the marae": where people marry or are buried.
+const venue = pattern(
+  '(,|at|in|@){1,2} (the|our|their|her|his)? ((<unlisted>|st|saint){0,2} (marae|church|chapel|cathedral|abbey|minster|kirk|temple|mandir|gurdwara|mosque|masjid|synagogue|shul|registry|registry office|vineyard|winery|crematorium|basilica)|(st|saint) <unlisted>)',
+);
+
 /** Whether nothing but days, hours, a material and small words is said. */
 export const isBareDate = (reader: Reader, spoken: readonly { readonly start: number; readonly end: number }[]): boolean => {
   const { tokens } = reader;
   const again = asBefore.in(tokens, 0, tokens.length);
+  const hour = tokens.some(({ number }) => number?.form === 'time');
+  const place = hour ? venue.in(tokens, 0, tokens.length) : undefined;
+  const placed = place !== undefined && (place.end === tokens.length || /^[,.]$/.test(tokens[place.end]?.text ?? '')) ? place : undefined;
   return tokens.every((token, index) => {
     if (token.kind === 'line' || !reader.free(index) || spoken.some((read) => read.start <= index && index < read.end)) return true;
     return (
@@ -24,7 +32,8 @@ export const isBareDate = (reader: Reader, spoken: readonly { readonly start: nu
       token.means['material'] !== undefined ||
       token.means['weekday'] !== undefined ||
       token.number?.form === 'time' ||
-      (again !== undefined && again.start <= index && index < again.end)
+      (again !== undefined && again.start <= index && index < again.end) ||
+      (placed !== undefined && placed.start <= index && index < placed.end)
     );
   });
 };

@@ -4,6 +4,7 @@
 import { type Match, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import type { Token } from '../text/token.ts';
+import { clippedHour } from './clipped-hours.ts';
 import { hourRunTogether } from './run-together.ts';
 
 export interface TimeRead {
@@ -152,6 +153,8 @@ const besideOnly = (reader: Reader, index: number): TimeRead | undefined => {
     const { hour, minute, end } = together;
     return one(at(hour > 12 || token?.text.startsWith('0') ? hour : of24(hour, half), minute), end);
   }
+  const clipped = pieces() ? undefined : clippedHour(tokens, index);
+  if (clipped !== undefined && standsAlone(tokens, clipped.end)) return one(at(clipped.hour, clipped.minute), clipped.end);
   const ish = token?.number?.approx === true && !pieces() ? hourOf(token) : undefined;
   if (ish !== undefined && standsAlone(tokens, index + 1)) return one(at(of24(ish, half), 0));
   // "by friday, 20 bouts at 12": what each costs.

@@ -11,6 +11,19 @@ const led =
 const at = /^(at|by|before|@)$/;
 const between = /^(on|this|the|,)$/;
 
+// "arvo wedding 5.30 on sat", "ceremony 2.15 sat 20 feb": hours and minutes right behind the occasion.
+const clock = /^\d{1,2}[.:][0-5]\d$/;
+const dottedBehind = (reader: Reader, index: number, reads: readonly DateRead[]): TimeRead | undefined => {
+  const { tokens } = reader;
+  const before = tokens[index - 1]?.text ?? '';
+  if (!clock.test(tokens[index]?.text ?? '') || !(isOccasion(before) || /^(do|service|vows|mass|ball|dinner|lunch)$/.test(before)))
+    return undefined;
+  const time = timeAt(reader, index, true);
+  const next = time === undefined ? undefined : reads.find((read) => read.start >= time.end && read.start - time.end <= 2);
+  if (time === undefined || next === undefined) return undefined;
+  return tokens.slice(time.end, next.start).every(({ text }) => between.test(text)) ? time : undefined;
+};
+
 /** The hour that begins here, where a day follows at once. */
 export const timeAhead = (reader: Reader, index: number, reads: readonly DateRead[]): TimeRead | undefined => {
   const { tokens } = reader;
@@ -18,6 +31,8 @@ export const timeAhead = (reader: Reader, index: number, reads: readonly DateRea
   const goods = tokens[index - 1]?.text === ',' ? tokens[index - 2] : tokens[index - 1];
   if (own !== undefined && (goods?.number ?? goods?.means['piece'] ?? goods?.means['each']) !== undefined)
     return { start: index, end: index + 2, time: own };
+  const dotted = dottedBehind(reader, index, reads);
+  if (dotted !== undefined) return dotted;
   const lead = at.test(tokens[index]?.text ?? '') ? index : index - 1;
   if (!at.test(tokens[lead]?.text ?? '') || !(led.test(tokens[lead - 1]?.text ?? '') || isOccasion(tokens[lead - 1]?.text ?? '')))
     return undefined;

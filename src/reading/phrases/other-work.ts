@@ -1,5 +1,6 @@
 // Flower work that is not worn, and numbers that belong to someone else's business: read so that nobody else reads them, and said to nobody.
 
+import { clippedHour } from '../dates/clipped-hours.ts';
 import { hourRunTogether } from '../dates/run-together.ts';
 import { otherWorkAlone } from '../held/other-work-alone.ts';
 import { nextWork, speaksOfPrice, workAhead } from '../held/work-ahead.ts';
@@ -35,8 +36,9 @@ const find = (reader: Reader): Finding[] => {
     for (const form of forms) {
       const match = form.at(reader.tokens, index, reader.tokens.length);
       if (match === undefined) continue;
-      // "ceremony at 0930"
-      if (reader.tokens[index]?.number?.form === 'code' && hourRunTogether(reader.tokens, index) !== undefined) continue;
+      // "ceremony at 0930", "sat feb 20 11a"
+      const code = reader.tokens[index]?.number?.form === 'code';
+      if (code && (hourRunTogether(reader.tokens, index) ?? clippedHour(reader.tokens, index)) !== undefined) continue;
       // "prom order: 3 bouts" counts bouts.
       const next = reader.tokens[match.end];
       // "75 bouts, unit 7.80 eur" prices a unit; "unit 4" is a place.

@@ -9,6 +9,7 @@ import { together } from '../wearers/across-lines.ts';
 import { askHowMany } from '../wearers/ask-how-many.ts';
 import { countedAgain } from '../wearers/counted-again.ts';
 import { headsAlone } from '../wearers/head-counts.ts';
+import { tellsLess } from '../wearers/heads-told.ts';
 import { oneLess } from '../wearers/one-less.ts';
 import { type Entry, readWearers } from '../wearers/read-wearers.ts';
 import { severalEach } from '../wearers/several-each.ts';
@@ -118,6 +119,11 @@ const find = (reader: Reader): Finding[] => {
       tokens.some((token) => /^(everyone|everybody|wearers)$/.test(token.text));
     // "11 in the party plus the celebrant": whether she is one of them is not said.
     if (bridal && read.total !== undefined && read.heads === 1 && tokens.some((token) => joins.test(token.text))) continue;
+    // "12 in the bridal party, 2 not wearing, so 11": it does not add up.
+    if (bridal && tellsLess(reader, own)) {
+      findings.push({ start: own.start, end: own.end, held: true });
+      continue;
+    }
     // "bridal party is 5 and 5": neither is the total.
     if (bridal && twoNumbers.in(reader.tokens, own.start, own.end) !== undefined) continue;
     if (bridal && read.total !== undefined && (read.entries.length === 0 || read.heads === 1)) {

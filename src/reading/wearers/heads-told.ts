@@ -15,10 +15,18 @@ const opens =
 const sumUp =
   "(,|-)? (so|=|that's|thats|makes|making|that makes|which makes|which is|makes it|total|totals|in total|altogether|is|it's|its|comes to|or|- \\>){1,2}";
 
+// "10 in the party but 2 don't want any"
+const lessForm = pattern(
+  "(,|-|\\(|but|and|though|;){0,2} (<n:count>|one|a couple) (of them|of those|of the lot|of em|people|ppl|guys|lads)? (are|is|have|has)? (don't want|dont want|doesn't want|doesnt want|do not want|don't need|dont need|doesn't need|doesnt need|won't wear|wont wear|not wearing|aren't wearing|arent wearing|isn't wearing|isnt wearing|won't be wearing|wont be wearing|refuse to wear|opted out|opting out|said no|say no|says no|passed|not bothered|not having|not getting|go without|going without|declined|dropped out|pulled out) (any|one|them|it|theirs|a flower|flowers|on it|to it)? (thanks|at all|\\))?",
+);
+/** Whether some of those counted wear none. */
+export const tellsLess = ({ tokens }: Reader, { start, end }: Part): boolean => lessForm.in(tokens, start, end) !== undefined;
+
 /** What each form tells: how many in all, on one side, on each side, beside them, or only that they wear one. */
-type Told = 'heads' | 'side' | 'each side' | 'plus' | 'sum' | 'wear' | 'party' | 'included' | 'left out' | 'some' | 'pause';
+type Told = 'heads' | 'less' | 'side' | 'each side' | 'plus' | 'sum' | 'wear' | 'party' | 'included' | 'left out' | 'some' | 'pause';
 
 const told: readonly (readonly [Told, Pattern])[] = [
+  ['less', lessForm],
   ['each side', pattern(`(,|-|:)? ${opens} <n:count> (${folk}){0,2} (on)? (each|either|<a:word>) side`)],
   ['side', pattern(`(,|-|:|\\()? (and|plus|&|n)? ${whose} (side|family|lot) (:|-|=|,|has|have|is|are|of)? <n:count> (${folk}){0,2}`)],
   [
@@ -115,7 +123,7 @@ export const headsTold = (reader: Reader, part: Part): number | undefined => {
   const { tokens } = reader;
   const heads: number[] = [];
   const sides: number[] = [];
-  let [plus, beside, sum] = [0, false, 0];
+  let [plus, beside, sum, less] = [0, false, 0, 0];
   let [worn, party, included, game] = [false, false, false, false];
   for (let index = part.start; index < part.end; ) {
     const match = firstAt(forms, tokens, index, part.end);
@@ -142,6 +150,9 @@ export const headsTold = (reader: Reader, part: Part): number | undefined => {
         if (more === undefined) return undefined;
         plus += more;
         beside = true;
+      } else if (kind === 'less') {
+        if (heads.length + sides.length === 0 || less > 0) return undefined;
+        less = number !== undefined ? count : tokens.slice(own.start, own.end).some(({ text }) => text === 'couple') ? 2 : 1;
       } else if (kind === 'heads') heads.push(count);
       else if (kind === 'side') sides.push(count);
       else if (kind === 'each side') sides.push(count, count);
@@ -160,7 +171,7 @@ export const headsTold = (reader: Reader, part: Part): number | undefined => {
   // "groom side 11 people total wearing"
   const inAll = tokens.slice(part.start, part.end).some(({ text, means }) => text === 'total' || means['all'] !== undefined);
   if (sides.length === 1 && heads.length === 0 && worn && inAll && !beside && sum === 0) return sides[0];
-  return agreed({ heads, sides, plus, beside, sum }, worn || party || included);
+  return agreed({ heads, sides, plus, beside, sum, less }, worn || party || included);
 };
 
 interface Numbers {
@@ -169,11 +180,18 @@ interface Numbers {
   readonly plus: number;
   readonly beside: boolean;
   readonly sum: number;
+  readonly less: number;
 }
 
 const summed = (counts: readonly number[]): number => counts.reduce((all, count) => all + count, 0);
 
-const agreed = ({ heads, sides, plus, beside, sum }: Numbers, sure: boolean): number | undefined => {
+const agreed = ({ heads, sides, plus, beside, sum, less }: Numbers, sure: boolean): number | undefined => {
+  // "10 in the party but 2 don't want any, so 8 wearing"
+  if (less > 0) {
+    const all = heads[0] ?? summed(sides);
+    const told = heads[1] ?? (sum > 0 ? sum : all - less);
+    return told === all - less && told > 0 && heads.length <= 2 && !Number.isNaN(sum) && !beside && sure ? told : undefined;
+  }
   const [first = 0, ...rest] = heads;
   const both = summed(sides);
   if (sides.length !== 0 && sides.length !== 2) return undefined;

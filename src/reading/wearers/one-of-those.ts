@@ -29,7 +29,7 @@ const forms: readonly Pattern[] = [
     `${before} of (whom|which|them) <count> (is|are|being|will be) (also)? (the|a|his|her)? (<owner>|<role>|<word>)? <r:role> ${after}`,
   ),
   pattern(
-    `${before} <count> of (whom|which|them|those|these|the <n:count> <g:role>|the <n:count>|the <g:role>|the (lads|guys|men|lot|boys)) (is|are|being|'s|will be|doubles as|doubling as|acting as|is doubling as|as){0,2} (also)? (the|a|his|her)? (<owner>|<role>)? <r:role> ${after}`,
+    `${before} <count> of (whom|which|them|those|these|them's|thems|em|em's|' em|the <n:count> <g:role>|the <n:count>|the <g:role>|the (lads|guys|men|lot|boys)) (is|are|being|'s|will be|doubles as|doubling as|acting as|is doubling as|as){0,2} (also)? (the|a|his|her)? (<owner>|<role>)? <r:role> ${after}`,
   ),
 ];
 // "3 brothers, one is the best man": some of those just named, who are as many or more.
@@ -38,8 +38,38 @@ const someAre = pattern(`${before} <k:count> (is|are|being|will be) (also)? (the
 const counted = pattern(`${before} (the)? <r:role> (included|incl|<included>|counted|inclusive) ${after}`);
 const ofTheMen = /^(groomsmen|ushers|men|boys|attendants|friends)$/;
 
+// "best man (hes the brother too dont count him twice)": somebody by another name.
+const noSecond =
+  "(,|-|so|and|pls|please){0,2} (don't|dont|do not|no need to|not to) (count|add|list|double count|include) (him|her|them|it)? (twice|again|as two|separately|as well|too|both times|2x)?";
+const another = "(the|his|her|my|our|their|a|an)? (<owner>|groom's|bride's)? <role>";
+const sameOne = [
+  pattern(
+    `(\\(|,|-|and){0,2} (he's|hes|he is|she's|shes|she is|who's|whos|who is|that's also|is|its) (also|just|really|both)? ${another} (too|as well|aswell|also)? (${noSecond})? (\\))?`,
+  ),
+  pattern(`(\\(|,|-)? ${noSecond} (\\))?`),
+  pattern('\\( (also|aka|doubles as|doubling as) (the|a|his|her)? <role> (<any>){0,7} \\)'),
+];
+// "best man, brother (same person)": the last two are one.
+const oneAndSame = pattern(
+  '(\\(|,|-){0,2} (the|all|both)? (one and the)? same (person|man|guy|bloke|fella|lad|woman|lady|girl|one|human) (\\))?',
+);
+const isSameOne = (reader: Reader, index: number, end: number, entries: Entry[]): number | undefined => {
+  const [last, other] = [entries.at(-1), entries.at(-2)];
+  if (last === undefined || last.count !== 1) return undefined;
+  // "brother (same person)" may have been noted with him.
+  if (other?.count === 1 && /^(the )?same (person|man|guy|bloke|fella|lad|woman|lady|girl)$/i.test(last.note ?? '')) {
+    entries.pop();
+    return undefined;
+  }
+  const both = other?.count === 1 ? oneAndSame.at(reader.tokens, index, end) : undefined;
+  if (both !== undefined) entries.pop();
+  return (both ?? firstAt(sameOne, reader.tokens, index, end))?.end;
+};
+
 /** Where the words about one of those end; the list is given what they tell of it. */
 export const oneOfThose = (reader: Reader, index: number, end: number, entries: Entry[]): number | undefined => {
+  const same = isSameOne(reader, index, end, entries);
+  if (same !== undefined) return same;
   const match = firstAt(forms, reader.tokens, index, end);
   const role = match?.kept['r']?.means['role'];
   if (match === undefined || role === undefined) return someOfLast(reader, index, end, entries);
