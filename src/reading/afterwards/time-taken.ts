@@ -18,7 +18,7 @@ const took = [
     `(it|that|this|they)? (all|really|actually)? (took|taken|spent) (${team})? (${some}){0,2} <d:duration> (between us|${whole})? (for|on|to make|to do|making|doing|to finish|to get through|getting through|to wire|to complete|to knock out|to box) (the|about|all|all the)? (<n:count> (of them|of the|of those|of these)? (<material>)? (<p:piece>)?|<p:piece>|${job})`,
   ),
   pattern(
-    `<n:count> (<p:piece>)? (took|taken|in|done in|made in|finished in|boxed in|all done in|done and dusted in) (us|me)? (${some})? <d:duration>`,
+    `<n:count> (<p:piece>)? (took|taken|in|done in|made in|finished in|boxed in|all done in|done and dusted in) (us|me|her|him|<unlisted>)? (${some})? <d:duration>`,
   ),
   pattern(`(the|all the|all|all of the) <many:piece> (took|taken) (${team})? (${some})? <d:duration> (between us|${whole})?`),
   pattern(`(it|that|this|they)? (all|really|actually)? (took) (${team})? (${some}){0,2} <d:duration> (between us|${whole})?`),

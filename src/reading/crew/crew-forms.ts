@@ -104,7 +104,7 @@ export const thisWeek = pattern('(this|next|all|for the) (week|weekend)');
 export const rateForms = [
   pattern('<n:count> (<p:piece>) (an|per|/|a|every|in an|p) (hour|hr|h)'),
   pattern(
-    '(do|does|make|makes|making|doing|can do|did|manage|knock out|get|gets|can make|averaging|average|avg|at|about|pace|speed|rate|done) (is|of|about|around|through)? <n:count> (<p:piece>)? (an|per|/|a|every|in an|p) (hour|hr|h)',
+    '(do|does|make|makes|making|doing|can do|did|manage|(knock|knocks|bang|bangs|churn|churns|crank|cranks|smash|smashes|pump|pumps|turn|turns|bash|whip|whips) (out|up|off|through)|get|gets|can make|averaging|average|avg|at|about|pace|speed|rate|done) (is|of|about|around|through)? <n:count> (<p:piece>)? (an|per|/|a|every|in an|p) (hour|hr|h)',
   ),
 ];
 // A habit, not work done: "she does 20 lapels in 2 hours".

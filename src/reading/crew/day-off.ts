@@ -6,6 +6,7 @@ import { firstAt, type Pattern, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import { dateIn } from './days-at-bench.ts';
+import { apartAtSo } from './hands.ts';
 
 const whenever =
   '(again|all|this|next|on|for|from|the|until|till|til|day|<weekday>|tomorrow|tmrw|today|week|<count>|<ordinal>|<month>){0,4}';
@@ -27,7 +28,7 @@ const forms: readonly Pattern[] = [
 export const dayOff = (reader: Reader, part: Part): Stretch | undefined => {
   const { tokens } = reader;
   let [start, end] = [-1, -1];
-  for (const clause of clausesOf(reader, part)) {
+  for (const clause of clausesOf(reader, part).flatMap((each) => apartAtSo(reader, each))) {
     let off = false;
     for (let index = clause.start; index < clause.end && !off; index++) off = firstAt(forms, tokens, index, clause.end) !== undefined;
     if (off && start < 0) start = clause.start;

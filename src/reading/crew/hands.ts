@@ -102,11 +102,25 @@ const wagesDiffer = ({ tokens }: Reader, { start, end }: Part): boolean => {
   );
   return hourly && first?.kept['w']?.number?.amount !== second?.kept['w']?.number?.amount;
 };
+// "jo's got 5 hrs, the rest 3": hours of others, beside those that would be read as the hours of them all.
+const hoursOfOthers = pattern(
+  "<duration> (<any>){0,3} (,|and|&|n|but|;|-|while|whereas|then){1,2} (the|my|our)? (<count>|<any>)? (<any>)? (does|do|can do|can|could|got|has|have|for|only|just|'s|doing|in for) (only|just|do|about)? <h:count> (,|and|-|hrs|max|tops|only|each|<each>|a head|\\)|today|tomorrow|<weekday>)?",
+);
+// "one girl 4 hrs at 12 an hour, the other 6 at 14"
+const hoursOfOther = pattern('<duration> (<any>){0,6} (other|others|the rest|rest) (<any>){0,2} (<count>|<duration>)');
+const readsOthers = ({ tokens }: Reader, { start, end }: Part): boolean => {
+  if (hoursOfOther.in(tokens, start, end) !== undefined) return true;
+  const match = hoursOfOthers.in(tokens, start, end);
+  const [hours, next] = [match?.kept['h']?.number, match === undefined || match.end >= end ? undefined : tokens[match.end]];
+  if (match === undefined || !(Number(hours?.amount) <= 14)) return false;
+  return match.end === end || !(tokens[match.end - 1] === match.kept['h'] && next !== undefined);
+};
 const slower = pattern('(twice|half|double) as (long|fast|slow|quick|quickly|many)');
 export const unsureHands = (reader: Reader, { start, end }: Part): boolean =>
   daysUnlike(reader, { start, end, asked: false }) ||
   hoursDiffer(reader, { start, end, asked: false }) ||
   wagesDiffer(reader, { start, end, asked: false }) ||
+  readsOthers(reader, { start, end, asked: false }) ||
   slower.in(reader.tokens, start, end) !== undefined ||
   oneMore.in(reader.tokens, start, end) !== undefined ||
   pieceworkOfSome.in(reader.tokens, start, end) !== undefined ||
@@ -160,10 +174,16 @@ export const countAway = ({ tokens }: Reader, { start, end }: Part): number => {
 
 // "jo's sick so only 2 of us": why there are no more.
 const reason = /^(as|because|cos|coz|cuz|since|with)$/;
+// "i can knock out 9 an hour if noone talks to me": no one is out.
+const turnsOut = /^(knock|bang|churn|crank|smash|pump|turn|bash|hammer|whack|put|get|sort|find|make)(s|ing|ed|es)?$/;
 const saysAway = ({ tokens }: Reader, { start, end }: Stretch): boolean =>
-  tokens.slice(start, end).some((token) => awayWord.test(token.text)) && !tokens.slice(start, end).some((token) => reason.test(token.text));
+  tokens
+    .slice(start, end)
+    .some(({ text }, at, words) => awayWord.test(text) && !(text === 'out' && turnsOut.test(words[at - 1]?.text ?? ''))) &&
+  !tokens.slice(start, end).some((token) => reason.test(token.text));
 
-const apartAtSo = ({ tokens }: Reader, { start, end }: Stretch): Stretch[] => {
+/** "niamh's out sick so it's 3 of us": two clauses, with nothing between them. */
+export const apartAtSo = ({ tokens }: Reader, { start, end }: Stretch): Stretch[] => {
   const at = tokens.findIndex(({ text }, index) => index > start && index < end - 1 && text === 'so');
   return at < 0
     ? [{ start, end }]

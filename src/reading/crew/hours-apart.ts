@@ -9,21 +9,22 @@ import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import { hoursOf } from './pace.ts';
 
-const opens = "(,|and|&|\\+|plus|then|n){0,2} (the|our|my)? (me|i|i'm|i'll|<bench>|<who:word>) (\\()?";
-const does = "(:|-|for|does|doing|has|can do|can|is|is in|in|'s|on|will do){0,2}";
-const withHours = pattern(`${opens} ${does} <d:duration> (\\))?`);
-const withNumber = pattern(`${opens} ${does} <n:count>`);
+const opens = "(,|and|&|\\+|plus|then|n){0,2} (the|our|my)? (me|i|i'm|i'll|i've|ive|<b:bench>|<who:word>) (\\()?";
+const does = "(:|-|for|does|doing|has|have|got|can do|can|could do|can give|gives|is|is in|in|'s|on|will do|only|just|about){0,3}";
+const withHours = pattern(`${opens} ${does} <d:duration> (\\))? (for (this|it|these|them)|free|spare|max|tops)?`);
+const withNumber = pattern(`${opens} ${does} <n:count> (max|tops|only|hrs)?`);
 // "5 hours for me and 3 for meg"
 const link = "(,|and|&|n|\\+|plus|then|that's|thats|its|it's|so|about){0,2}";
-const hoursFor = pattern(`${link} <d:duration> for (the|our|my)? (me|myself|<bench>|<who:word>)`);
-const numberFor = pattern(`${link} <n:count> for (the|our|my)? (me|myself|<bench>|<who:word>)`);
+const hoursFor = pattern(`${link} <d:duration> for (the|our|my)? (me|myself|<b:bench>|<who:word>)`);
+const numberFor = pattern(`${link} <n:count> for (the|our|my)? (me|myself|<b:bench>|<who:word>)`);
 // "fri: sipho 4h, me 6h", "we have anna for 6 hrs and beth for 4"
 const ahead = pattern("(:|-|,|we have|we've got|weve got|we've|i have|i've got|we got|got|have|it's|its|there's|theres|will be){1,2}");
 const summed = pattern(
   "(,|=|so|-){0,2} (=|that's|thats|is|makes|total|total of|in total|altogether)? (=|:)? (<n:count>|<n:duration>) (hrs|hours|h)? (total|in total|altogether|all up|all in)? (for|on)?",
 );
-const nobody =
-  /ing$|^(lunch|setup|set up|prep|drive|travel|cleanup|install|admin|wedding|ceremony|reception|break|total|design|church|venue|market|shop|van|soak|photos|collection|pickup|parking|order|another|about|around|only|last|first|party|event|job|work|time|est|max|min|roughly|labour|labor|hours|speeches|service|tents?|florals?|flowers|marquee|hair|makeup|bar|music|catering|stage|lighting|lights|site|load|unload|dentist|gym|yoga|college|class|uni|sleep|film|flight|bus|train|walk|buffer|spare|rest|delivery|them|it|that|this|these|those|one|each|everything|the|all|now|free|both|dinner|tea)$/; // "2 hours for wiring"
+export const notSomeone =
+  /ing$|^(lunch|setup|set up|prep|drive|travel|cleanup|install|admin|wedding|ceremony|reception|break|total|design|church|venue|market|shop|van|soak|photos|collection|pickup|parking|order|another|about|around|only|last|first|party|event|job|work|time|est|max|min|roughly|labour|labor|hours|speeches|service|tents?|florals?|flowers|marquee|hair|makeup|bar|music|catering|stage|lighting|lights|site|load|unload|dentist|gym|yoga|college|class|uni|sleep|film|flight|bus|train|walk|buffer|spare|rest|delivery|them|it|that|this|these|those|one|each|everything|the|all|now|free|both|dinner|tea|we|we've|weve|they|they've|you|you've|us|need|needs|needed|want|wants|takes|took|have|plus|minus|maybe|say|or|not|before|after|until|till|including|incl|at|in|on|with|leaves|left)$/; // "2 hours for wiring"
+const several = /s$|^(people|team|crew|staff|men|women|folk|ppl)$/;
 // People may be called as plants are.
 const firstNames = /^(rose|ivy|heather|daisy|jasmine|poppy|rosemary|fern|holly|iris|lily|violet|olive|basil)$/;
 
@@ -38,12 +39,14 @@ export const hoursApart = (reader: Reader, part: Part): Finding | undefined => {
   let index = part.start;
   let total = decimal(0);
   let people = 0;
+  let crowd = false;
   const titled = dayAt(reader, index, part.end);
   if (titled !== undefined) {
     days.push(titled);
     index = titled.end;
   }
-  index = ahead.at(reader.tokens, index, part.end)?.end ?? index;
+  // "i've got 5 hrs, dana's got 3": one's own hours, where "we've got anna for 6" opens a list.
+  if (withHours.at(reader.tokens, index, part.end) === undefined) index = ahead.at(reader.tokens, index, part.end)?.end ?? index;
   while (index < part.end) {
     const match =
       firstAt([hoursFor, withHours], reader.tokens, index, part.end) ??
@@ -52,7 +55,9 @@ export const hoursApart = (reader: Reader, part: Part): Finding | undefined => {
     const hours = match?.kept['n'] === undefined ? hoursOf(match?.kept['d']) : Number(match.kept['n'].number?.amount);
     // "lapel 5 min, corsage 12 min" is how long they take.
     if (match === undefined || hours === undefined || hours < 0.5 || hours > 14) break;
-    if (who !== undefined && nobody.test(who.text)) return undefined;
+    if (who !== undefined && notSomeone.test(who.text)) return undefined;
+    // "juniors 3 hrs, me 5": how many juniors is not said.
+    crowd ||= several.test(match.kept['b']?.text ?? '');
     if (who !== undefined && !firstNames.test(who.text) && Object.keys(who.means).some((tag) => tag !== 'role')) return undefined;
     total = total.plus(hours);
     people += 1;
@@ -72,6 +77,7 @@ export const hoursApart = (reader: Reader, part: Part): Finding | undefined => {
     index = day?.end ?? index;
   }
   if (people < 2 || index < part.end) return undefined;
+  if (crowd) return { start: part.start, end: part.end, held: true };
   const [day, ...others] = days;
   // "me 3 hrs sat, jo 5 hrs sun": no one day's hours.
   if (others.some((other) => other.days.join() !== day?.days.join())) return undefined;

@@ -15,7 +15,6 @@ import {
   handsBehind,
   longAgo,
   nobody,
-  oneHand,
   otherMatter,
   payWord,
   perDay,
@@ -32,18 +31,21 @@ import { namesSpan, spanOf } from './days-span.ts';
 import { hoursEach, isEach } from './each-hours.ts';
 import { finishedAhead } from './finished-ahead.ts';
 import { away, countAway, peopleIn, someoneHelps, unsureHands } from './hands.ts';
+import { handsShared } from './hands-shared.ts';
 import { hoursApart } from './hours-apart.ts';
+import { oneIsPaid } from './one-paid.ts';
 import { countedHands, hoursOf, othersPace, pace, wageIn } from './pace.ts';
 import { pacesListed } from './paces-listed.ts';
 import { askPaidOrMade } from './paid-or-made.ts';
 import { evenly, shiftHours, shiftsDiffer } from './shift-hours.ts';
 import { namesKinds } from './speaks-of-hands.ts';
+import { uncounted } from './uncounted.ts';
 
 /** `behind`: the part stands behind other hands and their day; `timed`: hours are said for all of them. */
 export const readShift = (reader: Reader, part: Part, behind = false, timed = false, beside = false): Finding | undefined => {
   const { tokens } = reader;
   const words = tokens.slice(part.start, part.end);
-  const apart = hoursApart(reader, part);
+  const apart = handsShared(reader, part) ?? hoursApart(reader, part);
   if (apart !== undefined) return apart;
   const listed = pacesListed(reader, part);
   if (listed !== undefined) return found(reader, part.start, part.end, listed);
@@ -53,8 +55,8 @@ export const readShift = (reader: Reader, part: Part, behind = false, timed = fa
   const myself = alone.in(tokens, part.start, part.end);
   const waged =
     wage !== undefined &&
-    words.some((token) => token.number?.form === 'duration') &&
-    oneHand.at(tokens, part.start, part.end) !== undefined;
+    (words.some((token) => hoursOf(token) !== undefined) || shiftHours(reader, part) !== undefined) &&
+    oneIsPaid(reader, part);
   const people =
     peopleIn(reader, part) ??
     (waged ? 1 : undefined) ??
@@ -146,6 +148,10 @@ export const readShift = (reader: Reader, part: Part, behind = false, timed = fa
     (namesKinds(words, ours) && !counted && wage === undefined && hours === undefined)
   )
     return undefined;
+  if (
+    uncounted(reader, part, [people, hours, total, wage?.wage], named, duration === undefined && bare === undefined && hours !== undefined)
+  )
+    return { start: part.start, end: part.end, held: true };
   // "mon to wed, 5 hrs a day": the sum is each day's or that of them all.
   const overDays =
     span !== undefined ||

@@ -115,7 +115,10 @@ const findingOf = (reader: Reader, [as, match]: readonly [ToldAs, Match], start:
     const ask = countOrPrice(reader, match, piece, number?.amount ?? '1');
     if (ask !== undefined) return { start, end, asks: [ask] };
   }
-  return found(reader, start, end, [factFor(as, count, piece, before === undefined ? undefined : Number(before.amount))]);
+  // "all 24 lapels done and dusted"
+  const all = as === 'made' && number !== undefined && reader.tokens[match.start]?.text === 'all' ? { all: true as const } : {};
+  const fact = factFor(as, count, piece, before === undefined ? undefined : Number(before.amount));
+  return found(reader, start, end, [{ ...fact, ...all } as Unworded]);
 };
 
 const find = (reader: Reader): Finding[] => {

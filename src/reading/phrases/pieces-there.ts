@@ -8,14 +8,15 @@ const lovely =
   '(gorgeous|lovely|stunning|fab|fabulous|beautiful|perfect|amazing|cute|sweet|great|good|nice|brilliant|unreal|class|savage|deadly|mint|sick|insane|divine|dreamy|spot on|on point|rough|rubbish|tired|tragic|odd|funny|huge|tiny|wonky|fine|ok|okay|so so|a bit (<word>)?|well (<word>)?)';
 const where =
   '(in|on|by|under|beside) (the|my|our|a|that) (cooler|fridge|box|boxes|bench|tray|shelf|van|chiller|coolroom|cool room|cold room|bucket|dark|corner|window|table|hall|studio|shop|side|rack|board|trolley|car)';
-const state = `(((are|is|were|was|all|both|still|just|now|have|has|being|been|do|really|so|going to be|gonna be){0,3} ((looking|look|looks|looked|smell|smells|smelling|came out|coming out|come out|turned out|turning out) (so|really|very|pretty|absolutely|a bit|bloody|super|all|just){0,2} ${lovely}|cooling (down)?|resting|sat ${where}|sitting (pretty|${where})|stood ${where}|lined up (and)? (<word>)?|stacked (up)? (and)? (<word>)?|laid out|photographed|hanging (up)?|hung up|bar (the|their|its)? <word>|(rescued|saved|salvaged) (from (<any>){1,3})?|out for delivery|on the road|stuck (to|on|down) (<any>){0,3}|pretty much (there|done|ready)|nearly there|almost there|under way|on the way|too (small|big|heavy|wide|long|tall|short|tight|loose|dark|pale|bright|similar|plain|fussy|bulky|open)|missing (a|an|the|their|its|some) <word>|(still)? (need|needs) (backs|backing|pins|pinning|ribbon|ribbons|tape|taping|magnets|labels|labelling|water|misting|boxing|wiring|gluing|glue|tags|tissue) (still|yet|on|now)?|need (their|a|an|new|some|its|more) <word>|needs (their|a|an|new|some|its|more) <word>|a (lifesaver|joy|nightmare|pain|delight|hit)))|(are|is|were|was) (so|really|very|absolutely)? ${lovely}|down)`;
+const state = `(((are|is|were|was|all|both|still|just|now|have|has|being|been|do|really|so|going to be|gonna be){0,3} ((looking|look|looks|looked|smell|smells|smelling|came out|coming out|come out|turned out|turning out) (so|really|very|pretty|absolutely|a bit|bloody|super|all|just){0,2} ${lovely}|cooling (down)?|resting|sat ${where}|sitting (pretty|${where})|stood ${where}|lined up (and)? (<word>)?|stacked (up)? (and)? (<word>)?|laid out|photographed|hanging (up)?|hung up|bar (the|their|its)? <word>|(rescued|saved|salvaged) (from (<any>){1,3})?|out for delivery|on the road|stuck (to|on|down) (<any>){0,3}|pretty much (there|done|ready)|nearly there|almost there|under way|on the way|took (me|us|her|him)? (forever|ages|an age|all (day|morning|afternoon|arvo|night|evening)|(way)? too long|longer than (<any>){1,3}|hours)|too (small|big|heavy|wide|long|tall|short|tight|loose|dark|pale|bright|similar|plain|fussy|bulky|open)|missing (a|an|the|their|its|some) <word>|(still)? (need|needs) (backs|backing|pins|pinning|ribbon|ribbons|tape|taping|magnets|labels|labelling|water|misting|boxing|wiring|gluing|glue|tags|tissue) (still|yet|on|now)?|need (their|a|an|new|some|its|more) <word>|needs (their|a|an|new|some|its|more) <word>|a (lifesaver|joy|nightmare|pain|delight|hit)))|(are|is|were|was) (so|really|very|absolutely)? ${lovely}|down)`;
 const those = '(the|those|these|my|your|our|all|all the|that|first|last|other|of the){0,3}';
 const some = `<count> (of (the|those|these|my|our))? (extra|more|other|last|little|big)? (<material>)? <piece>`;
 const forms = [
   `${those} ${some} ${state}`,
-  `(i)? ((made|making|make) a (start|dent) (on|in)|working (through|on|my way through|thru)|cracking on with|cracked on with|chipping away at|ploughing through|wading through|love|loving|loved|adore|admiring|obsessed with|(well done|great job|nice work|good job|lovely job|great work) (on|with)|thanks for|thank you for|(half|part) way (through|thru)|halfway (through|thru)) ${those} ${some}`,
+  `(i)? ((made|making|make) a (start|dent) (on|in)|working (through|on|my way through|thru)|cracking on with|cracked on with|chipping away at|ploughing through|wading through|love|loving|loved|adore|admiring|obsessed with|(well done|great job|nice work|good job|lovely job|great work) (on|with)|thanks for|thank you for|part way (through|thru)|(i'm|im|i am|we're|were|we are|about)? (halfway|half way|half - way) (through|thru)) ${those} ${some}`,
   `(the|those|these|your) ${some} (that|which)? (you|she|he|they|we|i|<unlisted>) (did|made|sent|left|dropped off|finished)`,
 ].map((source) => pattern(source));
+const halfway = pattern("(i'm|im|i am|we're|were|we are|about)? (halfway|half way|half - way) (<any>){1,4} <n:count>");
 // Anywhere in the sentence: what somebody saw, left lying or fetched of them.
 const talk = [
   `(saw|seen|seeing|sees|spotted|admired|cried (at|over)|drooling over|showed (me|us|her|him|them|everyone)|showing off) ${those} ${some}`,
@@ -40,6 +41,10 @@ const findIn = (reader: Reader, part: Part): Finding[] => {
   const match = firstAt(forms, tokens, start, part.end);
   if (match === undefined) return [];
   const behind = tokens.slice(match.end, part.end);
+  // "halfway through the 30 bouts" is fifteen made; of 13 there is no half.
+  const half = halfway.at(tokens, match.start, match.end);
+  if (half !== undefined)
+    return Number(half.kept['n']?.number?.amount) % 2 === 0 ? [] : [{ start: match.start, end: match.end, held: true }];
   const [next] = behind;
   // "6 bouts down 4 to go" tells of the work.
   const down = tokens[match.end - 1]?.text === 'down' && next !== undefined && !/^(,|-)$/.test(next.text);

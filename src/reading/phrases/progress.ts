@@ -27,7 +27,7 @@ import { amountOf, type Build, pieceIn } from '../progress/made-facts.ts';
 import { makeGood } from '../progress/made-good.ts';
 import { nearly, partial, withoutRest } from '../progress/part-done.ts';
 import { bareShare, halfAlone, sharesByKind } from '../progress/shares.ts';
-import { plainCount, sameKind, summed, totalOnly, wholeSoFar } from '../progress/sums.ts';
+import { ofOtherKind, plainCount, sameKind, summed, totalOnly, wholeSoFar } from '../progress/sums.ts';
 import { countDoubted, withUnreadBeside } from '../progress/unread-beside.ts';
 import { heldWhereWanted } from '../progress/wanted-by.ts';
 import { acceptsAfter, ofStems, ofUnknown } from '../progress/what-follows.ts';
@@ -143,9 +143,9 @@ const findPart = (reader: Reader, part: Part, likely: readonly Form[]): Finding[
         each.facts.map((fact) => sameKind(fact, last)),
       );
   // "made 12 today, total 30 of 45": the share says the whole.
-  const shares = findings.flatMap((finding) => finding.facts ?? []).some((fact) => fact.fact === 'made' && fact.of !== undefined);
-  if (shares)
-    for (const finding of findings.filter((each) => plainCount(each) !== undefined || totalOnly(each)))
+  const share = findings.flatMap((finding) => finding.facts ?? []).find((fact) => fact.fact === 'made' && fact.of !== undefined);
+  if (share !== undefined)
+    for (const finding of findings.filter((each) => (plainCount(each) !== undefined || totalOnly(each)) && !ofOtherKind(each, share)))
       findings[findings.indexOf(finding)] = { start: finding.start, end: finding.end };
   const made = findings.some((finding) => finding.facts?.some((fact) => fact.fact === 'made'));
   const spareKept = findings.some((finding) => finding.facts?.some((fact) => fact.fact === 'made' && fact.spares !== undefined));
@@ -158,7 +158,7 @@ const findPart = (reader: Reader, part: Part, likely: readonly Form[]): Finding[
     ending !== undefined &&
     (!tokens.slice(ending.start, ending.end).some((token) => endsWork.test(token.text)) ||
       tokens.slice(part.start, part.end).some((token) => lastOnes.test(token.text)));
-  if (ending !== undefined && wholly && open(ending.start)) take(ending, [{ fact: 'made', all: true }]);
+  if (ending !== undefined && wholly && open(ending.start)) take(ending, [{ fact: 'made', all: true, ...pieceIn(ending) }]);
   const begun: Build = (match) =>
     // "start drying 4-jun" names a day
     monthBehind.at(tokens, match.end, tokens.length) !== undefined

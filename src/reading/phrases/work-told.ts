@@ -4,6 +4,7 @@ import { workBesideHour } from '../changes/beside-work.ts';
 import { firstIn, pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader } from '../phrase.ts';
 import { byNobody } from '../progress/by-nobody.ts';
+import { bySeveral } from '../progress/by-several.ts';
 import { dropped } from '../progress/dropped.ts';
 import { inOrder } from '../progress/in-order.ts';
 import { withoutRest } from '../progress/part-done.ts';
@@ -80,7 +81,7 @@ const behindTaken = (reader: Reader): Finding[] =>
   });
 
 const find = (reader: Reader): Finding[] => {
-  const first = withBeside(reader, [...byNobody(reader), ...dropped(reader), ...sumsBehind(reader)]);
+  const first = withBeside(reader, [...byNobody(reader), ...bySeveral(reader), ...dropped(reader), ...sumsBehind(reader)]);
   const read = [...behindTaken(reader), ...first, ...workBesideHour(without(reader, first))];
   const rest = without(reader, read);
   const findings = workTold(rest).map(({ start, end, facts }) => found(reader, start, end, facts));

@@ -180,6 +180,11 @@ const forms: readonly (readonly [string, Build])[] = [
   ["(<upTo>|up to|now at|now on|we're at|were at|we're on|were on) <n:count> (<p:piece>)? (now|done|made|so far)", sofar],
   [`${did} <upTo> <n:count> (<p:piece>)?`, sofar],
   ["(we're|we are|i'm|im|now) <upTo> <n:count> (<p:piece>)?", sofar],
+  // "halfway through the 30 bouts"; of 15 there is no half
+  [
+    '(halfway|half way|half - way) (there|done)? (through|thru|on|with|into) (the|our|my|these|those|all)? <m:count> (<material>)? (<p:piece>)?',
+    (match) => (amountOf(match.kept['m']) % 2 === 0 ? share('0.5')(match) : undefined),
+  ],
   [`(half|halfway|half way) ${shareOf}`, share('0.5')],
   [`<f:percent> (of (the|them|our)?)? (<p:piece>)? (is|are|way)? (through|there|thru|${doneWord})`, percentDone],
   [`(${didWord}) <f:percent> (of)? (the|them)? (<p:piece>)?`, percentDone],

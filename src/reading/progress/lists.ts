@@ -19,6 +19,8 @@ const later = pattern(
 const unjoined = pattern('<n:count> (<material>)? <p:piece>');
 const closes = /^(done|today|now|so|this|and|&|\+|n|ready|boxed|made|finished|tonight|yesterday)$/;
 
+const through = /^(through|thru|into|halfway|half)$/;
+
 export interface DoneList {
   readonly match: Match;
   readonly facts: readonly Unworded[];
@@ -40,6 +42,8 @@ export const listBeforeDone = (reader: Reader, part: Part, free: (index: number)
     facts.push({ fact: 'made', count: match.kept['n'] === undefined ? 2 : amountOf(match.kept['n']), ...pieceIn(match) });
     index = match.end;
   }
+  // "halfway through 13 crowns, 12 bouts done"
+  if (through.test(reader.tokens[start - 1]?.text ?? '') || through.test(reader.tokens[start - 2]?.text ?? '')) return undefined;
   const close = listEnd.at(reader.tokens, index, part.end);
   return facts.length >= 2 && close !== undefined ? { match: { start, end: close.end, kept: {} }, facts } : undefined;
 };

@@ -53,6 +53,12 @@ export const wholeSoFar = (
   return undefined;
 };
 
+/** "halfway through 12 crowns, 14 bouts done": the share of one kind says nothing of another. */
+export const ofOtherKind = ({ facts }: Finding, share: Unworded): boolean => {
+  const piece = 'piece' in share ? share.piece : undefined;
+  return piece !== undefined && facts?.every((fact) => 'piece' in fact && fact.piece !== undefined && fact.piece !== piece) === true;
+};
+
 // "Mags did 8, I did 7": one more handful of the same kind, so one sum.
 export const plainCount = (finding: Finding): FactOf<'made'> | undefined => {
   const [fact, second] = finding.facts ?? [];

@@ -108,6 +108,9 @@ const someOfThem = ({ tokens }: Reader, { start, end, kept }: Match): boolean =>
   return tokens[at]?.text === 'of' && isCount(tokens[at - 1]);
 };
 
+// "halfway through 13 crowns, 12 bouts done": half of the crowns, and not of everything.
+const throughSome = pattern('(through|thru|into) (the|our|my|those|these|all|about)? <count>');
+
 /** False where its number belongs to what follows, or names one thing, or tells of another job. */
 export const acceptsAfter = (reader: Reader, match: Match): boolean => {
   if (
@@ -120,6 +123,7 @@ export const acceptsAfter = (reader: Reader, match: Match): boolean => {
   )
     return false;
   if (someOfThem(reader, match)) return false;
+  if (throughSome.at(reader.tokens, match.end - 1, reader.tokens.length) !== undefined) return false;
   // "not one of the crowns broke"
   if (reader.tokens[match.start - 1]?.text === 'not' && reader.tokens[match.start]?.number?.amount === '1') return false;
   if (isScore(reader.tokens, match.end) || ofTakings(reader.tokens, match.start)) return false;

@@ -18,11 +18,15 @@ export const saysSoFar = ({ tokens }: Reader, { start, end }: Part): boolean => 
   const match = cumulative.in(tokens, start, end);
   if (match === undefined) return false;
   const [to, the] = [tokens[match.start - 2]?.text ?? '', tokens[match.start - 1]?.text ?? ''];
-  return !(/^(tally|total|running total)$/.test(tokens[match.start]?.text ?? '') && /^(to|on|onto|in)$/.test(the === 'the' ? to : the));
+  return (
+    !(/^(tally|total|running total)$/.test(tokens[match.start]?.text ?? '') && /^(to|on|onto|in)$/.test(the === 'the' ? to : the)) &&
+    // "5 crowns are finished, that's all the crowns": no number is summed up.
+    !(tokens[match.end - 1]?.text === 'all' && /^(the|our|my|of)$/.test(match.end < end ? (tokens[match.end]?.text ?? '') : ''))
+  );
 };
 /** "last 5 done, that's the lot" */
 export const thatIsAll = pattern(
-  "(that's|thats|thats us|that is) (the lot|<all>|them all|all of them|everything|it|them|us|all|her|me) (done|now|then|finished|made)?",
+  "(that's|thats|thats us|that is) (all (of)? (the|our|my) <p:piece>|the lot|<all>|them all|all of them|everything|it|them|us|all|her|me) (done|now|then|finished|made)?",
 );
 // "right that's me, 18 done": only one who has made the last ones is done with all of them.
 export const endsWork = /^(it|us|her|me)$/;

@@ -26,6 +26,7 @@ export const pieceWords: Readonly<Record<PieceKind, readonly string[]>> = {
 `),
   'hair flower': wordList(`
   hair flower, hair piece, hairpiece, comb, hair comb, floral comb, flower comb, hair pin, hairpin, hair vine, hair clip, hairclip,
+  hair clip flower, hair comb flower, hair pin flower, hair slide flower,
   hair slide, hair spray flower, barrette, hair bloom, hair floral, gajra, hair sprig, hair pc, hair bit, flower hair clip, flower
   pin, floral hair pin, loose hair flower, bun flower, bun piece, hair, flower clip, floral clip, flower clip for hair,
   flower clips for hair, flower clips for the hair, floral clips for hair, clip for hair, clips for hair, clips for the hair, comb for hair,
