@@ -2,6 +2,7 @@
 
 import type { Phrase } from './phrase.ts';
 import { afterwards } from './phrases/afterwards.ts';
+import { allToldNow } from './phrases/all-told-now.ts';
 import { boundedWork } from './phrases/bounded-work.ts';
 import { changeTold } from './phrases/change-told.ts';
 import { correction } from './phrases/correction.ts';
@@ -68,6 +69,7 @@ export const phrases: readonly Phrase[] = [
   boundedWork,
   moreBesideWork,
   upToNow,
+  allToldNow,
   countToday,
   everydayTalk,
   // Every word of it is understood, so nothing in it can be another's.

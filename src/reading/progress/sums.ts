@@ -19,6 +19,7 @@ const priced = /^(price|prices|cost|costs|rate|charge|charging|quote|each|they'r
 const ofOthers = (between: readonly Token[], piece: PieceKind | undefined): boolean =>
   between.some(({ means, text }) => priced.test(text) || (means['piece'] !== undefined && piece !== undefined && means['piece'] !== piece));
 
+const numberWord = /^(no|number|num|nr|#)$/;
 // "completed 15 today total 45": the whole is what counts; adding the 15 as well would count them twice.
 export const wholeSoFar = (
   reader: Reader,
@@ -39,6 +40,8 @@ export const wholeSoFar = (
     const match = wholeBeside.at(reader.tokens, index, part.end) ?? wholeAfter.at(reader.tokens, index, part.end);
     const number = match?.kept['n'];
     if (match === undefined || number === undefined || !open(reader.tokens.indexOf(number, index)) || latest.count === 0) continue;
+    // "busy with no 13 now, first 12 are made"
+    if (numberWord.test(reader.tokens[reader.tokens.indexOf(number, index) - 1]?.text ?? '')) continue;
     if (/^(for|all$|every|both)/.test(match.kept['w']?.text ?? '')) continue; // "cut for all 40"
     if (/^(left|to|more|broke|broken|each|at|@)$/.test(reader.tokens[match.end]?.text ?? '') || amountOf(number) < latest.count) continue;
     if (ofOthers(reader.tokens.slice(Math.min(findings[0]?.end ?? part.start, match.start), match.start), latest.piece)) continue;
