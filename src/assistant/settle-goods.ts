@@ -26,11 +26,15 @@ type Pack = FactOf<'pack'>;
 
 export const settleGoods = (store: Store, at: Standpoint, message: IncomingMessage, said: Goods): Result<Goods> => {
   const studio = at.studio.state;
-  const packs = said.studio.filter((fact): fact is Pack => fact.fact === 'pack');
+  const told = said.studio.map((fact) => (fact.fact === 'packed' ? completed(fact, studio) : ok(fact)));
+  const lacking = told.find((each) => !each.ok);
+  if (lacking && !lacking.ok) return lacking;
+  const ofStudio = told.flatMap((each) => (each.ok ? [each.value] : []));
+  const packs = ofStudio.filter((fact): fact is Pack => fact.fact === 'pack');
   const wrong = packTrouble(packs, studio);
   if (wrong) return { ok: false, problem: wrong };
   const changing = isPriceList(message) && message.kind !== 'edit' ? changingOnly(packs, studio) : packs;
-  const kept = [...said.studio.filter((fact) => fact.fact !== 'pack'), ...changing];
+  const kept = [...ofStudio.filter((fact) => fact.fact !== 'pack'), ...changing];
   if (!said.event.some((fact) => fact.fact === 'recipe')) return ok({ event: said.event, studio: kept });
   const resolved = resolveRecipes(said.event, {
     event: message.kind === 'edit' ? withoutMessage(store, at, message.id) : at.thread.state,
@@ -38,6 +42,14 @@ export const settleGoods = (store: Store, at: Standpoint, message: IncomingMessa
     items: () => studioPrices(studio).items,
   });
   return resolved.ok ? ok({ event: resolved.value.event, studio: [...kept, ...resolved.value.saved] }) : resolved;
+};
+
+/** "Ruscus is a bunch of 10": the price said before, now of a pack that is known. */
+const completed = ({ fact: _, ...packed }: FactOf<'packed'>, { packs }: StudioState): Result<Pack> => {
+  const priced = packs.findLast(({ item }) => ingredientKey(item) === ingredientKey(packed.item));
+  if (priced === undefined) return { ok: false, problem: problem('pack-without-price', packed) };
+  const { size: _size, unit: _unit, ...rest } = priced;
+  return ok({ ...rest, ...packed, item: priced.item });
 };
 
 const packTrouble = (packs: readonly Pack[], { settings }: StudioState): Problem | undefined => {

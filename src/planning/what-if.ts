@@ -67,6 +67,20 @@ export const withPeopleAway = (
   return compare(planBench(events, rules, today), planBench(events, { ...rules, crew: [...rules.crew, fact] }, today));
 };
 
+/** "What if it's just me?" On one day, or on every day from today. */
+export const withOnly = (
+  events: readonly EventToPlan[],
+  rules: BenchRules,
+  today: Day,
+  only: { readonly people: number; readonly date?: Day },
+): WhatIf => {
+  const after =
+    only.date === undefined
+      ? { ...rules, people: only.people, crew: rules.crew.filter((fact) => fact.away === true) }
+      : { ...rules, crew: [...rules.crew, { fact: 'crew', people: only.people, date: only.date, words: '' } as const] };
+  return compare(planBench(events, rules, today), planBench(events, after, today));
+};
+
 export interface ReadyFor {
   readonly ready: boolean; // everything handed over by that day fits, and none of it is late
   readonly events: readonly EventPlan[];

@@ -2,7 +2,7 @@
 // Money and rates are decimal text ("8.25"); counts, stems and lengths of what goes in are plain numbers as typed; days are YYYY-MM-DD.
 
 import { z } from 'zod';
-import { pack, quoted, recipe } from './facts/goods-facts.ts';
+import { pack, packed, quoted, recipe } from './facts/goods-facts.ts';
 import { calendar, care, unread } from './facts/kept-facts.ts';
 import { change, date, materialFact, pieces, price, rule, tax, title, undo } from './facts/order-facts.ts';
 import { type asked, question } from './facts/question-fact.ts';
@@ -25,6 +25,7 @@ export const factSchema = z.discriminatedUnion('fact', [
   question,
   recipe,
   pack,
+  packed,
   quoted,
   crew,
   wearers,

@@ -27,6 +27,7 @@ import { onlyMade } from './phrases/only-made.ts';
 import { order } from './phrases/order.ts';
 import { otherWork } from './phrases/other-work.ts';
 import { ownRule } from './phrases/own-rule.ts';
+import { packTold } from './phrases/pack-told.ts';
 import { piecesThere } from './phrases/pieces-there.ts';
 import { piecesUnnamed } from './phrases/pieces-unnamed.ts';
 import { priceList } from './phrases/price-list.ts';
@@ -78,6 +79,7 @@ export const phrases: readonly Phrase[] = [
   ownRule,
   afterwards,
   heldGoods,
+  packTold,
   priceList,
   recipe,
   crew,

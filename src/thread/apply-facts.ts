@@ -46,6 +46,7 @@ const others: { readonly [N in Exclude<FactName, 'pieces' | 'price' | 'material'
   recipe: applyRecipe,
   quoted: applyQuoted,
   pack: nothing,
+  packed: nothing,
   crew: nothing,
   drying: nothing,
   wearers: applyWearers,

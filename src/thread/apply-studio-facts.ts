@@ -2,11 +2,12 @@
 // leave out what an earlier one told), drying days replace those of the same plant, saved recipes those of the same name and kind.
 
 import { ingredientKey } from '../handbook/ingredient-names.ts';
-import type { Fact, FactOf } from '../reading/fact.ts';
+import type { Fact, FactName, FactOf } from '../reading/fact.ts';
 import type { Ask } from '../reading/reading.ts';
 import type { StudioState } from '../studio/studio.ts';
 
-export const isStudioFact = (fact: Fact): boolean => fact.fact === 'pack' || fact.fact === 'crew' || fact.fact === 'drying';
+const studioFacts: ReadonlySet<FactName> = new Set<FactName>(['pack', 'packed', 'crew', 'drying']);
+export const isStudioFact = (fact: Fact): boolean => studioFacts.has(fact.fact);
 
 /** Whether the question is one of what the studio knows: a shift's day, what a bunch costs. */
 export const asksOfStudio = ({ choices }: Ask): boolean =>

@@ -40,6 +40,7 @@ export interface ProblemData {
   'no-recipe-yet': Record<string, never>;
   'not-in-recipe': { ingredient: string; known: readonly string[] };
   'recipe-scale-not-positive': { by: string };
+  'pack-without-price': { item: string; size: number; per?: string }; // what it holds is said, and no price was ever
   'item-priced-twice': { item: string; prices: readonly string[] }; // one message, two prices for one item
   'nothing-fits': { least: string | undefined; budget: string }; // least: stems budget of one piece the cheapest recipe needs
   'too-few-ingredients': { listed: number; wanted: number };

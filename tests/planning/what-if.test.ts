@@ -2,7 +2,7 @@
 
 import { describe, expect, test } from 'vitest';
 import { planBench } from '../../src/planning/plan-bench.ts';
-import { extraKey, readyFor, withMorePieces, withPeopleAway } from '../../src/planning/what-if.ts';
+import { extraKey, readyFor, withMorePieces, withOnly, withPeopleAway } from '../../src/planning/what-if.ts';
 import { anEvent, aStudio, day, rulesOf } from './a-studio.ts';
 
 const today = day('2027-01-20');
@@ -36,6 +36,18 @@ describe('one of us is away', () => {
 
   test('on the Thursday before: no harm', () => {
     expect(withPeopleAway([fresh], rules, today, { date: day('2027-03-11'), people: 1 }).nowShort).toEqual([]);
+  });
+});
+
+describe('only one of us', () => {
+  test('on every day: short by half of the full Friday', () => {
+    expect(withOnly([fresh], rules, today, { people: 1 })).toMatchObject({
+      after: { fits: false, minutesShort: 300 },
+      nowShort: ['harbour dance'],
+    });
+  });
+  test('on a day with nothing to make: no harm', () => {
+    expect(withOnly([fresh], rules, today, { people: 1, date: day('2027-03-11') }).nowShort).toEqual([]);
   });
 });
 

@@ -36,6 +36,12 @@ const wholes: readonly (readonly [ReturnType<typeof pattern>, FactOf<'step'>['st
   ],
   [
     pattern(
+      "(it's|its|they're|theyre|all|everything|everything's|the lot|job|all|now){0,3} (is|are|of them)? (now|all|both)? ((boxed|boxed up|packed|packed up|bagged|boarded|pinned up) (,|and|&|n|\\+|/){1,2} (labelled|labeled|named|tagged|ready|ready to go|chilled|in the cooler|in the fridge)|(labelled|labeled|named|tagged) (,|and|&|n|\\+|/){1,2} (boxed|boxed up|packed|packed up|bagged|boarded)) (up|now|too|x|!){0,2}",
+    ),
+    'boarded',
+  ],
+  [
+    pattern(
       "(it's|its|they're|theyre|all|everything|everything's|order|flowers)? (is|are)? (now|all)? (handed over|delivered|collected|picked up|dropped off) (now|today|to the venue|to the hall)?",
     ),
     'handed over',
@@ -80,7 +86,8 @@ export const stepsTicked = (tokens: readonly Token[], part: Part): readonly Tick
   };
   for (const [form, step] of wholes) {
     const match = form.at(tokens, part.start, part.end);
-    if (match !== undefined && match.end >= part.end - 1) add(match, { fact: 'step', step });
+    if (match !== undefined && match.end >= part.end - 1 && (match.end === part.end || tokens[match.end]?.number === undefined))
+      add(match, { fact: 'step', step });
   }
   for (const [form, step] of steps) {
     const match = form.at(tokens, part.start, part.end);

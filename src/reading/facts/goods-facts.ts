@@ -55,6 +55,16 @@ export const pack = z.object({
   ...named,
 });
 
+/** What a pack of goods holds, whose price stands already. Kept as the pack it completes. */
+export const packed = z.object({
+  fact: z.literal('packed'),
+  item: z.string(),
+  size: z.number(),
+  unit: optional(z.string()), // of a length: m, cm…
+  per: optional(z.string()), // bunch, box, spool, wrap…
+  ...named,
+});
+
 /** The price list's word on what an event's recipes use, as it was when they were costed. Nobody says this: it is kept beside what was said. */
 export const quoted = z.object({
   fact: z.literal('quoted'),

@@ -22,6 +22,7 @@ export const asked = [
   'latestStart',
   'fits', // are we ok for saturday, can we take another 30
   'away', // what if one of us is away thursday
+  'onlySo', // what if it's just me
   'hands', // who is at the bench on thursday
   'eventDate',
   'material',
@@ -66,6 +67,7 @@ export const question = z.object({
   step: optional(amount),
   piece: optional(piece),
   item: optional(z.string()), // "how many stems of statice"
+  stems: optional(z.number()), // of it in each: "what if i use 2 roses"
   all: optional(z.literal(true)), // over all open events: "buying list for everything"
   date: optional(day),
   people: optional(z.number()),

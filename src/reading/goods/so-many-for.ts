@@ -8,7 +8,7 @@ import { isNumber, type Token } from '../text/token.ts';
 import { itemName } from './item-name.ts';
 
 const counted = '(x)? <n:count> (x|stems|stem|heads|sprigs)? (of)? (<word>){0,1} <i:ingredient> (stems|heads|sprigs)?';
-const forPrice = pattern(`${counted} for <p:amount>`);
+const forPrice = pattern(`(${counted}|(<word>)? <i:ingredient> (x)? <n:count> (stems|heads|sprigs)?) for <p:amount>`);
 // "20 bunny tails 9.50": one, or all of them.
 const besidePrice = pattern(`${counted} <p:plain>`);
 const aPack = pattern('(a|per|/) <pack>');
@@ -43,11 +43,18 @@ export const soManyFor = (reader: Reader, part: Part): { readonly findings: read
   for (const cut of cuts) {
     const match = isPriced ? wholeMatch(reader, forPrice, cut) : undefined;
     const { n, p } = match?.kept ?? {};
+    const nameFirst = match !== undefined && tokens[match.start]?.kind === 'word';
     const name =
       match === undefined
         ? undefined
         : itemName(
-            tokens.slice(match.start, match.end).filter((token) => token.kind === 'word' && token.means['ingredient'] !== undefined),
+            tokens
+              .slice(match.start, match.end)
+              // "white roses 12 for 18" names them all, "12 lovely roses for 18" may not
+              .filter(
+                ({ kind, means, text }) =>
+                  kind === 'word' && (means['ingredient'] !== undefined || (nameFirst && !/^(for|x|stems|heads|sprigs)$/.test(text))),
+              ),
             true,
           );
     if (match !== undefined && name !== undefined && n?.number !== undefined && p?.number !== undefined && p.number.max === undefined) {

@@ -1,208 +1,92 @@
 // What the wholesaler charges: "statice £4.80 wrap of 10 +vat", "strawflowers gone up, 12 to 13.50 a bunch", "pearl head pins box/144 $9.99".
 
-import type { FactOf } from '../fact.ts';
 import { leftOut } from '../facts/left-out.ts';
 import { commonPack } from '../goods/common-pack.ts';
-import { itemExtras } from '../goods/item-extras.ts';
 import { knowsItem } from '../goods/item-name.ts';
 import { withLastLine } from '../goods/last-line.ts';
-import { besideNames } from '../goods/name-edges.ts';
-import { isSomeones, noGoods, pinsFor } from '../goods/no-goods.ts';
-import { findPack, type PackSize } from '../goods/pack-size.ts';
-import { isPrice, pricedEitherWay } from '../goods/price-at.ts';
-import { byHowMuch, changeIn, changeWord } from '../goods/price-changes.ts';
+import { noGoods, pinsFor } from '../goods/no-goods.ts';
+import { withoutAbsent } from '../goods/none-there.ts';
+import { findPack } from '../goods/pack-size.ts';
+import { isPrice } from '../goods/price-at.ts';
 import { priceForSize } from '../goods/price-for-size.ts';
-import { askOpenPrices, type Priced, priceOfSeveral } from '../goods/price-of-several.ts';
+import { askOpenPrices } from '../goods/price-of-several.ts';
 import { priceSteps } from '../goods/price-steps.ts';
-import { type Stretch, stretches } from '../goods/price-stretches.ts';
-import { namesSaid, shareTax } from '../goods/several-goods.ts';
+import { stretches } from '../goods/price-stretches.ts';
+import { readItem } from '../goods/priced-item.ts';
+import { shareTax } from '../goods/several-goods.ts';
 import { soManyFor } from '../goods/so-many-for.ts';
-import { withoutStemLength } from '../goods/stem-length.ts';
-import { firstIn, type Match, pattern } from '../pattern.ts';
+import { useAhead, useBehind } from '../goods/use-beside-price.ts';
 import { type Finding, found, type Phrase, type Reader } from '../phrase.ts';
-import { isNumber, type NumberRead, type Token } from '../text/token.ts';
-import { taxAt } from './tax-basis.ts';
+import type { Part } from '../text/message.ts';
 
-const seller = /^(wholesale|wholesaler|wholesalers|supplier|market|auction|they|has|have|got|doing|sells|selling|selling at|charging)$/;
-const perStem = pattern('(a|per|/|p) (stem|stm)');
-const dryingForm = pattern('(,)? (takes)? <d:duration> (to dry|drying|dry|drying time)');
-const least = pattern('(,)? (min|minimum|min order|moq|minimum order) (of|order|qty|is)? (of)? <n:count> (<pack>)?');
-const freeForm = pattern('(free|foraged|no cost|nothing)');
-
-// "ten roses for £12": so many for the price.
-const together = pattern('<n:count> (<word>){0,2} <ingredient> (for|cost|costs|=|are|is|come to)? <p:money>');
-const soldTogether = (tokens: readonly Token[], start: number, end: number): number | undefined => {
-  const match = together.in(tokens, start, end);
-  const [size, price] = [Number(match?.kept['n']?.number?.amount), Number(match?.kept['p']?.number?.amount)];
-  if (match?.end !== end) return undefined;
-  // "10 roses $18" can be no price of one, "10 roses $2" can.
-  return tokens[match.end - 2]?.means['ingredient'] !== undefined && price < size ? undefined : size;
+/** What one part says of goods and their prices; nothing where it is no list of prices. */
+const readPart = (reader: Reader, whole: Part): readonly Finding[] => {
+  const tokens = reader.tokens.slice(whole.start, whole.end);
+  const sized = priceForSize(reader, whole) ?? pinsFor(reader, whole);
+  if (sized !== undefined) return [sized];
+  const known = knowsItem(tokens, reader.context.items);
+  if (noGoods(reader, whole, known)) return [];
+  // "3 rolls for $10 or $4 each": which of them is not said.
+  if (known && tokens.some(({ number }) => number?.form === 'money' && (number.or?.length ?? 0) > 1))
+    return [{ start: whole.start, end: whole.end, held: true }];
+  const step = known ? priceSteps(reader.tokens, whole.start, whole.end) : undefined;
+  const steps = step === undefined ? [] : [{ start: step, end: whole.end, held: true }];
+  const lone = step === whole.start && tokens.some((token) => token.number?.form === 'money') ? steps : [];
+  const part = { ...whole, end: step ?? whole.end };
+  const pack = findPack(reader.tokens, part.start, part.end);
+  // "25 a head for 40" feeds people.
+  if (!known && tokens.some((token) => /^(a|per) head$/.test(token.text))) return lone;
+  const packed = pack.per !== undefined || pack.size !== undefined;
+  const money = tokens.some((_, at) => isPrice(reader, part.start + at, packed, known));
+  if (
+    !(
+      (known && (money || tokens.some((token) => token.text === 'free'))) ||
+      (packed && tokens.some((token) => token.number?.form === 'money' || (money && token.number !== undefined)))
+    )
+  )
+    return lone;
+  const cuts = stretches(reader, part.start, part.end, (index) => isPrice(reader, index, packed, known));
+  const last = cuts.at(-1);
+  const common = cuts.length > 1 && last !== undefined ? commonPack(reader, cuts) : {};
+  const priced = cuts.filter((cut) => readItem(reader, cut, common, cut.end).length > 0);
+  const facts = priced.flatMap((cut, at) => readItem(reader, cut, common, priced[at + 1]?.start ?? part.end));
+  const [only, another] = facts;
+  if (only === undefined) return lone;
+  const { facts: _, ...rest } = found(reader, part.start, part.end, []);
+  const use = another === undefined ? useAhead(reader.tokens, part, only) : undefined;
+  const used = use === undefined ? [] : (found(reader, use.start, use.end, [use.fact]).facts ?? []);
+  const out = leftOut(reader.tokens, part, facts).filter((index) => use === undefined || index < use.start || index >= use.end);
+  const takes = Array.from({ length: part.end - part.start }, (_, at) => part.start + at).filter((index) => !out.includes(index));
+  return [
+    { ...rest, facts: [...shareTax(facts), ...used], takes },
+    ...out.map((index) => ({ start: index, end: index + 1, held: true })),
+    ...lone,
+    ...steps,
+  ];
 };
 
-// "gone up 2 quid to 12" tells by how much, not what it was.
-const muchLess = (number: NumberRead): boolean => Number(number.amount) * 2.5 < Number(number.max ?? number.amount);
-
-const readItem = (reader: Reader, { start, end }: Stretch, common: PackSize, upTo: number): readonly Priced[] => {
-  const { tokens, context } = reader;
-  const stretch = tokens.slice(start, end);
-  const known = knowsItem(stretch, context.items);
-  const extra = itemExtras(tokens, start, upTo);
-  const pack = withoutStemLength(findPack(tokens, start, end), stretch);
-  const change = changeIn(tokens, start, end);
-  const used = new Set([...pack.used, ...extra.used]);
-  const mark = (match: Match | undefined): void => {
-    for (let index = match?.start ?? 0; index < (match?.end ?? 0); index++) used.add(index);
-  };
-  let basis: FactOf<'tax'>['basis'];
-  let taxName: string | undefined;
-  for (let index = start; index < end; index++) {
-    const tax = taxAt(reader, index);
-    if (tax === undefined) continue;
-    basis = tax.fact.basis;
-    taxName = tax.fact.name;
-    mark(tax.match);
-    index = tax.match.end - 1;
-  }
-  const drying = dryingForm.in(tokens, start, end);
-  mark(drying);
-  const atLeast = least.in(tokens, start, end);
-  mark(atLeast);
-  const packed = pack.per !== undefined || pack.size !== undefined || common.per !== undefined;
-  const rises = firstIn(byHowMuch, tokens, start, end);
-  if (change === undefined && rises !== undefined && rises.kept['n']?.number?.max === undefined) return [];
-  let price: Token | undefined;
-  let from: string | undefined;
-  if (change !== undefined) {
-    price = change.kept['t'];
-    const old = change.kept['f'] ?? change.kept['r'];
-    // "bunch of 5 now $13": what it holds is no old price.
-    if (old !== undefined && !pack.used.includes(tokens.indexOf(old, start))) from = old.number?.amount;
-    mark(change);
-  } else {
-    const at = Array.from({ length: end - start }, (_, offset) => start + offset).filter(
-      (index) => !used.has(index) && isPrice(reader, index, packed, known),
-    );
-    const chosen = at.find((index) => isNumber(tokens[index], 'money')) ?? at[0];
-    if (chosen !== undefined) {
-      price = tokens[chosen];
-      used.add(chosen);
-      const after = tokens[chosen + 1];
-      if (after?.means['each'] !== undefined) used.add(chosen + 1);
-    }
-  }
-  const free = price === undefined ? freeForm.in(tokens, start, end) : undefined;
-  if (price === undefined && !(free !== undefined && known && tokens.slice(start, end).some((token) => token.text === 'free'))) return [];
-  const rise =
-    price?.number?.max !== undefined &&
-    stretch.some((token) => changeWord.test(token.text)) &&
-    !stretch.some((token) => /^(anywhere|somewhere|between|ranging|ranges|about|around|likely|could|might|maybe)$/.test(token.text));
-  const each = stretch.some(
-    (token, at) => token.means['each'] !== undefined && /^(each|ea|apiece)$/.test(token.text) && used.has(start + at),
-  );
-  const nameTokens = stretch.flatMap((token, at) =>
-    !used.has(start + at) &&
-    token.kind === 'word' &&
-    !changeWord.test(token.text) &&
-    !seller.test(token.text) &&
-    !besideNames(token) &&
-    !(free !== undefined && token.text === 'free') &&
-    token.number === undefined
-      ? [{ ...token, at: start + at }]
-      : [],
-  );
-  // "2.5 a stem, 10 stems per bunch": the price is a stem's, whatever they come in.
-  const stemPrice = price === undefined ? undefined : perStem.at(tokens, tokens.indexOf(price, start) + 1, end);
-  mark(stemPrice);
-  const names = namesSaid(nameTokens, tokens, context.items);
-  const counting = (token: Token): boolean => token.means['each'] !== undefined || token.means['all'] !== undefined;
-  if (pricedEitherWay(tokens, start, end)) return [];
-  const unheard = !knowsItem(nameTokens, context.items);
-  if (unheard && isSomeones(reader, start, end, nameTokens[0]?.at ?? 0)) return [];
-  if (names.length === 0 || !(known || packed) || nameTokens.every(counting)) return [];
-  const number = price?.number;
-  const several = pack.size === undefined && pack.per === undefined ? soldTogether(tokens, start, end) : undefined;
-  const perOf = pack.per === undefined ? (each ? { per: 'each' } : common.per === undefined ? {} : { per: common.per }) : { per: pack.per };
-  const many = [number?.amount, atLeast?.kept['n']?.number?.amount].includes(String(pack.quantity)) ? undefined : pack.quantity;
-  return names.map((item) => ({
-    fact: 'pack',
-    item,
-    price: number === undefined ? '0' : rise ? (number.max ?? number.amount) : number.amount,
-    ...(number?.max !== undefined && !rise ? { priceMax: number.max } : {}),
-    ...(pack.size === undefined
-      ? common.size === undefined
-        ? several === undefined
-          ? {}
-          : { size: several }
-        : { size: common.size }
-      : { size: pack.size }),
-    ...(pack.unit === undefined ? {} : { unit: pack.unit }),
-    ...(stemPrice !== undefined && pack.size !== undefined && pack.unit === undefined ? { per: 'stem' } : perOf),
-    ...(number?.currency === undefined ? {} : { currency: number.currency }),
-    ...(number?.symbol === undefined ? {} : { symbol: number.symbol }),
-    ...(basis === undefined || basis === 'none' ? {} : { basis }),
-    ...(taxName === undefined ? {} : { taxName }),
-    ...(from === undefined ? (rise && number !== undefined && !muchLess(number) ? { from: number.amount } : {}) : { from }),
-    ...(many === undefined || price === undefined ? {} : { quantity: many, ...priceOfSeveral(reader, price, many) }),
-    ...(drying?.kept['d']?.number?.unit === 'day'
-      ? { dryingDays: Number(drying.kept['d'].number.max ?? drying.kept['d'].number.amount) }
-      : {}),
-    ...extra.extras,
-    words: reader.words(start, end),
-  }));
+// "ribbon 4.20 for 10m roll, 20cm each": what it costs, and how much of it goes in.
+const withUse = (reader: Reader, whole: Part): readonly Finding[] | undefined => {
+  const told = useBehind(reader.tokens, whole);
+  const priced = told === undefined ? [] : readPart(reader, { ...whole, end: told.start });
+  const [only, another] = priced.flatMap(({ facts }) => facts ?? []);
+  if (told === undefined || only?.fact !== 'pack' || another !== undefined) return undefined;
+  const use = told.of(only.item);
+  return [...priced, use === undefined ? { ...told, held: true } : found(reader, told.start, told.end, [use])];
 };
 
 const find = (reader: Reader): Finding[] => {
-  const findings: Finding[] = [];
   const apart = reader
     .untouched()
     .slice(0, 200)
     .map((part) => soManyFor(reader, part));
-  findings.push(...apart.flatMap((each) => each.findings));
-  for (const whole of apart.flatMap(({ rest }) => rest)) {
-    const tokens = reader.tokens.slice(whole.start, whole.end);
-    const sized = priceForSize(reader, whole) ?? pinsFor(reader, whole);
-    if (sized !== undefined) {
-      findings.push(sized);
-      continue;
-    }
-    const known = knowsItem(tokens, reader.context.items);
-    if (noGoods(reader, whole, known)) continue;
-    // "3 rolls for $10 or $4 each": which of them is not said.
-    if (known && tokens.some(({ number }) => number?.form === 'money' && (number.or?.length ?? 0) > 1)) {
-      findings.push({ start: whole.start, end: whole.end, held: true });
-      continue;
-    }
-    const step = known ? priceSteps(reader.tokens, whole.start, whole.end) : undefined;
-    const steps = step === undefined ? [] : [{ start: step, end: whole.end, held: true }];
-    if (step === whole.start && tokens.some((token) => token.number?.form === 'money')) findings.push(...steps);
-    const part = { ...whole, end: step ?? whole.end };
-    const pack = findPack(reader.tokens, part.start, part.end);
-    // "25 a head for 40" feeds people.
-    if (!known && tokens.some((token) => /^(a|per) head$/.test(token.text))) continue;
-    const packed = pack.per !== undefined || pack.size !== undefined;
-    const money = tokens.some((_, at) => isPrice(reader, part.start + at, packed, known));
-    if (
-      !(
-        (known && (money || tokens.some((token) => token.text === 'free'))) ||
-        (packed && tokens.some((token) => token.number?.form === 'money' || (money && token.number !== undefined)))
-      )
-    )
-      continue;
-    const cuts = stretches(reader, part.start, part.end, (index) => isPrice(reader, index, packed, known));
-    const last = cuts.at(-1);
-    const common = cuts.length > 1 && last !== undefined ? commonPack(reader, cuts) : {};
-    const priced = cuts.filter((cut) => readItem(reader, cut, common, cut.end).length > 0);
-    const facts = priced.flatMap((cut, at) => readItem(reader, cut, common, priced[at + 1]?.start ?? part.end));
-    if (facts.length === 0) continue;
-    const { facts: _, ...rest } = found(reader, part.start, part.end, []);
-    const out = leftOut(reader.tokens, part, facts);
-    const takes = Array.from({ length: part.end - part.start }, (_, at) => part.start + at).filter((index) => !out.includes(index));
-    findings.push(
-      { ...rest, facts: shareTax(facts), takes },
-      ...out.map((index) => ({ start: index, end: index + 1, held: true })),
-      ...steps,
-    );
-  }
+  const findings = [
+    ...apart.flatMap((each) => each.findings),
+    ...apart
+      .flatMap(({ rest }) => rest)
+      .map((part) => withoutAbsent(reader, part))
+      .flatMap((part) => withUse(reader, part) ?? readPart(reader, part)),
+  ];
   return askOpenPrices(
     withLastLine(
       reader,

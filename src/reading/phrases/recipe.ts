@@ -47,7 +47,7 @@ const besides = (reader: Reader, { start, end }: Stretch): boolean => {
   const words = reader.tokens
     .slice(start, end)
     .flatMap((token) => (token.kind === 'word' || token.number !== undefined ? [token.text] : []));
-  return /^(also|and also)\b|\b(too|as well|also)$/.test(words.join(' '));
+  return /^(also|and also|add|adding|plus|include|put in|pop in|throw in|an? extra|extra)\b|\b(too|as well|also)$/.test(words.join(' '));
 };
 
 const bounded = pattern(

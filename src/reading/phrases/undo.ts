@@ -61,7 +61,11 @@ const undoFirst = pattern(
 const takenBackAtOnce = (reader: Reader): Finding | undefined => {
   const { tokens } = reader;
   const end = tokens.length;
-  for (let index = takenBack.next(tokens, Math.max(1, end - longestTakenBack), end); index < end; index = takenBack.next(tokens, index + 1, end)) {
+  for (
+    let index = takenBack.next(tokens, Math.max(1, end - longestTakenBack), end);
+    index < end;
+    index = takenBack.next(tokens, index + 1, end)
+  ) {
     if (takenBack.at(tokens, index, end)?.end !== end) continue;
     const before = tokens.slice(0, index);
     return before.some(({ number }) => number?.form === 'plain' || number?.form === 'slashed') &&

@@ -29,7 +29,7 @@ export const goodsInHand: Forms = [
       `(do|will|would|does|is|are) (the|those|another)? (<count>|a|one) <any>{0,1} ${packs} (of <ingredient>)? (be)? (cover|do|enough|plenty|last|stretch|ok) ${anything}`,
       `(is|are|will|would) <length> (of)? (the|our)? <any>{0,1} <ingredient> (be)? (enough|plenty|ok|do|cover) ${anything}`,
     ],
-    /\b(each|budget|cost|price|charge|spend|dry|drying|hang|per (piece|bout|corsage|crown|comb|lapel)|fresh|dried|made|done|wired|taped|boxed|in (the|our|your) (recipe|price|corsages?|crowns?|bouts?|buttonholes?))\b|[£$€]/,
+    /\b((got|have|left) (for|on) (the |my |our )?(stems|flowers)|each|budget|cost|price|charge|spend|dry|drying|hang|per (piece|bout|corsage|crown|comb|lapel)|fresh|dried|made|done|wired|taped|boxed|in (the|our|your) (recipe|price|corsages?|crowns?|bouts?|buttonholes?))\b|[£$€]/,
   ],
   [
     'orderBy',

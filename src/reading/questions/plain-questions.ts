@@ -25,6 +25,23 @@ export const plainQuestions: Forms = [
   ],
   ['latestStart', ['(latest|last) <any>{0,4} (start|begin|starting)', '(start|begin) <any>{0,3} at (the)? (very|absolute)? latest']],
   [
+    'stemBudget',
+    [
+      '(what|how much) (have|do|did|will|would) (i|we) (got|have|get)? (left|over|to spend)? (for|on) (the|my|our)? (stems|flowers|stem) (each|in each|per <piece>|then|now|again)?',
+    ],
+    /\b(order|buy|total|altogether|recipe)\b/,
+  ],
+  [
+    'onlySo',
+    [
+      "(if|with|say) (we're|were|we are|we) (only|just) <count> (<bench>|strong|people|on|at|there){0,2} <any>{0,3}",
+      '(if|with|say) <any>{0,3} (only|just)? <count> (<bench>|of you|people|person|pairs of hands|pair of hands|hands|at the bench|on the bench) (instead|there|on|at|in|free|around|for it|to do it|then|that week|all week)? <any>{0,3}',
+      '(if|with|say) <any>{0,3} (only|just) (me|myself|(me|you|us) (and|&) <word>|the two of us|us two|you) <any>{0,4}',
+      "(if|could|can|will|would|am) (i|i'm|it's|its|we|im) <any>{0,4} (on my own|by myself|on my tod|single handed|single - handed|alone)",
+    ],
+    /how (long|many|much|quick)|away|sick|ill\b|missing|on leave|not in|can't|cant|poorly|\boff\b|\bout\b|charge|price|[£$€]/,
+  ],
+  [
     'away',
     [
       "(if|with|say) <any>{0,2} (one|1|two|2|both|three|all|only|<bench>|i|i'm|im|she|he|me|someone|somebody|<word>) <any>{0,4} (away|sick|ill|missing|on leave|not in|can't come|cant come|on holiday|poorly|off|out)",

@@ -23,6 +23,8 @@ export const shaped = (reader: Reader, start: number, end: number, asks: string,
   switch (asks) {
     case 'away':
       return { ...fields, number: undefined, people: peopleAway(reader, start, end) ?? fields.people ?? fields.number ?? 1 };
+    case 'onlySo':
+      return { ...fields, number: undefined, people: peopleAway(reader, start, end) ?? fields.people ?? fields.number ?? 1 };
     case 'ladder':
       return ladder(reader, start, end, fields);
     case 'countFor':
@@ -30,7 +32,12 @@ export const shaped = (reader: Reader, start: number, end: number, asks: string,
     case 'priceFor':
       return { ...fields, ...(keptForStems(reader, start, end, fields) ?? {}) };
     case 'whatIf':
-      return { ...fields, ...(totalTried(reader, start, end) ?? priceTried(reader, start, end, fields) ?? {}) };
+      return (
+        stemsTried(reader, start, end, fields) ?? {
+          ...fields,
+          ...(totalTried(reader, start, end) ?? priceTried(reader, start, end, fields) ?? {}),
+        }
+      );
     case 'due':
     case 'hands':
       return { ...fields, ...daysNamed(reader, start, end) };
@@ -100,6 +107,13 @@ const priceTried = (reader: Reader, start: number, end: number, fields: Details)
   return numbers.length === 1 && only?.number !== undefined && only.number.max === undefined
     ? { number: undefined, amount: only.number.amount }
     : undefined;
+};
+
+// "what if i use 2 roses each", "3 stems of statice": how many go in, not what they cost.
+const stemsForm = pattern('<n:count> (x)? (stems|stem|sprigs|sprig|heads|bits)? (of)? (<word>)? <ingredient>');
+const stemsTried = (reader: Reader, start: number, end: number, fields: Details): Fields | undefined => {
+  const many = fields.item === undefined ? undefined : stemsForm.in(reader.tokens, start, end)?.kept['n']?.number?.amount;
+  return many === undefined ? undefined : { ...fields, number: undefined, amount: undefined, stems: Number(many) };
 };
 
 // "what should i charge to keep 4 for stems": money, not a number of pieces.

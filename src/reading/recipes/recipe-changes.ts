@@ -2,6 +2,7 @@
 
 import type { PieceKind } from '../../handbook/pieces.ts';
 import { linesIn } from '../goods/recipe-lines.ts';
+import { useBehind } from '../goods/use-beside-price.ts';
 import { pattern } from '../pattern.ts';
 import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
@@ -14,6 +15,9 @@ type Change = Extract<Unworded, { fact: 'recipe' }>;
 
 const target = pattern('(in|on|from|for|to|into) (the|all the|all|each|every|both|our)? <p:piece>');
 const headPiece = pattern('<p:piece> (:|-|,|-)');
+const ofThese = pattern(
+  '(in|on|from|for|to|into|of) (these|them|those|it|this|this one|these ones|any of (them|these|those)) (please|pls)?',
+);
 const dropVerb = pattern(
   "(no more|no|drop|lose|skip|leave out|leave off|take out|take off|remove|cut out|cut|ditch|without|omit|scrap|hold|don't use|dont use|dropping|losing|leaving out) (the|any|all the|all|our)?",
 );
@@ -22,7 +26,7 @@ const swapVerb = pattern('(swap|change|switch|replace|swop|exchange|trade|swappi
 const subVerb = pattern('(sub|substitute|use|put|using) (in)?');
 const between = pattern('(for|to|with|by|into) (the|some|a)?');
 const insteadOf = pattern('(instead of|in place of|rather than|not|to replace|replacing) (the|any)?');
-const addVerb = pattern('(add in|add|pop in|put in|throw in|include|plus|and|adding) ');
+const addVerb = pattern('(add in|add|an extra|extra|pop in|put in|throw in|include|plus|and|adding) ');
 const makeVerb = pattern('(make|have|do|go|want) (it|that|the|them|those|all the)?');
 const scaleForms = [
   pattern('(the|this|that|whole)? (recipe|everything) (times|x|by|\\*) <n:amount>'),
@@ -49,6 +53,11 @@ export const recipeChange = (reader: Reader, part: Part): Finding | undefined =>
   )
     return undefined;
   let piece = heading?.kept['p']?.means['piece'] as PieceKind | undefined;
+  const soMany = addedSoMany(reader, { start, end });
+  if (soMany !== undefined) return found(reader, part.start, part.end, [soMany]);
+  // "no ruscus in these"
+  const these = ofThese.in(tokens, start + 1, end);
+  if (these?.end === end) end = these.start;
   const said = target.in(tokens, start, end);
   const head = headPiece.at(tokens, start, end);
   if (said !== undefined && said.end === end) {
@@ -61,6 +70,14 @@ export const recipeChange = (reader: Reader, part: Part): Finding | undefined =>
   const change = changeIn(reader, { start, end });
   if (change === undefined) return undefined;
   return found(reader, part.start, part.end, [{ ...change, ...(piece === undefined || piece === 'unspecified' ? {} : { piece }) }]);
+};
+
+// "add hypericum, 1 per bout"
+const addedSoMany = (reader: Reader, { start, end }: Stretch): Unworded | undefined => {
+  const verb = addVerb.at(reader.tokens, start, end);
+  const use = verb === undefined ? undefined : useBehind(reader.tokens, { start, end });
+  const item = verb === undefined || use === undefined ? undefined : goodsNamed(reader, verb.end, use.start);
+  return item === undefined ? undefined : use?.of(item);
 };
 
 const changeIn = (reader: Reader, stretch: Stretch): Change | undefined =>

@@ -38,6 +38,8 @@ export const factWords = (fact: Fact, manner: Manner): Line => {
       if (fact.per === 'stem' && fact.size)
         return text`price list: ${fact.item} ${manner.money(fact.price)} a stem, ${fact.size} to a pack`;
       return text`price list: ${fact.item} ${manner.money(fact.price)}${fact.size ? ` for ${fact.size}${fact.unit ? ` ${fact.unit}` : ''}` : fact.per ? ` a ${fact.per}` : ''}`;
+    case 'packed':
+      return text`${fact.item}: ${fact.size}${fact.unit ? ` ${fact.unit}` : ''} to a ${fact.per ?? 'pack'}`;
     case 'recipe':
       return text`recipe: ${fact.lines.map((line) => `${line.stems ?? line.length ?? ''} ${line.unit ?? ''}${line.ingredient}`.trim()).join(', ')}`;
     case 'crew':

@@ -85,6 +85,8 @@ const sentences: Sentences = {
   'no-recipe-yet': () => text`There is no recipe in this thread yet. Say “3 bunny tails, 1 statice each”.`,
   'not-in-recipe': ({ ingredient, known }) => text`${ownWords(capital(ingredient))} is not in the recipe. It has: ${list(known)}.`,
   'recipe-scale-not-positive': ({ by }) => text`A recipe times ${by} leaves nothing. Please check the number.`,
+  'pack-without-price': ({ item, size, per }) =>
+    text`${ownWords(capital(item))} has no price yet. Say “${item} 4.80 a ${per ?? 'bunch'} of ${size}”.`,
   'item-priced-twice': ({ item, prices }, money) =>
     text`There are two prices for ${ownWords(item)}: ${joined(
       prices.map((price) => [moneySpan(money(price))]),

@@ -41,6 +41,7 @@ const intentOf: Readonly<Record<Fact['fact'], readonly string[]>> = {
   question: ['question'],
   recipe: ['recipe'],
   pack: ['pricelist'],
+  packed: ['pricelist'],
   crew: ['crew'],
   wearers: ['wearers'],
   rule: ['correction', 'event'],

@@ -1,7 +1,7 @@
 // "Are we OK for Saturday?", "can we take another 30 for the 20th?", "what if one of us is away Thursday?": worked out on a copy of the bench, never stored.
 
 import type { BenchPlan, EventPlan } from '../../../planning/bench-plan.ts';
-import { extraKey, readyFor, type WhatIf, withMorePieces, withPeopleAway } from '../../../planning/what-if.ts';
+import { extraKey, readyFor, type WhatIf, withMorePieces, withOnly, withPeopleAway } from '../../../planning/what-if.ts';
 import type { Day } from '../../../values/day.ts';
 import type { Answer } from '../../answer.ts';
 import type { Block, Line } from '../../reply.ts';
@@ -102,6 +102,21 @@ export const away: Respond = (question, answer) => {
   return whatIf(
     withPeopleAway(events, rules, answer.today, { date, people }),
     text`with ${who} away on ${dateSpan(fullDate(date, answer.manner))}`,
+    '',
+    answer,
+  );
+};
+
+/** "What if it's just me?" With nothing to make there is nothing to try. */
+export const onlySo: Respond = (question, answer) => {
+  const { events, rules } = answer.benchParts();
+  const date = dayNamed(question, answer);
+  const people = question.people ?? 1;
+  if (events.length === 0) return noPlan(answer);
+  const when = date === undefined ? '' : text` on ${dateSpan(fullDate(date, answer.manner))}`;
+  return whatIf(
+    withOnly(events, rules, answer.today, { people, ...(date === undefined ? {} : { date }) }),
+    text`with ${people === 1 ? 'one person' : `${people} people`} at the bench${when}`,
     '',
     answer,
   );

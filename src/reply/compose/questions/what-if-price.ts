@@ -20,13 +20,13 @@ import { counted, pieceName, plural } from '../../words/names.ts';
 import { basisWords } from '../../words/order.ts';
 import { problemLine } from '../../words/problems.ts';
 import { budgetBlocks } from '../budget.ts';
-import type { Respond } from './respond.ts';
+import { type Respond, storedNothing } from './respond.ts';
+import { whatIfItem } from './what-if-item.ts';
 
 const problemBlocks = (problem: Problem, { manner }: Answer): readonly Block[] => [
   { block: 'problem', line: problemLine(problem, manner.money) },
 ];
 
-const storedNothing: Block = { block: 'assumed', line: plainLine('Only worked out: nothing in this thread has changed.') };
 // Behind an order that was just noted with two prices, only the price is open.
 const noPriceYet: Block = { block: 'assumed', line: plainLine('Only worked out: no price is kept yet.') };
 
@@ -61,6 +61,8 @@ const missingLine = ({ number, piece, amount }: FactOf<'question'>, { manner, ev
 };
 
 export const whatIfBlocks: Respond = (asked, answer) => {
+  const ofGoods = whatIfItem(asked, answer);
+  if (ofGoods !== undefined) return ofGoods;
   const question = settled(asked, answer.event);
   const ofNothing = question.per === 'all' && question.number === undefined && answer.event.lines.length === 0;
   if (ofNothing) return [{ block: 'answer', line: missingLine(question, answer) }];

@@ -1,0 +1,147 @@
+// One line of a price list: the goods named in a stretch, what they cost and what they come in.
+
+import type { FactOf } from '../fact.ts';
+import { firstIn, type Match, pattern } from '../pattern.ts';
+import type { Reader } from '../phrase.ts';
+import { taxAt } from '../phrases/tax-basis.ts';
+import { isNumber, type NumberRead, type Token } from '../text/token.ts';
+import { itemExtras } from './item-extras.ts';
+import { knowsItem } from './item-name.ts';
+import { besideNames } from './name-edges.ts';
+import { isSomeones } from './no-goods.ts';
+import { findPack, type PackSize } from './pack-size.ts';
+import { isPrice, pricedEitherWay } from './price-at.ts';
+import { byHowMuch, changeIn, changeWord } from './price-changes.ts';
+import { type Priced, priceOfSeveral } from './price-of-several.ts';
+import type { Stretch } from './price-stretches.ts';
+import { namesSaid } from './several-goods.ts';
+import { withoutStemLength } from './stem-length.ts';
+
+const seller = /^(wholesale|wholesaler|wholesalers|supplier|market|auction|they|has|have|got|doing|sells|selling|selling at|charging)$/;
+const perStem = pattern('(a|per|/|p) (stem|stm)');
+const dryingForm = pattern('(,)? (takes)? <d:duration> (to dry|drying|dry|drying time)');
+const least = pattern('(,)? (min|minimum|min order|moq|minimum order) (of|order|qty|is)? (of)? <n:count> (<pack>)?');
+const freeForm = pattern('(free|foraged|no cost|nothing)');
+
+// "ten roses for £12": so many for the price.
+const together = pattern('<n:count> (<word>){0,2} <ingredient> (for|cost|costs|=|are|is|come to)? <p:money>');
+const soldTogether = (tokens: readonly Token[], start: number, end: number): number | undefined => {
+  const match = together.in(tokens, start, end);
+  const [size, price] = [Number(match?.kept['n']?.number?.amount), Number(match?.kept['p']?.number?.amount)];
+  if (match?.end !== end) return undefined;
+  // "10 roses $18" can be no price of one, "10 roses $2" can.
+  return tokens[match.end - 2]?.means['ingredient'] !== undefined && price < size ? undefined : size;
+};
+
+// "gone up 2 quid to 12" tells by how much, not what it was.
+const muchLess = (number: NumberRead): boolean => Number(number.amount) * 2.5 < Number(number.max ?? number.amount);
+
+/** The goods of this stretch at their price; none where it gives none. `common` is what all of a list come in, `upTo` where the next begins. */
+export const readItem = (reader: Reader, { start, end }: Stretch, common: PackSize, upTo: number): readonly Priced[] => {
+  const { tokens, context } = reader;
+  const stretch = tokens.slice(start, end);
+  const known = knowsItem(stretch, context.items);
+  const extra = itemExtras(tokens, start, upTo);
+  const pack = withoutStemLength(findPack(tokens, start, end), stretch);
+  const change = changeIn(tokens, start, end);
+  const used = new Set([...pack.used, ...extra.used]);
+  const mark = (match: Match | undefined): void => {
+    for (let index = match?.start ?? 0; index < (match?.end ?? 0); index++) used.add(index);
+  };
+  let basis: FactOf<'tax'>['basis'];
+  let taxName: string | undefined;
+  for (let index = start; index < end; index++) {
+    const tax = taxAt(reader, index);
+    if (tax === undefined) continue;
+    basis = tax.fact.basis;
+    taxName = tax.fact.name;
+    mark(tax.match);
+    index = tax.match.end - 1;
+  }
+  const drying = dryingForm.in(tokens, start, end);
+  mark(drying);
+  const atLeast = least.in(tokens, start, end);
+  mark(atLeast);
+  const packed = pack.per !== undefined || pack.size !== undefined || common.per !== undefined;
+  const rises = firstIn(byHowMuch, tokens, start, end);
+  if (change === undefined && rises !== undefined && rises.kept['n']?.number?.max === undefined) return [];
+  let price: Token | undefined;
+  let from: string | undefined;
+  if (change !== undefined) {
+    price = change.kept['t'];
+    const old = change.kept['f'] ?? change.kept['r'];
+    // "bunch of 5 now $13": what it holds is no old price.
+    if (old !== undefined && !pack.used.includes(tokens.indexOf(old, start))) from = old.number?.amount;
+    mark(change);
+  } else {
+    const at = Array.from({ length: end - start }, (_, offset) => start + offset).filter(
+      (index) => !used.has(index) && isPrice(reader, index, packed, known),
+    );
+    const chosen = at.find((index) => isNumber(tokens[index], 'money')) ?? at[0];
+    if (chosen !== undefined) {
+      price = tokens[chosen];
+      used.add(chosen);
+      const after = tokens[chosen + 1];
+      if (after?.means['each'] !== undefined) used.add(chosen + 1);
+    }
+  }
+  const free = price === undefined ? freeForm.in(tokens, start, end) : undefined;
+  if (price === undefined && !(free !== undefined && known && tokens.slice(start, end).some((token) => token.text === 'free'))) return [];
+  const rise =
+    price?.number?.max !== undefined &&
+    stretch.some((token) => changeWord.test(token.text)) &&
+    !stretch.some((token) => /^(anywhere|somewhere|between|ranging|ranges|about|around|likely|could|might|maybe)$/.test(token.text));
+  const each = stretch.some(
+    (token, at) => token.means['each'] !== undefined && /^(each|ea|apiece)$/.test(token.text) && used.has(start + at),
+  );
+  const nameTokens = stretch.flatMap((token, at) =>
+    !used.has(start + at) &&
+    token.kind === 'word' &&
+    !changeWord.test(token.text) &&
+    !seller.test(token.text) &&
+    !besideNames(token) &&
+    !(free !== undefined && token.text === 'free') &&
+    token.number === undefined
+      ? [{ ...token, at: start + at }]
+      : [],
+  );
+  // "2.5 a stem, 10 stems per bunch": the price is a stem's, whatever they come in.
+  const stemPrice = price === undefined ? undefined : perStem.at(tokens, tokens.indexOf(price, start) + 1, end);
+  mark(stemPrice);
+  const names = namesSaid(nameTokens, tokens, context.items);
+  const counting = (token: Token): boolean => token.means['each'] !== undefined || token.means['all'] !== undefined;
+  if (pricedEitherWay(tokens, start, end)) return [];
+  const unheard = !knowsItem(nameTokens, context.items);
+  if (unheard && isSomeones(reader, start, end, nameTokens[0]?.at ?? 0)) return [];
+  if (names.length === 0 || !(known || packed) || nameTokens.every(counting)) return [];
+  const number = price?.number;
+  const several = pack.size === undefined && pack.per === undefined ? soldTogether(tokens, start, end) : undefined;
+  const perOf = pack.per === undefined ? (each ? { per: 'each' } : common.per === undefined ? {} : { per: common.per }) : { per: pack.per };
+  const many = [number?.amount, atLeast?.kept['n']?.number?.amount].includes(String(pack.quantity)) ? undefined : pack.quantity;
+  return names.map((item) => ({
+    fact: 'pack',
+    item,
+    price: number === undefined ? '0' : rise ? (number.max ?? number.amount) : number.amount,
+    ...(number?.max !== undefined && !rise ? { priceMax: number.max } : {}),
+    ...(pack.size === undefined
+      ? common.size === undefined
+        ? several === undefined
+          ? {}
+          : { size: several }
+        : { size: common.size }
+      : { size: pack.size }),
+    ...(pack.unit === undefined ? {} : { unit: pack.unit }),
+    ...(stemPrice !== undefined && pack.size !== undefined && pack.unit === undefined ? { per: 'stem' } : perOf),
+    ...(number?.currency === undefined ? {} : { currency: number.currency }),
+    ...(number?.symbol === undefined ? {} : { symbol: number.symbol }),
+    ...(basis === undefined || basis === 'none' ? {} : { basis }),
+    ...(taxName === undefined ? {} : { taxName }),
+    ...(from === undefined ? (rise && number !== undefined && !muchLess(number) ? { from: number.amount } : {}) : { from }),
+    ...(many === undefined || price === undefined ? {} : { quantity: many, ...priceOfSeveral(reader, price, many) }),
+    ...(drying?.kept['d']?.number?.unit === 'day'
+      ? { dryingDays: Number(drying.kept['d'].number.max ?? drying.kept['d'].number.amount) }
+      : {}),
+    ...extra.extras,
+    words: reader.words(start, end),
+  }));
+};

@@ -1,0 +1,59 @@
+// How much of something goes in, told beside what it costs: "ribbon 4.20 for 10m roll, 20cm each", "magnets 60p each, one on each", "put a magnet on each, 60p each".
+
+import type { PieceKind } from '../../handbook/pieces.ts';
+import type { FactOf } from '../fact.ts';
+import { type Match, pattern } from '../pattern.ts';
+import type { Unworded } from '../phrase.ts';
+import type { Token } from '../text/token.ts';
+
+interface Stretch {
+  readonly start: number;
+  readonly end: number;
+}
+type Use = Stretch & { readonly fact: Unworded };
+
+const inEach = '(on|in|to|for|per)? (each|every|a|the)? (of them|one|<piece:piece>)';
+const eachWay = `(each|${inEach}|per <piece:piece>|on each|in each)`;
+const amount = '(<n:count>|a|<m:length>|<f:word> a stem)';
+const behind = pattern(
+  `(,|-|;|and|\\.|with|using){1,2} (we|i)? (use|using|need|put|take|with|at)? ${amount} (stem|stems|sprig|sprigs|of them)? ${eachWay}`,
+);
+const ahead = pattern(
+  `(put|add|use|pop|stick|include|with|and)? ${amount} (stem|stems|sprig|sprigs)? (of)? (<word>)? <ingredient> (stems|sprigs)? (on|in|to|per|for) (each|every|a|the)? (one|<piece:piece>)? (,|at|@|-)`,
+);
+
+const shares: Readonly<Record<string, number>> = { half: 0.5 };
+
+const lineOf = (item: string, { n, m, f }: Match['kept']): FactOf<'recipe'>['lines'][number] | undefined => {
+  if (m?.number !== undefined)
+    return m.number.max === undefined ? { ingredient: item, length: Number(m.number.amount), unit: m.number.unit ?? '' } : undefined;
+  const stems = f === undefined ? Number(n?.number?.amount ?? 1) : shares[f.text];
+  return stems === undefined || n?.number?.max !== undefined ? undefined : { ingredient: item, stems };
+};
+
+const factOf = (item: string, kept: Match['kept']): Unworded | undefined => {
+  const line = lineOf(item, kept);
+  const piece = kept['piece']?.means['piece'] as PieceKind | undefined;
+  if (line === undefined) return undefined;
+  return { fact: 'recipe', lines: [line], adds: true, ...(piece === undefined || piece === 'unspecified' ? {} : { piece }) };
+};
+
+/** How much goes in, told behind a price up to the end of the part, of goods that are named before it. */
+export const useBehind = (
+  tokens: readonly Token[],
+  { start, end }: Stretch,
+): (Stretch & { of(item: string): Unworded | undefined }) | undefined => {
+  for (let index = behind.next(tokens, start + 2, end); index < end; index = behind.next(tokens, index + 1, end)) {
+    const match = behind.at(tokens, index, end);
+    if (match?.end === end) return { start: index, end, of: (item) => factOf(item, match.kept) };
+  }
+  return undefined;
+};
+
+/** "Put a magnet on each, 60p each": how much goes in, told with the name before the price. */
+export const useAhead = (tokens: readonly Token[], { start, end }: Stretch, { item, price }: FactOf<'pack'>): Use | undefined => {
+  const priced = tokens.findIndex(({ number }, at) => at >= start && at < end && number?.amount === price);
+  const match = ahead.at(tokens, start, end);
+  const fact = match === undefined || priced < match.end ? undefined : factOf(item, match.kept);
+  return match === undefined || fact === undefined ? undefined : { start, end: match.end, fact };
+};
