@@ -23,8 +23,8 @@ export const uncounted = (
   for (let index = start; index < end; index++) {
     const number = tokens[index]?.number;
     if (number === undefined) continue;
-    const plain = number.form === 'plain' && !known.has(Number(number.amount));
-    if (behind && plain && !dates.some((date) => index >= date.start && index < date.end)) return true;
+    const other = /^(plain|money)$/.test(number.form) && !known.has(Number(number.amount));
+    if (behind && other && !dates.some((date) => index >= date.start && index < date.end)) return true;
     behind ||= number.form === 'duration' || number.form === 'money';
   }
   return false;
