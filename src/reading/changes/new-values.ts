@@ -10,6 +10,7 @@ import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import { firstWhere, isCount } from '../text/token.ts';
 import { dayNotDay, lossBeside, monthMeant, ofThem } from './beside-values.ts';
+import { boundedPrice } from './bounded-price.ts';
 import { markers } from './change-words.ts';
 import { dateChange } from './date-change.ts';
 import { dayIn } from './dates-in.ts';
@@ -27,23 +28,23 @@ const isNow = pattern(
 );
 const wrongCount = pattern('(wrong|incorrect) (number|count|qty|quantity|figure)');
 const priceWord = /^(price|prices|cost|rate|charge|each|quote|pricing)$/;
-
 const otherPrice = pattern('(price|cost|rate) of (the|a)? <filler>'); // "price of petrol"
 
-const within = (part: Part, index: number): boolean => index >= part.start && index < part.end;
-
 /** A reader that sees one part alone, so that a correction never reaches into the next sentence. */
-const narrowed = (reader: Reader, part: Part): Reader => ({ ...reader, free: (index) => within(part, index) && reader.free(index) });
+const narrowed = (reader: Reader, { start, end }: Part): Reader => ({
+  ...reader,
+  free: (index) => index >= start && index < end && reader.free(index),
+});
 
 export const newValues = (reader: Reader, part: Part): Finding[] => {
   const { tokens } = reader;
   const zones = zonesOf(tokens, part.start, part.end);
   const saysChange = anyIn(markers, tokens, part.start, part.end);
-  const marked = zones.old.length > 0 || saysChange;
-  if (!marked || otherPrice.in(tokens, part.start, part.end) !== undefined) return [];
+  if ((zones.old.length === 0 && !saysChange) || otherPrice.in(tokens, part.start, part.end) !== undefined) return [];
   const work = notOfWork(reader, part, zones);
   if (work !== undefined) return work === 'unsure' ? [{ start: part.start, end: part.end, held: true }] : [];
   const own = narrowed(reader, part);
+  if (zones.old.length === 0 && boundedPrice(own, part)) return [];
   const facts: Unworded[] = [...(brokeChange(reader, part, zones) ?? madeChange(reader, part, zones))];
   if (facts.length === 0) facts.push(...countAndPrice(own, part, zones));
   facts.push(...taxChange(reader, part, zones), ...materialChange(reader, part, zones));
