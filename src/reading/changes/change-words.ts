@@ -15,11 +15,19 @@ const makeThatMade = '(make|call) (that|it) (only)? <count> (<piece>)? (done|mad
 const countedIn =
   "(oops|whoops|ooops|woops|my bad|only|sorry|soz|actually) <any>{1,8} (counted|included|counting|including|id counted|i'd counted) (in)? (a|the|an|one|two|some|couple|both|yesterday's|a couple of|my|those){0,2} (<word>)? (dud|duds|broken|broken one|spare|spares|reject|rejects|unfinished|sample|test|dodgy one|dodgy|wonky one)";
 
+const one = '<count> (x)? (<material>)? <piece> ((at|@) <amount> (<each>)?)?';
+const pair = `${one} (and|&|,|n|plus){0,2} ${one}`;
+const backwards =
+  '((had|got|have|put|wrote|typed|gave you|sent|said) (them|it|those|these|that|the two|the numbers|the counts|both)? (backwards|back to front|the wrong way (round|around)|wrong way (round|around)|mixed up|muddled|muddled up|swapped|reversed|the other way (round|around)|flipped)|(mixed|muddled|swapped|switched|flipped|jumbled) (them|those|these|the two|the numbers|the counts) (up|round|around|over)|(the)? other way (round|around))';
+
 /** A word that marks a correction by itself. */
 export const markers = [
   '(actually|correction|oops|whoops|typo|instead|amend|edit|scratch that|scrap that|scrub that|forget that|strike that|my bad|my mistake|ooops|woops|mistyped|misread|miscounted|recounted|recount|mistake|rather|soz|apologies)',
   '(sorry|no|nope|wait|hang on|hold on|ah|argh|ugh|er|um|nah|ok|update|change|changed|oh) (,|-|:|no|wait|i|\\.)',
   '(sorry|correction|update|amendment)',
+  // "its 3 crowns and 5 combs, I had them backwards"; "bouts 18 and corsages 32" may be prices, and is asked.
+  `${pair} (,|-|;|sorry|soz){0,2} (i|we|she|he|they)? ${backwards}`,
+  `${backwards} (,|-|:|;|so|its|it's|it|is|should|be|sorry){0,4} ${pair}`,
   // "pick up the day before" changes nothing.
   'up (that|it|this|them|those|these|the|our|my|all|order) (<piece>|<material>|count|order|numbers|number|price|prices|total|each|all|of|the){0,4} (to|by|<upTo>|<number>)',
   '(make|made|put|mark|set|change|bump|update|switch|turn|log|drop|cut|reduce|increase|raise|lower|take|bring|lift|revise|push|alter|correct|fix|amend|move|shift|slide|shove|go) (that|it|this|them|those|these|order|count|price|the|to|up|down|my|her|his|date|number|total|material|basis|everything|the lot|all|our|back|with)',

@@ -62,7 +62,10 @@ const anchored = (tokens: readonly Token[], { start }: Stretch, at: number, by: 
 
 const isEveryday = (tokens: readonly Token[], clause: Stretch): boolean => {
   const at = firstWhere(tokens, clause.start, clause.end, (token) => token.means['everyday'] !== undefined);
-  if (at < 0 || among(tokens, clause, isOurs) || occasionNamed.in(tokens, clause.start, clause.end) !== undefined) return false;
+  const ours = (token: Token, index: number): boolean =>
+    isOurs(token) && !(token.text === 'order' && tokens[clause.start + index - 1]?.means['everyday'] !== undefined); // "lunch order"
+  if (at < 0 || tokens.slice(clause.start, clause.end).some(ours) || occasionNamed.in(tokens, clause.start, clause.end) !== undefined)
+    return false;
   if (anchored(tokens, clause, at, times)) return false;
   if (!among(tokens, clause, (token) => work.test(token.text))) return true;
   const spent = spentOn.in(tokens, clause.start, clause.end)?.kept['e'];
@@ -77,6 +80,22 @@ const isEveryday = (tokens: readonly Token[], clause: Stretch): boolean => {
   );
 };
 
+const besidePrice =
+  /^(at|for|plus|and|or|so|about|around|all|up|total|the|lot|a|head|pp|per|only|just|is|that's|thats|it's|its|they're|with|on|top|tax)$/;
+const isPriceOnly = (tokens: readonly Token[], { start, end }: Stretch): boolean => {
+  const words = tokens.slice(start, end);
+  return (
+    words.some(({ number }) => number !== undefined) &&
+    words.every(
+      ({ number, kind, means, text }) =>
+        number !== undefined ||
+        kind !== 'word' ||
+        besidePrice.test(text) ||
+        ['each', 'taxName', 'taxWord', 'included', 'onTop', 'all'].some((tag) => means[tag] !== undefined),
+    )
+  );
+};
+
 /** The stretches that tell of everyday things. */
 export const everydayStretches = (reader: Reader, part: Part): Stretch[] => {
   const { tokens } = reader;
@@ -88,11 +107,16 @@ export const everydayStretches = (reader: Reader, part: Part): Stretch[] => {
   const clauses = clausesOf(reader, part);
   if (opensWithNamedOccasion(reader)) return [];
   const alone = !tokens.some((token) => isOurs(token) || work.test(token.text));
+  const named = tokens.some((token) => ourTags.some((tag) => token.means[tag] !== undefined));
   const held: Stretch[] = [];
   for (let index = 0; index < clauses.length; index++) {
     const clause = clauses[index] as Stretch;
     if (!isEveryday(tokens, clause) || isSaleDay(reader, clause)) continue;
     let { end } = clause;
+    // "staff pizza: 3 large, $18 each incl tax": what they cost, where no piece is named.
+    const counts = among(tokens, clause, ({ number }) => number !== undefined);
+    if (!named && counts)
+      while (clauses[index + 1] !== undefined && isPriceOnly(tokens, clauses[index + 1] as Stretch)) end = clauses[++index]?.end ?? end;
     while (alone && clauses[index + 1] !== undefined) end = clauses[++index]?.end ?? end;
     held.push({ start: clause.start, end });
   }

@@ -1,13 +1,13 @@
 // Which piece words name pieces of this order: not a dentist's crown, a price's "per buttonhole", or what a batch of goods makes.
 
+import { speaksOfTeeth } from '../held/teeth.ts';
 import { pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import { isCount, isNumber } from '../text/token.ts';
 import { sundryHeads } from '../words/piece-words.ts';
 
 // "off to the dentist, getting a crown"
-const dentist = pattern("(dentist|dentist's|dental|tooth|teeth|molar|filling)");
-const atDentist = (reader: Reader): boolean => dentist.might(reader.tokens);
+const atDentist = (reader: Reader): boolean => speaksOfTeeth(reader.tokens);
 // "3 bouts on the boxing tonight"
 const ring = pattern('(boxing|boxer|boxers|wrestling|ufc|mma|fencing|sparring|undercard|judo|kickboxing)');
 // "1 casket spray n 3 wreaths"

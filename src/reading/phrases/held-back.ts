@@ -5,6 +5,7 @@ import { isBeforeDay } from '../dates/hour-or-price.ts';
 import { addressStretches } from '../held/addresses.ts';
 import { calledOff } from '../held/called-off.ts';
 import { clausesOf, reachOf, type Stretch } from '../held/clauses.ts';
+import { codeStretches } from '../held/codes-told.ts';
 import { everydayStretches } from '../held/everyday.ts';
 import { memories } from '../held/memories.ts';
 import { aside, boxedThings, costOfThings, handled, lesson, moreIf, otherThings, perhapsMore } from '../held/more-signs.ts';
@@ -23,6 +24,7 @@ import {
   workDone,
 } from '../held/signs.ts';
 import { isStrangeTalk } from '../held/strange-talk.ts';
+import { teethStretches } from '../held/teeth.ts';
 import { beginsIn, type Pattern, pattern } from '../pattern.ts';
 import type { Finding, Phrase, Reader } from '../phrase.ts';
 import { mishap } from '../progress/losses.ts';
@@ -173,7 +175,15 @@ const findEveryday = (reader: Reader): Finding[] => {
       // "spent 120 at the market" is what the flowers cost.
       .filter((part) => spending(reader.tokens, part).length === 0)
       .flatMap((part) =>
-        strange ? [part] : [...everydayStretches(reader, part), ...addressStretches(reader, part), ...memories(reader, part)],
+        strange
+          ? [part]
+          : [
+              ...everydayStretches(reader, part),
+              ...addressStretches(reader, part),
+              ...codeStretches(reader, part),
+              ...teethStretches(reader, part),
+              ...memories(reader, part),
+            ],
       )
       .map(({ start, end }) => ({ start, end, held: true }))
   );

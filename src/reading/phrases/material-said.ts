@@ -133,6 +133,8 @@ const find = (reader: Reader): Finding[] => {
     const token = reader.tokens[index];
     const material = token?.means['material'] as Material;
     if (token !== undefined && weak.has(token.text) && !trade(reader) && !oneOfTwo(reader, index)) continue;
+    // "mixed them up with the crowns" tells of a muddle.
+    if (token?.text === 'mixed' && /^(them|it|up|those|these)$/.test(reader.tokens[index + 1]?.text ?? '')) continue;
     if (negated.at(reader.tokens, index - 1, index + 1) !== undefined || negated.at(reader.tokens, index - 2, index + 1) !== undefined)
       continue;
     // "30 bouts, half dried": what the others are is not said.
