@@ -23,7 +23,7 @@ import { datesIn, monthOpen } from './dates-in.ts';
 import { dayNumberNow } from './day-number-now.ts';
 import { hoursBehindDay } from './hours-behind-day.ts';
 import { marksChange } from './marks-change.ts';
-import { hourOfHandOver, movesHour, timeChange } from './time-change.ts';
+import { hourOfHandOver, movesHour, oldOfSpan, timeChange } from './time-change.ts';
 import { type Zones, zonesOf } from './zones.ts';
 
 // "not this sat, next sat": a day that is taken back is none of those to choose from.
@@ -181,6 +181,7 @@ const timeIn = (reader: Reader, part: Part, date: DateRead, zones: Zones): strin
     if (index >= date.start && index < date.end) continue;
     const time = timeAt(reader, index, index >= date.end && index - date.end < 3);
     if (time === undefined || zones.old.some(([from, to]) => index >= from && index < to)) continue;
+    if (oldOfSpan(reader.tokens, index, time.end, zones) !== undefined) continue;
     if (reader.tokens[index - 1]?.text === 'now') return time.time;
     first ??= time.time;
     index = time.end - 1;

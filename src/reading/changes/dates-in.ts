@@ -42,9 +42,9 @@ const loneDay = (reader: Reader, index: number, old: boolean): DateRead | undefi
     : undefined;
 };
 
-/** "moved from 28 to 7 march": in which month the old day was is not said. */
+/** "moved from 28 to 7 march": in which month the old day was is not said; "from 2 to 3pm on 13 march" tells hours. */
 export const monthOpen = (tokens: readonly Token[], old: DateRead, named: Day): boolean =>
-  tokens[old.end]?.text === 'to' && (old.dayOnly ?? 0) > Number(named.slice(8));
+  tokens[old.end]?.text === 'to' && ((old.dayOnly ?? 0) > Number(named.slice(8)) || tokens[old.end + 1]?.number?.form === 'time');
 
 /** Whether a day stands in the stretch. */
 export const dayIn = (reader: Reader, { start, end }: { readonly start: number; readonly end: number }): boolean => {

@@ -84,6 +84,15 @@ export const hourOfHandOver = ({ tokens }: Reader, { start, end }: Part): boolea
 
 export const movesHour = ({ tokens }: Reader, { start, end }: Part): boolean => movesForm.in(tokens, start, end) !== undefined;
 
+const moving = /^(moved|moving|move|moves|pushed|changed|change|shifted|gone|goes|brought|bumped|put|switched|rescheduled)$/;
+/** "moved from 6 to 7 pm": where the old hour ends that the two would make a span of. "Party from 6 to 7 pm" is one. */
+export const oldOfSpan = (tokens: readonly Token[], index: number, end: number, zones: Zones): number | undefined =>
+  tokens
+    .slice(Math.max(0, index - 3), index)
+    .some(({ text }, at) => moving.test(text) && tokens[Math.max(0, index - 3) + at + 1]?.text !== 'to')
+    ? zones.old.find(([, to]) => index < to && end > to)?.[1]
+    : undefined;
+
 /** The new hour, if the part says one. */
 export const timeChange = (reader: Reader, part: Part, zones: Zones): Finding | undefined => {
   const named = reader.tokens.slice(part.start, part.end).some(({ text }) => timeWords.test(text.replace(/'s$/, '')) || isOccasion(text));
@@ -105,6 +114,12 @@ export const timeChange = (reader: Reader, part: Part, zones: Zones): Finding | 
       time.end === index + 1
     )
       return undefined;
+    const old = oldOfSpan(reader.tokens, index, time.end, zones);
+    if (old !== undefined) {
+      from ??= time.time;
+      index = old;
+      continue;
+    }
     if (inZones(zones.old, time.end - 1)) from ??= time.time;
     else to ??= time.time;
     index = time.end - 1;

@@ -136,7 +136,10 @@ const besideOnly = (reader: Reader, index: number): TimeRead | undefined => {
   const one = (time: string, end = index + 1): TimeRead => ({ start: index, end, time });
   const pieces = (): boolean => tokens.some((each) => each.means['piece'] !== undefined);
   const dotted = token?.number?.form === 'plain' ? /^(\d{1,2})[.]([0-5]\d)$/.exec(token.text) : null;
-  if (token !== undefined && dotted !== null && standsAlone(tokens, index + 1)) {
+  // "prom night, 8.50 a ticket": what something costs.
+  const costs =
+    /^(a|an|per)$/.test(tokens[index + 1]?.text ?? '') && tokens[index + 2]?.kind === 'word' && tokens[index + 2]?.text !== 'bit';
+  if (token !== undefined && dotted !== null && !costs && standsAlone(tokens, index + 1)) {
     const hour = Number(dotted[1]);
     // "15.30" is a time by the clock of 24 hours.
     if (hour >= 13 && hour <= 23 && !pieces() && !tokens.some((each) => each.means['each'] !== undefined || each.number?.form === 'money'))

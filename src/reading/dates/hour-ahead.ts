@@ -12,7 +12,7 @@ const at = /^(at|by|before|@)$/;
 const between = /^(on|this|the|,)$/;
 
 // "arvo wedding 5.30 on sat", "ceremony 2.15 sat 20 feb": hours and minutes right behind the occasion.
-const clock = /^\d{1,2}[.:][0-5]\d$/;
+const clock = /^\d{1,2}(\.|:)(00|15|30|45)$/; // "8.50" is sooner a price
 const dottedBehind = (reader: Reader, index: number, reads: readonly DateRead[]): TimeRead | undefined => {
   const { tokens } = reader;
   const before = tokens[index - 1]?.text ?? '';
