@@ -38,6 +38,7 @@ import { question } from './phrases/question.ts';
 import { recipe } from './phrases/recipe.ts';
 import { recipeChanged } from './phrases/recipe-change.ts';
 import { recountedWork } from './phrases/recounted.ts';
+import { someInAMaterial } from './phrases/some-in-a-material.ts';
 import { someOfAKind, someOfAMaterial } from './phrases/some-of-a-kind.ts';
 import { taxBasis } from './phrases/tax-basis.ts';
 import { taxLeftOpen } from './phrases/tax-left-open.ts';
@@ -65,6 +66,7 @@ export const phrases: readonly Phrase[] = [
   onlyMade,
   moreThenHome,
   madeByDays,
+  someInAMaterial,
   question,
   madeBehind,
   boundedWork,

@@ -9,6 +9,7 @@ import { applyPriceEach, applyTotal } from './apply-order.ts';
 import { setBroke, setMade } from './apply-progress.ts';
 import type { EventState, OrderLine } from './event.ts';
 import { onDay } from './event-day.ts';
+import { joinedLines, withoutMaterials } from './joined-lines.ts';
 
 type Change = FactOf<'change'>;
 
@@ -93,10 +94,35 @@ const changeDate = (state: EventState, { to, by }: Change): EventState => {
   return typeof by === 'number' && state.date ? onDay(state, addDays(state.date, by)) : state;
 };
 
-const changeMaterial = (state: EventState, { to, piece }: Change): EventState => {
+const changeMaterial = (state: EventState, { to, from, piece, some, rest }: Change): EventState => {
   const material = materials.find((known): known is Material => known === to);
   if (!material) return state;
+  if (typeof some === 'number') return { ...state, lines: joinedLines(someInMaterial(state, { material, some, piece, rest })) };
   return piece
-    ? { ...state, lines: state.lines.map((line) => (line.piece === piece ? { ...line, material } : line)) }
-    : { ...state, material };
+    ? { ...state, lines: joinedLines(state.lines.map((line) => (line.piece === piece ? { ...line, material } : line))) }
+    : { ...state, material, lines: withoutMaterials(state.lines, from) };
+};
+
+/** So many of a kind in a material, those that are in it already among them; the others in another where one was named. */
+const someInMaterial = (
+  { lines, material: ofAll }: EventState,
+  {
+    material,
+    some,
+    piece,
+    rest,
+  }: { readonly material: Material; readonly some: number; readonly piece: PieceKind | undefined; readonly rest: Material | undefined },
+): readonly OrderLine[] => {
+  const isIn = (line: OrderLine): boolean => (line.material ?? ofAll) === material;
+  let left = some;
+  const takenOf = new Map<OrderLine, number>();
+  for (const line of [...lines.filter(isIn), ...lines.filter((each) => !isIn(each))].filter((each) => each.piece === piece)) {
+    takenOf.set(line, Math.min(left, line.count));
+    left -= takenOf.get(line) ?? 0;
+  }
+  return lines.flatMap((line) => {
+    const taken = takenOf.get(line) ?? 0;
+    const others = { ...line, count: line.count - taken, ...(takenOf.has(line) && rest !== undefined ? { material: rest } : {}) };
+    return [...(taken > 0 ? [{ ...line, count: taken, material }] : []), ...(others.count > 0 ? [others] : [])];
+  });
 };

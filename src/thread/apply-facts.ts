@@ -22,6 +22,7 @@ import { applyRecipe } from './apply-recipe.ts';
 import { applyWearers } from './apply-wearers.ts';
 import type { EventState } from './event.ts';
 import { onDay } from './event-day.ts';
+import { joinedLines, withoutMaterials } from './joined-lines.ts';
 
 type Apply<N extends FactName> = (state: EventState, fact: FactOf<N>) => EventState;
 const nothing = (state: EventState): EventState => state;
@@ -88,8 +89,10 @@ const kindsBeside = (before: EventState, pieces: readonly FactOf<'pieces'>[]): R
   return before.lines.some(({ piece }) => piece !== 'unspecified' && !said.has(piece)) ? said : new Set();
 };
 
-const applyMaterial = (state: EventState, { material, piece }: FactOf<'material'>, beside: ReadonlySet<PieceKind>): EventState => {
+const ofAll = /\b(all|everything|every one|the lot)\b/i;
+const applyMaterial = (state: EventState, { material, piece, words }: FactOf<'material'>, beside: ReadonlySet<PieceKind>): EventState => {
   const kinds = piece ? new Set([piece]) : beside;
-  if (kinds.size === 0) return { ...state, material };
-  return { ...state, lines: state.lines.map((line) => (kinds.has(line.piece) ? { ...line, material } : line)) };
+  // "all dried" after "5 of them preserved"
+  if (kinds.size === 0) return { ...state, material, lines: ofAll.test(words) ? withoutMaterials(state.lines) : state.lines };
+  return { ...state, lines: joinedLines(state.lines.map((line) => (kinds.has(line.piece) ? { ...line, material } : line))) };
 };

@@ -8,6 +8,7 @@ import { correctedCount, linesMeant } from './apply-change.ts';
 import { kindsMeant, madeOf } from './apply-progress.ts';
 import type { EventState, OrderLine } from './event.ts';
 import { isMissing, kindInOrder } from './kind-in-order.ts';
+import { settleSomeMaterial } from './settle-material.ts';
 import { askOrderedOrMade, settleBareNumber } from './settle-number.ts';
 import { settleRecipe } from './settle-recipe.ts';
 import { settleSpent } from './settle-spent.ts';
@@ -100,6 +101,7 @@ const settleChange = (state: EventState, change: FactOf<'change'>, beside: reado
     if (only && !other) return settled({ ...change, piece: only });
     return askPiece(change, kinds, (piece) => ({ ...change, piece }), 'all of them');
   }
+  if (change.what === 'material' && change.some !== undefined) return settleSomeMaterial(state, change);
   if (change.what !== 'count') return settled(change);
   const [kind, second] = kinds;
   const [begun, other] = kinds.filter((each) => madeOf(state, each) > 0);

@@ -48,6 +48,8 @@ export interface ProblemData {
   // thread
   'members-only': Record<string, never>; // a guest's word on what the whole studio goes by
   'nothing-to-undo': Record<string, never>;
+  'nothing-ordered': Record<string, never>;
+  'only-so-many': { count: number; piece: string; ordered: number };
   'no-such-piece': { piece: string; known: readonly string[] };
   'no-such-wearer': { wearer: string; known: readonly string[] }; // as the list of wearers has them
   // review

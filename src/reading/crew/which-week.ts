@@ -28,10 +28,30 @@ const weekBefore = (eventDate: Day, date: string): Day => comingWeekday(addDays(
 
 const isDated = (fact: Fact): fact is Crew & { readonly date: string } => fact.fact === 'crew' && fact.date !== undefined;
 
+const dayWords = (given: readonly Fact[]): string =>
+  [...new Set(given.flatMap((fact) => (isDated(fact) ? [`${weekdayOf(fact.date as Day)} ${fact.date}`] : [])))].join(' and ');
+
+// "weds" on a wednesday is today or next week; in the thread of an event weeks away it may be that week's too.
+const withItsWeek =
+  (reader: Reader, eventDate: Day) =>
+  (finding: Finding): Finding => {
+    const [ask, another] = finding.asks ?? [];
+    const last = ask?.choices.at(-1)?.facts ?? [];
+    if (ask === undefined || another !== undefined || last.length === 0 || !last.every(isDated) || !namesWeekdays(reader, finding))
+      return finding;
+    const later = last.map((fact): Fact => ({ ...fact, date: weekBefore(eventDate, fact.date) }));
+    const known = ask.choices.some(({ facts }) => dayWords(facts) === dayWords(later));
+    const ahead = later.every((fact, at) => isDated(fact) && fact.date > (last[at]?.date ?? ''));
+    return known || !ahead
+      ? finding
+      : { ...finding, asks: [{ ...ask, choices: [...ask.choices, { words: dayWords(later), facts: later }] }] };
+  };
+
 /** The findings, with one question for all shifts whose week is open. */
-export const askWhichWeek = (reader: Reader, findings: readonly Finding[]): Finding[] => {
+export const askWhichWeek = (reader: Reader, read: readonly Finding[]): Finding[] => {
   const { eventDate, today } = reader.context;
-  if (eventDate === undefined) return [...findings];
+  if (eventDate === undefined) return [...read];
+  const findings = read.map(withItsWeek(reader, eventDate));
   const open = findings.filter((finding) => {
     const facts = finding.facts ?? [];
     return facts.length > 0 && facts.every(isDated) && namesWeekdays(reader, finding);
@@ -42,9 +62,7 @@ export const askWhichWeek = (reader: Reader, findings: readonly Finding[]): Find
   const isOpen = first !== undefined && facts.some((fact, at) => fact.date !== near[at]) && near.every((day) => day >= today);
   if (!isOpen) return [...findings];
   const later = facts.map((fact, at): Fact => ({ ...fact, date: near[at] ?? fact.date }));
-  const words = (given: readonly Fact[]): string =>
-    [...new Set(given.flatMap((fact) => (isDated(fact) ? [`${weekdayOf(fact.date as Day)} ${fact.date}`] : [])))].join(' and ');
-  const choices: Choice[] = [facts, later].map((given) => ({ words: words(given), facts: given }));
+  const choices: Choice[] = [facts, later].map((given) => ({ words: dayWords(given), facts: given }));
   const said = open.map(({ start, end }) => reader.words(start, end)).join(', ');
   return findings.map((finding) => {
     if (!open.includes(finding)) return finding;

@@ -9,7 +9,7 @@ import type { Block, Line } from '../reply.ts';
 import { assumedSpan, joined, moneySpan, plainLine, strong, text } from '../span.ts';
 import { grouped } from '../words/counts.ts';
 import { counted, pieceName } from '../words/names.ts';
-import { basisWords, pricedLineWords, ratesWords } from '../words/order.ts';
+import { basisWords, materialApart, pricedLineWords, ratesWords } from '../words/order.ts';
 import { assumedIn } from './assumed.ts';
 import { labourLine } from './labour.ts';
 import { priceNotes } from './price-notes.ts';
@@ -113,7 +113,7 @@ const linesTable = (priced: PricedOrder, manner: Manner): Block => ({
   ],
   rows: [
     ...priced.lines.map((line) => [
-      text`${counted(line.count, line.piece, manner.says)}`,
+      text`${counted(line.count, line.piece, manner.says)}${materialApart(line, priced.lines)}`,
       [moneySpan(manner.money(onTop(priced) ? line.each.printed.exTax : line.each.printed.price))],
       [moneySpan(manner.money(line.each.printed.stems))],
       [moneySpan(manner.money(line.each.printed.labour))],

@@ -33,6 +33,10 @@ export const factWords = (fact: Fact, manner: Manner): Line => {
     case 'left':
       return text`${fact.piece ? counted(fact.count, fact.piece, manner.says) : fact.count} ${fact.fact}`;
     case 'change':
+      if (fact.some !== undefined) {
+        const some = typeof fact.some === 'number' && fact.piece ? counted(fact.some, fact.piece, manner.says) : `${fact.some} of them`;
+        return text`${some} ${fact.to ?? ''}${fact.rest ? `, the rest ${fact.rest}` : ''}`;
+      }
       return text`change ${fact.what}${fact.to === undefined ? ` by ${fact.by ?? ''}` : ` to ${fact.to}`}`;
     case 'pack':
       if (fact.per === 'stem' && fact.size)

@@ -100,6 +100,9 @@ const sentences: Sentences = {
   'members-only': () =>
     text`Only full members of the studio can change its prices, its crew, its drying days and its saved recipes, or have an event forgotten or handed out. If you are one, send it again in a minute.`,
   'nothing-to-undo': () => text`There is nothing to take back in this thread.`,
+  'nothing-ordered': () => text`There are no pieces in this thread yet. Say how many first.`,
+  'only-so-many': ({ count, piece, ordered }) =>
+    text`There ${ordered === 1 ? 'is 1' : `are ${ordered}`} ${piece}${ordered === 1 ? '' : 's'}, not ${count}.`,
   'no-such-piece': ({ piece, known }) => text`There is no ${piece} in this order. It has: ${list(known)}.`,
   'no-such-wearer': ({ wearer, known }) =>
     known.length === 0
