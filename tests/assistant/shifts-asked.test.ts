@@ -13,7 +13,9 @@ describe('which week a shift is in', () => {
     );
   });
   it('and on its own weekday too: today, in a week, or in the event’s week', async () => {
-    expect(await replyTo([event, '2 of us weds, 4 hrs each'])).toContain('Wed 20 January 2027 / Wed 27 January 2027 / Wed 10 February 2027');
+    expect(await replyTo([event, '2 of us weds, 4 hrs each'])).toContain(
+      'Wed 20 January 2027 / Wed 27 January 2027 / Wed 10 February 2027',
+    );
   });
   it.each([
     ['fri 12 feb', 'At the bench on Thu 11 February: 2 for 6 h each.\nAt the bench on Fri 12 February: 2 for 6 h each.'],
