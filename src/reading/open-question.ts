@@ -78,7 +78,11 @@ const besideAnswer =
 const accepted = (message: Message, { why, choices }: Ask): Choice | undefined => {
   const said = words(message.tokens).map((token) => token.text);
   const [yes, no] = [said.some((word) => agrees.test(word)), said.some((word) => declines.test(word))];
-  if (why !== 'plan with this' || yes === no || !said.every((word) => agrees.test(word) || declines.test(word) || besideAnswer.test(word)))
+  if (
+    !(why === 'plan with this' || why === 'part left') ||
+    yes === no ||
+    !said.every((word) => agrees.test(word) || declines.test(word) || besideAnswer.test(word))
+  )
     return undefined;
   const last = choices.at(-1);
   const keeps = last?.words.startsWith('keep') ?? false;

@@ -24,6 +24,7 @@ export type AskReason =
   | 'spent on what' // "spent 182.40": the stems, or everything
   | 'plan with this' // minutes and spares a look-back taught
   | 'really forget' // everything kept of the event
+  | 'part left' // "13 bouts at 9.75, plus the groom's at £14", with the last unread
   | 'did you mean';
 
 /** One answer a person may choose. `words` is what they can type instead of tapping; choosing it states `facts`. */

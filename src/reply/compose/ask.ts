@@ -4,8 +4,10 @@ import type { Ask, Choice } from '../../reading/reading.ts';
 import { parseDay } from '../../values/day.ts';
 import type { Manner } from '../answer.ts';
 import type { Block } from '../reply.ts';
+import { joined, text } from '../span.ts';
 import { askLine } from '../words/asks.ts';
 import { fullDate } from '../words/dates.ts';
+import { factWords } from '../words/facts.ts';
 
 /** A choice of a date is shown as dates are everywhere, whatever words the reader gave it. */
 const labelOf = (choice: Choice, manner: Manner): string => {
@@ -15,7 +17,19 @@ const labelOf = (choice: Choice, manner: Manner): string => {
   return days.size > 0 ? [...days].map((day) => fullDate(day, manner)).join(' and ') : choice.words;
 };
 
+/** What would be kept of a message that was read in part. */
+const partRead = ({ why, choices }: Ask, manner: Manner): readonly Block[] => {
+  const facts = why === 'part left' ? (choices[0]?.facts ?? []) : [];
+  if (facts.length === 0) return [];
+  const read = joined(
+    facts.map((fact) => factWords(fact, manner)),
+    '; ',
+  );
+  return [{ block: 'line', line: text`Read: ${read}.` }];
+};
+
 export const askBlocks = (ask: Ask, manner: Manner): readonly Block[] => [
+  ...partRead(ask, manner),
   { block: 'next', line: askLine(ask) },
   ...(ask.choices.length > 0
     ? [

@@ -40,7 +40,7 @@ export const composeAnswer = (answer: Answer): Composed => {
   const asked = answer.questions.flatMap((question) => questionBlocks(question, answer));
   const changed = answer.stated.length > 0 || answer.how !== 'stated' || answer.listRead !== undefined ? statedBlocks(answer) : [];
   const { blocks, cautioned } = withCautions(answer, firstIsTheAnswer([...changed, ...asked]), magnetClash(answer));
-  const leftOver = unheard(answer);
+  const leftOver = answer.ask?.why === 'part left' ? [] : unheard(answer); // the question names them
   const unread: readonly Block[] =
     leftOver.length > 0
       ? [

@@ -13,3 +13,9 @@ it.each(['hi', 'Hello there', 'good morning team', "G'day"])('“%s” is greete
 it.each(['thanks 40', 'thanks but no', 'hi can you ring her', 'ok', 'great'])('“%s” is no courtesy', (said) => {
   expect(courtesyBlocks(said)).toBeUndefined();
 });
+it.each(['no', 'no thanks', 'nah leave it', 'leave it as is'])('“%s” changes nothing, and is told so', async (said) => {
+  expect(await replyTo(['40 buttonholes at 25 inc', said])).toMatch(/^Left as it was\./);
+});
+it.each(['no bouts', 'no, 14 each', 'leave the gyp out'])('“%s” is more than a no', (said) => {
+  expect(courtesyBlocks(said)).toBeUndefined();
+});

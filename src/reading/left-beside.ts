@@ -1,0 +1,59 @@
+// What nobody read beside an order: money, counted pieces, counted stems. Then what was read is a part of what was meant, and it is asked before it is kept.
+
+import { decimal } from '../values/decimal.ts';
+import type { Fact, FactName } from './fact.ts';
+import type { Ask } from './reading.ts';
+import type { Message } from './text/message.ts';
+import { isCount, type Token } from './text/token.ts';
+import { wordList } from './words/word-list.ts';
+
+const ofOrder: ReadonlySet<FactName> = new Set<FactName>(['pieces', 'price', 'tax', 'material', 'change', 'pack', 'recipe']);
+
+// "delivery $40 on top", "€600 for the tables": money of another matter.
+const others = new Set(
+  wordList(`
+  delivery, deliver, delivered, deposit, paid, pays, owes, owed, hall, table, tables, bouquet, bouquets, arch, decor,
+  setup, venue, box, boxes, favour, favours, favor, favors, van, petrol, fuel, parking, toll, balance, hire, vase, vases, invoice, invoiced, budget, transport, courier, postage, shipping
+`),
+);
+const near = 6; // words
+
+const isOthers = (tokens: readonly Token[], index: number): boolean =>
+  tokens.slice(Math.max(0, index - near), index + near).some(({ text, means }) => others.has(text) || means['other'] !== undefined);
+
+/** What the order comes to, so far as it is read: "£2.25 each so £168.75" leaves nothing open. */
+const comesTo = (facts: readonly Fact[]): readonly string[] => {
+  const each = facts.flatMap((fact) => (fact.fact === 'price' && fact.per === 'each' ? [fact.amount] : []))[0];
+  return facts.flatMap((fact) => {
+    if (fact.fact === 'price') return [fact.amount];
+    const price = fact.fact === 'pieces' ? (fact.price?.amount ?? each) : undefined;
+    return fact.fact !== 'pieces' || price === undefined ? [] : [price, decimal(price).times(fact.count).toString()];
+  });
+};
+
+/** `isUnread`: nobody took it; `isHeld`: kept from all, as none of the order's or as not to be told. */
+interface Left {
+  readonly isUnread: (index: number) => boolean;
+  readonly isHeld: (index: number) => boolean;
+}
+
+const isLeftOver = (tokens: readonly Token[], { isUnread, isHeld }: Left, facts: readonly Fact[]): boolean => {
+  const isLeft = (index: number): boolean => isUnread(index) || isHeld(index);
+  const counted = (index: number): boolean => [index - 1, index + 1].some((at) => isLeft(at) && isCount(tokens[at]));
+  const known = comesTo(facts);
+  const ofGoods = facts.every(({ fact }) => fact === 'pack');
+  return tokens.some(({ number, means }, index) => {
+    // Steps of a price, and what flowers somebody else had, are held on purpose.
+    if (!(means['piece'] !== undefined || (number?.form === 'money' && !ofGoods) ? isLeft(index) : isUnread(index))) return false;
+    if (isOthers(tokens, index)) return false;
+    if (number?.form === 'money') return !known.includes(decimal(number.amount).toString());
+    return (means['piece'] !== undefined || means['ingredient'] !== undefined) && counted(index);
+  });
+};
+
+/** The question whether to keep what was read; undefined where nothing of weight is left. */
+export const askToKeep = (message: Message, left: Left, facts: readonly Fact[], unread: readonly string[]): Ask | undefined => {
+  if (!facts.some(({ fact }) => ofOrder.has(fact)) || facts.some(({ fact }) => fact === 'question')) return undefined;
+  if (!isLeftOver(message.tokens, left, facts)) return undefined;
+  return { about: 'event', why: 'part left', words: unread.join(', '), choices: [{ words: 'take the rest', facts }] };
+};
