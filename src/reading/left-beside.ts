@@ -51,9 +51,18 @@ const isLeftOver = (tokens: readonly Token[], { isUnread, isHeld }: Left, facts:
   });
 };
 
-/** The question whether to keep what was read; undefined where nothing of weight is left. */
-export const askToKeep = (message: Message, left: Left, facts: readonly Fact[], unread: readonly string[]): Ask | undefined => {
-  if (!facts.some(({ fact }) => ofOrder.has(fact)) || facts.some(({ fact }) => fact === 'question')) return undefined;
-  if (!isLeftOver(message.tokens, left, facts)) return undefined;
-  return { about: 'event', why: 'part left', words: unread.join(', '), choices: [{ words: 'take the rest', facts }] };
+/** What becomes of the facts: kept, asked about, or dropped where they are nothing without what was left ("40 bouts …, all dried"). */
+export const keptBeside = (
+  message: Message,
+  left: Left,
+  facts: readonly Fact[],
+  unread: readonly string[],
+): { readonly facts: readonly Fact[]; readonly asks: readonly Ask[] } => {
+  const weighs = facts.some(({ fact }) => ofOrder.has(fact)) && !facts.some(({ fact }) => fact === 'question');
+  if (!weighs || !isLeftOver(message.tokens, left, facts)) return { facts, asks: [] };
+  if (facts.every(({ fact }) => fact === 'tax' || fact === 'material')) return { facts: [], asks: [] };
+  return {
+    facts: [],
+    asks: [{ about: 'event', why: 'part left', words: unread.join(', '), choices: [{ words: 'take the rest', facts }] }],
+  };
 };

@@ -2,7 +2,7 @@
 
 import type { Problem } from '../values/problem.ts';
 import type { Fact } from './fact.ts';
-import { askToKeep } from './left-beside.ts';
+import { keptBeside } from './left-beside.ts';
 import { answerOpenQuestion } from './open-question.ts';
 import type { Finding, Phrase, Reader } from './phrase.ts';
 import { phrases } from './phrases.ts';
@@ -84,8 +84,8 @@ export const readPhrases = (text: string, context: ReadingContext, list: readonl
     isHeld: (index: number): boolean => held.has(index),
   };
   const unread = unreadWords(message, (index) => left.isUnread(index) || left.isHeld(index));
-  const keep = asks.length > 0 || problems.length > 0 ? undefined : askToKeep(message, left, facts, unread);
-  return { facts: keep === undefined ? facts : [], unread, asks: keep === undefined ? asks : [keep], problems, trace };
+  const kept = asks.length > 0 || problems.length > 0 ? { facts, asks } : keptBeside(message, left, facts, unread);
+  return { ...kept, unread, problems, trace };
 };
 
 /** What one message states, asks and leaves open. */

@@ -22,6 +22,10 @@ describe('a part of the order left unread', () => {
   });
 });
 
+it('a tax or a material alone is not worth a question', () => {
+  expect(read('40 bouts at £9 for half of them, £8.50 the others, plus vat')).toMatchObject({ facts: [], asks: [] });
+});
+
 describe('what is left to others is no part of it', () => {
   it.each([
     '15 wrist corsages R95 each. Delivery R250. excl vat',

@@ -12,14 +12,16 @@ const asBefore = pattern(
 
 // "this coming sunday 10.30am at the marae": where people marry or are buried.
 const venue = pattern(
-  '(,|at|in|@){1,2} (the|our|their|her|his)? ((<unlisted>|st|saint){0,2} (marae|church|chapel|cathedral|abbey|minster|kirk|temple|mandir|gurdwara|mosque|masjid|synagogue|shul|registry|registry office|vineyard|winery|crematorium|basilica)|(st|saint) <unlisted>)',
+  '(,|at|in|@|out|up|down|over){1,3} (the|our|their|her|his|an|a|old)? ((<unlisted>|st|saint){0,2} (barn|boatshed|boat shed|boathouse|boat house|woolshed|wool shed|hall|town hall|village hall|manor|gardens|botanic gardens|beach|estate|castle|homestead|orangery|pavilion|marquee|lighthouse|mill|marae|church|chapel|cathedral|abbey|minster|kirk|temple|mandir|gurdwara|mosque|masjid|synagogue|shul|registry|registry office|vineyard|winery|crematorium|basilica)|(st|saint) <unlisted>)',
 );
 
 /** Whether nothing but days, hours, a material and small words is said. */
 export const isBareDate = (reader: Reader, spoken: readonly { readonly start: number; readonly end: number }[]): boolean => {
   const { tokens } = reader;
   const again = asBefore.in(tokens, 0, tokens.length);
-  const hour = tokens.some(({ number }) => number?.form === 'time');
+  // "sunday week at the boatshed": a day so far ahead is no outing
+  const ahead = spoken.some(({ start, end }) => tokens.slice(start, end).some(({ text }) => /\b(week|fortnight)$/.test(text)));
+  const hour = ahead || tokens.some(({ number }) => number?.form === 'time');
   const place = hour ? venue.in(tokens, 0, tokens.length) : undefined;
   const placed = place !== undefined && (place.end === tokens.length || /^[,.]$/.test(tokens[place.end]?.text ?? '')) ? place : undefined;
   return tokens.every((token, index) => {

@@ -71,7 +71,7 @@ const forms: readonly [Basis, ReturnType<typeof pattern>][] = (
     ['on top', `<onTop> (.)? (of)? (the)? ${rate} <tax:tax>`],
     ['on top', `(add|and) <tax:tax> (on top|to that|to it|after)`],
     ['on top', `<rate:percent> <tax:tax> (on top|extra|additional|to add|to be added|is extra)`],
-    ['on top', `<tax:tax> <rate:percent> (on top|extra|additional|to add|to be added)`],
+    ['on top', `<tax:tax> (is|at|@|of|:)? <rate:percent> (on top|extra|additional|to add|to be added)`],
     ['included', `(<included>|with|w) (.)? (of|the)? <tax:tax> ${rateBehind}`],
     ['included', `(<included>|with|after) (.)? (of|the|all)? (the)? ${rate} <tax:tax>`],
     [
@@ -124,7 +124,7 @@ const alone = (reader: Reader, index: number): Basis | undefined => {
       before.text === ')' ||
       before.means['budget'] !== undefined ||
       before.kind === 'line' ||
-      /^(,|\.|\(|-|no|now|is|are|was|all|both|n|and|&|not|actually|meant|mean|its|it's|thats|that's|those|they're|theyre|these|this|all|be|it|that|sorry|price|prices|\/|;)$/.test(
+      /^(,|\.|\(|-|no|now|is|are|was|all|both|n|and|&|not|actually|meant|mean|its|it's|thats|that's|those|they're|theyre|these|this|all|be|it|that|board|pair|set|lot|sorry|price|prices|\/|;)$/.test(
         before.text,
       ));
   if (!afterPrice) return undefined;
