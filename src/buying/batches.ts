@@ -25,7 +25,7 @@ const peopleNamed = (event: EventState, wearer: string, line: OrderLine): number
 /** Every piece of the order in exactly one batch. Counts are the order's own (the lower of a range). */
 export const batchesOf = (event: EventState): readonly Batch[] => {
   const served = new Set(event.lines.flatMap((line) => (line.wearer === undefined ? [] : [line.wearer.toLowerCase()])));
-  return event.lines.flatMap((line) => {
+  const byLine = event.lines.flatMap((line): readonly Batch[] => {
     const facts = recipeOf(event, line.piece);
     if (line.wearer !== undefined)
       return [{ piece: line.piece, wearer: line.wearer, pieces: line.count, lines: linesFor(facts, line.wearer) }];
@@ -39,4 +39,13 @@ export const batchesOf = (event: EventState): readonly Batch[] => {
     });
     return rest > 0 ? [...own, { piece: line.piece, pieces: rest, lines: linesFor(facts) }] : own;
   });
+  // Lines of one kind in two materials, or at two prices, are made alike.
+  const batches: Batch[] = [];
+  for (const batch of byLine) {
+    const same = batch.wearer === undefined ? batches.findIndex(({ piece, wearer }) => piece === batch.piece && wearer === undefined) : -1;
+    const alike = batches[same];
+    if (alike === undefined) batches.push(batch);
+    else batches[same] = { ...alike, pieces: alike.pieces + batch.pieces };
+  }
+  return batches;
 };

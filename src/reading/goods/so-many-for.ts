@@ -1,10 +1,11 @@
 // So many stems for a price, among other goods: "10 roses for 12, gyp 6 a bunch". Alone "10 roses for 12" may as well be roses for twelve people, so it is left.
 
 import { type Match, pattern } from '../pattern.ts';
-import { type Finding, found, type Reader } from '../phrase.ts';
+import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
 import { taxAt } from '../phrases/tax-basis.ts';
+import type { Choice } from '../reading.ts';
 import type { Part } from '../text/message.ts';
-import { isNumber, type Token } from '../text/token.ts';
+import { isCount, isNumber, type Token } from '../text/token.ts';
 import { itemName } from './item-name.ts';
 
 const counted = '(x)? <n:count> (x|stems|stem|heads|sprigs)? (of)? (<word>){0,1} <i:ingredient> (stems|heads|sprigs)?';
@@ -31,6 +32,14 @@ const clauses = ({ tokens }: Reader, { start, end }: Part): { start: number; end
 const wholeMatch = (reader: Reader, form: typeof forPrice, { start, end }: { start: number; end: number }): Match | undefined => {
   const match = form.at(reader.tokens, start, end);
   return match !== undefined && (match.end === end || taxAt(reader, match.end)?.match.end === end) ? match : undefined;
+};
+
+const asked = (reader: Reader, { start, end, facts = [] }: Finding, other: Unworded): Finding => {
+  const choices = [facts, found(reader, start, end, [other]).facts ?? []].map((given): Choice => {
+    const [pack] = given;
+    return { words: pack?.fact === 'pack' ? `${pack.size ?? 1} stems for ${pack.price}` : '', facts: given };
+  });
+  return { start, end, asks: [{ about: 'price', why: 'which number', words: reader.words(start, end), choices }] };
 };
 
 /** What of the part is so many for a price, and the parts that are left beside it. */
@@ -60,20 +69,19 @@ export const soManyFor = (reader: Reader, part: Part): { readonly findings: read
     if (match !== undefined && name !== undefined && n?.number !== undefined && p?.number !== undefined && p.number.max === undefined) {
       const { amount, currency, symbol } = p.number;
       const tax = match.end < cut.end ? taxAt(reader, match.end)?.fact : undefined;
-      findings.push(
-        found(reader, cut.start, cut.end, [
-          {
-            fact: 'pack',
-            item: name,
-            price: amount,
-            size: Number(n.number.amount),
-            ...(currency === undefined ? {} : { currency }),
-            ...(symbol === undefined ? {} : { symbol }),
-            ...(tax?.basis === undefined || tax.basis === 'none' ? {} : { basis: tax.basis }),
-            ...(tax?.name === undefined ? {} : { taxName: tax.name }),
-          },
-        ]),
-      );
+      const pack = (price: string, size: string): Unworded => ({
+        fact: 'pack',
+        item: name,
+        price,
+        size: Number(size),
+        ...(currency === undefined ? {} : { currency }),
+        ...(symbol === undefined ? {} : { symbol }),
+        ...(tax?.basis === undefined || tax.basis === 'none' ? {} : { basis: tax.basis }),
+        ...(tax?.name === undefined ? {} : { taxName: tax.name }),
+      });
+      const told = found(reader, cut.start, cut.end, [pack(amount, n.number.amount)]);
+      // "roses 12 for 18": twelve of them, or £12 for eighteen
+      findings.push(nameFirst && p.number.form === 'plain' && isCount(p) ? asked(reader, told, pack(n.number.amount, amount)) : told);
     } else if (isPriced && wholeMatch(reader, besidePrice, cut) !== undefined) findings.push({ ...cut, held: true });
   }
   if (findings.length === 0) return { findings, rest: [part] };
