@@ -35,6 +35,6 @@ export const readRole = (word: string): Role | undefined => byWord.get(word.trim
 
 /** Words that make an item a sundry when its price list gives no role. Common practice, no source. */
 const sundryWord =
-  /\b(ribbon|wire|tape|pins?|magnets?|cards?|twine|raffia|lace|elastic|bands?|combs?|clips?|glue|box(es)?|bags?|tissue|cellophane|labels?|backing)\b/i;
+  /\b(ribbon|wire|tape|pins?|magnets?|cards?|twine|raffia|lace|elastic|bands?|headbands?|wristlets?|bracelets?|combs?|clips?|glue|box(es)?|bags?|tissue|cellophane|labels?|backing)\b/i;
 
 export const soundsLikeSundry = (name: string): boolean => sundryWord.test(name);

@@ -42,6 +42,7 @@ export const besideNames = (token: Token): boolean =>
   token.means['ingredient'] === undefined &&
   (beside.has(token.text) ||
     token.means['weekday'] !== undefined ||
+    token.means['month'] !== undefined ||
     token.means['all'] !== undefined ||
     token.means['included'] !== undefined ||
     token.means['onTop'] !== undefined ||

@@ -1,7 +1,7 @@
 // Reads the words around one number as a price: for each, for all, or neither said; a floor, a ceiling or a budget; and of which piece.
 
 import type { PieceKind } from '../../handbook/pieces.ts';
-import { isA, pattern } from '../pattern.ts';
+import { isA, type Match, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import { isCount, type NumberRead, type Token } from '../text/token.ts';
 import { allBehind, loneAll, wholeCapped } from './all-words.ts';
@@ -32,6 +32,9 @@ const eachAfter = pattern(
 );
 // "25 inc each", "2800 inc gst for everything": the tax stands between.
 const taxBetween = pattern('(plus|+|<included>|<onTop>|w|with)? (<tax>|<included>|<onTop>) (,)?');
+// "groom gets 2 plus a bout": the bout is beside them.
+const joinsAPiece = (tokens: readonly Token[], { start, end }: Match): boolean =>
+  end === start + 1 && /^(plus|\+)$/.test(tokens[start]?.text ?? '') && /^(a|an|the)$/.test(tokens[end]?.text ?? '');
 const eachBefore = ['each', 'ea', 'apiece'];
 const forPieces = pattern('for (the|all|all the|about)? <n:count> (x|of|of the|of them)? <word>{0,3} <piece>');
 const forNamed = pattern('(each)? (for|on) (the|each|all the|every|a)? <word>{0,2} <piece:piece>');
@@ -114,7 +117,7 @@ export const priceAt = (reader: Reader, index: number): Price | undefined => {
   const negated = tokens[end]?.text === 'not';
   const between = taxBetween.at(tokens, end, tokens.length);
   // "€9.50 + vat per buttonhole"
-  const behindTax = between === undefined ? undefined : perPieceBehind(tokens, index, between.end);
+  const behindTax = between === undefined || joinsAPiece(tokens, between) ? undefined : perPieceBehind(tokens, index, between.end);
   const beyond =
     between === undefined
       ? undefined

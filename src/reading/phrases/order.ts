@@ -42,15 +42,21 @@ const lastTime = pattern('(last|previous) (year|time|season|month|week|wedding|e
 
 const wanted = new Set('need want needs wants and + & , plus order quote doing making also with make do'.split(' '));
 
+const sharesOut = pattern('<role> (gets|get|has|have|takes|needs|wants|:|-)? <count> (plus|and|&|\\+|n)');
 // "a crown" counts only in a list or after "need"; in talk it is just a crown.
 const certain = (reader: Reader, mentions: readonly Mention[], prices: readonly Price[]): Mention[] => {
   const numbered = mentions.some((mention) => mention.count !== undefined);
   return mentions.map((mention) => {
     if (mention.exact !== 1) return mention;
     const before = reader.tokens[mention.start - 1];
-    if (numbered || prices.length > 0 || (before !== undefined && wanted.has(before.text))) return mention;
     const { exact: _, countIndex: __, ...unnumbered } = mention;
-    return unnumbered;
+    // "groom gets 2 plus a bout": two of what was said before, and the bout may be his that is ordered already.
+    if (
+      /^(plus|and|&|\+|n)$/.test(before?.text ?? '') &&
+      sharesOut.in(reader.tokens, mention.start - 4, mention.start)?.end === mention.start
+    )
+      return unnumbered;
+    return numbered || prices.length > 0 || (before !== undefined && wanted.has(before.text)) ? mention : unnumbered;
   });
 };
 

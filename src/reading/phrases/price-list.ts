@@ -16,8 +16,12 @@ import { readItem } from '../goods/priced-item.ts';
 import { shareTax } from '../goods/several-goods.ts';
 import { soManyFor } from '../goods/so-many-for.ts';
 import { useAhead, useBehind } from '../goods/use-beside-price.ts';
+import { pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
+
+// "sat feb 20 pins 5p each": the 20th, or twenty of them.
+const dayOrCount = pattern('<month> <n:count> (<unlisted>)? <ingredient>');
 
 /** What one part says of goods and their prices; nothing where it is no list of prices. */
 const readPart = (reader: Reader, whole: Part): readonly Finding[] => {
@@ -29,6 +33,7 @@ const readPart = (reader: Reader, whole: Part): readonly Finding[] => {
   // "3 rolls for $10 or $4 each": which of them is not said.
   if (known && tokens.some(({ number }) => number?.form === 'money' && (number.or?.length ?? 0) > 1))
     return [{ start: whole.start, end: whole.end, held: true }];
+  if (dayOrCount.in(reader.tokens, whole.start, whole.end) !== undefined) return [{ start: whole.start, end: whole.end, held: true }];
   const step = known ? priceSteps(reader.tokens, whole.start, whole.end) : undefined;
   const steps = step === undefined ? [] : [{ start: step, end: whole.end, held: true }];
   const lone = step === whole.start && tokens.some((token) => token.number?.form === 'money') ? steps : [];

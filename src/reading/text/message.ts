@@ -11,6 +11,7 @@ import { joinHoursAndMinutes } from './hours-and-minutes.ts';
 import { withOpenQuestions } from './inner-questions.ts';
 import { lex } from './lex.ts';
 import { joinLots } from './lots.ts';
+import { mountsAsGoods } from './mounts-as-goods.ts';
 import { nameWords } from './name-words.ts';
 import { joinRanges } from './number-ranges.ts';
 import { joinUnits } from './number-units.ts';
@@ -128,6 +129,7 @@ const stages: readonly ((tokens: readonly Token[]) => readonly Token[])[] = [
   nameWords,
   joinLots,
   boxesAsGoods,
+  mountsAsGoods,
   withoutOwners,
   withKindMeant,
   joinEachChoices,
