@@ -215,6 +215,7 @@ const spoken = (scene: Scene, logged: Logged, answer: Answer): Answered => {
   const { reply, fact } = withCalendarKept(composed.reply, answer);
   const kept = keepBeside(scene.store, scene.at, scene.message, withCautioned(logged, scene.message, cautioned), fact ? [fact] : []);
   const as = answer.ask ? 'asked' : answer.stated.length > 0 || answer.how !== 'stated' ? 'stored' : 'answered';
-  const asking = asks && (asks.kind === 'choice' || logged.entries.length > 0);
+  const waits = asks?.kind === 'choice' || asks?.topic !== scene.at.thread.state.open?.topic;
+  const asking = asks && (waits || logged.entries.length > 0);
   return ended(scene, as, reply, asking ? withQuestion(kept, scene.message, asks) : kept);
 };

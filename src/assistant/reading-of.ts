@@ -1,5 +1,6 @@
 // What a message, an edit or a tapped button says, given the thread it stands in. A tapped choice states the facts it was offered with.
 
+import { matchIngredient } from '../handbook/ingredient-names.ts';
 import type { Fact } from '../reading/fact.ts';
 import { readMessage } from '../reading/read-message.ts';
 import type { OpenQuestion, Reading, ReadingContext } from '../reading/reading.ts';
@@ -50,7 +51,16 @@ const readingContext = (state: EventState, studio: StudioState, today: Day, open
   pieces: [...new Set(state.lines.map((line) => line.piece))],
   eventDate: state.date,
   items: itemsOf(studio),
+  ...goodsOf(state, studio),
 });
+
+/** What the recipes take, and what of it nobody has priced. */
+const goodsOf = ({ recipes }: EventState, studio: StudioState): Pick<ReadingContext, 'inRecipe' | 'unpriced'> => {
+  const inRecipe = [...new Set(Object.values(recipes).flatMap((lines) => lines?.map(({ ingredient }) => ingredient) ?? []))];
+  if (inRecipe.length === 0) return {};
+  const listed = itemsOf(studio);
+  return { inRecipe, unpriced: inRecipe.filter((name) => matchIngredient(name, listed).match === 'none') };
+};
 
 const named = new WeakMap<StudioState['packs'], readonly string[]>();
 

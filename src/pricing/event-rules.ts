@@ -8,11 +8,14 @@ import { type LabourRule, labourRules } from './labour-share.ts';
 
 export const isLabourRule = (name: string): name is LabourRule => labourRules.some((rule) => rule === name);
 
+const mostSpare = 200; // home-dried stems are hung twice over; more is a slip
 const isPlainNumber = (text: string): boolean => /^-?\d{1,12}(\.\d{1,12})?$/.test(text);
 
 const outOfRange = (rule: EventRule): Problem | undefined => {
   const to = decimal(rule.to);
   switch (rule.what) {
+    case 'spare':
+      return to.isNegative() || to.greaterThan(mostSpare) ? problem('rate-out-of-range', { what: 'spare', rate: rule.to }) : undefined;
     case 'labour share':
       return to.isNegative() ? problem('rate-out-of-range', { what: 'labour', rate: rule.to }) : undefined;
     case 'tax rate':

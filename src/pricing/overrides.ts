@@ -43,6 +43,8 @@ export const overridesOf = (
         return each(rule, (piece) => (settings.minutes?.[piece] ?? benchMinutes[piece].usual).toString());
       case 'tax rate':
         return taxRate.toString();
+      case 'spare':
+        return rule.to; // no figure of a price: the buying list says it
     }
   };
   return rules.map((rule) => ({ what: rule.what, to: rule.to, from: from(rule), ...(rule.piece ? { piece: rule.piece } : {}) }));

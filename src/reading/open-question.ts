@@ -3,6 +3,7 @@
 
 import { dateAt } from './dates/date-forms.ts';
 import type { Fact } from './fact.ts';
+import { packHolds } from './goods/pack-holds.ts';
 import type { Ask, Choice, OpenQuestion, Reading, ReadingContext } from './reading.ts';
 import { type Message, openMessage } from './text/message.ts';
 import { isCount, type Token } from './text/token.ts';
@@ -197,6 +198,6 @@ export const answerOpenQuestion = (text: string, context: ReadingContext): Readi
     const choice = accepted(message, open.ask) ?? chosen(message, open.ask.choices, context);
     return choice === undefined ? undefined : reading(choice.facts);
   }
-  const fact = missing(message, open, context);
+  const fact = open.kind === 'missing' ? missing(message, open, context) : open.kind === 'pack' ? packHolds(message, open) : undefined;
   return fact === undefined ? undefined : countOrTotal(fact);
 };

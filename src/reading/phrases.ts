@@ -3,6 +3,8 @@
 import type { Phrase } from './phrase.ts';
 import { afterwards } from './phrases/afterwards.ts';
 import { allToldNow } from './phrases/all-told-now.ts';
+import { arrivedShort } from './phrases/arrived-short.ts';
+import { behindBuying } from './phrases/behind-buying.ts';
 import { boundedWork } from './phrases/bounded-work.ts';
 import { changeTold } from './phrases/change-told.ts';
 import { correction } from './phrases/correction.ts';
@@ -30,6 +32,7 @@ import { ownRule } from './phrases/own-rule.ts';
 import { packTold } from './phrases/pack-told.ts';
 import { piecesThere } from './phrases/pieces-there.ts';
 import { piecesUnnamed } from './phrases/pieces-unnamed.ts';
+import { priceLacking } from './phrases/price-lacking.ts';
 import { priceList } from './phrases/price-list.ts';
 import { pricedWearers } from './phrases/priced-wearers.ts';
 import { pricesAnswered } from './phrases/prices-answered.ts';
@@ -40,6 +43,7 @@ import { recipeChanged } from './phrases/recipe-change.ts';
 import { recountedWork } from './phrases/recounted.ts';
 import { someInAMaterial } from './phrases/some-in-a-material.ts';
 import { someOfAKind, someOfAMaterial } from './phrases/some-of-a-kind.ts';
+import { spareTold } from './phrases/spare-told.ts';
 import { taxBasis } from './phrases/tax-basis.ts';
 import { taxLeftOpen } from './phrases/tax-left-open.ts';
 import { totalTold } from './phrases/total-told.ts';
@@ -53,7 +57,9 @@ import { toldOfWork } from './phrases/work-told.ts';
 
 export const phrases: readonly Phrase[] = [
   // What was asked for comes first.
+  behindBuying,
   pricesAnswered,
+  priceLacking,
   finishedAlone,
   // Then whole sentences: what they are about decides what their numbers mean.
   keeping,
@@ -74,6 +80,8 @@ export const phrases: readonly Phrase[] = [
   upToNow,
   allToldNow,
   countToday,
+  spareTold,
+  arrivedShort,
   everydayTalk,
   // Every word of it is understood, so nothing in it can be another's.
   changeTold,

@@ -21,6 +21,7 @@ export type AskReason =
   | 'which rate' // of tax, for a mixed piece
   | 'which recipe' // of those proposed
   | 'which recipe lines' // one more in it, or all of it
+  | 'instead of which' // "use spray roses instead" where several could go
   | 'spent on what' // "spent 182.40": the stems, or everything
   | 'plan with this' // minutes and spares a look-back taught
   | 'really forget' // everything kept of the event
@@ -59,9 +60,14 @@ export interface ReadingContext {
   readonly pieces: readonly PieceKind[]; // the kinds the thread already holds
   readonly eventDate: Day | undefined; // the thread's, for "moved to the 19th"
   readonly items: readonly string[]; // names on the studio's price list
+  readonly inRecipe?: readonly string[]; // what the thread's recipes take
+  readonly unpriced?: readonly string[]; // of those, what has no price yet
 }
 
-/** What the bot last asked in this thread and is still waiting for. */
-export type OpenQuestion =
+/** What the bot last asked in this thread and is still waiting for. `topic`: what its last answer was about, for "is that everything". */
+export type OpenQuestion = { readonly topic?: 'buying' } & (
   | { readonly kind: 'choice'; readonly ask: Ask }
-  | { readonly kind: 'missing'; readonly about: 'count' | 'price' | 'date' | 'material' | 'piece' };
+  | { readonly kind: 'missing'; readonly about: 'count' | 'price' | 'date' | 'material' | 'piece' }
+  | { readonly kind: 'pack'; readonly item: string; readonly per?: string } // how many are in one
+  | { readonly kind: 'topic' } // nothing was asked
+);

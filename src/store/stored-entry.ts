@@ -15,8 +15,10 @@ const earlierFormats: ReadonlyMap<number, Upgrade> = new Map();
 
 const factsSchema = z.array(factSchema);
 
+const topic = z.literal('buying').optional();
 const openSchema = z.discriminatedUnion('kind', [
   z.object({
+    topic,
     kind: z.literal('choice'),
     ask: z.object({
       about: z.string(),
@@ -25,7 +27,9 @@ const openSchema = z.discriminatedUnion('kind', [
       choices: z.array(z.object({ words: z.string(), facts: factsSchema })),
     }),
   }),
-  z.object({ kind: z.literal('missing'), about: z.string() }),
+  z.object({ topic, kind: z.literal('missing'), about: z.string() }),
+  z.object({ topic, kind: z.literal('pack'), item: z.string(), per: z.string().optional() }),
+  z.object({ topic, kind: z.literal('topic') }),
 ]);
 
 export interface EntryRow {

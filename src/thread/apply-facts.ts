@@ -54,7 +54,7 @@ const others: { readonly [N in Exclude<FactName, 'pieces' | 'price' | 'material'
   title: (state, { title }) => ({ ...state, title }),
   rule: (state, fact) => ({
     ...state,
-    rules: [...state.rules.filter((rule) => rule.what !== fact.what || rule.piece !== fact.piece), fact],
+    rules: [...state.rules.filter((rule) => rule.what !== fact.what || rule.piece !== fact.piece || rule.item !== fact.item), fact],
   }),
   actual: (state, fact) => ({ ...state, actuals: [...state.actuals, fact] }),
   step: (state, fact) => (fact.step === 'cancelled' ? { ...state, cancelled: true } : { ...state, steps: [...state.steps, fact] }),

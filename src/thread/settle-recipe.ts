@@ -1,5 +1,6 @@
 // "One magnet each" where a recipe of more is held: a sundry joins it; one flower may join it or be all of the new one, and is asked about.
 
+import type { PieceKind } from '../handbook/pieces.ts';
 import { soundsLikeSundry } from '../handbook/roles.ts';
 import type { Fact, FactOf } from '../reading/fact.ts';
 import { changes, kindMeant, recipeOf } from './apply-recipe.ts';
@@ -18,10 +19,24 @@ const heldBy = (state: EventState, { piece, lines }: Recipe): ReturnType<typeof 
   return recipeOf(state, kind === undefined || kind === 'unspecified' ? 'any' : kind).filter((line) => line.wearer === undefined);
 };
 
+// "and pins" where two kinds have their recipes: in the corsages just told, or in all of them.
+const opens = /^\W*(oh|ok|okay|so|um|sorry|right)?\W*(and|plus|also|&|\+)(?!\w)/i;
+const whichPieces = (state: EventState, fact: Recipe): Settled | undefined => {
+  const kinds = (Object.keys(state.recipes) as (PieceKind | 'any')[]).filter((kind) => (state.recipes[kind]?.length ?? 0) > 0);
+  if (fact.piece !== undefined || fact.adds !== true || fact.drops !== undefined || kinds.length < 2 || !opens.test(fact.words))
+    return undefined;
+  if (kinds.includes('any') || fact.lines.some(({ wearer }) => wearer !== undefined)) return undefined;
+  const own = kinds.map((kind): Fact => ({ ...fact, piece: kind as PieceKind }));
+  const choices = [...own.map((each, at) => ({ words: kinds[at] ?? '', facts: [each] })), { words: 'all of them', facts: own }];
+  return { kind: 'ask', ask: { about: 'piece', why: 'which piece', words: fact.words, choices } };
+};
+
 export const settleRecipe = (state: EventState, fact: Recipe): Settled => {
   const [line, another] = fact.lines;
   const isPlain =
     !changes(fact) && fact.name === undefined && fact.from === undefined && fact.like === undefined && fact.pieces === undefined;
+  const joined = whichPieces(state, fact);
+  if (joined !== undefined) return joined;
   if (line === undefined || another !== undefined || !isPlain) return settled(fact);
   const held = heldBy(state, fact);
   const isSundry = soundsLikeSundry(line.ingredient);

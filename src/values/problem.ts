@@ -13,7 +13,7 @@ export interface ProblemData {
   'price-not-positive': { amount: string };
   'price-too-large': { amount: string };
   'price-below-smallest-coin': { amount: string; smallest: string };
-  'rate-out-of-range': { what: 'tax' | 'labour'; rate: string };
+  'rate-out-of-range': { what: 'tax' | 'labour' | 'spare'; rate: string };
   'multiple-not-positive': { what: 'stems' | 'sundries'; multiple: string };
   'sundries-use-up-price': { sundries: string; room: string; piece: string };
   'nothing-to-price': Record<string, never>;

@@ -128,6 +128,8 @@ export const countDifference = (tokens: readonly Token[], index: number, end: nu
     // "gst extra, 12 bouts": the tax is extra, not the bouts.
     if (tokens[index]?.text === 'extra' && ['taxName', 'taxWord'].some((tag) => tokens[index - 1]?.means[tag] !== undefined))
       return undefined;
+    // "10% extra bouts": how many that is, nobody has said.
+    if (tokens[index - 1]?.number?.form === 'percent') return undefined;
     if (match.kept['p'] === undefined && moreOfOthers(tokens, index)) return undefined;
     // "lost 2 more, thats 5 lost now" tells of the work.
     if (sign > 0 && lost.test(tokens[index - 1]?.text ?? '')) return undefined;

@@ -78,9 +78,11 @@ export const rule = z.object({
     'price step',
     'minutes',
     'tax rate',
+    'spare', // percent of stems bought beyond the recipes
   ]),
   to: z.string(),
   piece: optional(piece),
+  item: optional(z.string()), // "15% spare on statice": of these alone
   ...named,
 });
 

@@ -30,6 +30,8 @@ export const asked = [
   'orderBy',
   'drying',
   'buying', // the buying list
+  'allBought', // is that list everything
+  'leftOver', // what of it will be left
   'prices', // the studio's price list
   'recipe',
   'taxStatus', // is tax in there

@@ -18,6 +18,10 @@ const isTaken = ({ tokens }: Reader, start: number): boolean =>
 
 const isDown = ({ tokens }: Reader, end: number): boolean => tokens[end]?.text === 'down' && tokens[end + 1] === undefined;
 
+// "lose the gyp, have 2 less bouts": two off them, and no order for two.
+const isLess = ({ tokens }: Reader, start: number, end: number): boolean =>
+  tokens.slice(start, end).some(({ text }) => /^(less|fewer)$/.test(text));
+
 /** Whether the words around a counted piece take it away, or may do. */
 export const takesAway = (reader: Reader, { start, end }: Mention): boolean =>
-  isTaken(reader, start) || isUpOrDown(reader, start) || isDown(reader, end);
+  isTaken(reader, start) || isLess(reader, start, end) || isUpOrDown(reader, start) || isDown(reader, end);

@@ -3,6 +3,8 @@
 
 import { pattern } from '../pattern.ts';
 import type { Finding, Phrase, Reader } from '../phrase.ts';
+import { leaningChange } from '../recipes/leaning-changes.ts';
+import { likeBut } from '../recipes/like-but.ts';
 import { namedRecipe } from '../recipes/named-recipes.ts';
 import { recipeChange } from '../recipes/recipe-changes.ts';
 
@@ -24,7 +26,11 @@ const find = (reader: Reader): Finding[] =>
         asked.at(reader.tokens, part.start, part.end) === undefined &&
         !reader.tokens.slice(part.start, part.end).some((token) => asks.test(token.text)),
     )
-    .flatMap((part) => (part.end - part.start > 30 ? [] : (namedRecipe(reader, part) ?? recipeChange(reader, part) ?? [])));
+    .flatMap((part) =>
+      part.end - part.start > 30
+        ? []
+        : (likeBut(reader, part) ?? namedRecipe(reader, part) ?? recipeChange(reader, part) ?? leaningChange(reader, part) ?? []),
+    );
 
 export const recipeChanged: Phrase = {
   name: 'recipe change',

@@ -15,6 +15,7 @@ import { kindOfAll } from '../recipes/kind-of-all.ts';
 import { byPiece, pieceLast } from '../recipes/piece-stretches.ts';
 import { namedBefore, roleHeading, who } from '../recipes/recipe-headings.ts';
 import { readStretch, type Stretch, type StretchRead } from '../recipes/recipe-stretch.ts';
+import { isSameAgain, sameShare } from '../recipes/same-share.ts';
 import { stemsByPiece } from '../recipes/stems-by-piece.ts';
 import { stemsByWearer } from '../recipes/stems-by-wearer.ts';
 import { withoutTail } from '../recipes/tail.ts';
@@ -97,6 +98,7 @@ const find = (reader: Reader): Finding[] => {
     const besideOthers = listed.some((read) => read?.wearer === true);
     for (const [at, stretch] of (cuts.length > 1 ? cuts : byPiece(reader, part)).entries()) {
       const read =
+        sameShare(reader, stretch, wearers.at(-1)?.fact.lines) ??
         (cuts.length > 1 ? listed[at] : readStretch(reader, stretch)) ??
         alike(reader, stretch, wearers.at(-1)?.fact.lines) ??
         (besideOthers ? unlisted(reader, stretch) : undefined);
@@ -158,7 +160,8 @@ const byWearer = (reader: Reader, part: Stretch): Stretch[] => {
   const starts: number[] = [part.start];
   for (let index = part.start + 1; index < part.end; index++) {
     const match = roleHeading.at(reader.tokens, index, part.end);
-    if (match !== undefined && quantity(reader.tokens, match.end) !== undefined && separates(reader.tokens[index - 1])) {
+    const shares = match !== undefined && (quantity(reader.tokens, match.end) !== undefined || isSameAgain(reader, match.end, part.end));
+    if (shares && separates(reader.tokens[index - 1])) {
       if (namedBefore(reader.tokens, starts.at(-1) ?? part.start, index).length === 0) starts.push(index);
     }
   }

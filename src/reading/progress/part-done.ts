@@ -4,6 +4,7 @@ import { type Match, pattern } from '../pattern.ts';
 import type { Finding, Reader, Unworded } from '../phrase.ts';
 import type { Token } from '../text/token.ts';
 import { isUnlisted } from '../words/other-things.ts';
+import { leftOfGoods } from './left-of-goods.ts';
 
 // "six buttonholes done" is six, not all of them.
 const describing =
@@ -23,6 +24,7 @@ const deadline = pattern('by (<plain>|<time>|<weekday>|tomorrow|tonight|noon)');
 const alreadyBegun = /^(started|start|began|since|already|had|got|have|made|did)$/;
 const notQuite = /^(nearly|almost|practically|virtually)\b/i;
 export const nearly = (reader: Reader, match: Match, fact: Unworded): boolean => {
+  if (fact.fact === 'left') return leftOfGoods(reader.tokens, match);
   if (fact.fact !== 'made' || fact.stage !== undefined || fact.fraction !== undefined) return false;
   const stretch = reader.tokens.slice(match.start, match.end);
   if (stretch.some((token, at) => notQuite.test(token.text) || notQuite.test(reader.words(match.start + at, match.start + at + 1))))

@@ -6,6 +6,22 @@ const wearer = '(<role>|<owner>)';
 const theirs = '(the|his|her|their|our|both|all){0,2}';
 
 export const whoseAndWhether: Forms = [
+  // "are we over on the corsages": what goes in against what there is for it
+  [
+    'stemBudget',
+    [
+      '(are|is|am|how much are|how far are) (we|i|it|they|the <piece>)? (still|way|much|well|far)? (over|under|inside|within) (budget)? (on|with|for) (the|our)? (stems|flowers|<piece>) <any>{0,2}',
+    ],
+    /\b(time|hours?|mins?|minutes|labou?r|late|behind)\b/,
+  ],
+  // "can we get away with 1 ranunculus": so many in each are tried
+  [
+    'whatIf',
+    [
+      '(can|could|would|will|what if|should) (we|i|you|it|she) (just|still)? (get away with|get by with|get by on|manage with|make do with|do with|do it with|cut down to|cut back to|drop to|drop down to|go down to|use) (just|only)? (<count>|a) (<word>){0,2} <ingredient> <any>{0,4}',
+    ],
+    /\b(1[3-9]|[2-9]\d|\d{3,}|bunch|bunches|wrap|wraps|box|boxes)\b/,
+  ],
   [
     'fits',
     [

@@ -6,6 +6,9 @@ import { isNameless } from '../text/token.ts';
 
 const filler = /^(the|a|an|any|all|some|of|our|those|bit|bits|sprig|sprigs|stem|stems|sprays?)$/;
 
+// "no euc, use ruscus instead" leaves out one and not both
+const verb = /^(use|using|do|doing|have|put|swap|go|make|add|try|get|order|instead|want|sub|replace)$/;
+
 /** The one item these words name and nothing besides; undefined when they say more. */
 export const goodsNamed = (reader: Reader, start: number, end: number): string | undefined => {
   const tokens = reader.tokens.slice(start, end);
@@ -14,6 +17,7 @@ export const goodsNamed = (reader: Reader, start: number, end: number): string |
     (token) =>
       token.kind === 'word' &&
       token.number === undefined &&
+      !verb.test(token.text) &&
       (token.means['ingredient'] !== undefined || token.means['material'] !== undefined || filler.test(token.text) || isNameless(token)),
   );
   return plain ? itemName(tokens, true) : undefined;

@@ -24,6 +24,10 @@ const dropVerb = pattern(
 const dropAround = pattern('(take|leave|cut) (the)? (<a:word>){1,3} (out|off)');
 const swapVerb = pattern('(swap|change|switch|replace|swop|exchange|trade|swapping|changing) (out)? (the|all the|all|our)?');
 const subVerb = pattern('(sub|substitute|use|put|using) (in)?');
+// "no euc, use ruscus instead", "lose the gyp and put wax in"
+const useThen = pattern(
+  "(,|and|-|;|then|but){1,2} (just|we'll|well|lets|let's|can we|please)? (use|using|do|put in|put|go with|swap in|sub in|have|try) (some|the|more)?",
+);
 const between = pattern('(for|to|with|by|into) (the|some|a)?');
 const insteadOf = pattern('(instead of|in place of|rather than|not|to replace|replacing) (the|any)?');
 const addVerb = pattern('(add in|add|an extra|extra|pop in|put in|throw in|include|plus|and|adding) ');
@@ -67,7 +71,7 @@ export const recipeChange = (reader: Reader, part: Part): Finding | undefined =>
     piece = head.kept['p']?.means['piece'] as PieceKind | undefined;
     start = head.end;
   }
-  const change = changeIn(reader, { start, end });
+  const change = changeIn(reader, { start, end }) ?? (piece === undefined ? undefined : putIn(reader, { start, end }));
   if (change === undefined) return undefined;
   return found(reader, part.start, part.end, [{ ...change, ...(piece === undefined || piece === 'unspecified' ? {} : { piece }) }]);
 };
@@ -162,6 +166,9 @@ const swapped = (reader: Reader, { start, end }: Stretch): Change | undefined =>
     if (old.end - old.start === 1 && only?.number?.form === 'plain') return lineAnew(reader, given);
     return exchange(reader, old, given);
   }
+  const out = dropVerb.at(reader.tokens, start, end);
+  const then = out === undefined ? undefined : useThen.in(reader.tokens, out.end, end);
+  if (out !== undefined && then !== undefined) return exchange(reader, { start: out.end, end: then.start }, { start: then.end, end });
   const verb = swapVerb.at(reader.tokens, start, end);
   const join = verb === undefined ? undefined : between.in(reader.tokens, verb.end, end);
   if (verb !== undefined && join !== undefined) return exchange(reader, { start: verb.end, end: join.start }, { start: join.end, end });
@@ -208,6 +215,17 @@ const added = (reader: Reader, { start, end }: Stretch): Change | undefined => {
     lines.length > 0 &&
     lines.every(({ known, line }) => known && (line.stems ?? 99) <= 30 !== (line.length !== undefined));
   return whole && goodsOnly(reader, verb.end, to) ? { fact: 'recipe', lines: lines.map(({ line }) => line), adds: true } : undefined;
+};
+
+// "put 2 wheat in the bouts": where it goes has been cut off; "put 2 roses in the fridge" goes into nothing that is made.
+const putVerb = pattern('(put|pop|stick|tuck|slip|chuck|throw|bung) (in)? (another|an extra|extra)?');
+const putIn = (reader: Reader, { start, end }: Stretch): Change | undefined => {
+  const verb = putVerb.at(reader.tokens, start, end);
+  const lines = verb === undefined ? undefined : linesIn(reader, verb.end, end);
+  const whole = lines !== undefined && lines.length > 0 && lines.every(({ known, line }) => known && (line.stems ?? 1) <= 12);
+  return whole && verb !== undefined && goodsOnly(reader, verb.end, end)
+    ? { fact: 'recipe', lines: lines.map(({ line }) => line), adds: true }
+    : undefined;
 };
 
 const goodsOnly = (reader: Reader, start: number, end: number): boolean =>

@@ -12,14 +12,14 @@ export const perPiece = pattern(
 );
 export const perEach = pattern('(<each>|each one|for each)');
 export const heading = pattern(
-  '(<p:piece>|recipe|<r:role>) (recipe|each|for the <event>|for (each|any|one) of (the|my|our|her|their|his) <role>)? (<p:piece>|<r:role>)? (:|=|-|is made up of|are made up of|is made of|are made of|is made from|are made from|is made with|are made with|consists of|consist of|gets|has|have|is|takes|take|needs|need|uses|use|get|contains|contain|wants|want|will have|to have|are|with|recipe:)',
+  '(<p:piece>|recipe|<r:role>) (recipe|each|for the <event>|for (each|any|one) of (the|my|our|her|their|his) <role>)? (<p:piece>|<r:role>)? ((\\()? (without|no|minus|with no|w / o) (the|any)? <ingredient> (\\))? (:|,)|:|=|-|is made up of|are made up of|is made of|are made of|is made from|are made from|is made with|are made with|consists of|consist of|gets|has|have|is|takes|take|needs|need|uses|use|get|contains|contain|wants|want|will have|to have|are|with|recipe:)',
 );
 export const forPiece = pattern('for (the|our)? <p:piece>');
 /** "… for each groomsman" */
 export const forWearer = pattern('(for|<each>) (each|every|the|all the|all|both)? <r:role>');
 /** "… - that's the corsage", "… and that's yer lapel" */
 export const thatsThe = pattern(
-  "((and|so)? (that's|thats|that is|that'll be|thatll be|that will be|that makes|there's|theres|bob's|bobs)|makes|=) (the|our|my|your|yer|ur|yr|his|her|their|it for the|it for a) <p:piece> (recipe|then)?",
+  "((and|so)? (that's|thats|that is|that'll be|thatll be|that will be|that makes|there's|theres|bob's|bobs)|makes|=) (the|a|an|one|1|our|my|your|yer|ur|yr|his|her|their|it for the|it for a) <p:piece> (recipe|then)?",
 );
 /** "2 roses, 1 fern - corsage", "3 roses 2 wax (corsage)", "1 protea 2 wax = bout": the piece behind a sign, at the very end. */
 export const endsWithPiece = pattern('(-|=|:|,|\\(|\\>|- \\>) (a|an|the|each|per|for|one)? <p:piece> (each|recipe)? (\\))?');

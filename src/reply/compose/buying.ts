@@ -1,6 +1,6 @@
 // The buying list: whole packs by supplier and order day, what is left over, and whether the packs stay inside the money there is.
 
-import { nothingToBuy, usualSpare } from '../../buying/buy-for-events.ts';
+import { nothingToBuy, spareSaid, usualSpare } from '../../buying/buy-for-events.ts';
 import { againstBudget, type BuyGroup, type BuyingList, type BuyRow } from '../../buying/buying-list.ts';
 import { isSundry } from '../../buying/item.ts';
 import { shownDown, shownUp } from '../../buying/shown-quantity.ts';
@@ -134,9 +134,11 @@ const spareBlocks = (list: BuyingList, { event, openEvents }: Answer, all: boole
   const percents = [...new Set(list.rows.flatMap(({ item }) => item.spare?.toString() ?? []))];
   const own = percents.map((percent) => {
     const names = list.rows.flatMap(({ item }) => (item.spare?.toString() === percent ? [[ownWords(item.name)]] : []));
-    return text`${percent} % on ${names.length > 3 ? `${names.length} items` : joined(names, ', ')} (the price list)`;
+    const here = list.rows.some(({ item }) => item.spare?.toString() === percent && states.some((state) => spareSaid(state, item.name)));
+    return text`${percent} % on ${names.length > 3 ? `${names.length} items` : joined(names, ', ')} (${here ? 'as said' : 'the price list'})`;
   });
-  const words = [...(byUsual ? [text`${usual.toString()} % on stems (${spareBy(usual)})`] : []), ...own];
+  const by = states.some((state) => spareSaid(state)?.eq(usual)) ? 'as said' : spareBy(usual);
+  const words = [...(byUsual ? [text`${usual.toString()} % on stems (${by})`] : []), ...own];
   return words.length > 0 ? [{ block: 'assumed', line: text`Spare: ${joined(words, ', ')}.` }] : [];
 };
 
@@ -146,6 +148,9 @@ const withoutRecipe = (pieces: number): Block => ({
     pieces === 1 ? '1 piece has no recipe yet and is not in this list.' : `${pieces} pieces have no recipe yet and are not in this list.`,
   ),
 });
+
+/** "3 roses", "40 cm ribbon". */
+export const leftWords = (row: BuyRow): Line => text`${withLength(shownDown(row.left), row)} ${ownWords(row.item.name)}`;
 
 /** "How many stems of statice do I order?": the one row. */
 export const itemLine = (row: BuyRow, manner: Manner): Line => {

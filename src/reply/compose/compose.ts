@@ -1,6 +1,7 @@
 // From an answer to a reply: the answer to the question asked, or what the message changed and the figures that follow; then what was left unread;
 // then at most one next step. One screen: the parts table or the calendar, with the rest in a line each.
 
+import type { OpenQuestion } from '../../reading/reading.ts';
 import { isStudioFact } from '../../thread/apply-studio-facts.ts';
 import type { Answer } from '../answer.ts';
 import type { Block, Reply } from '../reply.ts';
@@ -15,11 +16,11 @@ import { unheard, withCautions } from './cautions.ts';
 import { changeLines } from './changes.ts';
 import { magnetClash } from './magnet-clash.ts';
 import { movedDates } from './moved-dates.ts';
-import { type NextStep, nextStep } from './next-step.ts';
+import { nextStep } from './next-step.ts';
 import { notedLines } from './noted.ts';
 import { paceOffer } from './pace-offer.ts';
 import { isPriceNews } from './price-before.ts';
-import { isUsedHere, priceListBlocks } from './price-list.ts';
+import { isUsedHere, packAsked, priceListBlocks } from './price-list.ts';
 import { progressBlocks } from './progress.ts';
 import { questionBlocks } from './questions/questions.ts';
 import { recipeCostBlocks } from './recipe-cost.ts';
@@ -31,7 +32,7 @@ import { fitAsk } from './what-fits.ts';
 
 export interface Composed {
   readonly reply: Reply;
-  readonly asks: NextStep['open'] | undefined; // the question this reply leaves open
+  readonly asks: OpenQuestion | undefined; // the question this reply leaves open
   readonly cautioned: readonly string[]; // ids of the cautions it shows for the first time here
 }
 
@@ -64,7 +65,20 @@ export const composeAnswer = (answer: Answer): Composed => {
       : undefined;
   const step: readonly Block[] = next ? [{ block: 'next', line: text`${next.words}` }] : [];
   const shown = answer.stated.length > 0 || answer.how !== 'stated' ? topicsOf(answer) : new Set<Topic>();
-  return { reply: { blocks: withButtons([...blocks, ...unread, ...step], answer, shown) }, asks: next?.open, cautioned };
+  return {
+    reply: { blocks: withButtons([...blocks, ...unread, ...step], answer, shown) },
+    asks: next?.open ?? packAsked(answer) ?? topicAsked(answer),
+    cautioned,
+  };
+};
+
+const ofBuying = /^(buying|allBought|leftOver)$/;
+/** "Is that everything" behind a buying list asks of the list: what was asked is kept with the question that still waits. */
+const topicAsked = ({ questions, stated, event }: Answer): OpenQuestion | undefined => {
+  if (questions.length === 0 || stated.length > 0 || event.open?.kind === 'choice') return undefined;
+  const { askedAt: _, topic, ...open } = event.open ?? { kind: 'topic', askedAt: 0 };
+  const now = questions.some(({ asks }) => ofBuying.test(asks)) ? 'buying' : undefined;
+  return now === topic ? undefined : { ...open, ...(now === undefined ? {} : { topic: now }) };
 };
 
 /** Whoever counts pieces at the bench is not asked for a price; only for the date, without which there is no plan. */
@@ -75,7 +89,8 @@ const topicsOf = (answer: Answer): ReadonlySet<Topic> => {
   const topics = new Set<Topic>();
   for (const fact of answer.stated) {
     if (fact.fact === 'pieces' && justNamed(answer)) continue;
-    if (fact.fact === 'pieces' || fact.fact === 'price' || fact.fact === 'tax' || fact.fact === 'rule') topics.add('money');
+    if (fact.fact === 'pieces' || fact.fact === 'price' || fact.fact === 'tax') topics.add('money');
+    if (fact.fact === 'rule' && fact.what !== 'spare') topics.add('money');
     if (fact.fact === 'date' || fact.fact === 'material') topics.add('calendar');
     if (fact.fact === 'made' || fact.fact === 'broke' || fact.fact === 'left') topics.add('progress');
     if (fact.fact === 'recipe' || (fact.fact === 'pack' && answer.listRead === undefined && isUsedHere(fact, answer))) topics.add('recipe');

@@ -15,7 +15,7 @@ import { isBuyingMark, markedLine } from './ordered.ts';
 /** A price below already says which rules hold for this event and what they replace. */
 export const notedLines = (answer: Answer): readonly Line[] =>
   answer.stated
-    .filter((fact) => fact.fact !== 'rule' || !answer.price?.ok)
+    .filter((fact) => fact.fact !== 'rule' || fact.what === 'spare' || !answer.price?.ok)
     .filter((fact) => fact.fact !== 'pack' || answer.listRead === undefined)
     .flatMap((fact) => {
       if (fact.fact === 'step' && isBuyingMark(fact)) return [markedLine(fact, answer)];
@@ -51,6 +51,7 @@ const nowIn = (fact: FactOf<'recipe'>, { event, manner, prices }: Answer): reado
   });
 };
 
+const spareScope = ', where the price list has no spare of its own';
 const notedLine = (fact: Fact, manner: Manner): readonly Line[] => {
   switch (fact.fact) {
     case 'title':
@@ -60,6 +61,10 @@ const notedLine = (fact: Fact, manner: Manner): readonly Line[] => {
     case 'crew':
       return [crewLine(fact, manner)];
     case 'rule':
+      if (fact.what === 'spare')
+        return [
+          text`For this event only: ${strong(`${fact.to} %`)} spare on ${fact.item ? ownWords(fact.item) : 'stems'}${fact.item ? '' : spareScope}.`,
+        ];
       return [
         text`For this event only: ${fact.what} ${strong(fact.what === 'labour share' ? `${fact.to} %` : fact.to)}${fact.piece ? ` (${pieceName(fact.piece, manner.says)})` : ''}.`,
       ];

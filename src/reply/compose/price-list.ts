@@ -8,6 +8,7 @@ import { itemsUsed } from '../../buying/quoted-prices.ts';
 import { unitCost, unitCostShown } from '../../buying/unit-cost.ts';
 import { ingredientKey, matchIngredient, slipOf } from '../../handbook/ingredient-names.ts';
 import type { FactOf } from '../../reading/fact.ts';
+import type { OpenQuestion } from '../../reading/reading.ts';
 import { capital } from '../../values/capital.ts';
 import { minorUnits } from '../../values/currency.ts';
 import { decimal } from '../../values/decimal.ts';
@@ -30,6 +31,14 @@ export const priceListBlocks = (answer: Answer): readonly Block[] => {
   const [first, ...rest] = packsOf(answer).map((pack) => packLine(pack, answer));
   if (!first) return [];
   return [{ block: 'answer', line: first }, ...rest.map((line): Block => ({ block: 'line', line })), ...touchedBlocks(answer)];
+};
+
+/** The one pack whose size the answer asks for: a bare "10" tells it. */
+export const packAsked = (answer: Answer): OpenQuestion | undefined => {
+  if (answer.listRead !== undefined || answer.how === 'undone') return undefined;
+  const [only, another] = packsOf(answer).filter((pack) => listed(answer.prices(), pack.item) === undefined);
+  if (only === undefined || another !== undefined) return undefined;
+  return { kind: 'pack', item: only.item, ...(only.per === undefined ? {} : { per: only.per }) };
 };
 
 /** Whether any recipe of this event uses what was priced. */

@@ -25,6 +25,7 @@ const sentences: { readonly [why in AskReason]: (ask: Ask) => Line } = {
   'which recipe': (ask) =>
     ask.choices.length === 1 ? text`Shall I take it as the recipe?` : text`Shall I take one of these as the recipe?`,
   'which recipe lines': (ask) => text`Is ${quoted(ask.words)} beside the rest of the recipe, or instead of all of it?`,
+  'instead of which': (ask) => text`What does ${quoted(ask.words)} take the place of?`,
   'spent on what': (ask) => text`${quoted(ask.words)}: on stems alone, or on everything (ribbon, pins and all)?`,
   'plan with this': () => text`Plan with this from now on? Nothing changes until you choose.`,
   'really forget': () => text`Shall I forget it for good?`,

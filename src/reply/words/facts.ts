@@ -57,7 +57,7 @@ export const factWords = (fact: Fact, manner: Manner): Line => {
       if (fact.what === 'minutes') return text`really took ${duration(fact.minutes ?? 0)}${fact.count ? ` for ${fact.count}` : ''}`;
       return text`not used: ${fact.count ?? 0}${fact.item ? ` ${fact.item}` : ''}`;
     case 'rule':
-      return text`this event: ${fact.what} ${fact.to}`;
+      return text`this event: ${fact.what}${fact.item ? ` of ${fact.item}` : ''} ${fact.to}${fact.what === 'spare' ? ' %' : ''}`;
     case 'title':
       return text`name: ${fact.title}`;
     default:

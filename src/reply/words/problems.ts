@@ -43,7 +43,8 @@ const sentences: Sentences = {
   'price-not-positive': ({ amount }, money) => text`A price of ${moneySpan(money(amount))} can't be right: it has to be above zero.`,
   'price-too-large': () => text`That price is too large to be one. Please check the number.`,
   'price-below-smallest-coin': ({ smallest }) => text`That price is below the smallest coin, ${smallest}. Please check the number.`,
-  'rate-out-of-range': ({ what, rate }) => text`A ${what} rate of ${rate} % can't be worked with. Please check the number.`,
+  'rate-out-of-range': ({ what, rate }) =>
+    text`A ${what}${what === 'spare' ? '' : ' rate'} of ${rate} % can't be worked with. Please check the number.`,
   'multiple-not-positive': ({ what, multiple }) =>
     text`A multiple of ${multiple} on ${what} can't be worked with: it has to be above zero.`,
   'sundries-use-up-price': ({ sundries, room, piece }, money) =>

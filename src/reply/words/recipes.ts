@@ -43,12 +43,19 @@ export const recipeWords = (fact: FactOf<'recipe'>, says: Says, listed: readonly
     ...(fact.swaps ?? []).map((swap) => text`${ownWords(swap.with)} instead of ${ownWords(swap.ingredient)}`),
     ...(fact.scale === undefined ? [] : [text`everything × ${fact.scale}`]),
   ];
-  if (fact.like !== undefined) return text`${plural(kind, says)} the same as the ${plural(fact.like, says)}${also(changes)}.`;
+  if (fact.like !== undefined) {
+    const more = fact.lines.length > 0 ? [text`with ${list(fact.lines)}`] : [];
+    return text`${plural(kind, says)} the same as the ${plural(fact.like, says)}${also([...more, ...changes])}.`;
+  }
   if (fact.adds || fact.lines.length === 0)
-    return text`Recipe: ${joined([...(fact.lines.length > 0 ? [list(fact.lines)] : []), ...changes], ', ')}.`;
+    return text`Recipe: ${joined([...(fact.lines.length > 0 ? [list(fact.lines)] : []), ...changes], ', ')}${oneEach(fact)}.`;
   const each = fact.pieces && fact.pieces !== 1 ? `${fact.pieces} ${plural(kind, says)}` : `each ${pieceName(kind, says)}`;
   const from = fact.from === undefined ? [] : text` from “${ownWords(fact.from).text}”`;
   return text`Recipe for ${each}${from}: ${list(fact.lines)}${also(changes)}.`;
 };
+
+/** "and pins": no number was said. */
+const oneEach = ({ adds, lines }: FactOf<'recipe'>): string =>
+  adds && lines.some(({ stems, length }) => stems === undefined && length === undefined) ? ' (no number was said, so one each)' : '';
 
 const also = (changes: readonly Line[]): Line => (changes.length > 0 ? text`, ${joined(changes, ', ')}` : []);

@@ -1,12 +1,15 @@
 // Questions about the bench: when to start, what is due, what is left, how long it takes.
 
+import { dryingTime } from '../../../handbook/drying.ts';
 import type { PieceKind } from '../../../handbook/pieces.ts';
 import { benchRules, minutesEach } from '../../../planning/bench-rules.ts';
+import { capital } from '../../../values/capital.ts';
 import type { Answer } from '../../answer.ts';
 import type { Block } from '../../reply.ts';
-import { dateSpan, joined, strong, text } from '../../span.ts';
+import { dateSpan, joined, ownWords, strong, text } from '../../span.ts';
 import { duration, paceWords, shortDate } from '../../words/dates.ts';
 import { counted } from '../../words/names.ts';
+import { daysRange } from '../../words/steps.ts';
 import { calendarBlocks, startLine } from '../calendar.ts';
 import { dueBlocks, dueDays } from '../due.ts';
 import { overloadBlocks } from '../overload.ts';
@@ -87,7 +90,27 @@ const orderBy: Respond = (_question, answer) => {
 };
 
 /** "When do we hang them, how long do they dry?" with the figures' sources. */
-const drying: Respond = (_question, answer) => {
+const drying: Respond = (question, answer) => {
+  const plan = answer.plan();
+  const own = question.item === undefined ? [] : dryingOf(question.item, answer);
+  const whole = allDrying(answer);
+  if (own.length === 0) return whole;
+  return plan ? [...own, ...below(whole)] : own;
+};
+
+/** "How long does statice take": its own days, before what the whole event waits for. */
+const dryingOf = (item: string, answer: Answer): readonly Block[] => {
+  const { least, most, by } = dryingTime(item, 'hang', benchRules(answer.studio).drying);
+  const days = text`${capital(ownWords(item).text)}: ${strong(daysRange(least, most))} hung up to dry`;
+  const note = {
+    'the studio': ', your own figure',
+    'this plant': '',
+    'the method': '; it has no days of its own here, so this is the range for hanging',
+  };
+  return answerLine(text`${days}${note[by]}.`);
+};
+
+const allDrying = (answer: Answer): readonly Block[] => {
   const plan = answer.plan();
   if (!plan) return noPlan(answer);
   const hang = plan.calendar.find((step) => step.step === 'hang or treat');
