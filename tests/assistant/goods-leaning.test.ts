@@ -13,6 +13,12 @@ describe('one more thing, without a number', () => {
     expect(reply).toContain('Recipe: 1 pin (no number was said, so one each).');
     expect(reply).toContain('In each buttonhole now: 1 rose, 2 waxflower, 1 ruscus, 1 pin.');
   });
+  test.each(['and fern called', 'add pins to the list', 'and ribbon is late', 'and no wax', 'ask rose instead', 'rose at 9'])(
+    '%s changes nothing',
+    async (said) => {
+      expect(await replyTo([order, recipe, said])).not.toMatch(/Recipe|Say: /);
+    },
+  );
   test('several at once', async () => {
     expect(await replyTo([order, recipe, 'and ribbon and pins'])).toContain('1 ruscus, 1 ribbon, 1 pin.');
   });

@@ -29,6 +29,7 @@ export const asked = [
   'stemOrder', // what or how many stems to order
   'orderBy',
   'drying',
+  'inWater', // when and how long fresh stems are conditioned
   'buying', // the buying list
   'allBought', // is that list everything
   'leftOver', // what of it will be left

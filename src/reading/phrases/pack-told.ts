@@ -15,7 +15,9 @@ const behind = [
   // "gyp 10 a bunch" is what a bunch costs
   pattern('(is|are|has|have|come|comes|:|-)? <n:count> (stems|stem|heads|pins) (per|a|an|/) <k:pack>'),
   pattern('(has|have|holds|hold) <n:count> (per|a|/) <k:pack>'),
-  pattern("(only|now|always){0,2} (come|comes|are|is|are sold|sold) (only|now|always){0,2} in <n:count> ('s|s) (now|only|from them|these days|this year|this week){0,2}"),
+  pattern(
+    "(only|now|always){0,2} (come|comes|are|is|are sold|sold) (only|now|always){0,2} in <n:count> ('s|s) (now|only|from them|these days|this year|this week){0,2}",
+  ),
   pattern('(come|comes|are sold|sold) in <s:word>'),
 ];
 /** Before the name of the goods. */

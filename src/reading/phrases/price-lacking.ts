@@ -5,7 +5,7 @@ import { itemName, knowsItem } from '../goods/item-name.ts';
 import { pattern } from '../pattern.ts';
 import type { Finding, Phrase, Reader } from '../phrase.ts';
 
-const form = pattern("(and|the|,|ok|oh|so){0,2} (<word>){1,3} (is|are|it's|its|was|:|-|=|@|at){0,2} <n:plain>");
+const form = pattern("(and|the|,|ok|oh|so){0,2} (<word>){1,3} (is|are|it's|its|was|:|-|=|@){0,2} <n:plain>");
 
 interface Lone {
   readonly item: string;
@@ -19,6 +19,8 @@ const loneIn = (reader: Reader, start: number, end: number, unpriced: readonly s
   if (match?.end !== end || number === undefined || number.max !== undefined || number.or !== undefined || number.worded) return undefined;
   if (!/^\d{1,3}$/.test(number.amount) || number.amount === '0') return undefined;
   const words = tokens.slice(start, end - 1);
+  // "rose at 9" may be somebody's hour
+  if (words.some(({ text }) => /^(at|by|from|till|until|with|for|on|in)$/.test(text))) return undefined;
   if (!knowsItem(words, context.items) || words.some(({ means }) => means['piece'] !== undefined || means['role'] !== undefined))
     return undefined;
   const name = itemName(words, true);

@@ -6,6 +6,17 @@ const wearer = '(<role>|<owner>)';
 const theirs = '(the|his|her|their|our|both|all){0,2}';
 
 export const whoseAndWhether: Forms = [
+  // "when do the roses go in water", "how long should they condition"
+  [
+    'inWater',
+    [
+      '(when|what day|which day|how long|how many hours|by when) <any>{0,8} (in|into|out of) (the|some)? (water|buckets|bucket|drink)',
+      '(when|what day|how long|how many hours) (do|does|should|shall|must|can|is|are|will|to|has|have){0,1} (we|i|you|the|my|our|all){0,2} <any>{0,2} (condition|conditioned|conditioning|hydrate|hydrated|hydrating) <any>{0,5}',
+      '(is|are|will|would) (<count> (hours|hrs|hour)|<duration>|overnight|an hour) (in water|in the bucket|in a bucket|conditioning|of conditioning) (be)? (enough|ok|okay|long enough|plenty|too long|too short) <any>{0,4}',
+      '(<duration>|overnight) (in water|in the bucket|conditioning) (be)? (enough|ok|okay|long enough|plenty) <any>{0,4}',
+    ],
+    /\b(bouts?|corsages?|crowns?|spent|paid|event|wedding)\b/,
+  ],
   // "are we over on the corsages": what goes in against what there is for it
   [
     'stemBudget',

@@ -3,10 +3,12 @@
 import { ingredientKey, matchIngredient } from '../../handbook/ingredient-names.ts';
 import type { PieceKind } from '../../handbook/pieces.ts';
 import { soundsLikeSundry } from '../../handbook/roles.ts';
+import { knowsItem } from '../goods/item-name.ts';
 import { linesIn } from '../goods/recipe-lines.ts';
 import { pattern } from '../pattern.ts';
 import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
+import type { Token } from '../text/token.ts';
 import { allGoodsNamed, goodsNamed } from './goods-named.ts';
 
 type Recipe = Extract<Unworded, { fact: 'recipe' }>;
@@ -20,6 +22,18 @@ const takesPlace = pattern(
 );
 const ofPiece = pattern('(in|for|on) (the|all the|our|each)? <p:piece>');
 
+// "and fern called", "add pins to the list", "ask rose instead" say more than a name and what it looks like.
+const looks =
+  /^(the|a|an|some|any|bit|bits|of|sprig|sprigs|stem|stems|white|pink|red|peach|blush|cream|ivory|yellow|orange|purple|lilac|blue|burgundy|green|small|little|big|large|mini|short|long|dark|pale|light|coral|apricot|mauve|champagne|nude|rust|copper|gold|silver|black|dusty|hot|standard|garden|and|,|&|\+)$/;
+const onlyNames = ({ tokens, context }: Reader, start: number, end: number): boolean => {
+  const last = tokens[end - 1];
+  const isGoods = (token: Token): boolean => token.means['ingredient'] !== undefined || knowsItem([token], context.items);
+  const plain = tokens
+    .slice(start, end)
+    .every((token) => token.number !== undefined || token.means['material'] !== undefined || looks.test(token.text) || isGoods(token));
+  return plain && last !== undefined && isGoods(last);
+};
+
 const named = (kind: string | undefined): { piece?: PieceKind } =>
   kind === undefined || kind === 'unspecified' ? {} : { piece: kind as PieceKind };
 
@@ -32,7 +46,7 @@ const joined = (reader: Reader, { start, end }: Part): Recipe | undefined => {
   const piece = ofPiece.in(reader.tokens, verb.end, to);
   const last = piece?.end === to ? piece : undefined;
   const names = allGoodsNamed(reader, verb.end, last?.start ?? to);
-  if (names === undefined) return undefined;
+  if (names === undefined || !onlyNames(reader, verb.end, last?.start ?? to)) return undefined;
   return { fact: 'recipe', lines: names.map((ingredient) => ({ ingredient })), adds: true, ...named(last?.kept['p']?.means['piece']) };
 };
 
@@ -59,7 +73,7 @@ const instead = (reader: Reader, { start, end }: Part, held: readonly string[]):
   const counted =
     line?.known === true && more === undefined && line.line.stems !== undefined && line.line.stems <= 12 ? line.line : undefined;
   const given = by ?? counted?.ingredient;
-  if (given === undefined) return undefined;
+  if (given === undefined || !onlyNames(reader, from, to - 1)) return undefined;
   const kind = named(last?.kept['p']?.means['piece']);
   const of = (ingredient: string): Recipe =>
     counted === undefined
@@ -74,7 +88,9 @@ const instead = (reader: Reader, { start, end }: Part, held: readonly string[]):
 };
 
 // "actually 1 ruscus", "no, 2 roses": of what is in it, another number.
-const corrected = pattern("(no|sorry|wait|oh|hang on|ok|,|-|um){0,3} (actually|no|rather|sorry|scratch that|make that|i mean|meant|make it|correction) (,|:|-|just|only)? <count>");
+const corrected = pattern(
+  '(no|sorry|wait|oh|hang on|ok|,|-|um){0,3} (actually|no|rather|sorry|scratch that|make that|i mean|meant|make it|correction) (,|:|-|just|only)? <count>',
+);
 const anew = (reader: Reader, { start, end }: Part, held: readonly string[]): Recipe | undefined => {
   const opening = corrected.at(reader.tokens, start, end);
   if (opening === undefined) return undefined;

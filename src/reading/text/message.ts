@@ -17,6 +17,7 @@ import { joinRanges } from './number-ranges.ts';
 import { joinUnits } from './number-units.ts';
 import { joinNumberWords } from './number-words.ts';
 import { withKindMeant } from './other-kind-meant.ts';
+import { splitPricedStrokes } from './priced-strokes.ts';
 import { withoutAsking } from './requests.ts';
 import { joinSecondCounts } from './second-counts.ts';
 import { isEnd } from './sentence-end.ts';
@@ -122,6 +123,7 @@ const stages: readonly ((tokens: readonly Token[]) => readonly Token[])[] = [
   writtenOut,
   withApostrophes,
   joinNumberWords,
+  splitPricedStrokes,
   joinHourWords,
   joinUnits,
   joinHoursAndMinutes,

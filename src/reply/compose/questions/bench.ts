@@ -1,12 +1,15 @@
 // Questions about the bench: when to start, what is due, what is left, how long it takes.
 
+import { conditioningHours, conditioningRows } from '../../../handbook/conditioning.ts';
 import { dryingTime } from '../../../handbook/drying.ts';
 import type { PieceKind } from '../../../handbook/pieces.ts';
+import { plantNamed } from '../../../handbook/plants.ts';
+import { sourceLine } from '../../../handbook/sources.ts';
 import { benchRules, minutesEach } from '../../../planning/bench-rules.ts';
 import { capital } from '../../../values/capital.ts';
 import type { Answer } from '../../answer.ts';
 import type { Block } from '../../reply.ts';
-import { dateSpan, joined, ownWords, strong, text } from '../../span.ts';
+import { assumedSpan, dateSpan, joined, ownWords, strong, text } from '../../span.ts';
 import { duration, paceWords, shortDate } from '../../words/dates.ts';
 import { counted } from '../../words/names.ts';
 import { daysRange } from '../../words/steps.ts';
@@ -123,7 +126,23 @@ const allDrying = (answer: Answer): readonly Block[] => {
   return [...answerLine(text`${first} Begin checking on ${strong(shortDate(check.date, style))}${ready}.`), ...dryingWhy(hang)];
 };
 
+/** "When do they go in water, and how long?": the step of the calendar, with the hours and where they come from. */
+const inWater: Respond = (question, answer) => {
+  const { least, most, rows } = conditioningHours;
+  const own = question.item === undefined ? undefined : conditioningRows.find(({ plant }) => plant === plantNamed(question.item ?? ''));
+  const step = answer.plan()?.calendar.find((one) => one.step === 'condition');
+  const hours = own
+    ? text`${capital(ownWords(question.item ?? '').text)}: ${strong(`${own.least} h`)} in water${own.note ? `, ${own.note}` : ''}`
+    : text`${strong(`${least} to ${most} h`)} in water, best overnight; sources differ`;
+  const when = step ? text`In water by ${strong(shortDate(step.date, answer.manner))}${step.done ? ', done' : ''}. ` : [];
+  return [
+    ...answerLine(text`${when}${hours}.`),
+    { block: 'list', items: (own ? [own] : rows).map(({ source }) => text`${assumedSpan(sourceLine(source))}`) },
+  ];
+};
+
 export const benchQuestions = {
+  inWater,
   start,
   latestStart,
   due,
