@@ -10,7 +10,7 @@ import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import { firstWhere, isCount } from '../text/token.ts';
 import { dayNotDay, lossBeside, monthMeant, ofThem } from './beside-values.ts';
-import { boundedPrice } from './bounded-price.ts';
+import { boundedPrice, withBound } from './bounded-price.ts';
 import { markers } from './change-words.ts';
 import { dateChange } from './date-change.ts';
 import { dayIn } from './dates-in.ts';
@@ -60,7 +60,10 @@ export const newValues = (reader: Reader, part: Part): Finding[] => {
   const lost = facts.some((fact) => fact.fact === 'change' && fact.what === 'made') && lossBeside.in(tokens, start, end) !== undefined;
   if (lost || saysTwice(facts) || unsaid(tokens, { ...part, start, end }, facts)) return [{ start, end, held: true }];
   const moved = day === undefined ? undefined : dateChange(reader, { ...part, end: day.end - 1 });
-  return [...(moved === undefined ? [] : [moved]), found(reader, start, end, onceFrom(facts))];
+  return [
+    ...(moved === undefined ? [] : [moved]),
+    found(reader, start, end, withBound(own, part, onceFrom(tokens.slice(part.start, part.end), facts))),
+  ];
 };
 
 const countAndPrice = (own: Reader, part: Part, zones: Zones): Unworded[] => {

@@ -25,8 +25,11 @@ const forms = [
   '(<p:piece>) (are|is) <n:count>', // "the crown is 75"
 ].map((source) => pattern(source));
 // "make the crowns 65": so many crowns are rare, so it may be what one costs.
-const rareForm = pattern('(make|set|put|have|mark) (the|our|those)? <p:piece> (at|as)? <n:count>');
-const allForms = [...forms, rareForm];
+const rareForms = [
+  pattern('(make|set|put|have|mark) (the|our|those)? <p:piece> (at|as)? <n:count>'),
+  pattern('<p:piece> (should|need to|needs to|ought to) (now)? be <n:count>'),
+];
+const allForms = [...forms, ...rareForms];
 const before = /^(the|our|and|ok|so|sorry|actually|no|,|-|those)$/;
 const after = /^(please|pls|thanks|ta|,|-|sorry|\.|now|ok|lads|guys|team)$/;
 
@@ -36,11 +39,16 @@ const rare: Readonly<Partial<Record<PieceKind, number>>> = { 'flower crown': 40,
 /** Whether a number is so many of a kind that it may as well be what one costs. */
 export const isRare = (piece: PieceKind, amount: number): boolean => amount >= (rare[piece] ?? Number.POSITIVE_INFINITY);
 
+/** Whether one of this kind could cost so much. */
+export const couldBePrice = (piece: PieceKind, amount: number): boolean => {
+  const [least, most] = pricesOf[piece] ?? [1, 0];
+  return amount >= least && amount <= most;
+};
+
 /** What to ask of a number that could be a price of this kind; nothing when it could not. */
 export const countOrPrice = (reader: Reader, match: Match, piece: PieceKind, amount: string): Ask | undefined => {
-  const [least, most] = pricesOf[piece] ?? [1, 0];
   const said = Number(amount);
-  if (said < least || said > most) return undefined;
+  if (!couldBePrice(piece, said)) return undefined;
   const words = reader.words(match.start, match.end);
   const asCount: Fact = { fact: 'change', what: 'count', to: said, piece, words };
   const asPrice: Fact = { fact: 'change', what: 'price', to: amount, per: 'each', piece, words };
@@ -60,7 +68,7 @@ export const nowCountOrPrice = (reader: Reader, part: Part): Finding | undefined
     const piece = match?.kept['p']?.means['piece'] as PieceKind | undefined;
     const number = match?.kept['n']?.number;
     if (match === undefined || piece === undefined || number === undefined || number.max !== undefined) continue;
-    if (form === rareForm && !isRare(piece, Number(number.amount))) continue;
+    if (rareForms.includes(form) && !isRare(piece, Number(number.amount))) continue;
     const alone = tokens.slice(match.end, part.end).every((token) => after.test(token.text));
     const ask = alone ? countOrPrice(reader, match, piece, number.amount) : undefined;
     return ask === undefined ? undefined : { start: part.start, end: part.end, asks: [ask] };

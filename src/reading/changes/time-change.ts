@@ -1,6 +1,6 @@
 // A new hour for the event: "ceremony 3pm not 2pm", "4pm not 2", "start's at 3 now".
 
-import { timeAt } from '../dates/clock-time.ts';
+import { endOfHours, timeAt } from '../dates/clock-time.ts';
 import { pattern } from '../pattern.ts';
 import { type Finding, found, type Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
@@ -85,6 +85,18 @@ export const hourOfHandOver = ({ tokens }: Reader, { start, end }: Part): boolea
 export const movesHour = ({ tokens }: Reader, { start, end }: Part): boolean => movesForm.in(tokens, start, end) !== undefined;
 
 const moving = /^(moved|moving|move|moves|pushed|changed|change|shifted|gone|goes|brought|bumped|put|switched|rescheduled)$/;
+const saysMoved = new RegExp(`${moving.source.slice(0, -2)}|not|was|delayed|postponed|slipped|now|start|starts|starting|time|start time)$`);
+// The stretch of hours that a time behind "from" opens.
+const hoursFrom = (
+  reader: Reader,
+  index: number,
+  { time, end }: { time: string; end: number },
+): { time: string; end: number } | undefined => {
+  if (reader.tokens[index - 1]?.text !== 'from' && reader.tokens[end - 2]?.text !== 'from') return undefined;
+  const till = endOfHours(reader.tokens, end);
+  const wider = till > end ? { time, end: till } : timeAt(reader, end - 1, false);
+  return wider !== undefined && wider.end > end ? wider : undefined;
+};
 /** "moved from 6 to 7 pm": where the old hour ends that the two would make a span of. "Party from 6 to 7 pm" is one. */
 export const oldOfSpan = (tokens: readonly Token[], index: number, end: number, zones: Zones): number | undefined =>
   tokens
@@ -114,6 +126,16 @@ export const timeChange = (reader: Reader, part: Part, zones: Zones): Finding | 
       time.end === index + 1
     )
       return undefined;
+    // "ceremony from 2 to 3pm": from when till when, where nothing says that it moved.
+    const span =
+      inZones(zones.old, time.end - 1) && !reader.tokens.slice(part.start, index + 1).some(({ text }) => saysMoved.test(text))
+        ? hoursFrom(reader, index, time)
+        : undefined;
+    if (span !== undefined) {
+      to ??= span.time;
+      index = span.end - 1;
+      continue;
+    }
     const old = oldOfSpan(reader.tokens, index, time.end, zones);
     if (old !== undefined) {
       from ??= time.time;

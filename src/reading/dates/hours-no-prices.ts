@@ -1,6 +1,6 @@
 // Numbers behind "at" that are the hour of a day or of an occasion, and no price.
 
-import type { Token } from '../text/token.ts';
+import { firstWhere, type Token } from '../text/token.ts';
 import { isOccasion } from '../words/occasion-words.ts';
 import { hourOf, ofADay } from './clock-time.ts';
 
@@ -32,10 +32,23 @@ export const isHourBeforeDay = (tokens: readonly Token[], index: number): boolea
   tokens[index]?.number?.form === 'plain' &&
   hourOf(tokens[index]) !== undefined;
 
+// "6 bouts for the first dance at 7": what comes in the course of it. Above twelve a number behind it is more likely a price.
+const course =
+  /^(dance|dances|speeches|speech|toast|toasts|cutting|photos|photo|photographs|pics|evening|morning|afternoon|brunch|breakfast|lunch|dinner|exit|send off|send-off|drinks|disco|band|buffet|rehearsal|tea|processional|procession|blessing|cocktails|entrance|arrivals|shoot)$/;
+// "20 bouts, 10 first thing at 8, 10 after at 2"
+const isThing = (tokens: readonly Token[], index: number): boolean =>
+  tokens[index]?.text === 'thing' && /^(first|1st)$/.test(tokens[index - 1]?.text ?? '');
+const isInCourse = (tokens: readonly Token[], index: number): boolean => {
+  if (Number(tokens[index]?.number?.amount) > 12) return false;
+  const ahead = tokens[index - 2]?.text ?? '';
+  if (course.test(ahead) || isThing(tokens, index - 2)) return true;
+  return /^(after|afterwards|later|then)$/.test(ahead) && firstWhere(tokens, 0, index - 2, (_, at) => isThing(tokens, at)) >= 0;
+};
+
 /** "wedding at 4, 20 bouts": the hour of an occasion, and no price. */
 export const isHourOfOccasion = (tokens: readonly Token[], index: number): boolean =>
   /^(at|@)$/.test(tokens[index - 1]?.text ?? '') &&
-  (isOccasion(tokens[index - 2]?.text ?? '') || /^(service|vows|mass)$/.test(tokens[index - 2]?.text ?? '')) &&
+  (isOccasion(tokens[index - 2]?.text ?? '') || /^(service|vows|mass)$/.test(tokens[index - 2]?.text ?? '') || isInCourse(tokens, index)) &&
   tokens[index]?.number?.form === 'plain' &&
   hourOf(tokens[index]) !== undefined &&
   tokens[index + 1]?.means['each'] === undefined;

@@ -44,6 +44,9 @@ export const slashForms = (tokens: readonly Token[], index: number, context: Rea
     return undefined;
   if (a > 31 || b > 31 || a === 0 || b === 0 || (c === undefined && token.text.includes('-'))) return undefined;
   const year = c === undefined ? undefined : c < 100 ? 2000 + c : c;
+  // "combs 24-6-31": three numbers of that piece rather than a day years away.
+  const ofPiece = weekday === undefined && tokens[at - 1]?.means['piece'] !== undefined;
+  if (ofPiece && c !== undefined && c < 100 && Math.abs(2000 + c - Number(context.today.slice(0, 4))) > 3) return undefined;
   const [day, month] = context.dayFirst ? [a, b] : [b, a];
   const assumed = {
     ...(a <= 12 && b <= 12 && a !== b ? { orderAssumed: true as const } : {}),

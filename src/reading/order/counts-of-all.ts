@@ -1,5 +1,6 @@
 // How many there are together, said beside the kinds: "38 all told - 30 lapels, 8 corsages", "38 pieces in all: 30 lapels at 17, 8 corsages at 32". It is no price.
 
+import type { Reader } from '../phrase.ts';
 import type { Mention } from './mention.ts';
 import type { Price } from './price-at.ts';
 import { countOf } from './read-order.ts';
@@ -15,9 +16,28 @@ export interface CountsOfAll {
 
 const leastEach = 2; // a whole order for less than this a piece is no price, whatever the currency: common practice, no source
 
-export const countsOfAll = (mentions: readonly Mention[], prices: readonly Price[]): CountsOfAll => {
+// "12 bouts, total 18 pieces" and "bouts 12, total 18 pieces": of which kind the others are, or whether twelve is the price, is not said.
+const unlike = ({ tokens }: Reader, mentions: readonly Mention[], prices: readonly Price[], lines: readonly Mention[]): boolean => {
+  const ofPieces = prices.find(
+    ({ number, per, index }) => number.form === 'plain' && per === 'all' && tokens[index + 1]?.means['piece'] === 'unspecified',
+  );
+  const [line, other] = lines;
+  if (ofPieces !== undefined) return line !== undefined && other === undefined;
+  const whole = mentions.find(({ kind, countIndex }) => kind === 'unspecified' && countIndex !== undefined);
+  const told = whole !== undefined && [whole.start - 1, whole.end].some((at) => tokens[at]?.means['all'] !== undefined);
+  return (
+    told &&
+    line === undefined &&
+    mentions.some(
+      ({ kind, last }) => kind !== 'unspecified' && [1, 2].some((by) => tokens[last + by]?.number !== undefined && last + by < whole.start),
+    )
+  );
+};
+
+export const countsOfAll = (reader: Reader, mentions: readonly Mention[], prices: readonly Price[]): CountsOfAll => {
   const counted = mentions.filter(({ countIndex }) => countIndex !== undefined);
   const lines = counted.filter(({ kind }) => kind !== 'unspecified');
+  if (unlike(reader, mentions, prices, lines)) return { prices: [], tokens: [], doubtful: true };
   if (lines.length < 2 || lines.some(({ count }) => count?.number?.max !== undefined)) return { prices: [], tokens: [], doubtful: false };
   const all = lines.reduce((sum, line) => sum + countOf(line).count, 0);
   const bare = prices.filter(

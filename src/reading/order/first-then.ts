@@ -17,7 +17,7 @@ const opening = [
 const rest = '(<r:role>|remaining ones|balance|remaining)'; // "the rest", "others" are read as those left over
 const next = '(other|next|remaining|last|following|second)';
 const further = [
-  pattern(`(at|@|for)? ${cost} ((for|on) (the|our|all the|all)?|the)? (${rest}|${next} ${some})`),
+  pattern(`(at|@|for)? ${cost} ((for|on) (the|our|all the|all)?|the)? (${next} ${some}|${rest})`),
   pattern(`(the|all the|with the)? (${next} ${some}|${rest}) ${is} ${cost}`),
   pattern(`(at|@|for)? ${cost} (after that|after those|thereafter|afterwards|from then on|beyond that|over that|after)`),
   pattern(`(after that|thereafter|from then on|beyond that|over that) ${is} ${cost}`),

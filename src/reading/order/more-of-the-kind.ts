@@ -57,7 +57,9 @@ const moreAt = (reader: Reader, index: number): More | undefined => {
   const match = firstAt(fresh ? freshForms : goingOn, tokens, from, tokens.length);
   const count = match?.kept['n'];
   const word = match?.kept['d'];
-  if (match === undefined || count === undefined || (word !== undefined && goods.some((tag) => word.means[tag] !== undefined)))
+  // "10 after at 2": when, and not of which kind.
+  const when = word !== undefined && /^(after|afterwards|later|before|early|late|earlier|am|pm|noon)$/.test(word.text);
+  if (match === undefined || count === undefined || when || (word !== undefined && goods.some((tag) => word.means[tag] !== undefined)))
     return undefined;
   const countIndex = tokens.indexOf(count, index);
   if (!reader.free(countIndex)) return undefined;

@@ -190,7 +190,9 @@ export const priceAt = (reader: Reader, index: number): Price | undefined => {
     forCount = true;
     start -= 1;
   }
-  const named = forNamed.at(tokens, end, tokens.length);
+  // "16 max for the lapels", "16 for the lapels max"
+  const ceiling = kindAfter.at(tokens, end, tokens.length);
+  const named = forNamed.at(tokens, end, tokens.length) ?? (ceiling && forNamed.at(tokens, ceiling.end, tokens.length));
   if (named !== undefined && pieces === undefined && per !== 'all') {
     piece ??= named.kept['piece']?.means['piece'] as PieceKind;
     pieceIndex ??= named.end - 1;
@@ -198,7 +200,10 @@ export const priceAt = (reader: Reader, index: number): Price | undefined => {
     piece = tokens[end]?.means['piece'] as PieceKind;
     pieceIndex = end;
   }
-  const after = kindAfter.at(tokens, end, tokens.length);
+  // "£16 for the lapels max"; "max 30" behind it is of the next.
+  if (named !== undefined && pieceIndex === named.end - 1 && tokens[named.end]?.means['upTo'] !== undefined)
+    if (tokens[named.end + 1]?.number === undefined) kind = 'up to';
+  const after = ceiling;
   if ((kind === undefined || kind === 'budget') && after !== undefined && tokens[after.end]?.number === undefined) {
     kind = kindOf(after.kept['k']);
     end = after.end;

@@ -15,6 +15,19 @@ export interface PricedKind {
   readonly to: number; // one past its last
 }
 
+// "£15 bouts, £26 corsages", "£16 max for the lapels, £30 for the corsages": each price stands before its kind.
+const kindsBehind = (mentions: readonly Mention[], prices: readonly Price[]): readonly PricedKind[] | undefined => {
+  if (prices.length < 2 || prices.length !== mentions.length) return undefined;
+  const kinds = prices.flatMap((price, at): PricedKind[] => {
+    const mention = mentions[at];
+    const own = mention !== undefined && price.pieceIndex === mention.index && price.index < mention.index;
+    return own && price.per !== 'all' && price.forCount !== true
+      ? [{ price, piece: mention.kind, from: mention.index, to: mention.last + 1 }]
+      : [];
+  });
+  return kinds.length === prices.length ? kinds : undefined;
+};
+
 /**
  * The price behind each kind's name and before the next; a kind without one beside others stays unread. Undefined where anything is counted, or a price
  * has no kind of its own.
@@ -22,6 +35,8 @@ export interface PricedKind {
 export const pricedKinds = (mentions: readonly Mention[], prices: readonly Price[]): readonly PricedKind[] | undefined => {
   if (prices.length === 0 || prices.length > mentions.length) return undefined;
   if (mentions.some((mention) => mention.countIndex !== undefined || mention.kind === 'unspecified')) return undefined;
+  const ahead = kindsBehind(mentions, prices);
+  if (ahead !== undefined) return ahead;
   const kinds = mentions.flatMap((mention, at): PricedKind[] => {
     const next = mentions[at + 1];
     const [price, second] = prices.filter((each) => each.index > mention.last && (next === undefined || each.index < next.index));

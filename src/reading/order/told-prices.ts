@@ -37,7 +37,18 @@ export const toldPrices = (reader: Reader, mentions: readonly Mention[], known: 
       const told = before?.kept['n']?.number;
       if (before?.end === mention.index + 1 && told !== undefined && reader.free(start))
         // "$112 for the corsages" may be what they come to.
-        return [{ ...own, per: before.kept['e'] === undefined ? 'unsaid' : 'each', index: start, start, end: before.end, number: told }];
+        return [
+          {
+            ...own,
+            per: before.kept['e'] === undefined ? 'unsaid' : 'each',
+            index: start,
+            start,
+            end: before.end,
+            number: told,
+            // "9 lapels, 16 for the lapels max"
+            ...(tokens[before.end]?.means['upTo'] === undefined ? {} : { kind: 'up to' }),
+          },
+        ];
     }
     return [];
   });

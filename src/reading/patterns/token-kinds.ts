@@ -31,6 +31,7 @@ const ofWords: Readonly<Record<string, Test>> = {
   filler: (token) => token.kind === 'word' && token.number === undefined && !notFillers.some((tag) => token.means[tag] !== undefined),
   things: isOtherThings,
   unlisted: isUnlisted,
+  reaching: (token) => /^(up to|upto)$/.test(token.text), // "we're up to 30"; "max 30" is a limit
 };
 const isTax: Test = (token) => token.means['taxName'] !== undefined || token.means['taxWord'] !== undefined;
 const special: Readonly<Record<string, Test>> = {

@@ -95,7 +95,7 @@ const find = (reader: Reader): Finding[] => {
   const series = seriesPrices(reader, all);
   const told = [...again.prices, ...toldPrices(reader, all, again.prices)];
   const numbers = findPrices(reader, counts, ends).filter((price) => !told.some((each) => each.index === price.index));
-  const whole = countsOfAll(named, numbers);
+  const whole = countsOfAll(reader, named, numbers);
   if (whole.doubtful) return [{ start: all[0]?.start ?? 0, end: all.at(-1)?.end ?? reader.tokens.length, held: true }];
   for (const index of whole.tokens) counts.add(index);
   const plain = numbers.filter((price) => !whole.prices.includes(price) && !counts.has(price.index));

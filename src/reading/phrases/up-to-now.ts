@@ -7,7 +7,7 @@ import { pattern } from '../pattern.ts';
 import type { Finding, Phrase, Reader } from '../phrase.ts';
 
 const form = pattern(
-  "(ok|so|and|the|our|fyi|,){0,3} <p:piece> (are|is|'s) (now)? <u:upTo> <n:count> (now|today|already|so far)? (please|pls|thanks|ta|lads|team|x)?",
+  "(ok|so|and|the|our|fyi|,){0,3} <p:piece> (now|(are|is|'s) (now)?) <u:upTo> <n:count> (now|today|already|so far)? (please|pls|thanks|ta|lads|team|x)?",
 );
 
 const find = (reader: Reader): Finding[] => {

@@ -177,9 +177,10 @@ const forms: readonly (readonly [string, Build])[] = [
     '<n:count> (<p:piece>)? (made|done|completed|finished|complete|ready|in the box|boxed)? (so far|up to now|up till now|to date|till now|til now|until now|as of now|upto now|at this point|sofar|thus far|as yet)',
     sofar,
   ],
-  ["(<upTo>|up to|now at|now on|we're at|were at|we're on|were on) <n:count> (<p:piece>)? (now|done|made|so far)", sofar],
+  // "now max 30" is a limit.
+  ["(<reaching>|up to|now at|now on|we're at|were at|we're on|were on) <n:count> (<p:piece>)? (now|done|made|so far)", sofar],
   [`${did} <upTo> <n:count> (<p:piece>)?`, sofar],
-  ["(we're|we are|i'm|im|now) <upTo> <n:count> (<p:piece>)?", sofar],
+  ["(we're|we are|i'm|im|now) <reaching> <n:count> (<p:piece>)?", sofar],
   // "halfway through the 30 bouts"; of 15 there is no half
   [
     '(halfway|half way|half - way) (there|done)? (through|thru|on|with|into) (the|our|my|these|those|all)? <m:count> (<material>)? (<p:piece>)?',

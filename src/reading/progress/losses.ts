@@ -69,9 +69,17 @@ export const allAtStage = pattern(
 );
 const remainder = /^(left|go|remaining|outstanding|pending|balance|still|finish)$/;
 const todo = /^(left|go|do|make|wire|tape|glue|assemble|build|wrap|box|pack|remaining|outstanding|pending|balance|finish)$/;
+// "11 each for the remaining 8", "remaining 5 at 12": what those cost.
+const priceAhead = pattern('<amount> (<each>)? (for|on) (the|our|all the)? <any>');
+const priceBehind = pattern('(,|-|:|=)? ((at|@) <amount>|<money>|<plain> <each>)');
+const pricesThese = (tokens: readonly Token[], { start, end }: Match): boolean =>
+  /^(remaining|balance)$/.test(tokens[start]?.text ?? '') &&
+  ([2, 3, 4, 5].some((by) => priceAhead.at(tokens, start - by, start + 1)?.end === start + 1) ||
+    priceBehind.at(tokens, end, tokens.length) !== undefined);
 /** Whether a loose form truly speaks of what is left. */
 export const saysLeft = (tokens: readonly Token[], match: Match, besideWork: boolean): boolean => {
   const stretch = tokens.slice(match.start, match.end);
+  if (pricesThese(tokens, match)) return false;
   if (besideWork) return stretch.some((token) => remainder.test(token.text));
   return stretch.some((token) => remainder.test(token.text)) && stretch.some((token) => todo.test(token.text));
 };

@@ -124,10 +124,10 @@ export const toldForms: readonly (readonly [Told, Pattern, true?])[] = [
 
 /** "that brings us to 24": the whole so far. The last ones need a word of finishing or of now beside them. */
 export const reaching = pattern(
-  "(so|and|which|now)? ((we're|we are|i'm|i am|im|were|currently|sitting) (now)? (at|on|up to|<upTo>)|(that's|thats|that is) (us|me) (now)? (at|on|up to)|(that|which|this) (now)? (brings|takes|gets|puts|makes) (it|us|me|the total|total) (now)? (to|up to|at|on)?|(stopped|stopping) at|got (as far as|up to)|made it (as far as|to)|(ran|run|running) out of <any> (at|after)|(total|tally|grand total|running total|count) (done|made|finished|completed|so far) (is|:|now|-|of|at|=|stands at){0,2})",
+  "(so|and|which|now)? ((we're|we are|i'm|i am|im|were|currently|sitting) (now)? (at|on|up to|<reaching>)|(that's|thats|that is) (us|me) (now)? (at|on|up to)|(that|which|this) (now)? (brings|takes|gets|puts|makes) (it|us|me|the total|total) (now)? (to|up to|at|on)?|(stopped|stopping) at|got (as far as|up to)|made it (as far as|to)|(ran|run|running) out of <any> (at|after)|(total|tally|grand total|running total|count) (done|made|finished|completed|so far) (is|:|now|-|of|at|=|stands at){0,2})",
 );
 export const reachingIf = pattern(
-  "(so|and|which|now)? ((that's|thats|that is|that makes|this makes|making|makes|makes it|that'll be)|(up to|<upTo>|at|on)|(<all>|total|tally|grand total|running total|overall|overall total) (is|:|now|-|of|at|stands at|=){0,2})",
+  "(so|and|which|now)? ((that's|thats|that is|that makes|this makes|making|makes|makes it|that'll be)|(up to|<reaching>|at|on)|(<all>|total|tally|grand total|running total|overall|overall total) (is|:|now|-|of|at|stands at|=){0,2})",
 );
 
 export const whole = pattern('(so far|sofar|to date|up to now|up till now|till now|until now|altogether|thus far|as of now|all together)');
