@@ -7,6 +7,7 @@ import { packHolds } from './goods/pack-holds.ts';
 import type { Ask, Choice, OpenQuestion, Reading, ReadingContext } from './reading.ts';
 import { type Message, openMessage } from './text/message.ts';
 import { isCount, type Token } from './text/token.ts';
+import { nameOf } from './wearers/role-counts.ts';
 import { wordList } from './words/word-list.ts';
 
 const longestAnswer = 12;
@@ -135,8 +136,10 @@ const missing = (message: Message, open: Extract<OpenQuestion, { kind: 'missing'
   const [only, second] = said;
   const own = message.clean.original;
   if (only === undefined) return undefined;
-  if (open.about === 'count' && second === undefined && isCount(only)) {
-    const piece = context.pieces.length === 1 ? (context.pieces[0] ?? 'unspecified') : 'unspecified';
+  // "8 boys" behind "How many buttonholes?"
+  const worn = open.piece === undefined || said.length > 2 ? undefined : second?.means['role'];
+  if (open.about === 'count' && (second === undefined || (worn !== undefined && worn !== 'rest')) && isCount(only)) {
+    const piece = open.piece ?? (context.pieces.length === 1 ? (context.pieces[0] ?? 'unspecified') : 'unspecified');
     const number = only.number;
     return withWords(
       {
@@ -145,6 +148,7 @@ const missing = (message: Message, open: Extract<OpenQuestion, { kind: 'missing'
         count: Number(number?.amount),
         ...(number?.max === undefined ? {} : { countMax: Number(number.max) }),
         ...(number?.approx === true ? { approx: true } : {}),
+        ...(worn === undefined ? {} : { wearer: nameOf(worn, Number(number?.amount)) }),
       },
       own,
     );

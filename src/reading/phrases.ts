@@ -25,6 +25,7 @@ import { materialLeft } from './phrases/material-left.ts';
 import { materialSaid } from './phrases/material-said.ts';
 import { moreBesideWork } from './phrases/more-beside-work.ts';
 import { moreThenHome } from './phrases/more-then-home.ts';
+import { notKept } from './phrases/not-kept.ts';
 import { onlyMade } from './phrases/only-made.ts';
 import { order } from './phrases/order.ts';
 import { otherWork } from './phrases/other-work.ts';
@@ -41,6 +42,7 @@ import { question } from './phrases/question.ts';
 import { recipe } from './phrases/recipe.ts';
 import { recipeChanged } from './phrases/recipe-change.ts';
 import { recountedWork } from './phrases/recounted.ts';
+import { sameAgain } from './phrases/same-again.ts';
 import { someInAMaterial } from './phrases/some-in-a-material.ts';
 import { someOfAKind, someOfAMaterial } from './phrases/some-of-a-kind.ts';
 import { spareTold } from './phrases/spare-told.ts';
@@ -73,6 +75,7 @@ export const phrases: readonly Phrase[] = [
   moreThenHome,
   madeByDays,
   someInAMaterial,
+  notKept,
   question,
   madeBehind,
   boundedWork,
@@ -99,6 +102,7 @@ export const phrases: readonly Phrase[] = [
   heldBack,
   piecesThere,
   materialLeft,
+  sameAgain,
   correction,
   wearersAside,
   pricedWearers,

@@ -67,7 +67,7 @@ export interface ReadingContext {
 /** What the bot last asked in this thread and is still waiting for. `topic`: what its last answer was about, for "is that everything". */
 export type OpenQuestion = { readonly topic?: 'buying' } & (
   | { readonly kind: 'choice'; readonly ask: Ask }
-  | { readonly kind: 'missing'; readonly about: 'count' | 'price' | 'date' | 'material' | 'piece' }
+  | { readonly kind: 'missing'; readonly about: 'count' | 'price' | 'date' | 'material' | 'piece'; readonly piece?: PieceKind } // `piece`: how many of it
   | { readonly kind: 'pack'; readonly item: string; readonly per?: string } // how many are in one
   | { readonly kind: 'topic' } // nothing was asked
 );

@@ -27,7 +27,7 @@ const openSchema = z.discriminatedUnion('kind', [
       choices: z.array(z.object({ words: z.string(), facts: factsSchema })),
     }),
   }),
-  z.object({ topic, kind: z.literal('missing'), about: z.string() }),
+  z.object({ topic, kind: z.literal('missing'), about: z.string(), piece: z.string().optional() }),
   z.object({ topic, kind: z.literal('pack'), item: z.string(), per: z.string().optional() }),
   z.object({ topic, kind: z.literal('topic') }),
 ]);

@@ -7,6 +7,7 @@ import { decimal } from '../values/decimal.ts';
 import type { Problem } from '../values/problem.ts';
 import { isStudioFact } from './apply-studio-facts.ts';
 import type { EventState } from './event.ts';
+import { againInOrder } from './settle-again.ts';
 import { askCurrency } from './settle-currency.ts';
 import { givenAtPrice } from './settle-given.ts';
 import { settleInThread } from './settle-in-thread.ts';
@@ -33,8 +34,9 @@ export const decide = (state: EventState, reading: Reading, currency: string): D
   const facts: Fact[] = [];
   const { kept, ask } = askCurrency([...reading.facts, ...answered.flatMap((fact) => fact ?? [])], currency);
   const worn = wornInOrder(state, kept);
-  asks.unshift(...(ask ? [ask] : []), ...(worn.ask ? [worn.ask] : []));
-  const said = givenAtPrice(state, worn.facts);
+  const again = againInOrder(state, worn.facts);
+  asks.unshift(...[ask, worn.ask, again.ask].filter((each) => each !== undefined));
+  const said = givenAtPrice(state, again.facts);
   for (const fact of said) {
     const settled = settleInThread(state, fact, said);
     if (settled.kind === 'problem') return { kind: 'refused', problems: [settled.problem] };

@@ -1,6 +1,7 @@
 // Wearers said against the list: "one usher less" of four are three, "another bridesmaid" one more, "no dads" none of them.
 
 import type { FactOf } from '../reading/fact.ts';
+import { nameOf } from '../reading/wearers/role-counts.ts';
 import { problem } from '../values/result.ts';
 import { roleOf } from './apply-wearers.ts';
 import type { EventState } from './event.ts';
@@ -21,7 +22,7 @@ export const settleWearers = ({ wearers }: EventState, { by, ...fact }: FactOf<'
     const before = listed(wearers, said.wearer);
     const name = wearers.find(({ wearer }) => roleOf(wearer) === roleOf(said.wearer))?.wearer ?? said.wearer;
     const count = by === 'none' ? 0 : by === 'more' ? before + said.count : before - said.count;
-    return { ...said, wearer: name, count };
+    return { ...said, wearer: nameOf(name, count), count };
   });
   return settled({ ...fact, wearers: now });
 };

@@ -5,7 +5,7 @@ import type { FactOf } from '../fact.ts';
 import { isSpare } from '../order/spare-pieces.ts';
 import { beginsAt, type Match, pattern } from '../pattern.ts';
 import type { Unworded } from '../phrase.ts';
-import type { Token } from '../text/token.ts';
+import type { NumberRead, Token } from '../text/token.ts';
 import { goodsBefore, otherGoods } from './other-goods.ts';
 import { reminds, takenBack } from './taken-back.ts';
 
@@ -115,6 +115,23 @@ const ofSpares = (tokens: readonly Token[], { start, end }: Match): boolean =>
 export const priceBehind = pattern(
   '(for (the|his|her|their|my|our|both){0,2} (<count>)? <role> (<role>)?)? (,)? ((at|@) <a:amount> (<each>)?|<a:money> (<each>)?|<a:plain> <each>)',
 );
+// "add a flower crown for the flower girl, 40"
+const plainBehind = pattern('for (the|his|her|their|my|our)? <r:role> (,|-)? (<a:plain>)? (please|pls|thanks|ta|too){0,2}');
+const one = /^(a|an|another|one|1)$/;
+/** Whoever the one piece that is added is for, and its price where a number stands alone behind them. */
+export const addedFor = (
+  tokens: readonly Token[],
+  { start, end }: Match,
+  last: number,
+): { wearer: string; amount: NumberRead | undefined; end: number } | undefined => {
+  const match = plainBehind.at(tokens, end, last);
+  const { r, a } = match?.kept ?? {};
+  const wearer = r?.means['role'];
+  if (match?.end !== last || wearer === undefined || wearer === 'rest' || /(s|men|folk)$/.test(r?.text ?? '')) return undefined;
+  const amount = a?.number;
+  if (amount?.max !== undefined || (amount !== undefined && Number(amount.amount) < 5)) return undefined;
+  return tokens.slice(start, end).some(({ text }) => one.test(text)) ? { wearer, amount, end: match.end } : undefined;
+};
 
 const asBefore = pattern('(at|@) (the)? same (price|rate|cost|each)'); // "5 more bouts at the same price"
 const lost = /^(lost|broke|snapped|dropped|wrecked|ruined|binned|squashed|crushed|cracked|smashed)$/;

@@ -7,7 +7,7 @@ import type { Finding, Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import { couldBePrice, isRare } from './now-count-or-price.ts';
 
-const lead = "(ok|so|sorry|actually|no|oh|and|the|our|,|-|update|oops){0,3}";
+const lead = '(ok|so|sorry|actually|no|oh|and|the|our|,|-|update|oops){0,3}';
 const is = '(at|to|now|:)?';
 const form = pattern(
   `${lead} <p:piece> (are|is|should be|need to be|needs to be|ought to be|are now|is now|now) (now)? <n:count> (now)? (and|,|&|n|+|plus|-){1,2} (the|our)? <q:piece> (should be|are|is|need to be)? ${is} <m:count> (now|please|pls|thanks|ta|sorry){0,2}`,
@@ -18,7 +18,8 @@ export const kindsNow = (reader: Reader, part: Part): Finding | undefined => {
   const { tokens } = reader;
   const match = form.at(tokens, part.start, part.end);
   const { p, q, n, m } = match?.kept ?? {};
-  if (match?.end !== part.end || [n, m].some((token) => token?.number?.max !== undefined || token?.number?.or !== undefined)) return undefined;
+  if (match?.end !== part.end || [n, m].some((token) => token?.number?.max !== undefined || token?.number?.or !== undefined))
+    return undefined;
   const said = [
     [p?.means['piece'] as PieceKind, n?.number?.amount ?? ''],
     [q?.means['piece'] as PieceKind, m?.number?.amount ?? ''],

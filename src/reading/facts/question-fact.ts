@@ -54,6 +54,7 @@ export const asked = [
   'season',
   'whatFits',
   'forget', // everything kept of this event; `all`: confirmed
+  'notKept', // a deposit, a payment or a discount told or asked about
   'export', // everything kept of this event, as a file
   'other', // a question we recognise as one but cannot answer
 ] as const;

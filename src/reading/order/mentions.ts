@@ -14,6 +14,7 @@ import { isPiece, ofBatch } from './named-pieces.ts';
 import { peopleBefore, peopleBehind } from './one-each.ts';
 import { ownPiece } from './own-piece.ts';
 import { sharesByMaterial } from './shares-by-material.ts';
+import { wantedByOne } from './wanted-by-one.ts';
 
 const inBrackets = pattern('\\( (the|for)? <role> \\)');
 const forRole = pattern('for (the|our|my)? <role>');
@@ -131,7 +132,7 @@ export const findMentions = (reader: Reader, within = everything(reader)): Menti
       end,
       kind: token.means['piece'] as PieceKind,
       ...(role === undefined
-        ? {}
+        ? wornBy(base, reader.tokens, token.means['piece'] as PieceKind)
         : {
             wearer: reader
               .words(role.end - (reader.tokens[role.end - 1]?.text === ')' ? 2 : 1), role.end)
@@ -170,6 +171,12 @@ export const findMentions = (reader: Reader, within = everything(reader)): Menti
     index = last;
   }
   return withBareCounts(reader, mentions);
+};
+
+// "the flower girl needs a little crown, 40"
+const wornBy = ({ exact, start }: { exact?: number; start: number }, tokens: readonly Token[], piece: PieceKind): { wearer?: string } => {
+  const wearer = exact === 1 ? wantedByOne(tokens, start, piece) : undefined;
+  return wearer === undefined ? {} : { wearer };
 };
 
 // "each corsage 30, each bout 14": what stands behind is no count.

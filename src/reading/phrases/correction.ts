@@ -1,12 +1,12 @@
 // Taking one thing back and saying another: "make that 45", "R60 each not R65", "swap the 2 wrist corsages for pin-ons", "no, ex tax", "moved to 21 March".
 
-import type { PieceKind } from '../../handbook/pieces.ts';
 import { bareNumber } from '../changes/bare-number.ts';
 import { valuesAndLoss } from '../changes/broken-beside.ts';
 import { markers, strongMarkers } from '../changes/change-words.ts';
 import { countAtPrice } from '../changes/count-at-price.ts';
 import { dateChange } from '../changes/date-change.ts';
-import { countDifference, countFactor, priceBehind } from '../changes/differences.ts';
+import { countFactor } from '../changes/differences.ts';
+import { differencesIn } from '../changes/differences-in.ts';
 import { eitherValue } from '../changes/either-value.ts';
 import { tellsHowFar } from '../changes/far-along.ts';
 import { countFromTo, priceFromTo } from '../changes/from-to.ts';
@@ -23,9 +23,8 @@ import { isPutRight } from '../changes/put-right.ts';
 import { swapped } from '../changes/swap.ts';
 import { zonesOf } from '../changes/zones.ts';
 import { basisOfOrder } from '../order/line-totals.ts';
-import { currencyFields } from '../order/read-order.ts';
-import { anyIn, type Match, pattern } from '../pattern.ts';
-import { type Finding, found, type Phrase, type Reader, type Unworded } from '../phrase.ts';
+import { anyIn, pattern } from '../pattern.ts';
+import { type Finding, found, type Phrase, type Reader } from '../phrase.ts';
 import { didWord, doneWord } from '../progress/done-words.ts';
 import type { Part } from '../text/message.ts';
 import { firstWhere } from '../text/token.ts';
@@ -128,65 +127,6 @@ const readPart = (reader: Reader, part: Part): Finding[] => {
   if (bare !== undefined) return [bare];
   return valuesAndLoss(reader, part).map((finding) => besidePrice(reader, eitherValue(reader, finding)));
 };
-
-// "bouts 2 less", "add 2 to the bouts": of the only kind that is named.
-const ofTheKind = (reader: Reader, part: Part, finding: Finding): Finding => {
-  const at = reader.tokens
-    .slice(part.start, part.end)
-    .flatMap(({ means }, offset) => (means['piece'] === undefined ? [] : [part.start + offset]));
-  const [index, another] = at;
-  const [fact] = finding.facts ?? [];
-  const piece = reader.tokens[index ?? -1]?.means['piece'];
-  if (index === undefined || another !== undefined || fact?.fact !== 'change' || fact.piece !== undefined || piece === 'unspecified')
-    return finding;
-  const [start, end] = [Math.min(index, finding.start), Math.max(index + 1, finding.end)];
-  return { ...finding, start, end, facts: [{ ...fact, piece: piece as PieceKind }] };
-};
-
-// "another corsage at 28"
-const ownPrice = ({ tokens }: Reader, read: { match: Match; fact: Unworded }, end: number): { fact: Unworded; end: number } | undefined => {
-  const { fact } = read;
-  if (fact.fact !== 'change' || fact.what !== 'count' || fact.piece === undefined || !(Number(fact.by) > 0)) return undefined;
-  const match = priceBehind.at(tokens, read.match.end, end);
-  const number = match?.kept['a']?.number;
-  if (match === undefined || number === undefined || number.max !== undefined) return undefined;
-  return { fact: { fact: 'price', amount: number.amount, ...currencyFields(number), per: 'each', piece: fact.piece }, end: match.end };
-};
-
-const differencesIn = (reader: Reader, part: Part): Finding[] => {
-  const findings: Finding[] = [];
-  for (let index = part.start; index < part.end; index++) {
-    const read = priceDifference(reader.tokens, index, part.end) ?? countDifference(reader.tokens, index, part.end);
-    if (read === undefined) continue;
-    // "20 bouts and 3 corsages" is a list; only what opens the message or follows a word of change adds to the order.
-    const first = reader.tokens[index]?.text ?? '';
-    const joining = /^(and|\+|plus|also|&|with|less|minus)$/.test(first);
-    const marked =
-      first === '+' && reader.tokens[index + 1]?.glued === true && /^(so|that's|thats|,|-)$/.test(reader.tokens[index - 1]?.text ?? '');
-    if (joining && !marked && (index > part.start || part.start > 0)) continue;
-    if (findings.length === 0 && ordersBefore(reader, part.start, index)) continue;
-    if (read.fact === undefined) {
-      findings.push({ start: index, end: read.match.end, held: true });
-      index = read.match.end - 1;
-      continue;
-    }
-    const own = ownPrice(reader, { match: read.match, fact: read.fact }, part.end);
-    const end = own?.end ?? read.match.end;
-    findings.push(found(reader, index, end, [read.fact, ...(own === undefined ? [] : [own.fact])]));
-    index = end - 1;
-  }
-  const [only, second] = findings;
-  return only === undefined || second !== undefined ? findings : [ofTheKind(reader, part, only)];
-};
-
-// A counted piece or a price before it makes it one line of an order: "6 bouts 2 extra corsages at 30".
-const ordersBefore = (reader: Reader, start: number, index: number): boolean =>
-  reader.tokens
-    .slice(start, index)
-    .some(
-      (token, at) =>
-        (token.means['piece'] !== undefined && reader.tokens[start + at - 1]?.number?.form === 'plain') || token.number?.form === 'money',
-    );
 
 // "make them all 14 each"
 const everyKind = /^(all|every|everything|both|every one|each of them)$/;

@@ -1,13 +1,14 @@
 // "At what price each?" answered in few words: "16 inc vat", "bouts 16 corsages 34", "16 for the bouts, 34 for corsages". Outside that question such numbers stay unread.
 
 import type { PieceKind } from '../../handbook/pieces.ts';
+import { couldBePrice } from '../changes/now-count-or-price.ts';
 import { dateAt } from '../dates/date-forms.ts';
 import type { Fact, FactOf } from '../fact.ts';
 import { type Match, pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader } from '../phrase.ts';
 import type { Choice } from '../reading.ts';
 import type { Part } from '../text/message.ts';
-import { isNumber, type NumberRead, type Token } from '../text/token.ts';
+import { isCount, isNumber, type NumberRead, type Token } from '../text/token.ts';
 import { taxAt } from './tax-basis.ts';
 
 const opening =
@@ -113,9 +114,34 @@ const askWhose = (reader: Reader, prices: readonly [Priced, Priced], kinds: read
   };
 };
 
+// "15 bouts 26 corsages" of kinds that are counted already: their prices, or so many of each after all?
+const counted = pattern('(and|n|&|,|plus|\\+|the|for|-){0,2} <n:plain> <p:piece>');
+const askCountsOrPrices = (reader: Reader, { start, end }: Part): Finding | undefined => {
+  const { tokens, context } = reader;
+  const said: { piece: PieceKind; amount: string }[] = [];
+  let at = start;
+  for (let match = counted.at(tokens, at, end); match !== undefined; match = counted.at(tokens, at, end)) {
+    const { n, p } = match.kept;
+    if (!isCount(n) || n?.number?.max !== undefined || !reader.free(at)) return undefined;
+    said.push({ piece: p?.means['piece'] as PieceKind, amount: n?.number?.amount ?? '' });
+    at = match.end;
+  }
+  const held = said.every(({ piece, amount }) => context.pieces.includes(piece) && couldBePrice(piece, Number(amount)));
+  if (said.length < 2 || !held || behindTax(reader, at) !== end) return undefined;
+  const words = reader.words(start, at);
+  const choices: Choice[] = [
+    { words: 'the price of each', facts: said.map(({ piece, amount }): Fact => ({ fact: 'price', amount, per: 'each', piece, words })) },
+    { words: 'how many of each', facts: said.map(({ piece, amount }): Fact => ({ fact: 'pieces', piece, count: Number(amount), words })) },
+  ];
+  return { start, end: at, asks: [{ about: 'price', why: 'which number', words, choices }] };
+};
+
 const find = (reader: Reader): Finding[] => {
   const { open, pieces } = reader.context;
   if (open?.kind !== 'missing' || open.about !== 'price' || pieces.length === 0) return [];
+  const [part, further] = reader.message.parts;
+  const either = part === undefined || further !== undefined || part.asked ? undefined : askCountsOrPrices(reader, part);
+  if (either !== undefined) return [either];
   const prices = reader.untouched().flatMap((part) => (part.asked ? [] : pricesIn(reader, part)));
   const [first, second, third] = prices;
   if (first === undefined) return [];

@@ -71,6 +71,6 @@ export const benchQuestions: Forms = [
       "how's it (going|looking) with <any>{0,4}",
       `(many|much) (to go|left)`,
     ],
-    /%|\bpercent|\bdiscount|\bow(e|es|ed|ing)\b/,
+    /%|\bpercent|\bdiscount|\bow(e|es|ed|ing)\b|\bto pay\b/,
   ],
 ];

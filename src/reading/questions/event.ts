@@ -30,7 +30,14 @@ export const eventQuestions: Forms = [
       'what <any>{0,2} (material|flowers) <any>{0,4}',
     ],
   ],
-  ['total', [`what (do|does|will|should) ${anything} (owe|pay)`, `${anything} damage ${anything}`]],
+  [
+    'total',
+    [
+      `(how much|what|what's|whats) (is|are|has|have|do|does)? ${anything} (left|still|outstanding|remaining) (they|she|he|for them|for her)? (have|has|got|left)? to pay`,
+      `what (do|does|will|should) ${anything} (owe|pay)`,
+      `${anything} damage ${anything}`,
+    ],
+  ],
   ['price', [`what (did|do) (we|i|you) (say|agree|agreed|tell them|settle on|end up) ${anything}`]],
   [
     'total',

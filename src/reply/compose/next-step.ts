@@ -1,22 +1,27 @@
 // At most one next step: the one thing this event lacks most. What is asked here also opens the question for a bare answer ("45").
 
+import type { PieceKind } from '../../handbook/pieces.ts';
 import type { OpenQuestion } from '../../reading/reading.ts';
 import { onlyTold } from '../../thread/apply-order.ts';
 import type { Answer } from '../answer.ts';
 import { listed, plural } from '../words/names.ts';
+import { uncountedKind } from './uncounted-kind.ts';
 
 export interface NextStep {
   readonly words: string;
   readonly open: OpenQuestion;
 }
 
-const missing = (about: Extract<OpenQuestion, { kind: 'missing' }>['about'], words: string): NextStep => ({
+const missing = (about: Extract<OpenQuestion, { kind: 'missing' }>['about'], words: string, piece?: PieceKind): NextStep => ({
   words,
-  open: { kind: 'missing', about },
+  open: { kind: 'missing', about, ...(piece === undefined ? {} : { piece }) },
 });
 
-export const nextStep = ({ event, price, manner }: Answer): NextStep | undefined => {
+export const nextStep = (answer: Answer): NextStep | undefined => {
+  const { event, price, manner } = answer;
   const [first] = event.lines;
+  const uncounted = uncountedKind(answer);
+  if (uncounted) return missing('count', `How many ${plural(uncounted, manner.says)}?`, uncounted);
   const told = onlyTold(event);
   if (!first && told) return missing('count', `How many ${plural(told, manner.says)}?`);
   if (!first && (event.price || event.told)) return missing('count', 'How many pieces?');

@@ -79,10 +79,16 @@ const allOfIt = withPrice((event, answer) => {
 /** "What does she still owe?": what it comes to; payments are nowhere kept. */
 const total: Respond = (question, answer) => [
   ...allOfIt(question, answer),
-  ...(/\bow(e|es|ed|ing)\b/i.test(question.words)
+  ...(/\bow(e|es|ed|ing)\b|\bto pay\b/i.test(question.words)
     ? [{ block: 'assumed' as const, line: text`I keep no deposits or payments: take off what is paid.` }]
     : []),
 ];
+
+/** "£50 deposit paid", "10% off for cash": neither is kept, and the figures say nothing of it. */
+const notKept: Respond = ({ words }) =>
+  /%|percent|discount/i.test(words) && !/deposit|retainer|down ?payment/i.test(words)
+    ? answerLine(text`I take off no discounts: the figures stand as they were. Say the price it comes to, “13.50 each” or “450 in all”.`)
+    : answerLine(text`I keep no deposits or payments: the figures stand as they were.`);
 
 const labour = withPrice((event, answer) => {
   const { priced } = event;
@@ -179,6 +185,7 @@ export const moneyQuestions = {
   ladder: ladderBlocks,
   whatIf: whatIfBlocks,
   taxStatus,
+  notKept,
   working,
   client,
 } satisfies Readonly<Record<string, Respond>>;
