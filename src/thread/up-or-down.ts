@@ -12,21 +12,42 @@ type Change = FactOf<'change'>;
 const down = /\b(drop|dropped|dropping|lower|lowered|reduce|reduced|cut|down|trim|trimmed)\b/i;
 const up = /\b(up|raise|raised|bump|bumped|increase|increased|lift|lifted|hike|hiked)\b/i;
 
+// "make the corsages 22" of two at £20: a number behind its kind, near what one costs and far from how many there are. Common practice, no source.
+const leap = 4;
+const isLikePrice = ({ to, words }: Change, { count, price }: OrderLine): boolean => {
+  if (price === undefined || !new RegExp(`[a-z] (at |to |be )?${to}( now| please| pls| thanks| ta)?$`, 'i').test(words.trim()))
+    return false;
+  const share = decimal(String(to)).dividedBy(price.amount);
+  return Number(to) >= leap * count && share.gte('0.7') && share.lte('1.4');
+};
+
 /** Which of a line's numbers a change to a new value means, where its word says which way it goes. */
-export const upOrDown = (change: Change, { count, price }: OrderLine): Settled => {
+export const upOrDown = (change: Change, line: OrderLine): Settled => {
+  const { count, price } = line;
   const { to, words } = change;
   const isDown = down.test(words);
-  if (typeof to !== 'number' || change.from !== undefined || isDown === up.test(words) || price?.per !== 'each') return settled(change);
+  if (typeof to !== 'number' || change.from !== undefined || price?.per !== 'each') return settled(change);
+  if (isDown === up.test(words)) return isLikePrice(change, line) ? askEither(change, line, to) : settled(change);
   const amount = decimal(price.amount);
   const [byCount, byPrice] = isDown ? [to < count, amount.gt(to)] : [to > count, amount.lt(to)];
-  const asPrice: Change = { ...change, what: 'price', to: String(to), from: price.amount, per: 'each' };
-  if (byPrice && !byCount) return settled(asPrice);
-  if (!byPrice || !byCount) return settled(change);
+  if (byPrice && !byCount) return settled(asPriceOf(change, line, to));
+  return byPrice && byCount ? askEither(change, line, to) : settled(change);
+};
+
+const asPriceOf = (change: Change, { price }: OrderLine, to: number): Change => ({
+  ...change,
+  what: 'price',
+  to: String(to),
+  ...(price === undefined ? {} : { from: price.amount }),
+  per: 'each',
+});
+
+const askEither = (change: Change, line: OrderLine, to: number): Settled => {
   const choices: Choice[] = [
-    { words: `${to} pieces`, facts: [{ ...change, from: count }] },
-    { words: `${to} each`, facts: [asPrice] },
+    { words: `${to} pieces`, facts: [{ ...change, from: line.count }] },
+    { words: `${to} each`, facts: [asPriceOf(change, line, to)] },
   ];
-  return { kind: 'ask', ask: { about: 'count', why: 'which number', words, choices } };
+  return { kind: 'ask', ask: { about: 'count', why: 'which number', words: change.words, choices } };
 };
 
 /** A question whether a number is how many or how much, which the order answers: its fact, or nothing where it stays one. */

@@ -22,3 +22,14 @@ it('takes the answer for what it says', async () => {
   expect(await replyTo([order, 'drop the bouts to 12', '12 each'])).toMatch(/^Buttonholes: £14\.00 → £12\.00 each/);
   expect(await replyTo([order, 'drop the bouts to 12', '12 pieces'])).toMatch(/^Buttonholes: 30 → 12/);
 });
+
+describe('a number behind its kind, like what one costs and unlike how many there are', () => {
+  const order = '3 bouts 9 each, 2 corsages 20 each';
+  it('is asked', async () => expect(await replyTo([order, 'make the corsages 22'])).toContain('Say: 22 pieces / 22 each'));
+  it('is the price once that is said', async () =>
+    expect(await replyTo([order, 'make the corsages 22', 'each'])).toMatch(/^Corsages: £20\.00 → £22\.00 each/));
+  it.each([
+    ['make the corsages 4', 'Corsages: 2 → 4'],
+    ['make it 22 corsages', 'Corsages: 2 → 22'],
+  ])('%s counts', async (line, first) => expect(await replyTo([order, line])).toContain(first));
+});

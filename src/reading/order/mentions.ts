@@ -14,7 +14,7 @@ import { isPiece, ofBatch } from './named-pieces.ts';
 import { peopleBefore, peopleBehind } from './one-each.ts';
 import { ownPiece } from './own-piece.ts';
 import { sharesByMaterial } from './shares-by-material.ts';
-import { wantedByOne } from './wanted-by-one.ts';
+import { wantedByBoth, wantedByOne } from './wanted-by-one.ts';
 
 const inBrackets = pattern('\\( (the|for)? <role> \\)');
 const forRole = pattern('for (the|our|my)? <role>');
@@ -175,7 +175,7 @@ export const findMentions = (reader: Reader, within = everything(reader)): Menti
 
 // "the flower girl needs a little crown, 40"
 const wornBy = ({ exact, start }: { exact?: number; start: number }, tokens: readonly Token[], piece: PieceKind): { wearer?: string } => {
-  const wearer = exact === 1 ? wantedByOne(tokens, start, piece) : undefined;
+  const wearer = exact === 1 ? wantedByOne(tokens, start, piece) : exact === 2 ? wantedByBoth(tokens, start) : undefined;
   return wearer === undefined ? {} : { wearer };
 };
 

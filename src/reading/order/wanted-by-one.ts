@@ -2,10 +2,18 @@
 
 import type { PieceKind } from '../../handbook/pieces.ts';
 import type { Token } from '../text/token.ts';
+import { nameOf } from '../wearers/role-counts.ts';
 import { suits } from '../wearers/share-pieces.ts';
 
 const wants = /^(needs|wants|gets|has|having|wearing|wears|after|want|need|getting|asked for|likes)$/;
 const filler = /^(is|would|'d|just|now|also|to|have|be|like|still|only|really|'s)$/;
+
+/** "mums both wrist": the two who have the pieces that "both" at `start` counts. */
+export const wantedByBoth = (tokens: readonly Token[], start: number): string | undefined => {
+  const role = tokens[start - 1];
+  const one = tokens[start]?.text === 'both' && /[^s]s$/.test(role?.text ?? '') ? role?.means['role'] : undefined;
+  return one === undefined || one === 'rest' ? undefined : nameOf(one, 2);
+};
 
 /** The wearer told before the piece that begins at `start`, where one person is meant. */
 export const wantedByOne = (tokens: readonly Token[], start: number, piece: PieceKind): string | undefined => {
