@@ -26,6 +26,7 @@ import { materialSaid } from './phrases/material-said.ts';
 import { moreBesideWork } from './phrases/more-beside-work.ts';
 import { moreThenHome } from './phrases/more-then-home.ts';
 import { notKept } from './phrases/not-kept.ts';
+import { oneAtHand } from './phrases/one-at-hand.ts';
 import { onlyMade } from './phrases/only-made.ts';
 import { order } from './phrases/order.ts';
 import { otherWork } from './phrases/other-work.ts';
@@ -81,6 +82,7 @@ export const phrases: readonly Phrase[] = [
   boundedWork,
   moreBesideWork,
   upToNow,
+  oneAtHand,
   allToldNow,
   countToday,
   spareTold,

@@ -30,7 +30,8 @@ export const everMade = (state: EventState, piece: PieceKind, stage: 'base' | 'f
 
 const withProgress = (state: EventState, piece: PieceKind, change: Partial<Progress>): EventState => {
   const { resumes: _, ...before } = state.progress[piece] ?? none; // a word of progress ends a pause
-  return { ...state, progress: { ...state.progress, [piece]: { ...before, ...change } } };
+  const { lately: __, ...rest } = state;
+  return { ...rest, progress: { ...state.progress, [piece]: { ...before, ...change } } };
 };
 
 export const setMade = (state: EventState, piece: PieceKind, made: number): EventState =>
@@ -58,7 +59,9 @@ export const applyMade = (state: EventState, fact: FactOf<'made'>): EventState =
   if (!kind || kinds.length > 1) return state; // decide asks which
   if (fact.fraction) return set(state, kind, decimal(fact.fraction).times(ordered(state, kind)).floor().toNumber());
   if (fact.count === undefined) return state;
-  return set(state, kind, fact.total ? fact.count : now(state, kind) + fact.count);
+  if (fact.total) return set(state, kind, fact.count);
+  const next = set(state, kind, now(state, kind) + fact.count);
+  return fact.stage === 'base' || fact.count === 0 ? next : { ...next, lately: { piece: kind, added: fact.count } };
 };
 
 /** A broken piece is not made any more, and its base is gone with it. */

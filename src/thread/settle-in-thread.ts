@@ -5,7 +5,7 @@ import type { Fact, FactOf } from '../reading/fact.ts';
 import { decimal } from '../values/decimal.ts';
 import { problem } from '../values/result.ts';
 import { correctedCount, linesMeant } from './apply-change.ts';
-import { kindsMeant, madeOf } from './apply-progress.ts';
+import { kindsMeant, madeOf, ordered } from './apply-progress.ts';
 import type { EventState, OrderLine } from './event.ts';
 import { isMissing, kindInOrder } from './kind-in-order.ts';
 import { settleSomeMaterial } from './settle-material.ts';
@@ -124,6 +124,7 @@ const settleChange = (state: EventState, change: FactOf<'change'>, beside: reado
 
 const settleProgress = (state: EventState, fact: FactOf<'made'> | FactOf<'broke'> | FactOf<'left'>, beside: readonly Fact[]): Settled => {
   const begun = fact.fact === 'made' && fact.stage !== undefined && fact.stage !== 'base' && fact.stage !== 'finished';
+  if (fact.fact === 'made' && fact.all && fact.count !== undefined && !fact.piece) return settleAllOf(state, fact, beside);
   if (fact.fact === 'made' && (fact.all || fact.count === 0 || begun)) return settled(fact);
   // "2 crowns snapped" where none are ordered or made; what was made before it is ordered is kept.
   if (fact.piece && fact.fact !== 'made' && isMissing(state.lines, fact.piece) && madeOf(state, fact.piece) === 0)
@@ -136,6 +137,15 @@ const settleProgress = (state: EventState, fact: FactOf<'made'> | FactOf<'broke'
   const [made, another] = kinds.filter((kind) => madeOf(state, kind) > 0);
   if (fact.fact === 'broke' && made && !another) return settled({ ...fact, piece: made });
   return askPiece(fact, kinds, (piece) => ({ ...fact, piece }));
+};
+
+/** "All 24 done", "12 done, that's all of them" of several kinds: the whole order, the only kind that is so many, or asked. */
+const settleAllOf = (state: EventState, fact: FactOf<'made'>, beside: readonly Fact[]): Settled => {
+  const kinds = kindsMeant(state, undefined);
+  const whole = kinds.reduce((sum, kind) => sum + ordered(state, kind), 0);
+  if (kinds.length < 2 || whole === fact.count || beside.some((other) => other.fact === 'pieces')) return settled(fact);
+  const [kind, another] = kinds.filter((each) => ordered(state, each) === (fact.of ?? fact.count));
+  return kind && !another ? settled({ ...fact, piece: kind }) : askPiece(fact, kinds, (piece) => ({ ...fact, piece }));
 };
 
 /** "Boxed 12" once some are made: those, or twelve more. Boxing alone makes nothing. */

@@ -19,6 +19,16 @@ export const askOrderedOrMade = (change: FactOf<'change'>, piece: PieceKind, nam
   return { kind: 'ask', ask: { about: 'count', why: 'which number', words: change.words, choices } };
 };
 
+/** What the last word of progress added to a kind: the 9 of "did another 9". */
+const addedTo = ({ lately }: EventState, kind: PieceKind): number | undefined => (lately?.piece === kind ? lately.added : undefined);
+
+/** "Hang on it was 8" of the last handful: the others stay made. */
+const madeInstead = (state: EventState, change: FactOf<'change'>, piece: PieceKind): FactOf<'change'> => {
+  const added = addedTo(state, piece) ?? madeOf(state, piece);
+  const { from: _, ...rest } = change;
+  return { ...rest, what: 'made', to: madeOf(state, piece) - added + Number(change.to), piece };
+};
+
 const isWhole = ({ to }: FactOf<'change'>): boolean => Number.isInteger(Number(to));
 
 /** "45 not 40": where one kind alone was so many, so many made, or so much, and nothing else is that number. */
@@ -33,10 +43,12 @@ const toldFrom = (
   const whole = isWhole(asCount);
   const counts = state.lines.filter((line) => whole && line.count === Number(from));
   const prices = state.lines.filter((line) => line.price !== undefined && decimal(line.price.amount).eq(String(from)));
-  const made = kindsMeant(state, undefined).filter((kind) => whole && madeOf(state, kind) === Number(from));
+  const made = kindsMeant(state, undefined).filter(
+    (kind) => whole && (madeOf(state, kind) === Number(from) || addedTo(state, kind) === Number(from)),
+  );
   const [count, price, begun] = [counts[0], prices[0], made[0]];
   if (counts.length + prices.length + made.length !== 1 || decimal(state.price?.amount ?? '0').eq(String(from))) return undefined;
-  if (begun) return { ...asCount, what: 'made', piece: begun };
+  if (begun) return madeInstead(state, asCount, begun);
   return count ? { ...asCount, piece: count.piece } : { ...asPrice, per: 'each', ...(price ? { piece: price.piece } : {}) };
 };
 
@@ -66,13 +78,26 @@ export const settleBareNumber = (state: EventState, change: FactOf<'change'>): S
   const hasPrice = state.price !== undefined || state.lines.some((line) => line.price);
   if (state.lines.length === 0) return hasPrice ? settled(asPrice) : askOfNothing(change);
   if (!isWhole(change)) return settled(asPrice);
-  const [begun, another] = kindsMeant(state, undefined).filter((kind) => madeOf(state, kind) > 0);
+  const [first, another] = kindsMeant(state, change.piece).filter((kind) => madeOf(state, kind) > 0);
+  const begun = change.piece === undefined ? (state.lately?.piece ?? (another === undefined ? first : undefined)) : first;
+  const added = begun === undefined ? undefined : addedTo(state, begun);
+  const kind = begun === undefined || kindsMeant(state, undefined).length < 2 ? '' : ` ${begun}${Number(change.to) === 1 ? '' : 's'}`;
+  const others = begun !== undefined && added !== undefined && madeOf(state, begun) > added;
   const choices: Choice[] = [
     { words: `${change.to} pieces`, facts: [asCount] },
     ...(hasPrice ? [{ words: `${change.to} each`, facts: [asPrice] }] : []),
+    // "oops 8" behind "did another 9" where others were made before
+    ...(begun !== undefined && others
+      ? [{ words: `${change.to}${kind} made, not ${added}`, facts: [madeInstead(state, change, begun)] }]
+      : []),
     // "oops 18" behind "20 done"
-    ...(begun !== undefined && another === undefined
-      ? [{ words: `${change.to} made`, facts: [{ ...change, what: 'made' as const, to: Number(change.to), piece: begun }] }]
+    ...(begun !== undefined
+      ? [
+          {
+            words: `${change.to}${kind} made${others ? ' in all' : ''}`,
+            facts: [{ ...change, what: 'made' as const, to: Number(change.to), piece: begun }],
+          },
+        ]
       : []),
   ];
   if (choices.length === 1) return settled(asCount);

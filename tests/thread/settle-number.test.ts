@@ -24,11 +24,23 @@ it.each([
   [['make it 12.50'], /^What does “make it 12\.50” set\?\nSay: 12\.5 each \/ 12\.5 in all/],
   // What was counted before anyone named it.
   [['40 pieces at 12 inc', 'actually 16 bouts'], /^16 buttonholes at £12\.00/],
-  // Two kinds are begun: which of them is meant, the number does not say.
+  // Two kinds are begun: those told of last may be meant, or none of them.
   [
     ['30 bouts at 12 inc, 4 crowns at 60', '12 bouts done', '2 crowns done', 'oops 3'],
-    /^What does “oops 3” set\?\nSay: 3 pieces \/ 3 each/,
+    /^What does “oops 3” set\?\nSay: 3 pieces \/ 3 each \/ 3 flower crowns made/,
   ],
+  // The last handful is put right, and the others stay made.
+  [
+    ['24 bouts at 8 inc', 'did 6', 'did another 9', 'hang on it was 8'],
+    /^What does “hang on it was 8” set\?\nSay: 8 pieces \/ 8 each \/ 8 made, not 9 \/ 8 made in all/,
+  ],
+  [['24 bouts at 8 inc', 'did 6', 'did another 9', 'hang on it was 8', '8 made, not 9'], /^14 of 24 buttonholes made, 10 left\./],
+  [['24 bouts at 8 inc', 'did 6', 'did another 9', 'it was 8 not 9'], /^14 of 24 buttonholes made, 10 left\./],
+  [
+    ['24 bouts at 8 inc', 'did 6', 'did another 9', '15 made now', 'hang on it was 8'],
+    /^What does .+\nSay: 8 pieces \/ 8 each \/ 8 made$/m,
+  ],
+  [['24 bouts at 8 inc', 'did 5', 'hold on it was 6 bouts', '6 made'], /^6 of 24 buttonholes made, 18 left\./],
 ] as const)('%j', async (lines, reply) => {
   expect(await replyTo(lines)).toMatch(reply);
 });

@@ -25,6 +25,7 @@ export const markers = [
   '(actually|correction|oops|whoops|typo|instead|amend|edit|scratch that|scrap that|scrub that|forget that|strike that|my bad|my mistake|ooops|woops|mistyped|misread|miscounted|recounted|recount|mistake|rather|soz|apologies)',
   '(sorry|no|nope|wait|hang on|hold on|ah|argh|ugh|er|um|nah|ok|update|change|changed|oh) (,|-|:|no|wait|i|\\.)',
   '(sorry|correction|update|amendment)',
+  "(hang|hold) on (its|it's|that's|thats|it is|<count>)",
   // "its 3 crowns and 5 combs, I had them backwards"; "bouts 18 and corsages 32" may be prices, and is asked.
   `${pair} (,|-|;|sorry|soz){0,2} (i|we|she|he|they)? ${backwards}`,
   `${backwards} (,|-|:|;|so|its|it's|it|is|should|be|sorry){0,4} ${pair}`,

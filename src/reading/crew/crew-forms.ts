@@ -141,7 +141,7 @@ export const strongHand =
   /^(pairs of hands|pair of hands|extra hands|hands|sets of hands|staff|workers?|karigars?|freelancers?|helpers?|casuals?|florists?|juniors?|apprentices?|assistants?|temps?|trainees?|designers?|volunteers?|makers?|of us)$/;
 // "me and jo on saturday": nothing but people, a day and a place.
 export const meAndOne = pattern(
-  "(just|only|it's|its|so)? (me and <word>|<word> and me|me & <word>|me \\+ <word>) (in|on|at|for|working|are|is|the|bench|making){0,4}",
+  "(just|only|it's|its|so|it is|ok|now|prob|probably|,){0,3} (me and <word>|<word> and me|me & <word>|me \\+ <word>) (in|on|at|for|working|are|is|the|bench|making){0,4}",
 );
 /** "2 of us 5 hrs each last week": what has been is nobody's plan. */
 export const longAgo = pattern(

@@ -11,10 +11,20 @@ const inAll = pattern(
   '(so|ok)? <count> (<material>)? <piece> (=|:|is|are|about|roughly|would be|will be|- \\>){1,2} (about|roughly)? <d:duration> (all up|total|in total|work|labour)?',
 );
 
+// "£15 an hour for delivery, 2 hrs", "driver 15 an hour": what another's work costs, and no wage of the bench.
+const theirs =
+  '(delivery|deliveries|delivering|deliver|setup|setups|set up|setting up|set-up|install|installs|installation|installing|pack down|packdown|bump in|bump out|bump|breakdown|break down|teardown|driver|drivers|driving|travel|travelling|traveling|courier|couriers|loading|unloading|cleaning|cleaner|cleaners|babysitter|sitter|photographer|dj|electrician|plumber)';
+const anHour = '((an|per|a|/|p|each per) (/)? (hour|hr|h|hrs)|ph|p/h|phr|hourly)';
+const othersWage = [
+  `<amount> ${anHour} (each|,|-)? (for|to do|to|on|the|our|my|her|his|a){0,3} ${theirs}`,
+  `${theirs} (charge|fee|cost|costs|rate|guy|man|lad|lads|team|crew|time|is|are|at|@|:|-|=|,|<duration>|<count>|hours|hrs|for|on|us|me|now){0,5} <amount> ${anHour}`,
+].map((source) => pattern(source));
+
 /** Whether the sentence is kept from every phrase and named as unread. */
 export const onlyHeld = (reader: Reader, part: Part): boolean => {
   const { tokens } = reader;
   if (firstIn(noCount, tokens, part.start, part.end) !== undefined) return true;
+  if (firstIn(othersWage, tokens, part.start, part.end) !== undefined) return true;
   if (handsWanting(reader, part) && dateIn(reader, part) !== undefined) return true;
   const held = premium.in(tokens, part.start, part.end) ?? timeForSome.at(tokens, part.start, part.end);
   // "40 bouts = 6 hrs" says what so many take, and orders none.

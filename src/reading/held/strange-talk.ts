@@ -28,6 +28,14 @@ const worked = pattern(
   '(<count> (of them)? (more|done|made|broke|broken|snapped|dropped|crushed|squashed|ruined|damaged|finished|glued|wired|taped|boxed|(left)? (to go|to do|to make|to finish|to box))|(did|made|broke|snapped|dropped|lost|binned|crushed|squashed|ruined|finished|wired|taped|glued|boxed) (another|about)? <count>|<count> (ho|klaar))',
 );
 
+// "3 of us, 2 doing 5 hrs and the other doing 2", "we have anna for 6 hrs and beth for 4", "i pump out 15 an hour easy" tell of the bench.
+const someone = '(<unlisted>|me|myself)';
+const ofHands = [
+  '<count> <bench> (on|in|at the bench|tomorrow|today|<weekday>)? (,|-|:|;) <any>{0,5} <duration>',
+  `(we|i|we've|weve|i've|ive) (have|got|have got|'ve got)? ${someone} for <duration> (and|&|n|\\+|plus|,){1,2} ${someone} for (<duration>|<count>)`,
+  "(i|we|she|he|i'd|she'd|he'd) (can|could|will|usually|normally|always|easily|probably|prob|do|would){0,2} (knock|knocks|bang|bangs|churn|churns|crank|cranks|smash|smashes|pump|pumps|turn|turns|bash|whip|whips|rattle|do|does|make|makes|get|gets|manage|manages) (out|up|off|through)? (about|around|roughly|like|maybe|at least)? <count> (of them)? (an|per|/|a|every|in an|p) (hour|hr|h)",
+].map((source) => pattern(source));
+
 /** Whether the message is made of words that no order needs, and names no day and nothing of the trade. */
 export const isStrangeTalk = (reader: Reader): boolean => {
   const { tokens } = reader;
@@ -36,7 +44,8 @@ export const isStrangeTalk = (reader: Reader): boolean => {
   const few = someLeft.in(tokens, 0, tokens.length) ?? tookTime.in(tokens, 0, tokens.length) ?? hasLeft.in(tokens, 0, tokens.length);
   if (few === undefined ? strange < fewest || strange < words.length * leastShare : strange === 0) return false;
   if (opensTitle(reader) || words.some(({ text }) => text === 'wearing' || text === 'wearers' || text === 'wear')) return false;
-  if (worked.in(tokens, 0, tokens.length) !== undefined) return false;
+  if (worked.in(tokens, 0, tokens.length) !== undefined || ofHands.some((form) => form.in(tokens, 0, tokens.length) !== undefined))
+    return false;
   if (tokens.some((token) => ourTags.some((tag) => token.means[tag] !== undefined && token.means[tag] !== 'rest'))) return false;
   if (tokens.some((token) => token.means['month'] !== undefined)) return false;
   return !tokens.some((_, index) => dateAt(tokens, index, reader.context) !== undefined);

@@ -10,6 +10,7 @@ import { differencesIn } from '../changes/differences-in.ts';
 import { eitherValue } from '../changes/either-value.ts';
 import { tellsHowFar } from '../changes/far-along.ts';
 import { countFromTo, priceFromTo } from '../changes/from-to.ts';
+import { itWas } from '../changes/it-was.ts';
 import { kindMeant } from '../changes/kind-meant.ts';
 import { kindNotKind } from '../changes/kind-not-kind.ts';
 import { kindsNow } from '../changes/kinds-now.ts';
@@ -81,7 +82,7 @@ const readPart = (reader: Reader, part: Part): Finding[] => {
   // "10 bouts £120, 3 corsages £66, line totals not each" orders.
   const basis = basisOfOrder(tokens, part.start, part.end);
   if (basis !== undefined && !anyIn(markers, tokens, part.start, basis)) return [];
-  const either = countAtPrice(reader, part) ?? kindsNow(reader, part) ?? nowCountOrPrice(reader, part);
+  const either = itWas(reader, part) ?? countAtPrice(reader, part) ?? kindsNow(reader, part) ?? nowCountOrPrice(reader, part);
   if (either !== undefined) return [either];
   if (tellsHowFar(reader, part)) return [];
   const fromTo = priceFromTo(reader, part) ?? countFromTo(reader, part);

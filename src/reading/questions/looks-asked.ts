@@ -46,6 +46,8 @@ const pronoun = /^(it|that|they|we|there|you|she|he|i|this|these|those)$/;
 const ofThose = pattern(
   '(do|did|have|had) (the|all|those|these|my|our)? <count> (of)? (the|those)? (<material>)? <piece> (fit|need|take|last|cost|come|go|require|work|look|keep|survive|get|make|count|include|have|arrive|been|gone|ever)',
 );
+const theOther =
+  /^(night|week|weekend|thing|minute|few|mon|tue|tues|wed|thu|thur|thurs|fri|sat|sun|monday|tuesday|wednesday|thursday|friday|saturday|sunday)$/;
 // "say we did 40", "let's say they want 12"
 const supposes = (reader: Reader, index: number, part: Part): boolean =>
   reader.tokens[index]?.text === 'say' &&
@@ -60,7 +62,10 @@ const isOpener = (reader: Reader, index: number, part: Part): boolean => {
   if (token === undefined || token.kind !== 'word') return false;
   const next = reader.tokens[index + 1];
   if (!part.asked && tells(reader, index, part)) return false;
-  if (ofThose.at(reader.tokens, index, part.end) !== undefined) return true;
+  const those = ofThose.at(reader.tokens, index, part.end);
+  // "did 6 bouts last night" tells.
+  if (those !== undefined && !(reader.tokens[those.end - 1]?.text === 'last' && theOther.test(reader.tokens[those.end]?.text ?? '')))
+    return true;
   if (doubts.test(token.text) && pronoun.test(next?.text ?? '')) return true;
   if (supposes(reader, index, part)) return true;
   if (!openers.has(token.text)) return false;

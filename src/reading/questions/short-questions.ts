@@ -10,6 +10,12 @@ const end =
   '(again|pls|please|now|so far|then|today|on this|for this|for this one|on this one|each|altogether|for them|on them|for it|<all>|\\?){0,2}';
 const kind = '(<material>)? (<piece>)?';
 
+// "so 18 down 8 to go right?", "18 done?", "8 to go?": the tally, said to be checked.
+const tallied = "(so|ok|and|that's|thats|we're|we are|it's|its|is it|have we|we have|we've|got|still|just|only|now|,){0,3}";
+const downNow = '(down|done|made|finished|boxed)';
+const leftNow = '(to go|left|left to go|left to do|left to make|to do|to make|remaining|more to go|still to go)';
+const tally = `${tallied} (<count> (<piece>)? ${downNow} (,|and|so|with|-){0,2} <count> (more)? (<piece>)? ${leftNow}|<count> (<piece>)? ${downNow}|<count> (more)? (<piece>)? ${leftNow})`;
+
 /** [asks, how it may be said, whether it asks without a question mark too] */
 const sources: readonly (readonly [Asked, string, boolean])[] = [
   ['count', '(total|full|overall|whole) (number of)? (pieces|nos|count|number|qty|quantity|headcount|<piece>)', false],
@@ -37,6 +43,8 @@ const sources: readonly (readonly [Asked, string, boolean])[] = [
     `(all|how many|everything|nearly|any|${kind})? (done|made|finished|ready|complete|completed|boxed) (yet)? (so far)?`,
     false,
   ],
+  ['remaining', `${tally} (,)? (right|yeah|yes|correct|then|yh|eh|innit|isn't it|isnt it)?`, false],
+  ['remaining', `${tally} (,)? (right|correct|isn't it|isnt it|innit)`, true],
   ['working', '(the)? (working|workings)', true],
   ['picture', '(show|send|give)? (me|us|it|that|the calendar|the plan)? (it|that)? as (a|an) (picture|image|pic)', true],
   ['remaining', `(tally|progress|where we at|how far along|how far)`, false],

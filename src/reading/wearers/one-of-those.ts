@@ -49,6 +49,20 @@ const sameOne = [
   pattern(`(\\(|,|-)? ${noSecond} (\\))?`),
   pattern('\\( (also|aka|doubles as|doubling as) (the|a|his|her)? <role> (<any>){0,7} \\)'),
 ];
+// "groom, best man is the brother", "bm is his cousin": who the one just named is.
+const whoHeIs = pattern(
+  "(is|'s|will be|=) (also|just|actually)? (the|his|her|my|our|their|<owner>|groom's|bride's) (<owner>|groom's|bride's)? <role> (too|as well|btw|,|\\)|\\.|;)?",
+);
+const isWho = (reader: Reader, index: number, end: number, entries: Entry[]): number | undefined => {
+  // "is the" may have been read with him.
+  const match = [index, index - 1, index - 2].map((at) => whoHeIs.at(reader.tokens, at, end)).find((each) => (each?.end ?? 0) > index);
+  const last = reader.tokens[(match?.end ?? 0) - 1];
+  if (match === undefined || (match.end < end && !/^(too|as well|btw|,|\)|\.|;)$/.test(last?.text ?? ''))) return undefined;
+  // "groom and best man, best man is the brother": named before.
+  const named = entries.at(-1);
+  if (entries.some((each) => each !== named && each.wearer === named?.wearer)) entries.pop();
+  return last?.text === ',' ? match.end - 1 : match.end;
+};
 // "best man, brother (same person)": the last two are one.
 const oneAndSame = pattern(
   '(\\(|,|-){0,2} (the|all|both)? (one and the)? same (person|man|guy|bloke|fella|lad|woman|lady|girl|one|human) (\\))?',
@@ -63,7 +77,7 @@ const isSameOne = (reader: Reader, index: number, end: number, entries: Entry[])
   }
   const both = other?.count === 1 ? oneAndSame.at(reader.tokens, index, end) : undefined;
   if (both !== undefined) entries.pop();
-  return (both ?? firstAt(sameOne, reader.tokens, index, end))?.end;
+  return (both ?? firstAt(sameOne, reader.tokens, index, end))?.end ?? isWho(reader, index, end, entries);
 };
 
 /** Where the words about one of those end; the list is given what they tell of it. */

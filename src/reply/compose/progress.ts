@@ -26,14 +26,20 @@ export const progressBlocks = (answer: Answer): readonly Block[] => {
 };
 
 /** What of the message the counts alone would not show. */
-const lead = ({ stated, questions, manner, today }: Answer): Line => {
+const lead = ({ stated, questions, manner, today, before }: Answer): Line => {
   if (questions.some(({ words }) => words === countedAlready)) return text`That was counted already. `;
   const pause = stated.find((fact): fact is FactOf<'made'> => fact.fact === 'made' && fact.resumes !== undefined);
   if (pause?.resumes === addDays(today, 1)) return text`Nothing today. `;
   if (pause?.resumes) return text`Nothing more before ${dateSpan(shortDate(pause.resumes as Day, manner))}. `;
   const stage = stated.find((fact): fact is FactOf<'made'> => fact.fact === 'made' && isBegun(fact.stage));
+  // "two bouts look ropey, will redo" where none were counted as made
+  const broke = stated.find(({ fact }) => fact === 'broke') as FactOf<'broke'> | undefined;
+  if (broke?.piece && !stated.some(({ fact }) => fact === 'made') && madeOf(before, broke.piece) < broke.count)
+    return text`${strong(counted(broke.count, broke.piece, manner.says))} to redo, noted; ${missing(madeOf(before, broke.piece))} counted as made before. `;
   return stage ? text`${stage.count ?? 'Some'} ${stage.stage ?? 'begun'}: begun, so not counted as made. ` : [];
 };
+
+const missing = (made: number): string => (made === 0 ? 'none were' : `only ${grouped(made)} ${made === 1 ? 'was' : 'were'}`);
 
 const isBegun = (stage: string | undefined): boolean => stage !== undefined && stage !== 'base' && stage !== 'finished';
 
