@@ -8,6 +8,7 @@ import { correctedCount, linesMeant } from './apply-change.ts';
 import { kindsMeant, madeOf, ordered } from './apply-progress.ts';
 import type { EventState, OrderLine } from './event.ts';
 import { isMissing, kindInOrder } from './kind-in-order.ts';
+import { askedOnceBegun } from './settle-begun.ts';
 import { settleSomeMaterial } from './settle-material.ts';
 import { askOrderedOrMade, settleBareNumber } from './settle-number.ts';
 import { settleRecipe } from './settle-recipe.ts';
@@ -21,6 +22,8 @@ export const settleInThread = (state: EventState, said: Fact, beside: readonly F
   const fact = ofKindHeld(state, said, beside);
   if (fact.fact === 'material' && fact.piece && isMissing(state.lines, fact.piece) && !beside.some((other) => names(other, fact.piece)))
     return noSuchPiece(state, fact.piece);
+  const begun = askedOnceBegun(state, fact, beside);
+  if (begun) return begun;
   if (fact.fact === 'change') return settleChange(state, fact, beside);
   if (fact.fact === 'made' || fact.fact === 'broke' || fact.fact === 'left') return settleProgress(state, fact, beside);
   if (fact.fact === 'wearers') return settleWearers(state, fact);
@@ -136,7 +139,18 @@ const settleProgress = (state: EventState, fact: FactOf<'made'> | FactOf<'broke'
   // "2 of them broke" once only buttonholes are made
   const [made, another] = kinds.filter((kind) => madeOf(state, kind) > 0);
   if (fact.fact === 'broke' && made && !another) return settled({ ...fact, piece: made });
+  const same = fact.fact === 'left' ? leftOfMade(state, fact.count, beside) : undefined;
+  if (same) return settled({ ...fact, piece: same });
   return askPiece(fact, kinds, (piece) => ({ ...fact, piece }));
+};
+
+/** "Corsages 5 done 3 to go" of eight: those left are of the kind just made, where the two add up to what is ordered. */
+const leftOfMade = (state: EventState, left: number, beside: readonly Fact[]): PieceKind | undefined => {
+  const [made, another] = beside.filter((fact) => fact.fact === 'made');
+  if (made?.piece === undefined || made.count === undefined || another !== undefined) return undefined;
+  const piece = kindInOrder(state.lines, made.piece);
+  const rest = ordered(state, piece) - left;
+  return rest === made.count || (!made.total && rest === madeOf(state, piece) + made.count) ? piece : undefined;
 };
 
 /** "All 24 done", "12 done, that's all of them" of several kinds: the whole order, the only kind that is so many, or asked. */

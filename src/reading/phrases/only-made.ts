@@ -11,11 +11,15 @@ const sorry =
   '((sorry|soz|apologies|my bad|apologise|so sorry|really sorry|oops|whoops|ah|oh|no|but|ok|so|guys|boss|unfortunately|,|-){0,4})';
 const who = "(i|we|i've|we've|ive|weve|she|he|they|have|has|there's|theres|it's|its|there are|had){0,2}";
 const some = '<n:count> (of them|of those|nos|no|pcs)? (<material>)? (<p:piece>)?';
+// "didn't get to 20, only 16 lapels made": the number that was not reached is none of what is made.
+const short =
+  "(i|we|she|he|they)? (didn't|didnt|did not|never|couldn't|couldnt|haven't|havent) (quite|even|really)? (get|got|make|made|reach|reached|hit|manage|managed|do|done|finish|finished) (to|up to|as far as|all)? (the|our|my)? <count> (<q:piece>)? (today|yet|tonight|in the end|sorry|after all)? (,|-|but|so|\\.){0,2}";
 // "wire shortage so only 9 made"
 const why = '((<any>){1,4} so)';
 const forms = [
-  `${why}? ${sorry} ${who} (only|just) ${some} (are|is|were|was|have been|got|been|actually|now){0,2} (${doneWord}) (so far|now|yet|as of now)?`,
-  `${sorry} ${who} only (${didWord}|got|had) ${some} (${doneWord})? (so far|now|yet|as of now)?`,
+  `(${short}|${why})? ${sorry} ${who} (only|just) ${some} (are|is|were|was|have been|got|been|actually|now){0,2} (${doneWord}) (so far|now|yet|as of now)?`,
+  `(${short})? ${sorry} ${who} only (${didWord}|got|had) ${some} (${doneWord})? (so far|now|yet|as of now)?`,
+  `${short} ${sorry} ${who} (only|just)? (${some} (are|is|were|was|have been|got|been|actually|now){0,2} (${doneWord})|(${didWord}) ${some} (${doneWord})?) (so far|now|yet|as of now)?`,
 ].map((source) => pattern(source));
 // "counted again, its 22 done", "two more than i thought, 18 done": what there is in all.
 const counted = pattern(
@@ -83,12 +87,14 @@ const findIn = (reader: Reader, part: Part): Finding[] => {
     const words = tokens.slice(match.start, match.end).map(({ text }) => text);
     if (!closes(reader, match.end, part)) continue;
     const apology = words.some((word) => sorryWord.test(word));
-    const kind = kindOf(match.kept['p']);
+    const { p, q } = match.kept;
+    const kind = kindOf(p ?? q);
+    const others = p !== undefined && q !== undefined && kindOf(p).piece !== kindOf(q).piece; // "didn't reach 20 bouts, only 4 corsages made"
     return [
       found(reader, part.start, part.end, [
         apology
           ? { fact: 'change', what: 'made', to: amountOf(match.kept['n']), ...kind }
-          : { fact: 'made', count: amountOf(match.kept['n']), total: true, ...kind },
+          : { fact: 'made', count: amountOf(match.kept['n']), ...(others ? {} : { total: true as const }), ...kind },
       ]),
     ];
   }

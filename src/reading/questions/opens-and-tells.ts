@@ -9,7 +9,7 @@ const verbs =
   /^(need|needs|come|have|go|fit|take|look|get|cost|include|want|pay|charge|start|last|keep|work|count|require|make|still|both|all|ever|add|add up|leave|match|suit|owe|arrive|know|use|match|cover|allow|agree)$/;
 const negated = /^(isnt|isn't|arent|aren't|didnt|didn't|wouldnt|wouldn't|cant)$/;
 const notDone =
-  /^(get|manage|touch|finish|make|do|have|go|start|even|quite|reach|sleep|eat|bother|end|need|want|like|see|hear|know|realise|realize|think|mean)$/;
+  /^(get|manage|touch|finish|make|do|have|go|start|even|quite|reach|hit|sleep|eat|bother|end|need|want|like|see|hear|know|realise|realize|think|mean)$/;
 const cannot = /^(cant|can't|cannot|couldnt|couldn't|wont|won't)$/;
 const isDay = ({ tokens }: Reader, index: number): boolean => {
   const at = /^(it|on|this|next|in)$/.test(tokens[index]?.text ?? '') ? index + 1 : index;
