@@ -23,7 +23,7 @@ describe('a price and a size with a stroke between them, among other goods', () 
     expect(reply).toContain('Gypsophila: £9.00 for 10 stems');
     expect(reply).toContain('Ribbon: £4.00 for 25 m');
   });
-  test('“roses 14 for 20” may be either, and is not taken', async () => {
-    expect(await replyTo([...talk, 'gyp 6.50 a bunch of 10, roses 14 for 20'])).toContain('Not used: “roses 14”, “20”.');
+  test('“roses 14 for 20” may be either, and is asked', async () => {
+    expect(await replyTo([...talk, 'gyp 6.50 a bunch of 10, roses 14 for 20'])).toContain('What does “roses 14 for 20” set?');
   });
 });

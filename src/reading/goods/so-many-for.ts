@@ -12,7 +12,6 @@ const counted = '(x)? <n:count> (x|stems|stem|heads|sprigs)? (of)? (<word>){0,1}
 const forPrice = pattern(`(${counted}|(<word>)? <i:ingredient> (x)? <n:count> (stems|heads|sprigs)?) for <p:amount>`);
 // "20 bunny tails 9.50": one, or all of them.
 const besidePrice = pattern(`${counted} <p:plain>`);
-const packSizes = new Set(['5', '10', '12', '20', '24', '25', '30', '40', '50', '100']);
 const aPack = pattern('(a|per|/) <pack>');
 
 const isEdge = (token: Token | undefined): boolean => token === undefined || token.kind === 'line' || /^(,|;|and|&)$/.test(token.text);
@@ -54,11 +53,6 @@ export const soManyFor = (reader: Reader, part: Part): { readonly findings: read
     const match = isPriced ? wholeMatch(reader, forPrice, cut) : undefined;
     const { n, p } = match?.kept ?? {};
     const nameFirst = match !== undefined && tokens[match.start]?.kind === 'word';
-    // "roses 14 for 20": twenty for 14, or fourteen for 20; "roses 12 for 18" come by the dozen.
-    if (nameFirst && p?.number?.form === 'plain' && packSizes.has(p.text)) {
-      findings.push({ ...cut, held: true });
-      continue;
-    }
     const name =
       match === undefined
         ? undefined
