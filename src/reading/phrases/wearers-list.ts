@@ -13,6 +13,7 @@ import { tellsLess } from '../wearers/heads-told.ts';
 import { oneLess } from '../wearers/one-less.ts';
 import { type Entry, readWearers } from '../wearers/read-wearers.ts';
 import { severalEach } from '../wearers/several-each.ts';
+import { listsStranger } from '../wearers/strange-wearers.ts';
 import { forHead, party, tailPieces } from '../wearers/wearer-words.ts';
 import { wornBy } from '../wearers/worn-by.ts';
 
@@ -114,6 +115,11 @@ const find = (reader: Reader): Finding[] => {
     const tokens = reader.tokens.slice(own.start, own.end);
     const read = readWearers(reader, own);
     if (read.loose && read.entries.length >= 2) continue;
+    // "groom, best man, 3 ushers, one koro with his dog": a list without him would count too few.
+    if (read.entries.length >= 2 && listsStranger(reader.tokens, own.start, own.end)) {
+      findings.push({ start: own.start, end: own.end, held: true });
+      continue;
+    }
     const bridal =
       party.in(reader.tokens, own.start, own.end) !== undefined ||
       tokens.some((token) => /^(everyone|everybody|wearers)$/.test(token.text));

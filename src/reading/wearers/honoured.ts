@@ -5,19 +5,20 @@ import type { PieceKind } from '../../handbook/pieces.ts';
 import { type Match, pattern } from '../pattern.ts';
 import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
-import { isCount, isNameless } from '../text/token.ts';
+import { isCount } from '../text/token.ts';
 import { honourRoles, longestRole, type Stands } from '../words/honour-roles.ts';
 import type { Entry } from './read-wearers.ts';
 import { countFor, nameOf } from './role-counts.ts';
+import { isStranger } from './strange-wearers.ts';
 
-const before = pattern('(the|our|both|all|a|an|their|his|her|my)? (<n:count>)? (x|of the)? (other|more|the)?');
+const before = pattern('(the|our|both|all|a|an|their|his|her|my)? (<o:owner>)? (<n:count>)? (x|of the)? (other|more|the)?');
 const behind = pattern('((x|:|-) <m:count>)? ((:|-|in|with|wearing|gets|get|has|having)? (a|an)? (<material>)? <p:piece> (each)?)?');
 const link = /^(,|and|&|n|plus|\+|then|\/|;)$/;
 // "all wearing one", "to get a buttonhole each", "getting corsages"
 const tail = pattern(
   '(,|-|:)? (all|each|both|who|they|everyone|of whom|<all>){0,2} (are|is|will be|will|to|be|should)? (wearing|wear|wears|get|gets|getting|having|have|need|needs|needing|want|wants|to wear|with|in) (a|an|one|the|1)? (<material>)? (<p:piece>|them|one|flowers|flower|it|something)? (each|apiece|on|please|pls|too|all|<each>){0,2}',
 );
-const allOne = pattern('(,|-|:) (all|each)? (<material>)? <p:piece> (each|all|for all|please|pls)?');
+const allOne = pattern('((,|-|:) (all|each)?|all|each) (<material>)? <p:piece> (each|all|for all|please|pls)?');
 const total = pattern('(,|-|=|so)? (total|in total|that is|makes|=|so) (of|is|:)? <n:count> (<all>|in all|people|wearers|total)?');
 // "at £9 each": the list ends where its price begins.
 const price = pattern('(,|-)? ((at|@) <amount>|<money> <each>|<n:plain> <each>)');
@@ -29,6 +30,7 @@ interface Listed {
   readonly entry: Entry;
   readonly own: boolean; // in a word that only such a list has
   readonly pair: boolean;
+  readonly stranger: boolean; // in a word nobody knows
   readonly end: number;
 }
 
@@ -68,9 +70,11 @@ const itemAt = (reader: Reader, index: number, end: number, sure: boolean): List
   const number = open?.kept['n'];
   if (number !== undefined && (!isCount(number) || number.number?.max !== undefined)) return undefined;
   // "12 widgets, 2 managers all get a buttonhole": beside wearers that are known, who they are is their own affair.
+  const stranger = role === undefined;
   if (role === undefined) {
+    from = open?.end ?? index;
     const token = tokens[from];
-    if (!sure || number === undefined || token === undefined || !isNameless(token) || !/s$/.test(token.text)) return undefined;
+    if (!sure || number === undefined || !isStranger(token)) return undefined;
     role = { words: token.text, stands: 'several', end: from + 1 };
   }
   const more: Match | undefined = behind.at(tokens, role.end, end);
@@ -82,9 +86,15 @@ const itemAt = (reader: Reader, index: number, end: number, sure: boolean): List
   // "2 parents of the bride" are the two.
   if (many === undefined || many < 1 || (role.stands === 2 && many !== 2)) return undefined;
   const piece = more?.kept['p']?.means['piece'] as PieceKind | undefined;
-  const wearer = role.role === undefined ? role.words : nameOf(role.role, many);
+  // "the bride's two mums"
+  const owner = open?.kept['o']?.means['owner'];
+  if (owner !== undefined && (role.role === undefined || from === index)) return undefined;
+  const parent =
+    /^(father|mother)$/.test(role.role ?? '') && /^(bride|groom)$/.test(owner ?? '') ? `${role.role} of the ${owner}` : role.role;
+  const wearer = parent === undefined ? role.words : nameOf(parent, many);
   return {
     own: role.role === undefined,
+    stranger,
     pair: role.stands === 2,
     entry: { at: index, wearer, count: many, ...(piece === undefined || piece === 'unspecified' ? {} : { piece }) },
     end: more?.end ?? role.end,
@@ -109,7 +119,7 @@ const listStart = (reader: Reader, { start, end }: Part): { start: number; cue: 
     const token = tokens[index];
     if (token === undefined) return undefined;
     const opens = index === start || /^(:|-|,|for|the|wearing|getting|flowers)$/.test(tokens[index - 1]?.text ?? '') || piece !== undefined;
-    const first = opens ? itemAt(reader, index, end, false) : undefined;
+    const first = opens ? itemAt(reader, index, end, index === start) : undefined;
     if (first !== undefined && !isTitle(reader, index, end) && goesOn(reader, first.end, end))
       return { start: index, cue, ...(piece === undefined ? {} : { piece }) };
     if (
@@ -142,6 +152,7 @@ export const honoured = (reader: Reader, part: Part): Finding | undefined => {
   const entries: Entry[] = [];
   let own = 0;
   let pairs = 0;
+  let strangers = 0;
   let cue = head.cue;
   let all = head.piece;
   let sum: number | undefined;
@@ -173,9 +184,11 @@ export const honoured = (reader: Reader, part: Part): Finding | undefined => {
     entries.push(item.entry);
     if (item.own) own += 1;
     if (item.pair) pairs += 1;
+    if (item.stranger) strangers += 1;
     index = item.end;
   }
   const heads = entries.reduce((count, each) => count + each.count, 0);
+  if (strangers > 0 && entries.length - strangers < (cue ? 1 : 2)) return undefined;
   if (own === 0 || entries.length < 2 || (!cue && pairs === 0 && entries.length < 3)) return undefined;
   // "captain, 5 committee, total 9": who the others are is not said, and nine is no price.
   if (sum !== undefined && sum !== heads) return { start: part.start, end: part.end, held: true };

@@ -9,6 +9,7 @@ import { asideOf, countInside, remarkAt } from './asides.ts';
 import { declinedAt } from './declined.ts';
 import { behind, behindPause, countsBehind } from './numbers-behind.ts';
 import { oneOfThose } from './one-of-those.ts';
+import { parentOf } from './parents.ts';
 import { countFor, nameOf } from './role-counts.ts';
 import { kindsAhead, pieceForAll, piecePaused, shareBehind, shareByGroup, stillFor } from './share-pieces.ts';
 import { tellsWho, whoTheyAre } from './told-first.ts';
@@ -24,15 +25,6 @@ export interface Entry {
   piece?: PieceKind;
   note?: string;
 }
-
-// "groom, his father": the father of the groom.
-const parentOf = (reader: Reader, match: Match, before: Entry | undefined): string | undefined => {
-  const role = match.kept['r']?.means['role'] ?? '';
-  const own = /^(his|her)$/.test(reader.tokens[match.start]?.text ?? '');
-  return own && /^(groom|bride)$/.test(before?.wearer ?? '') && /^(father|mother)$/.test(role)
-    ? `${role} of the ${before?.wearer}`
-    : undefined;
-};
 
 // "groom + 3 FOB celebrant": nobody has three fathers.
 const onlyOne = (token: Token, number: Token | undefined): boolean =>
@@ -121,7 +113,7 @@ export const readWearers = (
           const times =
             couple !== undefined && reader.tokens[match.end - 1]?.text === 'each' && match.kept['p'] === undefined ? couple.count : 1;
           const aside = asideOf(reader, match.start, match.end);
-          const wearer = parentOf(reader, match, entries.at(-1)) ?? nameOf(role.means['role'] ?? role.text, count * times);
+          const wearer = nameOf(parentOf(reader, match, entries.at(-1)) ?? role.means['role'] ?? role.text, count * times);
           common = stillFor(wearer, common, entries);
           const piece = (match.kept['p']?.means['piece'] as PieceKind | undefined) ?? aside.piece ?? common;
           entries.push({

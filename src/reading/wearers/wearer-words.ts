@@ -48,6 +48,9 @@ export const totalForms = [
   pattern(
     '<n:count> (<all>|total|in all|altogether|all up|people|wearers|all told|of them|of us|in the party|in the bridal party|in bridal party)',
   ),
+  pattern(
+    `<n:count> (people|persons|of them|of us|in all)? (in|for|on) (the|our|this|her|his)? (bridal|wedding|whole|full|entire) (party|crew|line up)`,
+  ),
 ];
 export const party = pattern('(bridal|wedding|whole|full) (party|parties|crew)');
 export const partyOf = pattern('(party|crew|court|group|squad|lineup) of <n:count>');
