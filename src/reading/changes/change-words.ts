@@ -52,7 +52,7 @@ export const markers = [
   '(wrong|incorrect) (number|count|qty|quantity|figure) (of|for|on)',
   '(i|we) (meant|mean|said|typed)',
   'meant (to)? (be|say|type|put)?',
-  '(nah|nope) <plain>',
+  '(nah|nope|na|naw|naah|nay) <plain>',
   '(wrong|bad) (entry|number|count|figure|amount)',
   '(counted|typed|entered|added|wrote) (it|that|them)? (up|in)? wrong',
   '(counted|entered|typed) (one|some|it|them|a few|two) twice',
@@ -95,7 +95,7 @@ export const bareWords = new Set(
   make, that, it, this, sorry, actually, no, nope, oops, whoops, correction, i, meant, mean, said, should, be, have, been, read, say,
   supposed, to, was, were, is, are, its, it's, thats, that's, the, not, count, number, order, change, changed, instead, of, rather,
   than, now, ok, okay, please, pls, plz, typo, update, up, down, bump, wait, hang, on, ah, my, bad, mistake, just, only, they, want,
-  we, need, them, call, put, set, from, go, we're, at, er, um, soz, all, after, then, but, and, lets, let's, so, nah, thanks, ta,
+  we, need, them, call, put, set, from, go, we're, at, er, um, soz, all, after, then, but, and, lets, let's, so, nah, na, naw, naah, nay, thanks, ta,
   cheers, bring, drop, cut, reduce, increase, raise, apologies, mistyped, miscounted, place, scrap, scrub, forget, ignore, scratch, shoulda, shld, numbers, qty, quantity, piece, pc, headcount, kindly, they've, we've, i've, she's, he's, dropped, bumped, final,
   edit, amend, you, can, x, bride, client, wants, says, she, he, has, in, end, pieces, me, pcs, nos, argh, ugh, oh, hold, for, one,
   again, last, message, reckons, up to, down to, move, set, update, lift, lower, trim, correct, alter, revise, shift, fix, typed, figure, went, gone, goes, wrong, meaning, as, wrongly, entered, logged, put, told, even, round, flat, an, accidentally, by, in, error, mistake, recounted, recount, must

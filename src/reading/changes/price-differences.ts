@@ -29,7 +29,7 @@ const forms = [
     `(raise|lift|bump|increase|put|push|up|lower|drop|cut|reduce|bring|take|knock|move) (up|down)? (the)? (prices|price|rate)? (of|for|on)? ${piece} (price|prices)? (up|down|back)? by ${sum} (<each>)?`,
   ),
   pattern(
-    `(raise|lift|bump|increase|put|push|up|lower|drop|cut|reduce|bring|take|knock|move|whack|jack) ((all|all the|all our|all my|the|our|my)? (prices|price)|everything|all of (them|it)|them all|them|it all|the lot|all|<all>) (up|down|back)? by ${sum} (${each})?`,
+    `(raise|lift|bump|increase|put|push|up|lower|drop|cut|reduce|bring|take|knock|move|whack|jack) ((all|all the|all our|all my|the|our|my)? (prices|price|rate|rates|unit price|unit rate)|everything|all of (them|it)|them all|them|it all|the lot|all|<all>) (up|down|back)? by ${sum} (${each})?`,
   ),
   pattern(`${piece} (price|prices)? ${is} ${sum} (more|less|off|dearer|cheaper|extra|up|down) (${each})?`),
   pattern(`${piece} (price|prices)? ${is} (up|down) (by)? ${sum} (${each})?`),
@@ -92,6 +92,8 @@ export const priceDifference = (tokens: readonly Token[], index: number, end: nu
     if (index > 0 && (tokens[index - 1]?.means['pack'] ?? tokens[index - 1]?.means['ingredient']) !== undefined) continue;
     const next = tokens[match.end];
     if (next?.means['ingredient'] !== undefined || next?.means['pack'] !== undefined) continue;
+    // "reduce the rate by 2 an hour": a wage.
+    if (/^(an|per|ph|p|\/|hourly|hour|hr)$/.test(next?.text ?? '')) continue;
     // "3 less than the crowns", "2 more than quoted"
     if (next?.text === 'than') continue;
     return {

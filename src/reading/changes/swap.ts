@@ -5,7 +5,7 @@ import { currencyFields } from '../order/read-order.ts';
 import { type Match, pattern } from '../pattern.ts';
 import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
-import type { Token } from '../text/token.ts';
+import { countedGone, insteadOf, kind, numberOf } from './instead-of.ts';
 import { wrongKind } from './wrong-kind.ts';
 
 const forms: readonly (readonly [ReturnType<typeof pattern>, 'a' | 'b'])[] = [
@@ -43,9 +43,6 @@ const gone = pattern(
 const goneAfter = pattern(
   '(the)? <p:piece> (are|is|have been|has been|got)? (cancelled|canceled|scrapped|off|out|gone|not needed|no longer needed|not happening|off the list|off the order|dropped|removed|not wanted) (now)?',
 );
-
-const kind = (token: Token | undefined): PieceKind => (token?.means['piece'] ?? 'unspecified') as PieceKind;
-const numberOf = (token: Token | undefined): number | undefined => (token?.number === undefined ? undefined : Number(token.number.amount));
 
 const counted = (reader: Reader, match: Match): number | undefined => {
   const said = numberOf(match.kept['n']) ?? numberOf(match.kept['m']);
@@ -107,6 +104,8 @@ export const swapped = (reader: Reader, part: Part): Finding | undefined => {
     if (many?.end === part.end) return found(reader, match.start, many.end, [...facts, ...soMany(many, to)]);
     return found(reader, match.start, match.end, facts);
   }
+  const many = countedGone(reader, part);
+  if (many !== undefined) return many;
   const none = gone.at(reader.tokens, part.start, part.end) ?? lateStart(reader, part) ?? goneAfter.at(reader.tokens, part.start, part.end);
   if (none === undefined || kind(none.kept['p']) === 'unspecified') return undefined;
   // "no bout for the ring bearer" takes nobody else's away.
@@ -148,19 +147,6 @@ export const swapped = (reader: Reader, part: Part): Finding | undefined => {
   if ((part.end - none.end > 6 && !stops) || reader.tokens.slice(none.end, part.end).some((token) => token.number !== undefined))
     return undefined;
   return found(reader, none.start, none.end, [{ fact: 'change', what: 'count', to: 0, piece: kind(none.kept['p']) }]);
-};
-
-// "scrap the corsages, 3 crowns instead"
-const others = pattern(
-  "(,|-|and|n|&|:|do|make|make it|have|give|we want|they want|she wants|he wants|want|wants|put|use|go with|gone with|it's|its|now|just|them|us|with|for){0,4} (<n:count>|a|an) (<material>)? <b:piece> (instead|please|pls|now|in their place|in its place|rather|thanks)? ((at|@) <c:amount> (<each>)?|<c:money> (<each>)?)? (instead|please|pls)?",
-);
-const insteadOf = (reader: Reader, start: number, end: number, from: PieceKind): Match | undefined => {
-  const match = others.at(reader.tokens, start, end);
-  const to = kind(match?.kept['b']);
-  // "scrap the corsages and 2 bouts": two of them, or all but two.
-  const joined = /^(and|&|n)$/.test(reader.tokens[start]?.text ?? '') && reader.tokens[start + 1]?.number !== undefined;
-  if (joined && !reader.tokens.slice(start, end).some(({ text }) => /^(instead|rather|place)$/.test(text))) return undefined;
-  return match?.end === end && to !== from && to !== 'unspecified' && match.kept['n']?.number?.max === undefined ? match : undefined;
 };
 
 // "no crowns now, they want combs, still 4": as many as there were, or so many, of the other kind.

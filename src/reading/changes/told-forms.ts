@@ -30,7 +30,7 @@ const told: readonly (readonly [ToldAs, readonly string[]])[] = [
       `${some} (are|is|were|now|just|being|to be|have been|has been){0,2} (cancelled|canceled|not needed|no longer needed|not required|no longer required|not wanted|no longer wanted|too many|can go|can come off|to come off|off the order|off the list|off|surplus|aren't needed|arent needed|isn't needed|not happening) (now|anymore|any more|after all)?`,
       `(don't|dont|do not|doesn't|doesnt|won't|wont|no longer) (need|want|require) ${many} of (the|those|these|our) ${kind} (now|anymore|any more|after all)?`,
       `(don't|dont|do not|doesn't|doesnt|won't|wont|no longer) (need|want|require) (the|those)? ${many} ${kind} (anymore|any more|after all)`,
-      `(scrap|strike|strike off|axe|nix) (the|those)? ${some} (off)?`,
+      `(scrap|strike|strike off|axe|nix|scratch|scrub) (the|those)? ${some} (off)?`,
       `(a)? (decrease|reduction|drop) of ${some}`,
       `(the)? <p:piece> ${tally}? (are|is|now)? (down|reduced|cut|dropped) by <n:count>`,
       `(bring|take|get|push|move|knock) (the|our)? <p:piece> ${tally}? (down|back) by <n:count>`,

@@ -95,8 +95,12 @@ const corrected = (tokens: readonly Token[], start: number, end: number): Zones 
 const iSaid = pattern(
   "((sorry|,|-|but|not|and)? (i|we|i'd|id|we'd) (only|wrongly|accidentally|mistakenly|must have|had)? (said|put|typed|wrote|quoted|had|logged|entered|sent)|(,|-|and) (wrongly|accidentally|mistakenly|by mistake)? (typed|put|wrote|told|entered|logged|mistyped|said) (wrongly|wrong|by mistake|in error)?|(,|-|and) (earlier|previously|formerly|prev) (it was|was|it)?) (down|it as|it at|that as|as|in)? (<n:amount>|<included>|<onTop>|<material>)",
 );
+// "only made 9 sorry, told you 10 before": said before it was put right.
+const toldYou = pattern(
+  "(sorry|soz|,|-|but|not|and|;|oops){0,3} (i|we|i'd|id|we'd)? (had)? (told|said|gave|said to|sent|texted) (you|u|ye|ya|them|her|him|everyone|yous)? (it was|that|it|about)? <n:amount> (done|made|finished|<piece>)? (before|earlier|previously|yesterday|this morning|last time|already|last night|first)",
+);
 const toldBefore = (tokens: readonly Token[], start: number, end: number): Zones | undefined => {
-  const said = iSaid.in(tokens, start + 1, end);
+  const said = toldYou.in(tokens, start + 1, end) ?? iSaid.in(tokens, start + 1, end);
   if (said === undefined) return undefined;
   const tags = said.kept['n'] === undefined ? ['included', 'onTop', 'material'] : [];
   const alike = (token: Token): boolean =>

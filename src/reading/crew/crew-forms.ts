@@ -59,6 +59,8 @@ export const wageForms = [
   pattern('<w:amount> (ph|phr)'),
 ];
 export const paceForms: readonly ReturnType<typeof pattern>[] = [
+  // "crowns 40 mins each and 3 girls on it"
+  pattern('<p:piece> (:|-|at|about|=)? <d:duration> <h:each>'),
   pattern('(a|one|1|an) <p:piece> (every|per|in) (about|around)? <d:duration>'),
   pattern(
     '<d:duration> (or so)? (per|a|an|each|for each|for a|for an|for one|/|on a|on each|to make a|to do a|to make one|to do one|for every|to make each|per each|every) (<p:piece>|one|piece)?',
@@ -117,7 +119,9 @@ export const totalHours = [
   pattern(
     '<d:duration> (of)? (bench|work|making|labour|labor)? (time|work|hours)? (between|among|amongst|shared between|split between|shared by|across) (the|all)? (<count>|us|them|both|everyone)',
   ),
-  pattern('<d:duration> (<all>|all together|between us|between them|total|in all|of labour|combined|altogether|overall)'),
+  pattern(
+    '<d:duration> (of)? (work|making|bench|bench work|labour|labor|graft|wiring)? (<all>|all together|between us|between them|total|in all|of labour|combined|altogether|overall)',
+  ),
   pattern('(total|altogether|combined|all up|<all>) (of|:|is)? <d:duration>'),
 ];
 export const eachHours = pattern('<d:duration> (<each>|a head|per person|each of us|every one|apiece|p/p)?');

@@ -31,6 +31,7 @@ import { namesSpan, spanOf } from './days-span.ts';
 import { hoursEach, isEach } from './each-hours.ts';
 import { finishedAhead } from './finished-ahead.ts';
 import { away, countAway, peopleIn, someoneHelps, unsureHands } from './hands.ts';
+import { handsBehindPace } from './hands-behind-pace.ts';
 import { handsShared } from './hands-shared.ts';
 import { hoursApart } from './hours-apart.ts';
 import { oneIsPaid } from './one-paid.ts';
@@ -89,12 +90,16 @@ export const readShift = (reader: Reader, part: Part, behind = false, timed = fa
     return { start: part.start, end: part.end, held: true };
   if (either && !hired && !paced && !pay) return askPaidOrMade(reader, part, rate, wage);
   if (speed !== undefined && (!either || paced) && speed.fact === 'crew' && !words.some((token) => talk.test(token.text))) {
+    // "one crown takes 45 mins, 2 girls working"
+    const atIt = speed.minutesPerPiece === undefined ? undefined : handsBehindPace(reader, part);
+    if (Number.isNaN(atIt)) return { start: part.start, end: part.end, held: true };
     return found(reader, part.start, part.end, [
       ...(speed.minutesPerPiece === undefined ? [] : finishedAhead(reader, part)),
       {
         ...speed,
         ...(paced ? {} : (wage ?? {})),
         ...(people === undefined || speed.minutesPerPiece !== undefined || !countedHands(reader, part) ? {} : { people }),
+        ...(atIt === undefined ? {} : { people: atIt }),
       },
     ]);
   }

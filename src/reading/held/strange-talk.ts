@@ -22,6 +22,12 @@ const isStrange = (token: Token): boolean =>
 // "goldfish died, 3 left": of something.
 const someLeft = pattern('(,|-|.) (only|just|still)? <count> (left|short|over|remaining)');
 const tookTime = pattern('<word> took <duration>');
+// "Thandi 6 hrs, Lerato 3 hrs": people at the bench, where each is written as a name is.
+const hoursOfEach = pattern('(<v:word> (:|-)? <duration> (,|and|&|n|\\+|<line>){1,2}){1,5} <w:word> (:|-)? <duration>');
+const namesHours = ({ tokens, words }: Reader): boolean => {
+  if (hoursOfEach.at(tokens, 0, tokens.length)?.end !== tokens.length) return false;
+  return tokens.every((token, at) => token.kind !== 'word' || /^(and|&|n)$/.test(token.text) || /^\p{Lu}/u.test(words(at, at + 1)));
+};
 const hasLeft = pattern('<word> (is|has|was|are|have) (only|just|still|about)? <count> (short|left|over|down)');
 // "16 glued, drying on the rack" is work all the same.
 const worked = pattern(
@@ -43,7 +49,8 @@ export const isStrangeTalk = (reader: Reader): boolean => {
   const strange = words.filter(isStrange).length;
   const few = someLeft.in(tokens, 0, tokens.length) ?? tookTime.in(tokens, 0, tokens.length) ?? hasLeft.in(tokens, 0, tokens.length);
   if (few === undefined ? strange < fewest || strange < words.length * leastShare : strange === 0) return false;
-  if (opensTitle(reader) || words.some(({ text }) => text === 'wearing' || text === 'wearers' || text === 'wear')) return false;
+  if (namesHours(reader) || opensTitle(reader) || words.some(({ text }) => text === 'wearing' || text === 'wearers' || text === 'wear'))
+    return false;
   if (worked.in(tokens, 0, tokens.length) !== undefined || ofHands.some((form) => form.in(tokens, 0, tokens.length) !== undefined))
     return false;
   if (tokens.some((token) => ourTags.some((tag) => token.means[tag] !== undefined && token.means[tag] !== 'rest'))) return false;

@@ -9,6 +9,7 @@ import { clausesOf } from '../held/clauses.ts';
 import { isSpare } from '../order/spare-pieces.ts';
 import { beginsAt, type Match, pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader, type Unworded } from '../phrase.ts';
+import type { Part } from '../text/message.ts';
 
 const opening =
   /^(,|-|ok|okay|oh|and|so|but|sorry|actually|no|nope|hey|hi|now|well|please|pls|plz|just|we|i|they|she|he|you|you'll|can|could|lets|let's|then|right|also|we've|weve|i've|ive|they've|theyve|she's|he's|that|that's|update|correction|apparently|argh|ugh|bugger|damn|oops|whoops|fyi|client|bride|the|hiya|morning|turns|out)$/;
@@ -121,6 +122,12 @@ const findingOf = (reader: Reader, [as, match]: readonly [ToldAs, Match], start:
   return found(reader, start, end, [{ ...fact, ...all } as Unworded]);
 };
 
+// "scratch the 4 crowns, they want 4 combs instead": one kind for another, which is read as a whole.
+const forAnother = ({ tokens }: Reader, { start, end }: Part): boolean => {
+  const words = tokens.slice(start, end);
+  return words.some(({ text }) => /^(instead|rather)$/.test(text)) && new Set(words.flatMap(({ means }) => means['piece'] ?? [])).size > 1;
+};
+
 const find = (reader: Reader): Finding[] => {
   const findings: Finding[] = [];
   const grown = saidWhy.might(reader.tokens) && saidWhy.in(reader.tokens, 0, reader.tokens.length) !== undefined;
@@ -128,6 +135,7 @@ const find = (reader: Reader): Finding[] => {
     if (part.asked || part.end - part.start > 40) continue;
     const too = oneToo(reader, part);
     if (too !== undefined) return [too];
+    if (forAnother(reader, part)) continue;
     const whole = readClause(reader, part.start, part.end, grown);
     if (whole !== undefined) {
       findings.push(whole);

@@ -17,6 +17,7 @@ import { kindsNow } from '../changes/kinds-now.ts';
 import { besidePrice } from '../changes/kinds-priced.ts';
 import { onlyLoss } from '../changes/loss-told.ts';
 import { nowCountOrPrice } from '../changes/now-count-or-price.ts';
+import { isOfWage } from '../changes/of-wage.ts';
 import { offAndMore } from '../changes/off-and-more.ts';
 import { oneWearersKind } from '../changes/one-wearers-kind.ts';
 import { priceDifference } from '../changes/price-differences.ts';
@@ -76,6 +77,7 @@ const readPart = (reader: Reader, part: Part): Finding[] => {
   if (stretch.some((token) => (token.kind === 'word' && notForStudio.test(token.text)) || token.number?.form === 'temperature')) return [];
   if (notedDown.in(tokens, part.start, part.end) !== undefined || orderedAgain.in(tokens, part.start, part.end) !== undefined) return [];
   if (noChange.in(tokens, part.start, part.end) !== undefined || onlyLoss(reader, part)) return [];
+  if (isOfWage(reader, part)) return [{ start: part.start, end: part.end, held: true }];
   if (handing.in(tokens, part.start, part.end) !== undefined || spares.in(tokens, part.start, part.end) !== undefined)
     return [{ start: part.start, end: part.end, held: true }];
   if (goesTo.in(tokens, part.start, part.end) !== undefined) return [];

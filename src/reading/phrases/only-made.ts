@@ -10,7 +10,7 @@ import type { Part } from '../text/message.ts';
 const sorry =
   '((sorry|soz|apologies|my bad|apologise|so sorry|really sorry|oops|whoops|ah|oh|no|but|ok|so|guys|boss|unfortunately|,|-){0,4})';
 const who = "(i|we|i've|we've|ive|weve|she|he|they|have|has|there's|theres|it's|its|there are|had){0,2}";
-const some = '<n:count> (of them|of those|nos|no|pcs)? (<material>)? (<p:piece>)?';
+const some = '(<n:count>|the one|one) (of them|of those|nos|no|pcs)? (<material>)? (<p:piece>)?';
 // "didn't get to 20, only 16 lapels made": the number that was not reached is none of what is made.
 const short =
   "(i|we|she|he|they)? (didn't|didnt|did not|never|couldn't|couldnt|haven't|havent) (quite|even|really)? (get|got|make|made|reach|reached|hit|manage|managed|do|done|finish|finished) (to|up to|as far as|all)? (the|our|my)? <count> (<q:piece>)? (today|yet|tonight|in the end|sorry|after all)? (,|-|but|so|\\.){0,2}";
@@ -83,7 +83,8 @@ const findIn = (reader: Reader, part: Part): Finding[] => {
   for (const form of forms) {
     const match = form.at(tokens, part.start, part.end);
     const number = match?.kept['n']?.number;
-    if (match === undefined || number === undefined || number.max !== undefined || number.or !== undefined) continue;
+    if (match === undefined || number?.max !== undefined || number?.or !== undefined) continue;
+    const count = match.kept['n'] === undefined ? 1 : amountOf(match.kept['n']);
     const words = tokens.slice(match.start, match.end).map(({ text }) => text);
     if (!closes(reader, match.end, part)) continue;
     const apology = words.some((word) => sorryWord.test(word));
@@ -93,8 +94,8 @@ const findIn = (reader: Reader, part: Part): Finding[] => {
     return [
       found(reader, part.start, part.end, [
         apology
-          ? { fact: 'change', what: 'made', to: amountOf(match.kept['n']), ...kind }
-          : { fact: 'made', count: amountOf(match.kept['n']), ...(others ? {} : { total: true as const }), ...kind },
+          ? { fact: 'change', what: 'made', to: count, ...kind }
+          : { fact: 'made', count, ...(others ? {} : { total: true as const }), ...kind },
       ]),
     ];
   }

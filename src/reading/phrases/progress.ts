@@ -3,6 +3,7 @@
 import { onOtherWork } from '../held/other-work-alone.ts';
 import { anyIn, type Match, type Pattern, pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader, type Unworded } from '../phrase.ts';
+import { boxedAtPrice } from '../progress/boxed-at-price.ts';
 import { allBut, allButFirst, downAndLeft } from '../progress/but-not-all.ts';
 import { countedForms, doneAnywhere } from '../progress/counted-forms.ts';
 import { intent } from '../progress/done-words.ts';
@@ -25,6 +26,7 @@ import {
 } from '../progress/losses.ts';
 import { amountOf, type Build, pieceIn } from '../progress/made-facts.ts';
 import { makeGood } from '../progress/made-good.ts';
+import { oneOfTheirs, onesLeft, otherLeft } from '../progress/ones-left.ts';
 import { nearly, partial, withoutRest } from '../progress/part-done.ts';
 import { bareShare, halfAlone, sharesByKind } from '../progress/shares.ts';
 import { ofOtherKind, plainCount, sameKind, summed, totalOnly, wholeSoFar } from '../progress/sums.ts';
@@ -167,13 +169,14 @@ const findPart = (reader: Reader, part: Part, likely: readonly Form[]): Finding[
   for (const form of stageForms) sweep(form, begun);
   sweep(allAtStage, (match) => ({ fact: 'made', all: true, stage: stageIn(tokens, match), ...pieceIn(match) }));
   sweep(oneLeft, (match) => (/[^s]s$/.test(match.kept['p']?.text ?? '') ? undefined : { fact: 'left', count: 1, ...pieceIn(match) }));
+  sweep(onesLeft, (match) => oneOfTheirs(tokens, match));
   const anything = findings.length > 0;
   for (const [at, form] of leftForms.entries()) {
     sweep(
       form,
       (match) =>
         (at === 2 && !saysLeft(tokens, match, anything)) ||
-        /^(handed|hander|handers)$/.test(tokens[match.end]?.text ?? '') || // "one is left handed"
+        otherLeft.at(tokens, match.end, part.end) !== undefined ||
         guests.test(match.kept['role']?.text ?? '')
           ? undefined
           : { fact: 'left', count: amountOf(match.kept['n']), ...pieceIn(match) },
@@ -189,11 +192,6 @@ const lost: Build = (match) => ({
   ...pieceIn(match),
 });
 const guests = /^(guests?|people|attendees|invites)$/; // "12 guests left" are no pieces
-
-// "12 bouts boxed £14 each": how they are sold, and no work done.
-const boxedAtPrice = pattern(
-  '<piece> (boxed|boxed up|in boxes|in a box|in their own box|carded|gift boxed|wrapped) (,|-|:|and)? (at|@|for|is|are|=){0,2} (<money>|<plain> <each>)',
-);
 
 const find = (reader: Reader): Finding[] => {
   const likely = finishedForms.filter(({ form }) => form.might(reader.tokens));

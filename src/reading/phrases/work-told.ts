@@ -5,8 +5,11 @@ import { firstIn, pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader } from '../phrase.ts';
 import { byNobody } from '../progress/by-nobody.ts';
 import { bySeveral } from '../progress/by-several.ts';
+import { byTwo } from '../progress/by-two.ts';
+import { countsThenKinds } from '../progress/counts-then-kinds.ts';
 import { dropped } from '../progress/dropped.ts';
 import { inOrder } from '../progress/in-order.ts';
+import { lossThenCount } from '../progress/loss-then-count.ts';
 import { withoutRest } from '../progress/part-done.ts';
 import { sumsBehind } from '../progress/sum-behind.ts';
 import { summed } from '../progress/sums.ts';
@@ -81,7 +84,15 @@ const behindTaken = (reader: Reader): Finding[] =>
   });
 
 const find = (reader: Reader): Finding[] => {
-  const first = withBeside(reader, [...byNobody(reader), ...bySeveral(reader), ...dropped(reader), ...sumsBehind(reader)]);
+  const first = withBeside(reader, [
+    ...byNobody(reader),
+    ...bySeveral(reader),
+    ...byTwo(reader),
+    ...countsThenKinds(reader),
+    ...lossThenCount(reader),
+    ...dropped(reader),
+    ...sumsBehind(reader),
+  ]);
   const read = [...behindTaken(reader), ...first, ...workBesideHour(without(reader, first))];
   const rest = without(reader, read);
   const findings = workTold(rest).map(({ start, end, facts }) => found(reader, start, end, facts));

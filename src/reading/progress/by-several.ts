@@ -18,7 +18,7 @@ const close = pattern(
 );
 const nobody =
   /^(order|ordered|orders|add|added|adding|quote|book|booked|put|make|do|get|send|sent|client|clients|also|and|then|that|these|those|the|a|an|of|for|at|by|to|from|on|in|per|each|we|they|you|u|it|its|it's|wedding|event|table|flat|room|tray|box|batch|invoice|job|ref)$/;
-const isPerson = (token: Token | undefined): boolean =>
+export const isPerson = (token: Token | undefined): boolean =>
   token !== undefined &&
   (/^(me|i|i've|ive)$/.test(token.text) ||
     ((isUnlisted(token) || token.means['ingredient'] !== undefined) &&

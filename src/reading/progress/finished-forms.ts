@@ -22,6 +22,7 @@ import {
   share,
   sofar,
 } from './made-facts.ts';
+import { wholeForms } from './whole-forms.ts';
 
 export interface Form {
   readonly form: Pattern;
@@ -32,6 +33,7 @@ const shareOf =
   '(of)? (the|them)? (way|of)? (<p:piece>)? (through|done|finished|made|there|thru|complete|of them done|them done|are done|is done|are made) (the|with)? (<p:piece>)?';
 
 const forms: readonly (readonly [string, Build])[] = [
+  ...wholeForms,
   [`(${did}|wired|glued) (the|about|all|another|first|up){0,2} <n:count> (of the|more|of)? (<material>)? (<p:piece>)? (base|bases)`, bases],
   [`<n:count> (of the|more|of|x)? (<material>)? (<p:piece>)? (base|bases) (are|is|now|all|just|been){0,2} ${done}`, bases],
   [`(base|bases) (for|of|on) (the|all)? <n:count> (of)? (the)? (<material>)? (<p:piece>)? (are|is|now|all|just|been){0,2} ${done}`, bases],

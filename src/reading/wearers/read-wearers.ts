@@ -1,7 +1,6 @@
 // The wearers of one sentence, each with a count and what they wear.
 
 import type { PieceKind } from '../../handbook/pieces.ts';
-import type { Match } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import { isCount, type Token } from '../text/token.ts';

@@ -80,6 +80,10 @@ const notedLine = (fact: Fact, manner: Manner): readonly Line[] => {
   }
 };
 
+// "one crown takes 45 mins, 2 girls working"
+const atBench = ({ people, minutesPerPiece }: FactOf<'crew'>): string =>
+  people === undefined || minutesPerPiece === undefined ? '' : `, ${people} at the bench`;
+
 const crewLine = (fact: FactOf<'crew'>, manner: Manner): Line => {
   const pace = fact.minutesPerPiece ?? (fact.piecesPerHour ? 60 / fact.piecesPerHour : undefined);
   const when = fact.date ? text` on ${dateSpan(shortDate(fact.date as Parameters<typeof shortDate>[0], manner))}` : [];
@@ -87,7 +91,7 @@ const crewLine = (fact: FactOf<'crew'>, manner: Manner): Line => {
   if (fact.away) return text`Noted: ${fact.people ?? 1} away${when}.`;
   if (fact.people === 0) return text`Nobody at the bench${when}.`;
   if (pace !== undefined)
-    return text`Bench time: ${strong(paceWords(pace))} a ${pieceName(fact.piece ?? 'buttonhole', manner.says)} from now on.`;
+    return text`Bench time: ${strong(paceWords(pace))} a ${pieceName(fact.piece ?? 'buttonhole', manner.says)} from now on${atBench(fact)}.`;
   if (fact.wage && fact.people === undefined && fact.hours === undefined)
     return text`Wage${when}: ${strong(manner.money(fact.wage))} an hour.`;
   const hours = fact.hours !== undefined ? ` for ${printNumber(decimal(fact.hours))} h${fact.people === 1 ? '' : ' each'}` : '';

@@ -1,0 +1,37 @@
+// Ways to say how far the whole of it is: "whole lot finished, all 36", "just finished number 23", "buttonholes over, only corsages pending".
+
+import type { Unworded } from '../phrase.ts';
+import { done } from './counted-forms.ts';
+import { allOf, amountOf, type Build, counts, outOf, pieceIn, sofar } from './made-facts.ts';
+
+const everything =
+  '(the)? (<all>|everything|all|lot|whole lot|whole order|whole thing|every last one|every one|all of them|all of it|they|these)';
+const finished = '(done|finished|made|completed|complete|boxed|ready|wrapped up)';
+const some = '<n:count> (of them|of those|nos|pcs|pieces)? (<material>)? (<p:piece>)?';
+const ordinal = '(number|no|no\\.|num|nr|nbr)';
+const left = '(pending|left|remaining|balance|baki|to go|to do|to make)';
+
+export const wholeForms: readonly (readonly [string, Build])[] = [
+  [
+    `(${everything} (is|are|now|been|all|'s){0,2} ${done}|all ${done}|${finished}) (,|-|:){1,2} (all|that's all|thats all|all of the|the whole) ${some}`,
+    (match) => ({ ...(counts(match) as object), all: true }) as Unworded,
+  ],
+  // The twenty-third is finished, so there are twenty-three; "number 4 on the list" is a job.
+  [
+    `(just|now|i|we|i've|we've|ive|weve|have){0,2} (finished|done|completed|boxed|made|finished off|polished off|wrapped up) ${ordinal} <n:count> (<p:piece>)? ((out of|of) (the)? <m:count> (<p:piece>)?)? ((on|in|off) (the|my|our|his|her)? <x:any>)?`,
+    (match) => {
+      if (match.kept['x'] !== undefined || amountOf(match.kept['n']) < 2) return undefined;
+      return match.kept['m'] === undefined ? sofar(match) : outOf(match);
+    },
+  ],
+  // "just the one crown done"
+  [
+    `(just|only) (the)? one (of them|of those|<material>)? (<p:piece>)? (is|was|been|so far|has been|got){0,2} ${done}`,
+    (match) => ({ fact: 'made', count: 1, total: true, ...pieceIn(match) }),
+  ],
+  // "over" is finished in India; alone it may be left over.
+  [
+    `(the|all|all the)? <p:piece> (are|is|all|work){0,2} over (,|-|and|but|;){1,2} (only|now|just|balance)? (the)? <piece> (are|is|only|still){0,2} ${left}`,
+    allOf,
+  ],
+];
