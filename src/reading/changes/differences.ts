@@ -133,6 +133,9 @@ export const addedFor = (
   return tokens.slice(start, end).some(({ text }) => one.test(text)) ? { wearer, amount, end: match.end } : undefined;
 };
 
+const isTakenOff = (next: Token | undefined): boolean =>
+  next !== undefined &&
+  (next.number !== undefined || next.means['owner'] !== undefined || /^(the|a|an|any|our|his|her|my)$/.test(next.text));
 const asBefore = pattern('(at|@) (the)? same (price|rate|cost|each)'); // "5 more bouts at the same price"
 const lost = /^(lost|broke|snapped|dropped|wrecked|ruined|binned|squashed|crushed|cracked|smashed)$/;
 const formsAlone = forms.map(([form]) => form);
@@ -157,6 +160,8 @@ export const countDifference = (tokens: readonly Token[], index: number, end: nu
     if (match.kept['p'] === undefined && (goodsBefore(tokens, index) || otherGoods(tokens, match.end, end))) return undefined;
     if (ofSpares(tokens, match)) return undefined;
     if (next?.text === 'than') return { match }; // "6 more than yesterday"
+    // "30 bouts less the groom's", "24 lapels less 10%": what is taken off stands behind.
+    if (match.kept['p'] !== undefined && tokens[match.end - 1]?.text === 'less' && isTakenOff(next)) return { match };
     // "another corsage at 28" is one more, at a price of its own; "add a crown at 60" is a line of the order.
     const oneMore =
       match.kept['p'] !== undefined && tokens.slice(index, match.end).some((token) => /^(another|extra|more|additional)$/.test(token.text));

@@ -60,13 +60,15 @@ const anchored = (tokens: readonly Token[], { start }: Stretch, at: number, by: 
   return before >= start && by.test(tokens[before]?.text ?? '');
 };
 
+// "snow queen 12 a bunch": flowers, whatever they are called.
+const sold = pattern('<everyday> (<unlisted>)? (are|is|at|@|:|-|,){0,1} <amount> (a|per|/|p) (bunch|bunches|bn|stem|bundle|wrap)');
 const isEveryday = (tokens: readonly Token[], clause: Stretch): boolean => {
   const at = firstWhere(tokens, clause.start, clause.end, (token) => token.means['everyday'] !== undefined);
   const ours = (token: Token, index: number): boolean =>
     isOurs(token) && !(token.text === 'order' && tokens[clause.start + index - 1]?.means['everyday'] !== undefined); // "lunch order"
   if (at < 0 || tokens.slice(clause.start, clause.end).some(ours) || occasionNamed.in(tokens, clause.start, clause.end) !== undefined)
     return false;
-  if (anchored(tokens, clause, at, times)) return false;
+  if (anchored(tokens, clause, at, times) || sold.in(tokens, clause.start, clause.end) !== undefined) return false;
   if (!among(tokens, clause, (token) => work.test(token.text))) return true;
   const spent = spentOn.in(tokens, clause.start, clause.end)?.kept['e'];
   if ((spent !== undefined && !harmful.test(spent.text)) || counted.in(tokens, clause.start, clause.end) !== undefined) return true;

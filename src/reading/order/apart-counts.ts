@@ -3,7 +3,7 @@
 import { pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import { isCount, type Token } from '../text/token.ts';
-import { countsBehind } from './counts-behind.ts';
+import { countsBehind, countsInRow, surelyCounts } from './counts-behind.ts';
 import { related } from './match-prices.ts';
 import type { Mention } from './mention.ts';
 import type { Price } from './price-at.ts';
@@ -72,6 +72,9 @@ export const withListed = (
   const lines = mentions.filter((mention) => mention.countIndex !== undefined);
   const last = lines.at(-1);
   if (lines.length < 2 || last === undefined) return [...prices];
+  // "bouts 18, corsages 42. 8 and 5 of them": those are the prices, and these count.
+  const row = countsInRow(reader, last.end, lines.length);
+  if (row !== undefined && surelyCounts(reader, row)) return prices.filter(({ index }) => !row.places.includes(index));
   const respective = reader.tokens.some(
     (token) =>
       /^(resp|respectively|each)$/.test(token.text) || token.means['taxName'] !== undefined || token.means['taxWord'] !== undefined,
@@ -93,7 +96,7 @@ export const withListed = (
 
 // "bouts from $18, need 10": the number stands apart from the only kind that is named.
 const needs = pattern(
-  '(need|want|needs|wants|after|x|qty|quantity|order|ordering|do|doing|about|around|,|for|say|just|theres|there is|there are) (about|around|:)? <n:count> (of them|of those|pls|please|no|nos|pcs|pieces|in all|thanks)?',
+  '(need|want|needs|wants|needing|wanting|requires|requiring|looking for|after|x|qty|quantity|order|ordering|do|doing|about|around|,|for|say|just|theres|there is|there are) (about|around|:)? <n:count> (of them|of those|pls|please|no|nos|pcs|pieces|in all|thanks)?',
 );
 export const needed = (reader: Reader, mentions: readonly Mention[], prices: readonly Price[]): Mention[] => {
   const priced = new Set(prices.flatMap((price) => Array.from({ length: price.end - price.start }, (_, at) => price.start + at)));
@@ -134,9 +137,11 @@ const wanting = /^(need|want|needs|wants|qty|order|ordering|doing|making|quantit
 const neededRow = (reader: Reader, mentions: readonly Mention[], prices: readonly Price[]): Mention[] | undefined => {
   if (mentions.length < 2 || mentions.some((mention) => mention.countIndex !== undefined) || prices.length !== mentions.length)
     return undefined;
-  const start = reader.tokens.findIndex((token, index) => index > (mentions.at(-1)?.last ?? 0) && wanting.test(token.text));
-  if (start < 0) return undefined;
-  const places = countsBehind(reader, start, mentions.length)?.places;
+  const last = mentions.at(-1)?.last ?? 0;
+  const start = reader.tokens.findIndex((token, index) => index > last && wanting.test(token.text));
+  const behind = Math.max(last, ...prices.map(({ end }) => end - 1)) + 1;
+  const row = start < 0 ? undefined : countsBehind(reader, start, mentions.length);
+  const places = (row ?? countsInRow(reader, behind, mentions.length))?.places;
   if (places === undefined) return undefined;
   return mentions.map((mention, at) => ({
     ...mention,
@@ -178,7 +183,8 @@ const neededNumber = (
       next.kind === 'word' &&
       next.means['material'] === undefined &&
       !['included', 'onTop', 'taxName', 'taxWord'].some((tag) => next.means[tag] !== undefined) &&
-      next.means['piece'] === undefined;
+      next.means['piece'] === undefined &&
+      !/^(by|on|before|asap|but|if)$/.test(next.text); // "needing 22 by friday"
     if (match === undefined || number === undefined || !open(at) || !reader.free(at) || (plainNoun && told === undefined)) continue;
     if (reader.tokens[index]?.text === ',' && !prices.some((price) => price.index > at)) continue;
     return at;

@@ -7,15 +7,22 @@ import type { Price } from './price-at.ts';
 
 const those = "(those|these|they|that|it|thats|that's|both|all|prices|figures|amounts|numbers)? (are|is|'re|r)? (all)? (the|for)?";
 const totals = '(line totals|totals|line total|total|line prices|totals per line|totals for each line|the lot|<all>)';
+const line = '(per|by|for|by the|for the|for each|each|a) (line|row)';
 const eachOne = '(each|ea|apiece|per piece|per item|unit prices|unit price|single prices|price each|prices each|each prices|<each>)';
 const notEach: readonly Pattern[] = [
   pattern(`${those} ${totals}? (,|-)? (and|so)? not (the)? ${eachOne}`),
   pattern(`not (the)? ${eachOne} (,|-|:)? ${those} ${totals}`),
 ];
+// "that's each not per line": the other way about.
+const eachOnly: readonly Pattern[] = [
+  pattern(`${eachOne} (,|-)? (and|so)? not (the|a|for the)? (${line}|${totals}|line|row)`),
+  pattern(`not (the)? (${line}|line totals|line prices) (,|-|:|but)? ${those} ${eachOne}`),
+];
 const said: readonly Pattern[] = [
   pattern(
     '(line totals|totals (per|for each|by) (line|kind|type)|(those|these|both|they) (are|r) (all)? totals|for the lot of each|line prices)',
   ),
+  pattern(line),
   ...notEach,
 ];
 
@@ -31,13 +38,18 @@ const ofKind = (tokens: readonly Token[], price: Price): Price => {
 const saysEach = (tokens: readonly Token[], { start, end }: Price): boolean =>
   tokens.slice(start, end).some(({ means }) => means['each'] !== undefined);
 
+const toldOf = (tokens: readonly Token[], prices: readonly Price[]): Price['per'] | undefined => {
+  if (anyIn(eachOnly, tokens, 0, tokens.length)) return prices.length > 1 ? 'each' : undefined;
+  return anyIn(prices.length > 1 ? said : notEach, tokens, 0, tokens.length) ? 'all' : undefined;
+};
+
 /** Bare prices with what is said of them: what a line comes to, and no price of one. */
-export const lineTotals = (tokens: readonly Token[], prices: readonly Price[]): Price[] =>
-  prices.length > 1 && (anyIn(ofKinds, tokens, 0, tokens.length) || totalFor.in(tokens, 0, tokens.length) !== undefined)
-    ? prices.map((price) => ofKind(tokens, price))
-    : anyIn(prices.length > 1 ? said : notEach, tokens, 0, tokens.length)
-      ? prices.map((price) => (price.per === 'unsaid' ? { ...price, per: 'all' } : price))
-      : [...prices];
+export const lineTotals = (tokens: readonly Token[], prices: readonly Price[]): Price[] => {
+  if (prices.length > 1 && (anyIn(ofKinds, tokens, 0, tokens.length) || totalFor.in(tokens, 0, tokens.length) !== undefined))
+    return prices.map((price) => ofKind(tokens, price));
+  const per = toldOf(tokens, prices);
+  return per === undefined ? [...prices] : prices.map((price) => (price.per === 'unsaid' ? { ...price, per } : price));
+};
 
 const counted = pattern('<count> (<material>)? <piece>');
 /** Where "not each" only says what the prices of an order are, nothing is taken back; it tells where that is said. */

@@ -7,7 +7,7 @@ import { goesOn, sharesOut } from './more-of-the-kind.ts';
 import { describes } from './told-by-size.ts';
 
 const own = pattern(
-  "(,|and|&|+|plus|;|with|but|then|except|n) (the|a|an)? ((<e:owner>|<e:role>) (and|&|n|\\+) (the)?)? (<o:owner>|<o:role>) (one|ones|own)? (,|-|:|\\()? (his|hers|theirs|that|which|that's|it's|one|this)? (one)? (is|at|@|=|gets|goes|comes in at|to be|costs){0,2} (an|a)? <n:amount> (one|each|\\))?",
+  "(,|and|&|+|plus|;|with|but|then|except|n) (the|a|an)? ((<e:owner>|<e:role>) (and|&|n|\\+) (the)?)? (<o:owner>|<o:role>) (one|ones|own)? (separate|separately|apart|extra|besides|on top|on its own|by itself|on his own)? (,|-|:|\\()? (his|hers|theirs|that|which|that's|it's|one|this)? (one)? (is|at|@|=|gets|goes|comes in at|to be|costs){0,2} (an|a)? <n:amount> (one|each|\\))?",
 );
 const many = /(s|men|folk)$/;
 

@@ -6,7 +6,9 @@ import type { Reader } from '../phrase.ts';
 import { isCount, type NumberRead, type Token } from '../text/token.ts';
 import { allBehind, loneAll, wholeCapped } from './all-words.ts';
 import { type Bundle, bundleBehind } from './bundles.ts';
+import { isByPrice } from './by-price.ts';
 import { coversAll } from './covers.ts';
+import { eachBehind } from './each-behind.ts';
 import { ofPeople } from './each-wearer.ts';
 import { dozenBehind } from './per-dozen.ts';
 import { endsThere } from './price-ends.ts';
@@ -27,11 +29,8 @@ export interface Price {
   readonly forCount?: boolean; // "1100 for 44 lapels"
 }
 
-const eachAfter = pattern(
-  "(,|.)? (only|just|thats|that's|that is|its|it's)? (<k:upTo>|<k:budget>|<k:from>)? (\\( )? (<each>|for each|for one) (\\))? (<k:upTo>|<k:from>)?",
-);
-// "25 inc each", "2800 inc gst for everything": the tax stands between.
-const taxBetween = pattern('(plus|+|<included>|<onTop>|w|with)? (<tax>|<included>|<onTop>) (,)?');
+// "25 inc each", "2800 inc gst for everything", "120 taxes in for the lot": the tax stands between.
+const taxBetween = pattern('(plus|+|<included>|<onTop>|w|with|all)? (<tax>|<included>|<onTop>) (in|on top|added|<included>|<onTop>)? (,)?');
 // "groom gets 2 plus a bout": the bout is beside them.
 const joinsAPiece = (tokens: readonly Token[], { start, end }: Match): boolean =>
   end === start + 1 && /^(plus|\+)$/.test(tokens[start]?.text ?? '') && /^(a|an|the)$/.test(tokens[end]?.text ?? '');
@@ -107,7 +106,7 @@ export const priceAt = (reader: Reader, index: number): Price | undefined => {
     )
       ? undefined
       : labels;
-  const each = eachAfter.at(tokens, end, tokens.length);
+  const each = eachBehind(tokens, end);
   if (each !== undefined && ofPeople(tokens, index, each.end)) return undefined;
   const few = bundleBehind(tokens, end);
   const listed = tokens[end]?.text === '/' && tokens[end]?.glued !== true && /s$/.test(tokens[end + 1]?.text ?? '');
@@ -121,7 +120,7 @@ export const priceAt = (reader: Reader, index: number): Price | undefined => {
   const beyond =
     between === undefined
       ? undefined
-      : behindTax !== undefined || eachAfter.at(tokens, between.end, tokens.length) !== undefined
+      : behindTax !== undefined || eachBehind(tokens, between.end) !== undefined
         ? ('each' as const)
         : allBehind(tokens, between.end) !== undefined
           ? ('all' as const)
@@ -178,7 +177,7 @@ export const priceAt = (reader: Reader, index: number): Price | undefined => {
     (isCount(tokens[start - 2]) || isA(tokens[start - 2] ?? token, 'piece'));
   if (per === 'unsaid' && !forCount && ((number.form === 'money' && timesAfter) || timesBefore)) per = 'each';
   const previous = tokens[start - 1];
-  const at = previous !== undefined && atBefore.includes(previous.text);
+  const at = previous !== undefined && (atBefore.includes(previous.text) || isByPrice(tokens, index));
   if (at) start -= 1;
   const ahead = tokens[start - 1];
   if (per === 'unsaid' && ahead !== undefined && eachBefore.includes(ahead.text) && reader.free(start - 1)) {

@@ -35,6 +35,15 @@ const kindsBehind = (mentions: readonly Mention[], prices: readonly Price[]): re
 export const pricedKinds = (mentions: readonly Mention[], prices: readonly Price[]): readonly PricedKind[] | undefined => {
   if (prices.length === 0 || prices.length > mentions.length) return undefined;
   if (mentions.some((mention) => mention.countIndex !== undefined || mention.kind === 'unspecified')) return undefined;
+  // "18 each for bouts, 42 each for corsages": each price names its own; "15 the bout" may say anything.
+  const own = prices.flatMap((price): PricedKind[] => {
+    const mention = mentions.find(({ index }) => index === price.pieceIndex && index > price.index);
+    return mention === undefined || price.per !== 'each' || (mention.index < price.end && price.number.form !== 'money')
+      ? []
+      : [{ price, piece: mention.kind, from: mention.index, to: mention.last + 1 }];
+  });
+  if (own.length === prices.length && own.length === mentions.length && new Set(own.map(({ from }) => from)).size === own.length)
+    return own;
   const ahead = kindsBehind(mentions, prices);
   if (ahead !== undefined) return ahead;
   const kinds = mentions.flatMap((mention, at): PricedKind[] => {

@@ -7,6 +7,7 @@ import { everything, type Reader } from '../phrase.ts';
 import { isCount } from '../text/token.ts';
 import { isOtherThings } from '../words/other-things.ts';
 import { sundryHeads } from '../words/piece-words.ts';
+import { isByPrice } from './by-price.ts';
 import { pricedInRow } from './name-first.ts';
 import { type Price, priceAt } from './price-at.ts';
 import { pricesByMaterial } from './prices-by-material.ts';
@@ -28,7 +29,7 @@ const ofElse = (reader: Reader, start: number): boolean => {
 
 // "bump everything by a pound" tells by how much, not to what.
 const byHowMuch = ({ tokens }: Reader, index: number): boolean =>
-  (tokens[index - 1]?.text === 'by' && tokens[index - 2]?.number === undefined) ||
+  (tokens[index - 1]?.text === 'by' && tokens[index - 2]?.number === undefined && !isByPrice(tokens, index)) ||
   thanOthers.at(tokens, index + 1, tokens.length) !== undefined ||
   // "count stays at 20"
   (/^(at|stays|stay|remains|still|is)$/.test(tokens[index - 1]?.text ?? '') && howMany.at(tokens, index - 3, index)?.end === index);
@@ -75,8 +76,8 @@ const perTime = pattern(
 
 const sharedOut = pattern('<count> <material> (,|and|&|+|n)? (<count> <material>|(the)? (rest|others|remainder|other ones))');
 
-// "4 corsages 28 and a crown 60"
-const anotherPiece = pattern('and (a|an) <word>{0,2} <piece>');
+// "4 corsages 28 and a crown 60", "mum's corsage 35 and nan's corsage 30"
+const anotherPiece = pattern('and (a|an|(the|her|his)? <owner>) <word>{0,2} <piece>');
 // "100 lapels, 8.50": a number right behind a counted piece can only be its price.
 const behindPiece = (reader: Reader, index: number, pieceEnds: ReadonlySet<number>, listed: boolean): boolean => {
   let at = index - 1;

@@ -4,7 +4,7 @@ import { decimal } from '../../values/decimal.ts';
 import type { Fact } from '../fact.ts';
 import type { Finding, Reader } from '../phrase.ts';
 import type { Ask } from '../reading.ts';
-import { countsBehind } from './counts-behind.ts';
+import { countsBehind, countsInRow, surelyCounts } from './counts-behind.ts';
 import type { Matched } from './match-prices.ts';
 import type { Mention } from './mention.ts';
 import type { Price } from './price-at.ts';
@@ -70,13 +70,14 @@ export const nameFirstAsk = (reader: Reader, mentions: readonly Mention[], price
     (mention) => ({ fact: 'price', amount: mention.count?.number?.amount ?? '', per: 'each', piece: mention.kind, words }) as Fact,
   );
   if (onlyPrices) return { start, end, facts: priced };
-  const row = countsBehind(reader, end, lines.length);
+  const behind = countsInRow(reader, end, lines.length);
+  const row = countsBehind(reader, end, lines.length) ?? (behind !== undefined && surelyCounts(reader, behind) ? behind : undefined);
   if (row !== undefined) {
     const facts = lines.flatMap((mention, at): Fact[] => [
       {
         fact: 'pieces',
         piece: mention.kind,
-        count: row.counts[at] ?? 0,
+        count: Number(reader.tokens[row.places[at] ?? 0]?.number?.amount ?? 0),
         price: { amount: mention.count?.number?.amount ?? '', per: 'each' },
         words,
       },

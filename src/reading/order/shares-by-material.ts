@@ -4,11 +4,13 @@ import type { PieceKind } from '../../handbook/pieces.ts';
 import type { FactOf } from '../fact.ts';
 import { type Match, pattern } from '../pattern.ts';
 import type { Finding, Reader } from '../phrase.ts';
-import type { Token } from '../text/token.ts';
+import { changed, type Token } from '../text/token.ts';
 import type { Mention } from './mention.ts';
 
 const shares =
-  '(,|:|-|=|\\(|of which|as)? <a:count> (are|to be|in)? <m:material> ((at|@)? <money>|(at|@) <plain>)? (<each>)? (,|and|&|+|n|/|plus)? <b:count> (are|to be|in)? <n:material>';
+  '(,|:|-|=|\\(|of which|as)? <a:count> (of them|of these|of those|of em|of which)? (are|to be|in)? <m:material> ((at|@)? <money>|(at|@) <plain>)? (<each>)? (,|and|&|+|n|/|plus|with|but){0,2} (the|all the)? (other|remaining)? (<b:count>|<r:role>|others|other ones|remainder) (of them)? (are|to be|in|all)? <n:material>';
+// "40 bouts for the gala, 24 of them fresh …", "30 corsages at 28, 10 dried …": what stands between.
+const between = pattern('((at|@)? <money> (<each>)?|(at|@) <plain> (<each>)?|<plain> <each>|(for|on) (the|a|her|our|their)? <word>{1,3})');
 const after = pattern(shares);
 const counted = pattern(`<w:count> <p:piece> ${shares}`);
 
@@ -21,9 +23,19 @@ interface Share {
 
 const amount = (token: Token): number => Number(token.number?.amount);
 
-const sharesOf = (reader: Reader, match: Match): readonly [Share, Share] | undefined => {
-  const { a, m, b, n } = match.kept;
+// "24 of them fresh the rest dried": all that is left of the whole.
+const restOf = ({ kept }: Match, whole: Token): Token | undefined => {
+  const left = amount(whole) - Number(kept['a']?.number?.amount);
+  const { r, n } = kept;
+  if (!(left > 0) || n === undefined || whole.number?.max !== undefined || (r !== undefined && r.means['role'] !== 'rest'))
+    return undefined;
+  return changed(n, { number: { form: 'plain', amount: String(left) } });
+};
+
+const sharesOf = (reader: Reader, match: Match, whole: Token): readonly [Share, Share] | undefined => {
+  const { a, m, n } = match.kept;
   const next = reader.tokens[match.end];
+  const b = match.kept['b'] ?? restOf(match, whole);
   if (a === undefined || m === undefined || b === undefined || n === undefined) return undefined;
   if (m.means['material'] === n.means['material'] || a.number?.max !== undefined || b.number?.max !== undefined) return undefined;
   if (next?.means['piece'] !== undefined || next?.means['ingredient'] !== undefined) return undefined;
@@ -35,12 +47,15 @@ const sharesOf = (reader: Reader, match: Match): readonly [Share, Share] | undef
 /** The two lines in place of the one, and where they end, when they add up to it. */
 export const sharesByMaterial = (reader: Reader, whole: Mention): { lines: readonly [Mention, Mention]; end: number } | undefined => {
   const { tokens } = reader;
-  const match = after.at(tokens, whole.end, tokens.length);
-  const both = match === undefined ? undefined : sharesOf(reader, match);
-  if (match === undefined || both === undefined || whole.count === undefined) return undefined;
+  if (whole.count === undefined) return undefined;
+  const past = between.at(tokens, whole.end, tokens.length)?.end;
+  const match = after.at(tokens, whole.end, tokens.length) ?? (past === undefined ? undefined : after.at(tokens, past, tokens.length));
+  const both = match === undefined ? undefined : sharesOf(reader, match, whole.count);
+  if (match === undefined || both === undefined) return undefined;
   if (amount(both[0].count) + amount(both[1].count) !== amount(whole.count)) return undefined;
   const line = ({ count, word, material }: Share): Mention => {
-    const [at, last] = [tokens.indexOf(count, whole.end), tokens.indexOf(word, whole.end)];
+    const last = tokens.indexOf(word, whole.end);
+    const at = tokens.includes(count) ? tokens.indexOf(count, whole.end) : last;
     return { index: at, last, start: at, end: last + 1, kind: whole.kind, count, countIndex: at, material };
   };
   return { lines: [{ ...line(both[0]), start: whole.start }, line(both[1])], end: match.end };
@@ -49,8 +64,8 @@ export const sharesByMaterial = (reader: Reader, whole: Mention): { lines: reado
 /** "20 bouts, 12 dried 6 fresh": twenty, or eighteen. */
 export const sharesShort = (reader: Reader): Finding | undefined => {
   const match = counted.in(reader.tokens, 0, reader.tokens.length);
-  const both = match === undefined ? undefined : sharesOf(reader, match);
   const [whole, piece] = [match?.kept['w'], match?.kept['p']?.means['piece'] as PieceKind | undefined];
+  const both = match === undefined || whole === undefined ? undefined : sharesOf(reader, match, whole);
   if (match === undefined || both === undefined || whole === undefined || piece === undefined) return undefined;
   const [first, second] = both;
   if (amount(first.count) + amount(second.count) === amount(whole)) return undefined;

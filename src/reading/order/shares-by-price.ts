@@ -1,7 +1,7 @@
 // An order shared out by what each costs: "11 buttonholes, groom's one at €14, other ten at €9 each", "8 bouts: groom's 18, rest 12".
 
 import type { PieceKind } from '../../handbook/pieces.ts';
-import { pattern } from '../pattern.ts';
+import { firstIn, pattern } from '../pattern.ts';
 import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
 import type { Token } from '../text/token.ts';
 import type { Mention } from './mention.ts';
@@ -16,10 +16,16 @@ const link = '(,|;|and|&|\\+|then|with|but|\\.){0,2}';
 const whole =
   '<w:count> (<material>)? <k:piece> ((,|but|and|with){1,2} <count> of (them|these|those) (are|is|being|to be|want|wants) (<word>){1,2})? (,|:|-|\\(|of which|with|so|\\.){0,2}';
 const forms = [pattern(`${whole} ${own('a')} ${link} ${rest('b')} (\\))?`), pattern(`${whole} ${rest('b')} ${link} ${own('a')} (\\))?`)];
-// "20 bouts: 12 at 14 and 8 at 18"
+// "20 bouts: 12 at 14 and 8 at 18", "25 buttonholes, ten of them £12 and the other fifteen £8.50", "30 bouts, 12 are $14 and the rest $11"
+const at = (name: string): string =>
+  `((are|is|to be|=|:)? (at|@|for) <${name}p:amount>|(are|is|=|:|cost|to be)? <${name}p:money>|(are|is)? <${name}p:plain> <each>) (<each>)?`;
 const share = (name: string): string =>
-  `(the|with)? <${name}:count> (x|of them|of these|of those)? (are|is|to be)? (at|@|for) <${name}p:amount> (<each>)?`;
-const counted = pattern(`${whole} ${share('a')} ${link} ${share('b')} (${link} ${share('c')})? (\\))?`);
+  `(the|with|with the|another|and)? (other|others|remaining)? <${name}:count> (x|of them|of these|of those|of em|of which|others|ones)? ${at(name)}`;
+const restAt = `(the|all the|with the)? (<r:role>|others|other ones|remaining|remaining ones|remainder) (of them)? ${at('b')}`;
+const counted = [
+  pattern(`${whole} ${share('a')} ${link} ${share('b')} (${link} ${share('c')})? (\\))?`),
+  pattern(`${whole} ${share('a')} ${link} ${restAt} (\\))?`),
+];
 const saysRest = /^(other|others|rest|remaining|remainder|other ones|rest of them)$/;
 
 /** "20 lapels, 12 big at 14 and 8 small at 10": a count without a price that the priced lines behind it make up is their sum, no order of its own. */
@@ -48,12 +54,15 @@ const ofOne = (piece: PieceKind, count: number, cost: Token, more: object = {}):
 });
 
 const countedShares = (reader: Reader): Finding | undefined => {
-  const match = counted.in(reader.tokens, 0, reader.tokens.length);
+  const match = firstIn(counted, reader.tokens, 0, reader.tokens.length);
   if (match === undefined) return undefined;
-  const { w, k, a, ap, b, bp, c, cp } = match.kept;
+  const { w, k, a, ap, b, bp, c, cp, r } = match.kept;
+  if (r !== undefined && r.means['role'] !== 'rest') return undefined;
   const shares = [[a, ap] as const, [b, bp] as const, [c, cp] as const].flatMap(([count, cost]) =>
     count === undefined || cost === undefined ? [] : [{ count: amount(count), cost }],
   );
+  const rest = amount(w) - amount(a); // where the second share is all that is left
+  if (b === undefined && bp !== undefined && rest > 0) shares.push({ count: rest, cost: bp });
   const sum = shares.reduce((all, { count }) => all + count, 0);
   if (w?.number?.max !== undefined) return undefined;
   if (reader.tokens.slice(match.start, match.end).some((_, at) => !reader.free(match.start + at))) return undefined;

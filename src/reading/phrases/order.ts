@@ -14,6 +14,7 @@ import { lineTotals } from '../order/line-totals.ts';
 import { matchPrices } from '../order/match-prices.ts';
 import type { Mention } from '../order/mention.ts';
 import { findMentions } from '../order/mentions.ts';
+import { tellsOfOne } from '../order/one-described.ts';
 import { hangsOnPrice, ofNoneOrTwo } from '../order/open-prices.ts';
 import type { Price } from '../order/price-at.ts';
 import { seriesPrices } from '../order/price-series.ts';
@@ -63,7 +64,9 @@ const certain = (reader: Reader, mentions: readonly Mention[], prices: readonly 
 const takes = (reader: Reader, mentions: readonly Mention[], prices: readonly Price[]): number[] => {
   const tokens = new Set<number>();
   for (const mention of mentions) {
-    for (let index = mention.start; index < mention.end; index++) if (index !== mention.materialIndex) tokens.add(index);
+    // "40 bouts for sat, 24 fresh the rest dried": the day between them is read.
+    for (let index = mention.start; index < mention.end; index++)
+      if (index !== mention.materialIndex && reader.free(index)) tokens.add(index);
     if (mention.apart === true && mention.countIndex !== undefined) tokens.add(mention.countIndex);
   }
   for (const price of prices) {
@@ -87,7 +90,7 @@ const find = (reader: Reader): Finding[] => {
   const named = findMentions(reader);
   const again = pricedAgain(
     reader,
-    refined(named).filter(({ index }) => !isSpare(reader.tokens, index)),
+    refined(named).filter((mention) => !isSpare(reader.tokens, mention.index) && !tellsOfOne(reader.tokens, mention)),
   );
   const all = again.mentions;
   const counts = new Set(all.flatMap((mention) => (mention.countIndex === undefined ? [] : [mention.countIndex])));

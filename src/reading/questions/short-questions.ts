@@ -38,6 +38,12 @@ const sources: readonly (readonly [Asked, string, boolean])[] = [
     `(qty|count|number|how many|nos|any|what|balance|what's)? (still)? ${kind} (still)? (left to make|left to do|left to go|left over|left|remaining|to go|to make|to do|to finish|outstanding|pending|unfinished|unmade|not done|short|still to do|still to make)`,
     false,
   ],
+  // "balance how many nos?", "pending qty?"
+  [
+    'remaining',
+    `(balance|pending|baki|remaining|outstanding) (${kind} (how many|qty|quantity|nos|no|count|pcs|pieces|number) (nos|no|pcs|pieces|<piece>)?|<piece>) (is|are)? (left|there|now|still|to make|to do)?`,
+    false,
+  ],
   [
     'remaining',
     `(all|how many|everything|nearly|any|${kind})? (done|made|finished|ready|complete|completed|boxed) (yet)? (so far)?`,
@@ -96,6 +102,9 @@ const sources: readonly (readonly [Asked, string, boolean])[] = [
   ['count', `(number|no|qty|quantity) of (the)? <piece>`, true],
   ['fits', '(<weekday>|tomorrow|this weekend) (ok|okay|doable|possible|alright|too tight|too soon|feasible|manageable)', false],
   ['fits', '(doable|possible|feasible|on track|in time|enough time|too tight|too much)', false],
+  // "does the 6 hours include the taping?"
+  ['other', '(do|does|did|is|are|will) (the|that|those|our)? <duration> (include|including|cover|count|allow for) <any>{1,4}', false],
+  ['other', '(is|are) (the)? <any>{1,3} (in|included in|part of|counted in) (the|that|those) <duration>', false],
   ['whatIf', '(and|or|so|then) (for|at|if|with|say)? <count> (<each>)?', false],
 ];
 const forms: readonly { readonly asks: Asked; readonly form: Pattern; readonly bare: boolean }[] = sources.map(([asks, source, bare]) => ({

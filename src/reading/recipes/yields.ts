@@ -26,6 +26,9 @@ const bunchForms = [
 const usedOn = pattern(
   '(used|used up|gone through|got through|went through|spent) (up)? (about|all)? <n:amount> (stem|stems|head|heads|sprig|sprigs|<ingredient>) (of)? (the)? (<ingredient>)? (on|over|across|in|between|for|making) (the|those|about|all)? <m:count> (<material>)? (<p:piece>)',
 );
+// "5 bouts off a single spray rose": where the name ends what is said.
+const ofOneFlower = pattern('<m:count> (<p:piece>) (from|out of|off|outta) (each|every|a|one) (single|whole)? <ingredient>');
+const closes = /^([,.;)!-]|and|so|if|when|usually|normally|each|i|we|on|max|tops|easy|easily|at)$/;
 const yieldForms = [
   usedOn,
   sizedForm,
@@ -37,12 +40,15 @@ const yieldForms = [
     '(a|one|each|per|every) (bunch|bunches|wrap|bundle) (of)? <ingredient> (makes|make|does|do|gives|gets|covers|yields|will do|will make|is enough for|is good for) (me|us|you)? (about|around)? <m:count> (<p:piece>)',
   ),
   pattern(
-    '<m:count> (<p:piece>) (from|out of|per|to|off|outta|for) (each|every|a|one|the)? (<n:amount>)? (stem|stems) (of)? (<ingredient>)?',
+    '<m:count> (<p:piece>) (come|comes|coming|made|cut)? (from|out of|per|to|off|outta|for) (each|every|a|one|the)? (single|whole)? (<n:amount>)? (<ingredient>)? (stem|stems) (of)? (<ingredient>)?',
+  ),
+  ofOneFlower,
+  pattern(
+    '(a|one|each|every|per) (single|whole)? stem (of)? (<ingredient>)? (makes|does|is|gives|gets|covers|for|do|will do|yields) (me|us|you)? (about|around)? <m:count> (<p:piece>)?',
   ),
   pattern(
-    '(a|one|each|every|per) stem (of)? (<ingredient>)? (makes|does|is|gives|gets|covers|for|do|will do|yields) (me|us|you)? (about|around)? <m:count> (<p:piece>)?',
+    '<m:count> (<p:piece>) (come|comes|coming|made|cut)? (from|out of|outta|off|per) (each|every|a|one|the)? (single|whole)? (<n:count>)? (bunch|bunches|wrap|bundle) (of)? (<ingredient>)?',
   ),
-  pattern('<m:count> (<p:piece>) (from|out of|outta|off|per) (each|every|a|one|the)? (bunch|bunches|wrap|bundle) (of)? (<ingredient>)?'),
 ];
 const stemCount = pattern(
   '(<n:amount>|half a) (<ingredient>)? (stem|stems) (in|into|per|each|a|for|to|/|go in|goes in|go into|goes into|of flowers)? (each|a|every|per|an)? (<each>|<p:piece>)',
@@ -110,6 +116,8 @@ export const yields = (reader: Reader, start: number, end: number): Finding | un
     // "1 stem does 3-4 bouts": how many is not said.
     if (match.kept['m']?.number?.max !== undefined || match.kept['n']?.number?.max !== undefined)
       return { start: match.start, end: match.end, held: true };
+    const after = reader.tokens[match.end];
+    if (form === ofOneFlower && match.end < end && after?.kind !== 'line' && !closes.test(after?.text ?? '')) continue;
     // "2 roses each for 20 bouts" go into one.
     if (/^(each|apiece)$/.test(reader.tokens[match.start + 2]?.text ?? '')) continue;
     // "1 rose and 2 jasmine for one buttonhole": more than one of the goods is a recipe.

@@ -4,6 +4,7 @@ import { withApostrophes } from './apostrophes.ts';
 import { boxesAsGoods } from './boxes-as-goods.ts';
 import { type CleanText, cleanText, ownWords } from './clean-text.ts';
 import { withClientFlowers } from './client-flowers.ts';
+import { withCountsLess } from './count-less.ts';
 import { withoutCourtesy } from './courtesy.ts';
 import { joinEachChoices } from './each-choices.ts';
 import { joinHourWords } from './hour-words.ts';
@@ -18,6 +19,7 @@ import { joinUnits } from './number-units.ts';
 import { joinNumberWords } from './number-words.ts';
 import { withKindMeant } from './other-kind-meant.ts';
 import { splitPricedStrokes } from './priced-strokes.ts';
+import { withOthers } from './remaining-ones.ts';
 import { withoutAsking } from './requests.ts';
 import { joinSecondCounts } from './second-counts.ts';
 import { isEnd } from './sentence-end.ts';
@@ -129,11 +131,13 @@ const stages: readonly ((tokens: readonly Token[]) => readonly Token[])[] = [
   joinHoursAndMinutes,
   joinRanges,
   nameWords,
+  withCountsLess,
   joinLots,
   boxesAsGoods,
   mountsAsGoods,
   withoutOwners,
   withKindMeant,
+  withOthers,
   joinEachChoices,
   joinSecondCounts,
   withoutUnchanged,

@@ -40,7 +40,19 @@ const dozenFrom = (tokens: readonly Token[], index: number, amount: Decimal, app
 const tellsOfPeople =
   /^(from|for|at|in|on|with|who|who's|whos|is|are|was|were|has|have|had|want|wants|wanted|need|needs|said|say|says|would|will|can|came|come|coming|getting|get|got|just|now|to|that|rang|called|call|booked|moved|changed|cancelled|confirmed|asked|ask|asking|happy|like|liked|love|loved|and|or|but|,|\.|:|;|\?|!|-|\))?$/;
 
-const openers = new Set([...articles, 'half', 'couple', 'pair', 'baker', "baker's", 'bakers', 'hundred']);
+// "score of lapels for the lunch": twenty; "the score of the match" is none.
+const isScoreOf = (tokens: readonly Token[], index: number): boolean => {
+  const [before, next, thing] = [tokens[index - 1], tokens[index + 1], tokens[index + 2]];
+  if (tokens[index]?.text !== 'score' || next?.text !== 'of' || thing?.kind !== 'word' || /^(the|a|our|this|that)$/.test(thing.text))
+    return false;
+  return (
+    before === undefined ||
+    before.kind !== 'word' ||
+    /^(need|needs|want|wants|order|ordering|quote|about|and|do|doing|for|another)$/.test(before.text)
+  );
+};
+
+const openers = new Set([...articles, 'score', 'half', 'couple', 'pair', 'baker', "baker's", 'bakers', 'hundred']);
 const mayOpen = (token: Token): boolean => openers.has(token.text) || isDozen(token) || value(token) !== undefined;
 
 // A leading numeral, number word, "a", "half" or "a couple", before dozen or a scale.
@@ -61,7 +73,7 @@ const head = (tokens: readonly Token[], start: number): { amount: Decimal; next:
   if (token.text === 'half') {
     const article = articles.has(tokens[start + 1]?.text ?? '') ? 1 : 0;
     const many = tokens[start + 1 + article]; // "half a lakh"
-    return isDozen(many) || scaleOf(many) === lakh || many?.text === 'grand'
+    return isDozen(many) || scaleOf(many) === lakh || many?.text === 'grand' || many?.text === 'score'
       ? { amount: decimal('0.5'), next: start + 1 + article, worded: true, approx: false }
       : undefined;
   }
@@ -88,7 +100,8 @@ const head = (tokens: readonly Token[], start: number): { amount: Decimal; next:
       ? { amount: decimal(1), next: start + 1, worded: true, approx: false }
       : undefined;
   }
-  if (isDozen(token) || token.text === 'hundred') return { amount: decimal(1), next: start, worded: true, approx: false };
+  if (isDozen(token) || token.text === 'hundred' || isScoreOf(tokens, start))
+    return { amount: decimal(1), next: start, worded: true, approx: false };
   const ten = tensAndUnits(tokens, start);
   if (ten === undefined) return undefined;
   const half = andHalf(tokens, ten.next);
@@ -126,6 +139,8 @@ const join = (tokens: readonly Token[], start: number): (Joined & { worded: bool
   if (!first.worded && priceSign.test(tokens[start - 1]?.text ?? '') && (scaleOf(tokens[next]) ?? 0) < 1000) return undefined;
   if (isDozen(tokens[next])) return { ...dozenFrom(tokens, next + 1, first.amount, first.approx), worded: first.worded };
   const scale = scaleOf(tokens[next]);
+  // "by a score of 24 to 20": no twenty.
+  if (tokens[next]?.text === 'score' && tokens[next + 1]?.text === 'of' && tokens[next + 2]?.number !== undefined) return undefined;
   const gluedK = tokens[next]?.text !== 'k' || tokens[next]?.glued === true || ofBudget(tokens, start);
   if (scale !== undefined && gluedK && !(tokens[next]?.text === 'score' && !first.worded)) {
     const and = isAnd(tokens[next + 1]) ? 1 : 0;

@@ -28,6 +28,17 @@ const full: Readonly<Record<string, string>> = {
   mair: 'more',
   insteid: 'instead',
   naw: 'no',
+  ae: 'of',
+  cannae: "can't",
+  willnae: "won't",
+  winnae: "won't",
+  wouldnae: "wouldn't",
+  doesnae: "doesn't",
+  dinnae: "don't",
+  dinna: "don't",
+  gonnae: 'gonna',
+  needin: 'needing',
+  wantin: 'wanting',
   oor: 'our',
   wur: 'our',
   flooer: 'flower',
@@ -183,6 +194,11 @@ export const writtenOut = (given: readonly Token[]): readonly Token[] => {
     if (letter !== undefined) return changed(token, { text: letter });
     if (token.text === 'bk' && moves.test(tokens[index - 1]?.text ?? '')) return changed(token, { text: 'back' });
     if (isAre(tokens, index)) return changed(token, { text: 'are' });
+    // "she'll no pay mair": not
+    if (token.text === 'no' && /^[a-z]+'ll$/.test(tokens[index - 1]?.text ?? '') && tokens[index + 1]?.kind === 'word')
+      return changed(token, { text: 'not' });
+    // "the 31st o june"
+    if (/^o'?$/.test(token.text) && /^(st|nd|rd|th)$/.test(tokens[index - 1]?.text ?? '')) return changed(token, { text: 'of' });
     if (token.text === 'n' && tokens[index + 1]?.text === 'a' && tokens[index + 2]?.text === 'half') return changed(token, { text: 'and' });
     // "ten days from now": nothing has changed by it.
     if (token.text === 'now' && tokens[index - 1]?.text === 'from' && tokens[index + 1]?.text !== 'on')

@@ -17,7 +17,9 @@ export const allWords = wordList(`
 export const fromWords = wordList(`
   from, starting at, starting from, start at, starts at, at least, min, minimum, not less than, no less than, upwards of, starting,
   starts from, and up, onwards, upwards, can't do under, cant do under, cannot do under, can't go under, cant go under, can't do below, can't go below,
-  cant go below, can't do less than, cant do less than, can't do it under, cant do it under, can't do them under, can't do any for under, not under, nothing under
+  cant go below, can't do less than, cant do less than, can't do it under, cant do it under, can't do them under, can't do any for under, not under, nothing under,
+  not pay less than, won't pay less than, can't pay less than, can't be less than, cant be less than, not be less than, won't be less than, not go less than, can't go lower than, cant go lower than, cannot go lower than, won't go lower than, wont go lower than,
+  not go lower than, not go below, won't go below, wont go below, cannot go below, not go under, won't go under, wont go under, never less than, not charge less than, won't charge less than
 `);
 export const upToWords = wordList(`
   up to, upto, max, maximum, no more than, not more than, at most, under, less than, cap, capped at, cap of, below, not over, max of,
@@ -27,7 +29,10 @@ export const upToWords = wordList(`
   cannot go above, wont go above, won't go above, dont want to spend over, don't want to spend over, doesnt want to spend over, doesn't want to spend over, dont want to spend more than,
   don't want to spend more than, doesnt want to spend more than, doesn't want to spend more than, not spend over, not spend more than,
   doesn't want to pay more than, doesnt want to pay more than, don't want to pay more than, dont want to pay more than, not pay more than, won't pay more than,
-  wont pay more than, can't pay more than, cant pay more than, won't spend more than, wont spend more than, doesn't want to pay over, don't want to pay over
+  wont pay more than, can't pay more than, cant pay more than, won't spend more than, wont spend more than, doesn't want to pay over, don't want to pay over,
+  not pay over, won't pay over, wont pay over, can't pay over, cant pay over, never pay more than, never pay over, never go over, wouldn't pay more than, wouldnt pay more than, wouldn't pay over, wouldn't go over, wouldnt go over, not gonna pay more than, not gonna pay over,
+  no gonna pay more than, not gonna go over, no gonna go over, refuses to pay more than, refuse to pay more than, refuses to pay over, refuses to go over, won't go higher than, wont go higher than, can't go higher than, cant go higher than, cannot go higher than, not go higher than, not go above,
+  won't stretch past, can't stretch past, not stretch past, not go past, won't go past, can't go past
 `);
 export const budgetWords = wordList(`
   budget, budget's, budget of, budget is, budget around, to spend, has to spend, budgeted, bugdet, buget, budgt, spend, to play with,

@@ -62,7 +62,7 @@ export const goodsNames = wordList(`
   wire, florist wire, bullion wire, pin, pearl pin, boutonniere pin, corsage pin, buttonhole pin, lapel pin, magnet, boutonniere
   magnet, corsage magnet, buttonhole magnet, magnet backing, glue, glue stick, floral glue, cold glue, twig, larch twig, birch twig,
   spray carnation, paper daisy, silica, pearl, bead, feather, moss, clay, berry, sea holly, hellebore, veronica, sweet pea,
- sunflower, lily, calla lily, iris, dahlia, snapdragon, stock flower, aster, cornflower, myrtle, thyme, mint, sage,
+ sunflower, baby rose, baby eucalyptus, baby gum, safari sunset, sunset safari, lily, calla lily, iris, dahlia, snapdragon, stock flower, aster, cornflower, myrtle, thyme, mint, sage,
   viburnum, senecio, dusty miller, brunia, kangaroo paw, everlasting, thryptomene, geraldton wax, flannel flower, tea tree, lotus
   pod, cotton, cotton boll, oat, barley, quaking grass, grass, reed, mimosa, wattle, acacia, everlasting daisy, xerochrysum,
   rhodanthe, honesty, lunaria, poppy, pine, cone, pine cone, cedar, juniper, holly, mistletoe, camellia, gardenia, magnolia,
