@@ -12,6 +12,8 @@ const priced = pattern('(,|and|&|+|;|:|plus|then|-)? <n:count> (<d:word>)? (ones
 const worn = pattern(
   '(,|-|and|&|+|;|plus|then) <n:count> (x)? for (the|his|her|their|my|our)? (<role>|<bench>|family|families|kids|children|everyone else|the rest)',
 );
+const onePerson =
+  /^(groom|bride|best man|bestman|mob|mog|fob|fog|maid of honour|maid of honor|mother of the bride|mother of the groom|father of the bride)$/;
 const owned = pattern('(,|and|&|+|;|plus|then)? (the|for|for the)? (<owner>|<role>) <n:count> (x)? (@|at) (<money>|<plain>)');
 const freshForms = [owned, priced];
 const goingOn = [owned, priced, worn];
@@ -65,6 +67,9 @@ const moreAt = (reader: Reader, index: number): More | undefined => {
   if (!reader.free(countIndex)) return undefined;
   // "2 crowns for flower girls 38 each and one for the bride 85": the price stands behind who wears it.
   const forWhom = fresh ? undefined : worn.at(tokens, from, tokens.length);
+  // "12 each and 15 for the groom": one man wears no fifteen.
+  if (forWhom?.kept['n'] === count && onePerson.test(tokens[forWhom.end - 1]?.text ?? '') && Number(count.number?.amount) > 2)
+    return undefined;
   return { count, countIndex, end: forWhom?.kept['n'] === count ? forWhom.end : countIndex + 1 };
 };
 

@@ -23,8 +23,8 @@ const share = (name: string): string =>
   `(the|with|with the|another|and)? (other|others|remaining)? <${name}:count> (x|of them|of these|of those|of em|of which|others|ones)? ${at(name)}`;
 const restAt = `(the|all the|with the)? (<r:role>|others|other ones|remaining|remaining ones|remainder) (of them)? ${at('b')}`;
 const counted = [
+  pattern(`${whole} ${share('a')} ${link} (${share('c')} ${link})? ${restAt} (\\))?`),
   pattern(`${whole} ${share('a')} ${link} ${share('b')} (${link} ${share('c')})? (\\))?`),
-  pattern(`${whole} ${share('a')} ${link} ${restAt} (\\))?`),
 ];
 const saysRest = /^(other|others|rest|remaining|remainder|other ones|rest of them)$/;
 
@@ -45,11 +45,15 @@ export const withoutSum = (mentions: readonly Mention[], prices: readonly Price[
 
 const amount = (token: Token | undefined): number => Number(token?.number?.amount);
 
-const ofOne = (piece: PieceKind, count: number, cost: Token, more: object = {}): Unworded => ({
+const ofOne = (piece: PieceKind, count: number, cost: Token, more: object = {}, money: Token = cost): Unworded => ({
   fact: 'pieces',
   piece,
   count,
-  price: { amount: cost.number?.amount ?? '0', per: 'each', ...currencyFields(cost.number as NonNullable<Token['number']>) },
+  price: {
+    amount: cost.number?.amount ?? '0',
+    per: 'each',
+    ...currencyFields((cost.number?.form === 'money' ? cost : money).number as NonNullable<Token['number']>),
+  },
   ...more,
 });
 
@@ -61,7 +65,7 @@ const countedShares = (reader: Reader): Finding | undefined => {
   const shares = [[a, ap] as const, [b, bp] as const, [c, cp] as const].flatMap(([count, cost]) =>
     count === undefined || cost === undefined ? [] : [{ count: amount(count), cost }],
   );
-  const rest = amount(w) - amount(a); // where the second share is all that is left
+  const rest = amount(w) - amount(a) - (c === undefined ? 0 : amount(c)); // where the last share is all that is left
   if (b === undefined && bp !== undefined && rest > 0) shares.push({ count: rest, cost: bp });
   const sum = shares.reduce((all, { count }) => all + count, 0);
   if (w?.number?.max !== undefined) return undefined;
@@ -69,11 +73,13 @@ const countedShares = (reader: Reader): Finding | undefined => {
   // Shares that do not make the whole up say nothing sure of either.
   if (sum !== amount(w)) return { start: match.start, end: match.end, held: true };
   const piece = k?.means['piece'] as PieceKind;
+  // "five at twelve quid and the rest at nine": pounds too.
+  const money = shares.find(({ cost }) => cost.number?.form === 'money')?.cost;
   return found(
     reader,
     match.start,
     match.end,
-    shares.map(({ count, cost }) => ofOne(piece, count, cost)),
+    shares.map(({ count, cost }) => ofOne(piece, count, cost, {}, money)),
   );
 };
 

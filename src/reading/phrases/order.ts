@@ -4,6 +4,7 @@ import { problem } from '../../values/result.ts';
 import type { Fact } from '../fact.ts';
 import { namedBefore, needed, pairPrices, pricedOnly, withListed } from '../order/apart-counts.ts';
 import { settleBundles } from '../order/bundles.ts';
+import { certain } from '../order/certain-ones.ts';
 import { withoutCheckSums } from '../order/check-sums.ts';
 import { countsOfAll } from '../order/counts-of-all.ts';
 import { withCurrencySaid } from '../order/currency-said.ts';
@@ -40,26 +41,6 @@ import type { Ask } from '../reading.ts';
 
 // "we quoted 18 each last year" is another job's price.
 const lastTime = pattern('(last|previous) (year|time|season|month|week|wedding|event|one|job)');
-
-const wanted = new Set('need want needs wants and + & , plus order quote doing making also with make do'.split(' '));
-
-const sharesOut = pattern('<role> (gets|get|has|have|takes|needs|wants|:|-)? <count> (plus|and|&|\\+|n)');
-// "a crown" counts only in a list or after "need"; in talk it is just a crown.
-const certain = (reader: Reader, mentions: readonly Mention[], prices: readonly Price[]): Mention[] => {
-  const numbered = mentions.some((mention) => mention.count !== undefined);
-  return mentions.map((mention) => {
-    if (mention.exact !== 1) return mention;
-    const before = reader.tokens[mention.start - 1];
-    const { exact: _, countIndex: __, ...unnumbered } = mention;
-    // "groom gets 2 plus a bout": two of what was said before, and the bout may be his that is ordered already.
-    if (
-      /^(plus|and|&|\+|n)$/.test(before?.text ?? '') &&
-      sharesOut.in(reader.tokens, mention.start - 4, mention.start)?.end === mention.start
-    )
-      return unnumbered;
-    return numbered || prices.length > 0 || (before !== undefined && wanted.has(before.text)) ? mention : unnumbered;
-  });
-};
 
 const takes = (reader: Reader, mentions: readonly Mention[], prices: readonly Price[]): number[] => {
   const tokens = new Set<number>();
