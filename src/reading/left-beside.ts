@@ -31,6 +31,11 @@ const comesTo = (facts: readonly Fact[]): readonly string[] => {
   });
 };
 
+// "16.50 each, no hang on 17.50": what is put right is not what was read.
+const putsRight = /^(no|nope|wait|no wait|hang|hang on|hold|hold on|sorry|soz|oops|whoops|actually|rather|meant|correction)$/;
+const isPutRight = (tokens: readonly Token[], index: number): boolean =>
+  tokens[index]?.number?.form === 'plain' && tokens.slice(Math.max(0, index - 3), index).some(({ text }) => putsRight.test(text));
+
 /** `isUnread`: nobody took it; `isHeld`: kept from all, as none of the order's or as not to be told. */
 interface Left {
   readonly isUnread: (index: number) => boolean;
@@ -43,6 +48,7 @@ const isLeftOver = (tokens: readonly Token[], { isUnread, isHeld }: Left, facts:
   const known = comesTo(facts);
   const ofGoods = facts.every(({ fact }) => fact === 'pack');
   return tokens.some(({ number, means }, index) => {
+    if (isUnread(index) && isPutRight(tokens, index)) return true;
     // Steps of a price, and what flowers somebody else had, are held on purpose.
     if (!(means['piece'] !== undefined || (number?.form === 'money' && !ofGoods) ? isLeft(index) : isUnread(index))) return false;
     if (isOthers(tokens, index)) return false;

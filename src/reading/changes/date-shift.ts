@@ -5,7 +5,7 @@ import type { Token } from '../text/token.ts';
 import { anyOccasion } from '../words/occasion-words.ts';
 
 const shiftForm = pattern(
-  `(wedding's|event's|party's|do's|everything's|ceremony's|gala's|they've|theyve|preponed|advanced|moved|move|pushed|push|postponed|postpone|delayed|brought|bring|shifted|shift|rescheduled|slid|slipped|bumped|bump|nudged|knocked|put|back|forward|forwards|moving|changed|is|it's|its|now|event|date|wedding|been) (it|the|date|event|wedding|their|that|date's|is|been|has|everything|put|set|back)? (date|event|wedding|${anyOccasion}|service|one|back|off|forward|forwards|out|on|up|preponed|postponed|moved|pushed|put|set)? (back|off|forward|forwards|out|on|up|by|now)? (by|for|a further|another|about|exactly|only|just){0,2} (<d:duration>|a week|exactly a week|a day|a fortnight|a month|one week|one day|week|fortnight|day) (later|earlier|forward|forwards|back|sooner|on|out|early|late)?`,
+  `(wedding's|event's|party's|do's|everything's|thing's|thing|ceremony's|gala's|they've|theyve|preponed|advanced|moved|move|pushed|push|postponed|postpone|delayed|brought|bring|shifted|shift|rescheduled|slid|slipped|bumped|bump|nudged|knocked|put|back|forward|forwards|moving|changed|is|it's|its|now|event|date|wedding|been) (it|the|date|event|wedding|their|that|date's|is|been|has|everything|put|set|back)? (date|event|wedding|${anyOccasion}|service|one|back|off|forward|forwards|out|on|up|preponed|postponed|moved|pushed|put|set)? (back|off|forward|forwards|out|on|up|by|now)? (by|for|a further|another|about|exactly|only|just){0,2} (<d:duration>|a week|exactly a week|a day|a fortnight|a month|one week|one day|week|fortnight|day) (later|earlier|forward|forwards|back|sooner|on|out|early|late)?`,
 );
 
 // "a week later", and nothing else

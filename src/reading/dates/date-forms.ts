@@ -13,6 +13,7 @@ import { asDay, build, insteadOf, monthOfToken, withWeekday, yearFrom } from './
 import { dayBeside } from './days-beside.ts';
 import { named, several } from './named-dates.ts';
 import { nthDay } from './nth-days.ts';
+import { numberedMonth, strokedYear } from './numbered-months.ts';
 import { oneAfter } from './one-after.ts';
 import { dayWithWeekday, vague, weekdayWithDay } from './part-dates.ts';
 import { relativeForms } from './relative-days.ts';
@@ -37,7 +38,8 @@ const monthForms = (tokens: readonly Token[], index: number, context: ReadingCon
     const match = form.at(tokens, index, tokens.length);
     if (match === undefined) continue;
     const { d, m, y, w } = match.kept;
-    const day = asDay(d);
+    const either = d?.number?.or?.length === 2 ? d.number.or.map(Number) : []; // "april 10 or 17"
+    const day = asDay(d) ?? either[0];
     if (form === dayAndMonth && isPriceBeforeDay(tokens, index, match)) continue;
     if (day === undefined || (w === undefined && m !== undefined && m.text === 'sun')) continue;
     if (
@@ -54,10 +56,12 @@ const monthForms = (tokens: readonly Token[], index: number, context: ReadingCon
     // "may 20 be enough": "may" is a month here only with a day that stands alone.
     if (m?.text === 'may' && form === monthAndDay && tokens[end] !== undefined && isA(tokens[end], 'piece')) continue;
     const date = build(context, monthOfToken(m), day, year);
+    const other = either[1] === undefined ? undefined : build(context, monthOfToken(m), either[1], year);
     const read: DateRead = {
       start: index,
       end: trimmed(tokens, end),
-      days: date === undefined ? [] : [date],
+      days: [date, other].flatMap((each) => each ?? []),
+      ...(other === undefined ? {} : { why: 'which date' as const }),
       ...(date === undefined ? insteadOf(context, monthOfToken(m), day, year) : {}),
       ...(year === undefined ? { yearAssumed: true } : {}),
       ...(date !== undefined && date < context.today ? { past: true } : {}),
@@ -78,26 +82,6 @@ const near = (read: DateRead): DateRead => {
   const [day] = read.days;
   if (day === undefined || read.days.length > 1 || read.past === true) return read;
   return { ...read, days: [...new Set([day, ...weekendAround(day)])].sort(), why: 'which day' };
-};
-
-// "Sat Aug 7/27": the day and the year with a stroke between them.
-const monthAndStroke = pattern('(<w:weekday>)? (,)? <m:month> <s:slashed>');
-const strokedYear = (tokens: readonly Token[], index: number, context: ReadingContext): DateRead | undefined => {
-  const match = monthAndStroke.at(tokens, index, tokens.length);
-  const [day = 0, year = 0, third] = match?.kept['s']?.number?.parts ?? [];
-  if (match === undefined || third !== undefined || day < 1 || day > 31 || year < 20 || year > 99) return undefined;
-  const date = build(context, monthOfToken(match.kept['m']), day, 2000 + year);
-  return withWeekday({ start: index, end: match.end, days: date === undefined ? [] : [date] }, match.kept['w'], context);
-};
-
-// "the 5th of the 6th"
-const ofMonthNumber = pattern('(the)? <d:ordinal> (of|day of) (the)? <e:ordinal> (month)?');
-const numberedMonth = (tokens: readonly Token[], index: number, context: ReadingContext): DateRead | undefined => {
-  const match = ofMonthNumber.at(tokens, index, tokens.length);
-  const [day, month] = [asDay(match?.kept['d']), Number(match?.kept['e']?.number?.amount)];
-  if (match === undefined || day === undefined || month > 12) return undefined;
-  const date = build(context, month, day, undefined);
-  return { start: index, end: match.end, days: date === undefined ? [] : [date], yearAssumed: true };
 };
 
 const isPrice = (tokens: readonly Token[], index: number): boolean =>

@@ -18,6 +18,7 @@ import {
   lossForms,
   minusForm,
   mishap,
+  noneLeft,
   oneLeft,
   saysLeft,
   spareForm,
@@ -175,9 +176,7 @@ const findPart = (reader: Reader, part: Part, likely: readonly Form[]): Finding[
     sweep(
       form,
       (match) =>
-        (at === 2 && !saysLeft(tokens, match, anything)) ||
-        otherLeft.at(tokens, match.end, part.end) !== undefined ||
-        guests.test(match.kept['role']?.text ?? '')
+        (at === 2 && !saysLeft(tokens, match, anything)) || otherLeft.at(tokens, match.end, part.end) !== undefined || noneLeft(match)
           ? undefined
           : { fact: 'left', count: amountOf(match.kept['n']), ...pieceIn(match) },
       at === 3,
@@ -191,7 +190,6 @@ const lost: Build = (match) => ({
   count: match.kept['n'] === undefined ? 1 : amountOf(match.kept['n']),
   ...pieceIn(match),
 });
-const guests = /^(guests?|people|attendees|invites)$/; // "12 guests left" are no pieces
 
 const find = (reader: Reader): Finding[] => {
   const likely = finishedForms.filter(({ form }) => form.might(reader.tokens));

@@ -13,6 +13,7 @@ import { lossThenCount } from '../progress/loss-then-count.ts';
 import { withoutRest } from '../progress/part-done.ts';
 import { sumsBehind } from '../progress/sum-behind.ts';
 import { summed } from '../progress/sums.ts';
+import { wasToDo } from '../progress/was-to-do.ts';
 import { withoutReasons } from '../progress/why-remade.ts';
 import { workClauses, workTold } from '../progress/work-clauses.ts';
 import type { Part } from '../text/message.ts';
@@ -86,6 +87,7 @@ const behindTaken = (reader: Reader): Finding[] =>
 const find = (reader: Reader): Finding[] => {
   const first = withBeside(reader, [
     ...byNobody(reader),
+    ...wasToDo(reader),
     ...bySeveral(reader),
     ...byTwo(reader),
     ...countsThenKinds(reader),

@@ -76,6 +76,9 @@ const pricesThese = (tokens: readonly Token[], { start, end }: Match): boolean =
   /^(remaining|balance)$/.test(tokens[start]?.text ?? '') &&
   ([2, 3, 4, 5].some((by) => priceAhead.at(tokens, start - by, start + 1)?.end === start + 1) ||
     priceBehind.at(tokens, end, tokens.length) !== undefined);
+const guests = /^(guests?|people|attendees|invites)$/;
+/** "12 guests left" are no pieces. */
+export const noneLeft = ({ kept }: Match): boolean => guests.test(kept['role']?.text ?? '');
 /** Whether a loose form truly speaks of what is left. */
 export const saysLeft = (tokens: readonly Token[], match: Match, besideWork: boolean): boolean => {
   const stretch = tokens.slice(match.start, match.end);

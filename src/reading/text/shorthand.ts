@@ -19,6 +19,8 @@ const full: Readonly<Record<string, string>> = {
   abt: 'about',
   nowt: 'nothing',
   jst: 'just',
+  flwr: 'flower',
+  flwrs: 'flowers',
   // as some say it in Scotland and the north of England
   whit: 'what',
   fae: 'from',
