@@ -15,6 +15,7 @@ import { named, several } from './named-dates.ts';
 import { nthDay } from './nth-days.ts';
 import { numberedMonth, strokedYear } from './numbered-months.ts';
 import { oneAfter } from './one-after.ts';
+import { orElse } from './or-else.ts';
 import { dayWithWeekday, vague, weekdayWithDay } from './part-dates.ts';
 import { relativeForms } from './relative-days.ts';
 import { slashForms } from './slash-dates.ts';
@@ -70,7 +71,7 @@ const monthForms = (tokens: readonly Token[], index: number, context: ReadingCon
     const weekend = w === undefined && year === undefined ? weekendBehind.at(tokens, said.end, tokens.length) : undefined;
     if (weekend !== undefined && date !== undefined && said.days.length === 1)
       return { ...said, end: weekend.end, days: weekendAround(date), why: 'which day', within: daysOfWeekend(date) };
-    return isRough(tokens, index, d) ? near(said) : said;
+    return isRough(tokens, index, d) ? near(said) : orElse(tokens, said, monthOfToken(m), year, context);
   }
   return undefined;
 };
