@@ -22,7 +22,11 @@ export const certain = ({ tokens }: Reader, mentions: readonly Mention[], prices
     const goesOn = before !== undefined && wanted.has(before.text) && dropped !== mention.start - 1;
     const besideShare =
       /^(plus|and|&|\+|n)$/.test(before?.text ?? '') && sharesOut.in(tokens, mention.start - 4, mention.start)?.end === mention.start;
-    if (!besideShare && (numbered || prices.length > 0 || listed || goesOn)) return mention;
+    // "12 plus vat a bout": what one costs
+    const priced =
+      /^(a|an)$/.test(tokens[mention.index - 1]?.text ?? '') &&
+      prices.some(({ pieceIndex, per, index }) => pieceIndex === mention.index && per === 'each' && index < mention.start);
+    if (!besideShare && !priced && (numbered || prices.length > 0 || listed || goesOn)) return mention;
     dropped = mention.end;
     const { exact: _, countIndex: __, ...unnumbered } = mention;
     return unnumbered;

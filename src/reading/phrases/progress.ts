@@ -3,7 +3,6 @@
 import { onOtherWork } from '../held/other-work-alone.ts';
 import { anyIn, type Match, type Pattern, pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader, type Unworded } from '../phrase.ts';
-import { boxedAtPrice } from '../progress/boxed-at-price.ts';
 import { allBut, allButFirst, downAndLeft } from '../progress/but-not-all.ts';
 import { countedForms, doneAnywhere } from '../progress/counted-forms.ts';
 import { intent } from '../progress/done-words.ts';
@@ -27,6 +26,7 @@ import {
 } from '../progress/losses.ts';
 import { amountOf, type Build, pieceIn } from '../progress/made-facts.ts';
 import { makeGood } from '../progress/made-good.ts';
+import { tellsNoWork } from '../progress/no-work-done.ts';
 import { oneOfTheirs, onesLeft, otherLeft } from '../progress/ones-left.ts';
 import { nearly, partial, withoutRest } from '../progress/part-done.ts';
 import { bareShare, halfAlone, sharesByKind } from '../progress/shares.ts';
@@ -193,9 +193,7 @@ const lost: Build = (match) => ({
 
 const find = (reader: Reader): Finding[] => {
   const likely = finishedForms.filter(({ form }) => form.might(reader.tokens));
-  const parts = reader.message.parts
-    .slice(0, 60)
-    .filter((part) => !onOtherWork(reader, part) && boxedAtPrice.in(reader.tokens, part.start, part.end) === undefined);
+  const parts = reader.message.parts.slice(0, 60).filter((part) => !onOtherWork(reader, part) && !tellsNoWork(reader, part));
   return inOrder([
     ...bareShare(reader),
     ...sharesByKind(reader),

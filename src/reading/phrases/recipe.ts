@@ -51,6 +51,10 @@ const besides = (reader: Reader, { start, end }: Stretch): boolean => {
   return /^(also|and also|add|adding|plus|include|put in|pop in|throw in|an? extra|extra)\b|\b(too|as well|also)$/.test(words.join(' '));
 };
 
+const ofSomebody = pattern(
+  '<unlisted> (wants|needs|wanted|asked for|has asked for|would like|likes|is having) (a|an|his|her|their|one) (<material>)? <piece> (w|with|in|that has)',
+);
+
 const bounded = pattern(
   '(no more than|max|maximum|maximum of|max of|at most|at least|min|minimum|minimum of|under|less than|fewer than|over|more than|<upTo>) <count> (<material>)? (stems|stem|flowers|heads|bits|things|<ingredient>) (max|tops)? (a|per|each|in a|in each|on a|/) (<piece>|one)',
 );
@@ -61,6 +65,11 @@ const find = (reader: Reader): Finding[] => {
   for (const told of joinedLines(reader, reader.untouched().slice(0, 60))) {
     const part = withoutTail(reader, withoutRemark(reader, told));
     if (part.end - part.start > 60 || stepDone.in(reader.tokens, part.start, part.end) !== undefined) continue;
+    // "tyler wants a bout w blue ribbon": one person's, and nobody knows whose
+    if (ofSomebody.at(reader.tokens, part.start, part.end) !== undefined) {
+      findings.push({ start: part.start, end: part.end, held: true });
+      continue;
+    }
     // "no more than 3 stems a bout" says how many there may be, and not how many there are.
     if (bounded.in(reader.tokens, part.start, part.end) !== undefined) {
       findings.push({ start: part.start, end: part.end, held: true });

@@ -37,7 +37,7 @@ const manyOf = (one: string): string => {
 /** How many the words stand for by themselves; several may be any number. */
 export type Stands = 1 | 2 | 'several';
 const all: readonly (readonly [string, Stands])[] = [
-  ...ones.map((one) => [manyOf(one), 'several'] as const),
+  ...ones.filter((one) => !/chair$/.test(one)).map((one) => [manyOf(one), 'several'] as const), // "12 chairs" are sat on
   ...alike.map((word) => [word, 'several'] as const),
   ...ones.map((one) => [one, 1] as const),
   ...pairs.map((word) => [word, 2] as const),
