@@ -1,6 +1,7 @@
 // What a reply means while a question of ours is open: a bare "45", "each", "the first one", "friday". A message that says something
 // else is read as usual; numbers without a unit never bind outside an open question.
 
+import { answered } from './answered.ts';
 import { dateAt } from './dates/date-forms.ts';
 import type { Fact } from './fact.ts';
 import { packHolds } from './goods/pack-holds.ts';
@@ -180,18 +181,6 @@ const missing = (message: Message, open: Extract<OpenQuestion, { kind: 'missing'
   return undefined;
 };
 
-// "ok 400 it is": so many pieces are rare, and it may be what all of them come to. Common practice, no source.
-const rareCount = 200;
-const countOrTotal = (fact: Fact): Reading => {
-  if (fact.fact !== 'pieces' || fact.count < rareCount || fact.countMax !== undefined) return reading([fact]);
-  const { count, words } = fact;
-  const choices: Choice[] = [
-    { words: `${count} pieces`, facts: [fact] },
-    { words: `${count} in all`, facts: [{ fact: 'price', amount: String(count), per: 'all', words }] },
-  ];
-  return { ...reading([]), asks: [{ about: 'count', why: 'which number', words, choices }] };
-};
-
 /** The reading of a message that answers our open question; undefined when it does not. */
 export const answerOpenQuestion = (text: string, context: ReadingContext): Reading | undefined => {
   const { open } = context;
@@ -203,5 +192,5 @@ export const answerOpenQuestion = (text: string, context: ReadingContext): Readi
     return choice === undefined ? undefined : reading(choice.facts);
   }
   const fact = open.kind === 'missing' ? missing(message, open, context) : open.kind === 'pack' ? packHolds(message, open) : undefined;
-  return fact === undefined ? undefined : countOrTotal(fact);
+  return fact === undefined ? undefined : answered(fact);
 };

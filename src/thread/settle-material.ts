@@ -29,7 +29,10 @@ export const settleSomeMaterial = (state: EventState, change: Change): Settled =
   if (kind === undefined || state.lines.length === 0) return { kind: 'problem', problem: problem('nothing-ordered', {}) };
   const of = (piece: PieceKind) =>
     numbersOf(change, orderedOf(state, piece)).map(
-      (some): Choice => ({ words: `${some} ${piece}${some === 1 ? '' : 's'}`, facts: [{ ...change, piece, some }] }),
+      (some): Choice => ({
+        words: `${some} ${piece === 'unspecified' ? 'piece' : piece}${some === 1 ? '' : 's'}`,
+        facts: [{ ...change, piece, some }],
+      }),
     );
   const fits = (piece: PieceKind): boolean => numbersOf(change, orderedOf(state, piece)).every((some) => some <= orderedOf(state, piece));
   if (another !== undefined) return asked('piece', 'which piece', change, kindsMeant(state, undefined).filter(fits).flatMap(of));

@@ -38,6 +38,10 @@ describe('what is asked or refused', () => {
     expect(reply).toContain('Say: 4 buttonholes / 5 buttonholes');
     expect(await replyTo(['9 bouts at 14 inc, sat 13 march', 'half of them dried', '5 buttonholes'])).toContain('5 buttonholes dried');
   });
+  test('of pieces nobody has named', async () => {
+    expect(await replyTo(['45 pieces at 20 inc', 'half of them dried'])).toContain('Say: 22 pieces / 23 pieces');
+    expect(await replyTo(['45 pieces at 20 inc', '50 of them dried'])).toContain('There are 45 pieces, not 50.');
+  });
   test('of which kind, and only of kinds that are so many', async () => {
     const order = '20 bouts at 14 inc, 4 corsages at 30 inc, sat 13 march';
     expect(await replyTo([order, 'make 2 of them dried'])).toContain('Say: 2 buttonholes / 2 corsages');

@@ -5,6 +5,10 @@ import { replyTo } from '../support/plain-studio.ts';
 
 it.each([
   [['30 bouts at 12 inc', 'make it 36'], /^What does “make it 36” set\?\nSay: 36 pieces \/ 36 each/],
+  // No price yet: “at what price each?” is open, and it may be the number put right.
+  [['45 bouts', 'make it 40'], /^What does “make it 40” set\?\nSay: 40 pieces \/ 40 each/],
+  [['45 bouts', 'make it 40', '40 pieces'], /^Buttonholes: 45 → 40/],
+  [['45 bouts', 'make it 40 each'], /^45 buttonholes at £40\.00/],
   [['30 bouts', '12 done', 'oops 11'], /^What does “oops 11” set\?\nSay: 11 pieces \/ 11 made/],
   [['30 bouts at 12 inc', '12 done', 'oops 11'], /^What does “oops 11” set\?\nSay: 11 pieces \/ 11 each \/ 11 made/],
   [['30 bouts at 12 inc', '12 done', 'oops 11', '11 made'], /^11 of 30 buttonholes made, 19 left\./],

@@ -103,7 +103,7 @@ const sentences: Sentences = {
   'nothing-to-undo': () => text`There is nothing to take back in this thread.`,
   'nothing-ordered': () => text`There are no pieces in this thread yet. Say how many first.`,
   'only-so-many': ({ count, piece, ordered }) =>
-    text`There ${ordered === 1 ? 'is 1' : `are ${ordered}`} ${piece}${ordered === 1 ? '' : 's'}, not ${count}.`,
+    text`There ${ordered === 1 ? 'is 1' : `are ${ordered}`} ${piece === 'unspecified' ? 'piece' : piece}${ordered === 1 ? '' : 's'}, not ${count}.`,
   'no-such-piece': ({ piece, known }) => text`There is no ${piece} in this order. It has: ${list(known)}.`,
   'no-such-wearer': ({ wearer, known }) =>
     known.length === 0
