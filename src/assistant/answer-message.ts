@@ -26,6 +26,7 @@ import { hazardsOf, heardFacts, isHazardAsked, withoutFixings } from './hazards-
 import { isPriceList } from './import-prices.ts';
 import { keepBeside } from './keep-beside.ts';
 import { type KeepingAsked, keepingAsked } from './keeping.ts';
+import { leftUnread } from './left-unread.ts';
 import { type Logged, logDrop, logRewritten, logStated, logUndone, type Standpoint, withCautioned, withQuestion } from './log-entries.ts';
 import type { IncomingMessage, Store } from './ports.ts';
 import { priceTrouble } from './price-trouble.ts';
@@ -68,12 +69,6 @@ export const answerMessage = (store: Store, at: Standpoint, message: IncomingMes
   if (keeping) return kept(scene, keeping);
   return decision.undo ? undone(scene) : settled(scene, decision);
 };
-
-/** A few words at most: enough for "why?". Of a price list its own answer tells. */
-const leftUnread = ({ message, reading }: Scene): readonly Fact[] =>
-  reading === undefined || reading.unread.length === 0 || message.kind === 'tap' || message.kind === 'file' || isPriceList(message)
-    ? []
-    : [{ fact: 'unread', parts: reading.unread.slice(0, 10).map((part) => part.slice(0, 60)), words: '' }];
 
 const kept = (scene: Scene, keeping: KeepingAsked): Answered => {
   if (scene.message.guest) return refused(scene, [problem('members-only', {})]);
@@ -137,7 +132,11 @@ const settled = (scene: Scene, decision: Settled): Answered => {
   const stated = [...event, ...studio];
   const plain = log(event);
   const quoted = isPriceList(message) || stated.length === 0 ? undefined : quotedNow(plain.event, studioPrices(plain.studio), stated);
-  const beside = [...(quoted ? [quoted] : []), ...heardFacts(message), ...(stated.length > 0 ? leftUnread(scene) : [])];
+  const beside = [
+    ...(quoted ? [quoted] : []),
+    ...heardFacts(message),
+    ...(stated.length > 0 ? leftUnread(scene.message, scene.reading) : []),
+  ];
   const logged = beside.length > 0 ? log([...event, ...beside]) : plain;
   const answer = answerOf(scene, logged, {
     how: message.kind === 'edit' ? 'edited' : 'stated',

@@ -8,6 +8,7 @@ import { correctedCount, linesMeant } from './apply-change.ts';
 import { kindsMeant, madeOf, ordered } from './apply-progress.ts';
 import type { EventState, OrderLine } from './event.ts';
 import { isMissing, kindInOrder } from './kind-in-order.ts';
+import { kindWords } from './kind-words.ts';
 import { askedOnceBegun } from './settle-begun.ts';
 import { settleSomeMaterial } from './settle-material.ts';
 import { askOrderedOrMade, settleBareNumber } from './settle-number.ts';
@@ -200,7 +201,7 @@ const askWhichLine = (lines: readonly OrderLine[], change: FactOf<'change'>): Se
       count: line === changed ? correctedCount(line.count, change) : line.count,
     }));
   const choices = lines.map((line) => ({
-    words: `the ${line.count} ${line.wearer ? `for the ${line.wearer}` : `${line.piece}s`}`,
+    words: `the ${line.count} ${line.wearer ? `for the ${line.wearer}` : kindWords(line.piece, line.count)}`,
     facts: restated(line),
   }));
   return { kind: 'ask', ask: { about: 'piece', why: 'which piece', words: change.words, choices } };

@@ -6,6 +6,7 @@ import type { Ask, Choice } from '../reading/reading.ts';
 import { problem } from '../values/result.ts';
 import { kindsMeant } from './apply-progress.ts';
 import type { EventState } from './event.ts';
+import { kindWords } from './kind-words.ts';
 import { type Settled, settled } from './settled.ts';
 
 type Change = FactOf<'change'>;
@@ -30,7 +31,7 @@ export const settleSomeMaterial = (state: EventState, change: Change): Settled =
   const of = (piece: PieceKind) =>
     numbersOf(change, orderedOf(state, piece)).map(
       (some): Choice => ({
-        words: `${some} ${piece === 'unspecified' ? 'piece' : piece}${some === 1 ? '' : 's'}`,
+        words: `${some} ${kindWords(piece, some)}`,
         facts: [{ ...change, piece, some }],
       }),
     );

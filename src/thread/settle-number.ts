@@ -6,12 +6,13 @@ import type { Choice } from '../reading/reading.ts';
 import { decimal } from '../values/decimal.ts';
 import { kindsMeant, madeOf } from './apply-progress.ts';
 import type { EventState } from './event.ts';
+import { kindWords } from './kind-words.ts';
 import { type Settled, settled } from './settled.ts';
 
 /** "5 more" once some are made: ordered, or made since. `named`: the choices say which kind, where the order has others. */
 export const askOrderedOrMade = (change: FactOf<'change'>, piece: PieceKind, named: boolean): Settled => {
   const count = Number(change.by);
-  const kind = named ? ` ${piece}${count === 1 ? '' : 's'}` : '';
+  const kind = named ? ` ${kindWords(piece, count)}` : '';
   const choices: Choice[] = [
     { words: `${count} more${kind} ordered`, facts: [{ ...change, piece }] },
     { words: `${count} more${kind} made`, facts: [{ fact: 'made', count, piece, words: change.words }] },
@@ -81,7 +82,7 @@ export const settleBareNumber = (state: EventState, change: FactOf<'change'>): S
   const [first, another] = kindsMeant(state, change.piece).filter((kind) => madeOf(state, kind) > 0);
   const begun = change.piece === undefined ? (state.lately?.piece ?? (another === undefined ? first : undefined)) : first;
   const added = begun === undefined ? undefined : addedTo(state, begun);
-  const kind = begun === undefined || kindsMeant(state, undefined).length < 2 ? '' : ` ${begun}${Number(change.to) === 1 ? '' : 's'}`;
+  const kind = begun === undefined || kindsMeant(state, undefined).length < 2 ? '' : ` ${kindWords(begun, Number(change.to))}`;
   const others = begun !== undefined && added !== undefined && madeOf(state, begun) > added;
   const choices: Choice[] = [
     { words: `${change.to} pieces`, facts: [asCount] },

@@ -1,33 +1,21 @@
 // The new values a correction names: counts, prices, tax, material, work done. Each becomes one change; nothing else is touched.
 
-import { isHourOfDay } from '../dates/hours-no-prices.ts';
 import { clausesOf } from '../held/clauses.ts';
-import { findMentions } from '../order/mentions.ts';
-import { findPrices } from '../order/prices.ts';
-import { countOf } from '../order/read-order.ts';
 import { anyIn, pattern } from '../pattern.ts';
 import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
-import { firstWhere, isCount } from '../text/token.ts';
-import { dayNotDay, lossBeside, monthMeant, ofThem } from './beside-values.ts';
+import { dayNotDay, lossBeside, monthMeant } from './beside-values.ts';
 import { boundedPrice, withBound } from './bounded-price.ts';
 import { markers } from './change-words.ts';
+import { countAndPrice } from './counts-and-prices.ts';
 import { dateChange } from './date-change.ts';
 import { dayIn } from './dates-in.ts';
-import { kindsIn, ofKindsAhead } from './kinds-priced.ts';
-import { differenceSaid, oldNumbers, unsaid } from './old-numbers.ts';
+import { unsaid } from './old-numbers.ts';
 import { onceFrom, saysTwice } from './once-from.ts';
-import { priceChange } from './price-change.ts';
-import { samePrice } from './same-price.ts';
 import { materialChange, taxChange } from './tax-and-material.ts';
 import { brokeChange, madeChange, notOfWork } from './work-counts.ts';
-import { inZones, type Zones, zonesOf } from './zones.ts';
+import { zonesOf } from './zones.ts';
 
-const isNow = pattern(
-  '(the)? <p:piece> (count|number|qty|quantity|figure|numbers|total|tally)? (are|is|order|should be|should read|should say|to read|to be|now|needs to be|need to be|ought to be|were meant to be|were supposed to be|was meant to be|are meant to be|are supposed to be|go to|to|up to|down to|<upTo>|going|gone|changed to|=|:|drop to|from|be|at|should have been|goes to|dropping to|gone to|reduced to|cut to|is now|are now)? (now|to|only|at|<upTo>|up to|<upTo>|down to|meant to be)? <n:count>',
-);
-const wrongCount = pattern('(wrong|incorrect) (number|count|qty|quantity|figure)');
-const priceWord = /^(price|prices|cost|rate|charge|each|quote|pricing)$/;
 const otherPrice = pattern('(price|cost|rate) of (the|a)? <filler>'); // "price of petrol"
 
 /** A reader that sees one part alone, so that a correction never reaches into the next sentence. */
@@ -64,160 +52,4 @@ export const newValues = (reader: Reader, part: Part): Finding[] => {
     ...(moved === undefined ? [] : [moved]),
     found(reader, start, end, withBound(own, part, onceFrom(tokens.slice(part.start, part.end), facts))),
   ];
-};
-
-const countAndPrice = (own: Reader, part: Part, zones: Zones): Unworded[] => {
-  const { tokens } = own;
-  const facts: Unworded[] = [];
-  const mentions = findMentions(own, part).filter((mention) => inZones(zones.fresh, mention.index));
-  // "boutonniere qty revised to 45 nos": the number's own word names no kind, another one does.
-  const uncounted = new Set(
-    mentions.filter((mention) => mention.countIndex === undefined && mention.kind !== 'unspecified').map((mention) => mention.kind),
-  );
-  const [onlyKind] = uncounted.size === 1 && mentions.length === 2 ? uncounted : [];
-  const used = new Set<number>();
-  const { at: oldNumber, from, price: oldPrice } = oldNumbers(tokens, part, zones);
-  // "12 bouts not 10, and 3 corsages": what was said before is the kind's it stands beside.
-  const ofOld = mentions.findLast((mention) => (mention.countIndex ?? oldNumber) < oldNumber) ?? mentions[0];
-  for (const mention of mentions) {
-    if (mention.countIndex === undefined || mention.exact === 1) continue;
-    used.add(mention.countIndex);
-    // "two of the corsages go to the vicar's wife": some of them are not all there are.
-    if (ofThem.at(tokens, mention.countIndex + 1, part.end) !== undefined) continue;
-    const { count } = countOf(mention);
-    const by = differenceSaid(tokens, mention.countIndex);
-    if (by !== 0) {
-      facts.push({ fact: 'change', what: 'count', by: by * count, ...(mention.kind === 'unspecified' ? {} : { piece: mention.kind }) });
-      continue;
-    }
-    const range = mention.count?.number;
-    const was =
-      range?.max !== undefined && tokens.slice(part.start, mention.start).some((token) => /^(from|change|bump|up|move)$/.test(token.text));
-    facts.push({
-      fact: 'change',
-      what: 'count',
-      to: was ? Number(range?.max) : count,
-      ...(was ? { from: count } : from?.form === 'plain' && mention === ofOld ? { from: Number(from.amount) } : {}),
-      ...(mention.kind !== 'unspecified' ? { piece: mention.kind } : onlyKind === undefined ? {} : { piece: onlyKind }),
-    });
-  }
-  // "48 not 84 lapels": the kind is named with the old number.
-  const oldMention =
-    mentions.length > 0
-      ? undefined
-      : findMentions(own, part).find((mention) => mention.count !== undefined && inZones(zones.old, mention.countIndex ?? -1));
-  const lone = tokens
-    .slice(part.start, part.end)
-    .flatMap((token, at) => (inZones(zones.fresh, part.start + at) && isCount(token) ? [part.start + at] : []));
-  const [loneAt] = lone;
-  if (oldMention !== undefined && loneAt !== undefined && lone.length === 1 && tokens[loneAt + 1]?.means['each'] === undefined) {
-    used.add(loneAt);
-    facts.push({
-      fact: 'change',
-      what: 'count',
-      to: Number(tokens[loneAt]?.number?.amount),
-      from: countOf(oldMention).count,
-      ...(oldMention.kind === 'unspecified' ? {} : { piece: oldMention.kind }),
-    });
-  }
-  // "wrong number of corsages, should be 8"
-  const [lonely] = uncounted.size === 1 ? uncounted : [];
-  if (
-    lonely !== undefined &&
-    loneAt !== undefined &&
-    lone.length === 1 &&
-    facts.length === 0 &&
-    wrongCount.in(tokens, part.start, part.end)
-  ) {
-    used.add(loneAt);
-    facts.push({ fact: 'change', what: 'count', to: Number(tokens[loneAt]?.number?.amount), piece: lonely });
-  }
-  for (let index = part.start; index < part.end; index++) {
-    const match = isNow.at(tokens, index, part.end);
-    const number = match?.kept['n'];
-    const at = match === undefined ? -1 : match.end - 1;
-    if (
-      match === undefined ||
-      number === undefined ||
-      used.has(at) ||
-      !inZones(zones.fresh, at) ||
-      mentions.some((mention) => mention.index === match.start && mention.countIndex !== undefined)
-    )
-      continue;
-    const next = tokens[match.end];
-    if (
-      next?.means['each'] !== undefined ||
-      next?.means['piece'] !== undefined ||
-      tokens[at - 1]?.text === 'at' ||
-      next?.means['taxName'] !== undefined
-    )
-      continue;
-    used.add(at);
-    const kind = match.kept['p']?.means['piece'];
-    const range = number.number?.max;
-    facts.push({
-      fact: 'change',
-      what: 'count',
-      to: Number(range ?? number.number?.amount),
-      ...(range !== undefined ? { from: Number(number.number?.amount) } : from?.form === 'plain' ? { from: Number(from.amount) } : {}),
-      ...(kind === undefined || kind === 'unspecified' ? {} : { piece: kind as 'buttonhole' }),
-    });
-    index = match.end - 1;
-  }
-  // "not each" takes the basis back; "13 rather than 12 each" keeps it.
-  const oldSays = (tag: string, priced: boolean): boolean =>
-    zones.old.some(
-      ([start, end]) =>
-        tokens.slice(start, end).some((token) => token.means[tag] !== undefined) &&
-        tokens.slice(start, end).some((token) => token.number !== undefined) === priced,
-    );
-  const wholeSaid = zones.fresh.some(([start, end]) =>
-    tokens.slice(start, end).some((token) => token.means['all'] !== undefined || /^(overall|total|whole)$/.test(token.text)),
-  );
-  const negated = {
-    each: oldSays('each', false) || oldSays('all', true) || wholeSaid,
-    all: oldSays('all', false) || oldSays('each', true),
-  };
-  const named =
-    samePrice(tokens, part.start, part.end) === undefined && tokens.slice(part.start, part.end).some((token) => priceWord.test(token.text));
-  const prices = findPrices(own, used, undefined, part).filter(
-    (price) =>
-      inZones(zones.fresh, price.index) &&
-      !isHourOfDay(tokens, price.index) &&
-      (price.per !== 'unsaid' || price.number.form === 'money' || price.at || named || oldSays('each', true) || wholeSaid),
-  );
-  // "bouts should be $14 each": the only kind named, with no number of its own.
-  const kinds = new Set(
-    mentions.filter((mention) => mention.countIndex === undefined && mention.kind !== 'unspecified').map((mention) => mention.kind),
-  );
-  const [kind, otherKind] = kinds;
-  const of =
-    kind === undefined || otherKind !== undefined || mentions.some((mention) => mention.countIndex !== undefined) ? {} : { piece: kind };
-  for (const price of ofKindsAhead(prices, mentions, kindsIn(facts)))
-    facts.push(
-      priceChange(
-        { ...of, ...price },
-        negated,
-        oldPrice,
-        tokens.slice(part.start, part.end).some((token) => token.text === 'from'),
-      ),
-    );
-  if (prices.length === 0 && named && facts.length === 0) {
-    const at = firstWhere(
-      tokens,
-      part.start,
-      part.end,
-      (token, index) => inZones(zones.fresh, index) && token.number?.form === 'plain' && !used.has(index),
-    );
-    const number = at < 0 ? undefined : tokens[at]?.number;
-    if (number !== undefined)
-      facts.push({
-        fact: 'change',
-        what: 'price',
-        to: number.max ?? number.amount,
-        ...(number.max !== undefined ? { from: number.amount } : from === undefined ? {} : { from: from.amount }),
-        per: wholeSaid ? 'all' : 'each',
-      });
-  }
-  return facts;
 };

@@ -22,7 +22,7 @@ export const asked = [
   'latestStart',
   'fits', // are we ok for saturday, can we take another 30
   'away', // what if one of us is away thursday
-  'onlySo', // what if it's just me
+  'withHands', // what if it's just me
   'hands', // who is at the bench on thursday
   'eventDate',
   'material',

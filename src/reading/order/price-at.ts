@@ -12,6 +12,7 @@ import { eachBehind } from './each-behind.ts';
 import { ofPeople } from './each-wearer.ts';
 import { dozenBehind } from './per-dozen.ts';
 import { endsThere } from './price-ends.ts';
+import { kindAfter, kindBefore, kindOf, stronger } from './price-kind.ts';
 import { perPieceBehind } from './the-one-priced.ts';
 
 export interface Price {
@@ -38,19 +39,11 @@ const eachBefore = ['each', 'ea', 'apiece'];
 const forPieces = pattern('for (the|all|all the|about)? <n:count> (x|of|of the|of them)? <word>{0,3} <piece>');
 const forNamed = pattern('(each)? (for|on) (the|each|all the|every|a)? <word>{0,2} <piece:piece>');
 const ofAll = pattern('<all> (of)? (the|those|our|her|these)? <word>{0,1} <piece:piece>');
-const kindAfter = pattern('(is|as)? (the|our|her|his|my|their|a)? (<k:upTo>|<k:budget>|<k:from>)');
-const kindBefore = pattern(
-  '(<k:upTo>|<k:budget>|<k:from>) (is|of|about|around|:|at|for|are|around about|=|was|only|would be|will be|should be|somewhere|in the region of|in the range of){0,2} (is)? (about|around|only|between|near)?',
-);
 const allBefore = pattern(
   '(<a:all>|subtotal|sub total|sub - total|flat|comes to|come to|came to|works out at|work out at|it all|the whole lot|whole order|paying|paid|invoice) (is|of|:|=|should be|should read|should say|should have been|will be|was|comes to|price|cost|would be|now|at|for|budget|around|about|to)? (to|of|is|about)?',
 );
 const atBefore = ['@', 'at'];
 
-const kindOf = (token: Token | undefined): Price['kind'] =>
-  token === undefined ? undefined : token.means['budget'] !== undefined ? 'budget' : token.means['upTo'] !== undefined ? 'up to' : 'from';
-// "budget is 300 max": the ceiling says more.
-const stronger = (one: Price['kind'], other: Price['kind']): Price['kind'] => (other === 'up to' ? other : (one ?? other));
 // "price: 8.50", "cost is 12"
 const labelled = pattern(
   '((price|rate|cost|unit price|unit cost|unit rate|price each|priced|charge|charging|quoted) (each|per piece)? (:|=|-|is|at|of|@){1,2}|<piece> rate|, unit|unit (price|cost|rate)|rate per unit)',

@@ -40,19 +40,6 @@ export const priceFact = (price: Price, per: 'each' | 'all', coversOther: boolea
 // A total this small for one piece is no total: "34 lapels. R58".
 const leastEach: Readonly<Record<string, number>> = { ZAR: 8, INR: 10 };
 
-// No one piece costs this much: "24 bouts and 4 corsages, $780". Common practice, no source.
-const mostEach: Readonly<Record<string, number>> = {
-  GBP: 250,
-  EUR: 250,
-  USD: 250,
-  AUD: 250,
-  NZD: 250,
-  CAD: 250,
-  $: 250,
-  ZAR: 3000,
-  INR: 8000,
-};
-
 /** Each or all, where the words leave it open but one of the two is out of all proportion. */
 export const likelyPer = (price: Price, pieces: number, coversOther = false, loose = false): 'each' | 'all' | 'unsaid' => {
   if (price.per !== 'unsaid') return price.per;
@@ -67,8 +54,6 @@ export const likelyPer = (price: Price, pieces: number, coversOther = false, loo
   if (price.forCount === true) return share >= 2.5 ? 'all' : 'unsaid';
   if (price.kind === 'from') return 'each';
   if ((price.kind !== undefined || coversOther) && share >= 3 && Number(price.number.amount) >= 150) return 'all';
-  const most = mostEach[price.number.currency ?? price.number.symbol ?? ''] ?? Number.POSITIVE_INFINITY;
-  if (pieces >= 3 && share >= 3 && Number(price.number.amount) >= most) return 'all';
   return pieces >= 3 && share < (leastEach[price.number.currency ?? ''] ?? 0.9) ? 'each' : 'unsaid';
 };
 

@@ -69,4 +69,4 @@ const told = (reader: Reader, { start, end }: Part): Finding | undefined => {
 
 const find = (reader: Reader): Finding[] => reader.untouched().flatMap((part) => told(reader, part) ?? []);
 
-export const packTold: Phrase = { name: 'pack told', examples: ['ruscus is a bunch of 10', 'statice comes in 12s'], find };
+export const packTold: Phrase = { name: 'pack size', examples: ['ruscus is a bunch of 10', 'statice comes in 12s'], find };

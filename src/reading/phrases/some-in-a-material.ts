@@ -45,7 +45,7 @@ const inPart = (reader: Reader, { start, end }: Part): Finding[] => {
 const find = (reader: Reader): Finding[] => reader.untouched().flatMap((part) => inPart(reader, part));
 
 export const someInAMaterial: Phrase = {
-  name: 'some in a material',
+  name: 'some in another material',
   examples: ['10 of the bouts fresh', 'half of them dried, the rest fresh'],
   find,
 };

@@ -82,7 +82,7 @@ const toldIn = (reader: Reader, { start, end, asked }: Part): Finding | undefine
 };
 
 export const spareTold: Phrase = {
-  name: 'spare told',
+  name: 'spare stems',
   examples: ['allow 10% spare on everything', '15% spare on statice'],
   find: (reader): Finding[] =>
     reader

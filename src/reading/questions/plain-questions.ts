@@ -32,7 +32,7 @@ export const plainQuestions: Forms = [
     /\b(order|buy|total|altogether|recipe)\b/,
   ],
   [
-    'onlySo',
+    'withHands',
     [
       "(if|with|say) (we're|were|we are|we) (only|just) <count> (<bench>|strong|people|on|at|there){0,2} <any>{0,3}",
       '(if|with|say) <any>{0,3} (only|just)? <count> (<bench>|of you|people|person|pairs of hands|pair of hands|hands|at the bench|on the bench) (instead|there|on|at|in|free|around|for it|to do it|then|that week|all week)? <any>{0,3}',

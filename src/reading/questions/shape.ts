@@ -23,7 +23,7 @@ export const shaped = (reader: Reader, start: number, end: number, asks: string,
   switch (asks) {
     case 'away':
       return { ...fields, number: undefined, people: peopleAway(reader, start, end) ?? fields.people ?? fields.number ?? 1 };
-    case 'onlySo':
+    case 'withHands':
       return { ...fields, number: undefined, people: peopleAway(reader, start, end) ?? fields.people ?? fields.number ?? 1 };
     case 'ladder':
       return ladder(reader, start, end, fields);

@@ -2,13 +2,13 @@
 
 import type { PieceKind } from '../../handbook/pieces.ts';
 import { linesIn } from '../goods/recipe-lines.ts';
-import { useBehind } from '../goods/use-beside-price.ts';
 import { pattern } from '../pattern.ts';
 import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import { firstWhere } from '../text/token.ts';
 import { headedBy, type Stretch, trimmed } from './change-stretch.ts';
 import { allGoodsNamed, goodsNamed } from './goods-named.ts';
+import { added, addedSoMany, goodsOnly, putIn } from './put-in.ts';
 import { who } from './recipe-headings.ts';
 
 type Change = Extract<Unworded, { fact: 'recipe' }>;
@@ -30,7 +30,6 @@ const useThen = pattern(
 );
 const between = pattern('(for|to|with|by|into) (the|some|a)?');
 const insteadOf = pattern('(instead of|in place of|rather than|not|to replace|replacing) (the|any)?');
-const addVerb = pattern('(add in|add|an extra|extra|pop in|put in|throw in|include|plus|and|adding) ');
 const makeVerb = pattern('(make|have|do|go|want) (it|that|the|them|those|all the)?');
 const scaleForms = [
   pattern('(the|this|that|whole)? (recipe|everything) (times|x|by|\\*) <n:amount>'),
@@ -74,14 +73,6 @@ export const recipeChange = (reader: Reader, part: Part): Finding | undefined =>
   const change = changeIn(reader, { start, end }) ?? (piece === undefined ? undefined : putIn(reader, { start, end }));
   if (change === undefined) return undefined;
   return found(reader, part.start, part.end, [{ ...change, ...(piece === undefined || piece === 'unspecified' ? {} : { piece }) }]);
-};
-
-// "add hypericum, 1 per bout"
-const addedSoMany = (reader: Reader, { start, end }: Stretch): Unworded | undefined => {
-  const verb = addVerb.at(reader.tokens, start, end);
-  const use = verb === undefined ? undefined : useBehind(reader.tokens, { start, end });
-  const item = verb === undefined || use === undefined ? undefined : goodsNamed(reader, verb.end, use.start);
-  return item === undefined ? undefined : use?.of(item);
 };
 
 const changeIn = (reader: Reader, stretch: Stretch): Change | undefined =>
@@ -203,32 +194,3 @@ const another = (reader: Reader, stretch: Stretch): Change | undefined => {
     return { fact: 'recipe', lines: [{ ingredient, stems: Number(number.amount) }], adds: true };
   return lineAnew(reader, { start: verb.end, end });
 };
-
-const added = (reader: Reader, { start, end }: Stretch): Change | undefined => {
-  const verb = addVerb.at(reader.tokens, start, end);
-  // "and a fern" adds only where it opens the message.
-  if (verb === undefined || (/^(and|plus)$/.test(reader.tokens[verb.start]?.text ?? '') && verb.start > 0)) return undefined;
-  const to = reader.tokens[end - 1]?.means['each'] === undefined ? end : end - 1;
-  const lines = linesIn(reader, verb.end, to);
-  const whole =
-    lines !== undefined &&
-    lines.length > 0 &&
-    lines.every(({ known, line }) => known && (line.stems ?? 99) <= 30 !== (line.length !== undefined));
-  return whole && goodsOnly(reader, verb.end, to) ? { fact: 'recipe', lines: lines.map(({ line }) => line), adds: true } : undefined;
-};
-
-// "put 2 wheat in the bouts": where it goes has been cut off; "put 2 roses in the fridge" goes into nothing that is made.
-const putVerb = pattern('(put|pop|stick|tuck|slip|chuck|throw|bung) (in)? (another|an extra|extra)?');
-const putIn = (reader: Reader, { start, end }: Stretch): Change | undefined => {
-  const verb = putVerb.at(reader.tokens, start, end);
-  const lines = verb === undefined ? undefined : linesIn(reader, verb.end, end);
-  const whole = lines !== undefined && lines.length > 0 && lines.every(({ known, line }) => known && (line.stems ?? 1) <= 12);
-  return whole && verb !== undefined && goodsOnly(reader, verb.end, end)
-    ? { fact: 'recipe', lines: lines.map(({ line }) => line), adds: true }
-    : undefined;
-};
-
-const goodsOnly = (reader: Reader, start: number, end: number): boolean =>
-  reader.tokens
-    .slice(start, end)
-    .every((token) => token.means['piece'] === undefined && token.means['role'] === undefined && token.means['other'] === undefined);

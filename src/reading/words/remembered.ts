@@ -1,4 +1,4 @@
-// Answers about words, kept for those met last: most words of a message have been met before.
+// Answers about words and days, kept for those met last: most of a message have been met before.
 
 const most = 4096; // words
 

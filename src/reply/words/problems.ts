@@ -1,5 +1,6 @@
 // One clear sentence for each problem: what is wrong, what stays as it was, what to do. A code without a sentence does not compile.
 
+import { kindWords } from '../../thread/kind-words.ts';
 import { capital } from '../../values/capital.ts';
 import { parseDay } from '../../values/day.ts';
 import type { Problem, ProblemCode, ProblemData } from '../../values/problem.ts';
@@ -103,7 +104,7 @@ const sentences: Sentences = {
   'nothing-to-undo': () => text`There is nothing to take back in this thread.`,
   'nothing-ordered': () => text`There are no pieces in this thread yet. Say how many first.`,
   'only-so-many': ({ count, piece, ordered }) =>
-    text`There ${ordered === 1 ? 'is 1' : `are ${ordered}`} ${piece === 'unspecified' ? 'piece' : piece}${ordered === 1 ? '' : 's'}, not ${count}.`,
+    text`There ${ordered === 1 ? 'is 1' : `are ${ordered}`} ${kindWords(piece, ordered)}, not ${count}.`,
   'no-such-piece': ({ piece, known }) => text`There is no ${piece} in this order. It has: ${list(known)}.`,
   'no-such-wearer': ({ wearer, known }) =>
     known.length === 0

@@ -23,7 +23,7 @@ import { daysAsked } from './day-asked.ts';
 import { hands } from './hands.ts';
 import { noPlan } from './no-plan.ts';
 import { answerLine, below, type Respond } from './respond.ts';
-import { away, fits, onlySo } from './what-if-bench.ts';
+import { away, fits, withHands } from './what-if-bench.ts';
 
 const start: Respond = (_question, answer) => {
   const plan = answer.plan();
@@ -148,7 +148,7 @@ export const benchQuestions = {
   due,
   fits,
   away,
-  onlySo,
+  withHands,
   hands,
   labourTime,
   remaining,

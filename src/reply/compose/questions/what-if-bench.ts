@@ -108,7 +108,7 @@ export const away: Respond = (question, answer) => {
 };
 
 /** "What if it's just me?" With nothing to make there is nothing to try. */
-export const onlySo: Respond = (question, answer) => {
+export const withHands: Respond = (question, answer) => {
   const { events, rules } = answer.benchParts();
   const date = dayNamed(question, answer);
   const people = question.people ?? 1;

@@ -29,7 +29,7 @@ const withStems = (item: string, stems: number, { piece, words }: Question, answ
   return [
     {
       block: 'answer',
-      line: text`With ${ownWords(item)} ×${strong(String(stems))} in each ${pieceName(piece ?? 'unspecified', answer.manner.says)}:`,
+      line: text`With ${strong(String(stems))} ${ownWords(item)} in each ${pieceName(piece ?? 'unspecified', answer.manner.says)}:`,
     },
     ...below(recipeCostBlocks({ ...answer, event })),
     storedNothing,
