@@ -35,6 +35,9 @@ export const hazardsIn = (text: string): readonly Hazard[] => {
   return hazards.filter((hazard) => [...plain.matchAll(words[hazard])].some((match) => isHealth(hazard) || !isDenied(plain, match.index)));
 };
 
+/** Whether these words tell of somebody's health. */
+export const tellsOfHealth = (text: string): boolean => hazardsIn(text).some(isHealth);
+
 /** Hazards these words take back: "no magnets after all". What is denied for one wearer ("no magnet for grandad") stands for the others. */
 export const hazardsDenied = (text: string): readonly Hazard[] => {
   const plain = text.toLowerCase();

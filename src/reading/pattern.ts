@@ -73,7 +73,14 @@ export const pattern = (source: string): Pattern => {
 const fewForms = 4; // are sooner asked one by one
 // Where any of a list of forms could begin, kept for the last message looked at.
 const held = new WeakMap<readonly Pattern[], { readonly tokens: readonly Token[]; readonly spots: Uint32Array }>();
+let [lastForms, lastTokens, lastSpots]: [readonly Pattern[], readonly Token[], Uint32Array] = [[], [], new Uint32Array()];
 const spotsOf = (forms: readonly Pattern[], tokens: readonly Token[]): Uint32Array => {
+  if (forms === lastForms && tokens === lastTokens) return lastSpots;
+  lastSpots = spotsKept(forms, tokens);
+  [lastForms, lastTokens] = [forms, tokens];
+  return lastSpots;
+};
+const spotsKept = (forms: readonly Pattern[], tokens: readonly Token[]): Uint32Array => {
   const known = held.get(forms);
   if (known?.tokens === tokens) return known.spots;
   const spots = new Uint32Array((tokens.length >> 5) + 1);

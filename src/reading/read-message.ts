@@ -48,7 +48,9 @@ const readerOf = (
 
 const takenBy = (finding: Finding): readonly number[] => {
   if (finding.takes !== undefined) return finding.takes;
-  return Array.from({ length: finding.end - finding.start }, (_, offset) => finding.start + offset);
+  const tokens: number[] = [];
+  for (let index = finding.start; index < finding.end; index++) tokens.push(index);
+  return tokens;
 };
 
 export const readPhrases = (text: string, context: ReadingContext, list: readonly Phrase[] = phrases): TracedReading => {

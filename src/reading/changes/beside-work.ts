@@ -35,6 +35,7 @@ const newHour = (reader: Reader, part: Part): Finding | undefined => {
 
 const both = (reader: Reader, part: Part): Finding[] => {
   const { tokens } = reader;
+  if (anew.in(tokens, part.start, part.end) === undefined || hour.in(tokens, part.start, part.end) === undefined) return [];
   for (let index = part.start + 1, seen = 0; index < part.end - 1 && seen < most; index++) {
     if (!breaks.test(tokens[index]?.text ?? '')) continue;
     seen += 1;

@@ -10,7 +10,7 @@ import { tellsOwnDay } from '../dates/days-of-others.ts';
 import { dayCalledOff } from '../dates/days-off.ts';
 import { oneAfter } from '../dates/one-after.ts';
 import type { Fact } from '../fact.ts';
-import { pattern } from '../pattern.ts';
+import { beginsAt, pattern } from '../pattern.ts';
 import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
 import type { Ask } from '../reading.ts';
 import type { Part } from '../text/message.ts';
@@ -18,7 +18,7 @@ import { isNumber, type Token } from '../text/token.ts';
 import { dayNotDay } from './beside-values.ts';
 import { bareWords } from './change-words.ts';
 import { isCountedFromAnother } from './counted-from-another.ts';
-import { dateShift } from './date-shift.ts';
+import { dateShift, shiftForms } from './date-shift.ts';
 import { datesIn, monthOpen } from './dates-in.ts';
 import { dayNumberNow } from './day-number-now.ts';
 import { hoursBehindDay } from './hours-behind-day.ts';
@@ -49,6 +49,7 @@ const otherMoves =
   /^(ribbon|delivery|deliveries|van|meeting|fitting|tasting|drying|courier|flight|call|consult|interview|dentist|shift|shoot)$/;
 const shifted = (reader: Reader, part: Part): Finding | undefined => {
   for (let index = part.start; index < part.end; index++) {
+    if (!beginsAt(shiftForms, reader.tokens, index)) continue;
     const shift = dateShift(reader.tokens, index, part.end);
     // "put the ribbon order back a week": what moves is no event.
     if (shift !== undefined && isCountedFromAnother(reader, part.start, index)) return undefined;

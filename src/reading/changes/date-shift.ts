@@ -1,6 +1,6 @@
 // The event moved by some days: "pushed back a week", "a day earlier", "they bumped it a fortnight later".
 
-import { type Match, pattern } from '../pattern.ts';
+import { type Match, type Pattern, pattern } from '../pattern.ts';
 import type { Token } from '../text/token.ts';
 import { anyOccasion } from '../words/occasion-words.ts';
 
@@ -43,6 +43,9 @@ const days = (match: Match, tokens: readonly Token[]): number | undefined => {
   if (words.includes('month')) return undefined;
   return words.includes('fortnight') ? 14 : words.includes('week') ? 7 : 1;
 };
+
+/** Every form of a move by some days. */
+export const shiftForms: readonly Pattern[] = [shiftForm, shiftAlone, weekBeside];
 
 /** The event moved by some days. `direction` is 0 where the words do not say which way. */
 export const dateShift = (

@@ -79,7 +79,7 @@ const ownWords = /^(,|-|:|so|ok|okay|now|and|but|sorry|actually|update|correctio
 /** A price that is told with the one before it. */
 export const priceFromTo = (reader: Reader, part: Part): Finding | undefined => {
   const risen = eachForm.in(reader.tokens, part.start, part.end);
-  const ofEach = reader.tokens.slice(risen?.start, risen?.end).some(isPriced) ? risen : undefined;
+  const ofEach = risen !== undefined && reader.tokens.slice(risen.start, risen.end).some(isPriced) ? risen : undefined;
   const match = ofEach ?? priceForm.in(reader.tokens, part.start, part.end);
   const values = match === undefined ? undefined : valuesOf(match);
   if (match === undefined || values === undefined) return undefined;

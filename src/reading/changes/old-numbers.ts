@@ -45,8 +45,9 @@ const reason = pattern(
 );
 const besideReason = (tokens: readonly Token[], part: Part, facts: readonly Unworded[]): Part => {
   const why = reason.in(tokens, part.start + 1, part.end);
-  const said = why?.kept['k']?.number;
-  const more = tokens.slice(why?.start, why?.end).every(({ text }) => !/^(fewer|less)$/.test(text));
+  if (why?.end !== part.end) return part;
+  const said = why.kept['k']?.number;
+  const more = tokens.slice(why.start, why.end).every(({ text }) => !/^(fewer|less)$/.test(text));
   const by = Number(said?.amount ?? 1) * (more ? 1 : -1);
   const explained = facts.some(
     (fact) =>
@@ -56,7 +57,7 @@ const besideReason = (tokens: readonly Token[], part: Part, facts: readonly Unwo
       fact.from !== undefined &&
       Number(fact.to) - Number(fact.from) === by,
   );
-  return why?.end === part.end && said?.max === undefined && explained ? { ...part, end: why.start } : part;
+  return said?.max === undefined && explained ? { ...part, end: why.start } : part;
 };
 
 /** "make it 20 at 14, 3 for kids": whether a number that no change holds shows that not all is understood. */

@@ -45,7 +45,7 @@ const negatedNext = (tokens: readonly Token[], index: number): boolean =>
   tokens[index]?.text === 'not' || (/^[,-]$/.test(tokens[index]?.text ?? '') && tokens[index + 1]?.text === 'not');
 
 const turnsAt = (tokens: readonly Token[], start: number, end: number): number | undefined => {
-  for (let index = start + 1; index < end; index++) {
+  for (let index = turning.next(tokens, start + 1, end); index < end; index = turning.next(tokens, index + 1, end)) {
     const turned = turning.at(tokens, index, end);
     if (turned === undefined || tokens[index - 1]?.text === 'or' || negatedNext(tokens, turned.end)) continue;
     if (tokens.slice(start, index).some(comparable) && tokens.slice(index, end).some(comparable)) return index;
@@ -125,8 +125,17 @@ const otherBasis = (tokens: readonly Token[], start: number, index: number, from
   /^(on top|in|extra|added|added on|outside|inside)$/.test(textOf(tokens, from, to)) &&
   tokens.slice(start, index).some((token) => token.means['included'] !== undefined || token.means['onTop'] !== undefined);
 
+// Several ask for the zones of the same stretch one after another.
+let last: { readonly tokens: readonly Token[]; readonly start: number; readonly end: number; readonly zones: Zones } | undefined;
+
 /** The zones of a stretch. Without "not", "from" or "instead of" everything is meant now. */
 export const zonesOf = (tokens: readonly Token[], start: number, end: number): Zones => {
+  if (last?.tokens !== tokens || last.start !== start || last.end !== end)
+    last = { tokens, start, end, zones: divided(tokens, start, end) };
+  return last.zones;
+};
+
+const divided = (tokens: readonly Token[], start: number, end: number): Zones => {
   const change = fromTo.in(tokens, start, end);
   if (change !== undefined) {
     return {
@@ -161,7 +170,7 @@ export const zonesOf = (tokens: readonly Token[], start: number, end: number): Z
 
 // "corsages 6 not 4, and they're $36 each not $34": each "not" takes back what stands behind it.
 const takenBack = (tokens: readonly Token[], start: number, from: number, end: number): Zones | undefined => {
-  for (let index = from; index < end; index++) {
+  for (let index = notNow.next(tokens, from, end); index < end; index = notNow.next(tokens, index + 1, end)) {
     const match = notNow.at(tokens, index, end);
     if (match === undefined) continue;
     // "bouts up from 12 to 16, £14 each": the span tells both what it was and what it is.

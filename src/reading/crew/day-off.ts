@@ -1,10 +1,10 @@
 // A day off of the one who writes: "im off mon and tues", "my day off is monday", "cant do sat sorry". It says nothing of who is at the
 // bench for an event, so nobody reads its day.
 
-import { clausesOf, type Stretch } from '../held/clauses.ts';
+import { clausesOf } from '../held/clauses.ts';
 import { firstAt, type Pattern, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
-import type { Part } from '../text/message.ts';
+import type { Part, Stretch } from '../text/message.ts';
 import { dateIn } from './days-at-bench.ts';
 import { apartAtSo } from './hands.ts';
 

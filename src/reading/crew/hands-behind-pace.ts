@@ -1,9 +1,9 @@
 // How many are at it, told in a clause of its own beside how long one takes: "one crown takes 45 mins, 2 girls working".
 
-import { clausesOf, type Stretch } from '../held/clauses.ts';
+import { clausesOf } from '../held/clauses.ts';
 import { firstAt, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
-import type { Part } from '../text/message.ts';
+import type { Part, Stretch } from '../text/message.ts';
 import { firstWhere, isCount, type Token } from '../text/token.ts';
 
 const opens = "(,|-|;|and|but|with|we have|we've|we've got|got|have|there's|theres|there are|there'll be|so){0,3}";

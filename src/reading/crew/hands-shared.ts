@@ -69,8 +69,7 @@ export const handsShared = (reader: Reader, part: Part): Finding | undefined => 
   while (index < part.end) {
     const one = shareAt(tokens, index, part.end, whole === undefined ? Number.NaN : whole - people);
     // Hours are said with the first; "two only 3" goes on from there.
-    const timed = tokens.slice(index, one?.end).some((token) => hoursOf(token) !== undefined);
-    if (one === undefined || (!timed && shares.length === 0)) break;
+    if (one === undefined || (shares.length === 0 && !tokens.slice(index, one.end).some((token) => hoursOf(token) !== undefined))) break;
     shares.push(one);
     people += one.people;
     total = total.plus(decimal(String(one.hours)).times(String(one.people)));

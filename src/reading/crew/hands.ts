@@ -1,11 +1,11 @@
 // How many are at the bench, by the clock or by the hour, and who is away.
 
 import { dateOutcome } from '../dates/date-facts.ts';
-import { clausesOf, type Stretch } from '../held/clauses.ts';
+import { clausesOf } from '../held/clauses.ts';
 import { pattern } from '../pattern.ts';
 import type { Finding, Reader } from '../phrase.ts';
-import type { Part } from '../text/message.ts';
-import { isNameless } from '../text/token.ts';
+import type { Part, Stretch } from '../text/message.ts';
+import { firstWhere, isNameless } from '../text/token.ts';
 import { awayWord, helping, meAnd, nobody, pairForms, peopleForms } from './crew-forms.ts';
 import { dateIn } from './days-at-bench.ts';
 import { handsTogether } from './hands-together.ts';
@@ -184,7 +184,7 @@ const saysAway = ({ tokens }: Reader, { start, end }: Stretch): boolean =>
 
 /** "niamh's out sick so it's 3 of us": two clauses, with nothing between them. */
 export const apartAtSo = ({ tokens }: Reader, { start, end }: Stretch): Stretch[] => {
-  const at = tokens.findIndex(({ text }, index) => index > start && index < end - 1 && text === 'so');
+  const at = firstWhere(tokens, start + 1, end - 1, ({ text }) => text === 'so');
   return at < 0
     ? [{ start, end }]
     : [

@@ -139,8 +139,8 @@ const behindHours = pattern('<duration> (each)? (,)? (at|@|on|x) <w:amount> (eac
 const behindTheirHours = (reader: Reader, part: Part): Token | undefined => {
   const match = behindHours.in(reader.tokens, part.start, part.end);
   const token = match?.kept['w'];
-  const hands = reader.tokens.slice(part.start, match?.start).some((each) => each.means['bench'] !== undefined);
-  if (match?.end !== part.end || !hands || token?.number === undefined || token.number.max !== undefined) return undefined;
+  if (match?.end !== part.end || token?.number === undefined || token.number.max !== undefined) return undefined;
+  if (!reader.tokens.slice(part.start, match.start).some((each) => each.means['bench'] !== undefined)) return undefined;
   return token.number.form === 'money' || Number(token.number.amount) >= 15 ? token : undefined;
 };
 

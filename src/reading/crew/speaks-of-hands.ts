@@ -4,24 +4,29 @@ import type { Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import type { Token } from '../text/token.ts';
 
-// One of these stands in every sentence about hands and hours: most messages have none and need no closer look.
+// Any of these is enough for a closer look.
 const cue =
-  /^(me|myself|meself|us|i|i'm|im|i'll|i've|ive|we|we're|we've|both|sick|ill|rostered|roster|shift|wage|wages|pay|paid|labour|solo|alone|myself|hr|hrs|hour|hours|hourly|h|ph|pace|between|nobody|team|crew|staff|help|helping|helps)$/;
-// These only beside a day: "jo is off friday".
-const cueOfADay = /^(she|he|she's|he's|they're|off|away|out|in|on|free|can|my|taking|having|one|two|each|only|just|all|no)$/;
+  /^(sick|ill|rostered|roster|shift|wage|wages|pay|paid|paying|labour|hr|hrs|hour|hours|hourly|h|ph|pace|nobody|team|crew|staff|help|helping|helps)$/;
+// Somebody, who is at the bench only where a day or hours stand beside: "jo is off friday", "ruth working 9 til 3".
+const somebody =
+  /^(me|myself|meself|us|i|i'm|im|i'll|i've|ive|we|we're|we've|both|solo|alone|she|he|she's|he's|they're|off|away|out|in|on|free|can|my|taking|having|working|works|coming|comes|one|two|each|only|just|all|no)$/;
 const day = /^(today|tomorrow|tonight|tmrw|tmr|tomoz|week|weekend)$/;
+const isWhen = (token: Token, next: Token | undefined): boolean => {
+  const { text, number, means } = token;
+  if (number?.form === 'time' || number?.form === 'ordinal' || means['weekday'] !== undefined || means['month'] !== undefined) return true;
+  // "9 to 1" may be hours; "anywhere from 16 to 19 each" is a price.
+  return (number?.form === 'plain' && number.max !== undefined && next?.means['each'] === undefined) || day.test(text);
+};
 /** Whether the sentence may be about who is at the bench and for how long. */
 export const speaksOfHands = ({ tokens }: Reader, { start, end }: Part): boolean => {
-  let [beside, dated] = [false, false];
+  let [named, dated] = [false, false];
   for (let index = start; index < end; index++) {
-    const { text, number, means } = tokens[index] as Token;
-    if (means['bench'] !== undefined || means['role'] !== undefined || number?.form === 'duration' || number?.form === 'time') return true;
-    // "anywhere from 16 to 19 each" is a price.
-    const hours = number?.form === 'plain' && number.max !== undefined && tokens[index + 1]?.means['each'] === undefined;
-    if (hours || cue.test(text)) return true;
-    beside ||= cueOfADay.test(text);
-    dated ||= means['weekday'] !== undefined || means['month'] !== undefined || number?.form === 'ordinal' || day.test(text);
-    if (beside && dated) return true;
+    const token = tokens[index] as Token;
+    const { text, number, means } = token;
+    if (means['bench'] !== undefined || number?.form === 'duration' || cue.test(text)) return true;
+    named ||= means['role'] !== undefined || somebody.test(text);
+    dated ||= isWhen(token, tokens[index + 1]);
+    if (named && dated) return true;
   }
   return false;
 };

@@ -2,12 +2,7 @@
 // number may change what the others mean.
 
 import type { Reader } from '../phrase.ts';
-import type { Part } from '../text/message.ts';
-
-interface Stretch {
-  readonly start: number;
-  readonly end: number;
-}
+import type { Part, Stretch } from '../text/message.ts';
 
 /** Whether such a number stands behind the hours or the wage; those before them count hands. `clocked`: hours of the clock count its numbers. */
 export const uncounted = (

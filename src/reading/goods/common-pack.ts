@@ -1,8 +1,8 @@
 // The pack that is said of one good and meant for all: "statice 4.80, gyp 5.20 a bunch" has both by the bunch.
 
 import type { Reader } from '../phrase.ts';
+import type { Stretch } from '../text/message.ts';
 import { findPack, type PackSize } from './pack-size.ts';
-import type { Stretch } from './price-stretches.ts';
 
 /** What none of them has of its own; nothing where each has a pack, or several differ. */
 export const commonPack = (reader: Reader, cuts: readonly Stretch[]): PackSize => {

@@ -18,7 +18,9 @@ const nameOf = (token: Token, last: boolean): string => token.means['ingredient'
 export const knowsItem = (tokens: readonly Token[], items: readonly string[]): boolean => {
   const own = itemWords(items);
   return tokens.some(
-    (token) => token.means['ingredient'] !== undefined || (token.kind === 'word' && token.text.length > 3 && own.has(singular(token.text))),
+    (token) =>
+      token.means['ingredient'] !== undefined ||
+      (own.size > 0 && token.kind === 'word' && token.text.length > 3 && own.has(singular(token.text))),
   );
 };
 

@@ -1,13 +1,9 @@
 // A price list in one sentence, cut into its items.
 
 import type { Reader } from '../phrase.ts';
+import type { Stretch } from '../text/message.ts';
 import { isNameless } from '../text/token.ts';
 import { knowsItem } from './item-name.ts';
-
-export interface Stretch {
-  readonly start: number;
-  readonly end: number;
-}
 
 // "$24 / 25 roses": so many for the price.
 const beforeSize = ({ tokens }: Reader, index: number): boolean =>

@@ -4,6 +4,7 @@ import type { FactOf } from '../fact.ts';
 import { firstIn, type Match, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import { taxAt } from '../phrases/tax-basis.ts';
+import type { Stretch } from '../text/message.ts';
 import { isNumber, type NumberRead, type Token } from '../text/token.ts';
 import { itemExtras } from './item-extras.ts';
 import { knowsItem } from './item-name.ts';
@@ -13,7 +14,6 @@ import { findPack, type PackSize } from './pack-size.ts';
 import { isPrice, pricedEitherWay } from './price-at.ts';
 import { byHowMuch, changeIn, changeWord } from './price-changes.ts';
 import { type Priced, priceOfSeveral } from './price-of-several.ts';
-import type { Stretch } from './price-stretches.ts';
 import { namesSaid } from './several-goods.ts';
 import { withoutStemLength } from './stem-length.ts';
 

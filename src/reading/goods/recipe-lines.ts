@@ -1,6 +1,6 @@
 // The lines of a recipe: a quantity and a name each. "half a stem eucalyptus", "billy buttons x2", "30cm ribbon".
 
-import { hazardsIn } from '../../handbook/hazard-words.ts';
+import { hazardsIn, tellsOfHealth } from '../../handbook/hazard-words.ts';
 import type { RecipeLineFact } from '../fact.ts';
 import { pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
@@ -85,7 +85,7 @@ export const linesIn = (reader: Reader, start: number, end: number): Line[] | un
   const { tokens, context } = reader;
   const lines: Line[] = [];
   // "pacemaker, use pins"
-  const ofCare = (): boolean => hazardsIn(reader.words(start, end)).some((hazard) => hazard === 'implant' || hazard === 'allergy');
+  const ofCare = (): boolean => tellsOfHealth(reader.words(start, end));
   let index = start;
   while (index < end) {
     const token = tokens[index];

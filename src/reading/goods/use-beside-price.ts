@@ -4,12 +4,9 @@ import type { PieceKind } from '../../handbook/pieces.ts';
 import type { FactOf } from '../fact.ts';
 import { type Match, pattern } from '../pattern.ts';
 import type { Unworded } from '../phrase.ts';
-import type { Token } from '../text/token.ts';
+import type { Stretch } from '../text/message.ts';
+import { firstWhere, type Token } from '../text/token.ts';
 
-interface Stretch {
-  readonly start: number;
-  readonly end: number;
-}
 type Use = Stretch & { readonly fact: Unworded };
 
 const inEach = '(on|in|to|for|per)? (each|every|a|the)? (of them|one|<piece:piece>)';
@@ -52,7 +49,7 @@ export const useBehind = (
 
 /** "Put a magnet on each, 60p each": how much goes in, told with the name before the price. */
 export const useAhead = (tokens: readonly Token[], { start, end }: Stretch, { item, price }: FactOf<'pack'>): Use | undefined => {
-  const priced = tokens.findIndex(({ number }, at) => at >= start && at < end && number?.amount === price);
+  const priced = firstWhere(tokens, start, end, ({ number }) => number?.amount === price);
   const match = ahead.at(tokens, start, end);
   const fact = match === undefined || priced < match.end ? undefined : factOf(item, match.kept);
   return match === undefined || fact === undefined ? undefined : { start, end: match.end, fact };

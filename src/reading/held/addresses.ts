@@ -2,8 +2,8 @@
 
 import { firstAt, firstIn, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
-import type { Part } from '../text/message.ts';
-import { clausesOf, type Stretch } from './clauses.ts';
+import type { Part, Stretch } from '../text/message.ts';
+import { clausesOf } from './clauses.ts';
 
 const way = '(street|st|str|road|rd|lane|ln|avenue|ave|av|crescent|cres|terrace|tce|highway|hwy|boulevard|blvd|esplanade|pde|mews)';
 const mild = '(close|drive|dr|place|pl|court|ct|way|parade|square|sq|grove|gardens|row|hill|quay|walk)';

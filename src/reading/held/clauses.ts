@@ -1,13 +1,8 @@
 // The stretch that a word reaches over: its clause, the clause that holds the number it speaks of, and those that go on with it.
 
 import type { Reader } from '../phrase.ts';
-import type { Part } from '../text/message.ts';
+import type { Part, Stretch } from '../text/message.ts';
 import type { Token } from '../text/token.ts';
-
-export interface Stretch {
-  readonly start: number;
-  readonly end: number;
-}
 
 const breaks = /^(,|but|though|whereas|while)$/;
 // A clause that begins so speaks of this order again.

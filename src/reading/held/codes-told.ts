@@ -2,8 +2,7 @@
 
 import { pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
-import type { Part } from '../text/message.ts';
-import type { Stretch } from './clauses.ts';
+import type { Part, Stretch } from '../text/message.ts';
 
 const thing =
   '(locker|safe|lock|padlock|door|gate|garage|alarm|key safe|keysafe|lockbox|lock box|keypad|bike|shed|till|studio|shop|van|cupboard|cabinet|cool room|coolroom|cold room|fridge|suitcase|phone|entry|front door|back door|side gate|wifi|gym|bank|card|sim|app|login|computer|laptop|printer|tablet|website|building|venue|loading dock|intercom|storeroom|store room|unit|car park|carpark)';

@@ -4,10 +4,10 @@ import { opensWithNamedOccasion } from '../dates/named-occasion.ts';
 import { occasionNamed } from '../dates/occasion-named.ts';
 import { firstIn, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
-import type { Part } from '../text/message.ts';
+import type { Part, Stretch } from '../text/message.ts';
 import { firstWhere, type Token } from '../text/token.ts';
 import { isOccasion } from '../words/occasion-words.ts';
-import { clausesOf, type Stretch } from './clauses.ts';
+import { clausesOf } from './clauses.ts';
 import { isSaleDay } from './sale-days.ts';
 
 const ourTags = ['piece', 'ingredient', 'material', 'other'];

@@ -2,9 +2,8 @@
 
 import { firstIn, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
-import type { Part } from '../text/message.ts';
+import type { Part, Stretch } from '../text/message.ts';
 import { isNumber } from '../text/token.ts';
-import type { Stretch } from './clauses.ts';
 
 const family =
   '(gran|granny|nan|nana|nanna|grandma|grandmother|grandad|grandpa|granddad|grandfather|mum|mom|mam|mother|dad|father|aunt|auntie|aunty|uncle|sister|great-gran|great-grandmother|mum-in-law|mother-in-law|parents|grandparents|<role>)';

@@ -3,7 +3,7 @@
 import { dateAt } from '../dates/date-forms.ts';
 import { pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
-import type { Stretch } from './clauses.ts';
+import type { Stretch } from '../text/message.ts';
 
 const sale = /^(wedding fair|wedding expo|trade show|trade stand|market stall|craft fair)$/;
 const ordered = pattern('<count> (x)? (<material>)? <piece>');

@@ -2,10 +2,9 @@
 
 import { anyIn, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
-import type { Part } from '../text/message.ts';
+import type { Part, Stretch } from '../text/message.ts';
 import type { Token } from '../text/token.ts';
 import { isOccasion } from '../words/occasion-words.ts';
-import type { Stretch } from './clauses.ts';
 
 const tooth = /^(dentists?|dentist's|dental|orthodontist|tooth|teeth|molars?|fillings|veneers|root canals?)$/;
 const atVet = [

@@ -23,7 +23,11 @@ const goods = ['piece', 'pack', 'ingredient', 'other', 'month', 'weekday', 'each
 const sharedOut = pattern('<a:count> for (<word>){1,3} (,|and|&|n|+){1,2} (the)? (other)? (<b:count>)? (one)? for (<word>){1,3}');
 /** Whether the numbers told from here on only share out those before. */
 export const sharesOut = (tokens: readonly Token[], before: Mention, number: number): boolean => {
-  for (let start = before.last + 1; start <= number; start++) {
+  for (
+    let start = sharedOut.next(tokens, before.last + 1, number + 1);
+    start <= number;
+    start = sharedOut.next(tokens, start + 1, number + 1)
+  ) {
     const match = sharedOut.at(tokens, start, tokens.length);
     const [a, b] = [match?.kept['a']?.number, match?.kept['b']?.number];
     if (match === undefined || a === undefined || match.end <= number) continue;

@@ -23,17 +23,18 @@ const alike = pattern(
 );
 const setsOfAlike = (reader: Reader): Finding | undefined => {
   const match = alike.in(reader.tokens, 0, reader.tokens.length);
-  const { n, a, m, b, c } = match?.kept ?? {};
+  if (match === undefined) return undefined;
+  const { n, a, m, b, c } = match.kept;
   const [first, second] = [a?.means['piece'] as PieceKind | undefined, b?.means['piece'] as PieceKind | undefined];
   // "4 bouts 12, 4 corsages 50 a pair": a pair right behind one kind may be of that kind.
-  const at = c === undefined ? -1 : reader.tokens.indexOf(c, match?.start);
-  const stretch = reader.tokens.slice(match?.start, match?.end);
+  const at = c === undefined ? -1 : reader.tokens.indexOf(c, match.start);
+  const stretch = reader.tokens.slice(match.start, match.end);
   const joined = stretch.some(({ text }) => /^(and|&|\+|n|plus|with)$/.test(text)) || /^[,:-]$/.test(reader.tokens[at - 1]?.text ?? '');
   if (!joined && stretch.some(({ text }) => /^(pair|pr)$/.test(text))) return undefined;
   // "20 a set aside"
-  if (/^(aside|up|down|out|off|of|back)$/.test(reader.tokens[match?.end ?? 0]?.text ?? '')) return undefined;
+  if (/^(aside|up|down|out|off|of|back)$/.test(reader.tokens[match.end]?.text ?? '')) return undefined;
   const [count, other, each] = [n?.number, m?.number, c?.number];
-  if (match === undefined || count === undefined || each === undefined || first === undefined || second === undefined) return undefined;
+  if (count === undefined || each === undefined || first === undefined || second === undefined) return undefined;
   for (let index = match.start; index < match.end; index++) if (!reader.free(index)) return undefined;
   // Where there are not as many of both, nothing says what a set is.
   if (first === second || count.amount !== other?.amount || count.max !== undefined || each.max !== undefined)

@@ -3,7 +3,7 @@
 import { decimal } from '../../values/decimal.ts';
 import { type Match, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
-import type { NumberRead } from '../text/token.ts';
+import type { NumberRead, Token } from '../text/token.ts';
 import type { Mention } from './mention.ts';
 import type { Price } from './price-at.ts';
 import { currencyFields } from './read-order.ts';
@@ -65,7 +65,7 @@ export const relativePrices = (reader: Reader, mentions: readonly Mention[], pri
     const match = mention.countIndex === undefined ? undefined : matchAt(reader, Math.max(mention.end, mention.last + 1));
     const number = match?.kept['n']?.number;
     if (match === undefined || number === undefined || number.max !== undefined || reader.tokens[match.end]?.text === 'or') return [];
-    const index = reader.tokens.findIndex((token, at) => at >= match.start && token === match.kept['n']);
+    const index = reader.tokens.indexOf(match.kept['n'] as Token, match.start);
     const known = prices.filter((price) => price.index !== index);
     const base = baseOf(known, index, match.kept['p']?.means['piece']);
     const less = reader.tokens.slice(index + 1, match.end).some(({ text }) => downwards.test(text));

@@ -2,7 +2,7 @@
 // Only the last message's places are kept, in room that is used again.
 
 import type { Token } from '../text/token.ts';
-import { add, has, nextBit, orFromNext, roomFor } from './bits.ts';
+import { add, addStretch, has, nextBit, orFromNext, roomFor } from './bits.ts';
 import { firstNeed, reaches, type Use, useOfKind, useOfWord } from './registry.ts';
 import { kindsOf } from './token-kinds.ts';
 
@@ -15,6 +15,8 @@ let seen = new Uint8Array(); // by pattern
 // The message in blocks, each within one line: which block each token stands in (the end of a line belongs to it),
 // which blocks go on in the next, and in which each need is met: one bit for a block.
 let blockOf = new Uint16Array();
+let blockStart = new Uint32Array();
+let blockCount = 0;
 let blockWords = 1;
 let goesOn = new Uint32Array(1);
 let metIn = new Uint32Array();
@@ -34,16 +36,22 @@ const stands = (use: Use | undefined, index: number): void => {
 const intoBlocks = (tokens: readonly Token[]): void => {
   const goingOn: number[] = [];
   let [block, length] = [0, 0];
-  blockOf = tokens.length > blockOf.length ? new Uint16Array(tokens.length * 2) : blockOf;
+  if (tokens.length > blockOf.length) {
+    blockOf = new Uint16Array(tokens.length * 2);
+    blockStart = new Uint32Array(tokens.length * 2 + 2);
+  }
   for (let index = 0; index < tokens.length; index++) {
     if (length === longestBlock) {
       goingOn.push(block);
       [block, length] = [block + 1, 0];
     }
+    if (length === 0) blockStart[block] = index;
     blockOf[index] = block;
     length += 1;
     if (tokens[index]?.kind === 'line') [block, length] = [block + 1, 0];
   }
+  blockCount = length === 0 ? block : block + 1;
+  blockStart[blockCount] = tokens.length;
   blockWords = (block >> 5) + 1;
   [goesOn, blocks, near] = [roomFor(goesOn, blockWords), roomFor(blocks, blockWords), roomFor(near, blockWords)];
   for (const each of goingOn) add(goesOn, each);
@@ -99,15 +107,23 @@ const withinReach = (id: number): boolean => {
 const look = (id: number): void => {
   const [first, end] = [id * row, (id + 1) * row];
   seen[id] = nowhere;
-  let start = nextBit(starts, first, end);
-  if (start === -1) return;
+  if (nextBit(starts, first, end) === -1) return;
   if (!withinReach(id)) {
     starts.fill(0, first >> 5, end >> 5);
     return;
   }
-  for (; start !== -1; start = nextBit(starts, start + 1, end))
-    if (has(blocks, blockOf[start - first] as number)) seen[id] = somewhere;
-    else (starts[start >> 5] as number) &= ~(1 << (start & 31));
+  keep(id);
+};
+
+// Of a pattern's starts those in the blocks at hand.
+const keep = (id: number): void => {
+  const [from, words] = [(id * row) >> 5, row >> 5];
+  here.fill(0, 0, words);
+  for (let block = nextBit(blocks, 0, blockCount); block !== -1; block = nextBit(blocks, block + 1, blockCount))
+    addStretch(here, blockStart[block] as number, blockStart[block + 1] as number);
+  let any = 0;
+  for (let at = 0; at < words; at++) any |= (starts[from + at] as number) &= here[at] as number;
+  if (any !== 0) seen[id] = somewhere;
 };
 
 /** Whether a match of the pattern could begin anywhere in the message. */

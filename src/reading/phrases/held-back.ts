@@ -4,7 +4,7 @@ import { spending } from '../afterwards/spending.ts';
 import { isBeforeDay } from '../dates/hour-or-price.ts';
 import { addressStretches } from '../held/addresses.ts';
 import { calledOff } from '../held/called-off.ts';
-import { clausesOf, reachOf, type Stretch } from '../held/clauses.ts';
+import { clausesOf, reachOf } from '../held/clauses.ts';
 import { codeStretches } from '../held/codes-told.ts';
 import { everydayStretches } from '../held/everyday.ts';
 import { memories } from '../held/memories.ts';
@@ -29,7 +29,7 @@ import { beginsIn, type Pattern, pattern } from '../pattern.ts';
 import type { Finding, Phrase, Reader } from '../phrase.ts';
 import { mishap } from '../progress/losses.ts';
 import { asksPeople } from '../questions/requested.ts';
-import type { Part } from '../text/message.ts';
+import type { Part, Stretch } from '../text/message.ts';
 
 // "stick 40 combs on the order": written there.
 const written = pattern(

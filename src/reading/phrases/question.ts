@@ -86,11 +86,18 @@ const totalWhatIf = pattern("(what)? if (it|it's|its|they|they're|we|i|she|that)
 // "anything due sunday or can i head off": what is due is asked, whatever else is.
 const dueFirst = /^(so |and |ok |hey |is |are )*(anything|any|much|what's|whats) (else )?due\b/;
 
+// The forms that may stand in the message at all, looked for once.
+let [lookedAt, likely]: [Reader['tokens'], typeof questionForms] = [[], []];
+const likelyForms = ({ tokens }: Reader): typeof questionForms => {
+  if (tokens !== lookedAt) [lookedAt, likely] = [tokens, questionForms.filter(({ pattern }) => pattern.might(tokens))];
+  return likely;
+};
+
 const readQuestion = (reader: Reader, whole: Part): Finding => {
   const part = { ...whole, end: beforeReason(reader, whole) };
   const from = Math.max(part.start, part.end - longest);
   const said = textOf(reader.tokens, from, part.end);
-  const form = questionForms.find(
+  const form = likelyForms(reader).find(
     (each) => each.pattern.in(reader.tokens, from, part.end) !== undefined && each.unless?.test(said) !== true,
   );
   const short = shortQuestion(reader, part, from) ?? shortQuestion(reader, part, openAt(reader, part));

@@ -14,12 +14,13 @@ import { joinedLines } from '../recipes/joined-lines.ts';
 import { kindOfAll } from '../recipes/kind-of-all.ts';
 import { byPiece, pieceLast } from '../recipes/piece-stretches.ts';
 import { namedBefore, roleHeading, who } from '../recipes/recipe-headings.ts';
-import { readStretch, type Stretch, type StretchRead } from '../recipes/recipe-stretch.ts';
+import { readStretch, type StretchRead } from '../recipes/recipe-stretch.ts';
 import { isSameAgain, sameShare } from '../recipes/same-share.ts';
 import { stemsByPiece } from '../recipes/stems-by-piece.ts';
 import { stemsByWearer } from '../recipes/stems-by-wearer.ts';
 import { withoutTail } from '../recipes/tail.ts';
 import { priced, yields } from '../recipes/yields.ts';
+import type { Stretch } from '../text/message.ts';
 
 // 'recipe "autumn dance": 2 bunny tails …': the lines are kept under the name too.
 const titleForms = [
@@ -105,10 +106,12 @@ const find = (reader: Reader): Finding[] => {
     const cuts = byWearer(reader, part);
     const listed = cuts.map((stretch) => readStretch(reader, stretch));
     const besideOthers = listed.some((read) => read?.wearer === true);
+    const [whole] = cuts;
     for (const [at, stretch] of (cuts.length > 1 ? cuts : byPiece(reader, part)).entries()) {
+      const known = cuts.length > 1 || (stretch.start === whole?.start && stretch.end === whole.end);
       const read =
         sameShare(reader, stretch, wearers.at(-1)?.fact.lines) ??
-        (cuts.length > 1 ? listed[at] : readStretch(reader, stretch)) ??
+        (known ? listed[at] : readStretch(reader, stretch)) ??
         alike(reader, stretch, wearers.at(-1)?.fact.lines) ??
         (besideOthers ? unlisted(reader, stretch) : undefined);
       if (read === undefined || read.fact.fact !== 'recipe') continue;

@@ -4,6 +4,7 @@ import { itemName, knowsItem } from '../goods/item-name.ts';
 import { pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
+import { firstWhere } from '../text/token.ts';
 
 const lead =
   "(ok|okay|and|so|,|please|pls|can we|can you|could you|we|i|lets|let's|should|to|want|wants|usually|for this one|for this event|on this one|this one|just|-){0,4}";
@@ -60,7 +61,7 @@ const goodsIn = (reader: Reader, start: number, end: number): readonly string[] 
 const toldIn = (reader: Reader, { start, end, asked }: Part): Finding | undefined => {
   const { tokens } = reader;
   if (asked || end - start > 16) return undefined;
-  const percent = tokens.findIndex(({ number }, at) => at >= start && at < end && number?.form === 'percent');
+  const percent = firstWhere(tokens, start, end, ({ number }) => number?.form === 'percent');
   const number = tokens[percent]?.number;
   if (percent < 0 || number === undefined || number.max !== undefined) return undefined;
   if (tokens.slice(start, end).some(({ means }) => means['piece'] !== undefined && means['piece'] !== 'unspecified')) return undefined;

@@ -27,7 +27,8 @@ const endsThere = (reader: Reader, index: number): boolean => {
 
 const alone = (reader: Reader, index: number): Basis | undefined => {
   const token = reader.tokens[index];
-  if (token === undefined || !mayStandAlone.test((token.guessed ?? token.text).replace(/ \.$/, ''))) return undefined;
+  if (token?.means['included'] === undefined && token?.means['onTop'] === undefined) return undefined;
+  if (!mayStandAlone.test((token.guessed ?? token.text).replace(/ \.$/, ''))) return undefined;
   const dot = reader.tokens[index + 1]?.text === '.' ? 1 : 0;
   if (!endsThere(reader, index + 1 + dot)) return undefined;
   const before = reader.tokens[index - 1];
@@ -107,12 +108,11 @@ const find = (reader: Reader): Finding[] => {
   for (let index = 0; index < reader.tokens.length; index++) {
     // "no vat on top" may mean "no, vat on top": neither is read.
     const doubtful = noneOnTop.at(reader.tokens, index, reader.tokens.length);
-    const told = doubtful === undefined ? undefined : taxAt(reader, index); // "no gst to add, it's in there"
-    if (doubtful !== undefined && !(told?.fact.basis === 'included' && told.match.end > doubtful.end)) {
+    const read = taxAt(reader, index); // "no gst to add, it's in there"
+    if (doubtful !== undefined && !(read?.fact.basis === 'included' && read.match.end > doubtful.end)) {
       index = doubtful.end - 1;
       continue;
     }
-    const read = taxAt(reader, index);
     if (read === undefined) {
       const alone = rateAlone.at(reader.tokens, index, reader.tokens.length);
       if (alone === undefined || !allFree(reader, alone)) continue;

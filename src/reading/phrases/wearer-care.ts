@@ -1,15 +1,16 @@
 // What one wearer needs care with: "groom has a pacemaker", "pacemaker: grandad", "best man is allergic to lilies". Only the care is said, so the wearer
 // keeps the count and the piece the list has. It reads words that others have taken too: "best man (pacemaker), 2 dads" is a list of wearers first.
 
-import { hazardsIn } from '../../handbook/hazard-words.ts';
+import { tellsOfHealth } from '../../handbook/hazard-words.ts';
 import { type Finding, found, type Phrase, type Reader } from '../phrase.ts';
 import { looksAsked } from '../questions/looks-asked.ts';
 import { who } from '../recipes/recipe-headings.ts';
 import type { Token } from '../text/token.ts';
+import { remembered } from '../words/remembered.ts';
 
 const reach = 7; // words between the wearer and the care
 
-const isCared = (words: string): boolean => hazardsIn(words).some((hazard) => hazard === 'implant' || hazard === 'allergy');
+const isCared = remembered(tellsOfHealth);
 const isWord = (token: Token | undefined): token is Token => token?.kind === 'word';
 const isCare = (token: Token | undefined): boolean => isWord(token) && isCared(token.text);
 /** "Insulin pump", "heart monitor": only the two words together say it. */
@@ -61,7 +62,7 @@ const careEnd = (reader: Reader, care: number, end: number): number => {
 
 const find = (reader: Reader): Finding[] => {
   const findings: Finding[] = [];
-  if (!isCared(reader.message.clean.text)) return findings; // most messages are done with here
+  if (!tellsOfHealth(reader.message.clean.text)) return findings; // most messages are done with here
   for (const part of reader.message.parts) {
     if (looksAsked(reader, part)) continue; // "is the bride allergic to anything?"
     for (let care = part.start; care < part.end; care++) {

@@ -113,6 +113,10 @@ const find = (reader: Reader): Finding[] => {
     const own = beforePrice(reader, part);
     if (own === undefined) continue;
     const tokens = reader.tokens.slice(own.start, own.end);
+    const bridal =
+      party.in(reader.tokens, own.start, own.end) !== undefined ||
+      tokens.some((token) => /^(everyone|everybody|wearers)$/.test(token.text));
+    if (!bridal && !tokens.some(({ means }) => means['role'] !== undefined)) continue;
     const read = readWearers(reader, own);
     if (read.loose && read.entries.length >= 2) continue;
     // "groom, best man, 3 ushers, one koro with his dog": a list without him would count too few.
@@ -120,9 +124,6 @@ const find = (reader: Reader): Finding[] => {
       findings.push({ start: own.start, end: own.end, held: true });
       continue;
     }
-    const bridal =
-      party.in(reader.tokens, own.start, own.end) !== undefined ||
-      tokens.some((token) => /^(everyone|everybody|wearers)$/.test(token.text));
     // "11 in the party plus the celebrant": whether she is one of them is not said.
     if (bridal && read.total !== undefined && read.heads === 1 && tokens.some((token) => joins.test(token.text))) continue;
     // "12 in the bridal party, 2 not wearing, so 11": it does not add up.

@@ -4,8 +4,9 @@
 import type { PieceKind } from '../../handbook/pieces.ts';
 import { pattern } from '../pattern.ts';
 import { type Finding, found, type Reader } from '../phrase.ts';
+import type { Stretch } from '../text/message.ts';
 import { isCount, type Token } from '../text/token.ts';
-import { readStretch, type Stretch } from './recipe-stretch.ts';
+import { readStretch } from './recipe-stretch.ts';
 
 const counted = pattern(
   '(need|we need|want|just|so|the|all){0,2} <n:count> (x|of the)? (<material>)? <p:piece> (:|-|=|,|;|\\(|with|w|w /|and|has|have|having|get|gets|getting|take|takes|taking|need|needs|all|to have|will have|using|made of|made with|made up of){0,3}',

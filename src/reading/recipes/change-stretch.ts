@@ -2,11 +2,7 @@
 
 import { pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
-
-export interface Stretch {
-  readonly start: number;
-  readonly end: number;
-}
+import type { Stretch } from '../text/message.ts';
 
 const leadIn =
   /^(ok|okay|sorry|actually|please|pls|can|could|you|we|so|,|let's|lets|no|just|oh|hi|hey|she|he|they|bride|wants|want|wait|right|now|then|also|but|would|like|to|decided|prefers|-)$/;

@@ -5,7 +5,7 @@ import { quantity } from '../goods/quantity.ts';
 import { linesIn, separates } from '../goods/recipe-lines.ts';
 import { pattern } from '../pattern.ts';
 import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
-import type { Stretch } from './recipe-stretch.ts';
+import type { Stretch } from '../text/message.ts';
 
 // "bout 1 rose 2 wax, corsage 3 rose 4 wax": a new kind begins a new stretch.
 const pieceHeading = pattern(

@@ -4,7 +4,7 @@ import { linesIn } from '../goods/recipe-lines.ts';
 import { useBehind } from '../goods/use-beside-price.ts';
 import { pattern } from '../pattern.ts';
 import type { Reader, Unworded } from '../phrase.ts';
-import type { Stretch } from './change-stretch.ts';
+import type { Stretch } from '../text/message.ts';
 import { goodsNamed } from './goods-named.ts';
 
 type Change = Extract<Unworded, { fact: 'recipe' }>;

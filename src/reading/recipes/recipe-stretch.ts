@@ -6,6 +6,7 @@ import { quantity } from '../goods/quantity.ts';
 import { type Line, linesIn } from '../goods/recipe-lines.ts';
 import { firstIn, type Match } from '../pattern.ts';
 import type { Reader, Unworded } from '../phrase.ts';
+import type { Stretch } from '../text/message.ts';
 import type { Token } from '../text/token.ts';
 import { paceBeside } from './minutes-beside.ts';
 import {
@@ -34,11 +35,6 @@ const nobuying =
 // "cut 20 ribbons for the corsages", "stripped 40 roses for the bouts": work on a heap of them, not what goes into one.
 const worked =
   /^(cut|cutting|stripped|stripping|conditioned|conditioning|prepped|prepping|trimmed|trimming|hung|hanging|tied|tying|sprayed|counted|sorted|bundled|unpacked|dethorned|washed|ironed|pressed|picked)$/;
-
-export interface Stretch {
-  readonly start: number;
-  readonly end: number;
-}
 
 // Where the last of several wearers who share a recipe is named.
 const ownStart = (reader: Reader, { start, end }: Stretch): number => {
@@ -71,10 +67,17 @@ export interface StretchRead {
   readonly pace?: Unworded; // how long one takes
 }
 
+// What goes in is known by its name, by the studio's price list, or by being told of each piece.
+const namesGoods = ({ tokens, context }: Reader, start: number, end: number): boolean =>
+  context.items.length > 0 ||
+  tokens.slice(start, end).some(({ means, text }) => means['ingredient'] !== undefined || /^(recipe|stem|stems|flowers)$/.test(text)) ||
+  perPiece.in(tokens, start, end) !== undefined;
+
 export const readStretch = (reader: Reader, { start, end }: Stretch, titled = false): StretchRead | undefined => {
   const { tokens } = reader;
   const taxed = tokens.slice(start, end).some(({ means }) => means['taxName'] !== undefined || means['taxWord'] !== undefined);
   if (
+    (!titled && !namesGoods(reader, start, end)) ||
     taxed ||
     /^(price|either)$/.test(eachSaid(tokens, start, end) ?? '') ||
     priced(reader, start, end) ||
@@ -93,7 +96,6 @@ export const readStretch = (reader: Reader, { start, end }: Stretch, titled = fa
       )
   )
     return undefined;
-
   if (
     tokens
       .slice(start, start + 3)

@@ -4,8 +4,9 @@ import type { RecipeLineFact } from '../fact.ts';
 import { linesIn } from '../goods/recipe-lines.ts';
 import { pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
+import type { Stretch } from '../text/message.ts';
 import { roleHeading, who } from './recipe-headings.ts';
-import type { Stretch, StretchRead } from './recipe-stretch.ts';
+import type { StretchRead } from './recipe-stretch.ts';
 
 const same = pattern(
   '(the)? (exact)? same (again|thing|recipe|flowers|one)? (as (the)? (<s:role>|rest|others|other|them|everyone|everyone else|above|that){1,2})? (,|but|and){0,2} (plus|with|and|\\+|add|adding|but with) (an extra|extra|an additional|also)?',

@@ -3,15 +3,15 @@
 import { formOf } from '../pattern.ts';
 import { changed, isNameless, type Token } from './token.ts';
 
-const goods: Readonly<Record<string, string>> = {
-  boxes: 'box',
-  bags: 'bag',
-  trays: 'tray',
-  tubes: 'tube',
-  cartons: 'carton',
-  sleeves: 'sleeve',
-  baskets: 'basket',
-};
+const goods: ReadonlyMap<string, string> = new Map([
+  ['boxes', 'box'],
+  ['bags', 'bag'],
+  ['trays', 'tray'],
+  ['tubes', 'tube'],
+  ['cartons', 'carton'],
+  ['sleeves', 'sleeve'],
+  ['baskets', 'basket'],
+]);
 const priced = formOf(
   "<any> ((and|&|\\+|n) (the|gift|paper|kraft)? <pack>)? (are|is|now|at|@|:|-|cost|costs|have|has|just|gone|went|go|going|up|down|dearer|cheaper|to|from|<upTo>|'re){0,5} <amount> (to <amount>)? (<each>)",
 );
@@ -27,10 +27,12 @@ const opens = (tokens: readonly Token[], index: number): boolean => {
 };
 
 /** The tokens with such boxes as goods of their own. */
-export const boxesAsGoods = (tokens: readonly Token[]): readonly Token[] =>
-  tokens.map((token, index) => {
-    const one = Object.hasOwn(goods, token.text) ? goods[token.text] : undefined;
+export const boxesAsGoods = (tokens: readonly Token[]): readonly Token[] => {
+  if (!tokens.some(({ text }) => goods.has(text))) return tokens;
+  return tokens.map((token, index) => {
+    const one = goods.get(token.text);
     return one !== undefined && opens(tokens, index) && priced.at(tokens, index, tokens.length) !== undefined
       ? changed(token, { means: { ingredient: one } })
       : token;
   });
+};

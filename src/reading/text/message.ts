@@ -30,10 +30,14 @@ import { withTurns } from './turns.ts';
 import { withoutUnchanged } from './unchanged.ts';
 import { withoutOwners } from './whose-pieces.ts';
 
-/** A sentence or a line: tokens from `start` up to `end`. */
-export interface Part {
+/** Tokens from `start` up to `end`. */
+export interface Stretch {
   readonly start: number;
   readonly end: number;
+}
+
+/** A sentence or a line. */
+export interface Part extends Stretch {
   readonly asked: boolean; // ends with a question mark
 }
 

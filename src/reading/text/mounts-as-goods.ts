@@ -14,6 +14,7 @@ const mounts: Readonly<Record<string, readonly string[]>> = {
   'hair slide': ['hair flower'],
   headband: ['flower crown', 'hair flower'],
 };
+const mountWords = new Set(Object.keys(mounts).flatMap((one) => [one, `${one}s`]));
 const counted = formOf(
   '(<count>|a|an|half a|half) (x)? (stem|stems|sprig|sprigs|bit|bits|heads|head)? (of)? (<material>)? (<unlisted>)? <ingredient>',
 );
@@ -31,13 +32,15 @@ const listedFor = (tokens: readonly Token[], index: number, kinds: readonly stri
 };
 
 /** The tokens with such a mount as goods of its own. */
-export const mountsAsGoods = (tokens: readonly Token[]): readonly Token[] =>
-  tokens.map((token, index) => {
+export const mountsAsGoods = (tokens: readonly Token[]): readonly Token[] => {
+  if (!tokens.some(({ text }) => mountWords.has(text))) return tokens;
+  return tokens.map((token, index) => {
+    if (!mountWords.has(token.text)) return token;
     const one = token.text.replace(/s$/, '');
-    const kinds = Object.hasOwn(mounts, one) ? mounts[one] : undefined;
-    if (kinds === undefined) return token;
+    const kinds = mounts[one] ?? [];
     const [before, next] = [tokens[index - 1], tokens[index + 1]];
     const led = leads.test(before?.text ?? '') || (before?.kind === 'word' && leads.test(tokens[index - 2]?.text ?? '')); // "1 pearl wristlet"
     const ended = next === undefined || next.kind === 'line' || closes.test(next.text) || isEnd(tokens, index + 1);
     return led && ended && listedFor(tokens, index, kinds) ? changed(token, { means: { ingredient: one } }) : token;
   });
+};

@@ -142,8 +142,7 @@ export const joinRanges = (tokens: readonly Token[]): Token[] => {
   for (let index = 0; index < tokens.length; ) {
     const pair = joinPair(tokens, index);
     let token = pair?.token ?? (tokens[index] as Token);
-    const linked = /^(and|&|\+|n)$/.test(tokens[index + 1]?.text ?? '');
-    if (pair !== undefined && linked && isBtw(tokens, index))
+    if (pair !== undefined && isBtw(tokens, index) && /^(and|&|\+|n)$/.test(tokens[index + 1]?.text ?? ''))
       joined[joined.length - 1] = changed(tokens[index - 1] as Token, { text: 'between' });
     index = pair?.next ?? index + 1;
     if (token.number !== undefined && (token.number.form === 'plain' || token.number.form === 'money')) {

@@ -28,6 +28,7 @@ const ordinalTens: Readonly<Record<string, number>> = {
   twentieth: 20,
   thirtieth: 30,
 };
+const inWords = new Set([...Object.keys(ordinalUnits), ...Object.keys(ordinalTens)]);
 
 const month =
   /^(january|february|march|april|may|june|july|august|september|october|november|december|jan|feb|apr|jun|jul|aug|sep|sept|oct|nov|dec)$/;
@@ -41,7 +42,7 @@ export const ordinalWords = (tokens: readonly Token[], start: number): { day: nu
     return unit === undefined ? undefined : { day: (text === 'twenty' ? 20 : 30) + unit, next: at + 1 };
   }
   // "sixth feb", "may the first"
-  if (!Object.hasOwn(ordinalUnits, text) && !Object.hasOwn(ordinalTens, text)) return undefined;
+  if (!inWords.has(text)) return undefined;
   const unit = ordinalUnits[text];
   const [ahead, further] = [tokens[start + 1]?.text ?? '', tokens[start + 2]];
   const named = month.test(ahead) && further?.text !== 'bank' && (ahead !== 'may' || further?.kind !== 'word');

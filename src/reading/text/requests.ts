@@ -91,7 +91,7 @@ const ofTheThing = (tokens: readonly Token[], start: number, end: number): reado
   if (match === undefined || tokens.slice(start, end).some(({ text }) => weighed.has(text))) return undefined;
   const at = tokens.findIndex((token, index) => index > start && token.text === 'be');
   const be = tokens[at] as Token;
-  const to: readonly Token[] = tokens[at + 1]?.number === undefined ? [{ ...be, text: 'is' }] : [{ ...be, text: 'should' }, be];
+  const to: readonly Token[] = tokens[at + 1]?.number === undefined ? [changed(be, { text: 'is' })] : [changed(be, { text: 'should' }), be];
   return [...tokens.slice(start + 1, at), ...to, ...tokens.slice(at + 1, end)];
 };
 
@@ -182,7 +182,7 @@ export const withoutAsking = (given: readonly Token[]): readonly Token[] => {
     }
     kept.push(...withoutNoting(told));
     start = end + 1;
-    if (mark !== undefined) kept.push(mark.text === '?' ? { ...mark, text: '.' } : mark);
+    if (mark !== undefined) kept.push(mark.text === '?' ? changed(mark, { text: '.' }) : mark);
     while (given[start]?.text === '?') start += 1;
   }
   return kept;

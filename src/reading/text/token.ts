@@ -42,9 +42,13 @@ export interface Token {
 export const isNumber = (token: Token | undefined, ...forms: readonly NumberForm[]): boolean =>
   token?.number !== undefined && forms.includes(token.number.form);
 
+const isWhole = (amount: string): boolean => {
+  for (let at = 0; at < amount.length; at++) if (!(amount.charCodeAt(at) >= 48 && amount.charCodeAt(at) <= 57)) return false;
+  return amount.length >= 1 && amount.length <= 5;
+};
 /** A whole number of things: no unit, no fraction. */
 export const isCount = (token: Token | undefined): boolean =>
-  token?.number?.form === 'plain' && /^\d{1,5}$/.test(token.number.amount) && (token.text.length < 4 || !/[.,]\d{2}$/.test(token.text));
+  token?.number?.form === 'plain' && isWhole(token.number.amount) && (token.text.length < 4 || !/[.,]\d{2}$/.test(token.text));
 
 export const meaning = (token: Token | undefined, tag: string): string | undefined => token?.means[tag];
 

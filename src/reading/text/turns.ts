@@ -129,6 +129,8 @@ const notThat = /^((oops|sorry|no|oh) )*not (dried|fresh|silk|preserved|artifici
 const wrongly = /^(wrongly|mistakenly|accidentally) (typed|put|said|told|wrote|entered|logged) \d/;
 const byMistake = new Set(['wrongly', 'mistakenly', 'accidentally']);
 const others = new Set(['she', 'he', 'they', 'we', 'client', 'bride']);
+// What may stand behind a comma nobody typed.
+const mayOpen = new Set([...opensAgain, ...byMistake, ...others]);
 const startsAnew = (tokens: readonly Token[], index: number): boolean => {
   const text = tokens[index]?.text ?? '';
   if (index < 2 || tokens[index]?.kind !== 'word') return false;
@@ -156,7 +158,8 @@ const saysNo = (tokens: readonly Token[], index: number): boolean =>
 export const withTurns = (given: readonly Token[]): readonly Token[] => {
   const tokens: Token[] = [];
   given.forEach((token, index) => {
-    if (turnsHere(given, index) || startsAnew(given, index) || saysNo(given, index))
+    const opens = mayOpen.has(token.text) || given[index - 2]?.text === 'to';
+    if ((opens && (turnsHere(given, index) || startsAnew(given, index))) || saysNo(given, index))
       tokens.push(cut({ kind: 'sign', text: ',', start: token.start, end: token.start, glued: token.glued }));
     tokens.push(token);
   });

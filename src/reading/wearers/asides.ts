@@ -1,6 +1,6 @@
 // What is said of a wearer in passing: "(combs)", "(magnet please)", "page boy, no pins".
 
-import { hazardsIn } from '../../handbook/hazard-words.ts';
+import { tellsOfHealth } from '../../handbook/hazard-words.ts';
 import type { PieceKind } from '../../handbook/pieces.ts';
 import { type Match, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
@@ -15,7 +15,7 @@ export const asideOf = (reader: Reader, start: number, end: number): { piece?: P
   if (piece !== undefined && piece !== 'unspecified') return { piece };
   const close = firstWhere(reader.tokens, open + 1, reader.tokens.length, (token) => token.text === ')');
   const note = reader.words(open + 1, close < 0 ? end : close);
-  return inside.length === 0 || inside.some((token) => token.number !== undefined) || cared(note) ? {} : { note };
+  return inside.length === 0 || inside.some((token) => token.number !== undefined) || tellsOfHealth(note) ? {} : { note };
 };
 /** "ushers (4)" */
 export const countInside = (reader: Reader, { start, end }: Match): Token | undefined => {
@@ -23,7 +23,6 @@ export const countInside = (reader: Reader, { start, end }: Match): Token | unde
   const [number, close] = [reader.tokens[open + 1], reader.tokens[open + 2]];
   return open >= 0 && isCount(number) && close?.text === ')' && /(s|men)$/.test(reader.tokens[open - 1]?.text ?? '') ? number : undefined;
 };
-export const cared = (note: string): boolean => hazardsIn(note).some((hazard) => hazard === 'implant' || hazard === 'allergy');
 
 // "page boy, no pins": what is asked for the one just named.
 const remark = pattern(
@@ -36,5 +35,5 @@ export const remarkAt = (reader: Reader, index: number, end: number): { words: s
   while (to < match.end && !/^(,|and|&|\+|;)$/.test(reader.tokens[to]?.text ?? '') && reader.tokens[to]?.means['role'] === undefined)
     to += 1;
   const words = reader.words(index + 1, to);
-  return to - index < 3 || cared(words) ? undefined : { words, end: to };
+  return to - index < 3 || tellsOfHealth(words) ? undefined : { words, end: to };
 };

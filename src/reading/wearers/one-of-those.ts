@@ -1,10 +1,10 @@
 // Somebody who is one of those counted already, and no further wearer: "7 groomsmen (best man is one of the 7)", "6 ushers, 2 of them are
 // the bride's brothers".
 
+import { tellsOfHealth } from '../../handbook/hazard-words.ts';
 import { firstAt, type Pattern, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
-import { isCount } from '../text/token.ts';
-import { cared } from './asides.ts';
+import { firstWhere, isCount } from '../text/token.ts';
 import type { Entry } from './read-wearers.ts';
 import { nameOf } from './role-counts.ts';
 import { tellsWho } from './told-first.ts';
@@ -114,9 +114,9 @@ const noted = (reader: Reader, index: number, end: number, last: Entry): number 
     said.some(({ number, means }) => number !== undefined || means['piece'] !== undefined || means['role'] !== undefined)
   )
     return undefined;
-  const from = reader.tokens.findIndex((token, at) => at >= index && token.number !== undefined);
+  const from = firstWhere(reader.tokens, index, to, (token) => token.number !== undefined);
   const note = reader.words(from, to);
-  if (cared(note)) return undefined; // an implant or an allergy is read as a care of its own
+  if (tellsOfHealth(note)) return undefined; // an implant or an allergy is read as a care of its own
   last.note ??= note;
   return reader.tokens[to]?.text === ')' ? to + 1 : to;
 };
