@@ -43,6 +43,18 @@ export interface Phrase {
 /** A fact as a phrase writes it, before it is given its words. */
 export type Unworded = Fact extends infer F ? (F extends Fact ? Omit<F, 'words'> : never) : never;
 
+/** Whether no token of the stretch is taken. */
+export const allFree = (reader: Reader, start: number, end: number): boolean => {
+  for (let index = start; index < end; index++) if (!reader.free(index)) return false;
+  return true;
+};
+
+/** Whether any token of the stretch is still free. */
+export const anyFree = (reader: Reader, start: number, end: number): boolean => {
+  for (let index = start; index < end; index++) if (reader.free(index)) return true;
+  return false;
+};
+
 /** The whole message as a stretch. */
 export const everything = ({ tokens }: Reader): { start: number; end: number } => ({ start: 0, end: tokens.length });
 

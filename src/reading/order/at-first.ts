@@ -2,7 +2,7 @@
 
 import type { PieceKind } from '../../handbook/pieces.ts';
 import { type Match, pattern } from '../pattern.ts';
-import { type Finding, found, type Reader } from '../phrase.ts';
+import { allFree, type Finding, found, type Reader } from '../phrase.ts';
 import type { Token } from '../text/token.ts';
 import { currencyFields } from './read-order.ts';
 
@@ -20,7 +20,7 @@ const countsInARow = (reader: Reader): Finding | undefined => {
   const [first, second] = [p?.means['piece'] as PieceKind | undefined, q?.means['piece'] as PieceKind | undefined];
   if (match === undefined || first === undefined || second === undefined || first === second) return undefined;
   if (n?.number?.max !== undefined || m?.number?.max !== undefined || tokens[match.end]?.means['piece'] !== undefined) return undefined;
-  for (let index = match.start; index < match.end; index++) if (!reader.free(index)) return undefined;
+  if (!allFree(reader, match.start, match.end)) return undefined;
   const own = (token: Token | undefined): object =>
     token?.number === undefined ? {} : { price: { amount: token.number.amount, per: 'each', ...currencyFields(token.number) } };
   return found(reader, match.start, match.end, [

@@ -2,7 +2,7 @@
 
 import type { PieceKind } from '../../handbook/pieces.ts';
 import { firstAt, type Match, pattern } from '../pattern.ts';
-import { type Finding, found, type Reader } from '../phrase.ts';
+import { allFree, type Finding, found, type Reader } from '../phrase.ts';
 import type { NumberRead, Token } from '../text/token.ts';
 import { currencyFields } from './read-order.ts';
 
@@ -78,7 +78,7 @@ const read = (reader: Reader, start: number, from: number, total: Token | undefi
   if (first === undefined || steps.length < 2) return undefined;
   const piece = kind ?? steps.find((step) => step.piece !== undefined)?.piece;
   if (piece === undefined || steps.some((step) => step.piece !== undefined && step.piece !== piece)) return undefined;
-  for (let index = start; index < end; index++) if (!reader.free(index)) return undefined;
+  if (!allFree(reader, start, end)) return undefined;
   const open = steps.filter(({ count }) => count === undefined);
   const said = steps.reduce((sum, { count }) => sum + (count ?? 0), 0);
   const left = (plainCount(total) ?? 0) - said;

@@ -2,7 +2,7 @@
 
 import type { PieceKind } from '../../handbook/pieces.ts';
 import { pattern } from '../pattern.ts';
-import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
+import { allFree, type Finding, found, type Reader, type Unworded } from '../phrase.ts';
 import type { NumberRead } from '../text/token.ts';
 import { nameOf } from '../wearers/role-counts.ts';
 import { currencyFields } from './read-order.ts';
@@ -46,7 +46,7 @@ export const kindBehind = (reader: Reader): Finding | undefined => {
     const match = entries.length > 1 ? kindOfAll.at(tokens, end, tokens.length) : undefined;
     const piece = match?.kept['k']?.means['piece'] as PieceKind | undefined;
     if (match === undefined || piece === undefined || piece === 'unspecified') continue;
-    for (let index = at; index < match.end; index++) if (!reader.free(index)) return undefined;
+    if (!allFree(reader, at, match.end)) return undefined;
     const lines = entries.map(
       ({ count, number, wearer }): Unworded => ({
         fact: 'pieces',

@@ -4,7 +4,7 @@ import type { PieceKind } from '../../handbook/pieces.ts';
 import { decimal } from '../../values/decimal.ts';
 import type { Fact } from '../fact.ts';
 import { pattern } from '../pattern.ts';
-import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
+import { allFree, type Finding, found, type Reader, type Unworded } from '../phrase.ts';
 import type { NumberRead, Token } from '../text/token.ts';
 import { currencyFields } from './read-order.ts';
 
@@ -35,7 +35,7 @@ const setsOfAlike = (reader: Reader): Finding | undefined => {
   if (/^(aside|up|down|out|off|of|back)$/.test(reader.tokens[match.end]?.text ?? '')) return undefined;
   const [count, other, each] = [n?.number, m?.number, c?.number];
   if (count === undefined || each === undefined || first === undefined || second === undefined) return undefined;
-  for (let index = match.start; index < match.end; index++) if (!reader.free(index)) return undefined;
+  if (!allFree(reader, match.start, match.end)) return undefined;
   // Where there are not as many of both, nothing says what a set is.
   if (first === second || count.amount !== other?.amount || count.max !== undefined || each.max !== undefined)
     return { start: match.start, end: match.end, held: true };
@@ -55,7 +55,7 @@ export const piecesOfSets = (reader: Reader): Finding | undefined => {
   if (first === second || first === 'unspecified' || second === 'unspecified' || count.max !== undefined) return undefined;
   const behind = perSet.at(tokens, match.end, tokens.length);
   const end = behind?.end ?? match.end;
-  for (let index = match.start; index < end; index++) if (!reader.free(index)) return undefined;
+  if (!allFree(reader, match.start, end)) return undefined;
   const whole = behind?.kept['c']?.number;
   const line = (piece: string, number: NumberRead | undefined): Unworded => ({
     fact: 'pieces',

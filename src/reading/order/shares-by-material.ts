@@ -3,7 +3,7 @@
 import type { PieceKind } from '../../handbook/pieces.ts';
 import type { FactOf } from '../fact.ts';
 import { type Match, pattern } from '../pattern.ts';
-import type { Finding, Reader } from '../phrase.ts';
+import { allFree, type Finding, type Reader } from '../phrase.ts';
 import { changed, type Token } from '../text/token.ts';
 import type { Mention } from './mention.ts';
 
@@ -39,7 +39,7 @@ const sharesOf = (reader: Reader, match: Match, whole: Token): readonly [Share, 
   if (a === undefined || m === undefined || b === undefined || n === undefined) return undefined;
   if (m.means['material'] === n.means['material'] || a.number?.max !== undefined || b.number?.max !== undefined) return undefined;
   if (next?.means['piece'] !== undefined || next?.means['ingredient'] !== undefined) return undefined;
-  for (let index = match.start; index < match.end; index++) if (!reader.free(index)) return undefined;
+  if (!allFree(reader, match.start, match.end)) return undefined;
   const share = (count: Token, word: Token): Share => ({ count, word, material: word.means['material'] as Material });
   return [share(a, m), share(b, n)];
 };

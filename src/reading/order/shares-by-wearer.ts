@@ -3,7 +3,7 @@
 
 import type { PieceKind } from '../../handbook/pieces.ts';
 import { type Match, pattern } from '../pattern.ts';
-import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
+import { allFree, type Finding, found, type Reader, type Unworded } from '../phrase.ts';
 import type { NumberRead, Token } from '../text/token.ts';
 import { countFor, nameOf } from '../wearers/role-counts.ts';
 import { currencyFields } from './read-order.ts';
@@ -84,7 +84,7 @@ const sharesAt = (reader: Reader, match: Match): Finding | undefined => {
   const { shares, end } = sharesFrom(reader, match.end);
   const [all, kind] = [match.kept['w'] as Token, match.kept['k']?.means['piece'] as PieceKind];
   if (shares.length < 2 || all.number?.max !== undefined) return undefined;
-  for (let index = match.start; index < end; index++) if (!reader.free(index)) return undefined;
+  if (!allFree(reader, match.start, end)) return undefined;
   const open = shares.filter(({ count }) => count === undefined);
   const left = Number(all.number?.amount) - shares.reduce((sum, { count }) => sum + (count ?? 0), 0);
   // Shares that do not make the whole up say nothing sure of either.

@@ -27,7 +27,7 @@ import { takenByBoth } from '../dates/two-events.ts';
 import { namesOnlyWork, plansWork, readyEarly } from '../dates/work-days.ts';
 import { isPriceSeries } from '../order/price-series.ts';
 import { isPricesOrDay } from '../order/prices-or-day.ts';
-import type { Finding, Phrase, Reader, Unworded } from '../phrase.ts';
+import { allFree, type Finding, type Phrase, type Reader, type Unworded } from '../phrase.ts';
 
 // "bouts are done, corsages tomorrow": a day beside work is a working day.
 const work = new Set<string>(['made', 'left', 'broke', 'crew', 'question', 'actual', 'step', 'pack', 'recipe', 'change']);
@@ -107,9 +107,7 @@ const dateReads = (reader: Reader): DateRead[] => {
     if (reader.tokens[index]?.number?.form === 'slashed' && (next?.['each'] ?? next?.['piece']) !== undefined) continue;
     const read = dateAt(reader.tokens, index, reader.context) ?? loneDay(reader, index);
     if (read === undefined) continue;
-    let free = true;
-    for (let at = read.start; at < read.end; at++) free &&= reader.free(at);
-    if (!free) continue;
+    if (!allFree(reader, read.start, read.end)) continue;
     reads.push(read);
     index = read.end - 1;
   }

@@ -10,7 +10,7 @@ import { currencyFields } from '../order/read-order.ts';
 import { sharesByPrice } from '../order/shares-by-price.ts';
 import { sharesByWearer } from '../order/shares-by-wearer.ts';
 import { pattern } from '../pattern.ts';
-import { type Finding, found, type Phrase, type Reader, type Unworded } from '../phrase.ts';
+import { allFree, type Finding, found, type Phrase, type Reader, type Unworded } from '../phrase.ts';
 import type { Token } from '../text/token.ts';
 
 const shares = pattern(
@@ -56,7 +56,7 @@ const someShared = (reader: Reader): Finding | undefined => {
     (tokens[match.end]?.text === ',' && tokens[match.end + 1]?.number?.form === 'plain' && kindOf(tokens[match.end + 2]) !== undefined)
   )
     return undefined;
-  for (let index = match.start; index < match.end; index++) if (!reader.free(index)) return undefined;
+  if (!allFree(reader, match.start, match.end)) return undefined;
   const behind = priceBehind.at(tokens, match.end, tokens.length);
   const price = behind?.kept['c']?.number;
   return found(reader, match.start, price === undefined ? match.end : (behind?.end ?? match.end), [
@@ -89,7 +89,7 @@ const find = (reader: Reader): Finding[] => {
   const [first, second, whole] = [kindOf(after(a)), kindOf(after(b)), kindOf(w)];
   if (first === undefined || second === undefined || whole === undefined || first === second) return [];
   if (amount(a) + amount(b) !== amount(s) || !(whole === 'unspecified' || (first.includes(whole) && second.includes(whole)))) return [];
-  for (let index = match.start; index < match.end; index++) if (!reader.free(index)) return [];
+  if (!allFree(reader, match.start, match.end)) return [];
   // A price behind the last share alone is for both.
   const common = match.kept['c'] ?? (match.kept['d'] === undefined ? match.kept['e'] : undefined);
   const behind = common === undefined && match.kept['e'] === undefined ? priceBehind.at(tokens, match.end, tokens.length) : undefined;

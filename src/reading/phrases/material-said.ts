@@ -3,7 +3,7 @@
 import type { Material, PieceKind } from '../../handbook/pieces.ts';
 import type { Fact } from '../fact.ts';
 import { anyIn, firstIn, pattern } from '../pattern.ts';
-import { type Finding, found, type Phrase, type Reader } from '../phrase.ts';
+import { allFree, type Finding, found, type Phrase, type Reader } from '../phrase.ts';
 import { wordList } from '../words/word-list.ts';
 
 // Words that mean something else most of the time: only beside trade facts.
@@ -103,7 +103,7 @@ const mixedOf = (reader: Reader): Finding | undefined => {
     return undefined;
   const strong = [match.kept['a'], match.kept['b']].some((token) => token?.means['material'] !== 'fresh' && !weak.has(token?.text ?? ''));
   if (!strong && !trade(reader)) return undefined;
-  for (let index = match.start; index < match.end; index++) if (!reader.free(index)) return undefined;
+  if (!allFree(reader, match.start, match.end)) return undefined;
   return found(reader, match.start, match.end, [{ fact: 'material', material: 'mixed' }]);
 };
 
@@ -125,10 +125,6 @@ const find = (reader: Reader): Finding[] => {
   const findings: Finding[] = [];
   const kinds = new Set(places.map((index) => reader.tokens[index]?.means['material']));
   const lines = reader.facts.filter((fact) => fact.fact === 'pieces');
-  const allFree = (start: number, end: number): boolean => {
-    for (let index = start; index < end; index++) if (!reader.free(index)) return false;
-    return true;
-  };
   for (const index of places) {
     const token = reader.tokens[index];
     const material = token?.means['material'] as Material;
@@ -154,7 +150,7 @@ const find = (reader: Reader): Finding[] => {
     let piece: PieceKind | undefined;
     for (let from = Math.max(0, index - 5); from < index; from++) {
       const match = ofPieces.at(reader.tokens, from, index + 1);
-      if (match?.end === index + 1 && allFree(from, index + 1) && piece === undefined) {
+      if (match?.end === index + 1 && allFree(reader, from, index + 1) && piece === undefined) {
         start = from;
         piece = match.kept['p']?.means['piece'] as PieceKind;
       }
@@ -163,7 +159,8 @@ const find = (reader: Reader): Finding[] => {
     const counted = reader.tokens[index - 1]?.means['piece'] as PieceKind | undefined;
     if (piece === undefined && kinds.size > 1 && lines.length > 1 && counted !== undefined && !reader.free(index - 1)) piece = counted;
     const ahead = beforePieces.at(reader.tokens, index, reader.tokens.length);
-    if (piece === undefined && ahead !== undefined && allFree(index, ahead.end)) piece = ahead.kept['p']?.means['piece'] as PieceKind;
+    if (piece === undefined && ahead !== undefined && allFree(reader, index, ahead.end))
+      piece = ahead.kept['p']?.means['piece'] as PieceKind;
     const whole = piece === undefined || piece === 'unspecified';
     findings.push(
       found(reader, start, ahead !== undefined && !whole && start === index ? ahead.end : index + 1, [

@@ -5,7 +5,7 @@ import { couldBePrice } from '../changes/now-count-or-price.ts';
 import { dateAt } from '../dates/date-forms.ts';
 import type { Fact, FactOf } from '../fact.ts';
 import { type Match, pattern } from '../pattern.ts';
-import { type Finding, found, type Phrase, type Reader } from '../phrase.ts';
+import { allFree, type Finding, found, type Phrase, type Reader } from '../phrase.ts';
 import type { Choice } from '../reading.ts';
 import type { Part } from '../text/message.ts';
 import { isCount, isNumber, type NumberRead, type Token } from '../text/token.ts';
@@ -35,7 +35,7 @@ const isPrice = (reader: Reader, match: Match): boolean => {
   const { m, p } = match.kept;
   const at = reader.tokens.indexOf(m as Token, match.start);
   if (!isNumber(m, 'plain', 'money') || m?.number?.or !== undefined || m?.number?.inDozens === true) return false;
-  for (let index = match.start; index < match.end; index++) if (!reader.free(index)) return false;
+  if (!allFree(reader, match.start, match.end)) return false;
   return p?.means['piece'] !== 'unspecified' && dateAt(reader.tokens, at, reader.context) === undefined;
 };
 

@@ -2,7 +2,7 @@
 
 import { onOtherWork } from '../held/other-work-alone.ts';
 import { anyIn, type Match, type Pattern, pattern } from '../pattern.ts';
-import { type Finding, found, type Phrase, type Reader, type Unworded } from '../phrase.ts';
+import { anyFree, type Finding, found, type Phrase, type Reader, type Unworded } from '../phrase.ts';
 import { allBut, allButFirst, downAndLeft } from '../progress/but-not-all.ts';
 import { countedForms, doneAnywhere } from '../progress/counted-forms.ts';
 import { intent } from '../progress/done-words.ts';
@@ -193,7 +193,9 @@ const lost: Build = (match) => ({
 
 const find = (reader: Reader): Finding[] => {
   const likely = finishedForms.filter(({ form }) => form.might(reader.tokens));
-  const parts = reader.message.parts.slice(0, 60).filter((part) => !onOtherWork(reader, part) && !tellsNoWork(reader, part));
+  const parts = reader.message.parts
+    .slice(0, 60)
+    .filter((part) => anyFree(reader, part.start, part.end) && !onOtherWork(reader, part) && !tellsNoWork(reader, part));
   return inOrder([
     ...bareShare(reader),
     ...sharesByKind(reader),

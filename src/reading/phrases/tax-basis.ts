@@ -3,7 +3,7 @@
 import { besidePrice, noneOnTop, ofUnread, unsure, withoutSecond } from '../order/tax-doubts.ts';
 import { type Basis, taxForms } from '../order/tax-forms.ts';
 import { beginsAt, type Match, pattern } from '../pattern.ts';
-import { type Finding, found, type Phrase, type Reader } from '../phrase.ts';
+import { allFree, type Finding, found, type Phrase, type Reader } from '../phrase.ts';
 import type { Token } from '../text/token.ts';
 
 const formsAlone = taxForms.map(([, form]) => form);
@@ -77,21 +77,21 @@ export const taxAt = (reader: Reader, index: number): { match: Match; fact: Retu
   const places = beginsAt(formsAlone, reader.tokens, index) ? taxForms : [];
   for (const [basis, form] of places) {
     const match = form.at(reader.tokens, index, reader.tokens.length);
-    if (match !== undefined && allFree(reader, match)) return { match, fact: taxFact(basis, match) };
+    if (match !== undefined && allFree(reader, match.start, match.end)) return { match, fact: taxFact(basis, match) };
   }
   // "15 each and vat"
   const further = andTax.at(reader.tokens, index, reader.tokens.length);
-  if (further !== undefined && allFree(reader, further) && behindPrice(reader.tokens[index - 1]) && ends(reader, further.end))
+  if (
+    further !== undefined &&
+    allFree(reader, further.start, further.end) &&
+    behindPrice(reader.tokens[index - 1]) &&
+    ends(reader, further.end)
+  )
     return { match: further, fact: taxFact('on top', further) };
   const basis = alone(reader, index);
   return basis === undefined || !reader.free(index)
     ? undefined
     : { match: { start: index, end: index + 1, kept: {} }, fact: { fact: 'tax', basis } };
-};
-
-const allFree = (reader: Reader, match: Match): boolean => {
-  for (let index = match.start; index < match.end; index++) if (!reader.free(index)) return false;
-  return true;
 };
 
 // "25 each inc, tax 8.25%": the rate stands apart from where it goes.
@@ -101,7 +101,7 @@ const find = (reader: Reader): Finding[] => {
   const findings: Finding[] = [];
   const open = unsure.in(reader.tokens, 0, reader.tokens.length);
   const name = open?.kept['tax']?.means['taxName'];
-  if (open !== undefined && allFree(reader, open))
+  if (open !== undefined && allFree(reader, open.start, open.end))
     return name === undefined ? [] : [found(reader, open.start, open.end, [{ fact: 'tax', name }])];
   let basis: string | undefined;
   let first: string | undefined;
@@ -115,7 +115,7 @@ const find = (reader: Reader): Finding[] => {
     }
     if (read === undefined) {
       const alone = rateAlone.at(reader.tokens, index, reader.tokens.length);
-      if (alone === undefined || !allFree(reader, alone)) continue;
+      if (alone === undefined || !allFree(reader, alone.start, alone.end)) continue;
       const rate = alone.kept['rate']?.number?.amount;
       const own = alone.kept['tax']?.means['taxName'];
       if (rate !== undefined)

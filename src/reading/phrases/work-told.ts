@@ -2,7 +2,7 @@
 
 import { workBesideHour } from '../changes/beside-work.ts';
 import { firstIn, pattern } from '../pattern.ts';
-import { type Finding, found, type Phrase, type Reader } from '../phrase.ts';
+import { allFree, type Finding, found, type Phrase, type Reader } from '../phrase.ts';
 import { byNobody } from '../progress/by-nobody.ts';
 import { bySeveral } from '../progress/by-several.ts';
 import { byTwo } from '../progress/by-two.ts';
@@ -80,7 +80,7 @@ const behindTaken = (reader: Reader): Finding[] =>
     let start = part.start;
     while (start < part.end && !reader.free(start)) start += 1;
     if (start === part.start || part.asked || !edge.test(reader.tokens[start]?.text ?? '')) return [];
-    for (let index = start; index < part.end; index++) if (!reader.free(index)) return [];
+    if (!allFree(reader, start, part.end)) return [];
     return workClauses(reader, { ...part, start: start + 1 }).map((told) => found(reader, told.start, told.end, told.facts));
   });
 

@@ -2,7 +2,7 @@
 
 import type { PieceKind } from '../../handbook/pieces.ts';
 import { firstAt, pattern } from '../pattern.ts';
-import type { Reader } from '../phrase.ts';
+import { allFree, type Reader } from '../phrase.ts';
 import type { NumberRead, Token } from '../text/token.ts';
 import { countFor, nameOf } from './role-counts.ts';
 
@@ -56,7 +56,7 @@ export const pricedEntry = (reader: Reader, index: number): PricedEntry | undefi
   const behind = tokens[match.end]?.means['piece'] !== undefined && e !== undefined;
   if (!ends(tokens, match.end) && !behind) return undefined;
   if (number.max !== undefined || number.or !== undefined || (n !== undefined && m !== undefined)) return undefined;
-  for (let at = match.start; at < match.end; at++) if (!reader.free(at)) return undefined;
+  if (!allFree(reader, match.start, match.end)) return undefined;
   const role = w.means['role'] ?? w.means['owner'] ?? '';
   const said = (n ?? m)?.number;
   if (role === 'rest' || said?.max !== undefined || p?.means['piece'] === 'unspecified') return undefined;
