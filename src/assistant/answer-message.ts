@@ -10,28 +10,30 @@ import { composeAnswer } from '../reply/compose/compose.ts';
 import { courtesyBlocks } from '../reply/compose/courtesy.ts';
 import { hazardAskedBlocks } from '../reply/compose/hazard-asked.ts';
 import { notUnderstoodBlocks } from '../reply/compose/help.ts';
-import type { Place, Reply } from '../reply/reply.ts';
+import type { Reply } from '../reply/reply.ts';
 import { earlierStands, nothingKept, problemLine } from '../reply/words/problems.ts';
 import { isSaid } from '../thread/apply-care.ts';
 import { asksOfStudio } from '../thread/apply-studio-facts.ts';
 import { type Decision, decide } from '../thread/decide.ts';
 import { standing } from '../thread/effective.ts';
-import { type Day, dayAt } from '../values/day.ts';
+import { dayAt } from '../values/day.ts';
 import type { Problem } from '../values/problem.ts';
 import { problem } from '../values/result.ts';
 import { benchKey, consider } from './consider.ts';
 import { type Figures, figuresOf } from './figures.ts';
 import type { HandledAs } from './handled.ts';
-import { hazardsOf, heardFacts, isHazardAsked, withoutFixings } from './hazards-said.ts';
+import { heardFacts, isHazardAsked, withoutFixings } from './hazards-said.ts';
 import { isPriceList } from './import-prices.ts';
 import { keepBeside } from './keep-beside.ts';
 import { type KeepingAsked, keepingAsked } from './keeping.ts';
+import { kindWanted } from './kind-wanted.ts';
 import { leftUnread } from './left-unread.ts';
 import { type Logged, logDrop, logRewritten, logStated, logUndone, type Standpoint, withCautioned, withQuestion } from './log-entries.ts';
 import type { IncomingMessage, Store } from './ports.ts';
 import { priceTrouble } from './price-trouble.ts';
 import { progressContext } from './progress-context.ts';
 import { readingOf } from './reading-of.ts';
+import { answerOf, type Scene } from './scene.ts';
 import { settleGoods } from './settle-goods.ts';
 import { stageProgress } from './stage-progress.ts';
 
@@ -43,15 +45,6 @@ export interface Answered {
   readonly figures: () => Figures;
   readonly forgets?: true; // everything kept of the thread is to be deleted
   readonly apart?: Reply; // for the asker alone
-}
-
-/** One message where it was met: everything an outcome is made from. */
-interface Scene {
-  readonly store: Store;
-  readonly at: Standpoint;
-  readonly message: IncomingMessage;
-  readonly today: Day;
-  readonly reading: Reading | undefined;
 }
 
 type Settled = Extract<Decision, { kind: 'settled' }>;
@@ -103,6 +96,8 @@ const unread = (scene: Scene): Answered => {
     const logged = logStated(scene.at, scene.message, told, []);
     return spoken(scene, logged, answerOf(scene, logged, { how: 'stated' }));
   }
+  const wanted = kindWanted(scene);
+  if (wanted) return ended(scene, 'asked', wanted.reply, withQuestion(unchanged(scene), scene.message, wanted.open));
   if (scene.message.text.trim() !== '')
     return ended(scene, 'answered', { blocks: courtesyBlocks(scene.message.text) ?? notUnderstoodBlocks });
   return refused(scene, [problem('message-empty', {})]);
@@ -176,37 +171,6 @@ const withdrawn = (scene: Scene): Answered => {
   if (!facts.some(isSaid)) return ended(scene, 'silent', undefined, logged);
   return spoken(scene, logged, answerOf(scene, logged, { how: 'withdrawn' }));
 };
-
-interface Told {
-  readonly how: Answer['how'];
-  readonly stated?: readonly Fact[];
-  readonly takenBack?: readonly Fact[];
-  readonly questions?: Answer['questions'];
-  readonly ask?: Answer['ask'];
-}
-
-const summaryPlace = ({ store, at }: Scene): Place | undefined => {
-  const message = store.summaryOf(at.thread.key);
-  return message === undefined ? undefined : { ...at.thread.key, message };
-};
-
-const answerOf = (scene: Scene, logged: Logged, { how, stated = [], takenBack = [], questions = [], ask }: Told): Answer => ({
-  ...consider(scene.store, scene.at.thread.key, logged.event, logged.studio, scene.today),
-  how,
-  message: scene.message.id,
-  summaryAt: () => summaryPlace(scene),
-  before: scene.at.thread.state,
-  planBefore: () => consider(scene.store, scene.at.thread.key, scene.at.thread.state, scene.at.studio.state, scene.today).plan(),
-  stated,
-  takenBack,
-  questions,
-  unread: scene.reading?.unread ?? [],
-  hazards: hazardsOf(scene.message),
-  ask,
-  shared: scene.message.shared,
-  pricesBefore: () => studioPrices(scene.at.studio.state),
-  ...(isPriceList(scene.message) && how !== 'undone' && how !== 'withdrawn' ? { listRead: scene.reading?.facts.length ?? 0 } : {}),
-});
 
 const spoken = (scene: Scene, logged: Logged, answer: Answer): Answered => {
   const composed = composeAnswer(answer);

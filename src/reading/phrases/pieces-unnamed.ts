@@ -47,7 +47,8 @@ const readPart = (reader: Reader, part: Part): Finding | undefined => {
     price: { amount: price.amount, per: 'each', ...currencyFields(price) },
     words,
   });
-  const [only, another] = context.pieces;
+  const asked = context.open?.kind === 'missing' && context.pieces.length === 0 ? context.open.piece : undefined;
+  const [only, another] = asked === undefined ? context.pieces : [asked];
   const takes = { start: match.start, end: match.end };
   if (only !== undefined && another === undefined) return { ...takes, facts: [of(only)] };
   const kinds = another === undefined ? usual : context.pieces;

@@ -27,6 +27,7 @@ import { recipeCostBlocks } from './recipe-cost.ts';
 import { reviewOffer } from './review-offer.ts';
 import { toldNow } from './review-told.ts';
 import { sharedBlocks } from './shared.ts';
+import { kindWithoutOrder } from './uncounted-kind.ts';
 import { wearersBlocks } from './wearers.ts';
 import { fitAsk } from './what-fits.ts';
 
@@ -41,7 +42,8 @@ export const composeAnswer = (answer: Answer): Composed => {
   const asked = answer.questions.flatMap((question) => questionBlocks(question, answer));
   const changed = answer.stated.length > 0 || answer.how !== 'stated' || answer.listRead !== undefined ? statedBlocks(answer) : [];
   const { blocks, cautioned } = withCautions(answer, firstIsTheAnswer([...changed, ...asked]), magnetClash(answer));
-  const leftOver = answer.ask?.why === 'part left' ? [] : unheard(answer); // the question names them
+  // What a question names is not lost.
+  const leftOver = answer.ask?.why === 'part left' || kindWithoutOrder(answer) !== undefined ? [] : unheard(answer);
   const unread: readonly Block[] =
     leftOver.length > 0
       ? [

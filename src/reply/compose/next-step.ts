@@ -4,8 +4,8 @@ import type { PieceKind } from '../../handbook/pieces.ts';
 import type { OpenQuestion } from '../../reading/reading.ts';
 import { onlyTold } from '../../thread/apply-order.ts';
 import type { Answer } from '../answer.ts';
-import { listed, plural } from '../words/names.ts';
-import { uncountedKind } from './uncounted-kind.ts';
+import { listed, plural, type Says } from '../words/names.ts';
+import { kindWithoutOrder, uncountedKind } from './uncounted-kind.ts';
 
 export interface NextStep {
   readonly words: string;
@@ -17,6 +17,10 @@ const missing = (about: Extract<OpenQuestion, { kind: 'missing' }>['about'], wor
   open: { kind: 'missing', about, ...(piece === undefined ? {} : { piece }) },
 });
 
+/** "Need some bouts": the kind is known, and nothing else. */
+export const howManyOf = (piece: PieceKind, says: Says): NextStep =>
+  missing('count', `How many ${plural(piece, says)}, and at what price each?`, piece);
+
 export const nextStep = (answer: Answer): NextStep | undefined => {
   const { event, price, manner } = answer;
   const [first] = event.lines;
@@ -25,6 +29,8 @@ export const nextStep = (answer: Answer): NextStep | undefined => {
   const told = onlyTold(event);
   if (!first && told) return missing('count', `How many ${plural(told, manner.says)}?`);
   if (!first && (event.price || event.told)) return missing('count', 'How many pieces?');
+  const named = kindWithoutOrder(answer);
+  if (named) return howManyOf(named, manner.says);
   if (!first) return event.date ? missing('count', 'How many pieces, and at what price each?') : undefined;
   if (!price) return missing('price', 'At what price each, tax included or not?');
   if (price.ok && price.value.unpriced.length > 0) {
