@@ -1,6 +1,7 @@
 // Time the bench really took: "took 3 hours for 12", "bench time was 5 hours", "we did it in 4 hours", "it took 2 of us 3 hours".
 
 import type { PieceKind } from '../../handbook/pieces.ts';
+import { speedSaid } from '../crew/crew-forms.ts';
 import { firstIn, type Match, pattern } from '../pattern.ts';
 import type { Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
@@ -72,6 +73,8 @@ export const timeTaken = (tokens: readonly Token[], part: Part): Taken | undefin
     if (/^(does|do|makes|make|can|about|who|which|usually|normally|each|every|one)$/.test(tokens[match.start - 1]?.text ?? '')) continue; // a habit, not this job
     const words = tokens.slice(match.start, match.end);
     if (tokens[match.end]?.means['each'] !== undefined || habit.at(tokens, match.end, part.end) !== undefined) continue;
+    const begins = tokens[match.start - 1]?.text ?? '';
+    if (!/^(did|made|finished|done|completed)$/.test(begins) && speedSaid.at(tokens, match.end, part.end)?.end === part.end) continue; // "9 in 90 mins, that's my speed"
     const single = match.kept['one'];
     if (single !== undefined && /[^s]s$/.test(single.text)) continue;
     const [count, hands] = [single === undefined ? match.kept['n']?.number?.amount : '1', match.kept['k']?.number?.amount];

@@ -86,6 +86,18 @@ export const paceOfSome = [
   ),
   pattern('(takes|take) (me|us|her|him)? (about|around|roughly)? <d:duration> (for|to do|to make) <n:count> (<material>)? <p:piece>'),
 ];
+const speed =
+  "((,|-|and|so|,){0,2} (that's|thats|that is|this is|is|it's|its|which is|i'd say|,){0,2} (about|roughly|more or less|just|around|pretty much)? ((my|our|her|his|the|a)? (usual|normal|average|typical|going|top|best|steady|current|working)? (speed|pace|rate|average|norm|tempo|usual)|how (fast|quick|quickly) (i|we|she|he) (go|work|am|goes|works|can go|do|make them|do them|are|is|can work)))";
+export const speedSaid = pattern(speed);
+/** "90 mins for 9 corsages, that's my speed", "9 in 90 mins, thats my pace": what so many take, told as a speed. */
+export const paceAsSpeed = [
+  pattern(
+    `(about|roughly|around|say|it's|its|takes|took|takes me|took me|i do|i make|me)? <d:duration> (for|to do|to make|on|=) <n:count> (<material>)? <p:piece> ${speed}`,
+  ),
+  pattern(
+    `(i|we|she|he)? (do|make|does|makes|can do)? <n:count> (<material>)? <p:piece> (in|every|per|takes|took|takes me|took me|=) (about|roughly|around)? <d:duration> ${speed}`,
+  ),
+];
 export const oneInAll = pattern(
   '(a|an|one|each|every|1)? <p:piece> (:|,|-|=|about|approx|roughly|around){0,2} <d:duration> (from)? (start to finish|end to end|all in|all up|all told|each|or so|ish|roughly|tops|max)?',
 );

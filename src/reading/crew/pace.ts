@@ -6,7 +6,7 @@ import { pattern } from '../pattern.ts';
 import type { Reader, Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import { isCount, type Token } from '../text/token.ts';
-import { hourlyPiece, oneInAll, paceForms, paceIn, paceOfSome, rateForms, strongHand, wageForms } from './crew-forms.ts';
+import { hourlyPiece, oneInAll, paceAsSpeed, paceForms, paceIn, paceOfSome, rateForms, strongHand, wageForms } from './crew-forms.ts';
 
 export const hoursOf = (token: Token | undefined): number | undefined => {
   const number = token?.number;
@@ -24,7 +24,7 @@ const kindOf = (token: Token | undefined): { piece?: PieceKind } => {
 };
 
 const someTake = (reader: Reader, part: Part): Unworded | undefined => {
-  for (const form of paceOfSome) {
+  for (const form of [...paceAsSpeed, ...paceOfSome]) {
     const match = form.in(reader.tokens, part.start, part.end);
     const [pieces, minutes] = [Number(match?.kept['n']?.number?.amount), minutesOf(match?.kept['d'])];
     if (match === undefined || minutes === undefined || !(pieces > 1) || match.kept['n']?.number?.max !== undefined) continue;

@@ -3,6 +3,7 @@
 import type { Fact } from '../fact.ts';
 import { firstAt, pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader } from '../phrase.ts';
+import { countedTwice } from '../progress/counted-twice.ts';
 import { didWord, doneWord } from '../progress/done-words.ts';
 import { amountOf, kindOf } from '../progress/made-facts.ts';
 import type { Part } from '../text/message.ts';
@@ -105,8 +106,11 @@ const findIn = (reader: Reader, part: Part): Finding[] => {
 export const onlyMade: Phrase = {
   name: 'only so many made',
   examples: [],
-  find: (reader) =>
-    [...forms, survived, eitherWay, actually, instead, counted].some((form) => form.might(reader.tokens))
+  find: (reader) => {
+    const twice = countedTwice(reader);
+    if (twice.length > 0) return twice;
+    return [...forms, survived, eitherWay, actually, instead, counted].some((form) => form.might(reader.tokens))
       ? reader.untouched().flatMap((part) => findIn(reader, part))
-      : [],
+      : [];
+  },
 };

@@ -3,6 +3,8 @@
 import { workBesideHour } from '../changes/beside-work.ts';
 import { firstIn, pattern } from '../pattern.ts';
 import { allFree, type Finding, found, type Phrase, type Reader } from '../phrase.ts';
+import { allButOne } from '../progress/all-but-whose.ts';
+import { basesAtStage } from '../progress/bases-at-stage.ts';
 import { byNobody } from '../progress/by-nobody.ts';
 import { bySeveral } from '../progress/by-several.ts';
 import { byTwo } from '../progress/by-two.ts';
@@ -86,6 +88,8 @@ const behindTaken = (reader: Reader): Finding[] =>
 
 const find = (reader: Reader): Finding[] => {
   const first = withBeside(reader, [
+    ...allButOne(reader),
+    ...basesAtStage(reader),
     ...byNobody(reader),
     ...wasToDo(reader),
     ...bySeveral(reader),

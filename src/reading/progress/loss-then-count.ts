@@ -5,7 +5,7 @@ import { pattern } from '../pattern.ts';
 import { type Finding, found, type Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import { doneWord } from './done-words.ts';
-import { goneWrong, moreGoneWrong } from './losses.ts';
+import { goneWrong, lossVerb, moreGoneWrong } from './losses.ts';
 import { amountOf, kindOf } from './made-facts.ts';
 
 const be = '(has|have|just|is|are|was|were|got|of them|of the <piece>|went){0,3}';
@@ -18,10 +18,15 @@ const done = `(are|is|all|now){0,2} (${doneWord})?`;
 const form = pattern(
   `${lost} ${why} ${so} ${some} ${done} (,|-)? (not|and not|instead of|rather than|no longer) (the)? <m:count> (<piece>)? (${doneWord})? (now|anymore|any more|sorry|after all){0,2}`,
 );
+// "lost 2, down to 6 left": six that are good, or six to make.
+const downLeft = pattern(
+  `(${lossVerb}) (another|the|about)? <count> (of them)? (<material>)? (<piece>)? (,|-|so|and|now|which){0,3} (we're|were|we are|i'm|im|that's|leaves|puts|brings){0,2} (us|me|it)? (now)? (down|back) to (only|just)? <count> (<piece>)? (left|remaining)`,
+);
 const finished = pattern(`(${doneWord})`);
 
 const lossIn = (reader: Reader, { start, end }: Part): Finding | undefined => {
   const { tokens } = reader;
+  if (downLeft.in(tokens, start, end) !== undefined) return { start, end, held: true };
   const match = form.at(tokens, start, end);
   if (match?.end !== end || finished.in(tokens, start, end) === undefined) return undefined;
   const { l, n, m, k, p } = match.kept;
@@ -33,4 +38,6 @@ const lossIn = (reader: Reader, { start, end }: Part): Finding | undefined => {
 };
 
 export const lossThenCount = (reader: Reader): Finding[] =>
-  form.might(reader.tokens) ? reader.untouched().flatMap((part) => (part.asked ? [] : (lossIn(reader, part) ?? []))) : [];
+  form.might(reader.tokens) || downLeft.might(reader.tokens)
+    ? reader.untouched().flatMap((part) => (part.asked ? [] : (lossIn(reader, part) ?? [])))
+    : [];

@@ -88,7 +88,7 @@ export const saysLeft = (tokens: readonly Token[], match: Match, besideWork: boo
 };
 
 export const spareForm = pattern(
-  '(<n:count> of (them|those|these|which) (are|is|being|were)? (spare|spares|extra|extras)|(incl|including|inc|with|plus|and|+|,)? (made)? <n:count> (<p:piece>)? (spare|spares|extra|extras) (<p:piece>)? (made|done|also|too|as well)?)',
+  '((out of|of|from|in|among) (which|that|those|these|them|it) (only|just)? <n:count> (are|is|being|were)? (for|as)? (spare|spares|extra|extras)|<n:count> of (them|those|these|which) (are|is|being|were)? (spare|spares|extra|extras)|(incl|including|inc|with|plus|and|+|,)? (made)? <n:count> (<p:piece>)? (spare|spares|extra|extras) (<p:piece>)? (made|done|also|too|as well)?)',
 );
 
 export const stageForms: readonly Pattern[] = [

@@ -1,6 +1,6 @@
 // What still belongs to a loss just told: "dropped one n its wrecked", "lost 2 in the esky".
 
-import type { Match } from '../pattern.ts';
+import { type Match, pattern } from '../pattern.ts';
 import type { Token } from '../text/token.ts';
 import type { Event } from './event.ts';
 import { lostAgain, lostWhere, ofTheLost } from './work-forms.ts';
@@ -15,3 +15,16 @@ export const lossMore = (tokens: readonly Token[], index: number, end: number, e
   const fits = ofTheLost.test(who) && (/^(both|both of them)$/.test(who) ? count === 2 : !/^it/.test(who) || count === 1);
   return again !== undefined && fits ? again : lostWhere.at(tokens, index, end);
 };
+
+// What they fell with: "dropped a tray and lost 5 bouts". A tray of some, or full of them, tells how many.
+const withTray = pattern(
+  '(dropped|knocked|tipped|spilt|spilled|upset|flipped|kicked|sat on|bumped) (over)? (a|the|one|my|our|another) (whole|full)? (tray|box|crate|shelf|bucket|rack|trolley|board|basket) (over|off|down)? ((off|on|onto) (the|my|our)? (bench|table|shelf|trolley|counter|floor|van|steps|step))?',
+);
+export const fellWith = (tokens: readonly Token[], index: number, end: number): Match | undefined => {
+  const match = withTray.at(tokens, index, end);
+  return match === undefined || /^(of|with|full|from)$/.test(tokens[match.end]?.text ?? '') ? undefined : match;
+};
+/** "broke 2 halos so we're down to 6", "lost 5, so back to 19": as many are good. */
+export const downTo = pattern(
+  "((we're|we are|i'm|im|i am|were|that's|thats|that|which|it's|its|leaves|puts|brings|takes){0,2} (us|me|it)? (now)? (back|back down|back up|down) to|(that|which|puts|brings|leaves|takes){0,2} (we're|we are|i'm|im|i am|were|us|me) (now)? back (at|on))",
+);

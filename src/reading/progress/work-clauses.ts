@@ -7,6 +7,7 @@ import type { Part } from '../text/message.ts';
 import type { Token } from '../text/token.ts';
 import { besideDone } from './beside-done.ts';
 import { didWord, doneWord, intent, stageWord, stageWork } from './done-words.ts';
+import { withWholeOfLast } from './last-of-all.ts';
 import { goneWrong, lossVerb, moreGoneWrong, stageIn, stillToDo } from './losses.ts';
 import { workEvents } from './work-events.ts';
 import { kindFirst } from './work-forms.ts';
@@ -131,7 +132,7 @@ const read = (reader: Reader, start: number, end: number, from = start): readonl
     if (correcting && tokens.slice(from, end).some((token) => sorry.test(token.text))) return [];
     const total = soFar ? { total: true as const } : {};
     return [
-      withoutHandful(groups.map(added)).map((group) => ({
+      withoutHandful(withWholeOfLast(tokens, groups.map(added))).map((group) => ({
         ...group,
         facts: group.facts.map((fact) =>
           fact.fact === 'made' && fact.count !== undefined && fact.stage === undefined && fact.all !== true && fact.remade !== true

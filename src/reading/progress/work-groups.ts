@@ -108,8 +108,10 @@ const groupsAt = (events: readonly Event[], at: number, beside: Beside): Taken[]
       if (!/^(done|did)$/.test(first.told) && items.some((item) => item.told === 'kind')) continue;
       // "that's 22 bouts in total made"
       const summed = events[next]?.told === 'whole' && events[next + 1]?.told === 'done' ? next + 1 : next;
-      const closing = first.told === 'reach' && events[summed]?.told === 'done' ? summed + 1 : next;
-      if (first.doubtful !== true || beside.soFar || closing > next || items.some((item) => item.of !== undefined))
+      const closing = first.told === 'reach' && /^(done|good)$/.test(events[summed]?.told ?? '') ? summed + 1 : next;
+      // "finished the last 4 bouts, that's all 20"
+      const allThese = items.every((item) => item.all === true) && events.some(finishing);
+      if (first.doubtful !== true || beside.soFar || allThese || closing > next || items.some((item) => item.of !== undefined))
         ways.push(together(events, items, first, closing, first.start, beside));
     }
     const { kinds, next } = kindsFrom(events, at + 1);

@@ -15,6 +15,10 @@ const isDay = ({ tokens }: Reader, index: number): boolean => {
   const at = /^(it|on|this|next|in)$/.test(tokens[index]?.text ?? '') ? index + 1 : index;
   return tokens[at]?.means['weekday'] !== undefined || /^(today|tomorrow|tonight|tmrw|tmr|tomoz)$/.test(tokens[at]?.text ?? '');
 };
+const didLast = pattern(
+  'did (the|my|our) (last|first|final|remaining|other|next) (of)? (the)? <count> (of)? (the|them)? (<material>)? (<piece>)?',
+);
+const goesOn = /^(,|-|so|and|now|that's|thats|this|today|yesterday|last night|just|then|myself|before|after|but)$/;
 export const tells = (reader: Reader, index: number, part: Part): boolean => {
   const [first, second, third] = reader.tokens.slice(index, index + 3).map(({ text }) => text);
   // "didn't finish the crowns, did 4"
@@ -48,6 +52,9 @@ export const tells = (reader: Reader, index: number, part: Part): boolean => {
     rest.some(({ text }, at) => text === 'of' && /^(them|those|em)$/.test(rest[at + 1]?.text ?? ''))
   )
     return true;
+  // "did the last 2 corsages so all 12 are done"
+  const some = part.asked ? undefined : didLast.at(reader.tokens, index, part.end);
+  if (some !== undefined && (some.end === part.end || goesOn.test(reader.tokens[some.end]?.text ?? ''))) return true;
   if (first === 'would' && second === 'you' && third === 'believe') return true;
   const [next] = reader.tokens.slice(index + 1, index + 2);
   return (

@@ -1,6 +1,6 @@
 // A message ready for the phrases: its tokens, the parts it falls into, and what earlier phrases have already taken.
 
-import { withApostrophes } from './apostrophes.ts';
+import { withApostrophes, withManyIs } from './apostrophes.ts';
 import { boxesAsGoods } from './boxes-as-goods.ts';
 import { type CleanText, cleanText, ownWords } from './clean-text.ts';
 import { withClientFlowers } from './client-flowers.ts';
@@ -10,6 +10,7 @@ import { joinEachChoices } from './each-choices.ts';
 import { joinHourWords } from './hour-words.ts';
 import { joinHoursAndMinutes } from './hours-and-minutes.ts';
 import { withOpenQuestions } from './inner-questions.ts';
+import { withKindBehind } from './kind-behind.ts';
 import { lex } from './lex.ts';
 import { joinLots } from './lots.ts';
 import { mountsAsGoods } from './mounts-as-goods.ts';
@@ -123,6 +124,7 @@ const stages: readonly ((tokens: readonly Token[]) => readonly Token[])[] = [
   withoutEmphasis,
   withoutListMarks,
   withoutShortPoints,
+  withManyIs,
   withoutCourtesy,
   withTurns,
   withQuestionsApart,
@@ -141,6 +143,7 @@ const stages: readonly ((tokens: readonly Token[]) => readonly Token[])[] = [
   mountsAsGoods,
   withoutOwners,
   withKindMeant,
+  withKindBehind,
   withOthers,
   joinEachChoices,
   joinSecondCounts,
