@@ -55,6 +55,7 @@ import { upToNow } from './phrases/up-to-now.ts';
 import { wearerCare } from './phrases/wearer-care.ts';
 import { wearersAside } from './phrases/wearers-aside.ts';
 import { wearersList } from './phrases/wearers-list.ts';
+import { workDoubted } from './phrases/work-doubted.ts';
 import { workPutRight } from './phrases/work-put-right.ts';
 import { toldOfWork } from './phrases/work-told.ts';
 
@@ -72,6 +73,7 @@ export const phrases: readonly Phrase[] = [
   couldOnly,
   workPutRight,
   recountedWork,
+  workDoubted,
   onlyMade,
   moreThenHome,
   madeByDays,

@@ -66,6 +66,10 @@ const askWhich = (reader: Reader, part: Part): Finding | undefined => {
 const instead = pattern(
   "(sorry|ok|so|,){0,2} (i|we)? (didn't|didnt|did not|haven't|havent|never|couldn't|couldnt) (even|really)? (get|got|manage|managed|touch|touched|finish|finished|start|started|do|done|make|made|reach) (near|to|round to|onto|on to|any of|any|started on)? (the|any|our)? (<material>)? <piece> (today|yet|tonight|in the end|at all)? (,|-|but|so){0,2} ((only|just|but) (did|made|got|managed)? <n:count> (<material>)? <p:piece> (done|made|tho|though|instead|today)?|<n:count> (<material>)? <p:piece> (tho|though|instead))",
 );
+// "should've had 30 done by now, only at 21": what was hoped for is none of what is made.
+const behind = pattern(
+  "(we|i|ok|so)? (should have|should've|shouldve|shoulda|was meant to|were meant to|were supposed to|was supposed to|wanted to|hoped to) (have|had|be|been|got)? (done|made|at|on|to)? <count> (<piece>)? (done|made|finished|boxed)? (by now|by (<time>|lunch|tea|noon|today|tonight)|today|already)? (,|-|but|and|;){0,2} (we're|i'm|im|we|i|we've|ive|i've|have)? (only|just|still)? (only|just)? (at|on|got|have|made|did|done|managed) (to)? <n:count> (<p:piece>)? (done|made|finished|boxed)? (so far|now|sofar)?",
+);
 const findIn = (reader: Reader, part: Part): Finding[] => {
   const { tokens } = reader;
   if (part.asked) return [];
@@ -77,6 +81,11 @@ const findIn = (reader: Reader, part: Part): Finding[] => {
   if (whole?.end === part.end && whole.kept['n']?.number?.max === undefined)
     return [
       found(reader, part.start, part.end, [{ fact: 'made', count: amountOf(whole.kept['n']), total: true, ...kindOf(whole.kept['p']) }]),
+    ];
+  const fewer = behind.at(tokens, part.start, part.end);
+  if (fewer?.end === part.end && fewer.kept['n']?.number?.max === undefined)
+    return [
+      found(reader, part.start, part.end, [{ fact: 'made', count: amountOf(fewer.kept['n']), total: true, ...kindOf(fewer.kept['p']) }]),
     ];
   const other = instead.at(tokens, part.start, part.end);
   if (other?.end === part.end && other.kept['n']?.number?.max === undefined)
@@ -109,7 +118,7 @@ export const onlyMade: Phrase = {
   find: (reader) => {
     const twice = countedTwice(reader);
     if (twice.length > 0) return twice;
-    return [...forms, survived, eitherWay, actually, instead, counted].some((form) => form.might(reader.tokens))
+    return [...forms, survived, eitherWay, actually, instead, counted, behind].some((form) => form.might(reader.tokens))
       ? reader.untouched().flatMap((part) => findIn(reader, part))
       : [];
   },

@@ -5,6 +5,7 @@ import { firstIn, pattern } from '../pattern.ts';
 import { allFree, type Finding, found, type Phrase, type Reader } from '../phrase.ts';
 import { allButOne } from '../progress/all-but-whose.ts';
 import { basesAtStage } from '../progress/bases-at-stage.ts';
+import { packedByTheBox } from '../progress/boxes-of.ts';
 import { byNobody } from '../progress/by-nobody.ts';
 import { bySeveral } from '../progress/by-several.ts';
 import { byTwo } from '../progress/by-two.ts';
@@ -12,7 +13,9 @@ import { countsThenKinds } from '../progress/counts-then-kinds.ts';
 import { dropped } from '../progress/dropped.ts';
 import { inOrder } from '../progress/in-order.ts';
 import { lossThenCount } from '../progress/loss-then-count.ts';
+import { onlyThoseLeft } from '../progress/only-those-left.ts';
 import { withoutRest } from '../progress/part-done.ts';
+import { stagesListed } from '../progress/stages-listed.ts';
 import { sumsBehind } from '../progress/sum-behind.ts';
 import { summed } from '../progress/sums.ts';
 import { wasToDo } from '../progress/was-to-do.ts';
@@ -90,6 +93,9 @@ const find = (reader: Reader): Finding[] => {
   const first = withBeside(reader, [
     ...allButOne(reader),
     ...basesAtStage(reader),
+    ...packedByTheBox(reader),
+    ...stagesListed(reader),
+    ...onlyThoseLeft(reader),
     ...byNobody(reader),
     ...wasToDo(reader),
     ...bySeveral(reader),

@@ -49,6 +49,6 @@ export const intent = new Set(
   wordList(`
   need, needs, needed, want, wants, will, we'll, i'll, it'll, gonna, hope, hoping, should, must, could, might, can, plan, planning,
   aim, aiming, try, trying, going, please, gotta, expect, expecting, if, can't, cant, would, until, unless, let, let's, lets, reckon,
-  target, ill, supposed, meant, wanted
+  target, ill, supposed, meant, wanted, should've, shouldve, shoulda, hoped
 `),
 );

@@ -93,6 +93,11 @@ const forms: readonly (readonly [string, Build])[] = [
   ['<n:count> (nos|pcs|pieces) (<material>)? (<p:piece>)? over (already|only|sir|madam|now)?', counts],
   // "15 boutonnieres down"
   ['<n:count> (<material>)? <p:piece> down (so far|already|today|now|\\.|!)', counts],
+  // "we got 27 corsages out"
+  [
+    '(got|getting) (about|all|another|the)? <n:count> (of the|more)? (<material>)? <p:piece> (out|out the door|off the bench|through)',
+    counts,
+  ],
   ['<n:count> (replacements|replacement) (<p:piece>)? (are|is|all|now)? (made|done|finished|ready)', again],
   [
     '(remade|redid|redone|rebuilt|replaced|rewired) both (of)? (the|them)? (<p:piece>)?',

@@ -19,6 +19,7 @@ const later = pattern(
 const unjoined = pattern('<n:count> (<material>)? <p:piece>');
 const closes = /^(done|today|now|so|this|and|&|\+|n|ready|boxed|made|finished|tonight|yesterday)$/;
 
+const stillThere = pattern('(on|in) (the|my|our) (bench|benches|go|table|pipeline|works|vice|making)');
 const through = /^(through|thru|into|halfway|half)$/;
 
 export interface DoneList {
@@ -65,6 +66,8 @@ export const listAfter = (reader: Reader, from: number, end: number): DoneList[]
     const next = reader.tokens[match?.end ?? end]?.text;
     // "another batch of 6 done, 18 now" is the whole.
     if (match?.kept['p'] === undefined && reader.tokens[match?.start ?? end]?.text === ',' && isWhole(reader.tokens, match)) break;
+    // "9 done, 3 on the bench half wired"
+    if (stillThere.at(reader.tokens, (match?.end ?? end) - 1, end) !== undefined) break;
     if (match === undefined || /^(left|to|balance|baki|pending|remaining|outstanding)$/.test(next ?? '')) break;
     const words = reader.tokens.slice(match.start, match.end).map((token) => token.text);
     const count = match.kept['n'] === undefined ? (words.includes('both') ? 2 : 1) : amountOf(match.kept['n']);

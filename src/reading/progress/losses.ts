@@ -79,10 +79,14 @@ const pricesThese = (tokens: readonly Token[], { start, end }: Match): boolean =
 const guests = /^(guests?|people|attendees|invites)$/;
 /** "12 guests left" are no pieces. */
 export const noneLeft = ({ kept }: Match): boolean => guests.test(kept['role']?.text ?? '');
+const lostOrRemade = new Set([...lossVerb.split('|'), ...goneWrong.split('|'), 'remade', 'redid', 'rebuilt', 'fixed', 'replaced']);
 /** Whether a loose form truly speaks of what is left. */
 export const saysLeft = (tokens: readonly Token[], match: Match, besideWork: boolean): boolean => {
   const stretch = tokens.slice(match.start, match.end);
   if (pricesThese(tokens, match)) return false;
+  // "broke 2 remade both so still 20": as many as before, and nothing left to make.
+  const onlyStill = stretch.every(({ text }) => text === 'still' || (!remainder.test(text) && !todo.test(text)));
+  if (onlyStill && tokens.slice(Math.max(0, match.start - 12), match.start).some(({ text }) => lostOrRemade.has(text))) return false;
   if (besideWork) return stretch.some((token) => remainder.test(token.text));
   return stretch.some((token) => remainder.test(token.text)) && stretch.some((token) => todo.test(token.text));
 };
@@ -105,4 +109,4 @@ export const stageForms: readonly Pattern[] = [
 export const stepDone = pattern(`(${stageWork}) (is|all|now)? (done|complete|completed|finished|over)`);
 const stage = new RegExp(`^(${stageWord}|${stageWork})$`);
 export const stageIn = (tokens: readonly Token[], match: Match): string =>
-  stageOf(tokens.slice(match.start, match.end).find((token) => stage.test(token.text))?.text ?? 'begun');
+  stageOf(tokens.slice(match.start, match.end).findLast((token) => stage.test(token.text))?.text ?? 'begun');

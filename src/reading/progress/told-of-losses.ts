@@ -26,5 +26,9 @@ export const fellWith = (tokens: readonly Token[], index: number, end: number): 
 };
 /** "broke 2 halos so we're down to 6", "lost 5, so back to 19": as many are good. */
 export const downTo = pattern(
-  "((we're|we are|i'm|im|i am|were|that's|thats|that|which|it's|its|leaves|puts|brings|takes){0,2} (us|me|it)? (now)? (back|back down|back up|down) to|(that|which|puts|brings|leaves|takes){0,2} (we're|we are|i'm|im|i am|were|us|me) (now)? back (at|on))",
+  "((we're|we are|i'm|im|i am|were|that's|thats|that|which|it's|its|leaves|puts|brings|takes){0,2} (us|me|it)? (now)? (back|back down|back up|down) to|(which|that|this) leaves (us|me)? (with)? (just|only)?|(that|which|puts|brings|leaves|takes){0,2} (we're|we are|i'm|im|i am|were|us|me) (now)? back (at|on))",
+);
+/** "broke 1, fixed 1, so still 14": as many as before. */
+export const stillSo = pattern(
+  "(we're|we are|i'm|we|i|it's|its|that's|thats)? still (at|on|have|got|with)? <count> (good|ok|fine|done|made|in all)?",
 );

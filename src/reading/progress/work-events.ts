@@ -5,7 +5,7 @@ import { isCount, type Token } from '../text/token.ts';
 import type { Event } from './event.ts';
 import { amount, at, eventAt } from './event-at.ts';
 import { asSpares, nobody, spares } from './spares-told.ts';
-import { afterLoss, downTo, fellWith, lossMore } from './told-of-losses.ts';
+import { afterLoss, downTo, fellWith, lossMore, stillSo } from './told-of-losses.ts';
 import { byDay, dayTold, fillers, noName, noneForms, outOf, quiet, somebody, stops } from './work-forms.ts';
 
 export type { Event } from './event.ts';
@@ -26,6 +26,16 @@ const isName = (reader: Reader, start: number, index: number): boolean => {
   );
 };
 const isFinishing = /^(made|did|finished|has|done|got|completed|boxed)$/;
+
+const wholeAfterLoss = (tokens: readonly Token[], index: number, end: number, events: readonly Event[]): Event | undefined => {
+  if (!events.some(({ told }) => told === 'lost')) return undefined;
+  const down = downTo.at(tokens, index, end);
+  if (down !== undefined && isCount(tokens[down.end])) return at(down, 'reach');
+  const still = events.some(({ told }) => told === 'again') ? stillSo.at(tokens, index, end) : undefined;
+  if (still?.end !== end) return undefined;
+  const count = tokens.findIndex((token, place) => place >= index && isCount(token));
+  return { told: 'reach', start: index, end: count };
+};
 
 /** What the stretch tells, in order; nothing where a word stands in it that could change the sense. */
 export const workEvents = (reader: Reader, start: number, end: number, kindsFirst: boolean): readonly Event[] | undefined => {
@@ -79,8 +89,8 @@ export const workEvents = (reader: Reader, start: number, end: number, kindsFirs
       index += 1;
       continue;
     }
-    const down = events.some((each) => each.told === 'lost') ? downTo.at(tokens, index, end) : undefined;
-    const event = down !== undefined && isCount(tokens[down.end]) ? at(down, 'reach') : eventAt(tokens, index, end, kindsFirst);
+    const reached = wholeAfterLoss(tokens, index, end, events);
+    const event = reached ?? eventAt(tokens, index, end, kindsFirst);
     if (event === 'unsure') return undefined;
     // "knocked a tray and broke four": nothing stands before it that could have broken.
     if (event?.behind === true && !events.some(({ told }) => told === 'count')) {

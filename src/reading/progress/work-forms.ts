@@ -57,6 +57,7 @@ const ends = '(yet|so far|today|at all|as yet|up){0,2}';
 export const nobody =
   "(nobody|nobody's|nobodys|noone|noones|noone's|no one|no one's|no ones|no - one|no - one's|no - ones|not a soul|none of us|none of the team)";
 export const noneForms: readonly Pattern[] = [
+  pattern('none of (the|our|my|those) (<material>)? <p:piece> (yet|so far|as yet|today)'),
   pattern(
     `(none|zero|nil|not (a single one|one|any)|nothing) of (the|our|those|these|my) <count> (<material>)? (<p:piece>)? (are|is|have been|has been|been|got|getting|yet){0,2} (started|begun|touched|${doneWord}) ${ends}`,
   ),
@@ -90,7 +91,7 @@ export const toldForms: readonly (readonly [Told, Pattern, true?])[] = [
   ],
   // "12 corsages banded and boxed": the last step says that they are finished.
   ['done', pattern(`${be} (${stepBefore}|${stageWord}) (and|&|n|,|\\+|then){1,2} (all|now|fully)? (${doneWord})`)],
-  ['stage', pattern(`${be} (${stageWord}) (up)?`)],
+  ['stage', pattern(`${be} (${stageWord}) ((and|&|n|\\+) (all|now)? (${stageWord})){0,2} (up)?`)],
   ['toMake', pattern("(we are|we're|i'm|im|now|ok)? down to (the|my|our) (last|final)")],
   ['done', pattern('(are|is|now){0,2} <all> (the|our)? (box|boxes|fridge|cooler|chiller|cool room|coolroom|walk-in|bag|bags)')],
   ['done', pattern('(progress|tally|made|done|finished) (so far|today|report|sofar|to date)? (:|-)')],
@@ -98,6 +99,7 @@ export const toldForms: readonly (readonly [Told, Pattern, true?])[] = [
   ['done', pattern(`${be} (${doneWord}) ((and|,|&) (${doneWord}))? ${ofThem}`)],
   ['did', pattern(`(${didWord})`)],
   ['toMake', pattern('(still)? (missing|short|waiting on|waiting for) (of|by)?')],
+  ['toMake', pattern('(which|that|this|so that|so it) (leaves|left) (us|me)? (with)? (just|only|another)?')],
   ['toMake', pattern('(balance|remaining|outstanding|pending) (is|:|now)?')],
   ['toMake', pattern('(we|i|you)? (still|yet) (need|have|has|got|gotta)? (to)? (make|do|finish|wire|tape|box|build|assemble|made)')],
   ['left', pattern(`(are|is|still|there|now|be){0,2} (${stillToDo})`)],
@@ -124,7 +126,7 @@ export const toldForms: readonly (readonly [Told, Pattern, true?])[] = [
 
 /** "that brings us to 24": the whole so far. The last ones need a word of finishing or of now beside them. */
 export const reaching = pattern(
-  "(so|and|which|now)? ((we're|we are|i'm|i am|im|were|currently|sitting) (now)? (at|on|up to|<reaching>)|(that's|thats|that is) (us|me) (now)? (at|on|up to)|(that|which|this) (now)? (brings|takes|gets|puts|makes) (it|us|me|the total|total) (now)? (to|up to|at|on)?|(stopped|stopping) at|got (as far as|up to)|made it (as far as|to)|(ran|run|running) out of <any> (at|after)|(total|tally|grand total|running total|count) (done|made|finished|completed|so far) (is|:|now|-|of|at|=|stands at){0,2})",
+  "(so|and|which|now)? ((we're|we are|i'm|i am|im|were|currently|sitting) (now)? (at|on|up to|<reaching>)|(that's|thats|that is) (us|me) (now)? (at|on|up to)|(that|which|this) (now)? (brings|takes|gets|puts|makes) (it|us|me|the total|total) (now)? (to|up to|at|on)?|(stopped|stopping) at|(ended|ending|ended up|closed|finished|finishing) (the day|the shift|today|up|the night)? (on|at)|got (as far as|up to)|made it (as far as|to)|(ran|run|running) out of <any> (at|after)|(total|tally|grand total|running total|count) (done|made|finished|completed|so far) (is|:|now|-|of|at|=|stands at){0,2})",
 );
 export const reachingIf = pattern(
   "(so|and|which|now)? ((that's|thats|that is|that makes|this makes|making|makes|makes it|that'll be)|(up to|<reaching>|at|on)|(<all>|total|tally|grand total|running total|overall|overall total) (is|:|now|-|of|at|stands at|=){0,2})",
@@ -138,7 +140,7 @@ const well =
   '(ok|okay|well|fine|nicely|good|great|slow|slowly|alright|all right|grand|steady|steadily|smoothly|to plan|lovely|brilliantly|badly|terribly)';
 const howItGoes = `(are|is)? (not)? (nearly there|almost there|slow going|a nightmare|a pain|a faff|fiddly|very slow|slow|(going|coming along|coming on|moving along|ticking along|progressing|coming together) (really|pretty|very|quite|too|so|a bit)? ${well}|coming along|ticking along|moving along|getting there|(are|is) (really|pretty|very|quite|too|so|a bit)? (slow|slow going|fiddly|tricky|hard work|a pain|painful|a nightmare|a faff|a breeze|killing me|doing my head in))`;
 export const quiet = pattern(
-  `(no (<filler>){1,2} (on|in|added|attached|put on|stuck on|tied on)? (them|it|top|any of them)? yet|${howItGoes}|this (morning|arvo|afternoon|evening|avo|lunchtime)|last night|as of (this morning|today|<time>|yesterday|last night|noon|midday|lunch|lunchtime|tea|teatime)|(since|before|after|by|at) (this morning|now|today|<time>|yesterday|last night|last time|lunch|lunchtime|breakfast|noon|midday|tea|tea time|teatime|smoko|break|breaktime|the break|my break|morning tea|coffee|knock off)|in the (last|past) (hour|half hour)|(on|by) (my|our) own|between (us|the two of us)|at (last|least)|as well|(to|in|with) the (heat|cold|frost|draught|wind)|on the (floor|way|road|drive|bench)|in (transit|the van|the heat|the cold|the boot|the fridge|the chiller|the cooler|the coolroom|the (cold|cool) room|the shop|the car)|(by|in) (accident|one go)|on me|thank (god|goodness)|(just)? (to say|letting you know)|for you)`,
+  `((that's|thats|which is|that is|its|it's)? (<count>|a few|one|a couple|way|a lot|loads|far) (more|fewer|less|better|up|down) (than|on) (yesterday|last (time|week|night)|the day before|planned|i thought|expected|this morning|friday|usual)|(and|but|with)? (not|none|nothing|no) (a single|one|even one|a)? (one|of them|of those|piece)? (broken|broke|lost|damaged|squashed|crushed|snapped|ruined|wasted|breakages|casualties|losses)|without (losing|breaking|dropping|ruining) (a single|a|one|any|even one) (one|of them)?|no (<filler>){1,2} (on|in|added|attached|put on|stuck on|tied on)? (them|it|top|any of them)? yet|${howItGoes}|this (morning|arvo|afternoon|evening|avo|lunchtime)|last night|as of (this morning|today|<time>|yesterday|last night|noon|midday|lunch|lunchtime|tea|teatime)|(since|before|after|by|at) (this morning|now|today|<time>|yesterday|last night|last time|lunch|lunchtime|breakfast|noon|midday|tea|tea time|teatime|smoko|break|breaktime|the break|my break|morning tea|coffee|knock off)|in the (last|past) (hour|half hour)|(on|by) (my|our) own|between (us|the two of us)|(just)? in case|at (last|least)|as well|(to|in|with) the (heat|cold|frost|draught|wind)|on the (floor|way|road|drive|bench)|in (transit|the van|the heat|the cold|the boot|the fridge|the chiller|the cooler|the coolroom|the (cold|cool) room|the shop|the car)|(by|in) (accident|one go)|on me|thank (god|goodness)|(just)? (to say|letting you know)|for you)`,
 );
 const day =
   '(on)? (yesterday|today|tonight|yest|tday|2day|last night|this (morning|arvo|afternoon|evening|avo)|<weekday>|in the (morning|afternoon|evening)|(before|after|since) (lunch|tea|breakfast|smoko|noon))';

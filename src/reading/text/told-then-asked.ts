@@ -3,13 +3,13 @@
 import { changed, type Token } from './token.ts';
 
 const told =
-  /(^| )(done|made|finished|boxed|completed|wired|broke|broken|snapped|moved to|pushed to|changed to|pushed back|moved back|brought forward)( |$)/;
+  /(^| )(done|made|finished|boxed|completed|wired|broke|broken|snapped|moved to|pushed to|changed to|pushed back|moved back|brought forward|got (thru|through)|(thats|that's|that is) another \d+|another \d+)( |$)|^((so|ok|right|and) )?(we're |were |i'm |im |we are |now )?(up to|now on|now at|on|at) \d+( \w+)?$/;
 const counted = /\d|(^| )(one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|dozen|\w+teen|twenty|thirty|forty|fifty)( |$)/;
 // What may come, or is itself asked, is not told.
 const open =
   /^(so |and |but |ok )?(if|what|whats|what's|how|is|are|was|were|do|does|did|can|could|would|will|should|have (we|i|you|they)|has|any|when|suppose|say|once|with)( |$)|(^| )(if|once|when|after|before|or|should|would|could|need|want|get|how many|gets|being) /;
 const asks =
-  /^(so |and |but |now )?(how (many|much|long|far|late|is|are|does)|what|whats|what's|are (we|you)|is (that|it|there)|does (that|it)|do (we|i)|can (we|i)|will (we|i|it)|when|where|should (we|i))( |$)/;
+  /^(so |and |but |now )?(how (many|much|long|far|late|is|are|does)|what|whats|what's|are (we|you)|is (that|it|there)|does (that|it)|do (we|i)|can (we|i)|will (we|i|it)|when|where|should (we|i)|on track( |$)|enough( |$)|all good)( |$)/;
 
 // "make it 30, what's the new total", "no 24 not 20, how long is that now"
 const putRight =
