@@ -44,6 +44,7 @@ const wordBefore = (tokens: readonly Token[], start: number): string => {
   while (at > start - 5 && skipped.test(tokens[at]?.text ?? '')) at -= 1;
   return tokens[at]?.text ?? '';
 };
+const isWearer = (token: Token | undefined): boolean => token?.means['role'] !== undefined || token?.means['owner'] !== undefined;
 export const partial = (tokens: readonly Token[], match: Match, fact: Unworded): boolean => {
   const before = tokens[match.start - 1];
   // "5 corsages half made" says how far five of them are; "all done bar the crown" is not all.
@@ -58,6 +59,8 @@ export const partial = (tokens: readonly Token[], match: Match, fact: Unworded):
     return true;
   if (fact.fact !== 'made' || fact.all !== true || fact.of !== undefined || fact.count !== undefined) return false;
   const [near, far] = [tokens[match.start - 1], tokens[match.start - 2]];
+  // "bridesmaids all done", "groom's side all boxed": theirs, and not everybody's.
+  if (fact.piece === undefined && [near, /^(party|side|family)$/.test(near?.text ?? '') ? far : undefined].some(isWearer)) return true;
   return (
     near?.number !== undefined ||
     (far?.number !== undefined && near !== undefined && (describing.test(near.text) || isUnlisted(near))) ||
