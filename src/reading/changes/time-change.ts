@@ -23,7 +23,12 @@ const timeWords = /^(service|vows|time|time's|times|start|starts|starting|handov
 const onlyTimes = (reader: Reader, part: Part): boolean =>
   reader.tokens
     .slice(part.start, part.end)
-    .every((token) => token.kind !== 'word' || bareWords.has(token.text) || /^(pm|am|noon|midday|half|past)$/.test(token.text));
+    .every(
+      (token) =>
+        token.kind !== 'word' ||
+        bareWords.has(token.text) ||
+        /^(pm|am|noon|midday|half|past|any|more|anymore|like|originally|before|earlier)$/.test(token.text),
+    );
 // "ceremony now 3 not 2", "start's been pushed to 4", "new time 4.30": an hour in figures alone, behind a word for the time.
 const hourForm = pattern(
   `((${anyOccasion}) (time|is|has|been|now|moved|changed|pushed|brought|put|back|forward|earlier|later|starts|starting|will|be){1,5} (at|to) (<h:count>|<h:plain>)|(ceremony|service|vows|start|starts|starting|kickoff|kick off|ceremony's|start's|service's|start time|ceremony time|time) (time|is|has|been|now|at|to|moved|changed|pushed|brought|put|back|forward|out|up|earlier|later|starts|starting|will|be|:|-){1,6} (<h:count>|<h:plain>)|new (start|ceremony)? time (is|:|=|-)? (<h:count>|<h:plain>))`,
@@ -59,6 +64,10 @@ const starter = pattern("(i|we|you|he|she|they|i'll|we'll|<bench>) (can|will|cou
 const movesForm = pattern(
   `(moved|pushed|put|brought|shifted|changed|bumped|moving|pushing) (the|our|their|her|his)? (${anyOccasion}|service|vows|start|start time|it|everything) (time)? (back|forward|out|up|on)? (to|till|until) (<time>|<count>|half|quarter|noon|midday)`,
 );
+// "it's been brought forward an hour to 1pm"
+const passive = pattern(
+  "(been|is|was|got|being|it's|its|they've|they|we've|and|but|so|,) (moved|pushed|put|brought|shifted|bumped) (us|things)? (back|forward|out|up|on)? (by)? (an hour|half an hour|a bit|<duration>)? (to|till|until) (<time>|half|quarter|noon|midday)",
+);
 const ofOthers = ({ tokens }: Reader, { start, end }: Part): boolean => {
   const words = tokens.slice(start, end).filter(({ kind, number }) => kind === 'word' && number === undefined);
   const plain = (token: Token): string => token.text.replace(/'s$/, '');
@@ -82,7 +91,8 @@ export const hourOfHandOver = ({ tokens }: Reader, { start, end }: Part): boolea
   anHour.in(tokens, start, end) !== undefined &&
   !tokens.slice(start, end).some(({ text, means, number }) => isOccasion(text) || means['piece'] !== undefined || number?.form === 'money');
 
-export const movesHour = ({ tokens }: Reader, { start, end }: Part): boolean => movesForm.in(tokens, start, end) !== undefined;
+export const movesHour = ({ tokens }: Reader, { start, end }: Part): boolean =>
+  movesForm.in(tokens, start, end) !== undefined || passive.in(tokens, start, end) !== undefined;
 
 const moving = /^(moved|moving|move|moves|pushed|changed|change|shifted|gone|goes|brought|bumped|put|switched|rescheduled)$/;
 const saysMoved = new RegExp(`${moving.source.slice(0, -2)}|not|was|delayed|postponed|slipped|now|start|starts|starting|time|start time)$`);
@@ -107,7 +117,9 @@ export const oldOfSpan = (tokens: readonly Token[], index: number, end: number, 
 
 /** The new hour, if the part says one. */
 export const timeChange = (reader: Reader, part: Part, zones: Zones): Finding | undefined => {
-  const named = reader.tokens.slice(part.start, part.end).some(({ text }) => timeWords.test(text.replace(/'s$/, '')) || isOccasion(text));
+  const named =
+    movesHour(reader, part) ||
+    reader.tokens.slice(part.start, part.end).some(({ text }) => timeWords.test(text.replace(/'s$/, '')) || isOccasion(text));
   // "i start now at 9" is neither an hour of the event nor a price.
   const ours = reader.tokens.slice(part.start, part.end).some(({ means }) => means['piece'] !== undefined);
   if (!ours && starter.in(reader.tokens, part.start, part.end) !== undefined) return { start: part.start, end: part.end, held: true };

@@ -1,6 +1,6 @@
 // Divides a correction into what is meant now and what was said before: "14 not 40", "from 12 to 15", "not dried, fresh".
 
-import { pattern } from '../pattern.ts';
+import { firstIn, pattern } from '../pattern.ts';
 import { firstWhere, type Token, textOf } from '../text/token.ts';
 import { wordList } from '../words/word-list.ts';
 
@@ -15,6 +15,13 @@ const notNow = pattern(
 const saidMeant = pattern(
   "(said|put|typed|wrote|told|quoted|logged|entered|recorded|counted|noted|sent) <any> <any>{0,9} ((meant|mean|should|shouldve|should've|shoulda|shld)|(but|,|-|and) (its|it's|it is|it|actually|only|really|make|really|(it)? was (only|just|really|actually|more like)) (is|was|only|actually|should|be|it)?) <any>",
 );
+// "I told you 2pm, they've brought it forward to 1pm", "said 2pm, now says 1.30", "I had 2pm down, its 1pm"
+const moved = '(moved|brought|pushed|put|changed|upped|bumped|shifted|dropped|raised|cut|lowered|knocked|taken)';
+const saidMoved = [
+  `(said|put|typed|wrote|told|quoted|noted|thought|gave) <any> <any>{0,6} (but|,|-|and) <any>{1,3} ${moved} (it|that|us|them|things|everything) (forward|back|up|down|out|on|right)? (to|<upTo>|up to|down to) <any>`,
+  "(said|told|quoted|noted|thought) <any> <any>{0,6} (but|,|-|and) (she|he|they|bride|client|couple|it|planner|church|venue)? now (says|say|wants|want|its|it's|is|reckons|saying|at|for)? (<time>|<amount>)",
+  `(had|have|got|thought) (it|that|us|them|you)? (was|were|down|is|at|for|as|in){0,2} <time> <any>{0,4} (but|,|-|and) (its|it's|it is|it|actually|<any>{1,2} ${moved}) <any>`,
+].map((source) => pattern(source));
 const fromTo = pattern('(from) <a:any> <any>{0,3} to');
 // "tax not included" takes nothing back.
 const taxNegated = (tokens: readonly Token[], index: number): boolean => {
@@ -56,7 +63,7 @@ const turnsAt = (tokens: readonly Token[], start: number, end: number): number |
 // "was 18 bouts, now 20": what it was ends where "now" begins.
 const wasAndNow = (tokens: readonly Token[], start: number, end: number): Zones | undefined => {
   const was = firstWhere(tokens, start, end, (token) => /^(was|were)$/.test(token.text));
-  const now = was < 0 ? -1 : firstWhere(tokens, was + 1, end, (token) => token.text === 'now');
+  const now = was < 0 ? -1 : firstWhere(tokens, was + 1, end, (token) => /^(now|moved|brought|pushed|bumped|shifted)$/.test(token.text));
   if (now < 0 || wasSupposed.at(tokens, was, end) !== undefined) return undefined;
   if (!tokens.slice(was, now).some(comparable) || !tokens.slice(now, end).some(comparable)) return undefined;
   return {
@@ -77,11 +84,19 @@ const shouldBe = pattern(
 );
 // "bouts 12, i meant 14"
 const iMeant = pattern("(,|-|sorry|oops|no|,){0,3} (i|we) (meant|mean|meant to say|meant to put) (to say|to put|its|it's|it is)?");
+// "2pm i told you, its now 1pm"
+const iTold = pattern(
+  "(is what)? (i|we|you|they) (told|said|had|gave) (you|u|ya|them|her|him)? (before|earlier|originally|down)? (,|-|but|;|and){1,2} (it|it's|its|now|is|has|been|they|they've|moved|changed){1,4}",
+);
 const corrected = (tokens: readonly Token[], start: number, end: number): Zones | undefined => {
-  const match = wasWrong.in(tokens, start + 1, end) ?? shouldBe.in(tokens, start + 1, end) ?? iMeant.in(tokens, start + 1, end);
+  const match =
+    wasWrong.in(tokens, start + 1, end) ??
+    shouldBe.in(tokens, start + 1, end) ??
+    iMeant.in(tokens, start + 1, end) ??
+    iTold.in(tokens, start + 1, end);
   if (match === undefined) return undefined;
   const numbers = (from: number, to: number): number =>
-    tokens.slice(from, to).filter((token) => token.number?.form === 'plain' || token.number?.form === 'money').length;
+    tokens.slice(from, to).filter(({ number }) => number?.form === 'plain' || number?.form === 'money' || number?.form === 'time').length;
   if (
     numbers(start, match.start) !== 1 ||
     numbers(match.end, end) !== 1 ||
@@ -97,14 +112,14 @@ const iSaid = pattern(
 );
 // "only made 9 sorry, told you 10 before": said before it was put right.
 const toldYou = pattern(
-  "(sorry|soz|,|-|but|not|and|;|oops){0,3} (i|we|i'd|id|we'd)? (had)? (told|said|gave|said to|sent|texted) (you|u|ye|ya|them|her|him|everyone|yous)? (it was|that|it|about)? <n:amount> (done|made|finished|<piece>)? (before|earlier|previously|yesterday|this morning|last time|already|last night|first)",
+  "(sorry|soz|,|-|but|not|and|;|oops){0,3} (i|we|i'd|id|we'd)? (had)? (told|said|gave|said to|sent|texted) (you|u|ye|ya|them|her|him|everyone|yous)? (it was|that|it|about)? (<n:amount>|<n:time>) (done|made|finished|<piece>)? (before|earlier|previously|yesterday|this morning|last time|already|last night|first)",
 );
 const toldBefore = (tokens: readonly Token[], start: number, end: number): Zones | undefined => {
   const said = toldYou.in(tokens, start + 1, end) ?? iSaid.in(tokens, start + 1, end);
   if (said === undefined) return undefined;
   const tags = said.kept['n'] === undefined ? ['included', 'onTop', 'material'] : [];
   const alike = (token: Token): boolean =>
-    tags.length > 0 ? tags.some((tag) => token.means[tag] !== undefined) : token.number?.form === 'plain' || token.number?.form === 'money';
+    tags.length > 0 ? tags.some((tag) => token.means[tag] !== undefined) : /^(plain|money|time)$/.test(token.number?.form ?? '');
   if (!tokens.slice(start, said.start).some(alike) || tokens.slice(said.end, end).some(alike)) return undefined;
   return { fresh: [[start, said.start]], old: [[said.start, end]] };
 };
@@ -148,9 +163,10 @@ const divided = (tokens: readonly Token[], start: number, end: number): Zones =>
   }
   const arrow = firstWhere(tokens, start + 1, end - 1, (token, index) => token.text === '>' && tokens.slice(start, index).some(comparable));
   if (arrow > 0 && tokens.slice(arrow, end).some(comparable)) return { old: [[start, arrow]], fresh: [[arrow + 1, end]] };
-  const said = saidMeant.in(tokens, start, end);
-  if (said !== undefined) {
-    const meant = firstWhere(tokens, said.start + 2, said.end, (token) => /^(meant|mean|should|but|,|-)$/.test(token.text));
+  const said = saidMeant.in(tokens, start, end) ?? firstIn(saidMoved, tokens, start, end);
+  const meant =
+    said === undefined ? -1 : firstWhere(tokens, said.start + 2, said.end, (token) => /^(meant|mean|should|but|,|-)$/.test(token.text));
+  if (said !== undefined && tokens.slice(said.start + 1, meant).some(comparable)) {
     return {
       old: [[said.start + 1, meant]],
       fresh: [

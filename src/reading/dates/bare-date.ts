@@ -3,6 +3,7 @@
 import { pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import { fillers } from './date-words.ts';
+import { dayToCome } from './day-to-come.ts';
 
 const unsettled = /^(locked|confirmed|sure|booked|set|fixed|decided|final|certain|definite|settled|in|yet)$/;
 // "dried again", "silk as usual", "fresh this time"
@@ -24,7 +25,9 @@ export const isBareDate = (reader: Reader, spoken: readonly { readonly start: nu
   const hour = ahead || tokens.some(({ number }) => number?.form === 'time');
   const place = hour ? venue.in(tokens, 0, tokens.length) : undefined;
   const placed = place !== undefined && (place.end === tokens.length || /^[,.]$/.test(tokens[place.end]?.text ?? '')) ? place : undefined;
+  const later = dayToCome(tokens, 0, tokens.length);
   return tokens.every((token, index) => {
+    if (later !== undefined && later.start <= index && index < later.end) return true;
     if (token.kind === 'line' || !reader.free(index) || spoken.some((read) => read.start <= index && index < read.end)) return true;
     return (
       fillers.has(token.text) ||

@@ -7,7 +7,7 @@ export const dropBefore: ReadonlySet<string> = new Set(
   wordList(`
   the, a, an, some, our, of, more, -, :, got, x, w, new, extra, about, wee, and, then, also, plus, use, uses, has, have, gets, with,
   in, is, bit, lil, (, now, fyi, my, this, week, todays, today's, price, prices, cost, for, market, rate, rates, update, pls, note, ok, hi,
-  add, yep, that's, thats, are, list, foraged, picked, just, only
+  add, do, doing, yep, that's, thats, are, list, foraged, picked, just, only
 `),
 );
 

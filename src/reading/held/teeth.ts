@@ -26,3 +26,18 @@ export const teethStretches = ({ tokens }: Reader, { start, end }: Part): Stretc
   const animal = anyIn(atVet, tokens, start, end) && !words.some(({ text, means }) => isOccasion(text) || means['role'] !== undefined);
   return speaksOfTeeth(words) || animal ? [{ start, end }] : [];
 };
+
+const bill = pattern(
+  "(dentist|dentists|dentist's|orthodontist|dental) (just|now|has|is|have|had|also|only|bill|surgery|lady|guy|reckons){0,2} (wants|want|says|said|say|quoted|quotes|quoting|charges|charging|charged|asked|asking|costs|cost|is|was|bill|told me|thinks)",
+);
+const manyCrowns = 5; // are no one's teeth
+/** A crown that is surely a tooth's, whatever else is said beside it: "getting a crown thursday, dentist wants $1,650". "6 crowns done, off to the dentist at 3" are flowers. */
+export const surelyTeeth = (reader: Reader, part: Part): Stretch[] => {
+  const stretches = teethStretches(reader, part);
+  if (stretches.length === 0) return [];
+  const { tokens } = reader;
+  const crowns = tokens.flatMap(({ means }, at) => (at >= part.start && at < part.end && means['piece'] !== undefined ? [at] : []));
+  if (crowns.some((at) => Number(tokens[at - 1]?.number?.amount ?? 0) >= manyCrowns)) return [];
+  const single = crowns.every((at) => /^crown('s)?$/.test(tokens[at]?.text ?? '') && tokens[at - 1]?.number === undefined);
+  return single || bill.in(tokens, part.start, part.end) !== undefined ? stretches : [];
+};

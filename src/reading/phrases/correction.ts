@@ -13,6 +13,7 @@ import { countFromTo, priceFromTo } from '../changes/from-to.ts';
 import { itWas } from '../changes/it-was.ts';
 import { kindMeant } from '../changes/kind-meant.ts';
 import { kindNotKind } from '../changes/kind-not-kind.ts';
+import { kindStill } from '../changes/kind-still.ts';
 import { kindsNow } from '../changes/kinds-now.ts';
 import { besidePrice } from '../changes/kinds-priced.ts';
 import { onlyLoss } from '../changes/loss-told.ts';
@@ -23,6 +24,7 @@ import { oneWearersKind } from '../changes/one-wearers-kind.ts';
 import { priceDifference } from '../changes/price-differences.ts';
 import { isPutRight } from '../changes/put-right.ts';
 import { swapped } from '../changes/swap.ts';
+import { twoPutRight } from '../changes/two-put-right.ts';
 import { zonesOf } from '../changes/zones.ts';
 import { basisOfOrder } from '../order/line-totals.ts';
 import { anyIn, pattern } from '../pattern.ts';
@@ -58,7 +60,7 @@ const goesTo = pattern(
 
 // "drop the crowns off at 3": where they go and when.
 const handing = pattern(
-  '(drop|dropping|pick|picking) (the|those|all|our|her)? (<count>)? <piece> ((off|up) (at|by|around|before|after) <number>|(off|round|over|in)? (at|to|round to|over to|with) (the|her|their|his|our|your|my) <word>)',
+  '(drop|dropping|pick|picking) (the|those|all|our|her)? (<count>)? (<material>)? (<piece>|ones|lot|stuff|flowers) ((off|up) (at|by|around|before|after) <number>|(off|round|over|in)? (at|to|round to|over to|with) (the|her|their|his|our|your|my) <word>)',
 );
 
 // "make that 2 spare bouts", "2 crowns are spare": not how many there are.
@@ -84,13 +86,20 @@ const readPart = (reader: Reader, part: Part): Finding[] => {
   // "10 bouts £120, 3 corsages £66, line totals not each" orders.
   const basis = basisOfOrder(tokens, part.start, part.end);
   if (basis !== undefined && !anyIn(markers, tokens, part.start, basis)) return [];
+  const two = twoPutRight(reader, part, (own) => readPart(reader, own));
+  if (two !== undefined) return [...two];
   const either = itWas(reader, part) ?? countAtPrice(reader, part) ?? kindsNow(reader, part) ?? nowCountOrPrice(reader, part);
   if (either !== undefined) return [either];
   if (tellsHowFar(reader, part)) return [];
   const fromTo = priceFromTo(reader, part) ?? countFromTo(reader, part);
   if (fromTo !== undefined) return [fromTo];
-  const swap = oneWearersKind(reader, part) ?? kindNotKind(reader, part) ?? kindMeant(reader, part) ?? swapped(reader, part);
-  if (swap?.facts?.[1] !== undefined) return [swap];
+  const swap =
+    kindStill(reader, part) ??
+    oneWearersKind(reader, part) ??
+    kindNotKind(reader, part) ??
+    kindMeant(reader, part) ??
+    swapped(reader, part);
+  if (swap?.facts?.[1] !== undefined || swap?.held === true) return [swap];
   const more = offAndMore(reader, part, (own) => readPart(reader, own));
   if (more !== undefined) return [...more];
   if (swap !== undefined) return [swap];

@@ -9,6 +9,7 @@ import { dateAt } from '../dates/date-forms.ts';
 import type { DateRead } from '../dates/date-read.ts';
 import { vetoes } from '../dates/date-words.ts';
 import { dayBefore } from '../dates/day-before.ts';
+import { dayToCome } from '../dates/day-to-come.ts';
 import { dayOfOthers, tellsOwnDay } from '../dates/days-of-others.ts';
 import { isHandsDay, isHandsHour } from '../dates/hands-there.ts';
 import { timeAhead } from '../dates/hour-ahead.ts';
@@ -47,6 +48,9 @@ const tradeWords = (reader: Reader): boolean =>
   reader.tokens.some((token, index) => reader.free(index) && token.means['piece'] !== undefined && reader.tokens[index + 1]?.text !== 'of');
 
 const vetoed = (reader: Reader, read: DateRead, all: readonly DateRead[]): boolean => {
+  // "will get the date off her tomorrow": when we shall hear.
+  const later = dayToCome(reader.tokens, 0, reader.tokens.length);
+  if (read.relative === true && later !== undefined && later.start <= read.start && read.start < later.end) return true;
   if (isOfToday(reader, read) || isHandsDay(reader, read) || tellsOwnDay(reader) || dayOfOthers(reader, read, all)) return true;
   if (tradeWords(reader) || namesEvent(reader) || isCompound(reader) || opensWithNamedOccasion(reader)) return false; // "40 bouts at 25 inc tax, 14 march"
   if (reader.tokens.some((token) => token.means['other'] !== undefined)) return true; // "table centres for thursday"

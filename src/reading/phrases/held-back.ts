@@ -24,7 +24,7 @@ import {
   workDone,
 } from '../held/signs.ts';
 import { isStrangeTalk } from '../held/strange-talk.ts';
-import { teethStretches } from '../held/teeth.ts';
+import { surelyTeeth, teethStretches } from '../held/teeth.ts';
 import { beginsIn, type Pattern, pattern } from '../pattern.ts';
 import type { Finding, Phrase, Reader } from '../phrase.ts';
 import { mishap } from '../progress/losses.ts';
@@ -178,6 +178,7 @@ const findEveryday = (reader: Reader): Finding[] => {
         strange
           ? [part]
           : [
+              ...surelyTeeth(reader, part),
               ...everydayStretches(reader, part),
               ...addressStretches(reader, part),
               ...codeStretches(reader, part),

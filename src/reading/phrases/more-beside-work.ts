@@ -2,9 +2,11 @@
 
 import type { PieceKind } from '../../handbook/pieces.ts';
 import { countAndDone } from '../changes/count-and-done.ts';
+import { wantedAdded } from '../changes/wanted-added.ts';
 import { pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader } from '../phrase.ts';
 import { doneWord } from '../progress/done-words.ts';
+import type { Part } from '../text/message.ts';
 
 const joint = '(,|-|;|and|but|so|still|now|then|also|just|pls|please|&|n){0,4}';
 const unsure = pattern(
@@ -16,10 +18,22 @@ const added = pattern(
 // Where the work ends and the rest begins.
 const done = pattern(`(${doneWord})`);
 
+const endsOfWork = ({ tokens }: Reader, { start, end }: Part): number[] => {
+  const ends: number[] = [];
+  for (let index = done.next(tokens, start, end); index < end; index = done.next(tokens, index + 1, end)) {
+    const match = done.at(tokens, index, end);
+    if (match !== undefined) ends.push(match.end);
+  }
+  return ends;
+};
+
 const find = (reader: Reader): Finding[] => {
-  if (!done.might(reader.tokens)) return [];
   const { tokens } = reader;
+  const works = done.might(tokens);
   return reader.untouched().flatMap((part): Finding[] => {
+    const wanted = part.asked ? undefined : wantedAdded(reader, part, works ? endsOfWork(reader, part) : []);
+    if (wanted !== undefined) return [wanted];
+    if (!works) return [];
     const changed = part.asked ? undefined : countAndDone(reader, part);
     if (changed !== undefined) return [changed];
     const more = part.asked ? undefined : added.in(tokens, part.start, part.end);

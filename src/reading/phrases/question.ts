@@ -1,5 +1,6 @@
 // Questions: "when do we start?", "what's left to make", "try 20 to 30". The whole sentence is taken, so that no number in it is ever stored.
 
+import { dayToCome } from '../dates/day-to-come.ts';
 import type { Asked } from '../fact.ts';
 import { pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader, type Unworded } from '../phrase.ts';
@@ -7,6 +8,7 @@ import { askedOfOthers } from '../questions/asked-of-others.ts';
 import { behindRemark } from '../questions/behind-remark.ts';
 import { asksDayOfOccasion } from '../questions/day-of-occasion.ts';
 import { isOpened, looksAsked, openAt } from '../questions/looks-asked.ts';
+import { asksOfFlowers } from '../questions/of-flowers.ts';
 import { priceTried } from '../questions/price-tried.ts';
 import { details } from '../questions/question-details.ts';
 import { questionForms } from '../questions/question-forms.ts';
@@ -105,7 +107,8 @@ const readQuestion = (reader: Reader, whole: Part): Finding => {
     const fields = shaped(reader, from, part.end, short, details(reader, from, part.end));
     return found(reader, whole.start, whole.end, [{ fact: 'question', asks: short, ...defined(fields) } as Unworded]);
   }
-  const trade = speaksOfTrade(reader, from, part.end) || (form?.asks === 'whatIf' && pricesSomething(reader, from, part.end));
+  const plants = form?.asks === 'other' && asksOfFlowers(reader, part);
+  const trade = plants || speaksOfTrade(reader, from, part.end) || (form?.asks === 'whatIf' && pricesSomething(reader, from, part.end));
   const opened = isOpened(reader, part);
   const topic = topicOf(inKinds(reader, from, part.end));
   const known = form !== undefined || (opened && topic !== undefined && ofTheBench.has(topic));
@@ -116,7 +119,7 @@ const readQuestion = (reader: Reader, whole: Part): Finding => {
     reader.tokens.slice(from, part.end).some(({ means, number }) => means['ingredient'] !== undefined && number === undefined);
   const occasion = form?.asks === 'eventDate' && asksDayOfOccasion(reader, from, part.end);
   // "who has the crown st keys"
-  if (!occasion && smallTalk(reader, from, part.end) && !/\d/.test(said)) return { start: whole.start, end: whole.end };
+  if (!plants && !occasion && smallTalk(reader, from, part.end) && !/\d/.test(said)) return { start: whole.start, end: whole.end };
   if (
     !trade &&
     !occasion &&
@@ -166,10 +169,16 @@ const readApart = (reader: Reader, part: Part, loosely: boolean): Finding | unde
   return { ...read, start: aside < 0 ? part.start : apart.start };
 };
 
+const monthTold = pattern('<month>');
+const tellsMonth = ({ tokens }: Reader, { start, end, asked }: Part): boolean =>
+  !asked && monthTold.in(tokens, start, end) !== undefined && dayToCome(tokens, start, end)?.end === end;
+
 const find = (reader: Reader): Finding[] => {
   const findings: Finding[] = [];
   for (const part of reader.untouched()) {
     if (findings.length >= 8) break;
+    // "early may, not sure which day yet" tells the month.
+    if (tellsMonth(reader, part)) continue;
     const read =
       priceTried(reader, part) ?? readApart(reader, part, false) ?? (looksAsked(reader, part) ? readQuestion(reader, part) : undefined);
     const finding = read?.facts === undefined ? (readApart(reader, part, true) ?? read) : read;

@@ -6,6 +6,7 @@ import type { Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import { alone, commands } from './commands.ts';
 import { tellsNoDay } from './no-such-day.ts';
+import { asksOfFlowers } from './of-flowers.ts';
 import { isOpener } from './opener.ts';
 import { leadIns } from './opening-words.ts';
 import { heads } from './opens-and-tells.ts';
@@ -90,6 +91,7 @@ const counts = (reader: Reader, index: number): boolean =>
 /** Requests ("can you make it 45") are not questions. */
 export const looksAsked = (reader: Reader, told: Part): boolean => {
   const part = withoutRemark(reader, told);
+  if (asksOfFlowers(reader, part)) return true;
   const asked = request.in(reader.tokens, part.start, Math.min(part.end, part.start + 6));
   // "how many bouts can you get for 500" requests nothing.
   const requested =

@@ -11,6 +11,7 @@ import { goodsAndDays } from './goods-and-days.ts';
 import { goodsInHand } from './goods-in-hand.ts';
 import { handQuestions } from './hands.ts';
 import { moneyQuestions } from './money-inside.ts';
+import { ofFlowers } from './of-flowers.ts';
 import { plainQuestions } from './plain-questions.ts';
 import { priceAndTotal } from './price-and-total.ts';
 import { sheetQuestions } from './sheets.ts';
@@ -46,6 +47,7 @@ const forms = [
   ...moneyQuestions,
   ...benchQuestions,
   ...eventQuestions,
+  ...ofFlowers,
 ];
 
 const telling = new Set([...handQuestions, ...whoseAndWhether, ...dueAndDone, ...goodsInHand, ...toldApart]);
