@@ -21,7 +21,7 @@ const what = '(<material>|the|those|of the|of)? (<filler>)? (<p:piece>)';
 const forms: readonly (readonly [ReturnType<typeof pattern>, number])[] = (
   [
     [
-      `(add|adding|added|chuck in|throw in|stick in|put in|plus|and|also|tack on|pop in|+|include|adds) (on|in|another|us)? ${some} (more|extra|another|additional)? ${what} (please|pls|too|more|extra|as well)?`,
+      `(add|adding|added|gain|gains|gaining|chuck in|throw in|stick in|put in|plus|and|also|tack on|pop in|+|include|adds) (on|in|another|us)? ${some} (more|extra|another|additional)? ${what} (please|pls|too|more|extra|as well)?`,
       1,
     ],
     [`(add|adding|chuck in|throw in|tack on|stick in|+|plus|and) (on|in|another)? <n:count> (more|extra|another|additional)`, 1],

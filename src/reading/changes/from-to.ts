@@ -8,6 +8,7 @@ import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import type { Token } from '../text/token.ts';
 import { isRare } from './now-count-or-price.ts';
+import { besideReason } from './old-numbers.ts';
 
 const change =
   '(change|update|amend|switch|correct|move|bump|take|cut|drop|raise|lower|reduce|increase|bring|put|changing|adjust|alter|set)';
@@ -37,17 +38,18 @@ export const countFromTo = (reader: Reader, part: Part): Finding | undefined => 
     const match = form.in(tokens, part.start, part.end);
     const values = match === undefined ? undefined : valuesOf(match);
     if (match === undefined || values === undefined) continue;
-    const rest = [...tokens.slice(part.start, match.start), ...tokens.slice(match.end, part.end)];
-    const stretch = tokens.slice(part.start, part.end);
+    const [from, to] = values;
+    const piece = match.kept['p']?.means['piece'] as PieceKind | undefined;
+    const kind = piece === undefined || piece === 'unspecified' ? {} : { piece };
+    const asCount: Unworded = { fact: 'change', what: 'count', to: Number(to), from: Number(from), ...kind };
+    const { end } = besideReason(tokens, part, [asCount]);
+    const rest = [...tokens.slice(part.start, match.start), ...tokens.slice(match.end, end)];
+    const stretch = tokens.slice(part.start, end);
     if (
       rest.some((token) => token.number !== undefined) ||
       stretch.some((token) => token.number?.form === 'money' || token.means['each'] !== undefined || money.test(token.text))
     )
       return undefined;
-    const [from, to] = values;
-    const piece = match.kept['p']?.means['piece'] as PieceKind | undefined;
-    const kind = piece === undefined || piece === 'unspecified' ? {} : { piece };
-    const asCount: Unworded = { fact: 'change', what: 'count', to: Number(to), from: Number(from), ...kind };
     if (piece === undefined || !isRare(piece, Math.min(Number(from), Number(to)))) return found(reader, match.start, match.end, [asCount]);
     const words = reader.words(match.start, match.end);
     const asPrice: Unworded = { fact: 'change', what: 'price', to, from, per: 'each', ...kind };

@@ -41,9 +41,10 @@ export const differenceSaid = (tokens: readonly Token[], at: number): number => 
 
 // "17 bouts instead of 15, two more ushers": who makes the difference, and no further change.
 const reason = pattern(
-  "(,|-|;|\\(|as|because|cos|coz|since|there's|theres|there are|we have|they have|got|they've|theyve|found|added){1,3} (<k:count>|a|an|another|one) (more|extra|additional|new|further|fewer|less)? (<role>|cousins|cousin|guests|uncles|aunts|nephews|nieces|brothers|sisters|men|guys|lads|girls) (now|coming|added|too|after all|than (i|we) (said|thought)|\\)){0,2}",
+  "(,|-|;|\\(|as|because|cos|coz|since|there's|theres|there are|we have|they have|got|they've|theyve|found|added|couple|they|bride|client|family|planner|she|he|have|has|just|forgot|remembered|invited|lost|asked){1,5} (<k:count>|a|an|another|one) (more|extra|additional|new|further|fewer|less)? (<role>|cousins|cousin|guests|uncles|aunts|nephews|nieces|brothers|sisters|men|guys|lads|girls) (now|coming|added|too|after all|than (i|we) (said|thought)|\\)){0,2}",
 );
-const besideReason = (tokens: readonly Token[], part: Part, facts: readonly Unworded[]): Part => {
+/** The part without the reason behind a change that explains it. */
+export const besideReason = (tokens: readonly Token[], part: Part, facts: readonly Unworded[]): Part => {
   const why = reason.in(tokens, part.start + 1, part.end);
   if (why?.end !== part.end) return part;
   const said = why.kept['k']?.number;

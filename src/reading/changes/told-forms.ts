@@ -70,6 +70,7 @@ const told: readonly (readonly [ToldAs, readonly string[]])[] = [
       `(change|turn|make|update|amend|correct|switch) (the|those|our|that)? <a:count> <p:piece> (to|into|<upTo>|=) (be)? <n:count>`,
       `(the|those|our|all)? <a:count> <p:piece> (is|are|'s|should|needs|need|must|becomes|become|goes|go){1,2} (now|to|to be|be|down to|up to|<upTo>){0,3} <n:count>`,
       `(scrap|forget|scratch|ignore|not|i said|i put|we said|said|i wrote|was|it was|they were) (the)? <a:count> <p:piece> (,|but){0,2} (it's|its|it is|now|should be|should've been|shouldve been|should have been|shld be|make it|make that|that's|they're) (now|only|actually)? <n:count>`,
+      `(scrap|forget|scratch|ignore|disregard|bin|never mind) (the|that|what i said about)? <a:count> (,|but|-){0,2} (it's|its|it is|now|should be|make it|make that|that's|they're|we need|actually|we want|they want){0,2} <n:count> ${kind}`,
       `(the)? (final|new|revised|updated|latest|confirmed|corrected|current) (head)? ${tally} (for|of|on) (the)? <p:piece> (is|are|:|now|=|to)? (now)? <n:count>`,
       `(the)? (final|new|revised|updated|latest|confirmed|corrected|current) <p:piece> ${tally} (is|are|:|now|=)? (now)? <n:count>`,
       `(the)? <p:piece> (count|number|numbers|qty|quantity|tally) (is|are|:|=|now|-|up|down|gone|goes){0,2} (now|at|to|<upTo>|up to|down to)? <n:count>`,

@@ -77,7 +77,7 @@ const wasAndNow = (tokens: readonly Token[], start: number, end: number): Zones 
 
 // "14 combs was a typo, it's 19"; "13 made should be 30": a word after the first number says that it was wrong.
 const wasWrong = pattern(
-  "(was|is|were|are) (all|just)? (wrong|a typo|my typo|a mistake|my mistake|incorrect|an error|mistyped|a slip|not right) (,|-|:)? (and|its|it's|it is)?",
+  "(was|is|were|are) (all|just)? (wrong|a typo|my typo|a mistake|my mistake|incorrect|an error|mistyped|a slip|not right|(the|our|my|your)? (old|previous|original|last|earlier) (price|count|number|one|figure|total|quote|rate|cost|time|date|day)) (,|-|:)? (and|its|it's|it is)?",
 );
 const shouldBe = pattern(
   "(,|-)? (but)? (that)? (should|shoulda|shouldve|should've|ought to|was meant to|were meant to|is meant to|was supposed to|were supposed to|is supposed to) (have|of)? (be|been|read|say|have been|have read|to be)?",

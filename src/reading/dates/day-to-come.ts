@@ -14,6 +14,7 @@ const forms = [
   `${who} (haven't|havent|hasn't|hasnt|not|aren't|arent|don't|dont|doesn't|doesnt) (sure|picked|set|decided|got|chosen|fixed|booked|settled|know|confirmed|agreed|a hundred percent) (on|of)? ${theDay} (${when}){0,2}`,
   `(no|not) ${exact} (a|the)? (day|date) (set|picked|fixed|booked|confirmed)? (yet|so far|as yet|at the mo|atm)?`,
   `${exact} (day|date) (is)? (to follow|tbc|tba|tbd|to come|to be confirmed|pending|later|not (set|fixed|picked|decided|known) (yet)?|still open|unknown|tb confirmed)`,
+  "(they're|theyre|she's|he's|bride|couple|church|venue|it's)? (still|just)? (waiting (on|for) (the|a|her|his|their|our)? <any>{1,2}|(still)? (choosing|deciding|to decide|tbc|tba|tbd)|(will|to|i'll|we'll|they'll) (firm (it)? up|confirm)|nothing (fixed|set|booked|confirmed|firm) (yet)?|or thereabouts|thereabouts|or so|ish)",
 ].map((source) => pattern(source));
 
 /** Where it is said that the day will be told later. */

@@ -37,6 +37,10 @@ const attending = pattern(
 const ownTime = pattern(
   "((uni|college|school|term|semester|course|exams|placement|nursery|creche|tafe|kinder|daycare|footy|football|rugby|cricket|netball|pre - season|preseason|season|sale|sales|lent|ramadan|maternity leave|jury duty) (is|are)? (starts|start|starting|finishes|finish|ends|end|begins|back|goes back|breaks up|is back|resumes)|(need|want|wants|taking|take|got|have|having|booked|with) (the|a|that|my|half)? (morning|afternoon|day|arvo|week|weekend|evening|time|<weekday>)? (morning|day)? off|(can't|cant|cannot|won't|wont|not able to|unable to) (be)? (work|in|come in|make it in|do my shift)|(we're|we are|were|shop|shop's|studio|studio's|everyone|everything) (is|are|all|also)? (shut|closed|closing)|no (post|mail|deliveries|delivery|collections|bins|market|buses|trains|school|classes|signal) (then|that day|on|til|till|today)?|my (own)? (birthday|bday|b'day|anniversary|hols|holiday|holidays|exam|exams))",
 );
+// "kid's party sat at 2, 15 kids", "my lad's 7th birthday on the 12th"
+const ownChild = pattern(
+  "(kid's|kids'|son's|daughter's|my (kid's|boy's|girl's|lad's|son's|daughter's|niece's|nephew's|little one's|youngest's|eldest's|toddler's)) (<ordinal>|<any>)? (birthday|bday|b'day|party|birthday party|christening|assembly|play|school play|concert|recital|sports day|graduation)",
+);
 const ownEvent = pattern(
   '((wedding|party|funeral|christening|do|graduation|event) of (my|our) own|(a|my|another) (<word>){0,2} (wedding|party|funeral|christening|do|event) (<any>){0,3} to (go|get|drive|fly) to)',
 );
@@ -72,6 +76,7 @@ export const tellsOwnDay = (reader: Reader): boolean => {
   if (offThen.in(tokens, 0, tokens.length) !== undefined) return true;
   if (tokens.some(({ means }) => means['piece'] !== undefined)) return false;
   if (anyIn([attending, ownEvent, orderWindow], tokens, 0, tokens.length)) return true;
+  if (ownChild.in(tokens, 0, tokens.length) !== undefined && !tokens.some(({ means }) => means['material'] !== undefined)) return true;
   // "wedding 20 march, need the day off after it" names the event's all the same.
   return anyIn([ownTime, calendar], tokens, 0, tokens.length) && !namesEvent(reader);
 };

@@ -13,6 +13,10 @@ import { monthFrom } from './weekends.ts';
 const vagueMonth = pattern(
   "(in|early|mid|late|end of|start of|beginning of|middle of|sometime in|sometime|around|this|next|is|its|it's|be|maybe|probably) (-|the|in|sometime)? <m:month>",
 );
+// "wedding's gone to april"
+const movedTo = pattern(
+  '(moved|gone|pushed|shifted|slipped|postponed|changed|back|forward|over) (to|till|until) (early|mid|late)? (-)? <m:month>',
+);
 const monthFirst = pattern('<m:month> (sometime|some time|time|tbc|tba|ish|somewhere)');
 const monthWedding = pattern('(a|an|our|this) <m:month> (wedding|event|party|do|dance|gala)');
 const eventMonth = pattern("(wedding|event|party|gala|ceremony|wedding's|event's) (is|in|will be|is in|sometime)? <m:month>");
@@ -30,6 +34,7 @@ const weekdayBehind = pattern('(,|-|\\(|is|which is|being)? (a|the|it is a)? <w:
 export const vague = (tokens: readonly Token[], index: number, context: ReadingContext): DateRead | undefined => {
   const month =
     vagueMonth.at(tokens, index, tokens.length) ??
+    movedTo.at(tokens, index, tokens.length) ??
     monthFirst.at(tokens, index, tokens.length) ??
     monthWedding.at(tokens, index, tokens.length) ??
     eventMonth.at(tokens, index, tokens.length);

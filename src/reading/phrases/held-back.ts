@@ -9,6 +9,7 @@ import { codeStretches } from '../held/codes-told.ts';
 import { everydayStretches } from '../held/everyday.ts';
 import { memories } from '../held/memories.ts';
 import { aside, boxedThings, costOfThings, handled, lesson, moreIf, otherThings, perhapsMore } from '../held/more-signs.ts';
+import { notOurs } from '../held/not-ours.ts';
 import {
   billDone,
   billed,
@@ -178,6 +179,7 @@ const findEveryday = (reader: Reader): Finding[] => {
         strange
           ? [part]
           : [
+              ...notOurs(reader, part),
               ...surelyTeeth(reader, part),
               ...everydayStretches(reader, part),
               ...addressStretches(reader, part),

@@ -2,6 +2,7 @@
 
 import type { Material, PieceKind } from '../../handbook/pieces.ts';
 import type { Fact } from '../fact.ts';
+import { exceptSome } from '../order/all-but-some.ts';
 import { anyIn, firstIn, pattern } from '../pattern.ts';
 import { allFree, type Finding, found, type Phrase, type Reader } from '../phrase.ts';
 import { wordList } from '../words/word-list.ts';
@@ -15,7 +16,9 @@ const weak = new Set(
 const notOf =
   /^(tape|ribbon|ribbons|bag|bags|towel|towels|box|boxes|up|ice|cleaning|cleaner|tea|coffee|air|start|water|paint|shirt|dress|wire|card|out|off|time|band|news|milk|bread|lot|bunch|batch|bucket|veg|scarf|tie|cup|cups|weather|january|july|spell|spells|skin|hands|eyes|mouth|throat|slope|ski|dock|wine|shampoo|humour|rot|ground|summer|winter|season|run)$/;
 const verbBefore = /^(from|by|until|til|till|on|at|off|out|the|them|it|for|these|those|my|our|some|in|by|enough|all|well|\d+)$/;
-const ofPieces = pattern('(the|for the)? <p:piece> (are|is|will be|to be|all|being|in|,|:|-|=)? (all|now|just)? <material>');
+const ofPieces = pattern(
+  '(the|for the)? <p:piece> (are|is|will be|to be|all|being|in|stay|stays|staying|remain|remains|still|,|:|-|=)? (all|now|just)? <material>',
+);
 const beforePieces = pattern('<material> (for the|for|on the)? <p:piece>');
 const negated = pattern("(not|no|nothing|isn't|isnt|aren't|arent|never|don't|dont|without) (all|just|do|want)? <material>");
 
@@ -122,6 +125,8 @@ const find = (reader: Reader): Finding[] => {
   const places: number[] = [];
   for (let index = 0; index < reader.tokens.length; index++) if (isMaterial(reader, index)) places.push(index);
   if (places.length === 0) return [];
+  const but = places.length === 1 ? exceptSome(reader) : [];
+  if (but.length > 0) return but;
   const findings: Finding[] = [];
   const kinds = new Set(places.map((index) => reader.tokens[index]?.means['material']));
   const lines = reader.facts.filter((fact) => fact.fact === 'pieces');
