@@ -108,7 +108,7 @@ const corrected = (tokens: readonly Token[], start: number, end: number): Zones 
 
 // "should be £11.50 each sorry, i put 15.10": what one said is told last.
 const iSaid = pattern(
-  "((sorry|,|-|but|not|and)? (i|we|i'd|id|we'd) (only|wrongly|accidentally|mistakenly|must have|had)? (said|put|typed|wrote|quoted|had|logged|entered|sent)|(,|-|and) (wrongly|accidentally|mistakenly|by mistake)? (typed|put|wrote|told|entered|logged|mistyped|said) (wrongly|wrong|by mistake|in error)?|(,|-|and) (earlier|previously|formerly|prev) (it was|was|it)?) (down|it as|it at|that as|as|in)? (<n:amount>|<included>|<onTop>|<material>)",
+  "((sorry|,|-|but|not|and)? (i|we|i'd|id|we'd) (only|wrongly|accidentally|mistakenly|must have|had)? (said|put|typed|wrote|written|noted|noted down|quoted|had|logged|entered|sent)|(,|-|and) (wrongly|accidentally|mistakenly|by mistake)? (typed|put|wrote|told|entered|logged|mistyped|said) (wrongly|wrong|by mistake|in error)?|(,|-|and) (earlier|previously|formerly|prev) (it was|was|it)?) (down|it as|it at|that as|as|in)? (<n:amount>|<included>|<onTop>|<material>)",
 );
 // "only made 9 sorry, told you 10 before": said before it was put right.
 const toldYou = pattern(

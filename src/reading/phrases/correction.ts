@@ -18,6 +18,7 @@ import { kindsNow } from '../changes/kinds-now.ts';
 import { besidePrice } from '../changes/kinds-priced.ts';
 import { onlyLoss } from '../changes/loss-told.ts';
 import { nowCountOrPrice } from '../changes/now-count-or-price.ts';
+import { isOfSome } from '../changes/of-some.ts';
 import { isOfWage } from '../changes/of-wage.ts';
 import { offAndMore } from '../changes/off-and-more.ts';
 import { oneWearersKind } from '../changes/one-wearers-kind.ts';
@@ -71,10 +72,6 @@ const spares = pattern(
 
 const doubted = pattern('\\? or (maybe|just|even|at)? <amount>');
 
-// "45 total was for the crowns only, bouts are 15 each", "that 14 should be on the corsages not the bouts": whose the number is, and not what the kinds are.
-const whoseNumber = pattern(
-  "<amount> (<each>|total|altogether|all in|in all|all up|tax|price|quote){0,2} (was|is|were|are|goes|went|should|should've|shouldve|should have|needs|meant|supposed|to|be|been|only|just){1,4} (for|on|against|to) (the)? <piece> (only|alone|,|not|rather than|and not|no)",
-);
 const ofStems = pattern(
   '(<piece>|each|every) (<any>){0,4} <count> (of)? <u:unlisted> (now)? (,|-)? (not|instead of|instead|rather than|was) (<any>)? <plain>',
 );
@@ -91,7 +88,7 @@ const readPart = (reader: Reader, part: Part): Finding[] => {
   // "10 bouts £120, 3 corsages £66, line totals not each" orders.
   const basis = basisOfOrder(tokens, part.start, part.end);
   if (basis !== undefined && !anyIn(markers, tokens, part.start, basis)) return [];
-  if (whoseNumber.in(tokens, part.start, part.end) !== undefined) return [{ start: part.start, end: part.end, held: true }];
+  if (isOfSome(reader, part)) return [{ start: part.start, end: part.end, held: true }];
   const two = twoPutRight(reader, part, (own) => readPart(reader, own));
   if (two !== undefined) return [...two];
   const either =
