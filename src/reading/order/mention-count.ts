@@ -41,6 +41,18 @@ const decimalTimes = ({ tokens }: Reader, after: number): Match | undefined => {
   const match = timesPlain.at(tokens, after, tokens.length);
   return match !== undefined && !isCount(match.kept['p']) && match.kept['p']?.number?.max === undefined ? match : undefined;
 };
+// "corsages 4 at 32, 13 lapels at 17", "corsages 4 32 each": the first counts where the second can be no hour.
+const thenPrice = pattern('<n:count> (@|(at|for|,)? <p:plain> <each>|at <p:plain>) (<plain>)?');
+const latestHour = 12;
+const countThenPrice = ({ tokens }: Reader, after: number): Match | undefined => {
+  const match = thenPrice.at(tokens, after, tokens.length);
+  const { n, p } = match?.kept ?? {};
+  if (match === undefined || n?.number?.max !== undefined || p?.number?.max !== undefined) return undefined;
+  if (p === undefined) return tokens[match.end - 1]?.number === undefined ? undefined : match;
+  const plainHour = isCount(p) && Number(p.number?.amount) <= latestHour;
+  const sure = tokens[match.end - 1]?.means['each'] !== undefined && tokens[match.start + 1]?.text !== ',';
+  return plainHour && !sure ? undefined : match;
+};
 const columns = pattern('(,|-|:|\\|) <n:count> (,|-|:|\\|) <a:amount>');
 const bareRight = pattern('<n:count>');
 
@@ -120,7 +132,7 @@ export const countRight = (
     if (reader.free(after + 1)) return { count: first, countIndex: after + 1, marked: true };
   // "lapels 40 x $18"
   const times = timesPrice.at(reader.tokens, after, reader.tokens.length);
-  const many = times ?? decimalTimes(reader, after);
+  const many = times ?? decimalTimes(reader, after) ?? countThenPrice(reader, after);
   if (many?.kept['n'] !== undefined && reader.free(many.start)) return { count: many.kept['n'], countIndex: many.start, marked: true };
   const marked = rightCount.at(reader.tokens, after, reader.tokens.length);
   const match = marked ?? bareRight.at(reader.tokens, after, reader.tokens.length);

@@ -8,6 +8,7 @@ import { isCount } from '../text/token.ts';
 import { isOtherThings } from '../words/other-things.ts';
 import { sundryHeads } from '../words/piece-words.ts';
 import { isByPrice } from './by-price.ts';
+import { lineSum } from './line-sums.ts';
 import { pricedInRow } from './name-first.ts';
 import { type Price, priceAt } from './price-at.ts';
 import { pricesByMaterial } from './prices-by-material.ts';
@@ -131,9 +132,12 @@ export const findPrices = (
     )
       continue;
     if ((behindOther(reader, price) && !listed(reader, price)) || ofThings(reader, price)) continue;
-    if (!(isPrice(reader, price) || row || behindPiece(reader, index, pieceEnds, prices.length > 0))) continue;
+    const sum = price.per === 'all' ? undefined : lineSum(reader.tokens, counts, index, price.end);
+    const comesTo = sum === undefined ? undefined : priceAt(reader, sum.at);
+    if (!(isPrice(reader, price) || row || comesTo !== undefined || behindPiece(reader, index, pieceEnds, prices.length > 0))) continue;
     prices.push(price);
-    index = Math.max(index, price.end - 1); // "45 for one": the one is no price of its own
+    if (sum !== undefined && comesTo !== undefined) prices.push({ ...comesTo, start: sum.at, end: sum.end, per: 'all' });
+    index = Math.max(index, (sum?.end ?? price.end) - 1); // "45 for one": the one is no price of its own
   }
   return prices;
 };

@@ -32,6 +32,7 @@ import { withoutSum } from '../order/shares-by-price.ts';
 import { isSpare } from '../order/spare-pieces.ts';
 import { sumOrTotal } from '../order/sum-or-total.ts';
 import { takesAway } from '../order/taken-away.ts';
+import { taxedAgain } from '../order/taxed-again.ts';
 import { tellsWork } from '../order/tells-work.ts';
 import { toldPrices } from '../order/told-prices.ts';
 import { withWorkedOut } from '../order/worked-out.ts';
@@ -82,7 +83,11 @@ const find = (reader: Reader): Finding[] => {
   const whole = countsOfAll(reader, named, numbers);
   if (whole.doubtful) return [{ start: all[0]?.start ?? 0, end: all.at(-1)?.end ?? reader.tokens.length, held: true }];
   for (const index of whole.tokens) counts.add(index);
-  const plain = numbers.filter((price) => !whole.prices.includes(price) && !counts.has(price.index));
+  const taxed = taxedAgain(reader, counts, numbers);
+  const saidAgain = taxed.flatMap(({ tokens }) => tokens);
+  const plain = numbers
+    .filter((price) => !whole.prices.includes(price) && !counts.has(price.index) && !saidAgain.includes(price.index))
+    .map((price) => taxed.find((other) => other.price.index === price.index)?.price ?? price);
   const relative = relativePrices(reader, all, [...told, ...plain]);
   const open = relative.find(({ price }) => price === undefined);
   if (open !== undefined) return [{ start: all[0]?.start ?? open.start, end: open.end, held: true }];
@@ -179,6 +184,7 @@ const find = (reader: Reader): Finding[] => {
   const tokens = [
     ...takes(reader, [...ordered, ...sums], [...read, ...checked, ...whole.prices, ...kindPrices.map(({ price }) => price)]),
     ...whole.tokens,
+    ...saidAgain,
     ...(doubt === undefined ? [] : [doubt.index]),
   ];
   const [first = 0] = tokens;
