@@ -6,6 +6,7 @@ import { allToldNow } from './phrases/all-told-now.ts';
 import { arrivedShort } from './phrases/arrived-short.ts';
 import { behindBuying } from './phrases/behind-buying.ts';
 import { boundedWork } from './phrases/bounded-work.ts';
+import { tablesOf } from './phrases/by-the-table.ts';
 import { changeTold } from './phrases/change-told.ts';
 import { correction } from './phrases/correction.ts';
 import { couldOnly } from './phrases/could-only.ts';
@@ -92,6 +93,7 @@ export const phrases: readonly Phrase[] = [
   everydayTalk,
   // Every word of it is understood, so nothing in it can be another's.
   changeTold,
+  tablesOf,
   toldOfWork,
   ownRule,
   afterwards,

@@ -7,7 +7,7 @@ const changeForms = [
   pattern('(down|up|dropped|gone|went|back|now|risen|cut|come){1,3} to <t:amount> (a|per|/)? (<pack>)? (from|was) <f:amount>'),
   pattern('<upTo> <t:amount> (a|per|/)? (<pack>)? (from|was) <f:amount>'),
   pattern(
-    '<t:amount> (a|per|/|the|an)? <pack> (,|-|\\(|now)? (they|it)? (was|used to be|up from|down from|from|not|instead of|were) <f:amount>',
+    '<t:amount> (a|per|/|the|an)? <pack> (,|-|\\(|now)? (they|it)? (was|used to be|used to cost|old price|old price was|previously|up from|down from|from|not|instead of|were) <f:amount>',
   ),
   pattern(
     '(gone|went|going|up|down|from|rise|rises|jumped|dropped|was|risen|increased|increase|increases|hike|hiked|climbed|moved|come|crept) (up|down)? (from|,|:)? <r:amount> (to|now|,) (now)? <t:amount>',
@@ -16,21 +16,45 @@ const changeForms = [
     "(was|were|used to be|used to cost) <f:amount> (a|per|/)? (<pack>)? (,|-|but|and){0,2} (is|are|it's|its|they're)? now (its|it's|is|are|at)? <t:amount>",
   ),
   pattern("(was|were) <f:amount> (a|per|/)? (<pack>)? (,|-|but|and){1,2} (is|are|it's|its|they're) (now)? <t:amount>"),
-  pattern('now <t:amount> (,|-|\\()? (was|used to be|up from|down from|from|not|instead of|were) <f:amount>'),
   pattern(
-    '<t:amount> ((a|per|/|the) <pack>|<pack>|<each>)? (today|now|this week)? (,|-|\\()? (they|it)? (was|used to be|up from|down from|not|instead of|were) <f:amount>',
+    'now <t:amount> (,|-|\\()? (was|used to be|used to cost|old price|old price was|previously|up from|down from|from|not|instead of|were) <f:amount>',
   ),
+  pattern(
+    '<t:amount> ((a|per|/|the) <pack>|<pack>|<each>)? (today|now|this week)? (,|-|\\()? (they|it)? (was|used to be|used to cost|old price|old price was|previously|up from|down from|not|instead of|were) <f:amount>',
+  ),
+  pattern('<t:amount> now (,|-|\\(){0,2} <f:amount> (before|previously)'),
   pattern('<r:amount> ((up|down|gone up|now) to|now) <t:amount>'),
   pattern('<r:amount> (-|=){0,2} \\> <t:amount>'),
 ];
 
 /** The change that is told; "12 a bunch from 1 feb" tells a day. */
-export const changeIn = (tokens: readonly Token[], start: number, end: number): Match | undefined => {
+const changeIn = (tokens: readonly Token[], start: number, end: number): Match | undefined => {
   for (const form of changeForms) {
     const match = form.in(tokens, start, end);
     if (match !== undefined && tokens[match.end]?.means['month'] === undefined) return match;
   }
   return undefined;
+};
+// "9.90 for a pack of ten now, used to be 8.80": what a pack holds is neither price.
+const mayChange = /^(was|were|used|up|down|from|now|instead|before|not|gone|went|old)$/;
+export const changeBeside = (
+  tokens: readonly Token[],
+  start: number,
+  end: number,
+  packed: readonly number[],
+): { readonly kept: Match['kept']; readonly said: readonly number[] } | undefined => {
+  const places = Array.from({ length: end - start }, (_, at) => start + at);
+  const ofPack = (index: number): boolean =>
+    (packed.includes(index) && tokens[index]?.text !== ',') ||
+    (packed.includes(index + 1) && /^(a|an|the|per|for|\/)$/.test(tokens[index]?.text ?? ''));
+  const rest = packed.length === 0 ? places : places.filter((index) => !ofPack(index));
+  if (rest.length < places.length && rest.some((index) => mayChange.test(tokens[index]?.text ?? ''))) {
+    const bare = rest.map((index) => tokens[index] as Token);
+    const match = changeIn(bare, 0, bare.length);
+    if (match !== undefined) return { kept: match.kept, said: rest.slice(match.start, match.end) };
+  }
+  const whole = changeIn(tokens, start, end);
+  return whole && { kept: whole.kept, said: places.slice(whole.start - start, whole.end - start) };
 };
 export const changeWord =
   /^(gone|went|going|up|down|from|jumped|dropped|rise|rises|risen|increased|increase|increases|hike|hiked|climbed|was|moved|crept|come|upto|up ?to)$/;

@@ -12,7 +12,7 @@ import { besideNames } from './name-edges.ts';
 import { isSomeones } from './no-goods.ts';
 import { findPack, type PackSize } from './pack-size.ts';
 import { isPrice, pricedEitherWay } from './price-at.ts';
-import { byHowMuch, changeIn, changeWord } from './price-changes.ts';
+import { byHowMuch, changeBeside, changeWord } from './price-changes.ts';
 import { type Priced, priceOfSeveral } from './price-of-several.ts';
 import { namesSaid } from './several-goods.ts';
 import { withoutStemLength } from './stem-length.ts';
@@ -43,7 +43,7 @@ export const readItem = (reader: Reader, { start, end }: Stretch, common: PackSi
   const known = knowsItem(stretch, context.items);
   const extra = itemExtras(tokens, start, upTo);
   const pack = withoutStemLength(findPack(tokens, start, end), stretch);
-  const change = changeIn(tokens, start, end);
+  const change = changeBeside(tokens, start, end, pack.used);
   const used = new Set([...pack.used, ...extra.used]);
   const mark = (match: Match | undefined): void => {
     for (let index = match?.start ?? 0; index < (match?.end ?? 0); index++) used.add(index);
@@ -72,7 +72,11 @@ export const readItem = (reader: Reader, { start, end }: Stretch, common: PackSi
     const old = change.kept['f'] ?? change.kept['r'];
     // "bunch of 5 now $13": what it holds is no old price.
     if (old !== undefined && !pack.used.includes(tokens.indexOf(old, start))) from = old.number?.amount;
-    mark(change);
+    for (const index of change.said) used.add(index);
+    // "was 8.80 for 10, now 9.90 for 12": the packs differ.
+    const other = (token: Token, at: number): boolean =>
+      token.number?.form === 'plain' && !used.has(start + at) && /^(for|of)$/.test(tokens[start + at - 1]?.text ?? '');
+    if (stretch.some(other) && !stretch.some((token, at) => other(token, at) && Number(token.number?.amount) === pack.size)) return [];
   } else {
     const at = Array.from({ length: end - start }, (_, offset) => start + offset).filter(
       (index) => !used.has(index) && isPrice(reader, index, packed, known),

@@ -10,6 +10,7 @@ import { isByPrice } from './by-price.ts';
 import { coversAll } from './covers.ts';
 import { eachBehind } from './each-behind.ts';
 import { ofPeople } from './each-wearer.ts';
+import { kindTold } from './kind-told.ts';
 import { dozenBehind } from './per-dozen.ts';
 import { endsThere } from './price-ends.ts';
 import { kindAfter, kindBefore, kindOf, stronger } from './price-kind.ts';
@@ -28,6 +29,7 @@ export interface Price {
   readonly named?: boolean; // beside a kind of piece with no number: "bouts $18"
   readonly bundle?: Bundle; // "60 the pair": for a few just counted
   readonly forCount?: boolean; // "1100 for 44 lapels"
+  readonly told?: readonly number[]; // tokens apart from it that say what it is: "that's the budget"
 }
 
 // "25 inc each", "2800 inc gst for everything", "120 taxes in for the lot": the tax stands between.
@@ -200,6 +202,7 @@ export const priceAt = (reader: Reader, index: number): Price | undefined => {
     kind = kindOf(after.kept['k']);
     end = after.end;
   }
+  const told = kind === undefined ? kindTold(tokens, start, end) : undefined;
   return {
     index,
     start,
@@ -207,7 +210,7 @@ export const priceAt = (reader: Reader, index: number): Price | undefined => {
     number,
     per,
     at,
-    ...(kind === undefined ? {} : { kind }),
+    ...(told === undefined ? (kind === undefined ? {} : { kind }) : { kind: told.kind, told: told.tokens }),
     ...(piece === undefined ? {} : { piece }),
     ...(pieceIndex === undefined ? {} : { pieceIndex }),
     ...(few === undefined ? {} : { bundle: few.bundle }),

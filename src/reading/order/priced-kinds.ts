@@ -80,7 +80,9 @@ export const ofKinds = (reader: Reader, kinds: readonly PricedKind[]): Finding =
       ? { ...priceFact(price, 'each', false), piece, words }
       : { fact: 'pieces', piece, count: Number(count.number?.amount), price: { ...amounts, per: 'each' }, words };
   }) as Fact[];
-  const tokens = new Set(kinds.flatMap(({ price }) => Array.from({ length: price.end - price.start }, (_, at) => price.start + at)));
+  const tokens = new Set(
+    kinds.flatMap(({ price }) => [...Array.from({ length: price.end - price.start }, (_, at) => price.start + at), ...(price.told ?? [])]),
+  );
   if (count !== undefined && many !== undefined) for (let index = many.start; index < many.end; index++) tokens.add(index);
   for (const { from, to } of kinds) for (let index = from; index < to; index++) tokens.add(index);
   const sorted = [...tokens].sort((a, b) => a - b);

@@ -2,12 +2,14 @@
 
 import type { FactOf } from '../fact.ts';
 import { pattern } from '../pattern.ts';
+import { service } from './covers-delivery.ts';
 import { bothTaxes } from './tax-doubts.ts';
 
 export type Basis = NonNullable<FactOf<'tax'>['basis']>;
 
 const rate = '(@|at|of)? (<rate:percent>)?';
 const rateBehind = '(@|at|of|-|\\(|is){0,2} <rate:percent> (\\))?';
+const extra = `(${service}|ribbon|ribbons|pins|bows|box|gift box|sundries|labour|labor) (fee|charge|charges|cost|on site|on the day|to (the)? <word>)?`;
 export const taxForms: readonly [Basis, ReturnType<typeof pattern>][] = (
   [
     [
@@ -38,6 +40,13 @@ export const taxForms: readonly [Basis, ReturnType<typeof pattern>][] = (
       'on top',
       `(w|with) (/)? (the)? ${rate} <tax:tax> (on top|on the top|<onTop>|extra|additional|separate|added|to add|to go on|to come) (on)?`,
     ],
+    // "including delivery and VAT", "not including delivery or gst", "gst and delivery included"
+    [
+      'on top',
+      `(not <included>|not with|without|excluding|excludes|excl|ex|before|plus|+|add) (the)? ${extra} (and|&|n|or|,){1,2} (the)? ${rate} <tax:tax>`,
+    ],
+    ['included', `(<included>|with|w) (the)? ${extra} (and|&|n|,){1,2} (the)? ${rate} <tax:tax>`],
+    ['included', `${rate} <tax:tax> (and|&|\\+|n|,){1,2} (the)? ${service} (is|are|both|all){0,2} (<included>|in the price|in)`],
     ['none', `(no|zero|nil|without any) <tax:tax> (on this|on it|charged|applies|to pay)?`],
     ['none', `<tax:tax> (-)? (free|exempt)`],
     ['none', `(not|arent|aren't) <tax:tax> registered`],

@@ -7,6 +7,7 @@ import { settleBundles } from '../order/bundles.ts';
 import { certain } from '../order/certain-ones.ts';
 import { withoutCheckSums } from '../order/check-sums.ts';
 import { countsOfAll } from '../order/counts-of-all.ts';
+import { coversService } from '../order/covers-delivery.ts';
 import { withCurrencySaid } from '../order/currency-said.ts';
 import { withDearLines } from '../order/dear-lines.ts';
 import { countOrPrice, impossiblePrice } from '../order/doubtful-prices.ts';
@@ -55,6 +56,7 @@ const takes = (reader: Reader, mentions: readonly Mention[], prices: readonly Pr
     // What the flowers are is read by its own phrase.
     for (let index = price.start; index < price.end; index++) if (reader.tokens[index]?.means['material'] === undefined) tokens.add(index);
     if (price.pieceIndex !== undefined) tokens.add(price.pieceIndex);
+    for (const index of price.told ?? []) if (reader.free(index)) tokens.add(index);
   }
   return [...tokens].sort((a, b) => a - b);
 };
@@ -133,7 +135,9 @@ const find = (reader: Reader): Finding[] => {
   const placement = matchPrices(mentions, equalsTotal(reader, prices, counts));
   const matched = settleBundles(reader, settleTotals(reader, withDearLines(reader, placement), pieces));
   const doubt = prices.length === 0 ? askPricesOrDay(reader, mentions) : undefined;
-  const coversOther = reader.tokens.some((token) => token.means['other'] !== undefined);
+  // "2 tables of 8, a buttonhole each": those sit there.
+  const counted = reader.facts.some(({ fact }) => fact === 'pieces');
+  const coversOther = reader.tokens.some(({ means, text }) => means['other'] !== undefined && !(counted && /^tables?$/.test(text)));
   const facts: Fact[] = [...lineFacts(reader, matched), ...kindPrices.map(({ fact }) => fact)];
   const asks: Ask[] = [matched.ask ?? [], doubt?.ask ?? []].flat();
   const read: Price[] = matched.lines.flatMap((line) => (line.price === undefined ? [] : [line.price]));
@@ -150,13 +154,15 @@ const find = (reader: Reader): Finding[] => {
     mentions.length > 0 ||
     (common !== undefined &&
       (common.per === 'each' ||
+        (counted && common.per === 'all') ||
         (common.kind !== undefined && (common.kind !== 'from' || common.number.form === 'money')) ||
         taxNear(reader)));
   if (common !== undefined && trade) {
+    const service = coversService(reader.tokens, common);
     const per = likelyPer(
       mentions.length === 1 ? { ...common, named: true } : common,
       pieces,
-      coversOther && !behindOther(reader, common),
+      service || (coversOther && !behindOther(reader, common)),
       loosely(reader, common),
     );
     if (per === 'unsaid' && ordered.length > 0) {
@@ -166,7 +172,7 @@ const find = (reader: Reader): Finding[] => {
       // "45 each for the crowns" where none are counted
       const ofKind = per === 'each' && ordered.length === 0 && common.piece !== undefined && common.piece !== 'unspecified';
       const own = ofKind ? { piece: common.piece } : {};
-      facts.push({ ...priceFact(common, per, coversOther), ...own, words: reader.words(common.start, common.end) } as Fact);
+      facts.push({ ...priceFact(common, per, coversOther || service), ...own, words: reader.words(common.start, common.end) } as Fact);
       read.push(common);
     }
   }

@@ -1,0 +1,68 @@
+// Pieces for people counted by the table: "2 tables of 8, a buttonhole each" is sixteen. Where the tables are not all told alike, nothing is counted.
+
+import type { PieceKind } from '../../handbook/pieces.ts';
+import { beginsAt, type Match, pattern } from '../pattern.ts';
+import type { Finding, Reader, Unworded } from '../phrase.ts';
+import { found } from '../phrase.ts';
+import type { Token } from '../text/token.ts';
+
+const group =
+  '(tables|table|rows|row|teams|team|groups|group|pews|squads|families|classes|choirs|benches|coaches|minibuses) (of|x|seating|with|at) (about|around)?';
+const groups = `<m:count> (round|long|full|big|small|top)? ${group} <n:count> ((,|and|&|\\+|plus|n){1,2} (another)? (<m2:count>|one|a) (table|tables|row|rows|team|teams|group|groups)? (of|x) <n2:count>)? (people|guests|ppl|pax|players|kids|seats|heads)?`;
+const kinds = '(<material>)? (<p:piece>) ((,|and|&|\\+|n|plus|with){1,2} (a|an|one|1)? (<material>)? <q:piece>)?';
+const forAll =
+  '(<each>|per person|per guest|per head|a head|per player|each guest|each person|for each|for each guest|for everyone|for everybody|for each of them|for all|for all of them|for the lot|all round|everyone)';
+const gets =
+  '(each|every|everyone|everybody|all|they) (guest|person|player|one|of them|all|each)? (gets|get|getting|has|have|having|wears|wear|wearing|needs|need|wants|want|to have|to get|to wear|will have|will wear|with|in)';
+const link = '(,|-|:|;|.|with|and|so|needs|need|want|wanting){0,2}';
+const some = '(<k:count>|a|an|one|1)?';
+const forms = [
+  pattern(`${groups} ${link} ${some} ${kinds} ${forAll}`),
+  pattern(`${groups} ${link} ${gets} ${some} ${kinds}`),
+  pattern(`${some} ${kinds} ${forAll} (for|to|at) (the|our|all)? ${groups}`),
+];
+const perTable = pattern(
+  `${groups} ${link} ${some} ${kinds} (per|a|at each|on each|for each|each|at every|on every|for every) (table|row|team|group)`,
+);
+
+// "3 groups of 4 making a crown each": a workshop, or work that is done.
+const making = pattern(
+  `${groups} ${link} (each|everyone|all|they|who)? (guest|person|one|of them|all|each)? (makes|making|make|made|to make|will make) ${some} <word>{0,1} <piece> (${forAll})?`,
+);
+
+const all = [...forms, perTable, making];
+
+const number = (token: Token | undefined): number => Number(token?.number?.amount);
+const isRough = (match: Match): boolean =>
+  Object.values(match.kept).some(
+    (token) => token?.number !== undefined && (token.number.max !== undefined || token.number.or !== undefined),
+  );
+
+const countOf = ({ m, n, m2, n2, k }: Match['kept']): number => {
+  const heads = number(m) * number(n) + (n2 === undefined ? 0 : (m2 === undefined ? 1 : number(m2)) * number(n2));
+  return heads * (k === undefined ? 1 : number(k));
+};
+
+/** As many of each kind as there are people at all the tables. */
+export const byTheTable = (reader: Reader): Finding | undefined => {
+  const { tokens } = reader;
+  if (!all.some((form) => form.might(tokens))) return undefined;
+  for (let index = 0; index < tokens.length; index++) {
+    if (!beginsAt(all, tokens, index)) continue;
+    const match = all.map((form) => form.at(tokens, index, tokens.length)).find((each) => each !== undefined);
+    if (match === undefined) continue;
+    const { start, end, kept } = match;
+    for (let at = start; at < end; at++) if (!reader.free(at)) return undefined;
+    const [piece, other] = [kept['p'], kept['q']].map((token) => token?.means['piece'] as PieceKind | undefined);
+    if (piece === undefined) return undefined;
+    const unsure =
+      isRough(match) || perTable.at(tokens, start, tokens.length) !== undefined || (other !== undefined && kept['k'] !== undefined);
+    if (unsure || piece === other) return { start, end, held: true };
+    const facts = [piece, ...(other === undefined ? [] : [other])].map(
+      (kind): Unworded => ({ fact: 'pieces', piece: kind, count: countOf(kept) }),
+    );
+    const takes = Array.from({ length: end - start }, (_, at) => start + at).filter((at) => tokens[at]?.means['material'] === undefined);
+    return found(reader, start, end, facts, takes);
+  }
+  return undefined;
+};
