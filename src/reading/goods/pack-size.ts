@@ -43,6 +43,8 @@ const forms: readonly (readonly [ReturnType<typeof pattern>, boolean])[] = (
 const stems = (tokens: readonly Token[], match: Match): boolean =>
   match.kept['k'] === undefined && tokens.slice(match.start, match.end).some((token) => /^(stem|stems)$/.test(token.text));
 
+// "tape 27m roll x 12 $31.20": twelve rolls of 27 m.
+const manyRolls = pattern('<m:length> <k:pack> x <q:count>');
 const inDozens = (token: Token): boolean => token.number?.inDozens === true;
 
 /** What the stretch says about packs, and the tokens that say it. */
@@ -57,6 +59,18 @@ export const findPack = (tokens: readonly Token[], start: number, end: number): 
   if (box !== undefined && box.price < end) {
     for (let index = box.start; index < box.price; index++) used.add(index);
     return { size: box.size, per: box.per, used: [...used] };
+  }
+  const several = manyRolls.in(tokens, start, end);
+  if (several !== undefined && box === undefined) {
+    const { m, k, q } = several.kept;
+    take(several);
+    return {
+      size: Number(m?.number?.amount),
+      unit: m?.number?.unit ?? '',
+      per: k?.means['pack'] ?? '',
+      quantity: Number(q?.number?.amount),
+      used: [...used],
+    };
   }
   for (const [form, isQuantity] of forms) {
     // "10 m spool 18": the length is the size, so a bare number behind is the price.

@@ -85,12 +85,19 @@ export const isPrice = (reader: Reader, index: number, pack: boolean, known: boo
   // "a wrap of gyp is 11 inc gst"
   const told = known && pack && /^(is|are)$/.test(before?.text ?? '') && closesPrice(after);
   // "wheat's gone up to 7", "gyp up to 7"
+  // "moss 12 for 500g now"
+  const measured =
+    known &&
+    after?.text === 'for' &&
+    before?.means['ingredient'] !== undefined &&
+    /^(length|weight)$/.test(reader.tokens[index + 2]?.number?.form ?? '');
   const dearer = known && /^(up|down) ?to$/.test(before?.text ?? '') && nameBefore.test(reader.tokens, index);
   return (
     (known || pack) &&
     (beside ||
       listed ||
       dearer ||
+      measured ||
       behindPack ||
       perPack ||
       told ||

@@ -22,7 +22,7 @@ const changeForms = [
   pattern(
     '<t:amount> ((a|per|/|the) <pack>|<pack>|<each>)? (today|now|this week)? (,|-|\\()? (they|it)? (was|used to be|used to cost|old price|old price was|previously|up from|down from|not|instead of|were) <f:amount>',
   ),
-  pattern('<t:amount> now (,|-|\\(){0,2} <f:amount> (before|previously)'),
+  pattern('<t:amount> now (,|-|\\(){0,2} <f:amount> (before|previously|last (time|week|month))'),
   pattern('<r:amount> ((up|down|gone up|now) to|now) <t:amount>'),
   pattern('<r:amount> (-|=){0,2} \\> <t:amount>'),
 ];
@@ -41,11 +41,13 @@ export const changeBeside = (
   tokens: readonly Token[],
   start: number,
   end: number,
-  packed: readonly number[],
+  packed: readonly number[], // and what is said of tax
 ): { readonly kept: Match['kept']; readonly said: readonly number[] } | undefined => {
   const places = Array.from({ length: end - start }, (_, at) => start + at);
   const ofPack = (index: number): boolean =>
     (packed.includes(index) && tokens[index]?.text !== ',') ||
+    tokens[index]?.number?.form === 'length' ||
+    /^[()]$/.test(tokens[index]?.text ?? '') ||
     (packed.includes(index + 1) && /^(a|an|the|per|for|\/)$/.test(tokens[index]?.text ?? ''));
   const rest = packed.length === 0 ? places : places.filter((index) => !ofPack(index));
   if (rest.length < places.length && rest.some((index) => mayChange.test(tokens[index]?.text ?? ''))) {

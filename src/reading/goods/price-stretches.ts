@@ -40,7 +40,7 @@ export const stretches = (reader: Reader, start: number, end: number, isPriceAt:
         (token) =>
           token.kind === 'word' &&
           (token.means['ingredient'] !== undefined || isNameless(token)) &&
-          !/^(gone|up|down|to|from|a|an|the|was|now|per|of|for|to|dry|x|ph|were|been|had|before|previously|used|old|price|cost|be|they|it|last|is|are|now)$/.test(
+          !/^(gone|up|down|to|from|a|an|the|was|now|per|of|for|to|dry|x|ph|were|been|had|before|previously|used|old|price|cost|time|week|month|be|they|it|last|is|are|now)$/.test(
             token.text,
           ),
       );

@@ -43,7 +43,6 @@ export const readItem = (reader: Reader, { start, end }: Stretch, common: PackSi
   const known = knowsItem(stretch, context.items);
   const extra = itemExtras(tokens, start, upTo);
   const pack = withoutStemLength(findPack(tokens, start, end), stretch);
-  const change = changeBeside(tokens, start, end, pack.used);
   const used = new Set([...pack.used, ...extra.used]);
   const mark = (match: Match | undefined): void => {
     for (let index = match?.start ?? 0; index < (match?.end ?? 0); index++) used.add(index);
@@ -58,6 +57,7 @@ export const readItem = (reader: Reader, { start, end }: Stretch, common: PackSi
     mark(tax.match);
     index = tax.match.end - 1;
   }
+  const change = changeBeside(tokens, start, end, [...used]);
   const drying = dryingForm.in(tokens, start, end);
   mark(drying);
   const atLeast = least.in(tokens, start, end);

@@ -46,7 +46,10 @@ export const withoutCheckSums = (
   const sums = lines.length > 1 ? prices.filter(isProduct) : [];
   const whole = lines.length > 1 ? lines.map(of).reduce((sum, next) => sum.plus(next)) : undefined;
   const told = (price: Price): Price =>
-    whole !== undefined && price.per === 'unsaid' && tokens[price.start - 1]?.text === '=' && whole.equals(price.number.amount)
+    whole !== undefined &&
+    price.per === 'unsaid' &&
+    tokens[price.start - 1]?.text === '=' &&
+    (whole.equals(price.number.amount) || (sums.length === lines.length && price === prices.at(-1)))
       ? { ...price, per: 'all' }
       : price;
   return { prices: prices.filter((price) => !sums.includes(price)).map(told), sums };

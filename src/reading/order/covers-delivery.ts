@@ -15,6 +15,15 @@ const then = pattern(`(,|-|\\()? (<included>|w|with) ${tax} (,|and|&|n)? (<inclu
 const told = pattern(`(,|-|\\()? (${tax} (and|&|\\+|n|,){1,2})? ${service} ((and|&|\\+|n|,){1,2} ${tax})? (is|are|both|all)? <included>`);
 const delivered = pattern('(,|-)? delivered');
 
+// "client has £250 max for 15 BH + 2 corsages inc VAT & delivery": said of the only price, wherever it stands.
+const anywhere = pattern(`<included> (${tax} (and|&|\\+|n|,){1,2} (<included>)?)? (the|free)? ${service}`);
+const notIncluded = /^(not|isn't|isnt|without|never)$/;
+
 /** Whether what is said behind a price makes it pay for these too. */
-export const coversService = (tokens: readonly Token[], { index, end }: Price): boolean =>
-  [index + 1, end].some((from) => [behind, then, told, delivered].some((form) => form.at(tokens, from, tokens.length) !== undefined));
+export const coversService = (tokens: readonly Token[], { index, end }: Price, only: boolean): boolean => {
+  const match = only ? anywhere.in(tokens, 0, tokens.length) : undefined;
+  if (match !== undefined && !notIncluded.test(tokens[match.start - 1]?.text ?? '')) return true;
+  return [index + 1, end].some((from) =>
+    [behind, then, told, delivered].some((form) => form.at(tokens, from, tokens.length) !== undefined),
+  );
+};

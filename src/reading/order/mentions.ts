@@ -9,7 +9,7 @@ import { forOne, oneInList } from './lone-pieces.ts';
 import type { Mention } from './mention.ts';
 import { countLeft, countRight } from './mention-count.ts';
 import { goesOn, moreOfTheKind, otherMaterial } from './more-of-the-kind.ts';
-import { nameFirstPairs, pricedInRow } from './name-first.ts';
+import { nameFirstPairs, pairsArePrices, pricedInRow } from './name-first.ts';
 import { isPiece, ofBatch } from './named-pieces.ts';
 import { peopleBefore, peopleBehind } from './one-each.ts';
 import { ownPiece } from './own-piece.ts';
@@ -38,6 +38,7 @@ export const findMentions = (reader: Reader, within = everything(reader)): Menti
   const mentions: Mention[] = [];
   let usedTo = 0;
   const pairs = pricedInRow(reader) ? new Map<number, number>() : nameFirstPairs(reader);
+  const priced = pairsArePrices(reader, pairs);
   const each = ofEach.in(reader.tokens, within.start, within.end);
   const eachCount = each?.kept['n'];
   for (let index = within.start; index < within.end; index++) {
@@ -160,7 +161,7 @@ export const findMentions = (reader: Reader, within = everything(reader)): Menti
         mentions[mentions.length - 1] =
           eachCount !== undefined
             ? { ...mine, priceIndex: pair, count: eachCount, countIndex: each?.start ?? pair, apart: true }
-            : counted
+            : counted || priced
               ? { ...mine, priceIndex: pair }
               : { ...mine, count: reader.tokens[pair] as Token, countIndex: pair, end: pair + 1 };
       usedTo = pair + 1;

@@ -2,7 +2,7 @@
 
 import { pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
-import { isNumber, type Token } from '../text/token.ts';
+import { firstWhere, isCount, isNumber, type Token } from '../text/token.ts';
 
 const link = /^(,|and|&|\/|\+|-|;|@|at)$/;
 const opens = /^(,|:|-|;|at|@|\()$/;
@@ -21,6 +21,19 @@ export const nameFirstPairs = (reader: Reader): ReadonlyMap<number, number> => {
     }
   }
   return pairs;
+};
+
+/** "bouts 15, corsages 32; 12 bouts 3 corsages": where every kind is counted again behind its pair, the pairs are prices. */
+export const pairsArePrices = ({ tokens }: Reader, pairs: ReadonlyMap<number, number>): boolean => {
+  if (pairs.size < 2) return false;
+  const last = Math.max(...pairs.values());
+  const kinds = [...pairs.keys()].map((index) => tokens[index]?.means['piece']);
+  const again = (kind: string | undefined): boolean =>
+    firstWhere(tokens, last + 1, tokens.length, (token, index) => {
+      const at = tokens[index - 1]?.means['material'] === undefined ? index - 1 : index - 2;
+      return token.means['piece'] === kind && at > last && isCount(tokens[at]);
+    }) >= 0;
+  return new Set(kinds).size === kinds.length && kinds.every(again);
 };
 
 const rowAt = (reader: Reader, start: number, end: number): { row: Map<number, number>; end: number } => {

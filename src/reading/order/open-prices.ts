@@ -41,10 +41,24 @@ const onlyIf = pattern(
   "<piece> (,|-|but|only|though|pls|please){0,2} if (you|we|u|i) (can|could|will|would|'ll|were to)? (do|make|get|let|give|drop|knock|sell|offer|keep|bring|charge|come|go) (it|them|her|him|those|these|the price|each|all|us|me)? (go|have|down)? (for|at|to|under|down to)? <amount>",
 );
 
+// "10 lapels 14 each, 10 at 12 each if they take 20": the second counts nothing yet.
+const ifMany = pattern(
+  '<amount> (<each>)? if (they|she|he|we|you|client|the client|the bride|bride) (take|takes|order|orders|get|gets|buy|buys|have|has|want|wants|go|goes|do) (over|for|more than|at least|all|up to)? <count>',
+);
+const hangsOnCount = ({ tokens }: Reader): boolean => {
+  const match = ifMany.in(tokens, 0, tokens.length);
+  return (
+    match !== undefined &&
+    tokens.some(
+      ({ number }, at) => at < match.start && (number?.form === 'money' || (number !== undefined && tokens[at + 1]?.means['each'])),
+    )
+  );
+};
+
 /** What is left unread where the price is one for the first of them and another for those beyond, or the order hangs on a price. */
 export const hangsOnPrice = (reader: Reader): Finding | undefined => {
   const { tokens } = reader;
-  if (!isTiered(reader) && onlyIf.in(tokens, 0, tokens.length) === undefined) return undefined;
+  if (!isTiered(reader) && !hangsOnCount(reader) && onlyIf.in(tokens, 0, tokens.length) === undefined) return undefined;
   const takes = tokens.flatMap((_, index) => (reader.free(index) ? [index] : []));
   return { start: 0, end: tokens.length, takes, held: true };
 };

@@ -9,9 +9,13 @@ import type { NumberRead, Token } from '../text/token.ts';
 import { currencyFields } from './read-order.ts';
 
 const price = (name: string): string => `((\\( (at|@)?|at|@|is|are|:|-|=)? <${name}:amount> (<each>)? (\\))?)?`;
-const sets = pattern(
-  `<n:count> (matching|of the|x|<unlisted>){0,2} (set|sets) (for (the|a|our)? (<unlisted>|<other>){1,3})? (of|,|:|-|\\(|=|with|each){0,2} (a|one)? <a:piece> ${price('ap')} (and|,|&|\\+|/|plus|with|n){1,2} (a|one)? <b:piece> ${price('bp')} (\\))?`,
-);
+const setsOf = (first: string, second: string) =>
+  pattern(
+    `<n:count> (matching|of the|x|<unlisted>){0,2} (set|sets) (for (the|a|our)? (<unlisted>|<other>){1,3})? (of|,|:|-|\\(|=|with|each){0,2} (a|one)? <a:piece> ${first} (and|,|&|\\+|/|plus|with|n){1,2} (a|one)? <b:piece> ${second} (\\))?`,
+  );
+const sets = setsOf(price('ap'), price('bp'));
+// "6 sets of bout + corsage at $48 a set": the price is the set's, and not the second piece's.
+const unpriced = setsOf('', '');
 const perSet = pattern('(,|-|:)? (at|@|for)? <c:amount> (a|per|each|the|/|for each|for a|for the)? (set|<each>)');
 
 const own = (number: NumberRead | undefined): object =>
@@ -49,7 +53,9 @@ export const piecesOfSets = (reader: Reader): Finding | undefined => {
   const { tokens } = reader;
   const matched = setsOfAlike(reader);
   if (matched !== undefined) return matched;
-  const match = sets.in(tokens, 0, tokens.length);
+  const plain = unpriced.in(tokens, 0, tokens.length);
+  const whose = plain && perSet.at(tokens, plain.end, tokens.length);
+  const match = tokens[(whose?.end ?? 0) - 1]?.text === 'set' ? plain : sets.in(tokens, 0, tokens.length);
   const [count, first, second] = [match?.kept['n']?.number, match?.kept['a']?.means['piece'], match?.kept['b']?.means['piece']];
   if (match === undefined || count === undefined || first === undefined || second === undefined) return undefined;
   if (first === second || first === 'unspecified' || second === 'unspecified' || count.max !== undefined) return undefined;

@@ -147,7 +147,7 @@ const goodsThen = pattern(
   '((last|previous) (year|time|season|month|wedding|job|summer|winter)|used to (be|cost|use|do|take)|other (wholesaler|supplier|market)|quoted (at|us|me)|not <number>)',
 );
 // "statice 12.50 for a bunch of 10, used to be 11": what they cost, and what they did.
-const wasThen = pattern('<ingredient> <amount> <any>{0,6} used to (be|cost) <amount>');
+const wasThen = pattern('<ingredient> <any>{0,6} <amount> <any>{0,6} used to (be|cost) <amount>');
 // "ranunculus are two for one til friday": an offer, and no price.
 const offer = pattern(
   '(two for one|2 for 1|three for two|3 for 2|(two|2|three|3) for the price of (one|two|1|2)|buy (one|1|two|2) get (one|1) (free)?)',

@@ -158,7 +158,7 @@ const find = (reader: Reader): Finding[] => {
         (common.kind !== undefined && (common.kind !== 'from' || common.number.form === 'money')) ||
         taxNear(reader)));
   if (common !== undefined && trade) {
-    const service = coversService(reader.tokens, common);
+    const service = coversService(reader.tokens, common, prices.length === 1);
     const per = likelyPer(
       mentions.length === 1 ? { ...common, named: true } : common,
       pieces,

@@ -11,7 +11,8 @@ const formsAlone = taxForms.map(([, form]) => form);
 // "38 each inc": the word alone speaks of tax when nothing else follows that could be what is included.
 const aloneIncluded = pattern('<word:included>');
 const aloneOnTop = pattern('<word:onTop>');
-const mayStandAlone = /^(inc|incl|inclusive|inlc|included|icl|inkl|gross|ex|excl|exclusive|exc|net|exl|exlc|includ|inclu)$/;
+const mayStandAlone =
+  /^(inc|incl|inclusive|inlc|included|icl|inkl|gross|ex|excl|exclusive|exc|net|exl|exlc|includ|inclu|ttc|brutto|netto|hors taxes?)$/;
 
 const endsThere = (reader: Reader, index: number): boolean => {
   const next = reader.tokens[index];

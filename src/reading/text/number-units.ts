@@ -192,7 +192,10 @@ export const joinUnits = (given: readonly Token[]): Token[] => {
     if (unit !== undefined) {
       // "£3.50 p" never happens; "£450 /-" does: swallow the trailing mark.
       joined.push(asNumber(tokens, index, unit.next, unit.number));
-      const slash = tokens[unit.next]?.text === '/' && tokens[unit.next + 1]?.text === '-' && unit.number.form === 'money';
+      // "€85,-" has no cents.
+      const [mark, dash] = [tokens[unit.next], tokens[unit.next + 1]];
+      const whole = mark?.text === '/' || (mark?.text === ',' && mark.glued && dash?.glued === true);
+      const slash = whole && dash?.text === '-' && tokens[unit.next + 2]?.glued !== true && unit.number.form === 'money';
       index = slash ? unit.next + 2 : unit.next;
       continue;
     }

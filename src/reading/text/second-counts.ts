@@ -124,5 +124,11 @@ const rough = (tokens: readonly Token[], index: number): boolean => {
       return true;
   const near = firstWhere(tokens, index, Math.min(tokens.length, index + reach), mayBegin) >= 0;
   const after = near ? boundAfter.at(tokens, index) : undefined;
-  return after !== undefined && tokens[after.end]?.number === undefined && !/^from/.test(tokens[after.end - 1]?.text ?? '');
+  const next = tokens[after?.end ?? index]; // "12 corsages, max spend 360"
+  return (
+    after !== undefined &&
+    next?.number === undefined &&
+    next?.means['budget'] === undefined &&
+    !/^from/.test(tokens[after.end - 1]?.text ?? '')
+  );
 };

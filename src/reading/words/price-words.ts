@@ -6,7 +6,7 @@ export const eachWords = wordList(`
   each, ea, e.a, eac, ech, apiece, a piece, per piece, per pc, per pcs, pp, p/p, per head, a head, a pop, per person, per item, per
   unit, per one, per stem piece, a go, a throw, per each, /ea, /each, /pc, /piece, /pcs, / pc, / piece, / ea, / each, per, per nos,
   per no, /head, /unit, a unit, the piece, for each, each one, each piece, pr piece, pr pc, p.p, p/pc, pc each, a pc, /person, a shot,
-  a pce, per pce, for one, per guest, a person
+  a pce, p/st, per stuk, la pièce, la piece, pièce, per pce, for one, per guest, a person
 `);
 export const allWords = wordList(`
   all up, for the lot, the lot, for all, in total, total, total's, totalling, totaling, altogether, all together, for everything, for

@@ -16,9 +16,9 @@ export const taxNames: Readonly<Record<string, readonly string[]>> = {
 
 export const includedWords = wordList(`
   inc, incl, included, including, includes, include, inclusive, inlc, icl, incd, inkl, incl'd, inc'd, incld, inc., incl., includ, inclu,
-  inclusive of, inc of, incl of, gross
+  inclusive of, inc of, incl of, gross, ttc, brutto
 `);
 export const onTopWords = wordList(`
   ex, excl, excluding, exclusive, exclusive of, excludes, exlc, exc, exl, exlcuding, before, without, w/o, net of, net, plus, minus,
-  excluded, extra
+  excluded, extra, exkl, zzgl, netto, hors taxe, hors taxes
 `);
