@@ -62,10 +62,12 @@ const kindToldAhead = (tokens: readonly Token[], start: number): KindTold | unde
   return undefined;
 };
 
+const said = [...behind, goOver, ahead];
 const taxBetween = pattern('(plus|+|<included>|<onTop>|w|with)? (<tax>|<included>|<onTop>) (in|on top|added|<included>|<onTop>)?');
 
 /** What else than its number says what a price is; the tax may stand between. */
 export const kindTold = (tokens: readonly Token[], start: number, end: number): KindTold | undefined => {
+  if (!said.some((form) => form.might(tokens))) return undefined;
   const tax = taxBetween.at(tokens, end, tokens.length);
   return kindToldBehind(tokens, end) ?? (tax && kindToldBehind(tokens, tax.end)) ?? kindToldAhead(tokens, start);
 };
