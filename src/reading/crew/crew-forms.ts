@@ -36,6 +36,9 @@ export const meAnd = pattern(
 );
 /** "we have 15 hours in total for it": the bench's own. */
 export const weHave = pattern("(we|we've|weve|i|i've|ive) (have|got|have got)? (about|around|only)? <duration>");
+/** Whose rate is a wage. */
+export const paidByRate =
+  "casual|casuals|casual's|casuals'|freelance|freelancer|freelancer's|freelancers|junior|junior's|juniors|senior|senior's|seniors|staff|helper|helper's|helpers|temp|temps|student|student's|students|apprentice|weekend|hourly|award|pay|wage";
 export const wageForms = [
   pattern('<w:money> (per|an|a|/|p|p/h|ph|each per|-) (/)? (hour|hr|h|hrs|hourly)'),
   pattern('<w:money> (ph|p/h|phr|hourly|hr|hour)'),
@@ -46,14 +49,17 @@ export const wageForms = [
     '(pay|paying|paid) (the|my|our)? (myself|<bench>|<word>) (now|about|only)? <w:amount> (per|an|a|/|p|ph|p/h|phr) (/)? (hour|hr|h|hrs)?',
   ),
   pattern(
-    '(wage|wages|hourly rate|pay|pay rate|casual rate) (has|have|is|are|just)? (went|gone|go|goes|going|moved|up|put|bumped){1,2} (up)? to <w:amount> (per|an|a|/|p|ph|p/h|phr) (/)? (hour|hr|h|hrs)?',
+    '(wage|wages|hourly rate|pay|pay rate|casual rate) (has|have|is|are|just)? (went|gone|go|goes|going|moved|up|put|bumped){1,2} ((up)? to|<upTo>) <w:amount> (per|an|a|/|p|ph|p/h|phr) (/)? (hour|hr|h|hrs)?',
   ),
   pattern(
     '(bump|raise|put|change|make|set|update) (the)? (wage|wages|hourly rate|pay|pay rate|casual rate) (up)? (to)? <w:amount> (per|an|a|/|p|ph|p/h|phr) (/)? (hour|hr|h|hrs)?',
   ),
   pattern('(hourly|wage|wages|hourly rate|wage rate) (rate|wage|cost|is|of|:|now|=|at)? (is|at|now|of)? <w:money>'),
   pattern('hourly (is|at|now|=|:){1,2} <w:amount>'),
-  pattern('(casual|casuals|hourly|award|staff|freelance|freelancer|junior|helper|weekend) rate (is|:|=|now|of|at)? <w:amount>'),
+  // "casual's rate goes to $33 from monday"
+  pattern(
+    `(${paidByRate}) (rate|rates) (has|have|is|are|just|will|now|be|'s|:|=|of|at){0,2} (gone|going|goes|go|went|up|moved|moves|put|bumped|down){0,2} (to|<upTo>)? <w:amount>`,
+  ),
   pattern('<w:money> (an|a|per) (hour|hr)'),
   pattern('<w:amount> (an|per|/|p/|p) (hour|hr|hrs)'),
   pattern('<w:amount> (ph|phr)'),

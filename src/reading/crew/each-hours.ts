@@ -13,9 +13,10 @@ export const isEach = (tokens: readonly Token[], index: number): boolean =>
   !/^(day|shift|morning|afternoon|week|night)$/.test(tokens[index + 1]?.text ?? '') &&
   tokens[index + 1]?.means['weekday'] === undefined;
 
-// "for 3 days, 5 hrs a day": the first duration that is of hours.
-export const hoursEach = ({ tokens }: Reader, { start, end }: Part): Match | undefined => {
+// "for 3 days, 5 hrs a day": the first duration that is of hours. `whole`: "6 mins a bout" beside them is a pace.
+export const hoursEach = ({ tokens }: Reader, { start, end }: Part, whole = false): Match | undefined => {
   let match = eachHours.in(tokens, start, end);
-  while (match !== undefined && hoursOf(match.kept['d']) === undefined) match = eachHours.in(tokens, match.end, end);
+  const isOther = (token: Token | undefined): boolean => hoursOf(token) === undefined || (whole && token?.number?.unit !== 'hour');
+  while (match !== undefined && isOther(match.kept['d'])) match = eachHours.in(tokens, match.end, end);
   return match;
 };

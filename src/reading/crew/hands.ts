@@ -11,6 +11,7 @@ import { dateIn } from './days-at-bench.ts';
 import { handsTogether } from './hands-together.ts';
 import { hoursOf } from './pace.ts';
 import { shiftHours } from './shift-hours.ts';
+import { wagesDiffer } from './wages-differ.ts';
 
 // "2 seniors 1 junior": all the hands that are named.
 const named = pattern('<n:count> (extra|more|other|good|new)? <bench>');
@@ -79,9 +80,15 @@ const fewerBy = pattern(
 const pieceworkOfSome = pattern('(takes|take|took) (about)? <count> <bench> (about|around)? <duration>');
 // "kirra in fri 8 til 12, me all day": not all of them for as long.
 const wholeDay = pattern('(all day|half a day|half day|full day|whole day|mornings|afternoons|the morning|the afternoon|mornings only)');
+const morning = pattern('<weekday> (morning|am)');
+// "me sat all day, two juniors after lunch"
+const fromLunch = pattern('(,|and|&|n|then) (the|our|my|a)? (<any>){1,2} (after|before|from|till|til|until) (lunch|noon|midday|school)');
 const daysUnlike = ({ tokens }: Reader, { start, end }: Part): boolean => {
-  const first = wholeDay.in(tokens, start, end);
+  const all = wholeDay.in(tokens, start, end);
+  const first = all ?? (fromLunch.might(tokens) ? morning.in(tokens, start, end) : undefined);
   if (first === undefined || !tokens.slice(start, end).some(({ text }) => /^(,|and|&|n)$/.test(text))) return false;
+  if (fromLunch.in(tokens, first.end, end) !== undefined) return true;
+  if (all === undefined) return false;
   return (
     wholeDay.in(tokens, first.end, end) !== undefined ||
     shiftHours({ tokens } as Reader, { start, end, asked: false }) !== undefined ||
@@ -93,15 +100,6 @@ const summedUp = pattern('(=|total|in total|altogether|all up|combined|in all|<a
 const hoursDiffer = ({ tokens }: Reader, { start, end }: Part): boolean =>
   summedUp.in(tokens, start, end) === undefined &&
   new Set(tokens.slice(start, end).flatMap((token) => (token.number?.unit === 'hour' ? (hoursOf(token) ?? []) : []))).size > 1;
-const paid = pattern('<w:amount> (per|an|a|/|p|ph|p/h|phr) (/)? (hour|hr|h|hrs)?');
-const wagesDiffer = ({ tokens }: Reader, { start, end }: Part): boolean => {
-  const first = paid.in(tokens, start, end);
-  const second = first === undefined ? undefined : paid.in(tokens, first.end, end);
-  const hourly = [first, second].every(
-    (match) => match !== undefined && /^(hour|hr|h|hrs|ph|p\/h|phr)$/.test(tokens[match.end - 1]?.text ?? ''),
-  );
-  return hourly && first?.kept['w']?.number?.amount !== second?.kept['w']?.number?.amount;
-};
 // "jo's got 5 hrs, the rest 3": hours of others, beside those that would be read as the hours of them all.
 const hoursOfOthers = pattern(
   "<duration> (<any>){0,3} (,|and|&|n|but|;|-|while|whereas|then){1,2} (the|my|our)? (<count>|<any>)? (<any>)? (does|do|can do|can|could|got|has|have|for|only|just|'s|doing|in for) (only|just|do|about)? <h:count> (,|and|-|hrs|max|tops|only|each|<each>|a head|\\)|today|tomorrow|<weekday>)?",

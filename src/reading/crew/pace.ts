@@ -48,7 +48,10 @@ export const pace = (reader: Reader, part: Part): Unworded | undefined => {
   const some = someTake(reader, part);
   if (some !== undefined) return some;
   for (const form of paceForms) {
-    const match = form.in(reader.tokens, part.start, part.end);
+    const first = form.in(reader.tokens, part.start, part.end);
+    // "3 of us, 4 hrs each, 6 mins per bout": the hours of each are no pace.
+    const ofEach = first !== undefined && first.kept['p'] === undefined && first.kept['d']?.number?.unit === 'hour';
+    const match = (ofEach ? form.in(reader.tokens, first.end, part.end) : undefined) ?? first;
     const minutes = minutesOf(match?.kept['d']);
     if (match === undefined || minutes === undefined || minutes > 600) continue;
     if (match.kept['h'] !== undefined && match.kept['d']?.number?.unit === 'hour') continue; // "2 on bouts 5 hrs each"

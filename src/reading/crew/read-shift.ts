@@ -6,6 +6,7 @@ import { clausesOf } from '../held/clauses.ts';
 import { firstIn } from '../pattern.ts';
 import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
+import { besidePace, leavesNumber } from './beside-pace.ts';
 import {
   alone,
   benchHours,
@@ -34,6 +35,7 @@ import { away, countAway, peopleIn, someoneHelps, unsureHands } from './hands.ts
 import { handsBehindPace } from './hands-behind-pace.ts';
 import { handsShared } from './hands-shared.ts';
 import { hoursApart } from './hours-apart.ts';
+import { ofThem } from './of-them.ts';
 import { oneIsPaid } from './one-paid.ts';
 import { countedHands, hoursOf, othersPace, pace, wageIn } from './pace.ts';
 import { pacesListed } from './paces-listed.ts';
@@ -58,7 +60,10 @@ export const readShift = (reader: Reader, part: Part, behind = false, timed = fa
     wage !== undefined &&
     (words.some((token) => hoursOf(token) !== undefined) || shiftHours(reader, part) !== undefined) &&
     oneIsPaid(reader, part);
+  const them = ofThem(reader, part, wage !== undefined);
+  if (Number.isNaN(them)) return { start: part.start, end: part.end, held: true };
   const people =
+    them ??
     peopleIn(reader, part) ??
     (waged ? 1 : undefined) ??
     (behind ? countBeside(reader, part) : undefined) ??
@@ -89,7 +94,8 @@ export const readShift = (reader: Reader, part: Part, behind = false, timed = fa
   )
     return { start: part.start, end: part.end, held: true };
   if (either && !hired && !paced && !pay) return askPaidOrMade(reader, part, rate, wage);
-  if (speed !== undefined && (!either || paced) && speed.fact === 'crew' && !words.some((token) => talk.test(token.text))) {
+  const shift = people !== undefined && people > 0 && !either && besidePace(reader, part, speed);
+  if (speed !== undefined && !shift && (!either || paced) && speed.fact === 'crew' && !words.some((token) => talk.test(token.text))) {
     // "one crown takes 45 mins, 2 girls working"
     const atIt = speed.minutesPerPiece === undefined ? undefined : handsBehindPace(reader, part);
     if (Number.isNaN(atIt)) return { start: part.start, end: part.end, held: true };
@@ -108,7 +114,7 @@ export const readShift = (reader: Reader, part: Part, behind = false, timed = fa
   const totals = firstIn(totalHours, tokens, part.start, part.end);
   const total = hoursOf(totals?.kept['d']) ?? (summed === undefined ? undefined : Number(summed));
   const shared = totals !== undefined && words.some((token) => /^(between|among|amongst|across|shared|split)$/.test(token.text));
-  const duration = totals === undefined ? hoursEach(reader, part) : undefined;
+  const duration = totals === undefined ? hoursEach(reader, part, shift) : undefined;
   const bare =
     wage === undefined || people === undefined ? undefined : forHours.in(tokens, part.start, part.end)?.kept['n']?.number?.amount;
   const hours =
@@ -150,11 +156,18 @@ export const readShift = (reader: Reader, part: Part, behind = false, timed = fa
   if (
     !enough ||
     words.some(({ text }) => otherMatter.test(text)) ||
-    (namesKinds(words, ours) && !counted && wage === undefined && hours === undefined)
+    (namesKinds(words, ours) && !counted && !shift && wage === undefined && hours === undefined)
   )
-    return undefined;
+    return shift ? { start: part.start, end: part.end, held: true } : undefined;
   if (
-    uncounted(reader, part, [people, hours, total, wage?.wage], named, duration === undefined && bare === undefined && hours !== undefined)
+    (shift && leavesNumber(reader, part, [people, rate, wage?.wage], named)) ||
+    uncounted(
+      reader,
+      part,
+      [people, hours, total, wage?.wage, ...(shift ? [rate] : [])],
+      named,
+      duration === undefined && bare === undefined && hours !== undefined,
+    )
   )
     return { start: part.start, end: part.end, held: true };
   // "mon to wed, 5 hrs a day": the sum is each day's or that of them all.
@@ -174,6 +187,7 @@ export const readShift = (reader: Reader, part: Part, behind = false, timed = fa
           : {}),
       ...(day === undefined ? {} : { date: day }),
       ...(wage ?? {}),
+      ...(shift && speed?.fact === 'crew' ? speed : {}),
       ...(gone ? { away: true } : {}),
     }) satisfies Omit<FactOf<'crew'>, 'words'>;
   if (date === undefined) return found(reader, part.start, part.end, [fact()]);

@@ -7,6 +7,7 @@ import { countAtPrice } from '../changes/count-at-price.ts';
 import { dateChange } from '../changes/date-change.ts';
 import { countFactor } from '../changes/differences.ts';
 import { differencesIn } from '../changes/differences-in.ts';
+import { tellsWhoLeft } from '../changes/dropped-out.ts';
 import { eitherValue } from '../changes/either-value.ts';
 import { tellsHowFar } from '../changes/far-along.ts';
 import { countFromTo, priceFromTo } from '../changes/from-to.ts';
@@ -81,7 +82,7 @@ const readPart = (reader: Reader, part: Part): Finding[] => {
   if (stretch.some((token) => (token.kind === 'word' && notForStudio.test(token.text)) || token.number?.form === 'temperature')) return [];
   if (notedDown.in(tokens, part.start, part.end) !== undefined || orderedAgain.in(tokens, part.start, part.end) !== undefined) return [];
   if (noChange.in(tokens, part.start, part.end) !== undefined || onlyLoss(reader, part)) return [];
-  if (isOfWage(reader, part)) return [{ start: part.start, end: part.end, held: true }];
+  if (isOfWage(reader, part) || tellsWhoLeft(reader, part)) return [{ start: part.start, end: part.end, held: true }];
   if (handing.in(tokens, part.start, part.end) !== undefined || spares.in(tokens, part.start, part.end) !== undefined)
     return [{ start: part.start, end: part.end, held: true }];
   if (goesTo.in(tokens, part.start, part.end) !== undefined) return [];

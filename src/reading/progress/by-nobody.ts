@@ -28,11 +28,17 @@ const noneIn = (tokens: readonly Token[], start: number, end: number): Match | u
   return match === undefined || firstAt(noneForms, tokens, match.start, end) !== undefined ? undefined : { ...match, end: match.start + 1 };
 };
 
+// "nobody else wearing one" counts nothing.
+const wears = /^(wear|wears|wearing|want|wants|get|gets|getting|need|needs|needing|have|has|having)$/;
+const wornOne = (tokens: readonly Token[], at: number): boolean =>
+  tokens[at]?.text === 'one' && wears.test(tokens[at - 1]?.text ?? '') && tokens[at + 1]?.means['piece'] === undefined;
+
 const inPart = ({ tokens }: Reader, { start, end }: Part): Finding[] => {
   const match = said.in(tokens, start, end) ?? noneIn(tokens, start, end);
   if (match === undefined) return [];
   const stop = endOf(tokens, match.end, end);
-  for (let index = match.end; index < stop; index++) if (isCount(tokens[index])) return [{ start: match.start, end: stop, held: true }];
+  for (let index = match.end; index < stop; index++)
+    if (isCount(tokens[index]) && !wornOne(tokens, index)) return [{ start: match.start, end: stop, held: true }];
   return [];
 };
 

@@ -13,7 +13,9 @@ export const headedBy = pattern(
   '(a|quick|small|little|slight|one)? (correction|change|fix|amendment|update|edit|tweak|typo) (to|on|for|in) (the|our|this|my|that)? ((<p:piece>)? recipe|<p:piece>) (:|-|,|,|\\.)',
 );
 
-const forAll = pattern('(for|on) (everyone|everybody|<all>|them|both|the whole lot|the rest)');
+const forAll = pattern(
+  "(for|on|in) (everyone|everybody|<all>|them|both|the whole lot|the rest|every one|every single one|each one|any of|each of|all of|both of) (')? (them|em|these|those)?",
+);
 export const trimmed = (reader: Reader, { start, end }: Stretch): Stretch => {
   let [from, to] = [start, end];
   // "no" alone leads in only before a comma: "no, drop the fern".

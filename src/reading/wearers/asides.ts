@@ -28,12 +28,18 @@ export const countInside = (reader: Reader, { start, end }: Match): Token | unde
 const remark = pattern(
   "(,|-) (no|not|without|can't|cant|prefers|uses|in a|left - handed|left handed|magnet|magnets|pin|pins|tiny|extra small|small one) (<filler>){0,4}",
 );
+const noneOf = /^(no|not|without|the|any|his|her|our|their|for)$/;
 export const remarkAt = (reader: Reader, index: number, end: number): { words: string; end: number } | undefined => {
   const match = remark.at(reader.tokens, index, end);
-  if (match === undefined) return undefined;
+  // "not counting the maid of honour", "nothing for the dads": who wears none.
+  if (match === undefined || /^(counting|including|incl|for)$/.test(reader.tokens[index + 2]?.text ?? '')) return undefined;
   let to = index + 1;
   while (to < match.end && !/^(,|and|&|\+|;)$/.test(reader.tokens[to]?.text ?? '') && reader.tokens[to]?.means['role'] === undefined)
     to += 1;
+  // "groom, 3 ushers, not the dads": they wear none.
+  const naming =
+    reader.tokens[to]?.means['role'] !== undefined && reader.tokens.slice(index + 1, to).every(({ text }) => noneOf.test(text));
+  if (naming) return undefined;
   const words = reader.words(index + 1, to);
   return to - index < 3 || tellsOfHealth(words) ? undefined : { words, end: to };
 };

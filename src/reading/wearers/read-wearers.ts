@@ -3,18 +3,19 @@
 import type { PieceKind } from '../../handbook/pieces.ts';
 import type { Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
-import { isCount, type Token } from '../text/token.ts';
+import { isCount } from '../text/token.ts';
 import { asideOf, countInside, remarkAt } from './asides.ts';
 import { declinedAt } from './declined.ts';
+import { listEndsAt } from './list-ends.ts';
 import { behind, behindPause, countsBehind } from './numbers-behind.ts';
 import { oneOfThose } from './one-of-those.ts';
 import { parentOf } from './parents.ts';
-import { countFor, nameOf } from './role-counts.ts';
+import { countFor, nameOf, onlyOne, openEnded } from './role-counts.ts';
 import { kindsAhead, pieceForAll, piecePaused, shareBehind, shareByGroup, stillFor } from './share-pieces.ts';
 import { tellsWho, whoTheyAre } from './told-first.ts';
 import { shareWithBefore } from './too.ts';
 import { totalAt, totalIn } from './totals.ts';
-import { andMore, countedBefore, entry, fillers, forHead, oneEach, partyOf, sideOf, speaker } from './wearer-words.ts';
+import { andMore, countedBefore, entry, fillers, forHead, notThese, oneEach, partyOf, sideOf, speaker } from './wearer-words.ts';
 
 export interface Entry {
   at: number;
@@ -24,13 +25,6 @@ export interface Entry {
   piece?: PieceKind;
   note?: string;
 }
-
-// "groom + 3 FOB celebrant": nobody has three fathers.
-const onlyOne = (token: Token, number: Token | undefined): boolean =>
-  /^(fob|fog|mob|mog|((father|mother|dad|mum|mom) of the .+))$/.test(token.text) && Number(number?.number?.amount) > 2;
-
-const openEnded = (next: Token | undefined): boolean =>
-  next === undefined || next.number?.form === 'plain' || /^(\+|,|and|&|n|plus|maybe|or|perhaps|possibly|to)$/.test(next.text);
 
 export const readWearers = (
   reader: Reader,
@@ -55,8 +49,14 @@ export const readWearers = (
   while (index < part.end) {
     const token = reader.tokens[index];
     if (token === undefined) break;
-    if (/^(bar|except|excluding|without|minus|not|apart|excl|leave|leaving|less)$/.test(token.text)) excluded = true;
-    if (token.text === 'no') negated = true;
+    const ended = listEndsAt(reader, index, part.end, entries.length);
+    if (ended !== undefined) {
+      index = ended;
+      continue;
+    }
+    const notThem = notThese.at(reader.tokens, index, part.end) !== undefined;
+    if (!notThem && /^(bar|except|excluding|without|minus|not|apart|excl|leave|leaving|less)$/.test(token.text)) excluded = true;
+    if (notThem || /^(no|nothing|none)$/.test(token.text)) negated = true;
     // "6 ushers including the best man, groom": he is one of the six.
     if (/^(including|incl|inc|counting)$/.test(token.text)) counted = true;
     else if (/^(,|plus|\+|;)$/.test(token.text)) counted = false;
@@ -126,7 +126,8 @@ export const readWearers = (
         }
       }
       index = match.end;
-      negated = false;
+      // "no mums or nans": neither of them.
+      negated &&= /^(or|nor)$/.test(reader.tokens[index]?.text ?? '');
       const declined = declinedAt(reader, index, part.end, match.start, entries);
       if (declined !== undefined) {
         entries.length -= declined.gone;
@@ -134,6 +135,7 @@ export const readWearers = (
         index = declined.end;
         continue;
       }
+      if (listEndsAt(reader, index, part.end, entries.length) !== undefined) continue;
       const remark = remarkAt(reader, index, part.end);
       const noted = entries.at(-1);
       if (remark !== undefined && noted !== undefined) {
@@ -175,12 +177,15 @@ export const readWearers = (
     if (
       token.kind === 'word' &&
       token.number === undefined &&
+      !(negated && /^(or|nor)$/.test(token.text)) &&
       !fillers.test(token.text) &&
       token.means['all'] === undefined &&
       token.means['material'] === undefined &&
       token.means['piece'] === undefined
     )
       clean = false;
+    // "groom or best man": only one of them; "no mums or nans" names neither.
+    if (token.text === 'or' && !negated && reader.tokens[index - 1]?.means['role'] !== undefined) loose = index;
     if (token.number !== undefined) {
       clean = false;
       if (isCount(token) && openEnded(reader.tokens[index + 1])) loose = index;

@@ -1,5 +1,6 @@
 // What a wearer is called, one or several, and how many a word stands for by itself: one groom, two mums.
 
+import type { Token } from '../text/token.ts';
 import { roles } from '../words/people-words.ts';
 
 export const nameOf = (one: string, count: number): string => {
@@ -28,3 +29,10 @@ export const countFor = (text: string, said: number | undefined, both: boolean):
 };
 export const isPlural = (text: string): boolean =>
   /(men|s|children|parents|kids)$/.test(text) && !/(ss|bros|moms?)$/.test(text.slice(0, -1)) && !/^(sis|cors|poppy|pops|boss)$/.test(text);
+
+// "groom + 3 FOB celebrant": nobody has three fathers.
+export const onlyOne = (token: Token, number: Token | undefined): boolean =>
+  /^(fob|fog|mob|mog|((father|mother|dad|mum|mom) of the .+))$/.test(token.text) && Number(number?.number?.amount) > 2;
+
+export const openEnded = (next: Token | undefined): boolean =>
+  next === undefined || next.number?.form === 'plain' || /^(\+|,|and|&|n|plus|maybe|or|perhaps|possibly|to)$/.test(next.text);

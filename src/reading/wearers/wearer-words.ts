@@ -3,7 +3,7 @@
 import { pattern } from '../pattern.ts';
 
 export const entry = pattern(
-  '(the|our|both|all|a|an|one|his|her|their|my)? (<n:count>)? (x|of|of the|for|for the|for his|for her|for each of the|for all the|little|small|wee|young|other|more|best)? <r:role> ((aged|age|ages) <count> (and|&|n)? (<count>)?)? (x <m:count>)? (\\( <any>{1,4} \\))? (are|is|will be|will)? (to have|in|wearing|getting|having|get|gets|have|has|with|w|w /|wear|wears|need|needs|:|-|=|want|wants)? (a|an|the|each|matching)? (<material>)? (<p:piece>)? (each)?',
+  '(the|our|both|all|a|an|one|his|her|their|my)? (<n:count>)? (x|of|of the|for|for the|for his|for her|for each of the|for all the|little|small|wee|young|other|more|best)? <r:role> ((aged|age|ages) <count> (and|&|n)? (<count>)?)? (x <m:count>)? (\\( <any>{1,4} \\))? (are|is|will be|will)? (to have|in|wearing|getting|having|get|gets|have|has|with|w|w /|wear|wears|need|needs|:|-|=|want|wants)? (a|an|the|each|matching)? (mini|tiny|little|small|smaller|baby|simple|proper|normal|plain|bigger|big|large|larger|nice|fancy|proper)? (<material>)? (<p:piece>)? (each)?',
 );
 // "ushers four", "best men 2", "groomsmen 4 bouts": the number behind those who are more than one.
 export const countedBehind = pattern(
@@ -11,6 +11,8 @@ export const countedBehind = pattern(
 );
 // "7 men: 1 is the groom, 4 are ushers"
 export const countedBefore = pattern('<n:count> (is|are|of them are|of them is) (the|his|her|our)? <r:role>');
+/** "groom, 3 ushers, not the dads": these alone wear none. */
+export const notThese = pattern('not (the|any|any of the|his|her|our|their)? <role>');
 export const sideOf = pattern("(on|from|for)? (the)? (<role>|<owner>) ('s)? side (:|,|-)?");
 // "groom side 12 men, bride side 9": how many on each side.
 const side =
@@ -60,7 +62,7 @@ export const forHead = pattern(
   "(the)? (i|we|they|i'll|we'll)? (need|want|wearing|needing|wants|having)? (<n:count>)? (<material>)? <p:piece> (are|is|go|goes|will be|wanted|needed|required|to go|to be|going|given|(are|will|should|to|all|both){1,2} (be)? (go|going|given))? (for|to|:|=|-|on|<all>|<line>|,) (:|-|<line>){0,2} (the)?",
 );
 export const fillers =
-  /^(prom|court|hoco|homecoming|quince|matric|formal|group|squad|standing|up|there's|theres|there'll|we've|weve|they've|having|getting|pinning|pin|altar|flowers|flower|and|,|\+|&|plus|the|both|\/|-|:|with|n|then|also|so|is|are|for|need|needs|of|x|\(|\)|all|who|whos|who's|wearing|wearers|list|have|getting|pls|please|his|her|it's|its|=|we|got|"|ok|just|add|doing|on|as|well|too|that's|thats|total|altogether|party|bridal|wedding|bout|each|men|boys|them|whole|everyone|everybody|gets|get|one|a|an|their|will|be|people|there|they|wants|want|in|has|wear|wears|to|total|this|time|folks|of course|obviously|naturally|it|side|same|guys|only|no|bar|minus|except|not|but|apart|from|excluding|without|excl|including|incl|plus|bride's|groom's|brides'|grooms')$/;
+  /^(prom|court|hoco|homecoming|quince|matric|formal|group|squad|standing|up|there's|theres|there'll|we've|weve|they've|having|getting|pinning|pin|altar|flowers|flower|and|,|\+|&|plus|the|both|\/|-|:|with|n|then|also|so|is|are|for|need|needs|of|x|\(|\)|all|who|whos|who's|wearing|wearers|list|have|getting|pls|please|his|her|it's|its|=|we|got|"|ok|just|add|doing|on|as|well|too|that's|thats|total|altogether|party|bridal|wedding|bout|each|men|boys|them|whole|everyone|everybody|gets|get|one|a|an|their|will|be|people|there|they|wants|want|in|has|wear|wears|to|total|this|time|folks|of course|obviously|naturally|it|side|same|guys|only|no|yes|yep|none|nothing|bar|minus|except|not|but|apart|from|excluding|without|excl|including|incl|plus|bride's|groom's|brides'|grooms')$/;
 /** "all wearing one", "need one each": no one more. */
 export const oneEach = pattern(
   '(who)? (all|both|they|will|are|to)? (need|needs|get|gets|getting|wear|wears|wearing|want|wants|wanting|have|having|needing)? (a|one|1|single) (each|<each>)?',

@@ -90,10 +90,20 @@ const crewLine = (fact: FactOf<'crew'>, manner: Manner): Line => {
   const wage = fact.wage ? text`, ${moneySpan(manner.money(fact.wage))} an hour` : [];
   if (fact.away) return text`Noted: ${fact.people ?? 1} away${when}.`;
   if (fact.people === 0) return text`Nobody at the bench${when}.`;
-  if (pace !== undefined)
-    return text`Bench time: ${strong(paceWords(pace))} a ${pieceName(fact.piece ?? 'buttonhole', manner.says)} from now on${atBench(fact)}.`;
+  const hours =
+    fact.hours !== undefined
+      ? ` for ${printNumber(decimal(fact.hours))} h${fact.people === 1 ? '' : ' each'}`
+      : fact.totalHours !== undefined
+        ? `, ${printNumber(decimal(fact.totalHours))} h in all`
+        : '';
+  if (pace !== undefined) {
+    const each = text`Bench time: ${strong(paceWords(pace))} a ${pieceName(fact.piece ?? 'buttonhole', manner.says)} from now on`;
+    // "3 of us fri, 4 hrs each, 15 bouts an hour"
+    return hours !== '' && fact.people !== undefined
+      ? text`${each}. At the bench${when}: ${strong(String(fact.people))}${hours}${wage}.`
+      : text`${each}${atBench(fact)}.`;
+  }
   if (fact.wage && fact.people === undefined && fact.hours === undefined)
     return text`Wage${when}: ${strong(manner.money(fact.wage))} an hour.`;
-  const hours = fact.hours !== undefined ? ` for ${printNumber(decimal(fact.hours))} h${fact.people === 1 ? '' : ' each'}` : '';
   return text`At the bench${when}: ${strong(String(fact.people ?? ''))}${hours}${wage}.`;
 };
