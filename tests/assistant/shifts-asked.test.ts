@@ -37,3 +37,16 @@ describe('a question of what the studio knows', () => {
     expect(await replyTo(['5 bunches gyp 30', 'thanks', 'each'])).toContain('Gypsophila: £30.00 a bunch.');
   });
 });
+
+describe('a shift told beside a pace', () => {
+  it.each([
+    [
+      '3 of us fri, 4 hrs each, 15 bouts an hour',
+      'Bench time: 4 min a buttonhole from now on. At the bench on Fri 22 January: 3 for 4 h each.',
+    ],
+    ['3 of us, 12 hrs total, 15 bouts an hour', 'Bench time: 4 min a buttonhole from now on. At the bench: 3, 12 h in all.'],
+    ['me sat for 5 hrs, 6 mins a bout', 'Bench time: 6 min a buttonhole from now on. At the bench on Sat 23 January: 1 for 5 h.'],
+  ])('is noted with it: “%s”', async (said, noted) => expect(await replyTo([said])).toContain(noted));
+  it('and hands counted behind their wage are noted with it', async () =>
+    expect(await replyTo(['casuals on $31.50 an hr, 4 of em saturday'])).toContain('At the bench on Sat 23 January: 4, £31.50 an hour.'));
+});
