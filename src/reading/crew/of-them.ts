@@ -18,6 +18,7 @@ const onDay = pattern(
 const unsure =
   /^(maybe|or|possibly|perhaps|need|needs|want|wants|off|late|away|sick|ill|out|can't|cant|not|isn't|aren't|minus|less|short|left|quit|cancelled|at|on|@|is|are)$/;
 const mostHands = 12;
+const mostByDay = 8; // "casuals at 28 an hr, 12 on friday": hands or pieces
 
 /** How many of them; NaN where others are counted too, or the number may be another's. */
 export const ofThem = (reader: Reader, part: Part, wage: boolean): number | undefined => {
@@ -35,7 +36,8 @@ export const ofThem = (reader: Reader, part: Part, wage: boolean): number | unde
   const people = n === undefined ? (tokens[match.start]?.text === 'both' ? 2 : 1) : Number(n.number?.amount);
   const again = ofThose.in(tokens, match.end, end) ?? onDay.in(tokens, match.end, end);
   const [before, next] = [tokens[match.start - 1], match.end < end ? tokens[match.end] : undefined];
-  if (again !== undefined || n?.number?.max !== undefined || n?.number?.or !== undefined || people > mostHands) return Number.NaN;
+  if (again !== undefined || n?.number?.max !== undefined || n?.number?.or !== undefined || people > (own ? mostHands : mostByDay))
+    return Number.NaN;
   if (own && (unsure.test(match.start > start ? (before?.text ?? '') : '') || unsure.test(next?.text ?? ''))) {
     // "4 of em at 28 an hr", "4 of em are in sat"
     const plain =
