@@ -31,6 +31,11 @@ describe('a kind named and nothing else', () => {
     expect(await replyTo([said])).toContain(reply);
   });
 
+  it('keeps the price of a kind nobody has counted, and counts none of it', async () => {
+    const reply = await replyTo(['10 bouts and a few corsages at 30 inc']);
+    expect(reply).toMatch(/^Noted: £30\.00 for a corsage, once any are ordered\.\n10 buttonholes: noted\./);
+  });
+
   it('asks nothing of the kind in a thread with an order', async () => {
     expect(await replyTo(['40 buttonholes at 25 inc', 'they love the corsages'])).not.toContain('How many corsages');
   });

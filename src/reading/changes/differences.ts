@@ -145,6 +145,8 @@ export const countDifference = (tokens: readonly Token[], index: number, end: nu
   for (const [form, sign] of forms) {
     const match = form.at(tokens, index, end);
     if (match === undefined || match.kept['n']?.number?.max !== undefined) continue;
+    // "a few extra bouts", "some more corsages": how many is not said.
+    if (match.kept['n'] === undefined && /s$/.test(match.kept['p']?.text ?? '')) return { match };
     // "gst extra, 12 bouts": the tax is extra, not the bouts.
     if (tokens[index]?.text === 'extra' && ['taxName', 'taxWord'].some((tag) => tokens[index - 1]?.means[tag] !== undefined))
       return undefined;

@@ -14,7 +14,7 @@ const breaks = new Set(
   and, n, them, which, for, with, to, at, from, is, are, was, were, have, has, had, need, needs, want, wants, in, on, by, or, per, each, then, but,
   not, so, if, as, get, gets, got, left, done, made, make, makes, than, that, which, before, after, now, into, onto, pairs, came,
   come, out, no, would, will, can, could, should, be, do, did, does, we, they, you, i, it, kg, plus, minus, inc, percent, guests, quote, quotes, quoting,
-  tables, people, hours, days, minutes, price, budget, total, instead, rather, like
+  tables, people, hours, days, minutes, price, budget, total, instead, rather, like, few, several
 `),
 );
 
