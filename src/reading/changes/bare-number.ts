@@ -5,6 +5,7 @@ import { type Finding, found, type Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import type { Token } from '../text/token.ts';
 import { bareWords, markers } from './change-words.ts';
+import { reasonBehind } from './reason-behind.ts';
 import { samePrice } from './same-price.ts';
 import { taxChange } from './tax-and-material.ts';
 import { inZones, zonesOf } from './zones.ts';
@@ -28,8 +29,9 @@ const chosen = [
 const chosenWords =
   /^(lets|let's|we'll|well|i'll|go|going|went|with|stick|sticking|settle|settling|do|say|have|right|great|perfect|fine|yes|yeah|yep|cool|alright|then|guess|think|ill)$/;
 
-export const bareNumber = (reader: Reader, part: Part): Finding | undefined => {
+export const bareNumber = (reader: Reader, whole: Part): Finding | undefined => {
   const { tokens } = reader;
+  const part = { ...whole, end: reasonBehind(tokens, whole.start, whole.end) };
   const stretch = tokens.slice(part.start, part.end);
   const numbers = stretch.flatMap((token, at) => (token.number === undefined ? [] : [part.start + at]));
   if (numbers.length === 0 || numbers.length > 2) return undefined;
@@ -67,8 +69,8 @@ export const bareNumber = (reader: Reader, part: Part): Finding | undefined => {
   const tax = taxChange(reader, part, zones);
   // A number beside a tax word is a price.
   if (tax.length > 0)
-    return found(reader, part.start, part.end, [{ fact: 'change', what: 'price', to, ...(from === undefined ? {} : { from }) }, ...tax]);
-  return found(reader, part.start, part.end, [
+    return found(reader, part.start, whole.end, [{ fact: 'change', what: 'price', to, ...(from === undefined ? {} : { from }) }, ...tax]);
+  return found(reader, part.start, whole.end, [
     {
       fact: 'change',
       what: same !== undefined || ofCount(stretch) ? 'count' : 'number',

@@ -4,6 +4,7 @@ import { clausesOf } from '../held/clauses.ts';
 import { anyIn, pattern } from '../pattern.ts';
 import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
+import { isCount, type Token } from '../text/token.ts';
 import { dayNotDay, lossBeside, monthMeant } from './beside-values.ts';
 import { boundedPrice, withBound } from './bounded-price.ts';
 import { markers } from './change-words.ts';
@@ -14,7 +15,7 @@ import { unsaid } from './old-numbers.ts';
 import { onceFrom, saysTwice } from './once-from.ts';
 import { materialChange, taxChange } from './tax-and-material.ts';
 import { brokeChange, madeChange, notOfWork } from './work-counts.ts';
-import { zonesOf } from './zones.ts';
+import { inZones, type Zones, zonesOf } from './zones.ts';
 
 const otherPrice = pattern('(price|cost|rate) of (the|a)? <filler>'); // "price of petrol"
 
@@ -23,6 +24,21 @@ const narrowed = (reader: Reader, { start, end }: Part): Reader => ({
   ...reader,
   free: (index) => index >= start && index < end && reader.free(index),
 });
+
+const ofTaxOrMaterial = (fact: Unworded): boolean => fact.fact === 'change' && (fact.what === 'tax' || fact.what === 'material');
+// Whole numbers meant now that are no day's.
+const loneNumbers = (tokens: readonly Token[], { start, end }: Part, zones: Zones): readonly Token[] =>
+  tokens.slice(start, end).filter((token, at) => {
+    const [before, next] = [tokens[start + at - 1], tokens[start + at + 1]];
+    const ofDay = (before?.means['month'] ?? next?.means['month'] ?? before?.means['weekday']) !== undefined;
+    const ofHour = /^(at|@|by|from|to|til|till|until|before|after|around)$/.test(before?.text ?? '');
+    return isCount(token) && inZones(zones.fresh, start + at) && !ofDay && !ofHour && next?.means['piece'] === undefined;
+  });
+// A number beside a tax word is a price.
+const numberNow = ({ number }: Token, facts: readonly Unworded[]): Unworded =>
+  facts.some((fact) => fact.fact === 'change' && fact.what === 'tax')
+    ? { fact: 'change', what: 'price', to: number?.amount ?? '' }
+    : { fact: 'change', what: 'number', to: Number(number?.amount) };
 
 export const newValues = (reader: Reader, part: Part): Finding[] => {
   const { tokens } = reader;
@@ -36,6 +52,11 @@ export const newValues = (reader: Reader, part: Part): Finding[] => {
   const facts: Unworded[] = [...(brokeChange(reader, part, zones) ?? madeChange(reader, part, zones))];
   if (facts.length === 0) facts.push(...countAndPrice(own, part, zones));
   facts.push(...taxChange(reader, part, zones), ...materialChange(reader, part, zones));
+  // "make it 14, dried", "make that 45 inc gst": the number changes as well.
+  const alone = facts.length > 0 && facts.every(ofTaxOrMaterial) ? loneNumbers(tokens, part, zones) : [];
+  const [lone, another] = alone;
+  if (another !== undefined || (lone !== undefined && !saysChange)) return [{ start: part.start, end: part.end, held: true }];
+  if (lone !== undefined) facts.unshift(numberNow(lone, facts));
   // "valentine's day, real flowers not silk": beside a day, what the flowers are is said for the first time.
   const onDay = facts.every((fact) => fact.fact === 'change' && fact.what === 'material') && dayIn(own, part);
   if (onDay && (!saysChange || monthMeant.in(tokens, part.start, part.end) !== undefined)) return [];
