@@ -133,6 +133,9 @@ export const addedFor = (
   return tokens.slice(start, end).some(({ text }) => one.test(text)) ? { wearer, amount, end: match.end } : undefined;
 };
 
+const extraSize = pattern(
+  '(extra|an extra) (large|big|small|long|short|wide|tall|full|mini|tiny|fancy|special|sturdy|chunky|thick|soft|dark)',
+);
 const isTakenOff = (next: Token | undefined): boolean =>
   next !== undefined &&
   (next.number !== undefined || next.means['owner'] !== undefined || /^(the|a|an|any|our|his|her|my)$/.test(next.text));
@@ -152,6 +155,8 @@ export const countDifference = (tokens: readonly Token[], index: number, end: nu
       return undefined;
     // "10% extra bouts": how many that is, nobody has said.
     if (tokens[index - 1]?.number?.form === 'percent') return undefined;
+    // "groom extra large bout" says its size; "2 extra large corsages" may be two more, or two of that size.
+    if (extraSize.in(tokens, index, Math.min(end, match.end + 1)) !== undefined) return { match };
     if (match.kept['p'] === undefined && moreOfOthers(tokens, index)) return undefined;
     // "lost 2 more, thats 5 lost now" tells of the work.
     if (sign > 0 && lost.test(tokens[index - 1]?.text ?? '')) return undefined;

@@ -39,8 +39,9 @@ import { ofThem } from './of-them.ts';
 import { oneIsPaid } from './one-paid.ts';
 import { countedHands, hoursOf, othersPace, pace, wageIn } from './pace.ts';
 import { pacesListed } from './paces-listed.ts';
-import { askPaidOrMade } from './paid-or-made.ts';
+import { askOfRate, askPaidOrMade, doubtfulRate } from './paid-or-made.ts';
 import { evenly, shiftHours, shiftsDiffer } from './shift-hours.ts';
+import { someOnADay } from './some-on-a-day.ts';
 import { namesKinds } from './speaks-of-hands.ts';
 import { uncounted } from './uncounted.ts';
 
@@ -73,6 +74,7 @@ export const readShift = (reader: Reader, part: Part, behind = false, timed = fa
   if (
     (people !== undefined && span === undefined && namesSpan(reader, part)) ||
     unsureHands(reader, part) ||
+    someOnADay(reader, part, people) ||
     (people !== undefined && shiftsDiffer(reader, clausesOf(reader, part)))
   )
     return { start: part.start, end: part.end, held: true };
@@ -190,12 +192,16 @@ export const readShift = (reader: Reader, part: Part, behind = false, timed = fa
       ...(shift && speed?.fact === 'crew' ? speed : {}),
       ...(gone ? { away: true } : {}),
     }) satisfies Omit<FactOf<'crew'>, 'words'>;
-  if (date === undefined) return found(reader, part.start, part.end, [fact()]);
+  const doubtful = people === undefined ? undefined : doubtfulRate(reader, part, wage?.wage, shift && speed !== undefined);
+  const told = (finding: Finding): Finding => (doubtful === undefined ? finding : askOfRate(reader, finding, doubtful));
+  if (date === undefined) return told(found(reader, part.start, part.end, [fact()]));
   if (anotherDay(reader, part, named)) return { start: part.start, end: part.end, held: true };
   if (more.length > 0) {
     const each = [date, ...more].flatMap((day) => (day.days.length === 1 ? [fact(day.days[0])] : []));
-    return each.length > more.length ? found(reader, part.start, part.end, each) : undefined;
+    return each.length > more.length ? told(found(reader, part.start, part.end, each)) : undefined;
   }
+  if (date.days.length > 1 && doubtful !== undefined) return { start: part.start, end: part.end, held: true };
   if (date.days.length > 1) return { start: part.start, end: part.end, asks: [askDay(reader, date, fact, part.start, part.end)] };
-  return dateOutcome(reader, date, fact, part.start, part.end);
+  const dated = dateOutcome(reader, date, fact, part.start, part.end);
+  return dated.facts === undefined ? dated : told(dated);
 };

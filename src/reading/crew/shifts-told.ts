@@ -36,6 +36,7 @@ interface Shift {
   readonly hours: number | undefined;
   readonly day: DateRead | undefined;
   readonly sure: boolean; // its words could tell of nothing but hands at work
+  readonly isIn: boolean; // "Kel's in", "jo is on"
   readonly again: boolean; // nobody is named: the hands before it
   readonly end: number;
 }
@@ -97,6 +98,7 @@ const shiftAt = (reader: Reader, from: number, end: number, before: Shift | unde
   // "me fri 9-3, sat 10-2": the same hands again.
   if (who === undefined && (before === undefined || only)) return undefined;
   const written = /^[A-Z]/.test(reader.words(name, name + 1));
+  let isIn = false;
   let sure = who === undefined || who.sure || (only && written);
   let [hours, day, index]: [number | undefined, DateRead | undefined, number] = [undefined, ahead, who?.end ?? opens];
   while (index < end) {
@@ -120,12 +122,13 @@ const shiftAt = (reader: Reader, from: number, end: number, before: Shift | unde
       else if (goesOn || !does.test(token.text)) break;
       else {
         sure ||= works.test(token.text) || (token.text === 'in' && only);
+        isIn ||= /^(in|on)$/.test(token.text) && who?.named === true && index - who.end < 2;
         index += 1;
       }
     }
   }
   if (hours !== undefined && !(hours >= 0.5 && hours <= hoursMost)) return undefined;
-  return { people: who?.people ?? before?.people ?? 1, hours, day, sure, again: who === undefined, end: index };
+  return { people: who?.people ?? before?.people ?? 1, hours, day, sure, isIn, again: who === undefined, end: index };
 };
 
 const factOf = (shifts: readonly Shift[], date: string | undefined): Unworded => {
@@ -164,7 +167,9 @@ export const shiftsTold = (reader: Reader, part: Part): Finding | undefined => {
   }
   const timed = shifts.every(({ hours }) => hours !== undefined);
   const [first] = shifts;
-  if (first === undefined || !shifts.some(({ sure }) => sure)) return undefined;
+  // "Kel's in 9 to 1 tomorrow and Bron's in 10 to 2": two who are in, each by the clock.
+  const bothIn = shifts.length > 1 && shifts.every(({ isIn, hours }) => isIn && hours !== undefined);
+  if (first === undefined || !(bothIn || shifts.some(({ sure }) => sure))) return undefined;
   // "only ruth in sat"
   if (
     !timed &&

@@ -4,6 +4,7 @@
 import { type Match, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import type { Token } from '../text/token.ts';
+import { isUnlisted } from '../words/other-things.ts';
 import { clippedHour } from './clipped-hours.ts';
 import { hourRunTogether } from './run-together.ts';
 
@@ -123,9 +124,12 @@ const fromHours = (tokens: readonly Token[], index: number): TimeRead | undefine
 
 // What may not follow a bare hour: it would be a count or a price.
 const counted = ['each', 'piece', 'included', 'onTop', 'taxName', 'taxWord', 'pack', 'ingredient', 'bench', 'role'];
+// "funeral tuesday 11.15 st brendans": a saint, and no stems.
+const isSaint = (tokens: readonly Token[], at: number): boolean =>
+  tokens[at]?.text === 'st' && tokens[at + 1] !== undefined && isUnlisted(tokens[at + 1] as Token);
 const standsAlone = (tokens: readonly Token[], end: number): boolean => {
   const next = tokens[end];
-  return next === undefined || (next.number === undefined && !counted.some((tag) => next.means[tag] !== undefined));
+  return next === undefined || isSaint(tokens, end) || (next.number === undefined && !counted.some((tag) => next.means[tag] !== undefined));
 };
 
 // Only beside a date: "ceremony 1.30", "3ish", "at 2", "1500hrs".

@@ -10,6 +10,7 @@ import { withHours } from '../crew/hours-behind.ts';
 import { onlyHeld } from '../crew/only-held.ts';
 import { ownShift } from '../crew/own-shift.ts';
 import { hoursOf } from '../crew/pace.ts';
+import { pairHours } from '../crew/pair-hours.ts';
 import { readShift } from '../crew/read-shift.ts';
 import { shiftsTold } from '../crew/shifts-told.ts';
 import { speaksOfHands } from '../crew/speaks-of-hands.ts';
@@ -19,7 +20,7 @@ import type { Part } from '../text/message.ts';
 
 const readPart = (reader: Reader, part: Part): Finding[] => {
   if (part.end - part.start > 40 || !speaksOfHands(reader, part)) return [];
-  const own = ownShift(reader, part) ?? shiftsTold(reader, part);
+  const own = ownShift(reader, part) ?? shiftsTold(reader, part) ?? pairHours(reader, part);
   if (own !== undefined) return [own];
   const off = dayOff(reader, part);
   if (off !== undefined) {

@@ -10,6 +10,7 @@ import { askHowMany } from '../wearers/ask-how-many.ts';
 import { countedAgain } from '../wearers/counted-again.ts';
 import { headsAlone } from '../wearers/head-counts.ts';
 import { tellsLess } from '../wearers/heads-told.ts';
+import { kindsShared } from '../wearers/kinds-shared.ts';
 import { oneLess } from '../wearers/one-less.ts';
 import { type Entry, readWearers } from '../wearers/read-wearers.ts';
 import { severalEach } from '../wearers/several-each.ts';
@@ -76,6 +77,7 @@ const withoutLost = ({ tokens }: Reader, { start, end }: Part, lost: boolean): n
 };
 
 const twoNumbers = pattern('<plain> (and|&|\\+|plus) <plain>');
+const whoseOwn = pattern('<plain> (grooms|brides) <role>');
 const likeAnother = pattern('(same as (the)?|also (a|an)|doubles as|doubling as) (a|an|the)? <role>');
 
 const find = (reader: Reader): Finding[] => {
@@ -83,7 +85,12 @@ const find = (reader: Reader): Finding[] => {
   let list: { readonly at: number; readonly entries: readonly Entry[] } | undefined;
   for (const part of together(reader, reader.untouched().slice(0, 40))) {
     if (part.end - part.start > 80) continue;
-    const others = headsAlone(reader, part) ?? countedAgain(reader, part) ?? oneLess(reader, part) ?? severalEach(reader, part);
+    const others =
+      headsAlone(reader, part) ??
+      countedAgain(reader, part) ??
+      oneLess(reader, part) ??
+      severalEach(reader, part) ??
+      kindsShared(reader, part);
     if (others !== undefined) {
       findings.push(others);
       continue;
@@ -147,6 +154,11 @@ const find = (reader: Reader): Finding[] => {
       findings.push({ start: own.start, end: own.end, held: true });
       continue;
     }
+    // "2 mums corsages, nans pin-ons": how many nans is not said, and the two are no pin-ons.
+    if (read.unknown && read.kindWaits && !listed && read.heads > 1 && !read.pieceless) {
+      findings.push({ start: own.start, end: own.end, held: true });
+      continue;
+    }
     // "10 people wearing flowers + the celebrant": whether she is one of them is not said.
     if (read.entries.length === 1 && read.heads === 1 && read.total !== undefined && read.total > (only?.count ?? 0))
       if (own.start < (only?.at ?? 0) && joins.test(reader.tokens[(only?.at ?? 0) - 1]?.text ?? joins.source)) continue;
@@ -181,6 +193,11 @@ const find = (reader: Reader): Finding[] => {
       wearersFact(entries, read.total),
       ...(read.unknown ? [] : piecesOf(entries, said, many)),
     ];
+    // "3 groomsmen, 2 grooms dads": his fathers, and no two grooms.
+    if (whoseOwn.in(reader.tokens, own.start, own.end) !== undefined) {
+      findings.push({ start: own.start, end: own.end, held: true });
+      continue;
+    }
     // "groom 32, bride 30" tells how old they are, or what they pay.
     if (read.entries.some((each) => /^(grooms|brides)$/.test(each.wearer) && each.count > 4)) continue;
     const unsure = read.entries.filter((each) => each.most !== undefined);

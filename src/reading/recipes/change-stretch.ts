@@ -6,7 +6,8 @@ import type { Stretch } from '../text/message.ts';
 
 const leadIn =
   /^(ok|okay|sorry|actually|please|pls|can|could|you|we|so|,|let's|lets|no|just|oh|hi|hey|she|he|they|bride|wants|want|wait|right|now|then|also|but|would|like|to|decided|prefers|-)$/;
-const tail = /^(please|pls|now|then|this|time|thanks|ta|after|all|though|instead|too|,|sorry|today|altogether|completely|in|it|them|ok)$/;
+const tail =
+  /^(please|pls|now|then|this|time|thanks|ta|after|all|though|instead|too|,|sorry|today|altogether|completely|whatsoever|in|it|them|ok)$/;
 
 // "correction to the recipe: 3 roses not 2", "change to the bouts: 2 gum not 3"
 export const headedBy = pattern(
@@ -14,7 +15,7 @@ export const headedBy = pattern(
 );
 
 const forAll = pattern(
-  "(for|on|in) (everyone|everybody|<all>|them|both|the whole lot|the rest|every one|every single one|each one|any of|each of|all of|both of) (')? (them|em|these|those)?",
+  "(for|on|in) (everyone|everybody|<all>|them|both|the whole lot|the rest|every one|every single one|each one|any of|each of|all of|both of|anything|anyone|anybody|any one|any) (')? (them|em|these|those)?",
 );
 export const trimmed = (reader: Reader, { start, end }: Stretch): Stretch => {
   let [from, to] = [start, end];

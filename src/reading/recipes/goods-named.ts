@@ -6,6 +6,10 @@ import { isNameless } from '../text/token.ts';
 
 const filler = /^(the|a|an|any|all|some|of|our|those|bit|bits|sprig|sprigs|stem|stems|sprays?)$/;
 
+// "ruscus on hers": whose it is belongs to no name.
+const elsewhere =
+  /^(on|in|near|under|around|behind|beside|from|for|whatsoever|whatever|anywhere|hers|theirs|mine|yours|anything|anyone|anybody)$/;
+
 // "no euc, use ruscus instead" leaves out one and not both
 const verb = /^(use|using|do|doing|have|put|swap|go|make|add|try|get|order|instead|want|sub|replace)$/;
 
@@ -14,7 +18,8 @@ export const goodsNamed = (reader: Reader, start: number, end: number): string |
   const tokens = reader.tokens.slice(start, end);
   if (tokens.length === 0 || tokens.length > 6 || !knowsItem(tokens, reader.context.items)) return undefined;
   const plain = tokens.every(
-    (token) =>
+    (token, at) =>
+      !(at > 0 && elsewhere.test(token.text)) &&
       token.kind === 'word' &&
       token.number === undefined &&
       !verb.test(token.text) &&

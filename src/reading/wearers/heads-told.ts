@@ -5,6 +5,7 @@ import { firstAt, type Pattern, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import { isCount } from '../text/token.ts';
+import { agreed } from './heads-agree.ts';
 import { countFor } from './role-counts.ts';
 
 const folk =
@@ -23,7 +24,20 @@ const lessForm = pattern(
 export const tellsLess = ({ tokens }: Reader, { start, end }: Part): boolean => lessForm.in(tokens, start, end) !== undefined;
 
 /** What each form tells: how many in all, on one side, on each side, beside them, or only that they wear one. */
-type Told = 'heads' | 'less' | 'side' | 'each side' | 'plus' | 'sum' | 'wear' | 'party' | 'included' | 'left out' | 'some' | 'pause';
+type Told =
+  | 'heads'
+  | 'less'
+  | 'side'
+  | 'each side'
+  | 'plus'
+  | 'sum'
+  | 'wear'
+  | 'party'
+  | 'included'
+  | 'left out'
+  | 'some'
+  | 'table'
+  | 'pause';
 
 const told: readonly (readonly [Told, Pattern])[] = [
   ['less', lessForm],
@@ -113,7 +127,14 @@ const told: readonly (readonly [Told, Pattern])[] = [
   // "head table is 10 people, all of them wearing one"
   // "everyone at the top table": a word of its own among what else a florist makes flowers for
   ['pause', pattern('(everyone|everybody|all) (at|on) (the)? (<other>|<any> table)')],
-  ['pause', pattern('(at|on)? (the)? (head|top|main|bridal|family) table (is|are|has|have|of|will be|:|-|=)?')],
+  ['table', pattern('(at|on)? (the)? ((head|top|main|bridal|family) table|<t:other>) (is|are|has|have|of|will be|:|-|=)?')],
+  // "and groom's side is 5, nobody else"
+  [
+    'pause',
+    pattern(
+      "(,|-|and|;|\\(){0,2} (that's it|thats it|that's all|thats all|(that's|thats|there's|theres)? (nobody|noone|no one|none) (else|besides|extra|other|more) (wearing|to wear|needs|wants|having|getting)? (one|any|them|flowers|anything)?) (\\))?",
+    ),
+  ],
   ['pause', pattern(`(,|-|:|\\(|\\)|and|&|<all>|on the day|on|the day|in total|total|in all|in the end|altogether|confirmed|final|now)`)],
 ];
 const forms = told.map(([, form]) => form);
@@ -123,8 +144,8 @@ export const headsTold = (reader: Reader, part: Part): number | undefined => {
   const { tokens } = reader;
   const heads: number[] = [];
   const sides: number[] = [];
-  let [plus, beside, sum, less] = [0, false, 0, 0];
-  let [worn, party, included, game] = [false, false, false, false];
+  let [plus, beside, seated, sum, less] = [0, false, false, 0, 0];
+  let [worn, party, included, game, atTable] = [false, false, false, false, false];
   for (let index = part.start; index < part.end; ) {
     const match = firstAt(forms, tokens, index, part.end);
     if (match === undefined) return undefined;
@@ -136,6 +157,10 @@ export const headsTold = (reader: Reader, part: Part): number | undefined => {
       const number = own.kept['n'] ?? own.kept['w'];
       const count = Number(number?.number?.amount);
       if (number !== undefined && !isCount(number)) return undefined;
+      if (kind === 'table') {
+        if (own.kept['t'] !== undefined && !/table$/.test(own.kept['t'].text)) continue;
+        atTable = true;
+      }
       // "5 a side" is a game of football too.
       if (kind === 'each side' && own.kept['a'] !== undefined) {
         if (!/^(a|per|every)$/.test(own.kept['a'].text)) continue;
@@ -149,7 +174,9 @@ export const headsTold = (reader: Reader, part: Part): number | undefined => {
         const more = role === undefined ? 2 : countFor(role.text, many, both);
         if (more === undefined) return undefined;
         plus += more;
-        beside = true;
+        // "5 on the top table wearing, plus 2 readers": those at a table are named by where they sit, and the readers come on top.
+        beside ||= !(atTable && tokens.slice(own.start, own.start + 2).some(({ text }) => /^(plus|\+)$/.test(text)));
+        seated ||= !beside;
       } else if (kind === 'less') {
         if (heads.length + sides.length === 0 || less > 0) return undefined;
         less = number !== undefined ? count : tokens.slice(own.start, own.end).some(({ text }) => text === 'couple') ? 2 : 1;
@@ -171,38 +198,7 @@ export const headsTold = (reader: Reader, part: Part): number | undefined => {
   // "groom side 11 people total wearing"
   const inAll = tokens.slice(part.start, part.end).some(({ text, means }) => text === 'total' || means['all'] !== undefined);
   if (sides.length === 1 && heads.length === 0 && worn && inAll && !beside && sum === 0) return sides[0];
+  if (seated && heads.length === 1 && sides.length === 0 && sum === 0)
+    return worn && !beside && less === 0 ? (heads[0] ?? 0) + plus : undefined;
   return agreed({ heads, sides, plus, beside, sum, less }, worn || party || included);
-};
-
-interface Numbers {
-  readonly heads: readonly number[];
-  readonly sides: readonly number[];
-  readonly plus: number;
-  readonly beside: boolean;
-  readonly sum: number;
-  readonly less: number;
-}
-
-const summed = (counts: readonly number[]): number => counts.reduce((all, count) => all + count, 0);
-
-const agreed = ({ heads, sides, plus, beside, sum, less }: Numbers, sure: boolean): number | undefined => {
-  // "10 in the party but 2 don't want any, so 8 wearing"
-  if (less > 0) {
-    const all = heads[0] ?? summed(sides);
-    const told = heads[1] ?? (sum > 0 ? sum : all - less);
-    return told === all - less && told > 0 && heads.length <= 2 && !Number.isNaN(sum) && !beside && sure ? told : undefined;
-  }
-  const [first = 0, ...rest] = heads;
-  const both = summed(sides);
-  if (sides.length !== 0 && sides.length !== 2) return undefined;
-  if (heads.length === 0 && sides.length === 0) return undefined;
-  // "8 wearing: 3 kids, 5 adults"; "party is 6 and 6" tells no total.
-  if (rest.length === 1 || (rest.length > 1 && summed(rest) !== first)) return undefined;
-  const all = heads.length === 0 ? both + plus : first;
-  if (heads.length > 0 && sides.length > 0 && first !== both && first !== both + plus) return undefined;
-  if (sum > 0) return sum === all || sum === all + plus ? sum : undefined;
-  if (Number.isNaN(sum)) return undefined;
-  // "11 in the party plus the celebrant": whether she is one of them is not said.
-  if (beside && heads.length > 0) return undefined;
-  return sure || sides.length > 0 ? all : undefined;
 };

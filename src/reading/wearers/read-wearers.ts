@@ -15,6 +15,7 @@ import { kindsAhead, pieceForAll, piecePaused, shareBehind, shareByGroup, stillF
 import { tellsWho, whoTheyAre } from './told-first.ts';
 import { shareWithBefore } from './too.ts';
 import { totalAt, totalIn } from './totals.ts';
+import { leftWaiting, type Waiting, waitsForCount } from './waiting.ts';
 import { andMore, countedBefore, entry, fillers, forHead, notThese, oneEach, partyOf, sideOf, speaker } from './wearer-words.ts';
 
 export interface Entry {
@@ -29,10 +30,19 @@ export interface Entry {
 export const readWearers = (
   reader: Reader,
   part: Part,
-): { entries: Entry[]; total?: number; clean: boolean; pieceless: boolean; unknown: boolean; heads: number; loose: boolean } => {
+): {
+  entries: Entry[];
+  total?: number;
+  clean: boolean;
+  pieceless: boolean;
+  unknown: boolean;
+  kindWaits: boolean;
+  heads: number;
+  loose: boolean;
+} => {
   const entries: Entry[] = [];
   let clean = true;
-  let unknown = false;
+  const waiting: Waiting[] = [];
   let heads = 0;
   let excluded = false;
   let negated = false; // "no best man"
@@ -105,7 +115,12 @@ export const readWearers = (
       if (!negated) heads += 1;
       if (excluded) leftOut += count ?? 0;
       if (!excluded && !negated && !counted) {
-        if (count === undefined) unknown = true;
+        if (count === undefined)
+          waiting.push({
+            role: role.means['role'] ?? role.text,
+            piece: match.kept['p']?.means['piece'] as PieceKind | undefined,
+            end: match.end,
+          });
         else {
           // "two grooms, 4 ushers each"
           const couple = entries.find((each) => /^(grooms|brides)$/.test(each.wearer));
@@ -207,7 +222,8 @@ export const readWearers = (
   return {
     entries,
     clean,
-    unknown,
+    unknown: leftWaiting(waiting, entries) > 0,
+    kindWaits: waiting.some((each) => waitsForCount(reader.tokens, each)),
     heads,
     loose: loose >= 0 && !(said !== undefined && loose >= said.start && loose < said.end),
     pieceless: entries.every((each) => each.piece === undefined),

@@ -113,7 +113,11 @@ export const roles: readonly Role[] = [
   role('stepsister', 'stepsisters', 'stepsister, stepsisters, step sister, step sisters'),
   role('widow', 'widows', 'widow, widows'),
   role('widower', 'widowers', 'widower, widowers'),
-  role('groomswoman', 'groomswomen', 'groomswoman, groomswomen'),
+  role(
+    'groomswoman',
+    'groomswomen',
+    "groomswoman, groomswomen, grooms woman, grooms women, groom's woman, groom's women, groomslady, groomsladies, grooms lady, grooms ladies, groomsgirl, groomsgirls, grooms girl, grooms girls, groomsmaid, groomsmaids, grooms maid, grooms maids",
+  ),
   role('bridesman', 'bridesmen', 'bridesman, bridesmen'),
   role('best woman', 'best women', 'best woman, best women, best lady'),
   role('man of honour', 'men of honour', 'man of honour, men of honour'),
