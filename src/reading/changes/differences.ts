@@ -156,7 +156,11 @@ export const countDifference = (tokens: readonly Token[], index: number, end: nu
     // "10% extra bouts": how many that is, nobody has said.
     if (tokens[index - 1]?.number?.form === 'percent') return undefined;
     // "groom extra large bout" says its size; "2 extra large corsages" may be two more, or two of that size.
-    if (extraSize.in(tokens, index, Math.min(end, match.end + 1)) !== undefined) return { match };
+    if (extraSize.in(tokens, index, Math.min(end, match.end + 1)) !== undefined) {
+      // "12 extra large corsages at 40" orders them.
+      const priced = tokens.slice(match.end, end).some(({ number, text }) => number?.form === 'money' || /^(at|@|each)$/.test(text));
+      return priced && (tokens[index]?.number ?? tokens[index - 1]?.number) !== undefined ? undefined : { match };
+    }
     if (match.kept['p'] === undefined && moreOfOthers(tokens, index)) return undefined;
     // "lost 2 more, thats 5 lost now" tells of the work.
     if (sign > 0 && lost.test(tokens[index - 1]?.text ?? '')) return undefined;
