@@ -26,6 +26,7 @@ import { materialLeft } from './phrases/material-left.ts';
 import { materialSaid } from './phrases/material-said.ts';
 import { moreBesideWork } from './phrases/more-beside-work.ts';
 import { moreThenHome } from './phrases/more-then-home.ts';
+import { noneFinished } from './phrases/none-finished.ts';
 import { notKept } from './phrases/not-kept.ts';
 import { oneAtHand } from './phrases/one-at-hand.ts';
 import { onlyMade } from './phrases/only-made.ts';
@@ -76,6 +77,7 @@ export const phrases: readonly Phrase[] = [
   recountedWork,
   workDoubted,
   onlyMade,
+  noneFinished,
   moreThenHome,
   madeByDays,
   someInAMaterial,

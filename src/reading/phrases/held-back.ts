@@ -87,6 +87,7 @@ const thingsOf = (reader: Reader, part: Part, clauses: readonly Stretch[]): Stre
   return [{ start: clause.start, end }];
 };
 
+const caseClosed = /^in case ?(,|-|so|that's|thats|which|and|now|total|making)/i;
 const handing = /^(collected|collecting|collection|pickup|pick|picked|delivery|delivered|delivering)$/;
 const stretchesOf = (reader: Reader, part: Part): Stretch[] => {
   const { tokens } = reader;
@@ -127,7 +128,10 @@ const stretchesOf = (reader: Reader, part: Part): Stretch[] => {
   if (butNot.in(tokens, part.start, part.end) !== undefined) held.push(part);
   if (single && onlyNot.in(tokens, part.start, part.end) !== undefined) held.push(part);
   const supposed = supposing.in(tokens, part.start, part.end);
-  if (supposed !== undefined && politeIf.at(tokens, supposed.start, part.end) === undefined)
+  // "did 5 extra in case, so 45 total": nothing is supposed.
+  const inCase = /^(in )?case$/.test(tokens[supposed?.start ?? part.end]?.text ?? '') || tokens[supposed?.start ?? part.end]?.text === 'in';
+  const closed = inCase && caseClosed.test(reader.words(supposed?.start ?? 0, supposed?.end ?? 0));
+  if (supposed !== undefined && !closed && politeIf.at(tokens, supposed.start, part.end) === undefined)
     held.push({ start: supposed.start, end: part.end });
   return held;
 };

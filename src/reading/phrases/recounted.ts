@@ -14,7 +14,9 @@ const claims = [
   `${claimed} (that|earlier|before|yesterday|this morning|you)? ${have}{0,2} (already|just)? (made|done|finished|completed|boxed) ${some}`,
   `${claimed} (that|earlier|before|yesterday|this morning)? ${have}? ${some} (were|was|are|as|is|all)? ${worked}`,
 ].map((source) => pattern(source));
-const turn = pattern('(but|turns out|it turns out|only|actually|when|counted|recounted|counting|having counted|,|and it turns out|;|-)');
+const turn = pattern(
+  "(but|turns out|it turns out|only|actually|when|counted|recounted|counting|having counted|,|and it turns out|;|-|and (it's|its|it is|it was|there were|there was|that was|in fact|really|only))",
+);
 // "it's only thirteen", "there were nine in the box", "we've only got nineteen done".
 const recounted = pattern(
   "(it's|its|it was|it is|there's|there're|there are|there were|there was|that's|thats|i'd|we'd|i've|we've|i|we|is|was|are|were|have|had|got|made|make it|makes it|made it|only|just|actually|really|in fact) (only|just|actually|really|got|have|had|made|done|in fact){0,3} <m:count> (of them|of those|<q:piece>)? (done|made|finished|there|in the (box|tray|fridge|cooler|crate|boxes|trays)|in (total|all)|boxed|on the tray)?",
@@ -33,11 +35,24 @@ const findIn = ({ tokens }: Reader, part: Part): { count: number; from: number; 
   if ([n, m].some(({ number }) => number?.max !== undefined || number?.or !== undefined || number?.form !== 'plain')) return undefined;
   if (tokens.slice(said.start, part.end).some(({ text }) => another.test(text))) return undefined;
   const next = tokens[again.end];
-  if (again.end < part.end && next?.kind === 'word' && !/^(and|so|not|now|sorry|because|cos|as|after|oops|lol)$/.test(next.text))
+  if (
+    again.end < part.end &&
+    next?.kind === 'word' &&
+    !/^(and|so|not|now|sorry|because|cos|as|after|oops|lol|really|actually|tho|though|apologies|soz)$/.test(next.text)
+  )
     return undefined;
   const pieces = tokens.slice(part.start, part.end).flatMap(({ means }) => means['piece'] ?? []);
   if (new Set(pieces).size > 1) return undefined;
   return { count: amountOf(m), from: amountOf(n), kind: kindOf(p ?? q) };
+};
+
+const regrets = /^(sorry|soz|oops|whoops|apologies|wrong|wrongly|mistake|miscounted)$/;
+const putRight = /^(should|shud|shd|shld|shouldve|should've|should be|meant|mean|i meant|i mean|not|typo|instead|actually|make)$/;
+const regretted = ({ tokens }: Reader, { start, end }: Part): boolean => {
+  const words = tokens.slice(start, end);
+  const counts = words.filter(({ number, text }) => number?.form === 'plain' && text !== 'one').length;
+  if (words.some(({ text }) => putRight.test(text))) return false; // others read what they put right
+  return counts > 1 && words.some(({ text }) => regrets.test(text)) && firstIn(claims, tokens, start, end) !== undefined;
 };
 
 export const recountedWork: Phrase = {
@@ -47,6 +62,8 @@ export const recountedWork: Phrase = {
     claims.some((form) => form.might(reader.tokens))
       ? reader.untouched().flatMap((part) => {
           const read = part.asked ? undefined : findIn(reader, part);
+          // What was told and is put right by words nobody read is not what is made.
+          if (read === undefined && !part.asked && regretted(reader, part)) return [{ start: part.start, end: part.end, held: true }];
           return read === undefined
             ? []
             : [found(reader, part.start, part.end, [{ fact: 'change', what: 'made', to: read.count, from: read.from, ...read.kind }])];

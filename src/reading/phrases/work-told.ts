@@ -13,6 +13,7 @@ import { countsThenKinds } from '../progress/counts-then-kinds.ts';
 import { dropped } from '../progress/dropped.ts';
 import { inOrder } from '../progress/in-order.ts';
 import { lossThenCount } from '../progress/loss-then-count.ts';
+import { madeGoodStill } from '../progress/made-good-still.ts';
 import { onlyThoseLeft } from '../progress/only-those-left.ts';
 import { withoutRest } from '../progress/part-done.ts';
 import { stagesListed } from '../progress/stages-listed.ts';
@@ -101,6 +102,7 @@ const find = (reader: Reader): Finding[] => {
     ...bySeveral(reader),
     ...byTwo(reader),
     ...countsThenKinds(reader),
+    ...madeGoodStill(reader),
     ...lossThenCount(reader),
     ...dropped(reader),
     ...sumsBehind(reader),

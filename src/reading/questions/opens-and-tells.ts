@@ -18,6 +18,9 @@ const isDay = ({ tokens }: Reader, index: number): boolean => {
 const didLast = pattern(
   'did (the|my|our) (last|first|final|remaining|other|next) (of)? (the)? <count> (of)? (the|them)? (<material>)? (<piece>)?',
 );
+const didSome = pattern(
+  'did (another|a|quite a|some|just a|only a) (few|couple|handful|bunch|load|bit|lot|more|batch) (more|extra|of)? (<material>)? (<piece>)?',
+);
 const goesOn = /^(,|-|so|and|now|that's|thats|this|today|yesterday|last night|just|then|myself|before|after|but)$/;
 export const tells = (reader: Reader, index: number, part: Part): boolean => {
   const [first, second, third] = reader.tokens.slice(index, index + 3).map(({ text }) => text);
@@ -44,6 +47,8 @@ export const tells = (reader: Reader, index: number, part: Part): boolean => {
         : named.some(({ number, text }) => number?.form === 'ordinal' || /^(first|last)$/.test(text))
     )
       return true;
+  // "did a few more after you left so we're on 36"
+  if (!part.asked && didSome.at(reader.tokens, index, part.end) !== undefined) return true;
   // "did the mums' corsages, 2 of them"
   if (
     !part.asked &&

@@ -119,6 +119,9 @@ export const toldApart: Forms = [
     [
       'how many (<piece>)? (do|did|must|should) (we|i) (have|need|got)? (to)? (remake|redo|replace|rebuild) <any>{0,3}',
       `(are|is|have) (all|all the|the|those|my|our|both|any of the) <piece> (all|been|now|nearly)? (ready|done|made|finished|boxed|complete|completed|wired|taped) (yet|now|already)?`,
+      // "did I tell you 12 done or 20?"
+      `(did|have) (i|we|she|he|they) (already|just|not)? (tell|told|say|said|give|gave|put|log|logged|report|send|text) (you|u|it|that|them|down|in){0,2} (it was|that|as|we had|i had|had)? <count> (<piece>)? (are|were|as)? (done|made|finished|boxed|ready|complete|completed) (or (was it|is it)? <count>)? <any>{0,2}`,
+      `(was|is) (it|that) <count> (<piece>)? (done|made|finished|boxed|ready|complete|completed) or <count> <any>{0,2}`,
       `how (are|r) (we|you|u|things|they) (going|doing|getting on|looking|tracking|travelling) (on|with|for) (the|those|these|our|all the)? <any>{0,3}`,
       `(any|anything|many) (left|still)? (to go|to make|to do|to finish|outstanding|unmade|pending)`,
       `(where|what) (are)? (we|you|u) (at|up to) (with|on) (the|these|those|this|our)? <any>{0,3}`,

@@ -4,6 +4,7 @@ import { changed, type Token } from './token.ts';
 
 const told =
   /(^| )(done|made|finished|boxed|completed|wired|broke|broken|snapped|moved to|pushed to|changed to|pushed back|moved back|brought forward|got (thru|through)|(thats|that's|that is) another \d+|another \d+)( |$)|^((so|ok|right|and) )?(we're |were |i'm |im |we are |now )?(up to|now on|now at|on|at) \d+( \w+)?$/;
+const toMake = /(^| )\d+( \w+){0,2} (left|to go|to do)$/;
 const counted = /\d|(^| )(one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|dozen|\w+teen|twenty|thirty|forty|fifty)( |$)/;
 // What may come, or is itself asked, is not told.
 const open =
@@ -37,17 +38,38 @@ const words = (tokens: readonly Token[], from: number, step: 1 | -1, most: numbe
   return (step === 1 ? said : said.reverse()).join(' ');
 };
 
+// "14 bouts done, and is the wedding Saturday or Sunday?"
+const ofTheDay =
+  /^(so |and |but |now )?(is|are|was|when's|whens|which day|what (day|time|date)|who|where) (the |our |her |his |their |this |that )?(wedding|event|party|pickup|pick up|collection|delivery|ceremony|gala|ball|formal|prom|dinner|funeral|handover|is|it|they|we)( |$)/;
+// "14 bouts done and what time is pickup?": nothing but "and" between them.
+const joinedBy = /^(and|but|also)$/;
+
+const endsTold = /(^| )(done|made|finished|boxed|completed|wired|broke|broken|snapped)( now| so far| today)?$/;
+const isAsked = (tokens: readonly Token[], from: number): boolean => {
+  let index = from;
+  while (!isStop(tokens[index])) index += 1;
+  return tokens[index]?.text === '?';
+};
+
 /** The tokens with a full stop for the comma between what is told of the work and what is asked about it. */
 export const withQuestionsApart = (tokens: readonly Token[]): readonly Token[] =>
   tokens.map((token, index) => {
-    if (token.text !== ',' || tokens[index + 1]?.glued !== false || !asks.test(words(tokens, index + 1, 1, 4))) return token;
+    const joins = joinedBy.test(token.text) && tokens[index - 1]?.text !== ',';
+    if ((token.text !== ',' && !joins) || tokens[index + 1]?.glued !== false) return token;
+    const next = words(tokens, index + 1, 1, 5);
+    if (!asks.test(words(tokens, index + 1, 1, 4)) && !ofTheDay.test(next)) return token;
+    if (joins) {
+      const said = words(tokens, index - 1, -1, longest);
+      const tells = counted.test(said) && (endsTold.test(said) || toMake.test(said)) && !open.test(said);
+      return tells && isAsked(tokens, index) ? changed(token, { text: '.', kind: 'sign' }) : token;
+    }
     const before = words(tokens, index - 1, -1, longest);
     if (!counted.test(before)) return token;
     const after = words(tokens, index + 1, 1, 5);
     const isOrder =
       (ordered.test(before) && ofTheBench.test(after)) ||
       (ofTheirSum.test(words(tokens, index + 1, 1, longest)) && linesOnly.test(words(tokens, index - 1, -1, most)));
-    return (told.test(before) && !open.test(before)) ||
+    return ((told.test(before) || toMake.test(before)) && !open.test(before)) ||
       (putRight.test(before) && !/^(so |and |but |now )?(is|are|does|do|can|will|should) /.test(after)) ||
       isOrder
       ? changed(token, { text: '.' })
