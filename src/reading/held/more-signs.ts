@@ -63,6 +63,7 @@ export const aside = many([
   '(make|put|call) (it|that|them) <range>',
   '(add|cancel|drop|remove|take) <any>{0,3} <count> (<piece>)? (,)? (maybe|perhaps|possibly|if (they|she|he|the|bride|client|it|there|mum|more))',
   '<role> <range>',
+  '(<count>)? crown royal (mug|mugs|bottle|bottles|glass|glasses|whisky|whiskey|shots|bag|bags|cans|tin|tins)',
   // "12 bases at £2 each": what is bought or sold by itself, and no price of a piece.
   '(<count>)? (of)? (the|our|these)? (<piece>)? (bases|blanks|backs|backings|samples) (are|is|at|@|for|-|cost|now|come to|come in at){0,2} <money> <each>',
   '<count> to go (back|out|home|to|in|up|on|with|over|round|off|downstairs|upstairs)',

@@ -4,7 +4,6 @@ import { firstIn, pattern } from '../pattern.ts';
 import type { Finding, Phrase, Reader } from '../phrase.ts';
 import { didWord, doneWord } from '../progress/done-words.ts';
 import type { Part } from '../text/message.ts';
-import type { Token } from '../text/token.ts';
 
 const box = '(box|boxes|tray|trays|crate|crates|bag|bags)';
 const clock = '(at|by|@) (<time>|<plain>|noon|midday|lunch)';
@@ -55,9 +54,9 @@ const twoHours = pattern(
 );
 const hopes = /^(should|will|might|ought to|hope to|hoping to|aiming to|expect to|want to|ought|hope|hoping|aiming|expect|want)$/;
 const edge = /^(,|\.|;|-|so|and|but|we|i|it|all)$/;
-// "make it 28, 12 dropped": twelve of the order or of the bench? The new count stands.
+// "make it 28, 12 dropped": twelve of the order or of the bench?
 const droppedOut = pattern(
-  "((make|made|call) (it|that|them)|(new|the|our)? (count|total|number|order) (is|:|now){0,2}|(it's|its|now|down to|back to|we're|that's|thats){1,2}) (now|on|at)? <count> (<piece>)? (now)? (,|-|;|and|as|cos|because|since){1,2} <m:count> (of them|people|more|guests|have|has|got|just){0,2} (dropped|dropped out|dropped off|dropping|dropping out)",
+  "((make|made|call) (it|that|them)|(new|the|our)? (count|total|number|order) (is|:|now){0,2}|(it's|its|now|down to|back to|we're|that's|thats){1,2}) (now|on|at)? <count> (<piece>)? (now)? (,|-|;|and|as|cos|because|since){1,2} <count> (of them|people|more|guests|have|has|got|just){0,2} (dropped|dropped out|dropped off|dropping|dropping out)",
 );
 // "should be done by tea": not yet.
 const doneLater = pattern(
@@ -75,8 +74,7 @@ const doubtIn = (reader: Reader, { start, end, asked }: Part): Finding[] => {
   if (asked) return [];
   const { tokens } = reader;
   const out = droppedOut.in(tokens, start, end);
-  if (out !== undefined && finished.in(tokens, start, end) === undefined)
-    return [{ start: tokens.indexOf(out.kept['m'] as Token, out.start), end, held: true }];
+  if (out !== undefined && finished.in(tokens, start, end) === undefined) return [{ start, end, held: true }];
   const later = doneLater.in(tokens, start, end);
   if (later !== undefined && finished.in(tokens, start, later.start) !== undefined) return [{ start: later.start, end, held: true }];
   const hours = twoHours.in(tokens, start, end);

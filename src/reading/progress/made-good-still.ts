@@ -8,15 +8,16 @@ import { goneWrong, lossVerb } from './losses.ts';
 import { amountOf, kindOf } from './made-facts.ts';
 
 const lead = '(oops|whoops|argh|ugh|damn|oh|ok|so|,|we|i|had){0,3}';
-const lost = `((${lossVerb}) (another|about)? (<l:count>|one|a) (of them|of the)? (<material>)? (<k:piece>)?|(another)? (<l:count>|one) (of them|of the)? (<material>)? (<k:piece>)? (has|have|just|got|were|was|are){0,2} (${goneWrong}))`;
+const lost = `((${lossVerb}) (another|about)? (<l:count>|one|a) (of them|of the)? (<material>)? (<k:piece>)?|(another)? (<l:count>|one) (of them|of the)? (<material>)? (<k:piece>)? (has|have|just|got|were|was|are){0,2} (${goneWrong})) (on me|on us|overnight|in the (heat|van|fridge)|again|earlier|today|this morning)?`;
 const again =
   "(we|i|ive|we've|i've|have|just|already){0,2} (remade|redid|redone|rebuilt|replaced|rewired|fixed) (<a:count> of (them|those)|all <a:count>|<w:word> of them|<w:word>|that one)";
 const joint = '(,|-|;|and|but|then|so|n|&){0,2}';
 const leaves = "(we're|i'm|im|it's|its|that's|thats|we are|i am){0,1}";
 const forms = [
-  `${lead} ${lost} ${joint} ${again} ${joint} ${leaves} (still|now still|back) (on|at|to|up to)? <n:count> (of them)? (<material>)? (<p:piece>)? (are|all){0,1} (${doneWord})? (now|in all|in total|so far|lol){0,1}`,
+  `${lead} ${lost} ${joint} ${again} ${joint} ${leaves} (still|now still|back) (on|at|to|up to)? <n:count> (of them)? (<material>)? (<p:piece>)? (are|all){0,1} (${doneWord}|left|to go|to do|to make|left to do|left to make|still to do)? (now|in all|in total|so far|lol){0,1}`,
   `${lead} ${lost} ${joint} ${again} ${joint} ${leaves} <n:count> (of them)? (<material>)? (<p:piece>)? still (${doneWord})?`,
 ].map((source) => pattern(source));
+const toMake = /\b(left|to (go|do|make))( now| lol)?$/i;
 const them = /^(them|both|it|all|these|those)$/;
 
 const read = (reader: Reader, part: Part): Finding[] => {
@@ -34,7 +35,9 @@ const read = (reader: Reader, part: Part): Finding[] => {
     found(reader, part.start, part.end, [
       { fact: 'broke', count, ...kind },
       { fact: 'made', count, remade: true, ...kind },
-      { fact: 'made', count: amountOf(n), total: true, ...kindOf(p ?? k) },
+      toMake.test(reader.words(match.start, match.end))
+        ? { fact: 'left', count: amountOf(n), ...kindOf(p ?? k) }
+        : { fact: 'made', count: amountOf(n), total: true, ...kindOf(p ?? k) },
     ]),
   ];
 };

@@ -32,6 +32,7 @@ export const everydayAsked = (reader: Reader, start: number, end: number): boole
   otherThings.in(reader.tokens, start, end) !== undefined && mealTime.in(reader.tokens, start, end) === undefined;
 
 const tradeTags = ['piece', 'taxName', 'material'];
+const namesakes = /^(royal|inn|court|street|st|hotel|casino|pub|plaza)$/;
 const own = /^(my|your|her|his|ur)$/;
 const bodily = /^(wrist|wrists|hair|comb|combs|pocket|hairs)$/;
 
@@ -46,5 +47,6 @@ export const speaksOfTrade = (reader: Reader, start: number, end: number): boole
     const at = start + offset;
     if (token.means['piece'] === undefined) return true;
     const [before, after] = [reader.tokens[at - 1]?.text ?? '', reader.tokens[at + 1]?.text ?? ''];
+    if (token.text === 'crown' && namesakes.test(after)) return false; // "my crown royal mug"
     return !(own.test(before) && bodily.test(token.text)) && !sundryHeads.has(after);
   });

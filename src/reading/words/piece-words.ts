@@ -43,6 +43,6 @@ export const sundryHeads = new Set(
   pin, pins, magnet, magnets, box, boxes, bag, bags, wire, wires, tape, backing, backings, holder, holders, bracelet, bracelets, base,
   bases, band, bands, card, cards, ribbon, frame, frames, board, boards, glue, case, cases, elastic, elastics, stand, tray, trays,
   blanks, blank, recipe, order, workshop, class, mic, mics, mike, light, lights, lamp, tie, ties, dryer, brush, straighteners,
-  appointment, emoji, jewellery, jewelry, watch, pack, packs, pk, packet, packets, royal, mug, mugs, inn, street
+  appointment, emoji, jewellery, jewelry, watch, pack, packs, pk, packet, packets, mug, mugs
 `),
 );
