@@ -68,11 +68,16 @@ export const markers = [
   "now (is|are|at|it's|its|only|just|wants|want|need|want|going|be|down to|up to|to be|<count>|<money>|<material>)",
   'back (up|down|on|over|it|date|them)? (to|from|for) (<number>|<material>|<piece>|<weekday>|<month>|<tax>|<included>|<onTop>|the|our|a|how|what|original|normal|before|all|first|plan)',
   '(down|up|changed|dropped|gone|went|cut|bumped|moved|reduced|increased|revised|pushed|switched|shifted|shifting|moving|brought|raised|lowered|amended|trimmed|rescheduled|postponed|delayed|swapped|changing|switching|updated|goes|going|corrected) (up|down|out|back|forward|on|over|from|it|date|them)? (to|from|for)',
+  // "they shifted the date to the 26th"
+  '(moved|shifted|changed|pushed|switched|bumped|put|swapped|brought|slid) (the|their|our|her|his|that) (whole)? (date|day|wedding|event|party|ceremony|do|gala|thing|prom|function|reception) (back|forward|forwards|out|up|on|over)? (to|from)',
   '(same|as before|same again|same order|same as before|as above) (but|except|only|just|,|again|as (before|above|it|is|now|already|quoted|ever|agreed|you|the (order|quote)))', // "same as last time" is another job
   '(new|revised|updated|corrected|final|latest) (date|day|time|price|count|total|number|headcount|qty) (is|:|=|now)?',
   '(same price|same prices) (but|except|only)',
   '(change|swap|switch|amend|alter|update) ',
   '(has|have|had|got|been|date|event|wedding) (changed|moved|shifted|been moved|been changed|pushed|been pushed|rescheduled)',
+  'same (day|date) (,|but|-|just|only){1,2} (a)? <time> start', // "same day but 4pm start"
+  // "was 15 each, they've haggled to 14"
+  '(haggled|haggle|bargained|negotiated|beaten|beat|talked|knocked|argued) (me|us|him|her|them|it|that|the price|each)? (down|back)? to (<amount>)',
   '(went|gone|go|goes|bumped|put|moved|up|going|raised|increased|jumped) <upTo>',
   '(now|after all|in the end)',
 ].map((source) => pattern(source));

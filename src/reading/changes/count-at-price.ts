@@ -1,5 +1,6 @@
 // So many at a price taken back for so many at another: "16 at 12 not 14 at 12", "should be 20 at 15 instead of 18 at 14". Neither is an hour.
 
+import type { PieceKind } from '../../handbook/pieces.ts';
 import { currencyFields } from '../order/read-order.ts';
 import { firstAt, pattern } from '../pattern.ts';
 import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
@@ -7,12 +8,12 @@ import type { Part } from '../text/message.ts';
 import { isNumber } from '../text/token.ts';
 import { bareWords } from './change-words.ts';
 
-const now = '<a:count> (of them)? (at|@) <p:amount> (<each>)?';
-const before = '<b:count> (of them)? (at|@) <q:amount> (<each>)?';
+const now = '<a:count> (of them|<l:piece>)? (at|@) <p:amount> (<each>)?';
+const before = '<b:count> (of them|<k:piece>)? (at|@) <q:amount> (<each>)?';
 const forms = [
   `${now} (,|-)? (and)? (not|rather than|instead of|no longer) ${before}`,
   `(not|instead of) ${before} (,|-|but|its|it's|make it){0,2} ${now}`,
-  `${before} (was|is)? (,|-)? (should be|should've been|should have been|should read|is now|now|wrong,|meant) ${now}`,
+  `${before} (was|is)? (,|-)? (it's|its|they're|and|but)? (should be|should've been|should have been|should read|is now|now|wrong,|meant) ${now}`,
 ].map((source) => pattern(source));
 const countedAt = pattern('<count> (at|@) <plain>');
 
@@ -32,9 +33,13 @@ export const countAtPrice = (reader: Reader, part: Part): Finding | undefined =>
     return undefined;
   const [a, b, p, q] = ['a', 'b', 'p', 'q'].map((name) => match.kept[name]?.number);
   if (a === undefined || b === undefined || p === undefined || q === undefined) return undefined;
+  const kinds = new Set([match.kept['k'], match.kept['l']].flatMap((token) => (token?.means['piece'] ?? []) as PieceKind | []));
+  const [kind] = kinds;
+  const piece = kind === undefined || kind === 'unspecified' ? {} : { piece: kind };
   const facts: Unworded[] = [];
-  if (a.amount !== b.amount) facts.push({ fact: 'change', what: 'count', to: Number(a.amount), from: Number(b.amount) });
-  if (p.amount !== q.amount) facts.push({ fact: 'change', what: 'price', to: p.amount, from: q.amount, per: 'each', ...currencyFields(p) });
-  const sure = [a, b, p, q].every(({ max, or }) => max === undefined && or === undefined) && facts.length > 0;
+  if (a.amount !== b.amount) facts.push({ fact: 'change', what: 'count', to: Number(a.amount), from: Number(b.amount), ...piece });
+  if (p.amount !== q.amount)
+    facts.push({ fact: 'change', what: 'price', to: p.amount, from: q.amount, per: 'each', ...currencyFields(p), ...piece });
+  const sure = [a, b, p, q].every(({ max, or }) => max === undefined && or === undefined) && facts.length > 0 && kinds.size < 2;
   return sure ? found(reader, part.start, part.end, facts) : { start: part.start, end: part.end, held: true };
 };

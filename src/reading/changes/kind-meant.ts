@@ -13,6 +13,10 @@ const forms = [
   `${lead} (they|those|these|it|them|that|all of them) (all)? (should|need to|needs to|have to|must|were meant to|are meant to|are supposed to|were supposed to|ought to) (all|have)? (be|been) (the|all)? <b:piece> <filler>{0,5} (,)? ${other} ${ends}`,
   `${lead} (that's|thats|that is|its|it's|those are|they're|theyre|make that) (the|meant to be)? <m:count> <b:piece> (,|-)? ${other} ${ends}`,
 ].map((source) => pattern(source));
+// "all 8 corsages on that order should have said bouts": the first kind was never meant.
+const saidWrong = pattern(
+  `${lead} (where it (says|said))? (all|both|the|those|these|my|our|that|of){0,3} (<n:count>)? (of)? (the|those)? <c:piece> ((i|we) (put|wrote|typed|said|gave you|ordered|sent))? ((on|in) (that|the|this|my|our|her|last) (<word>)? (order|list|quote|message|sheet|email|text|note|form))? (,|-|it)? (should|shoulda|should've|shouldve|shld|were meant to|was meant to|are meant to|were supposed to|are supposed to|ought to) (have|of|all|actually|really){0,2} (be|been|say|said|read|been down as|be down as|been put as) (the|as)? <b:piece> ${ends}`,
+);
 
 const taken = ({ c, w }: Readonly<Record<string, Token>>): PieceKind | undefined => {
   const said = w?.text ?? '';
@@ -20,8 +24,30 @@ const taken = ({ c, w }: Readonly<Record<string, Token>>): PieceKind | undefined
   return /^wrists?$/.test(said) ? 'wrist corsage' : (c?.means['piece'] as PieceKind | undefined);
 };
 
+const neverMeant = (reader: Reader, part: Part): Finding | undefined => {
+  const match = saidWrong.might(reader.tokens) ? saidWrong.at(reader.tokens, part.start, part.end) : undefined;
+  if (match?.end !== part.end) return undefined;
+  const { b, c, n } = match.kept;
+  const [from, to] = [c?.means['piece'], b?.means['piece']] as [PieceKind | undefined, PieceKind | undefined];
+  if (from === undefined || to === undefined || from === to || [from, to].includes('unspecified')) return undefined;
+  if (n === undefined) return found(reader, part.start, part.end, [{ fact: 'change', what: 'piece', from, to, piece: from }]);
+  if (n.number?.max !== undefined || n.number?.or !== undefined) return undefined;
+  // "8 corsages should be bouts" may be eight of more, and bouts that are there already stay.
+  const all = reader.tokens
+    .slice(part.start, reader.tokens.indexOf(n, part.start))
+    .some(({ text }) => /^(all|the|those|these|both|our|my)$/.test(text));
+  const count = Number(n.number?.amount);
+  const only = all && !reader.context.pieces.includes(to);
+  return found(reader, part.start, part.end, [
+    only ? { fact: 'change', what: 'count', to: count, piece: to } : { fact: 'change', what: 'count', by: count, piece: to },
+    all ? { fact: 'change', what: 'count', to: 0, from: count, piece: from } : { fact: 'change', what: 'count', by: -count, piece: from },
+  ]);
+};
+
 /** The kind meant in place of another, with how many where that is said. */
 export const kindMeant = (reader: Reader, part: Part): Finding | undefined => {
+  const wrong = neverMeant(reader, part);
+  if (wrong !== undefined) return wrong;
   const match = firstAt(forms, reader.tokens, part.start, part.end);
   if (match?.end !== part.end) return undefined;
   const { b, m, n } = match.kept;

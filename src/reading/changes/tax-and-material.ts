@@ -46,7 +46,20 @@ export const taxChange = (reader: Reader, part: Part, zones: Zones): Unworded[] 
       if (tax.fact.basis === 'included') return [{ fact: 'change', what: 'tax', to: 'on top', from: 'included' }];
     }
   }
-  return [];
+  return behindOld(reader, zones);
+};
+
+// "its 60 each not 55 inc vat": said last, it holds for the new price too.
+const behindOld = (reader: Reader, zones: Zones): Unworded[] => {
+  const [start, end] = zones.old.at(-1) ?? [0, 0];
+  const at = firstWhere(reader.tokens, start, end, ({ number }) => number?.form === 'money' || number?.form === 'plain') + 1;
+  const priced = zones.fresh.some(([from, to]) =>
+    reader.tokens.slice(from, to).some(({ means, number }) => number?.form === 'money' || means['each'] !== undefined),
+  );
+  if (at < 1 || !priced) return [];
+  const tax = taxAt(reader, reader.tokens[at]?.means['each'] === undefined ? at : at + 1);
+  if (tax === undefined || tax.match.end !== end) return [];
+  return [{ fact: 'change', what: 'tax', to: tax.fact.basis, ...(tax.fact.name === undefined ? {} : { name: tax.fact.name }) }];
 };
 
 const tokensSay = (reader: Reader, from: number, to: number, words: RegExp): boolean =>

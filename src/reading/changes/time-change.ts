@@ -71,13 +71,20 @@ const passive = pattern(
 const ofOthers = ({ tokens }: Reader, { start, end }: Part): boolean => {
   const words = tokens.slice(start, end).filter(({ kind, number }) => kind === 'word' && number === undefined);
   const plain = (token: Token): string => token.text.replace(/'s$/, '');
-  if (words.some((token) => besides.test(plain(token))) || starter.in(tokens, start, end) !== undefined) return true;
+  const bumps = (token: Token, at: number): boolean =>
+    token.text === 'bump' && /^(it|that|us|them|things)$/.test(words[at + 1]?.text ?? '');
+  if (words.some((token, at) => besides.test(plain(token)) && !bumps(token, at)) || starter.in(tokens, start, end) !== undefined)
+    return true;
   if (movesForm.in(tokens, start, end) !== undefined) return false;
   const first = firstWhere(tokens, start, end, (token) => token.number !== undefined);
   const subject = tokens.slice(start, first < 0 ? end : first).filter(({ kind }) => kind === 'word');
   if (subject.some((token) => ofEvent.test(plain(token)) || isOccasion(token.text))) return false;
   const known = (token: Token): boolean =>
-    bareWords.has(plain(token)) || timeWords.test(plain(token)) || isOccasion(token.text) || mover.test(plain(token));
+    bareWords.has(plain(token)) ||
+    timeWords.test(plain(token)) ||
+    isOccasion(token.text) ||
+    mover.test(plain(token)) ||
+    /^(same|still|day|date|place)$/.test(plain(token));
   return subject.some((token) => !known(token) && token.means['weekday'] === undefined);
 };
 

@@ -63,7 +63,12 @@ const turnsAt = (tokens: readonly Token[], start: number, end: number): number |
 // "was 18 bouts, now 20": what it was ends where "now" begins.
 const wasAndNow = (tokens: readonly Token[], start: number, end: number): Zones | undefined => {
   const was = firstWhere(tokens, start, end, (token) => /^(was|were)$/.test(token.text));
-  const now = was < 0 ? -1 : firstWhere(tokens, was + 1, end, (token) => /^(now|moved|brought|pushed|bumped|shifted)$/.test(token.text));
+  const now =
+    was < 0
+      ? -1
+      : firstWhere(tokens, was + 1, end, (token) =>
+          /^(now|moved|brought|pushed|bumped|shifted|haggled|bargained|negotiated|beaten|talked|knocked)$/.test(token.text),
+        );
   if (now < 0 || wasSupposed.at(tokens, was, end) !== undefined) return undefined;
   if (!tokens.slice(was, now).some(comparable) || !tokens.slice(now, end).some(comparable)) return undefined;
   return {
@@ -137,8 +142,9 @@ const saidAndSo = (tokens: readonly Token[], start: number, end: number): Zones 
 
 // "VAT is included, not on top": a basis in words that mean one only beside another.
 const otherBasis = (tokens: readonly Token[], start: number, index: number, from: number, to: number): boolean =>
-  /^(on top|in|extra|added|added on|outside|inside)$/.test(textOf(tokens, from, to)) &&
-  tokens.slice(start, index).some((token) => token.means['included'] !== undefined || token.means['onTop'] !== undefined);
+  /^(on top|in|extra|added|added on|outside|inside|(with|without|after|before|in|on top of)( it| tax| that)?)$/.test(
+    textOf(tokens, from, to),
+  ) && tokens.slice(start, index).some((token) => token.means['included'] !== undefined || token.means['onTop'] !== undefined);
 
 // Several ask for the zones of the same stretch one after another.
 let last: { readonly tokens: readonly Token[]; readonly start: number; readonly end: number; readonly zones: Zones } | undefined;

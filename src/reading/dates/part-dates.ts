@@ -31,6 +31,17 @@ const monthFollows = pattern(
 );
 const weekdayBehind = pattern('(,|-|\\(|is|which is|being)? (a|the|it is a)? <w:weekday> (\\))?');
 
+// "end of feb" is not its first saturday; a fortnight has two to choose from.
+const inPart = (words: readonly Token[], days: readonly Day[]): readonly Day[] => {
+  const says = (part: RegExp): boolean => words.some(({ text }) => part.test(text));
+  const last = says(/^(end|end of|late)$/)
+    ? days.slice(-2)
+    : says(/^(early|start|beginning|start of|beginning of)$/)
+      ? days.slice(0, 2)
+      : days;
+  return days.length > 2 ? last : days;
+};
+
 export const vague = (tokens: readonly Token[], index: number, context: ReadingContext): DateRead | undefined => {
   const month =
     vagueMonth.at(tokens, index, tokens.length) ??
@@ -43,7 +54,8 @@ export const vague = (tokens: readonly Token[], index: number, context: ReadingC
     const read = several(index, month.end, context, (year) => weekdaysOfMonth(year, monthOfToken(month.kept['m']), 6));
     const [day] = read?.days ?? [];
     if (read === undefined || day === undefined) return undefined;
-    return { ...read, relative: true, within: monthFrom(context, monthOf(day), yearOf(day)) };
+    const days = inPart(tokens.slice(index, month.end), read.days);
+    return { ...read, days, relative: true, within: monthFrom(context, monthOf(day), yearOf(day)) };
   }
   const far = monthOfYear.at(tokens, index, tokens.length);
   const farYear = yearFrom(far?.kept['y'], tokens);

@@ -6,7 +6,7 @@ import type { Part, Stretch } from '../text/message.ts';
 import type { Token } from '../text/token.ts';
 import { isOccasion } from '../words/occasion-words.ts';
 
-const tooth = /^(dentists?|dentist's|dental|orthodontist|tooth|teeth|molars?|fillings|veneers|root canals?)$/;
+const tooth = /^((my )?dentists?|(my )?dentist's|dental|orthodontist|tooth|teeth|molars?|fillings|veneers|root canals?)$/;
 const atVet = [
   '(vet|vets) (just|now|has|have|had|also|only){0,2} (say|says|said|reckon|reckons|thinks|quoted|quotes|found|rang|wants)',
   "(at|from|by|to) (the|my|our)? (vet|vet's|vets|my dentist)",
@@ -28,7 +28,7 @@ export const teethStretches = ({ tokens }: Reader, { start, end }: Part): Stretc
 };
 
 const bill = pattern(
-  "(dentist|dentists|dentist's|orthodontist|dental) (just|now|has|is|have|had|also|only|bill|surgery|lady|guy|reckons){0,2} (wants|want|says|said|say|quoted|quotes|quoting|charges|charging|charged|asked|asking|costs|cost|is|was|bill|told me|thinks)",
+  "(dentist|my dentist|dentists|dentist's|orthodontist|dental) (just|now|has|is|have|had|also|only|bill|surgery|lady|guy|reckons){0,2} (wants|want|says|said|say|quoted|quotes|quoting|charges|charging|charged|asked|asking|costs|cost|is|was|bill|told me|thinks)",
 );
 const manyCrowns = 5; // are no one's teeth
 /** A crown that is surely a tooth's, whatever else is said beside it: "getting a crown thursday, dentist wants $1,650". "6 crowns done, off to the dentist at 3" are flowers. */

@@ -17,6 +17,7 @@ import { kindNotKind } from '../changes/kind-not-kind.ts';
 import { kindStill } from '../changes/kind-still.ts';
 import { kindsNow } from '../changes/kinds-now.ts';
 import { besidePrice } from '../changes/kinds-priced.ts';
+import { kindsWithOld } from '../changes/kinds-with-old.ts';
 import { onlyLoss } from '../changes/loss-told.ts';
 import { nowCountOrPrice } from '../changes/now-count-or-price.ts';
 import { isOfSome } from '../changes/of-some.ts';
@@ -76,6 +77,8 @@ const doubted = pattern('\\? or (maybe|just|even|at)? <amount>');
 const ofStems = pattern(
   '(<piece>|each|every) (<any>){0,4} <count> (of)? <u:unlisted> (now)? (,|-)? (not|instead of|instead|rather than|was) (<any>)? <plain>',
 );
+// "put R5 on every buttonhole please, wire went up": courtesy or the reason follows.
+const whyBehind = /^(,|-|please|pls|plz|thanks|ta|now|cos|coz|because|as|since|cause)$/;
 const readPart = (reader: Reader, part: Part): Finding[] => {
   const { tokens } = reader;
   const stretch = tokens.slice(part.start, part.end);
@@ -90,6 +93,8 @@ const readPart = (reader: Reader, part: Part): Finding[] => {
   const basis = basisOfOrder(tokens, part.start, part.end);
   if (basis !== undefined && !anyIn(markers, tokens, part.start, basis)) return [];
   if (isOfSome(reader, part)) return [{ start: part.start, end: part.end, held: true }];
+  const withOld = kindsWithOld(reader, part);
+  if (withOld !== undefined) return [withOld];
   const two = twoPutRight(reader, part, (own) => readPart(reader, own));
   if (two !== undefined) return [...two];
   const either =
@@ -134,7 +139,8 @@ const readPart = (reader: Reader, part: Part): Finding[] => {
   if (stems !== undefined && !usualWords.has(stems.text)) return [{ start: part.start, end: part.end, held: true }];
   // "add $2 to each, roses went up"
   const dearer = goods ? priceDifference(tokens, from, part.end) : undefined;
-  if (dearer !== undefined && tokens[dearer.match.end]?.text === ',') return [found(reader, from, dearer.match.end, [dearer.fact])];
+  if (dearer !== undefined && whyBehind.test(tokens[dearer.match.end]?.text ?? ''))
+    return [found(reader, from, dearer.match.end, [dearer.fact])];
   if (goods) return [];
   if (
     doneAt === undefined ||

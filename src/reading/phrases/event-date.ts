@@ -11,6 +11,7 @@ import { vetoes } from '../dates/date-words.ts';
 import { dayBefore } from '../dates/day-before.ts';
 import { dayToCome } from '../dates/day-to-come.ts';
 import { dayOfOthers, tellsOwnDay } from '../dates/days-of-others.ts';
+import { handedOverAt, isHandOverHour, namesOccasion } from '../dates/hand-over-hour.ts';
 import { isHandsDay, isHandsHour } from '../dates/hands-there.ts';
 import { timeAhead } from '../dates/hour-ahead.ts';
 import { isCompound, isLed, namesEvent } from '../dates/leads.ts';
@@ -157,10 +158,14 @@ const find = (reader: Reader): Finding[] => {
   const behind = (read: DateRead, index: number): boolean =>
     (day.filter((each) => each.end <= index).at(-1) ?? day[0])?.days[0] === read.days[0];
   const told = day.length === 0 ? [] : timesNear(reader, day, sure).filter((time) => !ofOther(time.start) && !ofOther(time.end - 1));
+  const hoursOf = (read: DateRead): readonly TimeRead[] => told.filter((time) => behind(read, time.start) && behind(read, time.end - 1));
+  const apart = told.length > 0 && namesOccasion(reader);
+  const handed = (read: DateRead): TimeRead | undefined =>
+    apart && ofWhat(reader, read) === undefined ? hoursOf(read).find((time) => isHandOverHour(reader, time)) : undefined;
   const timeOf = (read: DateRead): TimeRead | undefined =>
     mainHour(
       reader,
-      told.filter((time) => behind(read, time.start) && behind(read, time.end - 1)),
+      hoursOf(read).filter((time) => handed(read) === undefined || !isHandOverHour(reader, time)),
     );
   const times = new Map(day.map((read) => [read, timeOf(read)] as const));
   const fact =
@@ -177,7 +182,7 @@ const find = (reader: Reader): Finding[] => {
         ...(read.orderAssumed === true ? { orderAssumed: true } : {}),
       };
     };
-  const hoursTaken = [...times.values()].flatMap((time) =>
+  const hoursTaken = [...times.values(), ...day.map(handed)].flatMap((time) =>
     time === undefined ? [] : [{ start: time.start, end: endOfHours(reader.tokens, time.end) }],
   );
   const events = day.filter((read) => ofWhat(reader, read) === undefined);
@@ -194,7 +199,9 @@ const find = (reader: Reader): Finding[] => {
     const own = (date: Day): Unworded => fact(first.days.includes(date) ? first : second)(date);
     return [{ ...dateOutcome(reader, both, own), ...takenByBoth(reader, first, second) }, ...hoursTaken];
   }
-  const findings: Finding[] = day.filter((read) => read !== second).map((read) => dateOutcome(reader, read, fact(read)));
+  const findings: Finding[] = day
+    .filter((read) => read !== second)
+    .map((read) => handedOverAt(dateOutcome(reader, read, fact(read)), handed(read)));
   if (day.length > 0) findings.push(...also.map(({ start, end }) => ({ start, end })));
   return [...findings, ...hoursTaken];
 };

@@ -49,7 +49,10 @@ const kindAt = (reader: Reader, index: number): PieceKind | undefined => {
 };
 
 // "lose the dried, bouts to be fresh", "scrap dried for the corsages, fresh": what stands behind either, or the one kind between them.
+const onKind = pattern('(on|for|in|with) (the|all the|all|our|both|both the)? (<n:count>)? <p:piece>'); // "swap fresh for dried on the crowns"
 const kindOf = (reader: Reader, old: number, fresh: number): PieceKind | undefined => {
+  const behind = onKind.at(reader.tokens, Math.max(old, fresh) + 1, reader.tokens.length)?.kept['p']?.means['piece'];
+  if (behind !== undefined && behind !== 'unspecified') return behind as PieceKind;
   const between = new Set<PieceKind>();
   for (let at = Math.min(old, fresh) + 1; at < Math.max(old, fresh); at++) {
     const kind = kindAt(reader, at);
@@ -88,8 +91,17 @@ const find = (reader: Reader): Finding[] => {
       const fact = { fact: 'change', what: 'material', to, from, piece: kindAt(reader, ahead) as PieceKind } as const;
       return reader.free(ahead) ? [found(reader, ahead, match.end, [fact])] : [];
     }
-    const takes = [...Array.from({ length: match.end - match.start }, (_, at) => match.start + at), fresh];
-    const [start, end] = [Math.min(match.start, fresh), Math.max(match.end, fresh + 1)];
+    const last = Math.max(match.end - 1, fresh);
+    const kind = onKind.at(tokens, last + 1, tokens.length);
+    const on = kind?.end ?? last + 1;
+    // "swap fresh for dried on 6 crowns": of how many?
+    if (kind?.kept['n'] !== undefined) return [{ start: Math.min(match.start, fresh), end: on, held: true }];
+    const takes = [
+      ...Array.from({ length: match.end - match.start }, (_, at) => match.start + at),
+      fresh,
+      ...Array.from({ length: on - last - 1 }, (_, at) => last + 1 + at),
+    ];
+    const [start, end] = [Math.min(match.start, fresh), on];
     if (takes.some((at) => !reader.free(at))) continue;
     return [
       found(

@@ -39,6 +39,8 @@ const find = (reader: Reader): Finding[] => {
       // "ceremony at 0930", "sat feb 20 11a"
       const code = reader.tokens[index]?.number?.form === 'code';
       if (code && (hourRunTogether(reader.tokens, index) ?? clippedHour(reader.tokens, index)) !== undefined) continue;
+      // "out the door 9am": when they leave.
+      if (reader.tokens[index]?.text === 'door' && reader.tokens[index - 2]?.text === 'out') continue;
       // "prom order: 3 bouts" counts bouts.
       const next = reader.tokens[match.end];
       // "75 bouts, unit 7.80 eur" prices a unit; "unit 4" is a place.

@@ -189,6 +189,8 @@ const another = (reader: Reader, stretch: Stretch): Change | undefined => {
   const end = reader.tokens[stretch.end - 1]?.means['each'] === undefined ? stretch.end : stretch.end - 1;
   if (verb === undefined) return undefined;
   const number = reader.tokens[end - 1]?.number;
+  // "do roses at 2.50 each" may be what one costs.
+  if (number !== undefined && (/[.,]/.test(number.amount) || /^(at|@)$/.test(reader.tokens[end - 2]?.text ?? ''))) return undefined;
   const ingredient = goodsNamed(reader, verb.end, end - 1);
   if (number?.form === 'plain' && number.max === undefined && ingredient !== undefined)
     return { fact: 'recipe', lines: [{ ingredient, stems: Number(number.amount) }], adds: true };

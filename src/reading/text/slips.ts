@@ -8,7 +8,16 @@ import { wordsOfTheirOwn } from '../words/words-of-their-own.ts';
 
 const numbers = wordList('eleven, twelve, fifteen, twenty, thirty, forty, fifty, sixty, seventy, eighty, ninety, hundred, thousand');
 // Too short, or a slip of two words, and only one of them likely.
-const often: Readonly<Record<string, string>> = { teh: 'the', hte: 'the', adn: 'and', yuo: 'you', wiht: 'with', tiem: 'time' };
+const often: Readonly<Record<string, string>> = {
+  teh: 'the',
+  hte: 'the',
+  adn: 'and',
+  yuo: 'you',
+  wiht: 'with',
+  tiem: 'time',
+  pluss: 'plus',
+  taxx: 'tax',
+};
 
 // Words with the same letters weigh the same, so a slip is sought among few.
 const weigh = (word: string): number => {

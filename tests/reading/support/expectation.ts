@@ -197,7 +197,7 @@ const fields = (facts: readonly Fact[]): Record<string, unknown> => {
       of(facts, 'material')[0]?.material ??
       line.find((fact) => fact.material !== undefined)?.material,
     date: date?.date ?? (change('date')?.to as string | undefined) ?? crew?.date ?? question?.date,
-    time: date?.time ?? change('time')?.to,
+    time: date?.time ?? change('time')?.to ?? of(facts, 'date').find((fact) => fact.of === 'hand over')?.time,
     made: number(counted[0]?.count ?? change('made')?.to),
     madeType: (counted[0] ?? made[0])?.piece ?? change('made')?.piece,
     madePieces: counted.map((fact) => ({ type: fact.piece ?? 'unspecified', count: fact.count })),
