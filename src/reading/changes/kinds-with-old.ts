@@ -15,7 +15,9 @@ const priced = pattern(
   `(the|our)? <p:piece> (are|is|at|now|to be|should be|:|@){0,2} <n:amount> (<each>)? (now)? (not|rather than|instead of|and not|was|were|up from|down from|from) <m:amount> (<each>)? ${joint}`,
 );
 const counted = pattern(`<n:count> (<material>)? <p:piece> ${joint}`);
-const before = pattern('(now|in all|total)? (,|-|\\()? (down|up)? (from|was|were|not|instead of|rather than|used to be|it was)');
+const before = pattern(
+  '(now|in all|total|done|made|finished|boxed|left)? (,|-|\\()? (down|up)? (from|was|were|not|instead of|rather than|used to be|it was)',
+);
 const old = pattern(`<x:plain> ${joint} (respectively|before|earlier|\\)){0,2}`);
 const most = 6;
 
@@ -60,7 +62,10 @@ const countsAnew = (reader: Reader, start: number, end: number): readonly Unword
   // The list takes the comma behind it.
   const marker = before.at(tokens, from, end);
   if (items.length < 2 || marker === undefined || !allApart(items.map(kindOf))) return undefined;
+  // "22 bouts 7 corsages done, was 24 and 8" counts work, of two kinds at once.
+  const ofWork = /^(done|made|finished|boxed|left)$/.test(tokens[marker.start]?.text ?? '');
   const olds = listOf(old, tokens, marker.end, end);
+  if (ofWork && olds.length > 0) return [];
   const numbers = items.map(({ kept }, at) => [kept['n']?.number, olds[at]?.kept['x']?.number] as const);
   // "22 bouts 7 corsages, down from 24": which of them it was is not said.
   const short = olds.length > 0 && olds.length < items.length && tokens[marker.end - 1]?.text === 'from';

@@ -19,10 +19,20 @@ const handsAt = ({ tokens }: Reader, index: number): boolean => {
   return handing.test(text) || (Object.hasOwn(particles, text) && particles[text]?.test(tokens[index - 1]?.text ?? '') === true);
 };
 
+const wordAhead = ({ tokens }: Reader, start: number): number => {
+  let index = start - 1;
+  while (index >= 0 && start - index < 4 && between.test(tokens[index]?.text ?? '')) index -= 1;
+  return index;
+};
+
+const ofOthers = /^(dress|dresses|suit|suits|cake|wholesale|wholesaler|stock|ribbon|van|chairs|hire|rose|roses|hair|makeup)$/;
+/** "wedding 13 feb, rose delivery 7am": what comes in is neither the event's hour nor what goes out. */
+export const isOthersDelivery = (reader: Reader, { start }: TimeRead): boolean =>
+  [start, wordAhead(reader, start)].some((at) => handsAt(reader, at) && ofOthers.test(reader.tokens[at - 1]?.text ?? ''));
+
 /** Whether an hour is that of handing over. */
 export const isHandOverHour = (reader: Reader, { start, end }: TimeRead): boolean => {
-  let index = start - 1;
-  while (index >= 0 && start - index < 4 && between.test(reader.tokens[index]?.text ?? '')) index -= 1;
+  const index = wordAhead(reader, start);
   if (handsAt(reader, start) || handsAt(reader, index)) return true;
   // "3pm pickup"; the hour of "ceremony 2pm pickup 9am" is the ceremony's.
   const next = reader.tokens[end + 1];

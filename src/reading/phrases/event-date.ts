@@ -11,7 +11,7 @@ import { vetoes } from '../dates/date-words.ts';
 import { dayBefore } from '../dates/day-before.ts';
 import { dayToCome } from '../dates/day-to-come.ts';
 import { dayOfOthers, tellsOwnDay } from '../dates/days-of-others.ts';
-import { handedOverAt, isHandOverHour, namesOccasion } from '../dates/hand-over-hour.ts';
+import { handedOverAt, isHandOverHour, isOthersDelivery, namesOccasion } from '../dates/hand-over-hour.ts';
 import { isHandsDay, isHandsHour } from '../dates/hands-there.ts';
 import { timeAhead } from '../dates/hour-ahead.ts';
 import { isCompound, isLed, namesEvent } from '../dates/leads.ts';
@@ -157,7 +157,10 @@ const find = (reader: Reader): Finding[] => {
   // "hand over fri 12 march at 4, wedding saturday at 2": of several days each has the hour behind it.
   const behind = (read: DateRead, index: number): boolean =>
     (day.filter((each) => each.end <= index).at(-1) ?? day[0])?.days[0] === read.days[0];
-  const told = day.length === 0 ? [] : timesNear(reader, day, sure).filter((time) => !ofOther(time.start) && !ofOther(time.end - 1));
+  const told =
+    day.length === 0
+      ? []
+      : timesNear(reader, day, sure).filter((time) => !ofOther(time.start) && !ofOther(time.end - 1) && !isOthersDelivery(reader, time));
   const hoursOf = (read: DateRead): readonly TimeRead[] => told.filter((time) => behind(read, time.start) && behind(read, time.end - 1));
   const apart = told.length > 0 && namesOccasion(reader);
   const handed = (read: DateRead): TimeRead | undefined =>
