@@ -94,6 +94,8 @@ export const priceDifference = (tokens: readonly Token[], index: number, end: nu
     if (next?.means['ingredient'] !== undefined || next?.means['pack'] !== undefined) continue;
     // "reduce the rate by 2 an hour": a wage.
     if (/^(an|per|ph|p|\/|hourly|hour|hr)$/.test(next?.text ?? '')) continue;
+    // "20 bouts £320 less 10%": what is taken off stands behind.
+    if (next?.number?.form === 'percent' && words.at(-1) === 'less') continue;
     // "3 less than the crowns", "2 more than quoted"
     if (next?.text === 'than') continue;
     return {

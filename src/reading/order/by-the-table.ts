@@ -1,7 +1,7 @@
 // Pieces for people counted by the table: "2 tables of 8, a buttonhole each" is sixteen. Where the tables are not all told alike, nothing is counted.
 
 import type { PieceKind } from '../../handbook/pieces.ts';
-import { beginsAt, type Match, pattern } from '../pattern.ts';
+import { beginsAt, beginsIn, firstIn, type Match, pattern } from '../pattern.ts';
 import type { Finding, Reader, Unworded } from '../phrase.ts';
 import { found } from '../phrase.ts';
 import type { Token } from '../text/token.ts';
@@ -30,6 +30,22 @@ const making = pattern(
   `${groups} ${link} (each|everyone|all|they|who)? (guest|person|one|of them|all|each)? (makes|making|make|made|to make|will make) ${some} <word>{0,1} <piece> (${forAll})?`,
 );
 
+// "each makes a corsage, $65 pp", "2 groups of 7 making crowns, 50 pp": what those pay who come to make one, and no price of a piece.
+const workshop = [
+  pattern(
+    '(each|everyone|everybody|they|all) (guest|person|one|girl|lady|student|of them|all|each)? (makes|making|make|to make|will make) (a|an|one|1|their|their own) <word>{0,1} <piece> (each)? (,|-|:|;|at|@|for){0,2} <amount> <each>',
+  ),
+  pattern(
+    '(<role>|<bench>|people|ppl|guests|girls|ladies|students|<n:count>) (each|all|who)? (making|make|to make|will make) (a|an|one|1|their|their own)? <word>{0,1} <piece> (each)? (,|-|:|;|at|@|for){0,2} <amount> <each>',
+  ),
+];
+const payingToMake = (reader: Reader): Finding | undefined => {
+  const { tokens } = reader;
+  if (!beginsIn(workshop, tokens, 0, tokens.length)) return undefined;
+  const match = firstIn(workshop, tokens, 0, tokens.length);
+  return match === undefined || !reader.free(match.end - 1) ? undefined : { start: match.start, end: match.end, held: true };
+};
+
 const all = [...forms, perTable, making];
 
 const number = (token: Token | undefined): number => Number(token?.number?.amount);
@@ -46,6 +62,8 @@ const countOf = ({ m, n, m2, n2, k }: Match['kept']): number => {
 /** As many of each kind as there are people at all the tables. */
 export const byTheTable = (reader: Reader): Finding | undefined => {
   const { tokens } = reader;
+  const paying = payingToMake(reader);
+  if (paying !== undefined) return paying;
   if (!all.some((form) => form.might(tokens))) return undefined;
   for (let index = 0; index < tokens.length; index++) {
     if (!beginsAt(all, tokens, index)) continue;

@@ -21,13 +21,20 @@ const offers = [
 const kindOf = (token: Token | undefined): PieceKind | undefined => token?.means['piece'] as PieceKind | undefined;
 const each = (number: NumberRead, amount: string): 'each' | 'all' => (number.form === 'money' && Number(amount) >= 100 ? 'all' : 'each');
 
-const offer = (piece: PieceKind, count: string, price: NumberRead | undefined, amount: string | undefined, words: string): Choice => {
+const offer = (
+  piece: PieceKind,
+  count: string,
+  price: NumberRead | undefined,
+  amount: string | undefined,
+  words: string,
+  per?: 'each' | 'all',
+): Choice => {
   const facts: Fact[] = [{ fact: 'pieces', piece, count: Number(count), words }];
   if (price !== undefined && amount !== undefined)
     facts.push({
       fact: 'price',
       amount,
-      per: each(price, amount),
+      per: per ?? each(price, amount),
       ...(price.currency === undefined ? {} : { currency: price.currency }),
       ...(price.symbol === undefined ? {} : { symbol: price.symbol }),
       words,
@@ -76,19 +83,27 @@ const orderOrWork = (reader: Reader): Finding | undefined => {
   return { start: match.start, end: match.end, asks: [{ about: 'count', why: 'which number', words, choices }] };
 };
 
+const sum = '(at|@)? <a:amount> (<e:each>|<l:all>)?';
 const reduced = [
-  pattern(
-    '<n:count> (<material>)? <p:piece> (at|@)? <a:amount> (<each>)? (,|-)? (less|minus|with|and)? (a)? <d:percent> (off|discount|disc|less|reduction)',
-  ),
-  pattern('<n:count> (<material>)? <p:piece> (at|@)? <a:amount> (<each>)? (,)? (less|minus) (a)? <d:percent>'),
-  pattern('<d:percent> (off|discount on) (the|for)? <n:count> (<material>)? <p:piece> (at|@)? <a:amount> (<each>)?'),
+  pattern(`<n:count> (<material>)? <p:piece> ${sum} (,|-)? (less|minus|with|and)? (a)? <d:percent> (off|discount|disc|less|reduction)`),
+  pattern(`<n:count> (<material>)? <p:piece> ${sum} (,)? (less|minus) (a)? <d:percent>`),
+  pattern(`<d:percent> (off|discount on) (the|for)? <n:count> (<material>)? <p:piece> ${sum}`),
 ];
+
+// "20 bouts 320 with 10% off": for all of them where no one of them costs so much, and either where one could.
+const dearest: Readonly<Record<string, number>> = { ZAR: 1000, INR: 4000 };
+const sums = ({ context }: Reader, { amount, currency }: NumberRead, count: number): readonly ('each' | 'all')[] => {
+  const scale = dearest[currency ?? context.currency] ?? 150;
+  const [sum, share] = [Number(amount), Number(amount) / count];
+  if (count === 1 || share < scale / 50) return ['each'];
+  return sum > scale ? ['all'] : ['each', 'all'];
+};
 
 /** "40 bouts at 20 less 10%": the price before, or the price after. */
 const withDiscount = (reader: Reader): Finding | undefined => {
   const { tokens } = reader;
   const match = firstIn(reduced, tokens, 0, tokens.length);
-  const { n, p, a, d } = match?.kept ?? {};
+  const { n, p, a, d, e, l } = match?.kept ?? {};
   const piece = kindOf(p);
   if (match === undefined || piece === undefined || n?.number === undefined || a?.number === undefined || d?.number === undefined)
     return undefined;
@@ -97,7 +112,12 @@ const withDiscount = (reader: Reader): Finding | undefined => {
   if (tokens.filter((token) => kindOf(token) !== undefined).length > 1) return undefined;
   const words = reader.words(match.start, match.end);
   const after = decimal(a.number.amount).times(decimal(100).minus(d.number.amount)).div(100).toFixed();
-  const choices = [a.number.amount, after].map((amount) => offer(piece, n.number?.amount ?? '', a.number, amount, words));
+  const at = /^(at|@)$/.test(tokens[tokens.indexOf(a, match.start) - 1]?.text ?? '');
+  const pers =
+    l !== undefined ? (['all'] as const) : e !== undefined || at ? (['each'] as const) : sums(reader, a.number, Number(n.number.amount));
+  const choices = pers.flatMap((per) =>
+    [a.number?.amount ?? '', after].map((amount) => offer(piece, n.number?.amount ?? '', a.number, amount, words, per)),
+  );
   return { start: match.start, end: match.end, asks: [{ about: 'price', why: 'which number', words, choices }] };
 };
 

@@ -6,6 +6,7 @@ import type { Fact } from '../fact.ts';
 import { pattern } from '../pattern.ts';
 import type { Finding, Reader } from '../phrase.ts';
 import { doubtfulCount } from './doubtful-counts.ts';
+import { pairsAreOpen } from './name-first.ts';
 
 const belowZero = pattern('(at|@) - <n:amount>');
 const powerOfTen = pattern('(at|@) <number> e <number>');
@@ -33,7 +34,10 @@ const either = pattern('<a:plain> (at|@) <b:plain> <p:piece>');
 const isWhole = (amount: string | undefined): amount is string => amount !== undefined && /^[1-9]\d{0,4}$/.test(amount);
 
 /** "40 at 25 bouts": forty at 25 each, or 25 of them at 40. */
-export const countOrPrice = (reader: Reader): Finding | undefined => doubtfulCount(reader) ?? eitherWay(reader);
+export const countOrPrice = (reader: Reader): Finding | undefined => doubtfulCount(reader) ?? eitherWay(reader) ?? openPairs(reader);
+
+const openPairs = (reader: Reader): Finding | undefined =>
+  pairsAreOpen(reader) ? { start: 0, end: reader.tokens.length, held: true } : undefined;
 
 const eitherWay = (reader: Reader): Finding | undefined => {
   const { tokens } = reader;

@@ -27,7 +27,7 @@ export const ofPeople = (tokens: readonly Token[], number: number, each: number)
 };
 
 const before = pattern(
-  `(each|every|everyone|everybody|all) <any>{0,3} ${gets} (the same (thing|one|piece)? (,|-|:)?)? (a|an|one|1|their|his|her)?`,
+  `(each|every|everyone|everybody|all) <any>{0,3} (${gets}|makes|make|making|will make|to make) (the same (thing|one|piece)? (,|-|:)?)? (a|an|one|1|their|his|her)?`,
 );
 const behind = pattern('(<each>|(per|a) (guest|person|head|table|man|lady|couple))');
 
@@ -38,6 +38,8 @@ export const oneForEach = (tokens: readonly Token[], start: number, end: number)
   const after = behind.at(tokens, end, tokens.length);
   const next = tokens[after?.end ?? end];
   if (after !== undefined && next?.number === undefined && !/^(@|at|:|=|for|to)$/.test(next?.text ?? '')) return true;
+  // "14 people, one crown each to make"
+  if (after !== undefined && next?.text === 'to' && tokens[after.end + 1]?.text === 'make') return true;
   for (let from = Math.max(0, start - 9); from < start; from++) {
     const match = /^(each|every|everyone|everybody|all)$/.test(tokens[from]?.text ?? '') ? before.at(tokens, from, start + 1) : undefined;
     if (match?.end === start + 1 || match?.end === start) return true;

@@ -7,6 +7,10 @@ import type { Mention } from './mention.ts';
 import { toldBySize } from './told-by-size.ts';
 
 const others = pattern('<n:count> (x)? (others|ones|more|extra|other ones|(<unlisted>) (ones|versions)) (@|at|<money>|for|<plain>)');
+// "10 small crowns and 4 big ones, 42 and 58 each": the prices of both behind them.
+const thenBoth = pattern(
+  '<n:count> (<unlisted>|grown - up|grown up|grown-up|<d:role>) (ones|versions) (,|-|:|;|\\.)? <amount> (each)? (and|&|n|/|,|\\+) <amount>',
+);
 const remaining = pattern('(the)? (other|others|remaining) <n:count> (x)? ((at|@)? <money>|(at|@) <plain>|<plain> <each>)');
 const priced = pattern('(,|and|&|+|;|:|plus|then|-)? <n:count> (<d:word>)? (ones|one|versions)? (x)? (@|at) (<money>|<plain>)');
 const worn = pattern(
@@ -50,7 +54,7 @@ export const moreOfTheKind = (reader: Reader, index: number, before: Mention): M
 
 const moreAt = (reader: Reader, index: number): More | undefined => {
   const { tokens } = reader;
-  const told = others.at(tokens, index, tokens.length);
+  const told = others.at(tokens, index, tokens.length) ?? thenBoth.at(tokens, index, tokens.length);
   if (told?.kept['n'] !== undefined) return { count: told.kept['n'], countIndex: index, end: index + 2 };
   const rest = remaining.at(tokens, index, tokens.length)?.kept['n'];
   if (rest !== undefined) return { count: rest, countIndex: tokens.indexOf(rest, index), end: tokens.indexOf(rest, index) + 1 };

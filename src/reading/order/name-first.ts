@@ -4,6 +4,7 @@ import { pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import { firstWhere, isCount, isNumber, type Token } from '../text/token.ts';
 
+const pair = pattern('<piece> <plain> (,|and|&|/|\\+|-|;){0,2} <piece> <plain>');
 const link = /^(,|and|&|\/|\+|-|;|@|at)$/;
 const opens = /^(,|:|-|;|at|@|\()$/;
 
@@ -23,17 +24,34 @@ export const nameFirstPairs = (reader: Reader): ReadonlyMap<number, number> => {
   return pairs;
 };
 
-/** "bouts 15, corsages 32; 12 bouts 3 corsages": where every kind is counted again behind its pair, the pairs are prices. */
-export const pairsArePrices = ({ tokens }: Reader, pairs: ReadonlyMap<number, number>): boolean => {
-  if (pairs.size < 2) return false;
-  const last = Math.max(...pairs.values());
+// How many of the kinds in the row are counted again behind it; or ahead of it.
+const countedAgain = (reader: Reader, pairs: ReadonlyMap<number, number>, ahead = false): 'all' | 'some' | 'none' => {
+  const { tokens } = reader;
+  if (pairs.size < 2) return 'none';
+  const last = ahead ? -1 : Math.max(...pairs.values());
+  const end = ahead ? Math.min(...pairs.keys()) : tokens.length;
   const kinds = [...pairs.keys()].map((index) => tokens[index]?.means['piece']);
+  const like = (kind: string, other: string | undefined): boolean => other !== undefined && (kind.includes(other) || other.includes(kind));
   const again = (kind: string | undefined): boolean =>
-    firstWhere(tokens, last + 1, tokens.length, (token, index) => {
+    kind !== undefined &&
+    firstWhere(tokens, last + 1, end, (token, index) => {
+      // "2 wrist corsages & a comb. bouts 14, wrists 32, comb 26": whatever stands ahead was ordered there.
+      if (ahead) return like(kind, token.means['piece']);
       const at = tokens[index - 1]?.means['material'] === undefined ? index - 1 : index - 2;
-      return token.means['piece'] === kind && at > last && isCount(tokens[at]);
+      return token.means['piece'] === kind && at > last && isCount(tokens[at]) && reader.free(at);
     }) >= 0;
-  return new Set(kinds).size === kinds.length && kinds.every(again);
+  if (new Set(kinds).size !== kinds.length || !kinds.some(again)) return 'none';
+  return kinds.every(again) ? 'all' : 'some';
+};
+
+/** "bouts 15, corsages 32; 12 bouts 3 corsages": where every kind is counted again behind its pair, the pairs are prices. */
+export const pairsArePrices = (reader: Reader, pairs: ReadonlyMap<number, number>): boolean => countedAgain(reader, pairs) === 'all';
+
+/** "bouts 15, corsages 32, 12 bouts", "12 bouts, corsages 32, bouts 15": some counted again, and whether the first numbers count or price is not said. */
+export const pairsAreOpen = (reader: Reader): boolean => {
+  if (!pair.might(reader.tokens)) return false;
+  const pairs = nameFirstPairs(reader);
+  return countedAgain(reader, pairs) === 'some' || (countedAgain(reader, pairs) === 'none' && countedAgain(reader, pairs, true) === 'some');
 };
 
 const rowAt = (reader: Reader, start: number, end: number): { row: Map<number, number>; end: number } => {

@@ -1,4 +1,4 @@
-// Prices given as a row behind the pieces: "6 bouts 2 corsages 3 crowns: 13/38/52 + tax". The same shape can be a date, so the row must have as many
+// Prices given as a row behind the pieces, or ahead of them: "6 bouts 2 corsages 3 crowns: 13/38/52 + tax". The same shape can be a date, so the row must have as many
 // numbers as there are kinds, and be no day of the calendar or stand beside words that only a price has.
 
 import { dayOf } from '../../values/day.ts';
@@ -28,11 +28,23 @@ export const isPriceSeries = (reader: Reader, index: number): boolean => {
   return after || before || noSuchDay(parts);
 };
 
+// "14/32/85 for 12 bouts 6 corsages 2 crowns": the row ahead of the pieces, as long as there are kinds, and no day.
+const aheadOf = ({ tokens }: Reader, lines: readonly Mention[]): number => {
+  const first = (lines[0]?.start ?? 0) - 1;
+  const index = /^(for|:|-|=|each)$/.test(tokens[first]?.text ?? '') ? first - 1 : first;
+  const parts = tokens[index]?.number?.form === 'slashed' ? tokens[index]?.number?.parts : undefined;
+  if (parts === undefined || parts.length !== lines.length || parts.some((part) => part < 4)) return -1;
+  const marked = /^[@$£€]$/.test(tokens[index - 1]?.text ?? '');
+  return !/[.-]/.test(tokens[index]?.text ?? '.') && (marked || noSuchDay(parts)) ? index : -1;
+};
+
 /** The prices of such a row, one for each counted kind. */
 export const seriesPrices = (reader: Reader, mentions: readonly Mention[]): Price[] => {
   const lines = mentions.filter((mention) => mention.countIndex !== undefined);
   const last = lines.at(-1);
-  const index = reader.tokens.findIndex((_, at) => at >= (last?.end ?? 0) && reader.free(at) && isPriceSeries(reader, at));
+  const behind = reader.tokens.findIndex((_, at) => at >= (last?.end ?? 0) && reader.free(at) && isPriceSeries(reader, at));
+  const ahead = behind < 0 && lines.length > 1 ? aheadOf(reader, lines) : -1;
+  const index = ahead >= 0 && reader.free(ahead) ? ahead : behind;
   const parts = reader.tokens[index]?.number?.parts ?? [];
   if (index < 0 || parts.length !== lines.length) return [];
   // "6 bouts 12/14 each, 2 corsages 28/32": a row behind each kind is no row of their prices.

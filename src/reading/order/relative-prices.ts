@@ -20,6 +20,11 @@ const forms = [
   pattern(`${lead} <n:money> (<each>)? <t:from> ${which}`),
   pattern(`${lead} <n:money> ${word} ${than}`),
 ];
+// "9 bouts same price": the one price there is, behind it.
+const same = pattern(
+  '(,|-)? (also|all|both|at|@|for)? (the)? same (unit|piece|each)? (price|prices|rate|cost|money|<each>) (each|apiece|as (them|those|well|that)|too|again)?',
+);
+const sameFor = pattern('(at|@|for)? (the)? same (unit|piece)? (price|prices|rate|cost|money) (each)? (for|on) (the|our|all|another)?');
 const downwards = /^(less|cheaper|lower|under|below|less than|cheaper than|lower than)$/;
 const comparing = /than$/;
 const ends = (reader: Reader, end: number): boolean => {
@@ -59,9 +64,35 @@ const baseOf = (prices: readonly Price[], index: number, piece: string | undefin
   return exact && (same || own.length === 1) && base.per !== 'all' && base.forCount !== true ? base : undefined;
 };
 
+// "9 bouts same price", "same price for 9 bouts"; "same rate Rs 110" says which.
+const alikeAt = ({ tokens }: Reader, mention: Mention): Match | undefined => {
+  if (!same.might(tokens)) return undefined;
+  const behind = same.at(tokens, Math.max(mention.end, mention.last + 1), tokens.length);
+  const next = tokens[behind?.end ?? 0];
+  if (behind !== undefined && next?.number === undefined && !/^(for|of|is|at|@|:|=|-|rs|as)$/.test(next?.text ?? '')) return behind;
+  const ahead = sameFor.in(tokens, Math.max(0, mention.start - 6), mention.start);
+  return ahead?.end === mention.start ? ahead : undefined;
+};
+
+const asBefore = (mentions: readonly Mention[], prices: readonly Price[], mention: Mention, at: number, { start, end }: Match): Told => {
+  const base = baseOf(prices, start, undefined);
+  const before = mentions[at - 1];
+  // "6 corsages 34 each, 9 bouts and 2 crowns same price": whether the bouts too is not said.
+  const told = before === undefined || prices.some(({ index }) => index > before.start && index < mention.start);
+  if (base === undefined || !told) return { start, end };
+  const { number } = base;
+  return {
+    start,
+    end,
+    price: { index: start, start, end, number, per: 'each', at: false, piece: mention.kind, pieceIndex: mention.index },
+  };
+};
+
 /** What each counted kind costs whose price is told by the one before it; without a price where that cannot be said. */
 export const relativePrices = (reader: Reader, mentions: readonly Mention[], prices: readonly Price[]): Told[] =>
-  mentions.flatMap((mention): Told[] => {
+  mentions.flatMap((mention, at): Told[] => {
+    const alike = mention.countIndex === undefined ? undefined : alikeAt(reader, mention);
+    if (alike !== undefined && prices.length > 0) return [asBefore(mentions, prices, mention, at, alike)];
     const match = mention.countIndex === undefined ? undefined : matchAt(reader, Math.max(mention.end, mention.last + 1));
     const number = match?.kept['n']?.number;
     if (match === undefined || number === undefined || number.max !== undefined || reader.tokens[match.end]?.text === 'or') return [];

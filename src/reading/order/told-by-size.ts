@@ -8,7 +8,7 @@ const described = pattern(
   '(,|and|&|+|;|:|plus|then|-|n)? (x)? <n:count> (x)? <d:word> (ones|one|versions|size|sized)? (for (the|our|her|his)? (<role>|<owner>))? (at|@|for|-|:)? (<money>|<p:plain>)',
 );
 const sizes =
-  /^(big|bigger|small|smaller|large|larger|chunkier|fuller|grander|showier|dearer|wider|taller|extra|medium|little|mini|tiny|regular|standard|std|normal|plain|simple|fancy|fancier|deluxe|premium|luxe|luxury|full|half|adult|adults|kid|kids|kiddie|child|children|grown up|double|single|special|posh|posher|basic|nicer)$/;
+  /^(big|bigger|small|smaller|large|larger|chunkier|fuller|grander|showier|dearer|wider|taller|extra|medium|little|mini|tiny|regular|standard|std|normal|plain|simple|fancy|fancier|deluxe|premium|luxe|luxury|full|half|adult|adults|kid|kids|kiddie|child|children|grown up|grownup|grown-up|grown ups|double|single|special|posh|posher|basic|nicer)$/;
 const otherKind = /^(pin|pins|pinned|wrist|wrists|comb|clip|hair)$/;
 /** Whether a word tells some of a kind from the others: how big they are, or who wears them. */
 export const describes = (token: Token | undefined, many: boolean): boolean =>

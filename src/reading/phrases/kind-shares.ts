@@ -7,6 +7,7 @@ import { firstThen } from '../order/first-then.ts';
 import { kindBehind } from '../order/kind-behind.ts';
 import { piecesOfSets } from '../order/piece-sets.ts';
 import { currencyFields } from '../order/read-order.ts';
+import { restOfKind } from '../order/rest-of-kind.ts';
 import { sharesByPrice } from '../order/shares-by-price.ts';
 import { sharesByWearer } from '../order/shares-by-wearer.ts';
 import { pattern } from '../pattern.ts';
@@ -70,7 +71,8 @@ const someShared = (reader: Reader): Finding | undefined => {
 
 const find = (reader: Reader): Finding[] => {
   const { tokens } = reader;
-  const priced = firstThen(reader) ?? sharesByPrice(reader) ?? piecesOfSets(reader) ?? countsAtFirst(reader) ?? kindBehind(reader);
+  const priced =
+    firstThen(reader) ?? sharesByPrice(reader) ?? piecesOfSets(reader) ?? countsAtFirst(reader) ?? kindBehind(reader) ?? restOfKind(reader);
   if (priced !== undefined) return [priced];
   const worn = sharesByWearer(reader);
   if (worn.length > 0) return worn;

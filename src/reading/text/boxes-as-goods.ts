@@ -26,10 +26,29 @@ const opens = (tokens: readonly Token[], index: number): boolean => {
   return ahead?.number === undefined || !tokens.slice(0, index).some(({ means }) => means['ingredient'] !== undefined);
 };
 
+// "organza bags 50 for R120": what the bags are made of, and no organza by the bag.
+const cloth = /^(organza|tulle|kraft|paper|hessian|jute|muslin|velvet|burlap|cotton|lace)$/;
+const bought = formOf(
+  '<any> (are|is|now|at|@|:|-|x|cost|just|from|,|pack of){0,2} (<plain> (pack|pk|pcs|pieces)? (for|at|@|:|=|-|,)? <money>|<money> (<each>|(for|per|\\/) (a|pack of|bag of)? <plain>))',
+);
+const ofCloth = (tokens: readonly Token[], index: number): boolean =>
+  /^(bag|bags|sleeves|baskets)$/.test(tokens[index]?.text ?? '') &&
+  cloth.test(tokens[index - 1]?.text ?? '') &&
+  !/^(of|with|in)$/.test(tokens[index + 1]?.text ?? '') &&
+  bought.at(tokens, index, tokens.length) !== undefined;
+
+// A plain word ahead of a name is dropped, and paper says what the bag is.
+const clothName = (tokens: readonly Token[], index: number): string => {
+  const text = tokens[index]?.text ?? '';
+  const one = goods.get(text) ?? text;
+  return tokens[index - 1]?.text === 'paper' ? `paper ${one}` : one;
+};
+
 /** The tokens with such boxes as goods of their own. */
 export const boxesAsGoods = (tokens: readonly Token[]): readonly Token[] => {
-  if (!tokens.some(({ text }) => goods.has(text))) return tokens;
+  if (!tokens.some(({ text }) => goods.has(text) || text === 'bag')) return tokens;
   return tokens.map((token, index) => {
+    if (ofCloth(tokens, index)) return changed(token, { means: { ingredient: clothName(tokens, index) } });
     const one = goods.get(token.text);
     return one !== undefined && opens(tokens, index) && priced.at(tokens, index, tokens.length) !== undefined
       ? changed(token, { means: { ingredient: one } })
