@@ -148,8 +148,6 @@ export const countDifference = (tokens: readonly Token[], index: number, end: nu
   for (const [form, sign] of forms) {
     const match = form.at(tokens, index, end);
     if (match === undefined || match.kept['n']?.number?.max !== undefined) continue;
-    // "a few extra bouts", "some more corsages": how many is not said.
-    if (match.kept['n'] === undefined && /s$/.test(match.kept['p']?.text ?? '')) return { match };
     // "gst extra, 12 bouts": the tax is extra, not the bouts.
     if (tokens[index]?.text === 'extra' && ['taxName', 'taxWord'].some((tag) => tokens[index - 1]?.means[tag] !== undefined))
       return undefined;
@@ -161,6 +159,8 @@ export const countDifference = (tokens: readonly Token[], index: number, end: nu
       const priced = tokens.slice(match.end, end).some(({ number, text }) => number?.form === 'money' || /^(at|@|each)$/.test(text));
       return priced && (tokens[index]?.number ?? tokens[index - 1]?.number) !== undefined ? undefined : { match };
     }
+    // "a few extra bouts", "some more corsages": how many is not said.
+    if (match.kept['n'] === undefined && /s$/.test(match.kept['p']?.text ?? '')) return { match };
     if (match.kept['p'] === undefined && moreOfOthers(tokens, index)) return undefined;
     // "lost 2 more, thats 5 lost now" tells of the work.
     if (sign > 0 && lost.test(tokens[index - 1]?.text ?? '')) return undefined;
