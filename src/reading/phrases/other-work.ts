@@ -7,14 +7,15 @@ import { nextWork, speaksOfPrice, workAhead } from '../held/work-ahead.ts';
 import { beginsAt, pattern } from '../pattern.ts';
 import type { Finding, Phrase, Reader } from '../phrase.ts';
 
-const forms = [
+const street = pattern('<plain> <word>{1,2} (street|road|rd|lane|avenue|ave|close|drive|crescent|terrace)');
+const others = [
   '(<count>|a|an|one)? <filler>{0,2} <other> ((:|-|x)? <count> (nos|pcs|pc|units))?',
   '(bay|room|rm|table|gate|level|unit|door|code|invoice|inv|order|po|ticket|flight|platform|page|channel|route|junction|lot|locker|booking|ref|reference|account|acct|docket|flat|apt|suite|floor|aisle|shelf|row|line|post code|postcode|pin|passcode|password|wifi|tel|phone|ph|mob|mobile|call|ring|ext|extension|zone|dock|stall|lane|track|size|version|chapter|episode|season) (no|number|num|num.|code|is|was|#|:|.|-){0,3} (<number>)',
   '(no|number) (.)? <plain> (<word>)? (street|st|road|rd|lane|avenue|ave|close|drive)',
-  '<plain> <word>{1,2} (street|road|rd|lane|avenue|ave|close|drive|crescent|terrace)',
   '<temperature>',
   '<code> (-)? (<plain>|<code>){0,4}',
 ].map((source) => pattern(source));
+const forms = [...others, street];
 
 const find = (reader: Reader): Finding[] => {
   const findings: Finding[] = [];
@@ -39,6 +40,8 @@ const find = (reader: Reader): Finding[] => {
       // "ceremony at 0930", "sat feb 20 11a"
       const code = reader.tokens[index]?.number?.form === 'code';
       if (code && (hourRunTogether(reader.tokens, index) ?? clippedHour(reader.tokens, index)) !== undefined) continue;
+      // "12 bouts street party sat" is no address.
+      if (form === street && reader.tokens.slice(index, match.end).some(({ means }) => means['piece'] !== undefined)) continue;
       // "out the door 9am": when they leave.
       if (reader.tokens[index]?.text === 'door' && reader.tokens[index - 2]?.text === 'out') continue;
       // "prom order: 3 bouts" counts bouts.
