@@ -3,7 +3,7 @@
 import { allRates } from '../../handbook/tax-rates.ts';
 import { decimal } from '../../values/decimal.ts';
 import { pattern } from '../pattern.ts';
-import type { Reader } from '../phrase.ts';
+import { allFree, type Reader } from '../phrase.ts';
 import { taxAt } from '../phrases/tax-basis.ts';
 import type { Token } from '../text/token.ts';
 import type { Price } from './price-at.ts';
@@ -48,7 +48,8 @@ export const taxedAgain = (reader: Reader, counts: ReadonlySet<number>, prices: 
     const tax = isOne(tokens[price.index]) ? taxAt(reader, price.end) : undefined;
     const match = tax === undefined ? undefined : again.at(tokens, tax.match.end, tokens.length);
     const told = match?.kept['t'];
-    if (tax === undefined || match === undefined || !isOne(told)) return [];
+    // "12.50 ea + tax, 14 march": the day's number is no price.
+    if (tax === undefined || match === undefined || !isOne(told) || !allFree(reader, match.start, match.end)) return [];
     const place = [...counts].filter((count) => count < price.index).sort((a, b) => b - a)[0];
     const many = place === undefined || !isOne(tokens[place]) ? [] : [Number(tokens[place]?.number?.amount)];
     const [net, gross] = [price.number.amount, told?.number?.amount ?? '0'];
