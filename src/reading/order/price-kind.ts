@@ -6,7 +6,7 @@ import type { Price } from './price-at.ts';
 
 export const kindAfter = pattern('(is|as)? (the|our|her|his|my|their|a)? (<k:upTo>|<k:budget>|<k:from>)');
 export const kindBefore = pattern(
-  '(<k:upTo>|<k:budget>|<k:from>) (is|of|about|around|:|at|for|are|around about|=|was|only|would be|will be|should be|somewhere|in the region of|in the range of){0,2} (is)? (about|around|only|between|near)?',
+  '(<k:upTo>|<k:budget>|<k:from>) (is|of|about|around|:|at|for|are|like|roughly|approx|probably|maybe|something like|set at|capped at|stands at|sits at|around about|=|was|only|would be|will be|should be|somewhere|in the region of|in the range of){0,2} (is)? (about|around|only|between|near)?',
 );
 
 export const kindOf = (token: Token | undefined): Price['kind'] =>

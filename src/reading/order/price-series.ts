@@ -14,12 +14,16 @@ const noSuchDay = ([a = 0, b = 0, c]: readonly number[]): boolean => {
   return [dayOf(year, b, a), dayOf(year, a, b), dayOf(a, b, c ?? 0)].every((day) => day === undefined);
 };
 
+// "5 corsages (wrist)": a word in brackets right behind a kind says which of it, and is no kind more.
+const isAside = ({ tokens }: Reader, at: number): boolean =>
+  tokens[at - 1]?.text === '(' && tokens[at + 1]?.text === ')' && tokens[at - 2]?.means['piece'] !== undefined;
+
 /** Whether the slashed numbers at this token are prices of the kinds named before them. */
 export const isPriceSeries = (reader: Reader, index: number): boolean => {
   const token = reader.tokens[index];
   const parts = token?.number?.form === 'slashed' ? token.number.parts : undefined;
   if (token === undefined || parts === undefined || /[.-]/.test(token.text) || parts.some((part) => part < 4)) return false;
-  const kinds = reader.tokens.slice(0, index).filter((each) => each.means['piece'] !== undefined).length;
+  const kinds = reader.tokens.slice(0, index).filter((each, at) => each.means['piece'] !== undefined && !isAside(reader, at)).length;
   if (kinds !== parts.length) return false;
   const next = reader.tokens[index + (/^[,)]$/.test(reader.tokens[index + 1]?.text ?? '') ? 2 : 1)];
   const after =

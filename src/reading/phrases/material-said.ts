@@ -3,6 +3,7 @@
 import type { Material, PieceKind } from '../../handbook/pieces.ts';
 import type { Fact } from '../fact.ts';
 import { exceptSome } from '../order/all-but-some.ts';
+import { halvesOf } from '../order/half-and-half.ts';
 import { anyIn, firstIn, pattern } from '../pattern.ts';
 import { allFree, type Finding, found, type Phrase, type Reader } from '../phrase.ts';
 import { wordList } from '../words/word-list.ts';
@@ -120,7 +121,7 @@ const priceOf = (reader: Reader, place: number, of: number): Fact[] => {
 };
 
 const find = (reader: Reader): Finding[] => {
-  const mixed = mixedOf(reader);
+  const mixed = halvesOf(reader) ?? mixedOf(reader);
   if (mixed !== undefined) return [mixed];
   const places: number[] = [];
   for (let index = 0; index < reader.tokens.length; index++) if (isMaterial(reader, index)) places.push(index);

@@ -40,6 +40,7 @@ const givesWay: Readonly<Partial<Record<Asked, readonly Asked[]>>> = {
 const ofTheBench = new Set<Asked>(['margin', 'stemBudget', 'start', 'latestStart', 'drying', 'hands']);
 const ofGoods = new Set<Asked>(['stemOrder', 'prices', 'drying', 'orderBy']);
 const ofTheReply = new Set<Asked>(['working', 'client']);
+const hoursOfThat = /\bhow (many (hrs|hours|hr)|long) (is|are|would|will|does|do|'?s) (that|it|they|this|those|these)\b/;
 const unopened = /\b(if|how much|how many)\b/;
 
 const pricesSomething = (reader: Reader, start: number, end: number): boolean =>
@@ -135,7 +136,9 @@ const readQuestion = (reader: Reader, whole: Part): Finding => {
   )
     return { start: whole.start, end: whole.end };
   const yields = form === undefined || (form.decides !== true && topic !== undefined && givesWay[form.asks]?.includes(topic));
-  const asked = yields ? (topic ?? 'other') : form.asks;
+  // "have we time for 60 lapels or not, how many hrs is that": the hours answer both.
+  const hours = form?.asks === 'fits' && hoursOfThat.test(said);
+  const asked = hours ? 'labourTime' : yields ? (topic ?? 'other') : form.asks;
   // "what if the roses cost 2 each": a price is tried.
   const supposed = /^(and |so |ok |but )?(what )?if\b/.test(said);
   const tried =

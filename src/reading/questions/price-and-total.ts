@@ -7,7 +7,11 @@ const inside =
 const taxed = /\b(vat|gst|hst|pst|tax)\b/;
 const flowers = '(<ingredient>|stem|stems|flower|flowers|foliage|materials|product|ingredients)';
 
+const inOrOut = '(inc|incl|inclusive|ex|exc|excl|exclusive|plus)';
+
 export const priceAndTotal: Forms = [
+  // "is the 18 each for the bouts inc or ex"
+  ['taxStatus', [`(is|are|was|were|did|do) <any>{1,9} ${inOrOut} (<tax>)? or ${inOrOut}`]],
   [
     'spend',
     [

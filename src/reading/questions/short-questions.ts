@@ -16,6 +16,8 @@ const downNow = '(down|done|made|finished|boxed)';
 const leftNow = '(to go|left|left to go|left to do|left to make|to do|to make|remaining|more to go|still to go)';
 const tally = `${tallied} (<count> (<piece>)? ${downNow} (,|and|so|with|-){0,2} <count> (more)? (<piece>)? ${leftNow}|<count> (<piece>)? ${downNow}|<count> (more)? (<piece>)? ${leftNow})`;
 
+const taxed = '(inc|incl|inclusive|including|ex|exc|excl|exclusive|excluding|plus)';
+
 /** [asks, how it may be said, whether it asks without a question mark too] */
 const sources: readonly (readonly [Asked, string, boolean])[] = [
   ['count', '(total|full|overall|whole) (number of)? (pieces|nos|count|number|qty|quantity|headcount|<piece>)', false],
@@ -69,6 +71,13 @@ const sources: readonly (readonly [Asked, string, boolean])[] = [
   [
     'taxStatus',
     '(before|with|inc|incl|plus|ex|excl|without) <tax> or (after|without|ex|excl|not|inc|incl|with|no|all in|plus) (<tax>|it)?',
+    true,
+  ],
+  // "is the 18 each inc or ex?", "was that 14 plus vat or inc"
+  ['taxStatus', `(is|are|was|were|did|do) <any>{0,4} ${taxed} (<tax>)? or (${taxed}|extra|on top|without|before) (<tax>)?`, true],
+  [
+    'taxStatus',
+    `(is|are|was|were) (the|that|this|our|my|it){0,2} (<piece>)? (at)? <amount> (<each>|<all>)? ${taxed} (<tax>)? or (not|what)`,
     true,
   ],
   ['eventDate', `${fill} (wedding|event|party|handover|pickup|ceremony)? (date and time|date|when|what day|which day|day) ${fill}`, false],

@@ -1,6 +1,7 @@
 // A message ready for the phrases: its tokens, the parts it falls into, and what earlier phrases have already taken.
 
 import { withApostrophes, withManyIs } from './apostrophes.ts';
+import { withoutAsides } from './asides.ts';
 import { boxesAsGoods } from './boxes-as-goods.ts';
 import { type CleanText, cleanText, ownWords } from './clean-text.ts';
 import { withClientFlowers } from './client-flowers.ts';
@@ -18,6 +19,7 @@ import { nameWords } from './name-words.ts';
 import { joinRanges } from './number-ranges.ts';
 import { joinUnits } from './number-units.ts';
 import { joinNumberWords } from './number-words.ts';
+import { withOpenPer } from './open-per.ts';
 import { withKindMeant } from './other-kind-meant.ts';
 import { splitPricedStrokes } from './priced-strokes.ts';
 import { withOthers } from './remaining-ones.ts';
@@ -126,6 +128,7 @@ const stages: readonly ((tokens: readonly Token[]) => readonly Token[])[] = [
   withoutShortPoints,
   withManyIs,
   withoutCourtesy,
+  withoutAsides,
   withTurns,
   withQuestionsApart,
   writtenOut,
@@ -137,6 +140,7 @@ const stages: readonly ((tokens: readonly Token[]) => readonly Token[])[] = [
   joinHoursAndMinutes,
   joinRanges,
   nameWords,
+  withOpenPer,
   withCountsLess,
   joinLots,
   boxesAsGoods,
