@@ -34,6 +34,12 @@ const dayAt = (reader: Reader, index: number, end: number): DateRead | undefined
   return read !== undefined && read.end <= end && read.days.length > 0 ? read : undefined;
 };
 
+// "me 6 hrs, jess 4 hrs, thurs": a day behind a pause, where it ends the list.
+const dayLast = (reader: Reader, index: number, end: number): DateRead | undefined => {
+  const read = reader.tokens[index]?.text === ',' ? dayAt(reader, index + 1, end) : undefined;
+  return read?.end === end ? read : undefined;
+};
+
 export const hoursApart = (reader: Reader, part: Part): Finding | undefined => {
   const days: DateRead[] = [];
   let index = part.start;
@@ -62,7 +68,7 @@ export const hoursApart = (reader: Reader, part: Part): Finding | undefined => {
     total = total.plus(hours);
     people += 1;
     index = match.end;
-    const day = dayAt(reader, index, part.end);
+    const day = dayAt(reader, index, part.end) ?? dayLast(reader, index, part.end);
     if (day !== undefined) {
       days.push(day);
       index = day.end;

@@ -19,6 +19,7 @@ import { kindsNow } from '../changes/kinds-now.ts';
 import { besidePrice } from '../changes/kinds-priced.ts';
 import { kindsWithOld } from '../changes/kinds-with-old.ts';
 import { onlyLoss } from '../changes/loss-told.ts';
+import { noneThen } from '../changes/none-then.ts';
 import { nowCountOrPrice } from '../changes/now-count-or-price.ts';
 import { isOfSome } from '../changes/of-some.ts';
 import { isOfWage } from '../changes/of-wage.ts';
@@ -98,6 +99,7 @@ const readPart = (reader: Reader, part: Part): Finding[] => {
   const two = twoPutRight(reader, part, (own) => readPart(reader, own));
   if (two !== undefined) return [...two];
   const either =
+    noneThen(reader, part) ??
     itWas(reader, part) ??
     pricePerKind(reader, part) ??
     countAtPrice(reader, part) ??

@@ -22,7 +22,7 @@ import {
   share,
   sofar,
 } from './made-facts.ts';
-import { wholeForms } from './whole-forms.ts';
+import { lastForms, wholeForms } from './whole-forms.ts';
 
 export interface Form {
   readonly form: Pattern;
@@ -149,6 +149,7 @@ const forms: readonly (readonly [string, Build])[] = [
     `(all|every|all of) (the|our|of the|of)? (last)? (single)? (of)? <p:piece> (are|is|have been|now|been|has been|all|got)? ${done}`,
     allOf,
   ],
+  ...lastForms,
   ...clientForms,
   [
     "(just|we|i|we've|i've|ive|weve|have|and|ok|all|finally)? (finished|done|completed|did|made|boxed|wrapped up|finished off|polished off) (with)? (all|every)? (of)? (the|all the|my|our|those|last of the|rest of the|every) (last)? (of)? (the)? (<material>)? <p:piece>",

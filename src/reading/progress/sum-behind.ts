@@ -15,6 +15,8 @@ const wholes = [
   `(so|and|which|,|-|that){0,2} (that's|thats|that is|makes|makes it|makes that|making|making it|adds up to|comes to|=|equals|totals|totalling|grand total|${all}) (now|it|is|us|at|to|of|:|-|=|a total of){0,2} <n:count> (<p:piece>)? ${behind}{0,3}`,
   `(so|and|,|-|=){0,2} <n:count> (<p:piece>)? (done|made|finished)? (${all}|${soFar}) ${behind}{0,2}`,
 ].map((source) => pattern(source));
+// "jo did 6, i did 8, so 14 crowns": theirs together, whatever was made before.
+const theirs = pattern("(,|-)? (so|hence|therefore|meaning) (we've|we have|it's|its)? <n:count> (<p:piece>)? (done|made|finished)?");
 const isSoFar = new RegExp(`^${soFar}$`);
 const handful = pattern(`(${didWord}) (about|another|all|the|just|only){0,2} <n:count> (x|more|other|of|the|<material>){0,3} (<p:piece>)?`);
 // "… and 14 this arvo", "…, ana ten", "… 3 corsages"
@@ -60,15 +62,21 @@ const handfulsIn = ({ tokens, free }: Reader, start: number, end: number): Handf
 const total = (counts: Handfuls['counts']): number => counts.reduce((sum, { count }) => sum + count, 0);
 
 // One whole where they are of one kind; a whole of each kind where every handful names its own.
-const factsOf = (counts: Handfuls['counts'], whole: Match): readonly Unworded[] | undefined => {
+const factsOf = (counts: Handfuls['counts'], whole: Match, adds: boolean): readonly Unworded[] | undefined => {
   const said = kindOf(whole.kept['p']).piece;
   const named = counts.map(({ kind }) => kindOf(kind).piece);
   const kinds = [...new Set([...named, said].flatMap((piece) => piece ?? []))];
   const [only, other] = kinds;
   const count = amountOf(whole.kept['n']);
-  if (other === undefined) return [{ fact: 'made', count, total: true, ...(only === undefined ? {} : { piece: only }) }];
+  if (other === undefined)
+    return [{ fact: 'made', count, ...(adds ? {} : { total: true }), ...(only === undefined ? {} : { piece: only }) }];
   if (said !== undefined || named.some((piece) => piece === undefined)) return undefined;
-  return kinds.map((piece) => ({ fact: 'made', count: total(counts.filter((_, at) => named[at] === piece)), total: true, piece }));
+  return kinds.map((piece) => ({
+    fact: 'made',
+    count: total(counts.filter((_, at) => named[at] === piece)),
+    ...(adds ? {} : { total: true }),
+    piece,
+  }));
 };
 
 const wholeIn = ({ tokens, free }: Reader, { start, end, asked }: Part): Match | undefined => {
@@ -81,6 +89,7 @@ const wholeIn = ({ tokens, free }: Reader, { start, end, asked }: Part): Match |
       if (last === undefined || match.end > last.end) last = match;
       from = match.end;
     }
+  last ??= theirs.in(tokens, start, end);
   const next = last === undefined || last.end >= end ? undefined : tokens[last.end];
   const number = last?.kept['n']?.number;
   const unsure = number?.max !== undefined || number?.or !== undefined || (next !== undefined && !goesOn.test(next.text));
@@ -90,7 +99,7 @@ const wholeIn = ({ tokens, free }: Reader, { start, end, asked }: Part): Match |
 /** What several made, with the whole said behind; held where the whole is another than the sum. */
 export const sumsBehind = (reader: Reader): Finding[] => {
   const { tokens } = reader;
-  if (!handful.might(tokens) || !wholes.some((form) => form.might(tokens))) return [];
+  if (!handful.might(tokens) || ![...wholes, theirs].some((form) => form.might(tokens))) return [];
   const parts = reader.untouched();
   const findings: Finding[] = [];
   for (const [at, part] of parts.entries()) {
@@ -110,7 +119,10 @@ export const sumsBehind = (reader: Reader): Finding[] => {
     }
     if (several === undefined) continue;
     const running = tokens.slice(whole.start, whole.end).some(({ text }) => isSoFar.test(text)) && count > total(several.counts);
-    const facts = running || total(several.counts) === count ? factsOf(several.counts, whole) : undefined;
+    const facts =
+      running || total(several.counts) === count
+        ? factsOf(several.counts, whole, theirs.at(tokens, whole.start, whole.end)?.end === whole.end)
+        : undefined;
     const { start } = several;
     findings.push(facts === undefined ? { start, end: whole.end, held: true } : found(reader, start, whole.end, facts));
   }

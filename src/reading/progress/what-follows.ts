@@ -111,6 +111,19 @@ const someOfThem = ({ tokens }: Reader, { start, end, kept }: Match): boolean =>
 // "halfway through 13 crowns, 12 bouts done": half of the crowns, and not of everything.
 const throughSome = pattern('(through|thru|into) (the|our|my|those|these|all|about)? <count>');
 
+// "last corsages done were for the smiths", "last bout in the box broke", "last bout done tomorrow": nothing that finishes them all.
+const lastPiece = pattern('(the|our|my)? (very)? (last|final) (<material>)? <piece>');
+const endsLast = /^(now|too|already|finally|yay|woo|woohoo|phew|thanks|ta|and|n|so|then|but|lads|girls|guys|team|x|xx|today)$/;
+const saysMoreOfLast = ({ tokens }: Reader, { start, end }: Match): boolean => {
+  const next = tokens[end];
+  return (
+    next !== undefined &&
+    (next.kind === 'word' || next.kind === 'number') &&
+    !endsLast.test(next.text) &&
+    lastPiece.at(tokens, start, end) !== undefined
+  );
+};
+
 /** False where its number belongs to what follows, or names one thing, or tells of another job. */
 export const acceptsAfter = (reader: Reader, match: Match): boolean => {
   if (
@@ -122,7 +135,7 @@ export const acceptsAfter = (reader: Reader, match: Match): boolean => {
     reader.tokens[match.end]?.text === 'each'
   )
     return false;
-  if (someOfThem(reader, match)) return false;
+  if (someOfThem(reader, match) || saysMoreOfLast(reader, match)) return false;
   if (throughSome.at(reader.tokens, match.end - 1, reader.tokens.length) !== undefined) return false;
   // "not one of the crowns broke"
   if (reader.tokens[match.start - 1]?.text === 'not' && reader.tokens[match.start]?.number?.amount === '1') return false;

@@ -35,3 +35,12 @@ export const wholeForms: readonly (readonly [string, Build])[] = [
     allOf,
   ],
 ];
+
+/** The last of a kind finishes all of it. */
+export const lastForms: readonly (readonly [string, Build])[] = [
+  // "last bout just went in the box"
+  [
+    `(the|our|my)? (very)? (last|final) (<material>)? <p:piece> ((is|are|has|have|been|just|now|got|'s){0,3} ${done}|(is|are|has|have|just|now|'s){0,3} (went|gone|going|popped|safely|is|are) (straight)? (in|into) (the|its|their)? (box|boxes|cooler|fridge))`,
+    allOf,
+  ],
+];

@@ -10,13 +10,13 @@ import { listEndsAt } from './list-ends.ts';
 import { behind, behindPause, countsBehind } from './numbers-behind.ts';
 import { oneOfThose } from './one-of-those.ts';
 import { parentOf } from './parents.ts';
-import { countFor, nameOf, onlyOne, openEnded } from './role-counts.ts';
+import { bornTogether, countFor, nameOf, onlyOne, openEnded } from './role-counts.ts';
 import { kindsAhead, pieceForAll, piecePaused, shareBehind, shareByGroup, stillFor } from './share-pieces.ts';
 import { tellsWho, whoTheyAre } from './told-first.ts';
 import { shareWithBefore } from './too.ts';
 import { totalAt, totalIn } from './totals.ts';
 import { leftWaiting, type Waiting, waitsForCount } from './waiting.ts';
-import { andMore, countedBefore, entry, fillers, forHead, notThese, oneEach, partyOf, sideOf, speaker } from './wearer-words.ts';
+import { afterAll, andMore, countedBefore, entry, fillers, forHead, notThese, oneEach, partyOf, sideOf, speaker } from './wearer-words.ts';
 
 export interface Entry {
   at: number;
@@ -111,7 +111,8 @@ export const readWearers = (
       const number = match.kept['n'] ?? match.kept['m'] ?? countInside(reader, match);
       const most = number?.number?.max ?? number?.number?.or?.at(-1);
       const both = reader.tokens.slice(Math.max(0, match.start - 1), match.end).some((each) => /^(for )?both$/.test(each.text));
-      const count = countFor(role.text, number === undefined ? undefined : Number(number.number?.amount), both);
+      const born = bornTogether(reader.tokens.slice(Math.max(0, match.start - 1), match.end), role);
+      const count = countFor(role.text, number === undefined ? born : Number(number.number?.amount), both);
       if (!negated) heads += 1;
       if (excluded) leftOut += count ?? 0;
       if (!excluded && !negated && !counted) {
@@ -140,7 +141,7 @@ export const readWearers = (
           });
         }
       }
-      index = match.end;
+      index = (negated ? afterAll.at(reader.tokens, match.end, part.end)?.end : undefined) ?? match.end;
       // "no mums or nans": neither of them.
       negated &&= /^(or|nor)$/.test(reader.tokens[index]?.text ?? '');
       const declined = declinedAt(reader, index, part.end, match.start, entries);

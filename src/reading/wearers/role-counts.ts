@@ -30,6 +30,13 @@ export const countFor = (text: string, said: number | undefined, both: boolean):
 export const isPlural = (text: string): boolean =>
   /(men|s|children|parents|kids)$/.test(text) && !/(ss|bros|moms?)$/.test(text.slice(0, -1)) && !/^(sis|cors|poppy|pops|boss)$/.test(text);
 
+/** "his twin brothers" are two; "2 sets of twin nephews" are not counted here. */
+export const bornTogether = (tokens: readonly Token[], role: Token): number | undefined => {
+  const at = tokens.findIndex(({ text }) => text === 'twin' || text === 'triplet');
+  if (at < 0 || !isPlural(role.text) || tokens.slice(0, at).some(({ text }) => text === 'of')) return undefined;
+  return tokens[at]?.text === 'twin' ? 2 : 3;
+};
+
 // "groom + 3 FOB celebrant": nobody has three fathers.
 export const onlyOne = (token: Token, number: Token | undefined): boolean =>
   /^(fob|fog|mob|mog|((father|mother|dad|mum|mom) of the .+))$/.test(token.text) && Number(number?.number?.amount) > 2;

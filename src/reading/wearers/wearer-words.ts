@@ -3,7 +3,7 @@
 import { pattern } from '../pattern.ts';
 
 export const entry = pattern(
-  '(the|our|both|all|a|an|one|his|her|their|my)? (<n:count>)? (x|of|of the|for|for the|for his|for her|for each of the|for all the|little|small|wee|young|other|more|best)? <r:role> ((aged|age|ages) <count> (and|&|n)? (<count>)?)? (x <m:count>)? (\\( <any>{1,4} \\))? (are|is|will be|will)? (to have|in|wearing|getting|having|get|gets|have|has|with|w|w /|wear|wears|need|needs|:|-|=|want|wants)? (a|an|the|each|matching)? (mini|tiny|little|small|smaller|baby|simple|proper|normal|plain|bigger|big|large|larger|nice|fancy|proper)? (<material>)? (<p:piece>)? (each)?',
+  '(the|our|both|all|a|an|one|his|her|their|my)? (<n:count>)? (x|of|of the|for|for the|for his|for her|for each of the|for all the|little|small|wee|young|other|more|best)? (twin|triplet)? <r:role> ((aged|age|ages) <count> (and|&|n)? (<count>)?)? (x <m:count>)? (\\( <any>{1,4} \\))? (are|is|will be|will)? (to have|to wear|in|wearing|getting|having|get|gets|have|has|with|w|w /|wear|wears|need|needs|:|-|=|want|wants)? (a|an|the|each|matching)? (mini|tiny|little|small|smaller|baby|simple|proper|normal|plain|bigger|big|large|larger|nice|fancy|proper)? (<material>)? (<p:piece>)? (each)?',
 );
 // "ushers four", "best men 2", "groomsmen 4 bouts": the number behind those who are more than one.
 export const countedBehind = pattern(
@@ -13,6 +13,8 @@ export const countedBehind = pattern(
 export const countedBefore = pattern('<n:count> (is|are|of them are|of them is) (the|his|her|our)? <r:role>');
 /** "groom, 3 ushers, not the dads": these alone wear none. */
 export const notThese = pattern('not (the|any|any of the|his|her|our|their)? <role>');
+/** "no pageboy after all, just groom and 4 groomsmen" */
+export const afterAll = pattern('(after all|now|anymore|any more|any longer|in the end|this time|then)');
 export const sideOf = pattern("(on|from|for)? (the)? (<role>|<owner>) ('s)? side (:|,|-)?");
 // "groom side 12 men, bride side 9": how many on each side.
 const side =
