@@ -7,16 +7,18 @@ import { isCount } from '../text/token.ts';
 import { asideOf, countInside, remarkAt } from './asides.ts';
 import { declinedAt } from './declined.ts';
 import { listEndsAt } from './list-ends.ts';
+import { menBehind } from './men-behind.ts';
 import { behind, behindPause, countsBehind } from './numbers-behind.ts';
 import { oneOfThose } from './one-of-those.ts';
 import { parentOf } from './parents.ts';
-import { bornTogether, countFor, nameOf, onlyOne, openEnded } from './role-counts.ts';
+import { bornTogether, countFor, nameOf, openEnded } from './role-counts.ts';
 import { kindsAhead, pieceForAll, piecePaused, shareBehind, shareByGroup, stillFor } from './share-pieces.ts';
 import { tellsWho, whoTheyAre } from './told-first.ts';
 import { shareWithBefore } from './too.ts';
 import { totalAt, totalIn } from './totals.ts';
 import { leftWaiting, type Waiting, waitsForCount } from './waiting.ts';
-import { afterAll, andMore, countedBefore, entry, fillers, forHead, notThese, oneEach, partyOf, sideOf, speaker } from './wearer-words.ts';
+import { afterAll, countedBefore, entry, fillers, forHead, notThese, oneEach, partyOf, sideOf, speaker } from './wearer-words.ts';
+import type { WearersRead } from './wearers-read.ts';
 
 export interface Entry {
   at: number;
@@ -27,19 +29,7 @@ export interface Entry {
   note?: string;
 }
 
-export const readWearers = (
-  reader: Reader,
-  part: Part,
-): {
-  entries: Entry[];
-  total?: number;
-  clean: boolean;
-  pieceless: boolean;
-  unknown: boolean;
-  kindWaits: boolean;
-  heads: number;
-  loose: boolean;
-} => {
+export const readWearers = (reader: Reader, part: Part): WearersRead => {
   const entries: Entry[] = [];
   let clean = true;
   const waiting: Waiting[] = [];
@@ -159,19 +149,10 @@ export const readWearers = (
         index = remark.end;
         continue;
       }
-      const more = andMore.at(reader.tokens, index, part.end);
-      const moreNext = reader.tokens[more?.end ?? 0];
-      if (
-        more?.kept['n'] !== undefined &&
-        /^(groom|best man)$/.test(role.means['role'] ?? '') &&
-        (moreNext?.means['role'] === undefined || onlyOne(moreNext, more.kept['n'])) &&
-        moreNext?.means['piece'] === undefined &&
-        !/^(in|with|w|wearing|get|have|having|getting|all|for|x|each)$/.test(moreNext?.text ?? '')
-      ) {
-        const men = Number(more.kept['n'].number?.amount);
-        const worn = entries.at(-1)?.piece;
-        entries.push({ at: index, wearer: nameOf('groomsman', men), count: men, ...(worn === undefined ? {} : { piece: worn }) });
-        index = more.end;
+      const men = menBehind(reader, index, part.end, role.means['role'] ?? '', entries.at(-1)?.piece);
+      if (men !== undefined) {
+        entries.push(men.entry);
+        index = men.end;
       }
       continue;
     }
