@@ -73,6 +73,7 @@ export const pattern = (source: string): Pattern => {
 const fewForms = 4; // are sooner asked one by one
 // Where any of a list of forms could begin, kept for the last message looked at.
 const held = new WeakMap<readonly Pattern[], { readonly tokens: readonly Token[]; readonly spots: Uint32Array }>();
+// The same forms are asked for many times over one message: the last answer is at hand without a look into the map.
 let [lastForms, lastTokens, lastSpots]: [readonly Pattern[], readonly Token[], Uint32Array] = [[], [], new Uint32Array()];
 const spotsOf = (forms: readonly Pattern[], tokens: readonly Token[]): Uint32Array => {
   if (forms === lastForms && tokens === lastTokens) return lastSpots;

@@ -2,8 +2,7 @@
 
 import type { PieceKind } from '../../handbook/pieces.ts';
 import { beginsAt, beginsIn, firstIn, type Match, pattern } from '../pattern.ts';
-import type { Finding, Reader, Unworded } from '../phrase.ts';
-import { found } from '../phrase.ts';
+import { allFree, type Finding, found, type Reader, type Unworded } from '../phrase.ts';
 import type { Token } from '../text/token.ts';
 
 const group =
@@ -70,7 +69,7 @@ export const byTheTable = (reader: Reader): Finding | undefined => {
     const match = all.map((form) => form.at(tokens, index, tokens.length)).find((each) => each !== undefined);
     if (match === undefined) continue;
     const { start, end, kept } = match;
-    for (let at = start; at < end; at++) if (!reader.free(at)) return undefined;
+    if (!allFree(reader, start, end)) return undefined;
     const [piece, other] = [kept['p'], kept['q']].map((token) => token?.means['piece'] as PieceKind | undefined);
     if (piece === undefined) return undefined;
     const unsure =

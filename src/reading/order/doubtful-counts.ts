@@ -90,7 +90,7 @@ const reduced = [
   pattern(`<d:percent> (off|discount on) (the|for)? <n:count> (<material>)? <p:piece> ${sum}`),
 ];
 
-// "20 bouts 320 with 10% off": for all of them where no one of them costs so much, and either where one could.
+// "20 bouts 320 with 10% off": for all of them where no one of them costs so much, and either where one could. Common practice, no source.
 const dearest: Readonly<Record<string, number>> = { ZAR: 1000, INR: 4000 };
 const sums = ({ context }: Reader, { amount, currency }: NumberRead, count: number): readonly ('each' | 'all')[] => {
   const scale = dearest[currency ?? context.currency] ?? 150;

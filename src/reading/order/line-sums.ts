@@ -12,6 +12,10 @@ const comesTo = pattern(
 const ends = (tokens: readonly Token[], end: number): boolean =>
   endsThere(tokens, end) || tokens[end]?.means['all'] !== undefined || /^(and|plus|n)$/.test(tokens[end]?.text ?? '');
 
+/** The last of the numbers taken as counts that stands before `index`: what a price there is the price of. */
+export const lastBefore = (counts: ReadonlySet<number>, index: number): number | undefined =>
+  [...counts].filter((count) => count < index).sort((a, b) => b - a)[0];
+
 /** The sum behind a price that ends at `end`, and where it ends; `counts` are the numbers taken as counts. */
 export const lineSum = (
   tokens: readonly Token[],
@@ -23,7 +27,7 @@ export const lineSum = (
   const [sum, unit] = [match?.kept['s'], tokens[index]?.number];
   if (match === undefined || sum?.number === undefined || unit === undefined || unit.max !== undefined || sum.number.max !== undefined)
     return undefined;
-  const place = [...counts].filter((count) => count < index).sort((a, b) => b - a)[0];
+  const place = lastBefore(counts, index);
   const count = place === undefined ? undefined : tokens[place]?.number;
   if (count === undefined || count.max !== undefined || Number(count.amount) < 2 || !ends(tokens, match.end)) return undefined;
   return decimal(unit.amount).times(count.amount).equals(sum.number.amount) ? { at: tokens.indexOf(sum, end), end: match.end } : undefined;

@@ -40,7 +40,7 @@ export const priceFact = (price: Price, per: 'each' | 'all', coversOther: boolea
 // A total this small for one piece is no total: "34 lapels. R58".
 const leastEach: Readonly<Record<string, number>> = { ZAR: 8, INR: 10 };
 
-// "eleven lapels, all $17": all of them at it, where so little is no sum of so many.
+// "eleven lapels, all $17": each at it, where so little is no sum of so many. Common practice, no source.
 const leastAll: Readonly<Record<string, number>> = { ZAR: 40, INR: 60 };
 const allAtPrice = (reader: Reader, price: Price, pieces: number): boolean => {
   const before = reader.tokens[price.start - 1]?.text;
@@ -50,7 +50,14 @@ const allAtPrice = (reader: Reader, price: Price, pieces: number): boolean => {
 };
 
 /** Each or all, where the words leave it open but one of the two is out of all proportion. */
-export const likelyPer = (price: Price, pieces: number, coversOther = false, loose = false): 'each' | 'all' | 'unsaid' => {
+export const likelyPer = (
+  reader: Reader,
+  price: Price,
+  pieces: number,
+  coversOther: boolean,
+  loose: boolean,
+): 'each' | 'all' | 'unsaid' => {
+  if (allAtPrice(reader, price, pieces)) return 'each';
   if (price.per !== 'unsaid') return price.per;
   if (price.piece !== undefined) return 'each';
   if (price.number.max !== undefined && Number(price.number.max) < 120) return 'each';
@@ -65,14 +72,6 @@ export const likelyPer = (price: Price, pieces: number, coversOther = false, loo
   if ((price.kind !== undefined || coversOther) && share >= 3 && Number(price.number.amount) >= 150) return 'all';
   return pieces >= 3 && share < (leastEach[price.number.currency ?? ''] ?? 0.9) ? 'each' : 'unsaid';
 };
-
-export const likelyPerSaid = (
-  reader: Reader,
-  price: Price,
-  pieces: number,
-  coversOther: boolean,
-  loose: boolean,
-): 'each' | 'all' | 'unsaid' => (allAtPrice(reader, price, pieces) ? 'each' : likelyPer(price, pieces, coversOther, loose));
 
 const lineFact = (line: Line, single: boolean): Unworded => {
   const { mention, price } = line;

@@ -6,6 +6,7 @@ import { pattern } from '../pattern.ts';
 import { allFree, type Reader } from '../phrase.ts';
 import { taxAt } from '../phrases/tax-basis.ts';
 import type { Token } from '../text/token.ts';
+import { lastBefore } from './line-sums.ts';
 import type { Price } from './price-at.ts';
 
 const again = pattern(
@@ -50,7 +51,7 @@ export const taxedAgain = (reader: Reader, counts: ReadonlySet<number>, prices: 
     const told = match?.kept['t'];
     // "12.50 ea + tax, 14 march": the day's number is no price.
     if (tax === undefined || match === undefined || !isOne(told) || !allFree(reader, match.start, match.end)) return [];
-    const place = [...counts].filter((count) => count < price.index).sort((a, b) => b - a)[0];
+    const place = lastBefore(counts, price.index);
     const many = place === undefined || !isOne(tokens[place]) ? [] : [Number(tokens[place]?.number?.amount)];
     const [net, gross] = [price.number.amount, told?.number?.amount ?? '0'];
     const same = tax.fact.basis === 'on top' ? agrees(net, gross, tax.fact.rate, [1]) : agrees(gross, net, tax.fact.rate, [1]);

@@ -129,8 +129,7 @@ const stretchesOf = (reader: Reader, part: Part): Stretch[] => {
   if (single && onlyNot.in(tokens, part.start, part.end) !== undefined) held.push(part);
   const supposed = supposing.in(tokens, part.start, part.end);
   // "did 5 extra in case, so 45 total": nothing is supposed.
-  const inCase = /^(in )?case$/.test(tokens[supposed?.start ?? part.end]?.text ?? '') || tokens[supposed?.start ?? part.end]?.text === 'in';
-  const closed = inCase && caseClosed.test(reader.words(supposed?.start ?? 0, supposed?.end ?? 0));
+  const closed = supposed !== undefined && caseClosed.test(reader.words(supposed.start, supposed.end));
   if (supposed !== undefined && !closed && politeIf.at(tokens, supposed.start, part.end) === undefined)
     held.push({ start: supposed.start, end: part.end });
   return held;

@@ -25,7 +25,7 @@ import { ofKinds, pricedKinds } from '../order/priced-kinds.ts';
 import { behindOther, findPrices } from '../order/prices.ts';
 import { pricesOfOthers } from '../order/prices-of-others.ts';
 import { askPricesOrDay } from '../order/prices-or-day.ts';
-import { askEachOrAll, countOf, likelyPerSaid, lineFacts, priceFact } from '../order/read-order.ts';
+import { askEachOrAll, countOf, likelyPer, lineFacts, priceFact } from '../order/read-order.ts';
 import { refined } from '../order/refined-mentions.ts';
 import { relativePrices } from '../order/relative-prices.ts';
 import { equalsTotal, nameFirstAsk, settleTotals } from '../order/settle-prices.ts';
@@ -159,7 +159,7 @@ const find = (reader: Reader): Finding[] => {
         taxNear(reader)));
   if (common !== undefined && trade) {
     const service = coversService(reader.tokens, common, prices.length === 1);
-    const per = likelyPerSaid(
+    const per = likelyPer(
       reader,
       mentions.length === 1 ? { ...common, named: true } : common,
       pieces,
