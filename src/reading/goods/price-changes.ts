@@ -1,37 +1,39 @@
 // A price that was another one before: "gone up, 12 to 13.50", "was 4.60, now 5.20", "4.60 -> 5.20".
 
-import { type Match, pattern } from '../pattern.ts';
-import type { Token } from '../text/token.ts';
+import { formOf, type Match, pattern } from '../pattern.ts';
+import { firstWhere, type Token } from '../text/token.ts';
 
-const changeForms = [
-  pattern('(down|up|dropped|gone|went|back|now|risen|cut|come){1,3} to <t:amount> (a|per|/)? (<pack>)? (from|was) <f:amount>'),
-  pattern('<upTo> <t:amount> (a|per|/)? (<pack>)? (from|was) <f:amount>'),
-  pattern(
-    '<t:amount> (a|per|/|the|an)? <pack> (,|-|\\(|now)? (they|it)? (was|used to be|used to cost|old price|old price was|previously|up from|down from|from|not|instead of|were) <f:amount>',
-  ),
-  pattern(
-    '(gone|went|going|up|down|from|rise|rises|jumped|dropped|was|risen|increased|increase|increases|hike|hiked|climbed|moved|come|crept) (up|down)? (from|,|:)? <r:amount> (to|now|,) (now)? <t:amount>',
-  ),
-  pattern(
-    "(was|were|used to be|used to cost) <f:amount> (a|per|/)? (<pack>)? (,|-|but|and){0,2} (is|are|it's|its|they're)? now (its|it's|is|are|at)? <t:amount>",
-  ),
-  pattern("(was|were) <f:amount> (a|per|/)? (<pack>)? (,|-|but|and){1,2} (is|are|it's|its|they're) (now)? <t:amount>"),
-  pattern(
-    'now <t:amount> (,|-|\\()? (was|used to be|used to cost|old price|old price was|previously|up from|down from|from|not|instead of|were) <f:amount>',
-  ),
-  pattern(
-    '<t:amount> ((a|per|/|the) <pack>|<pack>|<each>)? (today|now|this week)? (,|-|\\()? (they|it)? (was|used to be|used to cost|old price|old price was|previously|up from|down from|not|instead of|were) <f:amount>',
-  ),
-  pattern('<t:amount> now (,|-|\\(){0,2} <f:amount> (before|previously|last (time|week|month))'),
-  pattern('<r:amount> ((up|down|gone up|now) to|now) <t:amount>'),
-  pattern('<r:amount> (-|=){0,2} \\> <t:amount>'),
+const changes = [
+  '(down|up|dropped|gone|went|back|now|risen|cut|come){1,3} to <t:amount> (a|per|/)? (<pack>)? (from|was) <f:amount>',
+  '<upTo> <t:amount> (a|per|/)? (<pack>)? (from|was) <f:amount>',
+  '<t:amount> (a|per|/|the|an)? <pack> (,|-|\\(|now)? (they|it)? (was|used to be|used to cost|old price|old price was|previously|up from|down from|from|not|instead of|were) <f:amount>',
+  '(gone|went|going|up|down|from|rise|rises|jumped|dropped|was|risen|increased|increase|increases|hike|hiked|climbed|moved|come|crept) (up|down)? (from|,|:)? <r:amount> (to|now|,) (now)? <t:amount>',
+  "(was|were|used to be|used to cost) <f:amount> (a|per|/)? (<pack>)? (,|-|but|and){0,2} (is|are|it's|its|they're)? now (its|it's|is|are|at)? <t:amount>",
+  "(was|were) <f:amount> (a|per|/)? (<pack>)? (,|-|but|and){1,2} (is|are|it's|its|they're) (now)? <t:amount>",
+  'now <t:amount> (,|-|\\()? (was|used to be|used to cost|old price|old price was|previously|up from|down from|from|not|instead of|were) <f:amount>',
+  '<t:amount> ((a|per|/|the) <pack>|<pack>|<each>)? (today|now|this week)? (,|-|\\()? (they|it)? (was|used to be|used to cost|old price|old price was|previously|up from|down from|not|instead of|were) <f:amount>',
+  '<t:amount> now (,|-|\\(){0,2} <f:amount> (before|previously|last (time|week|month))',
+  '<r:amount> ((up|down|gone up|now) to|now) <t:amount>',
+  '<r:amount> (-|=){0,2} \\> <t:amount>',
 ];
+const changeForms = changes.map(pattern);
+const bareForms = changes.map(formOf);
 
-/** The change that is told; "12 a bunch from 1 feb" tells a day. */
+// "12 a bunch from 1 feb" tells a day.
+const tellsDay = (tokens: readonly Token[], match: Match): boolean => tokens[match.end]?.means['month'] !== undefined;
 const changeIn = (tokens: readonly Token[], start: number, end: number): Match | undefined => {
   for (const form of changeForms) {
     const match = form.in(tokens, start, end);
-    if (match !== undefined && tokens[match.end]?.means['month'] === undefined) return match;
+    if (match !== undefined && !tellsDay(tokens, match)) return match;
+  }
+  return undefined;
+};
+// Among words taken out of the message: looked through as they are, so that the places of the message stay known.
+const changeAmong = (tokens: readonly Token[]): Match | undefined => {
+  for (const form of bareForms) {
+    const index = firstWhere(tokens, 0, tokens.length, (_, at) => form.at(tokens, at) !== undefined);
+    const match = index === -1 ? undefined : form.at(tokens, index);
+    if (match !== undefined && !tellsDay(tokens, match)) return match;
   }
   return undefined;
 };
@@ -52,7 +54,7 @@ export const changeBeside = (
   const rest = packed.length === 0 ? places : places.filter((index) => !ofPack(index));
   if (rest.length < places.length && rest.some((index) => mayChange.test(tokens[index]?.text ?? ''))) {
     const bare = rest.map((index) => tokens[index] as Token);
-    const match = changeIn(bare, 0, bare.length);
+    const match = changeAmong(bare);
     if (match !== undefined) return { kept: match.kept, said: rest.slice(match.start, match.end) };
   }
   const whole = changeIn(tokens, start, end);
