@@ -5,15 +5,15 @@
 
 import { has, nextBit } from './patterns/bits.ts';
 import { parse } from './patterns/parse-pattern.ts';
-import { addStarts, begins, might, nextStart } from './patterns/places.ts';
+import { addStarts, begins, might, nextStart, sight } from './patterns/places.ts';
 import { needsOf, openingOf, reachOf } from './patterns/quick-look.ts';
 import { numbered } from './patterns/registry.ts';
-import { type Match, trialOf } from './patterns/steps.ts';
 import { testOf } from './patterns/token-kinds.ts';
+import { type Match, trialOf } from './patterns/trial.ts';
 import type { Token } from './text/token.ts';
 
-export type { Match } from './patterns/steps.ts';
 export { isA } from './patterns/token-kinds.ts';
+export type { Match } from './patterns/trial.ts';
 
 export interface Pattern {
   readonly source: string;
@@ -57,12 +57,12 @@ export const pattern = (source: string): Pattern => {
     source,
     might: (tokens) => might(id, tokens),
     at: (tokens, index, end) =>
-      index >= 0 && index < end && index < tokens.length && begins(id, tokens, index) ? trial(tokens, index, end) : undefined,
+      index >= 0 && index < end && index < tokens.length && begins(id, tokens, index) ? trial(tokens, index, end, sight()) : undefined,
     next,
     addStarts: (tokens, places) => addStarts(id, tokens, places),
     in: (tokens, start, end) => {
       for (let index = next(tokens, start, end); index < end; index = next(tokens, index + 1, end)) {
-        const match = trial(tokens, index, end);
+        const match = trial(tokens, index, end, sight());
         if (match !== undefined) return match;
       }
       return undefined;

@@ -1,27 +1,20 @@
 // Turns the source of a pattern into nodes. A source that cannot be read is our own mistake and throws when the program starts.
 
-import { type Test, testOf } from './token-kinds.ts';
+import { kindNumber, wordNumber } from './registry.ts';
 
-export type Choices = readonly (readonly Node[])[];
 export type Node =
-  | { readonly is: 'word'; readonly text: string }
-  | { readonly is: 'tag'; readonly tag: string; readonly test: Test; readonly name: string }
-  | { readonly is: 'choice'; readonly choices: Choices; readonly byWord: ReadonlyMap<string, Choices>; readonly others: Choices }
+  | { readonly is: 'word'; readonly text: string; readonly number: number }
+  | { readonly is: 'tag'; readonly tag: string; readonly number: number; readonly name: string }
+  | { readonly is: 'choice'; readonly choices: readonly (readonly Node[])[] }
   | { readonly is: 'repeat'; readonly only: readonly [Node]; readonly least: number; readonly most: number };
+
+const wordOf = (text: string): Node => ({ is: 'word', text, number: wordNumber(text) });
+const tagOf = (tag: string, name: string): Node => ({ is: 'tag', tag, number: kindNumber(tag), name });
 
 const readQuantifier = (source: string): [number, number] | undefined => {
   if (source === '?') return [0, 1];
   const bounds = /^\{(\d+),(\d+)\}$/.exec(source);
   return bounds === null ? undefined : [Number(bounds[1]), Number(bounds[2])];
-};
-
-// Long choices are looked up by the word at hand instead of being tried one after another; their order stays.
-const choiceOf = (choices: Choices): Node => {
-  const firstWord = (choice: readonly Node[]): string | undefined => (choice[0]?.is === 'word' ? choice[0].text : undefined);
-  const words = new Set(choices.flatMap((choice) => firstWord(choice) ?? []));
-  const fitting = (word: string | undefined): Choices =>
-    choices.filter((choice) => firstWord(choice) === undefined || firstWord(choice) === word);
-  return { is: 'choice', choices, byWord: new Map([...words].map((word) => [word, fitting(word)])), others: fitting(undefined) };
 };
 
 export const parse = (source: string): Node[] => {
@@ -47,11 +40,11 @@ export const parse = (source: string): Node[] => {
         }
         if (atoms[at] !== ')') throw new Error(`pattern "${source}": missing )`);
         at += 1;
-        nodes.push(choiceOf(choices));
+        nodes.push({ is: 'choice', choices });
       } else if (atom.startsWith('<')) {
         const [first = '', second] = atom.slice(1, -1).split(':');
-        nodes.push({ is: 'tag', tag: second ?? first, test: testOf(second ?? first), name: first });
-      } else nodes.push({ is: 'word', text: atom.startsWith('\\') ? atom.slice(1) : atom });
+        nodes.push(tagOf(second ?? first, first));
+      } else nodes.push(wordOf(atom.startsWith('\\') ? atom.slice(1) : atom));
     }
     return nodes;
   };

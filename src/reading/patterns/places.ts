@@ -3,8 +3,9 @@
 
 import type { Token } from '../text/token.ts';
 import { add, addStretch, has, nextBit, orFromNext, roomFor } from './bits.ts';
-import { firstNeed, reaches, type Use, useOfKind, useOfWord } from './registry.ts';
+import { firstNeed, reaches, tests, type Use, useOfKind, useOfWord } from './registry.ts';
 import { kindsOf } from './token-kinds.ts';
+import type { Sight } from './trial.ts';
 
 const [unseen, nowhere, somewhere] = [0, 1, 2];
 const longestBlock = 16; // tokens
@@ -27,10 +28,33 @@ let starts = new Uint32Array();
 let here = new Uint32Array(1); // where the word or kind at hand stands
 
 const standing: Use[] = [];
-const stands = (use: Use | undefined, index: number): void => {
-  if (use === undefined) return;
+const stands = (use: Use, index: number): void => {
+  if (use.opens.length === 0 && use.needs.length === 0) return;
   if (use.stands.length === 0) standing.push(use);
   use.stands.push(index);
+};
+
+// The message as trials see it.
+let seenAs: Sight & { readonly word: Uint32Array<ArrayBuffer>; readonly kinds: Uint32Array<ArrayBuffer> } = {
+  word: new Uint32Array(),
+  kinds: new Uint32Array(),
+  kindWords: 1,
+};
+/** The last message looked at, as trials see it. */
+export const sight = (): Sight => seenAs;
+
+const see = (token: Token, index: number): void => {
+  const ofWord = useOfWord.get(token.text);
+  if (ofWord !== undefined) {
+    seenAs.word[index] = ofWord.number;
+    stands(ofWord, index);
+  }
+  for (const kind of kindsOf(token)) {
+    const ofKind = useOfKind.get(kind);
+    if (ofKind === undefined) continue;
+    add(seenAs.kinds, index * seenAs.kindWords * 32 + ofKind.number);
+    stands(ofKind, index);
+  }
 };
 
 const intoBlocks = (tokens: readonly Token[]): void => {
@@ -82,11 +106,9 @@ const lookAt = (tokens: readonly Token[]): void => {
   starts = roomFor(starts, patterns * (row >> 5));
   here = roomFor(here, row >> 5);
   standing.length = 0;
-  for (let index = 0; index < tokens.length; index++) {
-    const token = tokens[index] as Token;
-    stands(useOfWord.get(token.text), index);
-    for (const kind of kindsOf(token)) stands(useOfKind.get(kind), index);
-  }
+  const kindWords = (tests.length + 31) >> 5;
+  seenAs = { word: roomFor(seenAs.word, tokens.length), kinds: roomFor(seenAs.kinds, tokens.length * kindWords), kindWords };
+  for (let index = 0; index < tokens.length; index++) see(tokens[index] as Token, index);
   for (const use of standing) gather(use);
 };
 

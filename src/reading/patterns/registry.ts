@@ -1,5 +1,7 @@
 // All patterns by number, and under each word and kind the patterns it could open and the needs it meets: what one look at a message asks for.
 
+import { type Test, testOf } from './token-kinds.ts';
+
 /** Words and kinds of which a token is one. */
 export interface Either {
   readonly words: ReadonlySet<string>;
@@ -18,6 +20,8 @@ export interface Looks {
 
 /** What a word or a kind is good for. */
 export interface Use {
+  /** Its number among the words, or among the kinds. */
+  readonly number: number;
   /** The needs it meets, by their number among the needs of all patterns. */
   readonly needs: number[];
   /** The patterns it may open. */
@@ -28,20 +32,31 @@ export interface Use {
 
 export const useOfWord = new Map<string, Use>();
 export const useOfKind = new Map<string, Use>();
+/** The words of all patterns by number; the first is no word of any. */
+export const words: string[] = [''];
+/** The tests of the kinds by number. */
+export const tests: Test[] = [];
 /** The reach of each pattern. */
 export const reaches: number[] = [];
 /** The first need of each pattern, and of the one after the last. */
 export const firstNeed: number[] = [0];
 
-const used = (uses: Map<string, Use>, key: string): Use => {
-  const use = uses.get(key) ?? { needs: [], opens: [], stands: [] };
+const used = (uses: Map<string, Use>, key: string, numbered: () => number): Use => {
+  const known = uses.get(key);
+  if (known !== undefined) return known;
+  const use = { number: numbered() - 1, needs: [], opens: [], stands: [] };
   uses.set(key, use);
   return use;
 };
-const usesOf = ({ words, kinds }: Either): Use[] => [
-  ...[...words].map((word) => used(useOfWord, word)),
-  ...[...kinds].map((kind) => used(useOfKind, kind)),
-];
+const ofWord = (word: string): Use => used(useOfWord, word, () => words.push(word));
+const ofKind = (kind: string): Use => used(useOfKind, kind, () => tests.push(testOf(kind)));
+
+/** The number of a word that a pattern asks for. */
+export const wordNumber = (word: string): number => ofWord(word).number;
+/** The number of a kind that a pattern asks for. */
+export const kindNumber = (kind: string): number => ofKind(kind).number;
+
+const usesOf = ({ words: some, kinds }: Either): Use[] => [...[...some].map(ofWord), ...[...kinds].map(ofKind)];
 
 /** A pattern's number among all patterns, by which a message's places know it. */
 export const numbered = ({ opening, needs, reach }: Looks): number => {
