@@ -28,6 +28,7 @@ import { moreBesideWork } from './phrases/more-beside-work.ts';
 import { moreThenHome } from './phrases/more-then-home.ts';
 import { noneFinished } from './phrases/none-finished.ts';
 import { notKept } from './phrases/not-kept.ts';
+import { numberExplained } from './phrases/number-explained.ts';
 import { oneAtHand } from './phrases/one-at-hand.ts';
 import { onlyMade } from './phrases/only-made.ts';
 import { order } from './phrases/order.ts';
@@ -82,6 +83,7 @@ export const phrases: readonly Phrase[] = [
   madeByDays,
   someInAMaterial,
   notKept,
+  numberExplained,
   question,
   madeBehind,
   boundedWork,

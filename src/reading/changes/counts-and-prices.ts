@@ -1,5 +1,6 @@
 // The counts and the prices that a correction names anew, each as one change.
 
+import type { PieceKind } from '../../handbook/pieces.ts';
 import { isHourOfDay } from '../dates/hours-no-prices.ts';
 import { findMentions } from '../order/mentions.ts';
 import { findPrices } from '../order/prices.ts';
@@ -7,7 +8,7 @@ import { countOf } from '../order/read-order.ts';
 import { pattern } from '../pattern.ts';
 import type { Reader, Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
-import { firstWhere, isCount } from '../text/token.ts';
+import { firstWhere, isCount, type NumberRead } from '../text/token.ts';
 import { ofThem } from './beside-values.ts';
 import { kindsIn, ofKindsAhead } from './kinds-priced.ts';
 import { differenceSaid, oldNumbers } from './old-numbers.ts';
@@ -21,6 +22,17 @@ const isNow = pattern(
 const wrongCount = pattern('(wrong|incorrect) (number|count|qty|quantity|figure)');
 const priceWord = /^(price|prices|cost|rate|charge|each|quote|pricing)$/;
 
+// "£300 for the bouts" may be what they come to. Common practice, no source.
+const perhapsAll = (price: NumberRead | undefined): boolean => Number(price?.amount) >= 150 && !/^(INR|ZAR)$/.test(price?.currency ?? '');
+
+// "i typed $23 for the corsages, should be 32": the kind is named with the old price, and with it alone.
+const kindPriced = (own: Reader, part: Part, zones: Zones): { readonly piece?: PieceKind } => {
+  const mentions = findMentions(own, part);
+  const [only, other] = new Set(mentions.map(({ kind }) => kind));
+  const ofOld = mentions.every(({ index, countIndex }) => countIndex === undefined && inZones(zones.old, index));
+  return only === undefined || other !== undefined || only === 'unspecified' || !ofOld ? {} : { piece: only };
+};
+
 export const countAndPrice = (own: Reader, part: Part, zones: Zones): Unworded[] => {
   const { tokens } = own;
   const facts: Unworded[] = [];
@@ -31,7 +43,7 @@ export const countAndPrice = (own: Reader, part: Part, zones: Zones): Unworded[]
   );
   const [onlyKind] = uncounted.size === 1 && mentions.length === 2 ? uncounted : [];
   const used = new Set<number>();
-  const { at: oldNumber, from, price: oldPrice } = oldNumbers(tokens, part, zones);
+  const { at: oldNumber, from, price: oldPrice, onlyPrice } = oldNumbers(tokens, part, zones);
   // "12 bouts not 10, and 3 corsages": what was said before is the kind's it stands beside.
   const ofOld = mentions.findLast((mention) => (mention.countIndex ?? oldNumber) < oldNumber) ?? mentions[0];
   for (const mention of mentions) {
@@ -146,8 +158,14 @@ export const countAndPrice = (own: Reader, part: Part, zones: Zones): Unworded[]
     mentions.filter((mention) => mention.countIndex === undefined && mention.kind !== 'unspecified').map((mention) => mention.kind),
   );
   const [kind, otherKind] = kinds;
+  const allBefore = oldSays('all', true);
+  const priceAlone = onlyPrice && (allBefore || oldSays('each', true) || !perhapsAll(from));
   const of =
-    kind === undefined || otherKind !== undefined || mentions.some((mention) => mention.countIndex !== undefined) ? {} : { piece: kind };
+    kind === undefined || otherKind !== undefined || mentions.some((mention) => mention.countIndex !== undefined)
+      ? priceAlone && !allBefore && facts.length === 0
+        ? kindPriced(own, part, zones)
+        : {}
+      : { piece: kind };
   for (const price of ofKindsAhead(prices, mentions, kindsIn(facts)))
     facts.push(
       priceChange(
@@ -157,7 +175,7 @@ export const countAndPrice = (own: Reader, part: Part, zones: Zones): Unworded[]
         tokens.slice(part.start, part.end).some((token) => token.text === 'from'),
       ),
     );
-  if (prices.length === 0 && named && facts.length === 0) {
+  if (prices.length === 0 && (named || (priceAlone && lone.length === 1)) && facts.length === 0) {
     const at = firstWhere(
       tokens,
       part.start,
@@ -171,7 +189,8 @@ export const countAndPrice = (own: Reader, part: Part, zones: Zones): Unworded[]
         what: 'price',
         to: number.max ?? number.amount,
         ...(number.max !== undefined ? { from: number.amount } : from === undefined ? {} : { from: from.amount }),
-        per: wholeSaid ? 'all' : 'each',
+        per: wholeSaid || allBefore ? 'all' : 'each',
+        ...(priceAlone && !wholeSaid ? of : {}),
       });
   }
   return facts;

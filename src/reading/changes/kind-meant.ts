@@ -15,7 +15,7 @@ const forms = [
 ].map((source) => pattern(source));
 // "all 8 corsages on that order should have said bouts": the first kind was never meant.
 const saidWrong = pattern(
-  `${lead} (where it (says|said))? (all|both|the|those|these|my|our|that|of){0,3} (<n:count>)? (of)? (the|those)? <c:piece> ((i|we) (put|wrote|typed|said|gave you|ordered|sent))? ((on|in) (that|the|this|my|our|her|last) (<word>)? (order|list|quote|message|sheet|email|text|note|form))? (,|-|it)? (should|shoulda|should've|shouldve|shld|were meant to|was meant to|are meant to|were supposed to|are supposed to|ought to) (have|of|all|actually|really){0,2} (be|been|say|said|read|been down as|be down as|been put as) (the|as)? <b:piece> ${ends}`,
+  `${lead} (where it (says|said))? (all|both|the|those|these|my|our|that|of){0,3} (<n:count>)? (of)? (the|those)? <c:piece> ((i|we) (put|wrote|typed|said|gave you|ordered|sent))? ((on|in) (that|the|this|my|our|her|last) (<word>)? (order|list|quote|message|sheet|email|text|note|form))? (,|-|it)? (should|shoulda|should've|shouldve|shld|were meant to|was meant to|are meant to|were supposed to|are supposed to|ought to) (have|of|all|actually|really){0,2} (be|been|say|said|read|been down as|be down as|been put as) (the|as)? (<b:piece>|pin|pins|pinned|pinned on) (ones|type|style)? ${ends}`,
 );
 
 const taken = ({ c, w }: Readonly<Record<string, Token>>): PieceKind | undefined => {
@@ -28,7 +28,8 @@ const neverMeant = (reader: Reader, part: Part): Finding | undefined => {
   const match = saidWrong.might(reader.tokens) ? saidWrong.at(reader.tokens, part.start, part.end) : undefined;
   if (match?.end !== part.end) return undefined;
   const { b, c, n } = match.kept;
-  const [from, to] = [c?.means['piece'], b?.means['piece']] as [PieceKind | undefined, PieceKind | undefined];
+  const from = c?.means['piece'] as PieceKind | undefined;
+  const to = b === undefined && /corsage/.test(from ?? '') ? 'pin corsage' : (b?.means['piece'] as PieceKind | undefined);
   if (from === undefined || to === undefined || from === to || [from, to].includes('unspecified')) return undefined;
   if (n === undefined) return found(reader, part.start, part.end, [{ fact: 'change', what: 'piece', from, to, piece: from }]);
   if (n.number?.max !== undefined || n.number?.or !== undefined) return undefined;

@@ -11,6 +11,7 @@ export interface OldNumbers {
   readonly at: number; // where the first stands, or -1
   readonly from: NumberRead | undefined; // what a count was
   readonly price: NumberRead | undefined; // what a price was
+  readonly onlyPrice: boolean; // the one that stands there was a price
 }
 
 export const oldNumbers = (tokens: readonly Token[], part: Part, zones: Zones): OldNumbers => {
@@ -26,11 +27,11 @@ export const oldNumbers = (tokens: readonly Token[], part: Part, zones: Zones): 
   const at = old(part.start);
   const from = at < 0 ? undefined : tokens[at]?.number;
   const second = at < 0 ? -1 : old(at + 1);
-  const token = tokens[second];
-  const priced =
-    token !== undefined &&
-    (token.number?.form === 'money' || /^(at|@)$/.test(tokens[second - 1]?.text ?? '') || tokens[second + 1]?.means['each'] !== undefined);
-  return { at, from, price: priced && from?.form === 'plain' ? token.number : from };
+  const surely = (index: number): boolean =>
+    tokens[index]?.number?.form === 'money' || (index >= 0 && tokens[index + 1]?.means['each'] !== undefined);
+  const priced = surely(second) || (second > 0 && /^(at|@)$/.test(tokens[second - 1]?.text ?? ''));
+  const price = priced && from?.form === 'plain' ? tokens[second]?.number : from;
+  return { at, from, price, onlyPrice: second < 0 && surely(at) };
 };
 
 /** "17 bouts instead of 15, and 2 more corsages": 1 where the count adds to what there is, -1 where it takes off. */

@@ -173,7 +173,15 @@ const soMany = (many: Match | undefined, piece: PieceKind): Unworded[] => {
   return number === undefined || number.max !== undefined ? [] : [{ fact: 'change', what: 'count', to: Number(number.amount), piece }];
 };
 
+// "she called back, no flower crown anymore": who says so.
+const saidSo = pattern(
+  "(she|he|they|bride|client|customer|planner|couple|mum|mom|her|the|his|their|mob|mog){1,2} (has|have|had|'s|just|also|then){0,2} (called|rang|phoned|emailed|texted|messaged|replied|been on|got back|gotten back|came back|come back|wrote|popped in|answered|confirmed|says|said|decided) (back|again|in|us|me|to us|to me|to say|today|this morning|just now|again today|saying|that|earlier|on the phone){0,3} (,|-|:|;|and|to say|so|that|saying){0,2}",
+);
 const lateStart = (reader: Reader, part: Part): Match | undefined => {
+  const said = saidSo.at(reader.tokens, part.start, part.end);
+  const none = said === undefined ? undefined : gone.at(reader.tokens, said.end, part.end);
+  // "she says no lapel flowers wilt" takes none away.
+  if (none !== undefined && (none.end === part.end || /^(,|-|;)$/.test(reader.tokens[none.end]?.text ?? ''))) return none;
   let index = part.start;
   while (
     index < part.end &&

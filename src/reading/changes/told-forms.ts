@@ -23,6 +23,15 @@ const bad = '(broken|wilted|snapped|squashed|crushed|damaged|lost|ruined|bad|dud
 const orderIs =
   "((the)? (order|count|<all>)|it's|its|it is|so it's|so its|that's|thats|make it|make that|make the order|call it|now|so|order's) (is|now|at|'s|so|then|to|order){0,2}";
 
+// "200 lapels not required, 150 enough", "don't need 200 bouts, 150 is plenty"
+const unneeded =
+  "(are|is|were|we|really|definitely){0,2} (not needed|no longer needed|not required|no longer required|not wanted|no longer wanted|not necessary|too many|too much|isn't needed|aren't needed|arent needed|more than enough|not needed now|surplus)";
+const needless = "(don't|dont|do not|doesn't|doesnt|won't|wont|no longer|no need for|not) (need|want|require|be needing)?";
+const enough =
+  "(is|are|will be|would be|should be|'s|its|will|would|should|ll|'ll)? (enough|plenty|sufficient|fine|ok|do|do it|suffice|needed|required|wanted|ample|the number)";
+const newly = '(,|-|;|so|just|only|now|anymore|any more|and|&|but|make it|do|we need|they need|we want|need){0,3}';
+const rather = `(${newly} <n:count> ${enough}|(,|-|;|so|now){0,2} (just|only|make it|do|we need|need|we only need|only need) <n:count>)`;
+
 const told: readonly (readonly [ToldAs, readonly string[]])[] = [
   [
     'fewer',
@@ -69,6 +78,10 @@ const told: readonly (readonly [ToldAs, readonly string[]])[] = [
       `${moving} (the|our|those|all the)? <p:piece> ${tally}? (right|back)? (up|down|back)? (to|<upTo>) <n:count>`,
       `(change|turn|make|update|amend|correct|switch) (the|those|our|that)? <a:count> <p:piece> (to|into|<upTo>|=) (be)? <n:count>`,
       `(the|those|our|all)? <a:count> <p:piece> (is|are|'s|should|needs|need|must|becomes|become|goes|go){1,2} (now|to|to be|be|down to|up to|<upTo>){0,3} <n:count>`,
+      `(the|those|all)? <a:count> <p:piece> ${unneeded} ${rather}`,
+      `${needless} (the|those|all)? <a:count> <p:piece> (anymore|any more|now)? ${rather}`,
+      `<n:count> (<material>)? <p:piece> ${enough} (,|-|;|so|and){0,2} (the)? <a:count> ${unneeded}`,
+      `<n:count> ${enough} (,|-|;|so|and){0,2} (the)? <a:count> <p:piece> ${unneeded}`,
       `(scrap|forget|scratch|ignore|not|i said|i put|we said|said|i wrote|was|it was|they were) (the)? <a:count> <p:piece> (,|but){0,2} (it's|its|it is|now|should be|should've been|shouldve been|should have been|shld be|make it|make that|that's|they're) (now|only|actually)? <n:count>`,
       `(scrap|forget|scratch|ignore|disregard|bin|never mind) (the|that|what i said about)? <a:count> (,|but|-){0,2} (it's|its|it is|now|should be|make it|make that|that's|they're|we need|actually|we want|they want){0,2} <n:count> ${kind}`,
       `(the)? (final|new|revised|updated|latest|confirmed|corrected|current) (head)? ${tally} (for|of|on) (the)? <p:piece> (is|are|:|now|=|to)? (now)? <n:count>`,

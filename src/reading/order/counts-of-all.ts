@@ -14,6 +14,7 @@ export interface CountsOfAll {
   readonly doubtful: boolean;
 }
 
+const fewMore = 5; // spares beside one kind
 const leastEach = 2; // a whole order for less than this a piece is no price, whatever the currency: common practice, no source
 
 // "12 bouts, total 18 pieces" and "bouts 12, total 18 pieces": of which kind the others are, or whether twelve is the price, is not said.
@@ -38,6 +39,12 @@ export const countsOfAll = (reader: Reader, mentions: readonly Mention[], prices
   const counted = mentions.filter(({ countIndex }) => countIndex !== undefined);
   const lines = counted.filter(({ kind }) => kind !== 'unspecified');
   if (unlike(reader, mentions, prices, lines)) return { prices: [], tokens: [], doubtful: true };
+  const [line] = lines;
+  // "15 lapels and 2 spares so 16 total": a sum of pieces that is none of theirs, and no price.
+  const few = line !== undefined && lines.length === 1 ? Math.max(countOf(line).count, 2) + fewMore : 0;
+  const spares = few > 0 && reader.tokens.some(({ text }) => /^spares?$/.test(text));
+  if (spares && prices.some(({ number, per }) => number.form === 'plain' && per === 'all' && Number(number.amount) <= few))
+    return { prices: [], tokens: [], doubtful: true };
   if (lines.length < 2 || lines.some(({ count }) => count?.number?.max !== undefined)) return { prices: [], tokens: [], doubtful: false };
   const all = lines.reduce((sum, line) => sum + countOf(line).count, 0);
   const bare = prices.filter(

@@ -30,6 +30,15 @@ const isDescribed = (run: readonly Token[]): boolean => {
   return match?.end === run.length && Number(match.kept['n']?.number?.amount) > 1 && !/s$/.test(match.kept['d']?.text ?? '');
 };
 
+// "11 bouts, 3 of those kid size, 13.50 each": what some of them are like changes neither how many nor, with one price behind, what they cost.
+const ofThem = formOf(
+  "<n:count> of (those|these|them|em|which|whom) (are|is|being|to be|will be|should be|need to be|in|for|be){0,2} (the|her|his|our)? (<unlisted>|<role>|<owner>|kid|kids|kids'|kid's|child|children|children's|childs|small|smaller|mini|tiny|little|big|bigger|large|larger|adult|adults|junior|half|regular|standard|simple|plain){1,2} (size|sized|ones|versions|type)?",
+);
+const tellsOfSome = (run: readonly Token[], counts: readonly number[]): boolean => {
+  const match = ofThem.at(run, 0, run.length);
+  return match?.end === run.length && counts.some((count) => count > Number(match.kept['n']?.number?.amount));
+};
+
 // "10 bouts or corsages": which of them?
 const eitherKind = pattern('<piece> or (<material>)? <piece>');
 
@@ -45,7 +54,10 @@ export const leftOver = (reader: Reader, takes: ReadonlySet<number>, counts: rea
   if (eitherKind.in(tokens, 0, tokens.length) !== undefined) return true;
   const loose: Token[] = [];
   let sum = 0;
+  const onePrice = (from: number): boolean =>
+    tokens.slice(from).filter((token, at) => reader.free(from + at) && isNumber(token)).length <= 1;
   const close = (run: readonly Token[], start: number, end: number): void => {
+    if (tellsOfSome(run, counts) && onePrice(end)) return;
     for (const { number } of run) sum += Number(number?.amount ?? 0);
     const another = elsewhere(start - 1) || elsewhere(end) || run.some((token) => guests.test(token.means['role'] ?? ''));
     if (!another && (run.every(isOurs) || isDescribed(run))) loose.push(...run.filter(isNumber));

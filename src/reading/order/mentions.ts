@@ -93,7 +93,7 @@ export const findMentions = (reader: Reader, within = everything(reader)): Menti
     const last = after?.means['piece'] === 'unspecified' && reader.free(index + 1) && after.number === undefined ? index + 1 : index;
     const worn = pairs.has(index) ? undefined : (peopleBefore(reader, index) ?? peopleBehind(reader, index));
     if (worn !== undefined && (!('start' in worn) || worn.countIndex >= usedTo)) {
-      const end = 'end' in worn ? worn.end : last + 1;
+      const end = worn.end ?? last + 1;
       const start = 'start' in worn ? worn.start : Math.max(usedTo, index - 1);
       mentions.push({ index, last, start, end, kind: token.means['piece'] as PieceKind, count: worn.count, countIndex: worn.countIndex });
       usedTo = end;

@@ -4,6 +4,12 @@ import { pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import { changed, type Token } from '../text/token.ts';
 
+interface Counted {
+  readonly count: Token;
+  readonly countIndex: number;
+  readonly start: number;
+}
+
 const folk =
   '(<role>|<bench>|people|ppl|folk|folks|guests|men|women|ladies|gents|guys|lads|kids|children|staff|members|players|dancers|heads|of them|of us)';
 const wearing =
@@ -22,9 +28,32 @@ const group = pattern(
 const thenEach = pattern(
   `<n:count> (<unlisted>)? ${folk} (,|-|and|so) (all|each|everyone|they all|they each) (person|guest|one|of them|is|are|will|getting)? ${wearing} (a|an|one) (<material>)? <piece>`,
 );
+// "180 guests, one lapel flower each": all who are named, so nobody may stand before them.
+const oneApiece = pattern(
+  `<n:count> (<unlisted>)? ${folk} (,|-|:|;|so|and|with|=){0,2} (just)? (a|an|one|1) (<material>)? <piece> (each|apiece|for each|each one|per guest|per person|per head)`,
+);
+const goesOn = /^(at|@|for|inc|incl|including|plus|\+|ex|excl|and|please|pls|all|total|so|on|by|no|with)$/;
+const alone = ({ tokens }: Reader, start: number): boolean => {
+  for (let at = start - 1; at >= 0 && tokens[at]?.kind !== 'line' && tokens[at]?.text !== '.'; at--)
+    if (tokens[at]?.number !== undefined || ['role', 'owner', 'piece'].some((tag) => tokens[at]?.means[tag] !== undefined)) return false;
+  return true;
+};
+const apieceAt = (reader: Reader, start: number, index: number): (Counted & { end: number }) | undefined => {
+  const { tokens } = reader;
+  const match = oneApiece.at(tokens, start, tokens.length);
+  const count = match?.kept['n'];
+  const next = tokens[match?.end ?? 0];
+  if (match === undefined || count === undefined || index >= match.end || index < match.end - 3) return undefined;
+  if (next?.kind === 'word' && !goesOn.test(next.text) && ['material', 'included', 'onTop'].every((tag) => next.means[tag] === undefined))
+    return undefined;
+  const countIndex = tokens.indexOf(count, start);
+  if (tokens[countIndex - 1]?.text === 'of') return undefined; // "tables of 8 guests"
+  const told = reader.free(countIndex) && count.number?.max === undefined ? withOneBefore(tokens, { count, countIndex, start }) : undefined;
+  return told !== undefined && alone(reader, told.start) ? { ...told, end: match.end } : undefined;
+};
 // "the groom and his five groomsmen": six.
 const oneBefore = pattern('(<r:role>|<r:owner>) (and|&|n|+|plus) (his|her|the|their|all|our|all his|all the)?');
-const withOneBefore = (tokens: readonly Token[], told: { count: Token; countIndex: number; start: number }): typeof told | undefined => {
+const withOneBefore = (tokens: readonly Token[], told: Counted): Counted | undefined => {
   const { count, countIndex } = told;
   for (const from of [countIndex - 3, countIndex - 2]) {
     const match = from < 0 ? undefined : oneBefore.at(tokens, from, countIndex);
@@ -41,9 +70,11 @@ const withOneBefore = (tokens: readonly Token[], told: { count: Token; countInde
 const reach = 16;
 
 /** The number of people, where the piece at this place is said to be one for each of them. */
-export const peopleBefore = (reader: Reader, index: number): { count: Token; countIndex: number; start: number } | undefined => {
+export const peopleBefore = (reader: Reader, index: number): (Counted & { readonly end?: number }) | undefined => {
   const { tokens } = reader;
   for (let start = Math.max(0, index - reach); start < index; start++) {
+    const apiece = apieceAt(reader, start, index);
+    if (apiece !== undefined) return apiece;
     const match = before.at(tokens, start, index + 1) ?? thenEach.at(tokens, start, index + 1) ?? group.at(tokens, start, index + 1);
     const count = match?.kept['n'];
     const countIndex = count === undefined ? -1 : tokens.indexOf(count, start);

@@ -1,5 +1,6 @@
 // Pieces that are taken off an order or told of as lost: "strike 6 combs", "we're down 2 bouts", "15 lapels down".
 
+import { pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import type { Mention } from './mention.ts';
 
@@ -22,6 +23,21 @@ const isDown = ({ tokens }: Reader, end: number): boolean => tokens[end]?.text =
 const isLess = ({ tokens }: Reader, start: number, end: number): boolean =>
   tokens.slice(start, end).some(({ text }) => /^(less|fewer)$/.test(text));
 
+// "20 corsages not needed, 12 bouts enough", "dont need 200 bouts": none of those.
+const unwanted = pattern(
+  "(are|is|were|we|really|definitely|now){0,2} (not needed|no longer needed|not required|no longer required|not wanted|no longer wanted|not necessary|isn't needed|aren't needed|arent needed)",
+);
+const unneeded = pattern(
+  "(don't|dont|do not|doesn't|doesnt|won't|wont|no longer) (need|want|require) (the|those|all|all the)? <count> (<material>)? <piece>",
+);
+const isUnwanted = ({ tokens }: Reader, { start, end, last }: Mention): boolean =>
+  [last + 1, end].some((at) => unwanted.at(tokens, at, tokens.length) !== undefined) ||
+  [start - 2, start - 3, start - 4].some((at) => (unneeded.at(tokens, at, tokens.length)?.end ?? 0) > start);
+
 /** Whether the words around a counted piece take it away, or may do. */
-export const takesAway = (reader: Reader, { start, end }: Mention): boolean =>
-  isTaken(reader, start) || isLess(reader, start, end) || isUpOrDown(reader, start) || isDown(reader, end);
+export const takesAway = (reader: Reader, mention: Mention): boolean => {
+  const { start, end } = mention;
+  return (
+    isUnwanted(reader, mention) || isTaken(reader, start) || isLess(reader, start, end) || isUpOrDown(reader, start) || isDown(reader, end)
+  );
+};

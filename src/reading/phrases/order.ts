@@ -7,6 +7,7 @@ import { settleBundles } from '../order/bundles.ts';
 import { certain } from '../order/certain-ones.ts';
 import { withoutCheckSums } from '../order/check-sums.ts';
 import { countsOfAll } from '../order/counts-of-all.ts';
+import { coversOthers } from '../order/covers.ts';
 import { coversService } from '../order/covers-delivery.ts';
 import { withCurrencySaid } from '../order/currency-said.ts';
 import { withDearLines } from '../order/dear-lines.ts';
@@ -135,9 +136,8 @@ const find = (reader: Reader): Finding[] => {
   const placement = matchPrices(mentions, equalsTotal(reader, prices, counts));
   const matched = settleBundles(reader, settleTotals(reader, withDearLines(reader, placement), pieces));
   const doubt = prices.length === 0 ? askPricesOrDay(reader, mentions) : undefined;
-  // "2 tables of 8, a buttonhole each": those sit there.
   const counted = reader.facts.some(({ fact }) => fact === 'pieces');
-  const coversOther = reader.tokens.some(({ means, text }) => means['other'] !== undefined && !(counted && /^tables?$/.test(text)));
+  const coversOther = coversOthers(reader.tokens, counted);
   const facts: Fact[] = [...lineFacts(reader, matched), ...kindPrices.map(({ fact }) => fact)];
   const asks: Ask[] = [matched.ask ?? [], doubt?.ask ?? []].flat();
   const read: Price[] = matched.lines.flatMap((line) => (line.price === undefined ? [] : [line.price]));

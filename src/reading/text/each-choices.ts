@@ -7,11 +7,39 @@ const form = formOf('<a:amount> <e:each> (,|-)? or (at|@|maybe|possibly|say)? <b
 // What a second price without "each" goes on with; "14 each or 150 for the lot" are two totals.
 const why = /^(with|w|w\/|if|using|incl|including|inc|without)$/;
 const ofMaterial = formOf('<any>{0,3} <material>'); // "$18 each or $21 each if dried": two materials, and neither is picked
+// "£8 each with foliage or £10 each with ribbon": what makes the difference, where it is no tax, no kind and no material.
+const told = formOf(
+  '<a:amount> <e:each> (with|w|w /|w/|using|if|plus|no|without) <word>{1,4} (,|-|;)? or (at|@|for|maybe|say)? <b:amount> <f:each>',
+);
+const ofElse = ['material', 'piece', 'taxName', 'taxWord', 'included', 'onTop', 'role', 'owner'];
+// "price it for her at $10 each and at $15 each": to choose from, where one kind alone is named.
+const both = formOf('<a:amount> (<e:each>)? (,|-)? (and|&|n|then) (also|again|then|once)? (at|@)? <b:amount> <f:each>');
+const priced = formOf(
+  '(price|quote|cost|priced|quoted|work|show|try|do|offer|give) (it|them|that|this|these|those|her|him|me|the|client|bride|up|out|both|two|ways|prices|options|versions|for|,|:|-|twice){0,6} (at|@)?',
+);
+const reach = 8;
 const muchMore = 3;
 const leastPrice = 5; // "2 each or 3 each for the ushers" counts pieces
 
+const isPricedTwice = (tokens: readonly Token[], index: number): boolean => {
+  for (let start = Math.max(0, index - reach); start < index; start++)
+    if (priced.at(tokens, start, index)?.end === index) return new Set(tokens.flatMap(({ means }) => means['piece'] ?? [])).size === 1;
+  return false;
+};
+const formAt = (tokens: readonly Token[], index: number): Match | undefined => {
+  const plain = form.at(tokens, index, tokens.length);
+  if (plain !== undefined) return plain;
+  const because = told.at(tokens, index, tokens.length);
+  if (because !== undefined) {
+    const stretch = tokens.slice(because.start + 2, because.end - 1);
+    return stretch.some(({ means }) => ofElse.some((tag) => means[tag] !== undefined)) ? undefined : because;
+  }
+  const twice = both.at(tokens, index, tokens.length);
+  return twice !== undefined && isPricedTwice(tokens, index) ? twice : undefined;
+};
+
 const bothOf = (tokens: readonly Token[], index: number): { match: Match; number: NumberRead; own: boolean } | undefined => {
-  const match = form.at(tokens, index, tokens.length);
+  const match = formAt(tokens, index);
   const [low, high] = [match?.kept['a']?.number, match?.kept['b']?.number];
   if (match === undefined || low === undefined || high === undefined) return undefined;
   if ([low, high].some(({ max, or }) => max !== undefined || or !== undefined)) return undefined;
@@ -28,7 +56,7 @@ const bothOf = (tokens: readonly Token[], index: number): { match: Match; number
 
 /** The tokens with such pairs as one number, and one "each" behind it. */
 export const joinEachChoices = (tokens: readonly Token[]): readonly Token[] => {
-  if (!tokens.some(({ text }) => text === 'or')) return tokens;
+  if (!tokens.some(({ means }) => means['each'] !== undefined)) return tokens;
   const joined: Token[] = [];
   for (let index = 0; index < tokens.length; ) {
     const both = bothOf(tokens, index);
@@ -40,7 +68,7 @@ export const joinEachChoices = (tokens: readonly Token[]): readonly Token[] => {
     const { match, number, own } = both;
     const last = tokens[match.end - 1] as Token;
     joined.push(asNumber(tokens, index, match.end - (own ? 1 : 0), number));
-    joined.push(own ? last : changed(match.kept['e'] as Token, { start: last.end, end: last.end }));
+    joined.push(own ? last : changed((match.kept['e'] ?? last) as Token, { start: last.end, end: last.end }));
     index = match.end;
   }
   return joined;

@@ -6,6 +6,7 @@ import { boxesAsGoods } from './boxes-as-goods.ts';
 import { type CleanText, cleanText, ownWords } from './clean-text.ts';
 import { withClientFlowers } from './client-flowers.ts';
 import { withCountsLess } from './count-less.ts';
+import { withSparesCounted } from './counts-with-spares.ts';
 import { withoutCourtesy } from './courtesy.ts';
 import { joinEachChoices } from './each-choices.ts';
 import { joinHourWords } from './hour-words.ts';
@@ -142,6 +143,7 @@ const stages: readonly ((tokens: readonly Token[]) => readonly Token[])[] = [
   nameWords,
   withOpenPer,
   withCountsLess,
+  withSparesCounted,
   joinLots,
   boxesAsGoods,
   mountsAsGoods,

@@ -49,6 +49,7 @@ const full: Readonly<Record<string, string>> = {
   owt: 'anything',
   naught: 'nothing',
   reqd: 'required',
+  kindly: 'please',
   wud: 'would',
   wd: 'would',
   cud: 'could',
