@@ -21,6 +21,22 @@ const forms = [
 // "take the 12 corsages over at 3", "12 bouts over to the church by 3": carried there, and none left. "had 3 over at the end" were.
 const carries = new RegExp(`^(${carryWord}|come|comes|coming|go|goes|going|knock|knocked|fell|tip|tipped|bowled)$`);
 const thither = /^(to|there|here|by|later|tomorrow|tonight|before|around|via|asap|when|at|on)$/;
+// "30 nos over out of 50", "30 nos over, 20 pending": in India they are finished.
+const finishedOf = [
+  pattern(
+    '<count> (nos|pcs|pieces|no)? (<material>)? (<piece>)? (is|are|all|work)? over (out of|of|from) (the|our|total|a total of)? <count>',
+  ),
+  pattern(
+    '(out of|of|from) (the|our|total|a total of)? <count> (nos|pcs|pieces)? (<piece>)? (,|-)? (<count>)? (nos|pcs|pieces)? (is|are|all)? over',
+  ),
+  pattern(
+    '<count> (nos|pcs|pieces) (<material>)? (<piece>)? over (,|;|-|and|&|sir|madam|only|now){0,3} (balance|still|only)? <count> (nos|pcs|pieces)? (more)? (pending|balance|left|remaining|to go|to do|to make|baki)',
+  ),
+];
+const bought = /^(stems?|had|have|got|bought|ordered|used|needed|spares?|extras?)$/;
+const finishes = (tokens: readonly Token[], part: Part): boolean =>
+  firstIn(finishedOf, tokens, part.start, part.end) !== undefined &&
+  !tokens.slice(part.start, part.end).some(({ means, text }) => means['ingredient'] !== undefined || bought.test(text));
 const goesOver = (tokens: readonly Token[], part: Part, { start, end }: Match): boolean => {
   if (tokens[end - 1]?.text !== 'over') return false;
   const next = end < part.end ? (tokens[end]?.text ?? '') : '';
@@ -33,6 +49,7 @@ export const unused = (tokens: readonly Token[], part: Part): { readonly match: 
   const match = firstIn(forms, tokens, part.start, part.end);
   const number = match?.kept['n']?.number;
   if (match === undefined || number === undefined || number.max !== undefined || goesOver(tokens, part, match)) return undefined;
+  if (tokens[match.end - 1]?.text === 'over' && finishes(tokens, part)) return undefined;
   const item = match.kept['i']?.means['ingredient'];
   const kind = match.kept['p']?.means['piece'] as PieceKind | undefined;
   return {

@@ -115,7 +115,7 @@ const told: readonly (readonly [ToldAs, readonly string[]])[] = [
   [
     'broke',
     [
-      `(the)? ${culprit} (has|had|have|'s)? (just)? ${took} (another|about)? ${some}`,
+      `(the)? ${culprit} (has|had|have|'s)? (just)? ${took} ((another|about)? ${some}|(a|an|another) ${kind})`,
       `${some} (have|has|just)? (didn't make it|didnt make it|did not make it|didn't survive|didnt survive|won't survive|carked it|are toast|is toast|were toast|lost to <any>|lost to the <any>|succumbed|gave up the ghost|gave up|lost their heads|bit the dust|are goners|are history|are beyond help) (in the heat|in the van|overnight|the night|in the fridge|the trip|the journey)?`,
       `${many} of (the|her|his|our|their|my)? (<role>|<owner>) (<material>)? <p:piece> (has|have|had|just|got|is|are|was|were|both|all){0,2} (broke|broken|snapped|fell apart|fallen apart|ruined|squashed|crushed|damaged|wilted|died|cracked|bent|binned|smashed)`,
       `(sat|trod|stood|stepped|leant|leaned|slept|knelt) on (another)? ${some}`,

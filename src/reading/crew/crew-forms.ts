@@ -75,6 +75,8 @@ export const paceForms: readonly ReturnType<typeof pattern>[] = [
   pattern(
     '<p:piece> (each)? (take|takes|taking|need|needs|is|are|:|=|-|about|at|took) (me|us|her|him|you|one|about|around|roughly|avg|an average of|on average)? (about|around)? <d:duration> (each|per|a piece|apiece)?',
   ),
+  // "each crown's 25 min to make"
+  pattern('(a|an|each|one|1|every) <o:piece> (about|around|roughly|only|just){0,2} <d:duration>'),
   pattern(
     '(a|an|each|one|1|every|per) <p:piece> (is taking|is|takes|=|:|needs|at|-|about|in|takes about|takes me|takes us) (me|us|about|around|a|an)? <d:duration>',
   ),

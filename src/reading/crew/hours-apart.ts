@@ -12,7 +12,7 @@ import { hoursOf } from './pace.ts';
 const opens = "(,|and|&|\\+|plus|then|n){0,2} (the|our|my)? (me|i|i'm|i'll|i've|ive|<b:bench>|<who:word>) (\\()?";
 const does = "(:|-|for|does|doing|has|have|got|can do|can|could do|can give|gives|is|is in|in|'s|on|will do|only|just|about){0,3}";
 const withHours = pattern(`${opens} ${does} <d:duration> (\\))? (for (this|it|these|them)|free|spare|max|tops)?`);
-const withNumber = pattern(`${opens} ${does} <n:count> (max|tops|only|hrs)?`);
+const withNumber = pattern(`${opens} ${does} <n:plain> (max|tops|only|hrs)?`);
 // "5 hours for me and 3 for meg"
 const link = "(,|and|&|n|\\+|plus|then|that's|thats|its|it's|so|about){0,2}";
 const hoursFor = pattern(`${link} <d:duration> for (the|our|my)? (me|myself|<b:bench>|<who:word>)`);
@@ -46,6 +46,7 @@ export const hoursApart = (reader: Reader, part: Part): Finding | undefined => {
   let total = decimal(0);
   let people = 0;
   let crowd = false;
+  let timed = false;
   const titled = dayAt(reader, index, part.end);
   if (titled !== undefined) {
     days.push(titled);
@@ -55,9 +56,11 @@ export const hoursApart = (reader: Reader, part: Part): Finding | undefined => {
   if (withHours.at(reader.tokens, index, part.end) === undefined) index = ahead.at(reader.tokens, index, part.end)?.end ?? index;
   while (index < part.end) {
     const match =
-      firstAt([hoursFor, withHours], reader.tokens, index, part.end) ??
-      (people > 0 ? firstAt([numberFor, withNumber], reader.tokens, index, part.end) : undefined);
+      firstAt([hoursFor, withHours], reader.tokens, index, part.end) ?? firstAt([numberFor, withNumber], reader.tokens, index, part.end);
     const who = match?.kept['who'];
+    // "me 4, junior 2 and a half hrs": hours are said with the other; "table 4, me 3 hrs" is no one's.
+    if (people === 0 && match?.kept['n'] !== undefined && (who !== undefined || match.kept['n'].number?.or !== undefined)) break;
+    timed ||= match?.kept['d'] !== undefined;
     const hours = match?.kept['n'] === undefined ? hoursOf(match?.kept['d']) : Number(match.kept['n'].number?.amount);
     // "lapel 5 min, corsage 12 min" is how long they take.
     if (match === undefined || hours === undefined || hours < 0.5 || hours > 14) break;
@@ -82,7 +85,7 @@ export const hoursApart = (reader: Reader, part: Part): Finding | undefined => {
     if (day !== undefined) days.push(day);
     index = day?.end ?? index;
   }
-  if (people < 2 || index < part.end) return undefined;
+  if (people < 2 || !timed || index < part.end) return undefined;
   if (crowd) return { start: part.start, end: part.end, held: true };
   const [day, ...others] = days;
   // "me 3 hrs sat, jo 5 hrs sun": no one day's hours.

@@ -54,6 +54,7 @@ export const pace = (reader: Reader, part: Part): Unworded | undefined => {
     const match = (ofEach ? form.in(reader.tokens, first.end, part.end) : undefined) ?? first;
     const minutes = minutesOf(match?.kept['d']);
     if (match === undefined || minutes === undefined || minutes > 600) continue;
+    if (match.kept['o'] !== undefined && !/'s$/.test(match.kept['o'].text)) continue; // "a crown 25 min before"
     if (match.kept['h'] !== undefined && match.kept['d']?.number?.unit === 'hour') continue; // "2 on bouts 5 hrs each"
     if (reader.tokens[match.end]?.text === 'way') continue; // "half an hour each way"
     // "40 bouts = 6 hrs" is what so many take together.

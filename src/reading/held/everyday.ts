@@ -1,5 +1,6 @@
 // Talk of everyday things: "aprons 14 each from the uniform place", "van's 12 short". The clause that names them is held, and what it goes on with.
 
+import { onlyUs } from '../crew/only-us.ts';
 import { opensWithNamedOccasion } from '../dates/named-occasion.ts';
 import { occasionNamed } from '../dates/occasion-named.ts';
 import { firstIn, pattern } from '../pattern.ts';
@@ -106,6 +107,7 @@ export const everydayStretches = (reader: Reader, part: Part): Stretch[] => {
     : firstIn(talk, tokens, part.start, part.end);
   if (other !== undefined) return [part];
   if (!among(tokens, part, (token) => token.means['everyday'] !== undefined)) return [];
+  if (onlyUs(reader, part) !== undefined) return [];
   const clauses = clausesOf(reader, part);
   if (opensWithNamedOccasion(reader)) return [];
   const alone = !tokens.some((token) => isOurs(token) || work.test(token.text));

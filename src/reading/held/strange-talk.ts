@@ -1,5 +1,6 @@
 // Talk in which nothing of ours is named and much else is: "kittens free to a good home, 4 left". Its numbers are held.
 
+import { onlyUs } from '../crew/only-us.ts';
 import { dateAt } from '../dates/date-forms.ts';
 import { pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
@@ -55,5 +56,7 @@ export const isStrangeTalk = (reader: Reader): boolean => {
     return false;
   if (tokens.some((token) => ourTags.some((tag) => token.means[tag] !== undefined && token.means[tag] !== 'rest'))) return false;
   if (tokens.some((token) => token.means['month'] !== undefined)) return false;
+  // "Aoife's out sick so there's only two of us now"
+  if (reader.untouched().some((part) => onlyUs(reader, part) !== undefined)) return false;
   return !tokens.some((_, index) => dateAt(tokens, index, reader.context) !== undefined);
 };

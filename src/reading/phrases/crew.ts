@@ -8,6 +8,7 @@ import { daysApart, shareHours } from '../crew/days-apart.ts';
 import { withoutAbsent } from '../crew/hands.ts';
 import { withHours } from '../crew/hours-behind.ts';
 import { onlyHeld } from '../crew/only-held.ts';
+import { onlyUs } from '../crew/only-us.ts';
 import { ownShift } from '../crew/own-shift.ts';
 import { hoursOf } from '../crew/pace.ts';
 import { pairHours } from '../crew/pair-hours.ts';
@@ -19,7 +20,10 @@ import type { Finding, Phrase, Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 
 const readPart = (reader: Reader, part: Part): Finding[] => {
-  if (part.end - part.start > 40 || !speaksOfHands(reader, part)) return [];
+  if (part.end - part.start > 40) return [];
+  const us = onlyUs(reader, part);
+  if (us !== undefined) return [us];
+  if (!speaksOfHands(reader, part)) return [];
   const own = ownShift(reader, part) ?? shiftsTold(reader, part) ?? pairHours(reader, part);
   if (own !== undefined) return [own];
   const off = dayOff(reader, part);

@@ -30,7 +30,7 @@ import { tellsNoWork } from '../progress/no-work-done.ts';
 import { oneOfTheirs, onesLeft, otherLeft } from '../progress/ones-left.ts';
 import { nearly, partial, withoutRest } from '../progress/part-done.ts';
 import { bareShare, halfAlone, sharesByKind } from '../progress/shares.ts';
-import { ofOtherKind, plainCount, sameKind, summed, totalOnly, wholeSoFar } from '../progress/sums.ts';
+import { ofOtherKind, ofTheKind, plainCount, sameKind, summed, totalOnly, wholeSoFar } from '../progress/sums.ts';
 import { countDoubted, withUnreadBeside } from '../progress/unread-beside.ts';
 import { heldWhereWanted } from '../progress/wanted-by.ts';
 import { acceptsAfter, ofStems, ofUnknown } from '../progress/what-follows.ts';
@@ -140,11 +140,11 @@ const findPart = (reader: Reader, part: Part, likely: readonly Form[]): Finding[
     .filter((finding) => finding.facts?.some((fact) => fact.fact === 'made' && fact.count !== undefined && fact.all !== true))
     .at(-1);
   if (last !== undefined)
-    for (const each of listAfter(reader, last.end, part.end))
-      take(
-        each.match,
-        each.facts.map((fact) => sameKind(fact, last)),
-      );
+    for (const each of listAfter(reader, last.end, part.end)) {
+      const whole = ofTheKind(reader, last, each);
+      if (whole !== undefined) findings.splice(findings.indexOf(last), 1);
+      take(whole?.match ?? each.match, whole?.facts ?? each.facts.map((fact) => sameKind(fact, last)));
+    }
   // "made 12 today, total 30 of 45": the share says the whole.
   const share = findings.flatMap((finding) => finding.facts ?? []).find((fact) => fact.fact === 'made' && fact.of !== undefined);
   if (share !== undefined)

@@ -14,6 +14,7 @@ import { dropped } from '../progress/dropped.ts';
 import { inOrder } from '../progress/in-order.ts';
 import { lossThenCount } from '../progress/loss-then-count.ts';
 import { madeGoodStill } from '../progress/made-good-still.ts';
+import { nthDone } from '../progress/nth-done.ts';
 import { onlyThoseLeft } from '../progress/only-those-left.ts';
 import { withoutRest } from '../progress/part-done.ts';
 import { stagesListed } from '../progress/stages-listed.ts';
@@ -97,6 +98,7 @@ const find = (reader: Reader): Finding[] => {
     ...packedByTheBox(reader),
     ...stagesListed(reader),
     ...onlyThoseLeft(reader),
+    ...nthDone(reader),
     ...byNobody(reader),
     ...wasToDo(reader),
     ...bySeveral(reader),

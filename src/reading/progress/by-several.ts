@@ -18,9 +18,13 @@ const close = pattern(
 );
 const nobody =
   /^(order|ordered|orders|add|added|adding|quote|book|booked|put|make|do|get|send|sent|client|clients|also|and|then|that|these|those|the|a|an|of|for|at|by|to|from|on|in|per|each|we|they|you|u|it|its|it's|wedding|event|table|flat|room|tray|box|batch|invoice|job|ref)$/;
+// Of the bench, or of the family that helps at it: "girls" and "boys" may be those who wear them.
+const atBench =
+  /^((freelancer|florist|helper|casual|junior|trainee|assistant|worker|apprentice|student|maker|karigar|temp|designer|senior|volunteer)s?|mum|mam|mom|dad|sister|brother|husband|wife|daughter|son|partner)$/;
 export const isPerson = (token: Token | undefined): boolean =>
   token !== undefined &&
   (/^(me|i|i've|ive)$/.test(token.text) ||
+    atBench.test(token.text) ||
     ((isUnlisted(token) || token.means['ingredient'] !== undefined) &&
       !nobody.test(token.text) &&
       !noName.test(token.text) &&

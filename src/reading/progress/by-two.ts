@@ -9,7 +9,7 @@ import { amountOf, kindOf } from './made-facts.ts';
 const did = "(has|'s|have|just|only|also){0,2} (did|done|made|finished|completed|knocked out|boxed|managed|got through|wired and boxed)";
 const some = (count: string, kind: string): string => `<${count}:count> (of them)? (of the|of)? (<material>)? (<${kind}:piece>)?`;
 const form = pattern(
-  `(so|ok|today|,|between us|both){0,2} (<w:word>|<v:ingredient>|i've|i|we've) ${did} ${some('n', 'q')} (,|and|&|n|plus|\\+|but|while|then){1,2} (<x:word>|<y:ingredient>|i've) ((${did}) (another)?)? ${some('m', 'p')} (each)? ((,|-)? (all|both|all of them|both of us)? <r:piece>)? (today|so far|now|this morning|this arvo|this afternoon|between us|yesterday|tonight|,){0,2}`,
+  `(so|ok|today|,|between us|both){0,2} (the|my|our)? (<w:word>|<v:ingredient>|i've|i|we've) ${did} ${some('n', 'q')} ((,|and|&|n|plus|\\+|but|while|then|;|-){1,2} (the|my|our)? (<x:word>|<y:ingredient>|i've) ((${did}) (another)?)?|(the|my|our)? (<x:word>|<y:ingredient>|i've) ${did} (another)?) ${some('m', 'p')} (each)? ((,|-)? (all|both|all of them|both of us)? <r:piece>)? (today|so far|now|this morning|this arvo|this afternoon|between us|yesterday|tonight|,){0,2}`,
 );
 
 const bothIn = (reader: Reader, { start, end }: Part): Finding | undefined => {

@@ -5,6 +5,7 @@ import type { FactOf } from '../fact.ts';
 import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import type { Token } from '../text/token.ts';
+import type { DoneList } from './lists.ts';
 import { amountOf, pieceIn } from './made-facts.ts';
 import { wholeAfter, wholeBeside } from './whole-told.ts';
 
@@ -71,6 +72,16 @@ export const plainCount = (finding: Finding): FactOf<'made'> | undefined => {
     Object.keys(fact).every((key) => /^(fact|count|piece|words)$/.test(key))
     ? fact
     : undefined;
+};
+
+/** "did 14, all lapels": what the fourteen are, and not all the lapels. */
+export const ofTheKind = (reader: Reader, last: Finding, { match, facts: [fact] }: DoneList): DoneList | undefined => {
+  const count = plainCount(last);
+  const [comma, all, kind] = reader.tokens.slice(match.start, match.end);
+  const behind = comma?.text === ',' && all?.text === 'all' && kind === match.kept['p'] && match.start === last.end;
+  if (!behind || count === undefined || count.piece !== undefined || fact?.fact !== 'made' || fact.piece === undefined) return undefined;
+  const { words: _, ...made } = count;
+  return { match: { start: last.start, end: match.end, kept: {} }, facts: [{ ...made, piece: fact.piece }] };
 };
 export const totalOnly = (finding: Finding): boolean =>
   finding.facts?.every((fact) => fact.fact === 'made' && fact.total === true && fact.of === undefined && fact.stage === undefined) === true;

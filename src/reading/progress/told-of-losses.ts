@@ -28,6 +28,12 @@ export const fellWith = (tokens: readonly Token[], index: number, end: number): 
 export const downTo = pattern(
   "((we're|we are|i'm|im|i am|were|that's|thats|that|which|it's|its|leaves|puts|brings|takes){0,2} (us|me|it)? (now)? (back|back down|back up|down) to|(which|that|this) leaves (us|me)? (with)? (just|only)?|(that|which|puts|brings|leaves|takes){0,2} (we're|we are|i'm|im|i am|were|us|me) (now)? back (at|on))",
 );
+/** "made 12 but binned one so 11": the number behind is what is left of the first where it comes out. */
+const leaves =
+  "(so|that's|thats|that is|which is|it's|its|i've|ive|we've|weve|i'm|we're|makes|makes it|that makes|that leaves|which leaves|this leaves|leaves|leaving|left with|got|have|now|only|just|me|us|at|with|=)";
+export const leavesSo = pattern(
+  `(,|and|-)? ${leaves}{1,5} <n:count> (of them)? (<p:piece>)? (good|usable|fine|ok|done|made|finished|now|good ones|in all|in total|so far|altogether|overall){0,3}`,
+);
 /** "broke 1, fixed 1, so still 14": as many as before. */
 export const stillSo = pattern(
   "(we're|we are|i'm|we|i|it's|its|that's|thats)? still (at|on|have|got|with)? <count> (good|ok|fine|done|made|in all)?",

@@ -24,11 +24,31 @@ export const wholeForms: readonly (readonly [string, Build])[] = [
       return match.kept['m'] === undefined ? sofar(match) : outOf(match);
     },
   ],
+  // "10 since smoko so 34 altogether": the ten are in it.
+  [
+    `(just|only|another|did|done|made|and|ok|so|that's|thats){0,2} <n:count> (more)? (<p:piece>)? (done|made|finished)? since (the|my|our|this|then|last|morning){0,2} (smoko|lunch|lunchtime|tea|break|breakfast|coffee|noon|midday|morning|then|time|count|<time>)? (,|-|so|and|now|which|that|that's|thats|makes|makes it|brings it to|it's|its|we're at|were at|i'm at|im at|we're on|up to|=){1,5} <m:count> (<q:piece>)? (done|made)? (altogether|all up|in total|in all|all told|so far|total|now|overall|all together|<all>) (done|made|now)?`,
+    ({ kept: { n, m, p, q }, ...match }) => {
+      const others = p !== undefined && q !== undefined && p.means['piece'] !== q.means['piece'];
+      const unsure = n?.number?.max !== undefined || others || amountOf(m) < amountOf(n);
+      const kind = p ?? q;
+      return unsure || m === undefined ? undefined : sofar({ ...match, kept: { n: m, ...(kind === undefined ? {} : { p: kind }) } });
+    },
+  ],
   // "just the one crown done"
   [
     `(just|only) (the)? one (of them|of those|<material>)? (<p:piece>)? (is|was|been|so far|has been|got){0,2} ${done}`,
     (match) => ({ fact: 'made', count: 1, total: true, ...pieceIn(match) }),
   ],
+  // "30 nos over out of 50": finished, and so many wanted
+  [
+    '<n:count> (nos|pcs|pieces|no)? (<material>)? (<p:piece>)? (is|are|all|work)? over (out of|of|from) (the|our|total|a total of)? <m:count> (nos|pcs|pieces)? (<p:piece>)?',
+    outOf,
+  ],
+  [
+    '<n:count> (nos|pcs|pieces|no)? (out of|of|from) (the|our|total|a total of)? <m:count> (nos|pcs|pieces)? (<p:piece>)? (is|are|all)? over',
+    outOf,
+  ],
+  ['(out of|of|from) (the|our|total)? <m:count> (nos|pcs|pieces)? (<p:piece>)? (,|-)? <n:count> (nos|pcs|pieces)? (is|are)? over', outOf],
   // "over" is finished in India; alone it may be left over.
   [
     `(the|all|all the)? <p:piece> (are|is|all|work){0,2} over (,|-|and|but|;){1,2} (only|now|just|balance)? (the)? <piece> (are|is|only|still){0,2} ${left}`,
@@ -38,6 +58,11 @@ export const wholeForms: readonly (readonly [string, Build])[] = [
 
 /** The last of a kind finishes all of it. */
 export const lastForms: readonly (readonly [string, Build])[] = [
+  // "just tied the last of the wrist corsages"
+  [
+    "(just|now|finally|and|ok|i|we|i've|ive|we've|weve|have|has){0,3} (tied|tied off|tied up|pinned|wrapped|knotted|tagged|labelled|carded|sealed|netted) (off|up)? (the|my|our)? (very)? (last|final) (one|few)? (of)? (the|my|our|these|those|them)? (<material>)? <p:piece>",
+    allOf,
+  ],
   // "last bout just went in the box"
   [
     `(the|our|my)? (very)? (last|final) (<material>)? <p:piece> ((is|are|has|have|been|just|now|got|'s){0,3} ${done}|(is|are|has|have|just|now|'s){0,3} (went|gone|going|popped|safely|is|are) (straight)? (in|into) (the|its|their)? (box|boxes|cooler|fridge))`,

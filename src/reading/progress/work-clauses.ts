@@ -40,7 +40,9 @@ const cues = new Set(
     'remade|redid|rebuilt|rewired|redone|replaced|remaking',
   ]
     .flatMap((list) => list.split('|'))
-    .flatMap((entry) => (entry.includes(' ') ? entry.split(' ').filter((word) => word.length > 3) : [entry])),
+    .flatMap((entry) =>
+      entry.includes(' ') ? entry.split(' ').filter((word) => word.length > 3 && !/^(only|just)$/.test(word)) : [entry],
+    ),
 );
 const otherCue =
   /^(none|nothing|no|nil|nada|zero|zilch|not|never|half|halfway|third|thirds|quarter|quarters|way|down|left|go|spare|spares|again|re|missing|short|waiting|balance|remaining|outstanding|pending|sitting|currently|we're|were|i'm|im|that's|thats|makes|brings|takes|gets|puts|stopped|stopping|ran|tally|progress|total|now|far|yet|good|usable|sound|intact|salvageable|begun|touched|haven't|havent|hasn't|hasnt|didn't|didnt|aren't|arent|isn't|isnt|ain't|aint|won't|wont|all told|all up|up to|upto|smoko|lunchtime|in all|in total|nobody|nobody's|nobodys|noone|noones|noone's|soul)$/;
@@ -103,9 +105,12 @@ const added = (group: Group): Group => {
     Object.keys(fact).every((key) => /^(fact|count|piece)$/.test(key)) &&
     first?.fact === 'made' &&
     fact.piece === first.piece;
-  if (first?.fact !== 'made' || more.length === 0 || !group.facts.every(plain)) return group;
+  // "24 of the 32 before lunch and 5 since": twenty-nine of them.
+  const of = first?.fact === 'made' && first.fraction === undefined && first.remade !== true ? first.of : undefined;
+  if (first?.fact !== 'made' || more.length === 0 || !(of === undefined ? group.facts : more).every(plain)) return group;
   const count = group.facts.reduce((sum, fact) => sum + (fact.fact === 'made' ? (fact.count ?? 0) : 0), 0);
-  return { ...group, facts: [{ ...first, count }] };
+  if (of !== undefined && (count > of || first.all === true)) return group;
+  return { ...group, facts: [{ ...first, count, ...(count === of ? { all: true as const } : {}) }] };
 };
 
 const sorry = /^(mistake|mistakes|sorry|oops|whoops|ooops|woops|soz|apologies)$/;

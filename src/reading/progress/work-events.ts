@@ -5,7 +5,7 @@ import { isCount, type Token } from '../text/token.ts';
 import type { Event } from './event.ts';
 import { amount, at, eventAt } from './event-at.ts';
 import { asSpares, nobody, spares } from './spares-told.ts';
-import { afterLoss, downTo, fellWith, lossMore, stillSo } from './told-of-losses.ts';
+import { afterLoss, downTo, fellWith, leavesSo, lossMore, stillSo } from './told-of-losses.ts';
 import { byDay, dayTold, fillers, noName, noneForms, outOf, quiet, somebody, stops } from './work-forms.ts';
 
 export type { Event } from './event.ts';
@@ -29,6 +29,13 @@ const isFinishing = /^(made|did|finished|has|done|got|completed|boxed)$/;
 
 const wholeAfterLoss = (tokens: readonly Token[], index: number, end: number, events: readonly Event[]): Event | undefined => {
   if (!events.some(({ told }) => told === 'lost')) return undefined;
+  const [made, gone, third] = events.filter(({ told }) => told === 'count');
+  const so = third === undefined ? leavesSo.at(tokens, index, end) : undefined;
+  const rest = (made?.count ?? 0) - (gone?.count ?? 0);
+  const kinds = [made?.kind ?? gone?.kind, so?.kept['p']].flatMap((kind) => kind?.means['piece'] ?? []);
+  const alike = gone !== undefined && made?.of === undefined && kinds[0] === (kinds[1] ?? kinds[0]);
+  if (so?.end === end && amount(so.kept['n']) === rest && rest > 0 && alike)
+    return { told: 'reach', start: index, end: tokens.indexOf(so.kept['n'] as Token, index) };
   const down = downTo.at(tokens, index, end);
   if (down !== undefined && isCount(tokens[down.end])) return at(down, 'reach');
   const still = events.some(({ told }) => told === 'again') ? stillSo.at(tokens, index, end) : undefined;

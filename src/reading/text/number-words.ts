@@ -56,6 +56,7 @@ const openers = new Set([...articles, 'score', 'half', 'couple', 'pair', 'baker'
 const mayOpen = (token: Token): boolean => openers.has(token.text) || isDozen(token) || value(token) !== undefined;
 
 // A leading numeral, number word, "a", "half" or "a couple", before dozen or a scale.
+const inHours = /^(hours?|hrs?)$/;
 const halfOf = /^(1\/2|½)$/; // "1/2 doz corsages"
 const head = (tokens: readonly Token[], start: number): { amount: Decimal; next: number; worded: boolean; approx: boolean } | undefined => {
   const token = tokens[start];
@@ -65,7 +66,12 @@ const head = (tokens: readonly Token[], start: number): { amount: Decimal; next:
   if (token.number?.form === 'plain') {
     // "2 and a half hours"
     const half = andHalf(tokens, start + 1);
-    if (half > 0 && /^(hours?|hrs?|days?|weeks?|dozen|doz)$/.test(tokens[start + 1 + half]?.text ?? ''))
+    const next = tokens[start + 1 + half]; // "me 4 hrs, junior 2 and a half"
+    const ends = next === undefined || next.kind === 'line' || /^(,|;|\.|!|max|tops|only)$/.test(next.text);
+    if (
+      half > 0 &&
+      (/^(hours?|hrs?|days?|weeks?|dozen|doz)$/.test(next?.text ?? '') || (ends && tokens.some(({ text }) => inHours.test(text))))
+    )
       return { amount: decimal(token.number.amount).plus('0.5'), next: start + 1 + half, worded: true, approx: false };
     if (!isDozen(tokens[start + 1]) && scaleOf(tokens[start + 1]) === undefined) return undefined;
     return { amount: decimal(token.number.amount), next: start + 1, worded: false, approx: false };
