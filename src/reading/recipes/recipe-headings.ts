@@ -93,8 +93,9 @@ export const who = (token: Token | undefined, after?: Token): string | undefined
   if (role !== undefined && /^(groom|bride|best man)$/.test(role.one) && his) return role.one;
   return role !== undefined && token?.means['owner'] === undefined && /(s|men)$/.test(token?.text ?? '') ? role.many : one;
 };
-/** "4 heads per stem", "a stem has five usable heads": how a plant grows, not what goes in. */
+/** "4 heads per stem", "a stem has five usable heads": how a plant grows, not what goes in. "Per 20 chairs" is of other work. */
 export const headsOfStem = [
+  pattern('(per|every|each) <count> <things>'),
   pattern('(heads|head|blooms|buds|florets|flowers|tips) (per|on|to|in|off|from) (a|an|each|the|every|one)? (stem|stems|bunch)'),
   pattern(
     '(stem|stems|bunch|bunches) (of)? (<ingredient>)? (has|have|gives|got|with|is|comes with) (about|around)? <count> (<unlisted>)? (heads|blooms|buds|florets|flowers|tips)',
