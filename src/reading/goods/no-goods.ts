@@ -4,15 +4,17 @@ import { otherThings } from '../held/more-signs.ts';
 import { pattern } from '../pattern.ts';
 import type { Finding, Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
+import type { Token } from '../text/token.ts';
 import { anyOccasion, occasions } from '../words/occasion-words.ts';
 import { sundryHeads } from '../words/piece-words.ts';
 import { wordList } from '../words/word-list.ts';
+import { sellersVan } from './sellers-van.ts';
 
 // "we sell roses at 3.50": what others pay us.
 const weSell = pattern('(we|i|us) (sell|charge|retail|bill|sold|charged)');
 const recipeWords = pattern('(each one|each piece|per <piece>|recipe|each <piece>)');
 const talk =
-  /^(could|would|might|it'll|they'll|we'll|it's|they're|we're|coming|arriving|landing|arrive|arrives|landed|collecting|collect|dropping|order|orders|short|missing|came|bay|lunch|coffee|coffees|rent|invoice|parking|petrol|diesel|van|wage|wages|bill|insurance|salary|ticket|tickets|fine|deposit|rates|phone|electric|gas|hoover|cake|pizza|sandwiches|milk|loan|tip|biscuits|delivery|courier|freight|fee|callout|fuel|spent|spend|ended|paid|owes|owe|refund|refunded|tea|teas|takeaway|kitty|raffle|float|till|hours|hour|hr|ph|budget|stopping|stopped)$/;
+  /^(could|would|might|it'll|they'll|we'll|it's|they're|we're|coming|arriving|landing|arrive|arrives|landed|collecting|collect|dropping|order|orders|short|missing|came|bay|lunch|coffee|coffees|rent|invoice|parking|petrol|diesel|van|van hire|wage|wages|bill|insurance|salary|ticket|tickets|fine|deposit|rates|phone|electric|gas|hoover|cake|pizza|sandwiches|milk|loan|tip|biscuits|delivery|courier|freight|fee|callout|fuel|spent|spend|ended|paid|owes|owe|refund|refunded|tea|teas|takeaway|kitty|raffle|float|till|hours|hour|hr|ph|budget|stopping|stopped)$/;
 
 // "two helpers sat - 9 to 1", "labour 600 a day - 3 persons": hands and their hours.
 const handsAtWork = /^(helpers?|labou?r|casuals?|freelancers?|ppl|people|staff|(.+ )?of us)$/;
@@ -65,11 +67,14 @@ const someones = new Set([
 // "16 pieces, types tbc, $22 each"
 const somePieces = pattern('(about|say)? <count> <piece> (<material>)? (,|-|at|@|:|/)');
 // "corsage wristlets, box of 24, $31.20": sold by the box, and no number of them before the name.
-const soldBoxed = pattern('<piece> <piece> (,|-|:)? (a|per)? <pack> of <count> (,|-|:|for|at|@)? <money>');
+const soldBoxed = pattern(
+  '<piece> <piece> (,|-|:)? (a|per)? <pack> (of|x|/)? <count> (,|-|:|for|at|@)? <p:amount> (<included>|<onTop>|<tax>|plus|\\+|,){0,3}',
+);
 const boxed = ({ tokens }: Reader, start: number, end: number): boolean => {
   const match = soldBoxed.in(tokens, start, end);
   return (
     match !== undefined &&
+    (match.kept['p']?.number?.form === 'money' || /[.,]\d\d$/.test(match.kept['p']?.text ?? '')) &&
     (match.start === start || (match.start - 1 === start && tokens[start]?.number === undefined)) &&
     match.end === end
   );
@@ -97,10 +102,11 @@ export const noGoods = (reader: Reader, { start, end }: Part, known: boolean): b
   // "todays rates: rose 18": the market's, where a flower is named.
   const marketRates = (at: number): boolean => known && tokens[at]?.text === 'rates';
   const least = (at: number): boolean => tokens[at]?.text === 'order' && /^(min|minimum)$/.test(tokens[at - 1]?.text ?? '');
+  const ofSeller = ({ text }: Token): boolean => text === 'van' && known && sellersVan(reader.tokens, start, end) !== undefined;
   if (
     tokens.some(
       (token, at) =>
-        (token.kind === 'word' && talk.test(token.text) && !comes(at) && !least(at) && !marketRates(at)) ||
+        (token.kind === 'word' && talk.test(token.text) && !comes(at) && !least(at) && !marketRates(at) && !ofSeller(token)) ||
         token.means['other'] !== undefined,
     )
   )

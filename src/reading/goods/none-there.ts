@@ -5,7 +5,7 @@ import type { Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 
 const forms = [
-  "(sorry|still|and|but|they've|theyve|they|there's|theres|we're|were|got){0,2} (no|without|out of|sold out of|ran out of|run out of|can't get|cant get|couldn't get|couldnt get|never mind|forget|skip) (any|the|more|good|decent)? (<word>)? <ingredient>",
+  "((the|our)? (<word>)? (van|lorry|truck|stall|market|auction|wholesaler|supplier|grower|farm|shop|man|they|he|she) (had|has|have|got|still|today){1,2})? (sorry|still|and|but|they've|theyve|they|there's|theres|we're|were|got){0,2} (no|without|out of|sold out of|ran out of|run out of|can't get|cant get|couldn't get|couldnt get|never mind|forget|skip) (any|the|more|good|decent)? (<word>)? <ingredient>",
   "(the)? (<word>)? <ingredient> (is|are|was|were|all|still|'s){0,2} (not in|not there|not available|unavailable|sold out|out of stock|out of season|finished|not coming|not around|missing|all gone|none left|nowhere)",
 ].map((source) => pattern(source));
 

@@ -13,7 +13,7 @@ export const isTax = (tokens: readonly Token[]): boolean =>
 
 // "sat week picking up roses at 8": when they are fetched.
 const fetched = pattern(
-  '((pick|picking|picks) up|collect|collecting|fetch|fetching|grab|grabbing|meet|meeting|unload|unloading) (the|our|my|some|all|all the)? (<count>)? (<pack>)? (of)? <ingredient> (<word>)? (at|@)',
+  '((pick|picking|picks|picked) up|collect|collecting|fetch|fetching|grab|grabbing|meet|meeting|unload|unloading) (the|our|my|some|all|all the)? (<count>)? (<pack>)? (of)? <ingredient> (<word>)? (at|@)',
 );
 // "bus leaves hotel 1.15"
 const departs = pattern(
@@ -22,7 +22,7 @@ const departs = pattern(
 const isHourToFetch = (tokens: readonly Token[], index: number): boolean =>
   /^(at|@)$/.test(tokens[index - 1]?.text ?? '') &&
   /^(\d|1[0-2])$/.test(tokens[index]?.text ?? '') &&
-  tokens[index + 1]?.text !== 'a' &&
+  !/^(a|an|per|each|ea|apiece|\/)$/.test(tokens[index + 1]?.text ?? '') &&
   fetched.in(tokens, Math.max(0, index - 9), index)?.end === index;
 
 // "be here fri 7.30 for the eucalyptus drop off": when somebody is wanted.

@@ -63,8 +63,16 @@ export const changeBeside = (
 export const changeWord =
   /^(gone|went|going|up|down|from|jumped|dropped|rise|rises|risen|increased|increase|increases|hike|hiked|climbed|was|moved|crept|come|upto|up ?to)$/;
 
+const byPart = pattern('(up|down|dropped|risen|increased|rise|increase) (by|of|about|around|another){0,2} <n:amount>');
+const dearer = pattern('<money> (a|per|/)? (<pack>)? (more|less|dearer|cheaper|extra|off)');
+// "picked up 3 bunches at $9": what was bought.
+const taken = /^(pick|picks|picked|picking|snap|snapped|stock|stocked|scooped|bought|mopped|loaded|hoovered)$/;
+
 /** "up 50c a bunch", "a dollar dearer": by how much, not what it costs now. */
-export const byHowMuch = [
-  pattern('(up|down|dropped|risen|increased|rise|increase) (by|of|about|around|another){0,2} <n:amount>'),
-  pattern('<money> (a|per|/)? (<pack>)? (more|less|dearer|cheaper|extra|off)'),
-];
+export const byHowMuch = (tokens: readonly Token[], start: number, end: number): Match | undefined => {
+  for (let index = byPart.next(tokens, start, end); index < end; index = byPart.next(tokens, index + 1, end)) {
+    const match = taken.test(tokens[index - 1]?.text ?? '') ? undefined : byPart.at(tokens, index, end);
+    if (match !== undefined) return match;
+  }
+  return dearer.in(tokens, start, end);
+};

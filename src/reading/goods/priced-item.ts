@@ -1,7 +1,7 @@
 // One line of a price list: the goods named in a stretch, what they cost and what they come in.
 
 import type { FactOf } from '../fact.ts';
-import { firstIn, type Match, pattern } from '../pattern.ts';
+import { type Match, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import { taxAt } from '../phrases/tax-basis.ts';
 import type { Stretch } from '../text/message.ts';
@@ -14,6 +14,7 @@ import { findPack, type PackSize } from './pack-size.ts';
 import { isPrice, pricedEitherWay } from './price-at.ts';
 import { byHowMuch, changeBeside, changeWord } from './price-changes.ts';
 import { type Priced, priceOfSeveral } from './price-of-several.ts';
+import { sellersVan } from './sellers-van.ts';
 import { namesSaid } from './several-goods.ts';
 import { withoutStemLength } from './stem-length.ts';
 
@@ -62,8 +63,10 @@ export const readItem = (reader: Reader, { start, end }: Stretch, common: PackSi
   mark(drying);
   const atLeast = least.in(tokens, start, end);
   mark(atLeast);
+  const van = sellersVan(tokens, start, end);
+  mark(van);
   const packed = pack.per !== undefined || pack.size !== undefined || common.per !== undefined;
-  const rises = firstIn(byHowMuch, tokens, start, end);
+  const rises = byHowMuch(tokens, start, van !== undefined && van.start > start ? van.start : end); // "£1 a stem off the van"
   if (change === undefined && rises !== undefined && rises.kept['n']?.number?.max === undefined) return [];
   let price: Token | undefined;
   let from: string | undefined;

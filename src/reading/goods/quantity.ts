@@ -1,7 +1,7 @@
 // How much of an ingredient: stems, a share of a stem, or a length. A third has no last digit, so it stays one stem for three pieces.
 
 import type { Token } from '../text/token.ts';
-import { lengths } from '../words/measure-words.ts';
+import { goodsByLength, lengths } from '../words/measure-words.ts';
 import { portionWords } from '../words/trade-words.ts';
 import { measureSaid } from './measures-said.ts';
 
@@ -76,9 +76,7 @@ const pastWidth = (tokens: readonly Token[], index: number): number => {
 };
 
 // "18 in ribbon", "20 in of floral wire": goods that are sold by length stand behind "in" where inches are meant.
-const byLength =
-  /(ribbon|wire|bindwire|twine|tape|raffia|string|cord|jute|elastic|lace|organza|chiffon|tulle|thread|hessian|burlap|grosgrain)$/;
-export const soldByLength = (token: Token | undefined): boolean => byLength.test(token?.means['ingredient'] ?? token?.text ?? '');
+export const soldByLength = (token: Token | undefined): boolean => goodsByLength.test(token?.means['ingredient'] ?? token?.text ?? '');
 const inches = (tokens: readonly Token[], index: number): Quantity | undefined => {
   if (tokens[index + 1]?.text !== 'in') return undefined;
   const next = tokens[index + 2]?.text === 'of' ? index + 3 : index + 2;

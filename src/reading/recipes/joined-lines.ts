@@ -15,7 +15,9 @@ const bareHeading = pattern(
   '(recipe (for|per|-|:)? (the|our|each|every|a|an|all the)? <piece> (:|-|=)?|(<piece>|recipe|<role>) (recipe)?)',
 );
 // "for 10 bouts:" over lines of stems: what goes into the whole batch, or into each of it.
-const batchHeading = pattern('(recipe (for|:|-)?|for) (the|all|all the|our|every)? <count> (<material>)? <piece> (recipe)? (:|-|=)?');
+const batchHeading = pattern(
+  '(recipe (for|:|-)?|for|per|every|for each|recipe per) (the|all|all the|our|every)? <count> (<material>)? <piece> (recipe)? (:|-|=)?',
+);
 
 // "for the bouts" on a line of its own heads what follows, or closes what stands before it
 const forThem = pattern('for (the|our|all the)? <piece> (:|-|=)?');

@@ -4,17 +4,20 @@ import { quantity } from '../goods/quantity.ts';
 import { linesIn } from '../goods/recipe-lines.ts';
 import { type Match, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
+import type { Stretch } from '../text/message.ts';
 import type { Token } from '../text/token.ts';
 import { roles } from '../words/people-words.ts';
 
 export const perPiece = pattern(
-  '(<each>|per|for each|for every|in each|each|for a|for an|a|an|in a|in every|into each|every|for one|for 1|to a|p /|/) <p:piece> (has|gets|have|needs|takes|uses|is|contains|:|=|-|,)? ',
+  '(<each>|per|for each|for every|in each|each|for a|for an|a|an|in a|in every|into each|every|for one|for 1|in one|in 1|to a|p /|/) <p:piece> (has|gets|have|needs|takes|uses|is|contains|:|=|-|,)? ',
 );
 export const perEach = pattern('(<each>|each one|for each)');
 export const heading = pattern(
   '(<p:piece>|recipe|<r:role>) (recipe|each|for the <event>|for (each|any|one) of (the|my|our|her|their|his) <role>)? (<p:piece>|<r:role>)? ((\\()? (without|no|minus|with no|w / o) (the|any)? <ingredient> (\\))? (:|,)|:|=|-|is made up of|are made up of|is made of|are made of|is made from|are made from|is made with|are made with|consists of|consist of|gets|has|have|is|takes|take|needs|need|uses|use|get|contains|contain|wants|want|will have|to have|are|with|recipe:)',
 );
 export const forPiece = pattern('for (the|our)? <p:piece>');
+/** "no gyp in the bouts, just 1 rose 1 fern": names the kind of what is counted out beside it. */
+export const inPiece = pattern('(in|into) (the|our|all the|all) <p:piece>');
 /** "… for each groomsman" */
 export const forWearer = pattern('(for|<each>) (each|every|the|all the|all|both)? <r:role>');
 /** "… - that's the corsage", "… and that's yer lapel" */
@@ -32,13 +35,21 @@ export const roleHeading = pattern(
 export const sameAs = pattern('(the)? <r:role> (is|gets|has)? (the)? same as (the)? <s:role>');
 // "buttonhole recipe 1 rose …", "wrist corsage 4 spray rose 2 stems …": the piece stands before its list without a colon.
 const pieceFirst = pattern('(recipe (:|-|for|for the)?)? (<p:piece>) (recipe)? (,|:|-)?');
+const fewStems = 12;
 export const plainHeading = (reader: Reader, start: number, end: number): Match | undefined => {
   const match = pieceFirst.at(reader.tokens, start, end);
   if (match === undefined) return undefined;
   const below = reader.tokens[match.end]?.kind === 'line' || reader.tokens[match.end]?.text === '.' ? match.end + 1 : match.end;
-  if (quantity(reader.tokens, below) === undefined) return undefined;
   const lines = linesIn(reader, below, end) ?? [];
-  return lines.filter((line) => line.known).length >= 2 ? { ...match, end: below } : undefined;
+  // "bout recipe", then "rose x1", "fern x2": the numbers stand behind the names.
+  const said = reader.tokens.slice(match.start, match.end).some(({ text }) => text === 'recipe');
+  // "bouts", "rose x10", "gerbera x10" may as well be twenty of them.
+  const ofOne = reader.tokens[below + 1]?.text === 'x' && !/s$/.test(match.kept['p']?.text ?? '');
+  const counted =
+    (said || ofOne) &&
+    lines.every(({ known, line }) => known && (line.length !== undefined || (line.stems ?? 99) <= (said ? 98 : fewStems)));
+  if (quantity(reader.tokens, below) === undefined && !counted) return undefined;
+  return lines.filter((line) => line.known).length >= (said ? 1 : 2) ? { ...match, end: below } : undefined;
 };
 /** Wearers named before this one and sharing its recipe: "groom and best man 2 roses each". */
 export const namedBefore = (tokens: readonly Token[], start: number, index: number): readonly Token[] => {
@@ -49,6 +60,12 @@ export const namedBefore = (tokens: readonly Token[], start: number, index: numb
     else if (!/^(,|and|&|\+|the|both|n|\/)$/.test(token?.text ?? '')) return [];
   }
   return named;
+};
+/** Where the last of several wearers who share a recipe is named. */
+export const ownStart = ({ tokens }: Reader, { start, end }: Stretch): number => {
+  for (let at = end - 1; at > start; at--)
+    if (roleHeading.at(tokens, at, end) !== undefined && namedBefore(tokens, start, at).length > 0) return at;
+  return start;
 };
 export const firstWord = (tokens: readonly Token[], start: number, end: number): number => {
   let first = start;
@@ -76,8 +93,9 @@ export const who = (token: Token | undefined, after?: Token): string | undefined
   if (role !== undefined && /^(groom|bride|best man)$/.test(role.one) && his) return role.one;
   return role !== undefined && token?.means['owner'] === undefined && /(s|men)$/.test(token?.text ?? '') ? role.many : one;
 };
-/** "4 heads per stem", "a stem has five usable heads": how a plant grows, not what goes in. */
+/** "4 heads per stem", "a stem has five usable heads": how a plant grows, not what goes in. "Per 20 chairs" is of other work. */
 export const headsOfStem = [
+  pattern('(per|every|each) <count> <things>'),
   pattern('(heads|head|blooms|buds|florets|flowers|tips) (per|on|to|in|off|from) (a|an|each|the|every|one)? (stem|stems|bunch)'),
   pattern(
     '(stem|stems|bunch|bunches) (of)? (<ingredient>)? (has|have|gives|got|with|is|comes with) (about|around)? <count> (<unlisted>)? (heads|blooms|buds|florets|flowers|tips)',

@@ -8,6 +8,7 @@ import { firstIn, type Match } from '../pattern.ts';
 import type { Reader, Unworded } from '../phrase.ts';
 import type { Stretch } from '../text/message.ts';
 import type { Token } from '../text/token.ts';
+import { isOneAmongSeveral } from './in-one.ts';
 import { paceBeside } from './minutes-beside.ts';
 import {
   endsWithPiece,
@@ -17,8 +18,10 @@ import {
   forWearer,
   heading,
   headsOfStem,
+  inPiece,
   namedBefore,
   oneMore,
+  ownStart,
   perEach,
   perPiece,
   plainHeading,
@@ -35,13 +38,6 @@ const nobuying =
 // "cut 20 ribbons for the corsages", "stripped 40 roses for the bouts": work on a heap of them, not what goes into one.
 const worked =
   /^(cut|cutting|stripped|stripping|conditioned|conditioning|prepped|prepping|trimmed|trimming|hung|hanging|tied|tying|sprayed|counted|sorted|bundled|unpacked|dethorned|washed|ironed|pressed|picked)$/;
-
-// Where the last of several wearers who share a recipe is named.
-const ownStart = (reader: Reader, { start, end }: Stretch): number => {
-  for (let at = end - 1; at > start; at--)
-    if (roleHeading.at(reader.tokens, at, end) !== undefined && namedBefore(reader.tokens, start, at).length > 0) return at;
-  return start;
-};
 
 // "per lapel piece" is one word for each.
 const perWord = (each: Match | undefined, tokens: readonly Token[]): { piece?: PieceKind } =>
@@ -114,6 +110,7 @@ export const readStretch = (reader: Reader, { start, end }: Stretch, titled = fa
   const each = perEach.in(tokens, start, end);
   const some = forSome.in(tokens, start, end);
   const forOne = thatsThe.in(tokens, start, end) ?? forPiece.in(tokens, start, end);
+  const within = inPiece.in(tokens, start, end);
   const last = endsWithPiece.in(tokens, start + 1, end);
   const atEnd = last?.end === end && !(tokens[last.start]?.text === ',' && /s$/.test(last.kept['p']?.text ?? ''));
   const ending = head === undefined && per === undefined && some === undefined && atEnd ? last : undefined;
@@ -155,6 +152,7 @@ export const readStretch = (reader: Reader, { start, end }: Stretch, titled = fa
     if (read === undefined) return undefined;
     lines.push(...read);
   }
+  if (isOneAmongSeveral(tokens, { start, end }, per, lines)) return undefined;
   // Stems without a name come last.
   lines.sort((a, b) => Number(a.line.ingredient === 'stem') - Number(b.line.ingredient === 'stem'));
   const known = lines.filter((line) => line.known);
@@ -198,7 +196,7 @@ export const readStretch = (reader: Reader, { start, end }: Stretch, titled = fa
   const pieces = batchOf(tokens, { start, end }, some, lines);
   const kind = {
     ...perWord(each, tokens),
-    ...kindOf(per ?? (head?.kept['p'] === undefined ? undefined : head) ?? some ?? forOne ?? ending),
+    ...kindOf(per ?? (head?.kept['p'] === undefined ? undefined : head) ?? some ?? forOne ?? ending ?? within),
   };
   const pace = wearers.length > 0 || pieces !== undefined ? undefined : paceBeside(tokens, start, end, kind.piece);
   return {

@@ -65,16 +65,20 @@ const batchForms = [
     '(recipe)? for (every|the|all|a|our)? <n:count> (<material>)? <p:piece> (:|-|,|=|<line>|we need|i need|use|we use|you need){1,2}',
   ),
   pattern('recipe (:|-)? <n:count> (<material>)? <p:piece> (:|-|,|=|<line>){1,2}'),
+  pattern(
+    "(recipe|we use|we need|use)? (per|every|for each|in every|to every) <n:count> (<material>)? <p:piece> (recipe)? (:|-|,|=|<line>|we use|we need|i use|i need|we do|need|needs|take|takes|use|uses|get|gets|it's|its|you need|you want|allow){0,3}",
+  ),
 ];
 const batch = (reader: Reader, start: number, end: number): Finding | undefined => {
   const match = firstAt(batchForms, reader.tokens, start, end);
   const pieces = Number(match?.kept['n']?.number?.amount);
-  if (match === undefined || !(pieces > 1) || reader.tokens.slice(start, end).some((token) => token.means['each'] !== undefined))
+  if (match === undefined || !(pieces > 1) || reader.tokens.slice(match.end, end).some((token) => token.means['each'] !== undefined))
     return undefined;
   const lines = linesIn(reader, match.end, end);
   if (lines === undefined || lines.length === 0 || lines.some((line) => !line.known && line.line.ingredient !== 'stem')) return undefined;
+  if (lines.every(({ line }) => line.stems === undefined && line.length === undefined)) return undefined;
   // Fewer stems than pieces is what goes into each.
-  const every = reader.tokens.slice(match.start, match.end).some((token) => token.text === 'every');
+  const every = reader.tokens.slice(match.start, match.end).some((token) => /^(every|per|each)$/.test(token.text));
   if (!every && !lines.some(({ line }) => (line.stems ?? 0) >= pieces)) return undefined;
   return found(reader, start, end, [{ fact: 'recipe', lines: lines.map(({ line }) => line), pieces, ...kindOf(match) }]);
 };

@@ -27,7 +27,9 @@ import { withOthers } from './remaining-ones.ts';
 import { withoutAsking } from './requests.ts';
 import { joinSecondCounts } from './second-counts.ts';
 import { isEnd } from './sentence-end.ts';
+import { withoutShortPoints } from './short-points.ts';
 import { writtenOut } from './shorthand.ts';
+import { withSoldBy } from './sold-by.ts';
 import { changed, type Token } from './token.ts';
 import { withQuestionsApart } from './told-then-asked.ts';
 import { withTurns } from './turns.ts';
@@ -97,19 +99,6 @@ const withoutListMarks = (tokens: readonly Token[]): Token[] => {
   });
 };
 
-// "how many nos. balance", "22 no. crowns": the point belongs to the short form.
-const shortForm = (tokens: readonly Token[], index: number): boolean => {
-  const [before, word, point, next] = [tokens[index - 1], tokens[index], tokens[index + 1], tokens[index + 2]];
-  if (point?.text !== '.' || !point.glued || next?.kind !== 'word') return false;
-  return /^(nos|approx|incl|excl)$/.test(word?.text ?? '') || (word?.text === 'no' && before?.number !== undefined);
-};
-const withoutShortPoints = (tokens: readonly Token[]): readonly Token[] => {
-  if (!tokens.some((token, index) => token.text === '.' && shortForm(tokens, index - 1))) return tokens;
-  return tokens
-    .map((token, index) => (token.text === 'no' && shortForm(tokens, index) ? changed(token, { text: 'nos' }) : token))
-    .filter((token, index) => token.text !== '.' || !shortForm(tokens, index - 1));
-};
-
 const partsOf = (tokens: readonly Token[]): Part[] => {
   const parts: Part[] = [];
   let start = 0;
@@ -141,6 +130,7 @@ const stages: readonly ((tokens: readonly Token[]) => readonly Token[])[] = [
   joinHoursAndMinutes,
   joinRanges,
   nameWords,
+  withSoldBy,
   withOpenPer,
   withCountsLess,
   withSparesCounted,

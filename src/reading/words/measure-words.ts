@@ -71,3 +71,7 @@ export const weights: Readonly<Record<string, string>> = {
   litres: 'l',
 };
 export const onlyGlued = new Set(['in', 'l', 'h', 'f', 'c', 'p', '"', 's']);
+
+/** The end of a name of what is sold by length. */
+export const goodsByLength =
+  /(ribbon|wire|bindwire|twine|tape|raffia|string|cord|jute|elastic|lace|organza|chiffon|tulle|thread|hessian|burlap|grosgrain)$/;

@@ -41,7 +41,7 @@ export const pieceWords: Readonly<Record<PieceKind, readonly string[]>> = {
 export const sundryHeads = new Set(
   wordList(`
   pin, pins, magnet, magnets, box, boxes, bag, bags, wire, wires, tape, backing, backings, holder, holders, bracelet, bracelets, base,
-  bases, band, bands, card, cards, ribbon, frame, frames, board, boards, glue, case, cases, elastic, elastics, stand, tray, trays,
+  bases, band, bands, wristband, wristbands, card, cards, ribbon, frame, frames, board, boards, glue, case, cases, elastic, elastics, stand, tray, trays,
   blanks, blank, recipe, order, workshop, class, mic, mics, mike, light, lights, lamp, tie, ties, dryer, brush, straighteners,
   appointment, emoji, jewellery, jewelry, watch, pack, packs, pk, packet, packets, mug, mugs
 `),

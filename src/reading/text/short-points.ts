@@ -1,0 +1,32 @@
+// Points that belong to a short form and end no sentence: "22 nos. crowns", "approx. 20", "10 in. ribbon".
+
+import { goodsByLength } from '../words/measure-words.ts';
+import { changed, type Token } from './token.ts';
+import { value } from './worded-numbers.ts';
+
+const always = /^(nos|approx|incl|excl)$/;
+const measure = /^(in|ins|cm|cms|mm|ft|yd|yds|mtr|mtrs)$/;
+
+// "10 in. of satin ribbon"; in "ribbon 30 cm. groom has two" the sentence ends.
+const measuresGoods = (tokens: readonly Token[], index: number): boolean => {
+  if (tokens[index - 1]?.number === undefined && value(tokens[index - 1]) === undefined) return false;
+  return [2, 3, 4].some(
+    (by) =>
+      tokens.slice(index + 2, index + by + 1).every(({ kind }) => kind === 'word') && goodsByLength.test(tokens[index + by]?.text ?? ''),
+  );
+};
+
+// "how many nos. balance", "22 no. crowns": the point belongs to the short form.
+const shortForm = (tokens: readonly Token[], index: number): boolean => {
+  const [before, word, point, next] = [tokens[index - 1], tokens[index], tokens[index + 1], tokens[index + 2]];
+  if (point?.text !== '.' || !point.glued || next?.kind !== 'word') return false;
+  if (measure.test(word?.text ?? '')) return measuresGoods(tokens, index);
+  return always.test(word?.text ?? '') || (word?.text === 'no' && before?.number !== undefined);
+};
+
+export const withoutShortPoints = (tokens: readonly Token[]): readonly Token[] => {
+  if (!tokens.some((token, index) => token.text === '.' && shortForm(tokens, index - 1))) return tokens;
+  return tokens
+    .map((token, index) => (token.text === 'no' && shortForm(tokens, index) ? changed(token, { text: 'nos' }) : token))
+    .filter((token, index) => token.text !== '.' || !shortForm(tokens, index - 1));
+};
