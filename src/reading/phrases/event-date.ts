@@ -17,6 +17,7 @@ import { timeAhead } from '../dates/hour-ahead.ts';
 import { isCompound, isLed, namesEvent } from '../dates/leads.ts';
 import { leaningDays } from '../dates/leaning-days.ts';
 import { mainHour } from '../dates/main-hour.ts';
+import { isMarkGiven } from '../dates/marks-given.ts';
 import { withMoreDays } from '../dates/more-days.ts';
 import { opensWithNamedOccasion } from '../dates/named-occasion.ts';
 import { isOfToday } from '../dates/of-today.ts';
@@ -106,7 +107,7 @@ const most = 12;
 const dateReads = (reader: Reader): DateRead[] => {
   const reads: DateRead[] = [];
   for (let index = 0; index < reader.tokens.length && reads.length < most; index++) {
-    if (!reader.free(index) || isPriceSeries(reader, index) || isPricesOrDay(reader, index)) continue;
+    if (!reader.free(index) || isPriceSeries(reader, index) || isPricesOrDay(reader, index) || isMarkGiven(reader, index)) continue;
     // "6 bouts 12/14 each", "12/3 bouts/corsages"
     const next = reader.tokens[index + 1]?.means;
     if (reader.tokens[index]?.number?.form === 'slashed' && (next?.['each'] ?? next?.['piece']) !== undefined) continue;
@@ -116,7 +117,10 @@ const dateReads = (reader: Reader): DateRead[] => {
     reads.push(read);
     index = read.end - 1;
   }
-  return reads.length > 0 ? reads : otherDateForms(reader).slice(0, most);
+  if (reads.length > 0) return reads;
+  return otherDateForms(reader)
+    .filter(({ start }) => !isMarkGiven(reader, start))
+    .slice(0, most);
 };
 
 const find = (reader: Reader): Finding[] => {

@@ -8,6 +8,7 @@ import { askedOfOthers } from '../questions/asked-of-others.ts';
 import { behindRemark } from '../questions/behind-remark.ts';
 import { asksDayOfOccasion } from '../questions/day-of-occasion.ts';
 import { isOpened, looksAsked, openAt } from '../questions/looks-asked.ts';
+import { asksOfCare } from '../questions/of-care.ts';
 import { asksOfFlowers } from '../questions/of-flowers.ts';
 import { priceTried } from '../questions/price-tried.ts';
 import { details } from '../questions/question-details.ts';
@@ -17,6 +18,7 @@ import { shaped } from '../questions/shape.ts';
 import { shortQuestion } from '../questions/short-questions.ts';
 import { everydayAsked, smallTalk, speaksOfTrade } from '../questions/small-talk.ts';
 import { topicOf } from '../questions/topics.ts';
+import { namesWhere } from '../questions/where-to.ts';
 import type { Part } from '../text/message.ts';
 import { firstWhere, textOf } from '../text/token.ts';
 import { taxAt } from './tax-basis.ts';
@@ -108,7 +110,7 @@ const readQuestion = (reader: Reader, whole: Part): Finding => {
     const fields = shaped(reader, from, part.end, short, details(reader, from, part.end));
     return found(reader, whole.start, whole.end, [{ fact: 'question', asks: short, ...defined(fields) } as Unworded]);
   }
-  const plants = form?.asks === 'other' && asksOfFlowers(reader, part);
+  const plants = asksOfCare(reader, part) || (form?.asks === 'other' && (asksOfFlowers(reader, part) || namesWhere(reader, part)));
   const trade = plants || speaksOfTrade(reader, from, part.end) || (form?.asks === 'whatIf' && pricesSomething(reader, from, part.end));
   const opened = isOpened(reader, part);
   const topic = topicOf(inKinds(reader, from, part.end));

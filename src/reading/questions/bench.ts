@@ -6,6 +6,14 @@ import { anything, type Forms } from './question-pattern.ts';
 export const listForDay =
   '(send|show|give|post|share|print|text|email|pop|put) (up|over|out)? (me|us|everyone|everybody|the team|the girls)? (the|my|our)? (bench|job|work|to do|todo)? (list|jobs|plan) (up)? (for|on) (today|tomorrow|tmrw|tomoz|tmr|tonight|this week|next week|the week|the weekend|<weekday>|<weekday> and <weekday>) (up)?';
 
+const dayOwn =
+  "(today's|todays|tomorrow's|tomorrows|tmrw's|tmrws|tonight's|tonights|this week's|this weeks|next week's|next weeks|the week's|the weeks|the weekend's|the weekends|<weekday>|<weekday> 's)";
+const ofDay = `(the|my|our)? ${dayOwn} (bench|job|work|to do|todo|making)?`;
+/** "send todays list", "whats on fridays jobs" */
+export const listOfDay = `(send|show|give|post|share|print|text|email|whats|what's|what is|see) (up|over|out|on)? (me|us|everyone|the team|the girls)? ${ofDay} (list|jobs|plan)`;
+/** "todays list" */
+export const listAlone = `${ofDay} list`;
+
 export const benchQuestions: Forms = [
   [
     'fits',
@@ -51,6 +59,7 @@ export const benchQuestions: Forms = [
       "(what|what's|whats) on <weekday>",
       'due (today|tomorrow|tmrw|this week|<weekday>)',
       listForDay,
+      listOfDay,
       "(what|what's|whats|which) <any>{0,2} (needs|need|has|have|must|got|getting) (to)? (be|get) (ready|done|made|finished|boxed|wired) (for|by|on|before) <any>{1,4}",
     ],
     // "whats the price for 20 bouts by friday"

@@ -1,7 +1,7 @@
 // Commands that ask without a question word: "buying list", "print the sheets", "bench card for the buttonholes".
 
 import { pattern } from '../pattern.ts';
-import { listForDay } from './bench.ts';
+import { listForDay, listOfDay } from './bench.ts';
 
 const get =
   '(print|send|show|give|email|post|get|see|share|need|want|download|export|pull up|bring up) (me|us|out|off|over|through){0,2} (the|a|an|our|my|all|that|this|one|full){0,2}';
@@ -47,6 +47,7 @@ export const commands = [
   'price ladder',
   'ladder (for|of|from|on|between|the|our|my){0,2} (<piece>|<range>|<amount> (to|and|-) <amount>)? (<each>)? (by <amount>|in steps of <amount>)?',
   listForDay,
+  listOfDay,
   'season',
   'review',
   'look back',

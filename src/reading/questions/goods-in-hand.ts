@@ -27,6 +27,12 @@ export const goodsInHand: Forms = [
       `(any|got any) (spare|more|extra) <any>{0,1} ${goods} ${anything}`,
       `(did|have|has|will|are|is) (the|our|all the|those|my) <any>{0,1} ${goods} (arrive|arrived|come|came|land|landed|get here|got here|turn up|turned up|in|here|in yet|here yet|been delivered) (yet|in|ok|today|this morning)? <any>{0,2}`,
       `(do|will|would|does|is|are) (the|those|another)? (<count>|a|one) <any>{0,1} ${packs} (of <ingredient>)? (be)? (cover|do|enough|plenty|last|stretch|ok) ${anything}`,
+      `<ingredient> (-|:|,|;) how (much|many) <any>{0,2} (do|should|will|to|are|must) <any>{0,4}`,
+      // "do i get 3 bunches of gyp or 4"
+      `(do|should|shall|must|is|was|did) (i|we|you|u|it|that) (need|want|have|say)? (to)? (get|buy|order|need|grab|want|be|pick up)? (<count>|<range>) (or <count>)? <any>{0,1} ${packs} (of)? (the|our)? <any>{0,1} <ingredient> or (<count>|more|just) <any>{0,2}`,
+      `(do|should|shall|must) (i|we|you|u) (need to|want to|have to)? (get|buy|order|need|grab|pick up) (<count>|<range>) or <count> <any>{0,1} ${packs} (of)? (the|our)? <any>{0,1} <ingredient> <any>{0,2}`,
+      `(do|should|shall|must) (i|we|you|u) (need to|want to|have to)? (get|buy|order|need|grab|pick up) <range> <any>{0,1} ${packs} (of)? (the|our)? <any>{0,1} <ingredient> <any>{0,2}`,
+      `(get|buy|order|grab) (<count>|<range>) <any>{0,1} ${packs} (of)? (the|our)? <any>{0,1} <ingredient> or (<count>|more|just) <any>{0,2}`,
       `(is|are|will|would) <length> (of)? (the|our)? <any>{0,1} <ingredient> (be)? (enough|plenty|ok|do|cover) ${anything}`,
     ],
     /\b((got|have|left) (for|on) (the |my |our )?(stems|flowers)|each|budget|cost|price|charge|spend|dry|drying|hang|per (piece|bout|corsage|crown|comb|lapel)|fresh|dried|made|done|wired|taped|boxed|in (the|our|your) (recipe|price|corsages?|crowns?|bouts?|buttonholes?))\b|[£$€]/,

@@ -6,6 +6,7 @@ import type { Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import { alone, commands } from './commands.ts';
 import { tellsNoDay } from './no-such-day.ts';
+import { asksOfCare } from './of-care.ts';
 import { asksOfFlowers } from './of-flowers.ts';
 import { isOpener } from './opener.ts';
 import { leadIns } from './opening-words.ts';
@@ -14,6 +15,8 @@ import { withoutRemark } from './remark-if.ts';
 import { asksInTime, asksPeople, forLater, ordersByAsking, request } from './requested.ts';
 import { shortQuestion } from './short-questions.ts';
 import { toldPolitely } from './told-politely.ts';
+import { headEnd } from './topic-head.ts';
+import { asksForIt } from './where-to.ts';
 
 const anyDue = pattern(
   '(any|anything) <any>{0,2} (jobs|weddings|events|orders|else|due|left|to make|to do|to go|on the bench|outstanding|still|going out|for <weekday>|on <weekday>|leaving)',
@@ -21,7 +24,7 @@ const anyDue = pattern(
 
 /** Where the telling words begin, past what leads in. */
 export const openAt = (reader: Reader, part: Part): number => {
-  let index = part.start;
+  let index = headEnd(reader, part);
   while (index < part.end && leadIns.has(reader.tokens[index]?.text ?? '') && !isOpener(reader, index, part)) index += 1;
   return index;
 };
@@ -91,7 +94,7 @@ const counts = (reader: Reader, index: number): boolean =>
 /** Requests ("can you make it 45") are not questions. */
 export const looksAsked = (reader: Reader, told: Part): boolean => {
   const part = withoutRemark(reader, told);
-  if (asksOfFlowers(reader, part)) return true;
+  if (asksOfFlowers(reader, part) || asksOfCare(reader, part) || asksForIt(reader, part)) return true;
   const asked = request.in(reader.tokens, part.start, Math.min(part.end, part.start + 6));
   // "how many bouts can you get for 500" requests nothing.
   const requested =

@@ -28,6 +28,10 @@ const pronoun = /^(it|that|they|we|there|you|she|he|i|this|these|those)$/;
 const ofThose = pattern(
   '(do|did|have|had) (the|all|those|these|my|our)? <count> (of)? (the|those)? (<material>)? <piece> (fit|need|take|last|cost|come|go|require|work|look|keep|survive|get|make|count|include|have|arrive|been|gone|ever)',
 );
+// "do wrist corsages need a box", "do silk ones come in white"; "do crowns first" is told.
+const ofAKind = pattern(
+  '(do|did|have|had) (the|all|those|these|my|our|any)? (<material>)? (<piece>|<material> ones) (also|ever|usually|always|normally|still|really|all|both)? (fit|need|cost|come|go|require|look|keep|survive|get|include|arrive|been|gone|tend|have to|hold|travel|wilt|want|count)',
+);
 const theOther =
   /^(night|week|weekend|thing|minute|few|mon|tue|tues|wed|thu|thur|thurs|fri|sat|sun|monday|tuesday|wednesday|thursday|friday|saturday|sunday)$/;
 // "say we did 40", "let's say they want 12"
@@ -48,6 +52,7 @@ export const isOpener = (reader: Reader, index: number, part: Part): boolean => 
   // "did 6 bouts last night" tells.
   if (those !== undefined && !(reader.tokens[those.end - 1]?.text === 'last' && theOther.test(reader.tokens[those.end]?.text ?? '')))
     return true;
+  if (!/^(,|-)$/.test(next?.text ?? '') && ofAKind.at(reader.tokens, index, part.end) !== undefined) return true;
   if (doubts.test(token.text) && pronoun.test(next?.text ?? '')) return true;
   if (supposes(reader, index, part)) return true;
   if (!openers.has(token.text)) return false;

@@ -12,6 +12,8 @@ const inOrOut = '(inc|incl|inclusive|ex|exc|excl|exclusive|plus)';
 export const priceAndTotal: Forms = [
   // "is the 18 each for the bouts inc or ex"
   ['taxStatus', [`(is|are|was|were|did|do) <any>{1,9} ${inOrOut} (<tax>)? or ${inOrOut}`]],
+  // "was that price vat'd or not"
+  ['taxStatus', ["(is|was|are|were|did|does|do|has|have) <any>{1,6} (vat'd|vatd|vatted|vat'ed|gst'd|gstd|gst'ed|hst'd|taxed) <any>{0,4}"]],
   [
     'spend',
     [

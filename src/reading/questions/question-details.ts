@@ -11,11 +11,13 @@ const counted = pattern('<plain> (x|nos|no)? (<material>|dried|more|extra)? <pie
 
 // "can 2 of us finish 45 today": how many hands is not what is asked about.
 const handsOf = pattern(
-  '<plain> (more|extra|other)? (<bench>|of you|of them) (make|do|finish|get|manage|knock|cope|through|done|complete|wire|be (enough|ok|plenty)|enough|by|for <weekday>|on <weekday>)',
+  '<plain> (more|extra|other)? (<bench>|of you|of them|of us) (make|do|at|on|finish|get|manage|knock|cope|through|done|complete|wire|be (enough|ok|plenty)|enough|by|for <weekday>|on <weekday>)',
 );
 
 // "50 instead of 40", "50 not 40 lapels": the number behind is the one there is.
 const ofBefore = pattern('(not|instead of|rather than|up from|down from) (the|our)? <n:amount>');
+// "if i do 8 an hr how long for 50": how quickly they are made, and asked about only where no other number is.
+const ofPace = pattern('<amount> (<piece>|of them)? (an|per|a|each|every|/) (hr|hour|hrs)');
 const numbered = pattern('<amount>');
 export const oldNumbers = (reader: Reader, start: number, end: number): ReadonlySet<number> => {
   const old = new Set<number>();
@@ -38,6 +40,7 @@ export const details = (reader: Reader, start: number, end: number) => {
   let span: NumberRead | undefined;
   let date: string | undefined;
   let people: number | undefined;
+  let pace: number | undefined;
   let numberOfPieces = false;
   const old = oldNumbers(reader, start, end);
   for (let index = start; index < end; index++) {
@@ -64,6 +67,10 @@ export const details = (reader: Reader, start: number, end: number) => {
       continue;
     }
     if (old.has(index)) continue;
+    if (ofPace.at(tokens, index, end) !== undefined) {
+      pace ??= Number(token.number?.amount);
+      continue;
+    }
     if (token.number?.form === 'plain') {
       const priced =
         tokens[index - 1]?.text === 'at' ||
@@ -84,5 +91,5 @@ export const details = (reader: Reader, start: number, end: number) => {
   // "20 to 24 bouts at 7.50 each": the span is of the pieces, where a price is said.
   const money = price ?? span;
   const amountMax = money?.max ?? money?.or?.at(-1);
-  return { piece, item, number, numberMax, amount: money?.amount, amountMax, date, people };
+  return { piece, item, number: number ?? pace, numberMax, amount: money?.amount, amountMax, date, people };
 };

@@ -11,6 +11,7 @@ import { goodsAndDays } from './goods-and-days.ts';
 import { goodsInHand } from './goods-in-hand.ts';
 import { handQuestions } from './hands.ts';
 import { moneyQuestions } from './money-inside.ts';
+import { ofCare } from './of-care.ts';
 import { ofFlowers } from './of-flowers.ts';
 import { plainQuestions } from './plain-questions.ts';
 import { priceAndTotal } from './price-and-total.ts';
@@ -18,6 +19,7 @@ import { sheetQuestions } from './sheets.ts';
 import { pricingQuestions } from './showing-and-pricing.ts';
 import { goodsQuestions } from './time-and-goods.ts';
 import { toldApart } from './told-apart.ts';
+import { whereTo } from './where-to.ts';
 import { whoseAndWhether } from './whose-and-whether.ts';
 
 export interface QuestionForm {
@@ -32,6 +34,7 @@ export interface QuestionForm {
 const forms = [
   ...latestStarts,
   ...handQuestions,
+  ...whereTo,
   ...whoseAndWhether,
   ...dueAndDone,
   ...goodsInHand,
@@ -46,6 +49,7 @@ const forms = [
   ...sheetQuestions,
   ...moneyQuestions,
   ...benchQuestions,
+  ...ofCare,
   ...eventQuestions,
   ...ofFlowers,
 ];

@@ -3,6 +3,7 @@
 import { pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
+import { listForDay, listOfDay } from './bench.ts';
 
 // Requests that look like questions: "can you make it 45".
 export const request = pattern(
@@ -44,11 +45,14 @@ export const ordersByAsking = ({ tokens, context }: Reader, part: Part): boolean
 const ofPeople = pattern(
   "(can|could|would|will|can't|cant) (someone|anyone|somebody|anybody|one of you|some one|any of you) (please|pls|plz)? <do:word>",
 );
+// "could someone post the list for friday": anyone who has it, and the bot does.
+const ownList = pattern(`(${listForDay}|${listOfDay})`);
 const tellsMe = /^(tell|remind|show|know|say|check|confirm|work|see|find|remember|explain|send|price|quote)$/;
 export const asksPeople = (reader: Reader, part: Part): boolean => {
   const people = ofPeople.in(reader.tokens, part.start, Math.min(part.end, part.start + 8));
   // "how many bouts could somebody get for $500" asks about them.
   const about = people !== undefined && reader.tokens.slice(part.start, people.start).some(({ text }) => /^(how|what|which)$/.test(text));
+  if (people !== undefined && ownList.in(reader.tokens, people.start + 1, part.end) !== undefined) return false;
   return people !== undefined && !about && !tellsMe.test(people.kept['do']?.text ?? '');
 };
 

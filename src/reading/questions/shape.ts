@@ -150,6 +150,9 @@ const nextForm = pattern('next (week|wk|weekend)');
 // "this week" is today and the six after it; "next week" begins on Monday.
 const daysNamed = (reader: Reader, start: number, end: number): Fields => {
   const { today } = reader.context;
+  // "todays list"
+  const own = reader.tokens.slice(start, end).find(({ text }) => /^(today|tonight|tomorrow|tmrw)'?s$/.test(text));
+  if (own !== undefined) return { date: own.text.startsWith('tod') || own.text.startsWith('ton') ? today : addDays(today, 1) };
   const next = nextForm.in(reader.tokens, start, end) !== undefined;
   const ahead = weekdays.indexOf(weekdayOf(today));
   if (weekForm.in(reader.tokens, start, end) !== undefined) return { date: next ? addDays(today, week - ahead) : today, number: week };

@@ -4,6 +4,7 @@ import type { Asked } from '../fact.ts';
 import { type Pattern, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
+import { listAlone } from './bench.ts';
 
 const fill = '(the|our|my|this|that|it|them|one|ones|on|for|of|per|an|a|each|new|current|now|job|order|event|and|to){0,3}';
 const end =
@@ -101,6 +102,7 @@ const sources: readonly (readonly [Asked, string, boolean])[] = [
   ['material', '(all)? <material> (or not|or what|this one|these|for this one|right)?', false],
   ['recipe', `${fill} ${kind} (recipe|make up|stems <each>|ingredients) ${fill} ${kind}`, true],
   ['due', '(due today|due tomorrow|due <weekday>|due|whats due|jobs today|jobs|next job)', false],
+  ['due', listAlone, true],
   ['margin', `${fill} ${kind} (margin|profit|mark up|markup|break even) ${fill} ${kind}`, true],
   ['labour', `${fill} ${kind} (labour|labor) (cost|share|money|charge)? ${fill} ${kind} (<each>)?`, true],
   ['spend', '(total|whole|overall)? (flower|flowers|stem|stems|wholesale|market) (bill|spend)', true],

@@ -10,7 +10,7 @@ const counted = /\d|(^| )(one|two|three|four|five|six|seven|eight|nine|ten|eleve
 const open =
   /^(so |and |but |ok )?(if|what|whats|what's|how|is|are|was|were|do|does|did|can|could|would|will|should|have (we|i|you|they)|has|any|when|suppose|say|once|with)( |$)|(^| )(if|once|when|after|before|or|should|would|could|need|want|get|how many|gets|being) /;
 const asks =
-  /^(so |and |but |now )?(how (many|much|long|far|late|is|are|does)|what|whats|what's|are (we|you)|is (that|it|there)|does (that|it)|do (we|i)|can (we|i)|will (we|i|it)|when|where|should (we|i)|on track( |$)|enough( |$)|all good)( |$)/;
+  /^(so |and |but |now )?(how (many|much|long|far|late|is|are|does)|what|whats|what's|are (we|you)|is (that|it|there)|does (that|it)|do (we|i)|can (we|i)|will (we|i|it)|when|where|should (we|i)|(do|can|will|should|could) (they|these|those) (need|go|last|stay|sit|live|be|keep)|on track( |$)|enough( |$)|all good)( |$)/;
 
 // "make it 30, what's the new total", "no 24 not 20, how long is that now"
 const putRight =

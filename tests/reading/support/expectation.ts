@@ -360,6 +360,13 @@ const compareField = (field: string, value: unknown, reading: Reading, mine: Rec
   }
 };
 
+// The hour that goes with every day asked about.
+const timeOfAll = (reading: Reading): unknown => {
+  const [ask, other] = reading.asks;
+  const times = other === undefined ? (ask?.choices.map((each) => of(each.facts, 'date')[0]?.time) ?? []) : [];
+  return times.every((time) => time === times[0]) ? times[0] : undefined;
+};
+
 /** Every claim of the line, judged. */
 export const judge = (line: CorpusLine, reading: Reading): FieldVerdict[] => {
   const { expect } = line;
@@ -377,7 +384,8 @@ export const judge = (line: CorpusLine, reading: Reading): FieldVerdict[] => {
   };
   // Where only a date is open, every choice says the same about the rest.
   const [choice] = choiceFacts(reading);
-  const mine = fields(reading.facts.length === 0 && choice?.fact === 'crew' ? [choice] : reading.facts);
+  const said = fields(reading.facts.length === 0 && choice?.fact === 'crew' ? [choice] : reading.facts);
+  const mine = { ...said, time: said['time'] ?? timeOfAll(reading) };
   return [intent, ...Object.entries(expect).flatMap(([field, value]) => compareField(field, value, reading, mine, expect))];
 };
 
