@@ -7,6 +7,7 @@ import { firstIn, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import type { Part, Stretch } from '../text/message.ts';
 import { firstWhere, type Token } from '../text/token.ts';
+import { tellsOfNone } from '../wearers/heads-named.ts';
 import { isOccasion } from '../words/occasion-words.ts';
 import { clausesOf } from './clauses.ts';
 import { isSaleDay } from './sale-days.ts';
@@ -69,6 +70,7 @@ const isEveryday = (tokens: readonly Token[], clause: Stretch): boolean => {
     isOurs(token) && !(token.text === 'order' && tokens[clause.start + index - 1]?.means['everyday'] !== undefined); // "lunch order"
   if (at < 0 || tokens.slice(clause.start, clause.end).some(ours) || occasionNamed.in(tokens, clause.start, clause.end) !== undefined)
     return false;
+  if (tellsOfNone(tokens, clause.start, clause.end)) return false;
   if (anchored(tokens, clause, at, times) || sold.in(tokens, clause.start, clause.end) !== undefined) return false;
   if (!among(tokens, clause, (token) => work.test(token.text))) return true;
   const spent = spentOn.in(tokens, clause.start, clause.end)?.kept['e'];

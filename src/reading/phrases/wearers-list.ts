@@ -9,6 +9,7 @@ import { together } from '../wearers/across-lines.ts';
 import { askHowMany } from '../wearers/ask-how-many.ts';
 import { countedAgain } from '../wearers/counted-again.ts';
 import { headsAlone } from '../wearers/head-counts.ts';
+import { tellsWhoHasNone } from '../wearers/heads-named.ts';
 import { tellsLess } from '../wearers/heads-told.ts';
 import { kindsShared } from '../wearers/kinds-shared.ts';
 import { oneLess } from '../wearers/one-less.ts';
@@ -28,7 +29,7 @@ const wearersFact = (entries: readonly Entry[], total?: number): Unworded => ({
 
 const speaksOfMoney = (token: Token, next: Token | undefined): boolean =>
   token.number?.form === 'money' ||
-  (token.means['each'] !== undefined && token.text !== 'each' && token.text !== 'a piece') ||
+  (token.means['each'] !== undefined && token.text !== 'each' && token.text !== 'a piece' && next?.text !== 'side') ||
   token.means['budget'] !== undefined ||
   token.means['other'] !== undefined ||
   (/^(at|@)$/.test(token.text) && next?.number?.form === 'plain') ||
@@ -84,7 +85,7 @@ const find = (reader: Reader): Finding[] => {
   const findings: Finding[] = [];
   let list: { readonly at: number; readonly entries: readonly Entry[] } | undefined;
   for (const part of together(reader, reader.untouched().slice(0, 40))) {
-    if (part.end - part.start > 80) continue;
+    if (part.end - part.start > 80 || part.start < (findings.at(-1)?.end ?? 0)) continue;
     const others =
       headsAlone(reader, part) ??
       countedAgain(reader, part) ??
@@ -141,6 +142,7 @@ const find = (reader: Reader): Finding[] => {
     // "bridal party is 5 and 5": neither is the total.
     if (bridal && twoNumbers.in(reader.tokens, own.start, own.end) !== undefined) continue;
     if (bridal && read.total !== undefined && (read.entries.length === 0 || read.heads === 1)) {
+      if (tellsWhoHasNone(reader, own)) continue;
       findings.push(found(reader, own.start, own.end, [{ fact: 'wearers', wearers: [], total: read.total }]));
       continue;
     }

@@ -3,6 +3,7 @@
 import { pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
+import { doneAnywhere } from './counted-forms.ts';
 
 // "12 bouts boxed £14 each": how they are sold.
 const boxedAtPrice = pattern(
@@ -13,5 +14,12 @@ const toBePut = pattern(
   '((can|could|will) (you|someone|u)|pls|please|just|and|then|ok|,){0,4} (put|pop|stick|place|move|leave|keep|load|carry|shift) (the|all the|those|these|them|my|her|all) (<material>)? <piece>',
 );
 
-export const tellsNoWork = ({ tokens }: Reader, { start, end }: Part): boolean =>
+// "best man is one of the 5": who they are.
+const oneOfThem = pattern("(<role>|he|she|he's|she's|hes|shes) (is|'s)? (also|just|already)? (one|1) of the <count> (too|btw)?");
+const tellsWho = ({ tokens }: Reader, { start, end }: Part): boolean =>
+  oneOfThem.in(tokens, start, end)?.end === end && doneAnywhere.in(tokens, start, end) === undefined;
+
+export const tellsNoWork = (reader: Reader, part: Part): boolean => tellsWho(reader, part) || onlySoldOrMoved(reader, part);
+
+const onlySoldOrMoved = ({ tokens }: Reader, { start, end }: Part): boolean =>
   boxedAtPrice.in(tokens, start, end) !== undefined || toBePut.at(tokens, start, end) !== undefined;

@@ -4,9 +4,12 @@ import type { PieceKind } from '../../handbook/pieces.ts';
 import { pattern } from '../pattern.ts';
 import { type Finding, found, type Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
+import { headsOfAKind } from './heads-of-a-kind.ts';
 import { headsTold } from './heads-told.ts';
+import { leaderAndMen } from './leader-and-men.ts';
 import { nameOf } from './role-counts.ts';
-import { bothSides, couplesWear, eachSide } from './wearer-words.ts';
+import { someWithout } from './some-without.ts';
+import { bothSides, coupleFirst, couplesWear, eachSide } from './wearer-words.ts';
 
 // "14 wearing them all up": how many, not who.
 const opens =
@@ -52,7 +55,7 @@ const wearingOfRole = (reader: Reader, part: Part): Finding | undefined => {
 /** How many wear them in all, where nobody is listed. */
 export const headsAlone = (reader: Reader, part: Part): Finding | undefined => {
   if (reader.tokens.slice(part.start, part.end).some((token) => token.number?.max !== undefined)) return undefined;
-  const but = wearingOfRole(reader, part);
+  const but = wearingOfRole(reader, part) ?? someWithout(reader, part) ?? leaderAndMen(reader, part) ?? headsOfAKind(reader, part);
   if (but !== undefined) return but;
   const sides = bothSides.map((form) => form.at(reader.tokens, part.start, part.end)).find((match) => match?.end === part.end);
   if (sides !== undefined) {
@@ -70,7 +73,7 @@ export const headsAlone = (reader: Reader, part: Part): Finding | undefined => {
       [first, second].map((piece) => ({ fact: 'pieces', piece, count })),
     );
   }
-  const each = eachSide.at(reader.tokens, part.start, part.end);
+  const each = eachSide.at(reader.tokens, part.start, part.end) ?? coupleFirst.at(reader.tokens, part.start, part.end);
   if (each?.end === part.end && (each.kept['c'] === undefined || each.kept['c'].text === 'couple')) {
     const total = 2 * Number(each.kept['n']?.number?.amount) + (each.kept['c'] === undefined ? 0 : 2);
     return found(reader, part.start, part.end, [{ fact: 'wearers', wearers: [], total }]);

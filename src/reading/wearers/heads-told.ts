@@ -6,6 +6,7 @@ import type { Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import { isCount } from '../text/token.ts';
 import { agreed } from './heads-agree.ts';
+import { nobodyThere, oneOfTheCounted, staffNone, staffWithout } from './heads-named.ts';
 import { countFor } from './role-counts.ts';
 
 const folk =
@@ -35,11 +36,16 @@ type Told =
   | 'party'
   | 'included'
   | 'left out'
+  | 'no one'
   | 'some'
   | 'table'
   | 'pause';
 
 const told: readonly (readonly [Told, Pattern])[] = [
+  ...oneOfTheCounted.map((form) => ['included', form] as const),
+  ['pause', staffNone],
+  ['pause', staffWithout],
+  ['no one', nobodyThere],
   ['less', lessForm],
   ['each side', pattern(`(,|-|:)? ${opens} <n:count> (${folk}){0,2} (on)? (each|either|<a:word>) side`)],
   ['side', pattern(`(,|-|:|\\()? (and|plus|&|n)? ${whose} (side|family|lot) (:|-|=|,|has|have|is|are|of)? <n:count> (${folk}){0,2}`)],
@@ -145,7 +151,7 @@ export const headsTold = (reader: Reader, part: Part): number | undefined => {
   const heads: number[] = [];
   const sides: number[] = [];
   let [plus, beside, seated, sum, less] = [0, false, false, 0, 0];
-  let [worn, party, included, game, atTable] = [false, false, false, false, false];
+  let [worn, party, included, game, atTable, without] = [false, false, false, false, false, false];
   for (let index = part.start; index < part.end; ) {
     const match = firstAt(forms, tokens, index, part.end);
     if (match === undefined) return undefined;
@@ -186,7 +192,10 @@ export const headsTold = (reader: Reader, part: Part): number | undefined => {
       else if (kind === 'sum') sum = sum === 0 || sum === count ? count : Number.NaN;
       else if (kind === 'wear') worn = true;
       else if (kind === 'party') party = true;
+      else if (kind === 'no one') without = true;
       else if (kind === 'included') included = true;
+      // "7 wearing, maid of honour is one of the 8"
+      if (kind === 'included' && own.kept['k'] !== undefined && Number(own.kept['k'].number?.amount) !== heads[0]) return undefined;
       if (own.kept['w'] !== undefined) worn = true;
       taken = own.end - index;
       break;
@@ -194,6 +203,8 @@ export const headsTold = (reader: Reader, part: Part): number | undefined => {
     if (taken === 0) return undefined;
     index += taken;
   }
+  // "nothing for the ring bearer, 12 in the party": whether he is one of the twelve is not said.
+  if (without && !worn) return undefined;
   if (game && !worn && !party && !beside) return undefined;
   // "groom side 11 people total wearing"
   const inAll = tokens.slice(part.start, part.end).some(({ text, means }) => text === 'total' || means['all'] !== undefined);

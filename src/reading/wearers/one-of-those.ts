@@ -5,6 +5,7 @@ import { tellsOfHealth } from '../../handbook/hazard-words.ts';
 import { firstAt, type Pattern, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import { firstWhere, isCount } from '../text/token.ts';
+import { saidAgain } from './himself.ts';
 import type { Entry } from './read-wearers.ts';
 import { nameOf } from './role-counts.ts';
 import { tellsWho } from './told-first.ts';
@@ -82,7 +83,7 @@ const isSameOne = (reader: Reader, index: number, end: number, entries: Entry[])
 
 /** Where the words about one of those end; the list is given what they tell of it. */
 export const oneOfThose = (reader: Reader, index: number, end: number, entries: Entry[]): number | undefined => {
-  const same = isSameOne(reader, index, end, entries);
+  const same = saidAgain(reader, index, end, entries) ?? isSameOne(reader, index, end, entries);
   if (same !== undefined) return same;
   const match = firstAt(forms, reader.tokens, index, end);
   const role = match?.kept['r']?.means['role'];

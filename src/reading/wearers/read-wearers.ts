@@ -1,11 +1,14 @@
 // The wearers of one sentence, each with a count and what they wear.
 
 import type { PieceKind } from '../../handbook/pieces.ts';
+import { firstAt } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import { isCount } from '../text/token.ts';
 import { asideOf, countInside, remarkAt } from './asides.ts';
 import { declinedAt } from './declined.ts';
+import { onEachSide } from './each-side.ts';
+import { namesNobody } from './heads-named.ts';
 import { listEndsAt } from './list-ends.ts';
 import { menBehind } from './men-behind.ts';
 import { behind, behindPause, countsBehind } from './numbers-behind.ts';
@@ -17,7 +20,7 @@ import { tellsWho, whoTheyAre } from './told-first.ts';
 import { shareWithBefore } from './too.ts';
 import { totalAt, totalIn } from './totals.ts';
 import { leftWaiting, type Waiting, waitsForCount } from './waiting.ts';
-import { afterAll, countedBefore, entry, fillers, forHead, notThese, oneEach, partyOf, sideOf, speaker } from './wearer-words.ts';
+import { afterAll, countedBefore, entry, fillers, forHead, notThese, oneEach, partyOf, speaker } from './wearer-words.ts';
 import type { WearersRead } from './wearers-read.ts';
 
 export interface Entry {
@@ -54,18 +57,18 @@ export const readWearers = (reader: Reader, part: Part): WearersRead => {
       index = ended;
       continue;
     }
+    // "groom side 6 men 2 ladies": the groom is not named.
+    const side = firstAt(namesNobody, reader.tokens, index, part.end);
+    if (side !== undefined) {
+      index = side.end;
+      continue;
+    }
     const notThem = notThese.at(reader.tokens, index, part.end) !== undefined;
     if (!notThem && /^(bar|except|excluding|without|minus|not|apart|excl|leave|leaving|less)$/.test(token.text)) excluded = true;
     if (notThem || /^(no|nothing|none)$/.test(token.text)) negated = true;
     // "6 ushers including the best man, groom": he is one of the six.
     if (/^(including|incl|inc|counting)$/.test(token.text)) counted = true;
     else if (/^(,|plus|\+|;)$/.test(token.text)) counted = false;
-    // "groom side 6 men 2 ladies": the groom is not named.
-    const side = sideOf.at(reader.tokens, index, part.end);
-    if (side !== undefined) {
-      index = side.end;
-      continue;
-    }
     const listed = entries.length;
     const within = oneOfThose(reader, index, part.end, entries);
     if (within !== undefined) {
@@ -117,21 +120,22 @@ export const readWearers = (reader: Reader, part: Part): WearersRead => {
           const couple = entries.find((each) => /^(grooms|brides)$/.test(each.wearer));
           const times =
             couple !== undefined && reader.tokens[match.end - 1]?.text === 'each' && match.kept['p'] === undefined ? couple.count : 1;
+          const sides = onEachSide(reader, match.end, part.end) === undefined ? times : 2;
           const aside = asideOf(reader, match.start, match.end);
-          const wearer = nameOf(parentOf(reader, match, entries.at(-1)) ?? role.means['role'] ?? role.text, count * times);
+          const wearer = nameOf(parentOf(reader, match, entries.at(-1)) ?? role.means['role'] ?? role.text, count * sides);
           common = stillFor(wearer, common, entries);
           const piece = (match.kept['p']?.means['piece'] as PieceKind | undefined) ?? aside.piece ?? common;
           entries.push({
             at: match.start,
             wearer,
-            count: count * times,
+            count: count * sides,
             ...(most === undefined ? {} : { most: Number(most) }),
             ...(piece === undefined || piece === 'unspecified' ? {} : { piece }),
             ...(aside.note === undefined ? {} : { note: aside.note }),
           });
         }
       }
-      index = (negated ? afterAll.at(reader.tokens, match.end, part.end)?.end : undefined) ?? match.end;
+      index = (negated ? afterAll.at(reader.tokens, match.end, part.end)?.end : onEachSide(reader, match.end, part.end)) ?? match.end;
       // "no mums or nans": neither of them.
       negated &&= /^(or|nor)$/.test(reader.tokens[index]?.text ?? '');
       const declined = declinedAt(reader, index, part.end, match.start, entries);

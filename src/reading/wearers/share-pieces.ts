@@ -21,7 +21,7 @@ export const shareByGroup = (reader: Reader, entries: Entry[]): void => {
   }
 };
 
-const joined = pattern('(,)? (and|&|n|plus|\\+) (the|our|her|his|both|all){0,2} (<count>)? (<role>)');
+const joined = pattern('(,)? (and|&|n|plus|\\+) (the|our|her|his|both|all){0,2} (<count>|one)? (<role>)');
 
 /** "mums get the corsages, and the 2 nans": who is joined on behind has the same, where such a wearer usually does. */
 export const shareBehind = (reader: Reader, entries: Entry[]): void => {

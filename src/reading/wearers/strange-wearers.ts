@@ -12,7 +12,7 @@ const things = new Set(
   present, bottle, glass, glasses, candlestick, ribbon, tent, marquee, tealight, photo, name, flag, banner, drink, meal, starter, dessert,
   invite, invitation, programme, program, hanger, robe, bracelet, necklace, earring, watch, cufflink, sock, belt, bow, scarf, shawl,
   lap, level, stair, window, door, mile, point, goal, percent, version, option, choice, note, colour, color, shade, spray, stage,
-  gum, leaf, leaves, sheet, reason, call, visit, trip, try, attempt, question, problem, issue, change, stop, night, guest book
+  gum, leaf, leaves, sheet, reason, call, visit, trip, try, attempt, question, problem, issue, change, stop, night, guest book, baraat, barat, procession, entourage, lineup
 `).flatMap((one) => (one.endsWith('s') ? [one] : [one, `${one}s`])),
 );
 

@@ -16,6 +16,10 @@ export const notThese = pattern('not (the|any|any of the|his|her|our|their)? <ro
 /** "no pageboy after all, just groom and 4 groomsmen" */
 export const afterAll = pattern('(after all|now|anymore|any more|any longer|in the end|this time|then)');
 export const sideOf = pattern("(on|from|for)? (the)? (<role>|<owner>) ('s)? side (:|,|-)?");
+/** "25 gents in the baraat + 2 fathers": where they walk, and no one more. */
+export const walkIn = pattern(
+  '((in|from|of|for|on) (the|our|his|her|their)? (whole|full|entire)?)? (baraat|barat|line up|lineup|procession|entourage)',
+);
 // "groom side 12 men, bride side 9": how many on each side.
 const side =
   "(the)? (<word>|<role>) ('s)? (side|family|lot) (:|-|=|has|have|is)? <n:count> (men|wearing|people|of them|guys|guests|ladies|boys|family members)?";
@@ -35,6 +39,10 @@ export const bothSides = [
 /** "six each side plus the couple" */
 export const eachSide = pattern(
   '(so|about|we have|there are|got)? <n:count> (people|men|<role>|wearing)? (on)? (each|either|per) side (plus|and|\\+)? (the)? (<c:word>)? (wearing)?',
+);
+/** "couple plus 6 attendants a side" */
+export const coupleFirst = pattern(
+  '(the|so|it is)? (happy)? <c:any> (,|and|plus|\\+|&|n|with){1,2} <n:count> (people|men|<role>)? (on)? (a|each|either|per) side (,|all)? (wearing)?',
 );
 /** "five couples, each a bout and a corsage" */
 export const couplesWear = pattern(

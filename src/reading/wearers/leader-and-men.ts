@@ -1,0 +1,43 @@
+// How many he and those with him are: "groom and his mates, six of them counting him" are he and five more.
+
+import { firstAt, pattern } from '../pattern.ts';
+import { type Finding, found, type Reader } from '../phrase.ts';
+import type { Part } from '../text/message.ts';
+import { isCount } from '../text/token.ts';
+import { isPlural, nameOf } from './role-counts.ts';
+
+const head =
+  "(so|ok|just|it's|its|flowers for|for|we have|the|our){0,3} <a:role> (and|&|n|\\+|plus|with) (his|her|the|all his|all the|all)? <b:role> (,|-|:|;|\\(|=|so|that's|thats|there's|theres|there are|is|are){0,2} (about|all)?";
+const of = '(of them|of em|of those|lads|guys|men|people|girls|women|in all|total|in total|<all>|wearing){0,2}';
+const him = '(him|her|himself|herself|the groom|the bride|the <c:role>|<c:role>)';
+const tail = '(\\))? (wearing|in all|total|in total|<all>)? (one|flowers|them)? (\\))?';
+const withHim = [
+  pattern(`${head} <n:count> ${of} (,|-|\\()? (counting|including|incl|inc|with|<included>) ${him} ${tail}`),
+  pattern(`${head} <n:count> ${of} (,|-|\\()? ${him} (included|incl|<included>|counted) ${tail}`),
+  // "groom and the boys, 7 all up"
+  pattern(`${head} <n:count> (of them|of those|wearing)? (<all>|total|in total|in all) (wearing)? (one|flowers|them)? (\\))?`),
+];
+const besideHim = [
+  pattern(
+    `${head} <n:count> ${of} (,|-|\\()? (not counting|not including|not incl|excluding|excl|without|besides|plus|and|\\+) ${him} ${tail}`,
+  ),
+];
+
+export const leaderAndMen = (reader: Reader, part: Part): Finding | undefined => {
+  const { tokens } = reader;
+  const one = firstAt(withHim, tokens, part.start, part.end);
+  const match = one?.end === part.end ? one : firstAt(besideHim, tokens, part.start, part.end);
+  const { a, b, c, n } = match?.kept ?? {};
+  const [leader, men] = [a?.means['role'], b?.means['role']];
+  if (match?.end !== part.end || part.asked || leader === undefined || men === undefined || b === undefined || a === undefined)
+    return undefined;
+  if (isPlural(a.text) || !isPlural(b.text) || !isCount(n)) return undefined;
+  if (c !== undefined && c.means['role'] !== leader && !/^(himself|herself)$/.test(c.text)) return undefined;
+  const count = Number(n?.number?.amount) - (match === one ? 1 : 0);
+  if (count < 1) return undefined;
+  const wearers = [
+    { wearer: leader, count: 1 },
+    { wearer: nameOf(men, count), count },
+  ];
+  return found(reader, part.start, part.end, [{ fact: 'wearers', wearers, total: count + 1 }]);
+};
