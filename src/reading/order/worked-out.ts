@@ -13,12 +13,22 @@ const ofOne = pattern(
 );
 
 // "7 bouts, 5 halos, £8, £38 each": as many prices as kinds and nothing but a comma between, where none is what another comes to.
-const isRow = (tokens: readonly Token[], lines: readonly Mention[], prices: readonly Price[], price: Price, { kept, start }: Match): boolean =>
+const isRow = (
+  tokens: readonly Token[],
+  lines: readonly Mention[],
+  prices: readonly Price[],
+  price: Price,
+  { kept, start }: Match,
+): boolean =>
   lines.length > 1 &&
   prices.length === lines.length &&
   tokens[start]?.text === ',' &&
   tokens[start + 1] === kept['u'] &&
-  !lines.some((line) => decimal(kept['u']?.number?.amount ?? 0).times(countOf(line).count).equals(price.number.amount));
+  !lines.some((line) =>
+    decimal(kept['u']?.number?.amount ?? 0)
+      .times(countOf(line).count)
+      .equals(price.number.amount),
+  );
 
 /** The prices, with "96 so 8 each" behind twelve pieces as one price of 8 each; where they do not agree, as a total and a price for one. */
 export const withWorkedOut = ({ tokens }: Reader, mentions: readonly Mention[], prices: readonly Price[]): readonly Price[] =>
