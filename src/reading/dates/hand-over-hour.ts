@@ -34,9 +34,10 @@ export const isOthersDelivery = (reader: Reader, { start }: TimeRead): boolean =
 export const isHandOverHour = (reader: Reader, { start, end }: TimeRead): boolean => {
   const index = wordAhead(reader, start);
   if (handsAt(reader, start) || handsAt(reader, index)) return true;
-  // "3pm pickup"; the hour of "ceremony 2pm pickup 9am" is the ceremony's.
-  const next = reader.tokens[end + 1];
-  return handing.test(reader.tokens[end]?.text ?? '') && next?.number === undefined && !between.test(next?.text ?? '');
+  // "3pm pickup", "3pm pick up"; the hour of "ceremony 2pm pickup 9am" is the ceremony's.
+  const behind = handing.test(reader.tokens[end]?.text ?? '') ? end + 1 : handsAt(reader, end + 1) ? end + 2 : undefined;
+  const next = behind === undefined ? undefined : reader.tokens[behind];
+  return behind !== undefined && next?.number === undefined && !between.test(next?.text ?? '');
 };
 
 /** Whether the message names what the day is of, so that an hour of handing over is not the event's own. */

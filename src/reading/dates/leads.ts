@@ -52,16 +52,16 @@ const handedTo = pattern("(handover|hand over|handover's) (for|to|at) (the|our|a
 const handBehind = pattern(
   "(,|-|and|with|for|they|they'll|client|bride|she'll){0,2} (will)? ((pick|picks|picking) up|(drop|drops|dropping) off|(hand|hands|handing) over) (is|it is|at|by|from|time|around|about|<time>)",
 );
-// "sunday 8am drop", "the drop is sat 9am": with its hour beside it, and nothing that is brought to us before it.
-const dropBehind = pattern('<time> drop (off)? (,|at|for)?');
+// "the drop is sat 9am": with its hour beside it.
 const dropAhead = pattern('(drop|drop off|drop-off) (time)? (is|:|-|will be|now) (on|at|this)?');
-const isDrop = ({ tokens }: Reader, read: DateRead): boolean => {
-  const match = dropBehind.in(tokens, read.end, Math.min(tokens.length, read.end + 6));
-  if (match !== undefined)
-    return match.end === tokens.length || /^(,|at|for)$/.test(tokens[match.end - 1]?.text ?? '') || tokens[match.end]?.kind === 'line';
-  const hour = tokens.slice(read.end, read.end + 3).some(({ number }) => number?.form === 'time');
-  return hour && [0, 1].some((by) => dropAhead.at(tokens, by, read.start)?.end === read.start);
-};
+const isDrop = ({ tokens }: Reader, read: DateRead): boolean =>
+  tokens.slice(read.end, read.end + 3).some(({ number }) => number?.form === 'time') &&
+  [0, 1].some((by) => dropAhead.at(tokens, by, read.start)?.end === read.start);
+// "this sat, 11am pick up", "sunday 8am drop" and no more: "sat 11am pick up wire" fetches goods.
+const hourThenHand = pattern(
+  '(,|-|and|at|@|for|about|around){0,2} <time> (for|client|bride|is|-|,)? ((pick|picks|picking) up|(drop|drops|dropping) off|drop|(hand|hands|handing) over)',
+);
+const handEnds = /^([,;.!)(-]|at|for|pls|please|thanks|ta|x)$/;
 // "jo could do 10 tomorrow" is no party.
 const doing =
   /^(can|could|will|would|should|must|might|may|to|we|i|you|they|he|she|ll|we'll|i'll|gonna|gotta|can't|cant|won't|wont|don't|dont|and|or|who|please|just)$/;
@@ -92,7 +92,12 @@ export const isLed = (reader: Reader, reads: readonly DateRead[] = []): boolean 
       .slice(read.end, read.end + 6)
       .some((token) => /^(pickup|pick-up|handover|collection|collect|collecting|delivery|deliver)$/.test(token.text));
   // "sat week, pick up at 11am", but not "friday pick up the milk"
-  const picked = (read: DateRead): boolean => handBehind.at(tokens, read.end, tokens.length) !== undefined;
+  const picked = (read: DateRead): boolean => {
+    if (handBehind.at(tokens, read.end, tokens.length) !== undefined) return true;
+    const hour = hourThenHand.at(tokens, read.end, tokens.length);
+    const next = tokens[hour?.end ?? 0];
+    return hour !== undefined && (next === undefined || next.kind === 'line' || handEnds.test(next.text));
+  };
   const head = headed.at(tokens, 0, tokens.length);
   return led || reads.some((read) => read.start === head?.end || handed(read) || behind(read) || isDrop(reader, read) || picked(read));
 };

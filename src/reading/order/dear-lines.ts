@@ -63,11 +63,21 @@ const askLines = (reader: Reader, lines: readonly Line[]): Ask => {
   return { about: 'price', why: 'each or all', words, choices: [choice('each'), choice('all')] };
 };
 
+// "$96 for the bouts, $28 each for the corsages": the others say themselves what they are for, or have no price.
+const isSure = (reader: Reader, line: Line): boolean => {
+  const { price } = line;
+  return price === undefined || price.per !== 'unsaid' || (isDear(reader, line) && namedBehind(reader, price));
+};
 const withNamed = (reader: Reader, matched: Matched): (Matched & { ask?: Ask }) | undefined => {
   const { lines, common } = matched;
   const [only, second] = lines;
   if (only !== undefined && second === undefined && common !== undefined && namedBehind(reader, common))
     return isDear(reader, { mention: only.mention, price: common }) ? { ...matched, common: { ...common, per: 'all' } } : undefined;
+  if (lines.length > 1 && lines.some((line) => isDear(reader, line)) && lines.every((line) => isSure(reader, line)))
+    return {
+      ...matched,
+      lines: lines.map((line) => (isDear(reader, line) && line.price ? { ...line, price: { ...line.price, per: 'all' } } : line)),
+    };
   if (lines.length < 2 || !lines.every(({ price }) => namedBehind(reader, price))) return undefined;
   const all = (line: Line): Line =>
     line.price && fitsLine(line) ? { ...line, price: { ...line.price, per: 'all' } } : { mention: line.mention };

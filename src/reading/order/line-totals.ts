@@ -29,6 +29,17 @@ const said: readonly Pattern[] = [
 // "bouts come to $108, corsages $110", "$84 total for the bouts and $198 for the corsages": said of one, and meant of the other.
 const ofKinds: readonly Pattern[] = [pattern('<piece> (come|comes|came|coming|add|adds|work|works) (up|out)? (to|at|out at) <amount>')];
 const totalFor = pattern('<amount> (<all>|total|all told) for (the|all the|all|all of the) <p:piece>');
+// "96 for the bouts all up, 28 each the corsages": said of its own kind alone.
+const forTotal = pattern('<amount> (for|on) (the|all the|all|all of the|those|our)? <p:piece> (,|-|\\()? (in)? <a:all>');
+// "all in" may speak of the tax, and a bare "all" of what they are: "96 for the bouts, all fresh".
+const saysTotal =
+  /^(all up|all told|altogether|all together|total|in total|the lot|for the lot|as a lot|in all|all of them|the whole lot)$/;
+const ownTotal = (tokens: readonly Token[], price: Price): Price => {
+  const match = saysEach(tokens, price) ? undefined : forTotal.at(tokens, price.index, tokens.length);
+  const { p: piece, a: all } = match?.kept ?? {};
+  if (match === undefined || piece === undefined || !saysTotal.test(all?.text ?? '')) return price;
+  return { ...price, end: match.end, per: 'all', piece: piece.means['piece'] as PieceKind, pieceIndex: tokens.indexOf(piece, price.index) };
+};
 const ofKind = (tokens: readonly Token[], price: Price): Price => {
   const match = totalFor.at(tokens, price.index, tokens.length);
   const piece = match?.kept['p']?.means['piece'] as PieceKind | undefined;
@@ -44,7 +55,8 @@ const toldOf = (tokens: readonly Token[], prices: readonly Price[]): Price['per'
 };
 
 /** Bare prices with what is said of them: what a line comes to, and no price of one. */
-export const lineTotals = (tokens: readonly Token[], prices: readonly Price[]): Price[] => {
+export const lineTotals = (tokens: readonly Token[], given: readonly Price[]): Price[] => {
+  const prices = forTotal.might(tokens) ? given.map((price) => ownTotal(tokens, price)) : given;
   if (prices.length > 1 && (anyIn(ofKinds, tokens, 0, tokens.length) || totalFor.in(tokens, 0, tokens.length) !== undefined))
     return prices.map((price) => ofKind(tokens, price));
   const per = toldOf(tokens, prices);

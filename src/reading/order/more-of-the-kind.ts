@@ -11,7 +11,9 @@ const others = pattern('<n:count> (x)? (others|ones|more|extra|other ones|(<unli
 const thenBoth = pattern(
   '<n:count> (<unlisted>|grown - up|grown up|grown-up|<d:role>) (ones|versions) (,|-|:|;|\\.)? <amount> (each)? (and|&|n|/|,|\\+) <amount>',
 );
-const remaining = pattern('(the)? (other|others|remaining) <n:count> (x)? ((at|@)? <money>|(at|@) <plain>|<plain> <each>)');
+const remaining = pattern(
+  '(the)? (other|others|remaining) <n:count> (x)? (are|is|all|will be|be|come in|go){0,2} ((at|@|:|-|=)? <money>|(at|@) <plain>|(:|-|=)? <plain> <each>)',
+);
 const priced = pattern('(,|and|&|+|;|:|plus|then|-)? <n:count> (<d:word>)? (ones|one|versions)? (x)? (@|at) (<money>|<plain>)');
 const worn = pattern(
   '(,|-|and|&|+|;|plus|then) <n:count> (x)? for (the|his|her|their|my|our)? (<role>|<bench>|family|families|kids|children|everyone else|the rest)',

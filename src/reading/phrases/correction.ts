@@ -78,6 +78,9 @@ const doubted = pattern('\\? or (maybe|just|even|at)? <amount>');
 const ofStems = pattern(
   '(<piece>|each|every) (<any>){0,4} <count> (of)? <u:unlisted> (now)? (,|-)? (not|instead of|instead|rather than|was) (<any>)? <plain>',
 );
+// "its £2 more per buttonhole", "should be £2 more each": what leads to a difference.
+const leadsToMore =
+  /^(its|it's|it|it'll|they|they're|theyre|that's|thats|is|are|will|be|should|shd|gonna|going|to|has|have|need|needs|make|want)$/;
 // "put R5 on every buttonhole please, wire went up": courtesy or the reason follows.
 const whyBehind = /^(,|-|please|pls|plz|thanks|ta|now|cos|coz|because|as|since|cause)$/;
 const readPart = (reader: Reader, part: Part): Finding[] => {
@@ -140,7 +143,9 @@ const readPart = (reader: Reader, part: Part): Finding[] => {
   if (stretch.some(({ text }) => text === 'wearers')) return [];
   if (stems !== undefined && !usualWords.has(stems.text)) return [{ start: part.start, end: part.end, held: true }];
   // "add $2 to each, roses went up"
-  const dearer = goods ? priceDifference(tokens, from, part.end) : undefined;
+  let at = from;
+  while (goods && at < from + 4 && leadsToMore.test(tokens[at]?.text ?? '')) at += 1;
+  const dearer = goods ? (priceDifference(tokens, from, part.end) ?? priceDifference(tokens, at, part.end)) : undefined;
   if (dearer !== undefined && whyBehind.test(tokens[dearer.match.end]?.text ?? ''))
     return [found(reader, from, dearer.match.end, [dearer.fact])];
   if (goods) return [];

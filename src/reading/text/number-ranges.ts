@@ -1,6 +1,7 @@
 // Joins two numbers into a range or a choice, and marks a number as rough: "20-25", "18 or 22", "between 30 and 35", "about 20", "twenty-odd", "30ish".
 
 import { decimal } from '../../values/decimal.ts';
+import { countsOfColumns } from './count-columns.ts';
 import { changed, type NumberRead, none, type Token } from './token.ts';
 
 const months = /^(jan|feb|mar|apr|may|jun|jul|aug|sep|sept|oct|nov|dec)[a-z]*$/;
@@ -139,8 +140,9 @@ const aboutClipped = (before: Token, token: Token, next: Token | undefined): boo
 /** The tokens with ranges and choices joined and rough numbers marked. */
 export const joinRanges = (tokens: readonly Token[]): Token[] => {
   const joined: Token[] = [];
+  const columns = countsOfColumns(tokens);
   for (let index = 0; index < tokens.length; ) {
-    const pair = joinPair(tokens, index);
+    const pair = columns.has(index) ? undefined : joinPair(tokens, index);
     let token = pair?.token ?? (tokens[index] as Token);
     if (pair !== undefined && isBtw(tokens, index) && /^(and|&|\+|n)$/.test(tokens[index + 1]?.text ?? ''))
       joined[joined.length - 1] = changed(tokens[index - 1] as Token, { text: 'between' });

@@ -8,9 +8,10 @@ const form = formOf(
 );
 const ends = /^(,|;|\.|!|\?|not|please|pls|at|@|-|for)$/;
 
-// Behind a counted piece only, so that "bouts at 12, sorry 14" stays a change of what was said before.
+// Behind a counted piece only, so that "bouts at 12, sorry 14" stays a change of what was said before. A comma alone puts nothing right: "£19, £36 each"
+// behind two kinds are the prices of both.
 const price = formOf(
-  "(,|-|:|at|@|for)? <a:amount> (<e:each>)? (,|-|\\.|\\.\\.){0,3} (sorry|soz|oops|whoops|no wait|wait no|no sorry|hang on|hold on|no|wait|i mean|rather|make that|make it|actually|,){1,3} (its|it's|that's|make that|make it|at)? <b:amount> (<f:each>)?",
+  "(,|-|:|at|@|for)? <a:amount> (<e:each>)? (,|-|\\.|\\.\\.){0,3} ((sorry|soz|oops|whoops|no wait|wait no|no sorry|hang on|hold on|no|wait|i mean|rather|make that|make it|actually) (,)?){1,3} (its|it's|that's|make that|make it|at)? <b:amount> (<f:each>)?",
 );
 const counted = formOf('<count> (<material>)? <piece>');
 const ofCounted = (tokens: readonly Token[], index: number): boolean =>
