@@ -5,8 +5,8 @@ import { wordList } from './word-list.ts';
 
 // "home with a bout of flu", "two bouts of rain": what there was a bout of, so that nobody makes a boutonniere of it.
 const hadBoutsOf = wordList(`
-  flu, man flu, covid, cold, gastro, sickness, food poisoning, tummy trouble, tummy bug, stomach bug, norovirus, vomiting, nausea,
-  morning sickness, travel sickness, diarrhoea, diarrhea, ibs, illness, ill health, bad health, hayfever, hay fever, sneezing, sneezes, sniffles, coughing, hiccups, asthma,
+  flu, man flu, covid, gastro, sickness, food poisoning, tummy trouble, tummy bug, stomach bug, norovirus, vomiting, nausea,
+  morning sickness, travel sickness, diarrhoea, diarrhea, illness, ill health, bad health, hayfever, hay fever, sneezing, sneezes, sniffles, coughing, hiccups, asthma,
   bronchitis, pneumonia, tonsillitis, laryngitis, sinusitis, conjunctivitis, cystitis, eczema, shingles, gout, sciatica, vertigo, dizziness,
   insomnia, migraine, migraines, headaches, back pain, backache, cramp, anxiety, nerves, panic, stress, depression, tears, crying, giggles, laughter,
   rain, heavy rain, wet weather, bad weather, hot weather, cold weather, wind, snow, hail, frost, loadshedding, load shedding, bad luck, luck, indecision,
