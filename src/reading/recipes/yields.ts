@@ -63,7 +63,7 @@ const stemsIn = pattern(
   '(<p:piece> (needs|takes|has|have|get|gets|uses|use|take|need|is)|(for|per|in) (one|a|each|every|1) <p:piece> (:|,|-|=|it is|its)?) (about|around)? <n:amount> stems (<each>)?',
 );
 const stretchesTo = pattern(
-  '(stretches|stretched|will stretch|would stretch|should stretch) to (about|around|maybe|just|only)? <count> (<material>)? <piece>',
+  '(stretches|stretched|will stretch|would stretch|should stretch|<pack> (only|just)? (goes|went|runs|ran)) to (about|around|maybe|just|only)? <count> (<material>)? <piece>',
 );
 // "10 lapels need 10 roses and 20 leucadendron": the whole batch, not an order for ten.
 const batchForms = [

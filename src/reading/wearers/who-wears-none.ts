@@ -17,10 +17,10 @@ export const noneFor = [
 
 /** "12 in the party but only 6 wearing": so many of them. */
 export const onlySoMany = pattern(
-  `${joint} (it's|its)? (only|just) <n:count> (of (them|those|us|whom|the party))? (<role>|people|ppl|folk)? (are|is|will|be|to|who|that|actually){0,2} (wear|wears|wearing|want|wants|get|gets|getting|having|have|need|needs) (one|them|any|these|it|flowers|a flower|a <piece>|<piece>)?`,
+  `${joint} (it's|its)? (only|just) <n:count> (of (them|those|us|whom|the party))? (<role>|people|ppl|folk)? (are|is|will|be|to|who|that|actually){0,2} (wear|wears|wearing|want|wants|get|gets|getting|having|have|need|needs) (one|them|any|these|it|flowers|a flower)?`,
 );
 
 /** How many these are is said beside, or not at all. */
 export const onlyThese = pattern(
-  `${joint} (it's|its)? (only|just) (the|his|her|our)? ${folk} ((and|&|n) (the)? ${folk})? (are|is|will|be|to|who|that){0,2} (wear|wears|wearing|want|wants|get|gets|getting|having|have|need|needs) (one|them|any|these|it|flowers|a flower|a <piece>|<piece>)?`,
+  `${joint} (it's|its)? (only|just) (the|his|her|our)? ${folk} ((and|&|n) (the)? ${folk})? (are|is|will|be|to|who|that){0,2} (wear|wears|wearing|want|wants|get|gets|getting|having|have|need|needs) (one|them|any|these|it|flowers|a flower)?`,
 );
