@@ -5,13 +5,20 @@ import type { Reader, Unworded } from '../phrase.ts';
 import { didWord, doneWord } from '../progress/done-words.ts';
 import type { Part } from '../text/message.ts';
 import { isCount } from '../text/token.ts';
+import { wordList } from '../words/word-list.ts';
 import { inZones, type Zones } from './zones.ts';
 
-const doneAfter = pattern(`<n:count> (of them)? (<p:piece>)? (were|was|are|is)? (${doneWord})`);
+const doneAfter = pattern(
+  `<n:count> (of)? (them|those|these|em|the|my|our|your)? (<material>)? (<p:piece>|ones)? (were|was|are|is|have been|actually|really|properly){0,2} (${doneWord})`,
+);
 const doneBefore = pattern(`(${didWord}) (only|just)? <n:count>`);
 
 const madeWord = /^(made|did|finished|completed|boxed|done)$/;
-const lossWord = /^(broke|broken|snapped|dud|duds|lost|binned|damaged|dropped|ruined|crushed|squashed)$/;
+const lossWord = new Set(
+  wordList(
+    'broke, broken, snapped, dud, duds, lost, binned, damaged, dropped, ruined, crushed, squashed, died, dead, wilted, cracked, bent, smashed, wrecked, drooped, flopped, shattered, browned, bruised, frozen, froze, rotted, crumbled, melted, squished, trashed',
+  ),
+);
 // "only 2 broke not 3"
 export const brokeChange = (reader: Reader, part: Part, zones: Zones): Unworded[] | undefined => {
   const stretch = reader.tokens.slice(part.start, part.end);
@@ -20,7 +27,7 @@ export const brokeChange = (reader: Reader, part: Part, zones: Zones): Unworded[
   const numbers = stretch.flatMap((token, offset) => (isCount(token) ? [part.start + offset] : []));
   const [fresh, second] = numbers.filter((index) => inZones(zones.fresh, index));
   const old = numbers.find((index) => inZones(zones.old, index));
-  if (!stretch.some((token) => lossWord.test(token.text)) || fresh === undefined || second !== undefined || old === undefined)
+  if (!stretch.some((token) => lossWord.has(token.text)) || fresh === undefined || second !== undefined || old === undefined)
     return undefined;
   const piece = stretch.find((token) => token.means['piece'] !== undefined)?.means['piece'];
   return [

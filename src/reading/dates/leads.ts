@@ -61,7 +61,7 @@ const isDrop = ({ tokens }: Reader, read: DateRead): boolean =>
 const hourThenHand = pattern(
   '(,|-|and|at|@|for|about|around){0,2} <time> (for|client|bride|is|-|,)? ((pick|picks|picking) up|(drop|drops|dropping) off|drop|(hand|hands|handing) over)',
 );
-const handEnds = /^([,;.!)(-]|at|for|pls|please|thanks|ta|x)$/;
+const handEnds = /^([,;.!)(-]|at|pls|please|thanks|ta|x)$/;
 // "jo could do 10 tomorrow" is no party.
 const doing =
   /^(can|could|will|would|should|must|might|may|to|we|i|you|they|he|she|ll|we'll|i'll|gonna|gotta|can't|cant|won't|wont|don't|dont|and|or|who|please|just)$/;

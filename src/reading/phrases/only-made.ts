@@ -49,8 +49,12 @@ const eitherWay = pattern(
 const actually = pattern(
   `(oh|ah|no|nope|wait|ok|,){0,2} actually (,|-|:)? (i|we)? ((${didWord}) ${some}|${some} (are|is|now|all|been){0,2} (${doneWord})) (today|now|so far|tonight|this morning|,|!){0,2}`,
 );
+// "12 bouts actually done"
+const reallyDone = pattern(
+  `${some} (are|is|now|all|been){0,2} actually (all|now)? (${doneWord}) (today|now|so far|tonight|this morning|,|!){0,2}`,
+);
 const askWhich = (reader: Reader, part: Part): Finding | undefined => {
-  const match = firstAt([eitherWay, actually], reader.tokens, part.start, part.end);
+  const match = firstAt([eitherWay, actually, reallyDone], reader.tokens, part.start, part.end);
   const number = match?.kept['n']?.number;
   if (match?.end !== part.end || number === undefined || number.max !== undefined || number.or !== undefined) return undefined;
   const words = reader.words(part.start, part.end);
@@ -118,7 +122,7 @@ export const onlyMade: Phrase = {
   find: (reader) => {
     const twice = countedTwice(reader);
     if (twice.length > 0) return twice;
-    return [...forms, survived, eitherWay, actually, instead, counted, behind].some((form) => form.might(reader.tokens))
+    return [...forms, survived, eitherWay, actually, reallyDone, instead, counted, behind].some((form) => form.might(reader.tokens))
       ? reader.untouched().flatMap((part) => findIn(reader, part))
       : [];
   },

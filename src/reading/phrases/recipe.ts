@@ -1,5 +1,6 @@
 // What goes into a piece: "3 bunny tails, 1 statice, half a stem eucalyptus each", "groom: 2 roses. rest: 1 rose", "3 stems makes 2 bouts".
 
+import type { PieceKind } from '../../handbook/pieces.ts';
 import type { RecipeLineFact } from '../fact.ts';
 import { eachSaid } from '../goods/each-price.ts';
 import { leavesOut } from '../goods/not-put-in.ts';
@@ -12,6 +13,7 @@ import { withoutRemark } from '../questions/remark-if.ts';
 import { besideCount } from '../recipes/beside-count.ts';
 import { joinedLines } from '../recipes/joined-lines.ts';
 import { kindOfAll } from '../recipes/kind-of-all.ts';
+import { kindOverWearers } from '../recipes/kind-over-wearers.ts';
 import { byPiece, pieceLast } from '../recipes/piece-stretches.ts';
 import { namedBefore, roleHeading, who } from '../recipes/recipe-headings.ts';
 import { readStretch, type StretchRead } from '../recipes/recipe-stretch.ts';
@@ -20,7 +22,7 @@ import { stemsByPiece } from '../recipes/stems-by-piece.ts';
 import { stemsByWearer } from '../recipes/stems-by-wearer.ts';
 import { withoutTail } from '../recipes/tail.ts';
 import { priced, yields } from '../recipes/yields.ts';
-import type { Stretch } from '../text/message.ts';
+import type { Part, Stretch } from '../text/message.ts';
 
 // 'recipe "autumn dance": 2 bunny tails …': the lines are kept under the name too.
 const titleForms = [
@@ -62,8 +64,33 @@ const bounded = pattern(
 
 const find = (reader: Reader): Finding[] => {
   const findings: Finding[] = [];
+  const plain: Part[] = [];
+  const parts = joinedLines(reader, reader.untouched().slice(0, 60));
+  for (let at = 0; at < parts.length; at++) {
+    const headed = kindOverWearers(reader, parts, at);
+    const shares = headed === undefined ? [] : findIn(reader, headed.below);
+    // Read only where they are all of what stands below the kind.
+    if (headed === undefined || !shares.some(({ facts }) => ofWearers(facts))) plain.push(parts[at] as Part);
+    else {
+      findings.push(...shares.map((each, index) => underKind(each, headed.piece, index === 0 ? headed.start : each.start)));
+      at = headed.next - 1;
+    }
+  }
+  return [...findings, ...findIn(reader, plain)];
+};
+
+const ofWearers = (facts: Finding['facts']): boolean =>
+  facts?.some((fact) => fact.fact === 'recipe' && fact.lines.every(({ wearer }) => wearer !== undefined)) === true;
+const underKind = (finding: Finding, piece: PieceKind, start: number): Finding => ({
+  ...finding,
+  start,
+  ...(finding.facts === undefined ? {} : { facts: finding.facts.map((fact) => (fact.fact === 'recipe' ? { piece, ...fact } : fact)) }),
+});
+
+const findIn = (reader: Reader, parts: readonly Part[]): Finding[] => {
+  const findings: Finding[] = [];
   const wearers: { finding: Finding; fact: Extract<Unworded, { fact: 'recipe' }> }[] = [];
-  for (const told of joinedLines(reader, reader.untouched().slice(0, 60))) {
+  for (const told of parts) {
     const part = withoutTail(reader, withoutRemark(reader, told));
     if (part.end - part.start > 60 || stepDone.in(reader.tokens, part.start, part.end) !== undefined) continue;
     // "tyler wants a bout w blue ribbon": one person's, and nobody knows whose

@@ -5,6 +5,7 @@ import { anyIn } from '../pattern.ts';
 import type { Reader, Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import type { Token } from '../text/token.ts';
+import { withKindBegun } from './begun-then-finished.ts';
 import { besideDone } from './beside-done.ts';
 import { didWord, doneWord, intent, stageWord, stageWork } from './done-words.ts';
 import { withWholeOfLast } from './last-of-all.ts';
@@ -114,6 +115,9 @@ const added = (group: Group): Group => {
 };
 
 const sorry = /^(mistake|mistakes|sorry|oops|whoops|ooops|woops|soz|apologies)$/;
+// "12 actually done" may put right what was said; in "12 wired but only 5 actually done" it does not.
+const mayPutRight = (words: readonly Token[], groups: readonly Group[]): boolean =>
+  words.some(({ text }) => text === 'actually') && (groups.length === 1 || !words.some(({ text }) => /^(but|only|just)$/.test(text)));
 const saysMade = (fact: Unworded): boolean => fact.fact === 'made' && fact.remade !== true && fact.count !== 0;
 const now = /^(now|so far|sofar|today)$/;
 const read = (reader: Reader, start: number, end: number, from = start): readonly Group[] | undefined => {
@@ -135,9 +139,10 @@ const read = (reader: Reader, start: number, end: number, from = start): readonl
     const facts = groups.flatMap((group) => group.facts);
     const correcting = facts.some(saysMade) && !facts.some(({ fact }) => fact === 'broke');
     if (correcting && tokens.slice(from, end).some((token) => sorry.test(token.text))) return [];
+    if (mayPutRight(tokens.slice(start, end), groups)) return [];
     const total = soFar ? { total: true as const } : {};
     return [
-      withoutHandful(withWholeOfLast(tokens, groups.map(added))).map((group) => ({
+      withoutHandful(withWholeOfLast(tokens, withKindBegun(tokens, groups.map(added)))).map((group) => ({
         ...group,
         facts: group.facts.map((fact) =>
           fact.fact === 'made' && fact.count !== undefined && fact.stage === undefined && fact.all !== true && fact.remade !== true

@@ -79,7 +79,7 @@ export const noneForms: readonly Pattern[] = [
 ];
 
 const be =
-  "(are|is|now|all|were|was|have|has|had|been|just|already|got|get|'s|fully|both|finally|also|and|being|that|which|there|look|looking|looks|gone|went|going|come|came|so){0,4}";
+  "(are|is|now|all|were|was|have|has|had|been|just|already|got|get|'s|fully|actually|properly|completely|totally|really|truly|both|finally|also|and|being|that|which|there|look|looking|looks|gone|went|going|come|came|so){0,4}";
 const ofThem = '(of them|of it|of those|up|off|out|again|already)?';
 /** What happened, and whether the words can only stand behind their count. */
 export const toldForms: readonly (readonly [Told, Pattern, true?])[] = [

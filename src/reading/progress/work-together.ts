@@ -64,8 +64,9 @@ export const together = (
   if (told === 'reach' && own.some((item) => item.more)) told = 'did';
   const facts = own.map((item) => factOf(told, item, beside.stageOf(word)));
   // "all 14 corsages done"
-  const [fact] = facts;
-  if (items.length === 1 && only?.all === true && told === 'done' && fact?.fact === 'made') facts[0] = { ...fact, all: true };
+  // and "all 5 crowns and 20 of the bouts done"
+  for (const [at, fact] of facts.entries())
+    if (told === 'done' && fact.fact === 'made' && own[at]?.told === 'count' && own[at]?.all === true) facts[at] = { ...fact, all: true };
   return {
     group: { start, end: endOf(events, last), facts, ...(told === 'reach' || told === 'whole' ? { reach: true } : {}) },
     next: last,

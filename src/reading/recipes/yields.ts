@@ -6,11 +6,13 @@ import { firstAt, type Match, pattern } from '../pattern.ts';
 import { type Finding, found, type Reader } from '../phrase.ts';
 import { isCount } from '../text/token.ts';
 
+// "a bunch of 20 stretches to 8 buttonholes"
+const reaches =
+  '(stretches|stretch|stretched|will stretch|should stretch|would stretch|can stretch|runs|ran|will run|goes|went) to|is good for|should do|should make|will cover|should cover';
 const sizedForm = pattern(
-  '(a|one|1|each|per|every)? <pack> (of|x|\\() <n:count> (\\))? (stems|stem)? (of)? (<ingredient>)? (does|do|makes|make|gives|gets|covers|yields|will do|will make|is enough for|is|=|for|did|made) (about|us|me|you)? <m:count> (<p:piece>)',
+  `(a|one|1|each|per|every)? <pack> (of|x|\\() <n:count> (\\))? (stems|stem)? (of)? (<ingredient>)? (only|just)? (does|do|makes|make|gives|gets|covers|yields|will do|will make|is enough for|is|=|for|did|made|${reaches}) (about|us|me|you)? <m:count> (<p:piece>)`,
 );
-const makes =
-  '(does|do|makes|make|gives|gets|covers|yields|will do|will make|is enough for|is|=|for|did|made|gives us|gives me|makes me|does me|does us|gets me|gets us|gets you|goes into)';
+const makes = `(only|just)? (does|do|makes|make|gives|gets|covers|yields|will do|will make|is enough for|is|=|for|did|made|gives us|gives me|makes me|does me|does us|gets me|gets us|gets you|goes into|${reaches})`;
 // "10 stem bunch does 5 corsages", "1 bunch (10 stems) = 4 corsages", "20 heads does 10 bouts"
 const bunchForms = [
   pattern(
@@ -18,6 +20,10 @@ const bunchForms = [
   ),
   pattern(
     `(a|one|1|each|per|every|the)? (<ingredient>)? <pack> (of)? (<ingredient>)? \\( (of|about)? <n:count> (stems|stem|heads)? \\) (of)? (<ingredient>)? ${makes} (about|us|you)? <m:count> (<p:piece>)`,
+  ),
+  // "we get 8 bouts out of a bunch of 20"
+  pattern(
+    '<m:count> (<p:piece>) (come|comes|coming|made|cut)? (from|out of|outta|off) (each|every|a|one|the)? <pack> of <n:count> (<ingredient>)?',
   ),
   pattern(`<ingredient> <pack> of <n:count> ${makes} (about|us|you)? <m:count> (<p:piece>)`),
   pattern(`<n:count> (heads|blooms|sprigs|florets|flowers|tips) (of)? (<ingredient>)? ${makes} (about|us|you)? <m:count> (<p:piece>)`),
@@ -34,10 +40,10 @@ const yieldForms = [
   sizedForm,
   ...bunchForms,
   pattern(
-    '<n:amount> (<any>)? (stem|stems|<ingredient>|bunch|bunches) (of)? (<ingredient>)? (<word>)? (make|makes|made|does|do|will do|will make|is|are|=|gives|give|for|for every|to every|gets|get|covers|cover|yields|yield|enough for|gives us|gives me|makes me|does me|does us|gets me|gets us|gets you|gives you|gets ya|makes us|per|into|goes into) (about|us)? <m:count> (<p:piece>)',
+    `<n:amount> (<any>)? (stem|stems|<ingredient>|bunch|bunches) (of)? (<ingredient>)? (<word>)? (make|makes|made|does|do|will do|will make|is|are|=|gives|give|for|for every|to every|gets|get|covers|cover|yields|yield|enough for|gives us|gives me|makes me|does me|does us|gets me|gets us|gets you|gives you|gets ya|makes us|per|into|goes into|${reaches}) (about|us)? <m:count> (<p:piece>)`,
   ),
   pattern(
-    '(a|one|each|per|every) (bunch|bunches|wrap|bundle) (of)? <ingredient> (makes|make|does|do|gives|gets|covers|yields|will do|will make|is enough for|is good for) (me|us|you)? (about|around)? <m:count> (<p:piece>)',
+    `(a|one|each|per|every) (bunch|bunches|wrap|bundle) (of)? <ingredient> (only|just)? (makes|make|does|do|gives|gets|covers|yields|will do|will make|is enough for|${reaches}) (me|us|you)? (about|around)? <m:count> (<p:piece>)`,
   ),
   pattern(
     '<m:count> (<p:piece>) (come|comes|coming|made|cut)? (from|out of|per|to|off|outta|for) (each|every|a|one|the)? (single|whole)? (<n:amount>)? (<ingredient>)? (stem|stems) (of)? (<ingredient>)?',
@@ -55,6 +61,9 @@ const stemCount = pattern(
 );
 const stemsIn = pattern(
   '(<p:piece> (needs|takes|has|have|get|gets|uses|use|take|need|is)|(for|per|in) (one|a|each|every|1) <p:piece> (:|,|-|=|it is|its)?) (about|around)? <n:amount> stems (<each>)?',
+);
+const stretchesTo = pattern(
+  '(stretches|stretched|will stretch|would stretch|should stretch|<pack> (only|just)? (goes|went|runs|ran)) to (about|around|maybe|just|only)? <count> (<material>)? <piece>',
 );
 // "10 lapels need 10 roses and 20 leucadendron": the whole batch, not an order for ten.
 const batchForms = [
@@ -136,6 +145,9 @@ export const yields = (reader: Reader, start: number, end: number): Finding | un
     };
     return found(reader, match.start, form === usedOn ? end : match.end, [{ fact: 'recipe', lines: [line], pieces, ...kindOf(match) }]);
   }
+  // "the ribbon stretches to 12 corsages" orders none, whatever it is that does.
+  const reached = stretchesTo.in(reader.tokens, start, end);
+  if (reached !== undefined && reached.start > start) return { start: reached.start, end: reached.end, held: true };
   const each = stemsIn.in(reader.tokens, start, end) ?? stemCount.in(reader.tokens, start, end);
   const beside = (from: number, to: number): boolean => linesIn(reader, from, to)?.some((line) => line.known) === true;
   if (each === undefined || each.kept['n']?.number?.max !== undefined || beside(start, each.start) || beside(each.end, end))

@@ -163,6 +163,16 @@ const join = (tokens: readonly Token[], start: number): (Joined & { worded: bool
   return { amount: first.amount, length: next, dozen: false, approx: first.approx, worded: true };
 };
 
+// "only the one broke, not 2", "just the one corsage broke": a number, where "the one that broke" is a piece.
+const befell =
+  /^(broke|broken|snapped|cracked|died|wilted|drooped|bent|dropped|smashed|squashed|crushed|ruined|binned|damaged|failed|fell|lost|dud)$/;
+const finished = /^(done|made|finished|boxed|wired|taped|left)$/;
+const onlyOne = (tokens: readonly Token[], index: number): boolean => {
+  const [next = '', later = ''] = tokens.slice(index + 1, index + 3).map(({ text }) => text);
+  const told = befell.test(next) || befell.test(later) || finished.test(next);
+  return told && tokens[index - 1]?.text === 'the' && /^(only|just)$/.test(tokens[index - 2]?.text ?? '');
+};
+
 /** The tokens with every number in words joined into one number token. */
 export const joinNumberWords = (tokens: readonly Token[]): Token[] => {
   const joined: Token[] = [];
@@ -177,7 +187,7 @@ export const joinNumberWords = (tokens: readonly Token[]): Token[] => {
       index = nth.next;
       continue;
     }
-    const thing = token.text === 'one' && before?.kind === 'word' && beforeThing.has(before.text);
+    const thing = token.text === 'one' && before?.kind === 'word' && beforeThing.has(before.text) && !onlyOne(tokens, index);
     const found = thing ? undefined : join(tokens, index);
     if (found === undefined || found.length <= index) {
       joined.push(token);

@@ -30,8 +30,11 @@ const fewer = pattern(
   "(was|were|had|used to be) <m:count> <r:role> (,|-|but|now)? (<any>){0,6} (so|now|makes it|makes|down to|that's|leaves|is) <n:count> (now)?",
 );
 // "11 guys total counting the groom", "11 wearing, groom incl"; "6 ushers and the celebrant" are seven.
+// "7 lads in suits incl the groom"
+const dressed =
+  '(in (the|their|our)? (<unlisted>|matching|full|same|dark|black|navy|grey|green|blue){0,2} (suit|suits|tux|tuxes|tuxedos|kilts|waistcoats|tails|morning suits|morning dress|black tie|blazers|jackets|dinner jackets|linen|tweed|tweeds|tartan|uniform|uniforms|sherwanis|kurtas|dresses|frocks|saris))';
 const withHim = pattern(
-  "(so|that's|thats|about)? <n:count> (people|persons|ppl|folk|guests|men|guys|lads|gents|blokes|to wear|<role>|wearers|wearing|them|one|flowers|of them|of us|heads|in the party|in the bridal party|in the wedding party){0,3} (<all>|total|in all|all up|wearing|in total)? (,|-|\\()? ((counting|including|incl|inc|<included>) (the)? (<role>|couple|bride and groom)|<role> <included>|<role> (included|counted)) (\\))? (to wear|wearing|to <piece>|needing|getting)? (one|them|flowers)?",
+  `(so|that's|thats|about)? <n:count> (people|persons|ppl|folk|guests|men|guys|lads|gents|blokes|to wear|<role>|wearers|wearing|them|one|flowers|of them|of us|heads|in the party|in the bridal party|in the wedding party){0,3} ${dressed}? (<all>|total|in all|all up|wearing|in total)? (,|-|\\()? ((counting|including|incl|inc|<included>) (the)? (<role>|couple|bride and groom)|<role> <included>|<role> (included|counted)) (\\))? (to wear|wearing|to <piece>|needing|getting)? (one|them|flowers)?`,
 );
 const totalWithHim = pattern(
   "(so|that's|thats|about)? <n:count> (people|men|guys|lads|wearing|of them)? (<all>|total|in all|all up) with (the)? <role>",
@@ -84,7 +87,7 @@ export const headsAlone = (reader: Reader, part: Part): Finding | undefined => {
     reader.tokens
       .slice(him.start, him.end)
       .some((token) =>
-        /^(wearing|wear|flowers|persons|to wear|to pin|total|wearers|men|guys|lads|gents|blokes|people|ppl|in all|groomsmen|ushers|bridesmaids|party|in the party|in the bridal party|in the wedding party)$/.test(
+        /^(wearing|wear|flowers|persons|to wear|to pin|total|wearers|men|guys|lads|gents|blokes|fellas|chaps|fellows|people|ppl|in all|groomsmen|ushers|bridesmaids|party|in the party|in the bridal party|in the wedding party)$/.test(
           token.text,
         ),
       )

@@ -11,6 +11,13 @@ interface Numbers {
 
 const summed = (counts: readonly number[]): number => counts.reduce((all, count) => all + count, 0);
 
+/** "party of 12 but only the men wear one, so 6": how many those are, where it is said. */
+export const fewOf = ({ heads: [all = 0, told, third], sides, plus, sum, less }: Numbers): number | undefined => {
+  const few = told ?? sum;
+  if (third !== undefined || sides.length > 0 || plus > 0 || less > 0 || (told !== undefined && sum > 0 && sum !== told)) return undefined;
+  return few > 0 && few < all ? few : undefined;
+};
+
 /** How many they make together; undefined where two of them disagree, or may count somebody twice. */
 export const agreed = ({ heads, sides, plus, beside, sum, less }: Numbers, sure: boolean): number | undefined => {
   // "10 in the party but 2 don't want any, so 8 wearing"

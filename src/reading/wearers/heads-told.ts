@@ -1,13 +1,15 @@
 // How many wear a piece, told in several ways at once: "16 ppl wearing flowers, 10 his side 6 hers", "7 in the bridal party plus the
 // celebrant, so 8 all up". Read only when every word is understood and the numbers agree.
 
-import { firstAt, type Pattern, pattern } from '../pattern.ts';
+import { firstAt, firstIn, type Pattern, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import { isCount } from '../text/token.ts';
-import { agreed } from './heads-agree.ts';
+import { besideHeads } from './beside-heads.ts';
+import { agreed, fewOf } from './heads-agree.ts';
 import { nobodyThere, oneOfTheCounted, staffNone, staffWithout } from './heads-named.ts';
 import { countFor } from './role-counts.ts';
+import { noneFor, onlySoMany, onlyThese } from './who-wears-none.ts';
 
 const folk =
   '(people|persons|ppl|pax|folk|folks|men|guys|gents|blokes|lads|chaps|fellas|ladies|women|girls|boys|adults|grown ups|kids|children|attendants|family|relatives|family members|heads|wearers|of them|of us|of the family|in the family|in total|total|in all|<all>)';
@@ -22,12 +24,14 @@ const lessForm = pattern(
   "(,|-|\\(|but|and|though|;){0,2} (<n:count>|one|a couple) (of them|of those|of the lot|of em|people|ppl|guys|lads)? (are|is|have|has)? (don't want|dont want|doesn't want|doesnt want|do not want|don't need|dont need|doesn't need|doesnt need|won't wear|wont wear|not wearing|aren't wearing|arent wearing|isn't wearing|isnt wearing|won't be wearing|wont be wearing|refuse to wear|opted out|opting out|said no|say no|says no|passed|not bothered|not having|not getting|go without|going without|declined|dropped out|pulled out) (any|one|them|it|theirs|a flower|flowers|on it|to it)? (thanks|at all|\\))?",
 );
 /** Whether some of those counted wear none. */
-export const tellsLess = ({ tokens }: Reader, { start, end }: Part): boolean => lessForm.in(tokens, start, end) !== undefined;
+export const tellsLess = ({ tokens }: Reader, { start, end }: Part): boolean =>
+  firstIn([lessForm, ...noneFor, onlyThese, onlySoMany], tokens, start, end) !== undefined;
 
 /** What each form tells: how many in all, on one side, on each side, beside them, or only that they wear one. */
 type Told =
   | 'heads'
   | 'less'
+  | 'only'
   | 'side'
   | 'each side'
   | 'plus'
@@ -47,6 +51,9 @@ const told: readonly (readonly [Told, Pattern])[] = [
   ['pause', staffWithout],
   ['no one', nobodyThere],
   ['less', lessForm],
+  ...noneFor.map((form) => ['less', form] as const),
+  ['only', onlyThese],
+  ['only', onlySoMany],
   ['each side', pattern(`(,|-|:)? ${opens} <n:count> (${folk}){0,2} (on)? (each|either|<a:word>) side`)],
   ['side', pattern(`(,|-|:|\\()? (and|plus|&|n)? ${whose} (side|family|lot) (:|-|=|,|has|have|is|are|of)? <n:count> (${folk}){0,2}`)],
   [
@@ -81,6 +88,9 @@ const told: readonly (readonly [Told, Pattern])[] = [
     pattern(`(in|from|of|for)? (the)? (bridal|wedding|whole|full|groom's|grooms|bride's|brides|entire) (party|squad|line up|lineup)`),
   ],
   ['party', pattern('(of|in|for) (the)? (party|line up|lineup|bridal)')],
+  // "bridal party of 12"; a "party of 12" may be guests
+  ['pause', pattern('(a|the|whole)? (party|group|squad|family|line up|lineup) of')],
+  ['pause', pattern('of')],
   [
     'heads',
     pattern(
@@ -104,32 +114,7 @@ const told: readonly (readonly [Told, Pattern])[] = [
   ],
   // "16 people in flowers"
   ['wear', pattern('(,)? (in|with) (the)? (flowers|buttonholes and corsages)')],
-  // "names to come", "she'll send the names"
-  [
-    'pause',
-    pattern(
-      '(,|-|\\(|and|but|;){0,2} (the)? (names|list|who|roles|full list|name list|who is who) (and roles)? (is|are|will be)? (to come|to follow|tbc|tba|later|coming|will follow|following|still to come|to be confirmed|soon|tomorrow|on the way) (soon|later|tomorrow)? (\\))?',
-    ),
-  ],
-  [
-    'pause',
-    pattern(
-      "(,|-|\\(|and|but|;){0,2} (she'll|he'll|they'll|i'll|we'll|ill|shell|theyll|she|he|they|i|she will|he will|they will|planner will|bride will|will|waiting on|waiting for) (to)? (send|sends|sending|email|get|give|forward|let you know|have|text)? (you|me|us)? (the|all the|all|on)? (names|list|who) (later|soon|tomorrow|through|over|tonight|on)? (\\))?",
-    ),
-  ],
-  // "final list from the planner, 14 people wearing flowers"
-  [
-    'pause',
-    pattern(
-      '(just|so|ok|right)? (got|have|had)? (the|a|her|their|his)? (final|finalised|finalized|latest|updated|full|new|confirmed|guest|wearers|wearer)? (list|numbers|count|tally|headcount|update) (is|in|came|through|here|back)? (in|through|back)? (from|off|by|per)? (the|our|my)? (planner|bride|groom|couple|client|coordinator|organiser|organizer|venue|mob|school|family)? (says|is|has)? (,|:|-)',
-    ),
-  ],
-  [
-    'pause',
-    pattern(
-      '(the)? (<role>|planner|client|couple|coordinator|organiser|school|family) (says|said|confirmed|confirms|has confirmed) (that)? (,|:|-)?',
-    ),
-  ],
+  ...besideHeads.map((form) => ['pause', form] as const),
   // "head table is 10 people, all of them wearing one"
   // "everyone at the top table": a word of its own among what else a florist makes flowers for
   ['pause', pattern('(everyone|everybody|all) (at|on) (the)? (<other>|<any> table)')],
@@ -151,7 +136,7 @@ export const headsTold = (reader: Reader, part: Part): number | undefined => {
   const heads: number[] = [];
   const sides: number[] = [];
   let [plus, beside, seated, sum, less] = [0, false, false, 0, 0];
-  let [worn, party, included, game, atTable, without] = [false, false, false, false, false, false];
+  let [worn, party, included, game, atTable, few, named, without] = [false, false, false, false, false, false, false, false];
   for (let index = part.start; index < part.end; ) {
     const match = firstAt(forms, tokens, index, part.end);
     if (match === undefined) return undefined;
@@ -161,6 +146,7 @@ export const headsTold = (reader: Reader, part: Part): number | undefined => {
       const own = form.at(tokens, index, part.end);
       if (own === undefined || (kind === 'sum' && heads.length + sides.length === 0)) continue;
       const number = own.kept['n'] ?? own.kept['w'];
+      if (kind === 'only' && number !== undefined && heads.length !== 1) continue; // "only 6 wearing" is the first said
       const count = Number(number?.number?.amount);
       if (number !== undefined && !isCount(number)) return undefined;
       if (kind === 'table') {
@@ -185,7 +171,18 @@ export const headsTold = (reader: Reader, part: Part): number | undefined => {
         seated ||= !beside;
       } else if (kind === 'less') {
         if (heads.length + sides.length === 0 || less > 0) return undefined;
-        less = number !== undefined ? count : tokens.slice(own.start, own.end).some(({ text }) => text === 'couple') ? 2 : 1;
+        const who = own.kept['r'];
+        const couple = tokens.slice(own.start, own.end).some(({ text }) => text === 'couple');
+        const many = number !== undefined ? count : who !== undefined ? countFor(who.text, undefined, false) : couple ? 2 : 1;
+        // "12 wearing but the ring bearer won't": whether he is one of those wearing is not said.
+        named ||= who !== undefined && number === undefined;
+        // "but the ushers say no so 7"
+        few ||= many === undefined;
+        less = many ?? 0;
+      } else if (kind === 'only') {
+        if (heads.length !== 1) return undefined;
+        few = true;
+        if (number !== undefined) heads.push(count);
       } else if (kind === 'heads') heads.push(count);
       else if (kind === 'side') sides.push(count);
       else if (kind === 'each side') sides.push(count, count);
@@ -205,11 +202,13 @@ export const headsTold = (reader: Reader, part: Part): number | undefined => {
   }
   // "nothing for the ring bearer, 12 in the party": whether he is one of the twelve is not said.
   if (without && !worn) return undefined;
+  if (named && worn && !party && sum === 0) return undefined;
   if (game && !worn && !party && !beside) return undefined;
   // "groom side 11 people total wearing"
   const inAll = tokens.slice(part.start, part.end).some(({ text, means }) => text === 'total' || means['all'] !== undefined);
   if (sides.length === 1 && heads.length === 0 && worn && inAll && !beside && sum === 0) return sides[0];
   if (seated && heads.length === 1 && sides.length === 0 && sum === 0)
     return worn && !beside && less === 0 ? (heads[0] ?? 0) + plus : undefined;
+  if (few) return fewOf({ heads, sides, plus, beside, sum, less });
   return agreed({ heads, sides, plus, beside, sum, less }, worn || party || included);
 };

@@ -3,8 +3,24 @@
 
 import { wordList } from './word-list.ts';
 
+// "home with a bout of flu", "two bouts of rain": what there was a bout of, so that nobody makes a boutonniere of it.
+const hadBoutsOf = wordList(`
+  flu, man flu, covid, gastro, sickness, food poisoning, tummy trouble, tummy bug, stomach bug, norovirus, vomiting, nausea,
+  morning sickness, travel sickness, diarrhoea, diarrhea, illness, ill health, bad health, hayfever, hay fever, sneezing, sneezes, sniffles, coughing, hiccups, asthma,
+  bronchitis, pneumonia, tonsillitis, laryngitis, sinusitis, conjunctivitis, cystitis, eczema, shingles, gout, sciatica, vertigo, dizziness,
+  insomnia, migraine, migraines, headaches, back pain, backache, cramp, anxiety, nerves, panic, stress, depression, tears, crying, giggles, laughter,
+  rain, heavy rain, wet weather, bad weather, hot weather, cold weather, wind, snow, hail, frost, loadshedding, load shedding, bad luck, luck, indecision,
+  boxing, wrestling, sparring, cleaning, tidying
+`);
+const how = ['', 'the ', 'my ', 'bad ', 'really bad ', 'nasty ', 'mild ', 'rotten ', 'severe '];
+const bouts = how.flatMap((word) => hadBoutsOf.flatMap((what) => [`bout of ${word}${what}`, `bouts of ${word}${what}`]));
+const boutsWith = ['flu', 'the flu', 'covid', 'gastro', 'hayfever'].map((what) => `bout with ${what}`);
+
 /** Singular; plurals are found by rule. */
-export const everydayWords = wordList(`
+export const everydayWords = [
+  ...bouts,
+  ...boutsWith,
+  ...wordList(`
   van, van hire, lorry, truck, ute, bakkie, trailer, forklift, taxi, cab, tyre, tire, wiper, mot, wof, rego, petrol, diesel,
   fuel, mileage, satnav, sat nav, parking, parking fine, parking ticket, car park, speeding ticket, speeding fine, toll, bus,
   bus fare, tram, train, train ticket, flight, ferry, airport, motorway, traffic, roadworks, number plate, breakdown truck, car wash,
@@ -62,4 +78,5 @@ export const everydayWords = wordList(`
   repairman, repair man, technician, it guy, tree surgeon, chimney sweep, carpet fitter, upholsterer, seamstress, chef, barman, busker,
   christmas tree, xmas tree, pumpkin, poinsettia, houseplant, house plant, pot plant, gift voucher, voucher, panto, payday, bonus, goldfish,
   the post, chair cover, chair covers, spray tan, veil, limo, disco ball, photo booth, favours, place card, place cards, table plan, napkin
-`);
+`),
+];
