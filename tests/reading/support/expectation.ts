@@ -360,11 +360,11 @@ const compareField = (field: string, value: unknown, reading: Reading, mine: Rec
   }
 };
 
-// The hour that goes with every day asked about.
-const timeOfAll = (reading: Reading): unknown => {
+// What stands in every choice is no part of what is asked: the hour beside two days, the currency of a price that may be each or in all.
+const inEveryChoice = (reading: Reading, field: 'time' | 'currency' | 'symbol'): unknown => {
   const [ask, other] = reading.asks;
-  const times = other === undefined ? (ask?.choices.map((each) => of(each.facts, 'date')[0]?.time) ?? []) : [];
-  return times.every((time) => time === times[0]) ? times[0] : undefined;
+  const values = other === undefined ? (ask?.choices.map((each) => fields(each.facts)[field]) ?? []) : [];
+  return values.every((value) => value === values[0]) ? values[0] : undefined;
 };
 
 /** Every claim of the line, judged. */
@@ -385,7 +385,8 @@ export const judge = (line: CorpusLine, reading: Reading): FieldVerdict[] => {
   // Where only a date is open, every choice says the same about the rest.
   const [choice] = choiceFacts(reading);
   const said = fields(reading.facts.length === 0 && choice?.fact === 'crew' ? [choice] : reading.facts);
-  const mine = { ...said, time: said['time'] ?? timeOfAll(reading) };
+  const shared = (field: 'time' | 'currency' | 'symbol') => ({ [field]: said[field] ?? inEveryChoice(reading, field) });
+  const mine = { ...said, ...shared('time'), ...shared('currency'), ...shared('symbol') };
   return [intent, ...Object.entries(expect).flatMap(([field, value]) => compareField(field, value, reading, mine, expect))];
 };
 
