@@ -4,16 +4,6 @@ export const add = (bits: Uint32Array, number: number): void => {
   (bits[number >> 5] as number) |= 1 << (number & 31);
 };
 
-/** Adds the numbers from `from` on and before `end`. */
-export const addStretch = (bits: Uint32Array, from: number, end: number): void => {
-  for (let number = from; number < end; ) {
-    const next = Math.min(end, (number | 31) + 1);
-    const many = next - number;
-    (bits[number >> 5] as number) |= many === 32 ? -1 : ((1 << many) - 1) << (number & 31);
-    number = next;
-  }
-};
-
 export const has = (bits: Uint32Array, number: number): boolean => (((bits[number >> 5] as number) >> (number & 31)) & 1) === 1;
 
 /** The first number from `from` on and before `end`; -1 when there is none. */

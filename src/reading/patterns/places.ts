@@ -1,58 +1,70 @@
-// Where in a message each pattern could begin: its words and kinds are gathered once for all patterns, and a pattern is looked at when it is first asked for.
-// Only the last message's places are kept, in room that is used again.
+// Where in a message each pattern could begin: found for all patterns at once, when the first of them is asked for.
+// Only the last message's places are kept, in room that is used again. All of it is rows of bits, so that little memory is touched.
 
 import type { Token } from '../text/token.ts';
-import { add, addStretch, has, nextBit, orFromNext, roomFor } from './bits.ts';
-import { firstNeed, reaches, tests, type Use, useOfKind, useOfWord } from './registry.ts';
+import { add, has, nextBit, orFromNext, roomFor } from './bits.ts';
+import { firstNeed, firstOpening, openings, reaches, tests, type Use, useOfKind, useOfWord } from './registry.ts';
 import { kindsOf } from './token-kinds.ts';
 import type { Sight } from './trial.ts';
 
-const [unseen, nowhere, somewhere] = [0, 1, 2];
 const longestBlock = 16; // tokens
+const none = -1;
 
 let message: readonly Token[] | undefined;
 let patterns = 0;
-let seen = new Uint8Array(); // by pattern
 // The message in blocks, each within one line: which block each token stands in (the end of a line belongs to it),
-// which blocks go on in the next, and in which each need is met: one bit for a block.
+// which blocks go on in the next, and from which each need is within its pattern's reach: one bit for a block.
 let blockOf = new Uint16Array();
-let blockStart = new Uint32Array();
-let blockCount = 0;
 let blockWords = 1;
 let goesOn = new Uint32Array(1);
-let metIn = new Uint32Array();
-let [blocks, near] = [new Uint32Array(1), new Uint32Array(1)]; // for the need or pattern at hand
-// Where each pattern could begin: one bit for a token, and as many for each pattern.
-let row = 32;
-let starts = new Uint32Array();
-let here = new Uint32Array(1); // where the word or kind at hand stands
-
+let metFrom = new Uint32Array();
+let blocks = new Uint32Array(1); // for the word, kind or pattern at hand
+// The words and kinds that stand in the message: the row of each, and in which tokens and blocks it stands.
 const standing: Use[] = [];
+let rowOf = new Int16Array();
+let tokenWords = 1;
+let standsAt = new Uint32Array();
+let standsIn = new Uint32Array();
+// Where each pattern could begin: the row of those that can begin at all, and one bit in it for a token.
+let opened = new Uint8Array();
+let startRow = new Int16Array();
+let starts = new Uint32Array();
+// The message as trials see it.
+let seen = { word: new Uint32Array(), kinds: new Uint32Array(), kindWords: 1 };
+
+/** The last message looked at, as trials see it. */
+export const sight = (): Sight => seen;
+
+// One row more with nothing in it: the same bits where they are long enough.
+const withRow = (bits: Uint32Array<ArrayBuffer>, rows: number, words: number): Uint32Array<ArrayBuffer> => {
+  const end = rows * words;
+  const room = bits.length < end ? new Uint32Array(end * 2) : bits;
+  if (room !== bits) room.set(bits);
+  return room.fill(0, end - words, end);
+};
+
 const stands = (use: Use, index: number): void => {
   if (use.opens.length === 0 && use.needs.length === 0) return;
-  if (use.stands.length === 0) standing.push(use);
-  use.stands.push(index);
+  if (rowOf[use.place] === none) {
+    rowOf[use.place] = standing.length;
+    standing.push(use);
+    standsAt = withRow(standsAt, standing.length, tokenWords);
+    standsIn = withRow(standsIn, standing.length, blockWords);
+  }
+  const at = rowOf[use.place] as number;
+  add(standsAt, at * tokenWords * 32 + index);
+  add(standsIn, at * blockWords * 32 + (blockOf[index] as number));
 };
-
-// The message as trials see it.
-let seenAs: Sight & { readonly word: Uint32Array<ArrayBuffer>; readonly kinds: Uint32Array<ArrayBuffer> } = {
-  word: new Uint32Array(),
-  kinds: new Uint32Array(),
-  kindWords: 1,
-};
-/** The last message looked at, as trials see it. */
-export const sight = (): Sight => seenAs;
-
 const see = (token: Token, index: number): void => {
   const ofWord = useOfWord.get(token.text);
   if (ofWord !== undefined) {
-    seenAs.word[index] = ofWord.number;
+    seen.word[index] = ofWord.number;
     stands(ofWord, index);
   }
   for (const kind of kindsOf(token)) {
     const ofKind = useOfKind.get(kind);
     if (ofKind === undefined) continue;
-    add(seenAs.kinds, index * seenAs.kindWords * 32 + ofKind.number);
+    add(seen.kinds, index * seen.kindWords * 32 + ofKind.number);
     stands(ofKind, index);
   }
 };
@@ -60,115 +72,125 @@ const see = (token: Token, index: number): void => {
 const intoBlocks = (tokens: readonly Token[]): void => {
   const goingOn: number[] = [];
   let [block, length] = [0, 0];
-  if (tokens.length > blockOf.length) {
-    blockOf = new Uint16Array(tokens.length * 2);
-    blockStart = new Uint32Array(tokens.length * 2 + 2);
-  }
+  if (tokens.length > blockOf.length) blockOf = new Uint16Array(tokens.length * 2);
   for (let index = 0; index < tokens.length; index++) {
     if (length === longestBlock) {
       goingOn.push(block);
       [block, length] = [block + 1, 0];
     }
-    if (length === 0) blockStart[block] = index;
     blockOf[index] = block;
     length += 1;
     if (tokens[index]?.kind === 'line') [block, length] = [block + 1, 0];
   }
-  blockCount = length === 0 ? block : block + 1;
-  blockStart[blockCount] = tokens.length;
   blockWords = (block >> 5) + 1;
-  [goesOn, blocks, near] = [roomFor(goesOn, blockWords), roomFor(blocks, blockWords), roomFor(near, blockWords)];
+  [goesOn, blocks] = [roomFor(goesOn, blockWords), roomFor(blocks, blockWords)];
   for (const each of goingOn) add(goesOn, each);
 };
 
-const gather = ({ needs, opens, stands: places }: Use): void => {
-  blocks.fill(0, 0, blockWords);
-  for (const place of places) add(blocks, blockOf[place] as number);
-  for (const need of needs) for (let at = 0; at < blockWords; at++) (metIn[need * blockWords + at] as number) |= blocks[at] as number;
-  const words = row >> 5;
-  if (places.length <= words) for (const id of opens) for (const place of places) add(starts, id * row + place);
-  else {
-    // Found nearly everywhere: sooner added by the word than by the bit.
-    here.fill(0, 0, words);
-    for (const place of places) add(here, place);
-    for (const id of opens) for (let at = 0; at < words; at++) (starts[id * words + at] as number) |= here[at] as number;
-  }
-  places.length = 0;
+// How many blocks further a pattern reaches than the one it begins in, for each of its needs.
+let further = new Uint8Array();
+const reachOfNeeds = (): void => {
+  if (further.length === firstNeed[patterns]) return;
+  further = new Uint8Array(firstNeed[patterns] as number);
+  for (let id = 0; id < patterns; id++)
+    further.fill(((reaches[id] as number) + longestBlock - 2) >> 4, firstNeed[id] as number, firstNeed[id + 1] as number);
+  for (const uses of [useOfWord, useOfKind])
+    for (const { needs } of uses.values()) needs.sort((a, b) => (further[a] as number) - (further[b] as number));
 };
 
-const lookAt = (tokens: readonly Token[]): void => {
-  message = tokens;
-  patterns = reaches.length;
-  intoBlocks(tokens);
-  row = ((tokens.length >> 5) + 1) << 5;
-  seen = new Uint8Array(patterns);
-  metIn = roomFor(metIn, (firstNeed[patterns] as number) * blockWords);
-  starts = roomFor(starts, patterns * (row >> 5));
-  here = roomFor(here, row >> 5);
-  standing.length = 0;
-  const kindWords = (tests.length + 31) >> 5;
-  seenAs = { word: roomFor(seenAs.word, tokens.length), kinds: roomFor(seenAs.kinds, tokens.length * kindWords), kindWords };
-  for (let index = 0; index < tokens.length; index++) see(tokens[index] as Token, index);
-  for (const use of standing) gather(use);
+const gather = ({ needs, opens }: Use, at: number): void => {
+  for (const id of opens) opened[id] = 1;
+  const [met, from, words] = [metFrom, blocks, blockWords];
+  for (let word = 0; word < words; word++) from[word] = standsIn[at * words + word] as number;
+  // The needs of patterns that reach no further come first, so that each step back is made once.
+  let stepped = 0;
+  for (const need of needs) {
+    for (; stepped < (further[need] as number); stepped++) orFromNext(from, goesOn, words);
+    for (let word = 0; word < words; word++) (met[need * words + word] as number) |= from[word] as number;
+  }
 };
 
 // The blocks from which all needs of a pattern are within its reach and in the same line; false when there is none.
 const withinReach = (id: number): boolean => {
-  const further = ((reaches[id] as number) + longestBlock - 2) >> 4;
-  blocks.fill(-1, 0, blockWords);
-  for (let need = firstNeed[id] as number; need < (firstNeed[id + 1] as number); need++) {
-    for (let at = 0; at < blockWords; at++) near[at] = metIn[need * blockWords + at] as number;
-    for (let step = 0; step < further; step++) orFromNext(near, goesOn, blockWords);
+  const [met, into, words] = [metFrom, blocks, blockWords];
+  const [first, end] = [firstNeed[id] as number, firstNeed[id + 1] as number];
+  for (let word = 0; word < words; word++) into[word] = -1;
+  for (let at = first * words; at < end * words; at += words) {
     let any = 0;
-    for (let at = 0; at < blockWords; at++) any |= (blocks[at] as number) &= near[at] as number;
+    for (let word = 0; word < words; word++) any |= (into[word] as number) &= met[at + word] as number;
     if (any === 0) return false;
   }
   return true;
 };
 
-const look = (id: number): void => {
-  const [first, end] = [id * row, (id + 1) * row];
-  seen[id] = nowhere;
-  if (nextBit(starts, first, end) === -1) return;
-  if (!withinReach(id)) {
-    starts.fill(0, first >> 5, end >> 5);
-    return;
+// The pattern's starts in the blocks at hand, into a row of their own; false when there is none.
+const startsInto = (row: number, id: number): boolean => {
+  const [words, first] = [tokenWords, row * tokenWords];
+  starts = withRow(starts, row + 1, words);
+  const [into, from] = [starts, standsAt];
+  for (let opening = firstOpening[id] as number; opening < (firstOpening[id + 1] as number); opening++) {
+    const at = rowOf[openings[opening] as number] as number;
+    if (at !== none) for (let word = 0; word < words; word++) (into[first + word] as number) |= from[at * words + word] as number;
   }
-  keep(id);
+  if (firstNeed[id] === firstNeed[id + 1]) return true;
+  let any = 0;
+  for (let word = 0; word < words; word++) {
+    for (let left = into[first + word] as number; left !== 0; left &= left - 1) {
+      const bit = 31 - Math.clz32(left & -left);
+      if (!has(blocks, blockOf[word * 32 + bit] as number)) (into[first + word] as number) &= ~(1 << bit);
+    }
+    any |= into[first + word] as number;
+  }
+  return any !== 0;
 };
 
-// Of a pattern's starts those in the blocks at hand.
-const keep = (id: number): void => {
-  const [from, words] = [(id * row) >> 5, row >> 5];
-  here.fill(0, 0, words);
-  for (let block = nextBit(blocks, 0, blockCount); block !== -1; block = nextBit(blocks, block + 1, blockCount))
-    addStretch(here, blockStart[block] as number, blockStart[block + 1] as number);
-  let any = 0;
-  for (let at = 0; at < words; at++) any |= (starts[from + at] as number) &= here[at] as number;
-  if (any !== 0) seen[id] = somewhere;
+const lookAt = (tokens: readonly Token[]): void => {
+  message = tokens;
+  patterns = reaches.length;
+  reachOfNeeds();
+  intoBlocks(tokens);
+  tokenWords = (tokens.length >> 5) + 1;
+  const kindWords = (tests.length + 31) >> 5;
+  seen = { word: roomFor(seen.word, tokens.length), kinds: roomFor(seen.kinds, tokens.length * kindWords), kindWords };
+  metFrom = roomFor(metFrom, (firstNeed[patterns] as number) * blockWords);
+  standing.length = 0;
+  rowOf = new Int16Array(useOfWord.size + useOfKind.size).fill(none);
+  for (let index = 0; index < tokens.length; index++) see(tokens[index] as Token, index);
+  opened = new Uint8Array(patterns);
+  for (const [at, use] of standing.entries()) gather(use, at);
+  startRow = new Int16Array(patterns).fill(none);
+  let rows = 0;
+  for (let id = 0; id < patterns; id++) {
+    if (opened[id] === 1 && withinReach(id) && startsInto(rows, id)) startRow[id] = rows++;
+  }
+};
+
+const startsOf = (id: number, tokens: readonly Token[]): number => {
+  if (tokens !== message || id >= patterns) lookAt(tokens);
+  return startRow[id] as number;
 };
 
 /** Whether a match of the pattern could begin anywhere in the message. */
-export const might = (id: number, tokens: readonly Token[]): boolean => {
-  if (tokens !== message || id >= patterns) lookAt(tokens);
-  if (seen[id] === unseen) look(id);
-  return seen[id] === somewhere;
-};
+export const might = (id: number, tokens: readonly Token[]): boolean => startsOf(id, tokens) !== none;
 
 /** Whether a match of the pattern could begin here, at a token of the message. */
-export const begins = (id: number, tokens: readonly Token[], index: number): boolean => might(id, tokens) && has(starts, id * row + index);
+export const begins = (id: number, tokens: readonly Token[], index: number): boolean => {
+  const row = startsOf(id, tokens);
+  return row !== none && has(starts, row * tokenWords * 32 + index);
+};
 
 /** The first place from `from` on where a match could begin; `end` when there is none before it. */
 export const nextStart = (id: number, tokens: readonly Token[], from: number, end: number): number => {
-  if (!might(id, tokens)) return end;
-  const first = id * row;
-  const found = nextBit(starts, first + from, first + Math.min(end, row));
-  return found === -1 ? end : found - first;
+  const row = startsOf(id, tokens);
+  if (row === none) return end;
+  const first = row * tokenWords * 32;
+  const found = nextBit(starts, first + from, first + Math.min(end, tokenWords * 32));
+  return found === none ? end : found - first;
 };
 
 /** Adds to the bits, one for a token, where a match could begin. */
 export const addStarts = (id: number, tokens: readonly Token[], places: Uint32Array): void => {
-  if (!might(id, tokens)) return;
-  const first = (id * row) >> 5;
-  for (let word = 0; word < row >> 5; word++) (places[word] as number) |= starts[first + word] as number;
+  const row = startsOf(id, tokens);
+  if (row === none) return;
+  for (let word = 0; word < tokenWords; word++) (places[word] as number) |= starts[row * tokenWords + word] as number;
 };

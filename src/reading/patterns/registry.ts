@@ -26,8 +26,8 @@ export interface Use {
   readonly needs: number[];
   /** The patterns it may open. */
   readonly opens: number[];
-  /** Where it stands in the message that is looked at. */
-  readonly stands: number[];
+  /** Its number among the words and kinds together. */
+  readonly place: number;
 }
 
 export const useOfWord = new Map<string, Use>();
@@ -40,11 +40,15 @@ export const tests: Test[] = [];
 export const reaches: number[] = [];
 /** The first need of each pattern, and of the one after the last. */
 export const firstNeed: number[] = [0];
+/** What each pattern may begin with: the places of words and kinds, one pattern's behind another's. */
+export const openings: number[] = [];
+/** The first opening of each pattern, and of the one after the last. */
+export const firstOpening: number[] = [0];
 
 const used = (uses: Map<string, Use>, key: string, numbered: () => number): Use => {
   const known = uses.get(key);
   if (known !== undefined) return known;
-  const use = { number: numbered() - 1, needs: [], opens: [], stands: [] };
+  const use = { number: numbered() - 1, needs: [], opens: [], place: useOfWord.size + useOfKind.size };
   uses.set(key, use);
   return use;
 };
@@ -63,7 +67,11 @@ export const numbered = ({ opening, needs, reach }: Looks): number => {
   const number = reaches.length;
   const first = firstNeed[number] as number;
   reaches.push(reach);
-  for (const use of usesOf(opening)) use.opens.push(number);
+  for (const use of usesOf(opening)) {
+    use.opens.push(number);
+    openings.push(use.place);
+  }
+  firstOpening.push(openings.length);
   for (const [at, need] of needs.entries()) for (const use of usesOf(need)) use.needs.push(first + at);
   firstNeed.push(first + needs.length);
   return number;

@@ -1,7 +1,8 @@
 // Kinds of tokens that patterns and phrases ask for by name: number forms, 'count', 'number', 'word', 'any', or a tag of the vocabulary.
 
-import { isCount, type NumberForm, none, type Token } from '../text/token.ts';
+import { cut, isCount, type NumberForm, none, type Token } from '../text/token.ts';
 import { isOtherThings, isUnlisted } from '../words/other-things.ts';
+import { remembered } from '../words/remembered.ts';
 
 const numberForms: Readonly<Record<string, readonly NumberForm[]>> = {
   money: ['money'],
@@ -61,9 +62,7 @@ const tagsOfForm = new Map<NumberForm, readonly string[]>();
 const own = new Set([...Object.keys(special), ...Object.keys(numberForms)]);
 const [numberTests, wordTests] = [Object.entries(ofNumbers), Object.entries(ofWords)];
 
-/** Every kind a token is of: looked up by its number and its meanings, so that few tests are made. */
-export const kindsOf = (token: Token): readonly string[] => {
-  if (token.kind === 'line') return ['line'];
+const testedKinds = (token: Token): readonly string[] => {
   const kinds = ['any'];
   if (token.kind === 'word') for (const [tag, test] of wordTests) if (test(token)) kinds.push(tag);
   if (token.means !== none) {
@@ -77,6 +76,17 @@ export const kindsOf = (token: Token): readonly string[] => {
   tagsOfForm.set(form, forms);
   kinds.push(...forms);
   return kinds;
+};
+
+const [ofLines, ofSigns] = [['line'], ['any']];
+// A word with no meaning of its own is what its letters are.
+const ofBareWord = remembered((text) => testedKinds(cut({ kind: 'word', text, start: 0, end: text.length, glued: false })));
+
+/** Every kind a token is of: looked up by its number and its meanings, so that few tests are made. */
+export const kindsOf = (token: Token): readonly string[] => {
+  if (token.kind === 'line') return ofLines;
+  if (token.number !== undefined || token.means !== none || token.guessed !== undefined) return testedKinds(token);
+  return token.kind === 'word' ? ofBareWord(token.text) : ofSigns;
 };
 
 /** Whether a token is of a kind: a number form, 'count', 'number', 'word', 'any', or a tag of the vocabulary. */
