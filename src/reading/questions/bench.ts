@@ -71,6 +71,7 @@ export const benchQuestions: Forms = [
       `(how many|how much|what|what's|whats|how far|which) ${anything} (left|remaining|remain|to go|outstanding|still|to do|to make|more|short|unfinished|not done|pending|missing|behind|are we at|off|need making|needed|balance) ${anything}`,
       `(what|what's|whats) (left|remaining|still|outstanding)`,
       `(where|how) (are|r) (we|u) (at|up to|going|doing|with) ${anything}`,
+      'how (we|things) (doing|going|looking|tracking|travelling|getting on) <any>{0,3}',
       `(are|is|have|did|r) (the|all|we|they|you|any|those) ${anything} (done|finished|made|complete|completed|boxed) ${anything}`,
       `(left|remaining) (to make|to do|to go|over)`,
       `how (many|much|far) <any>{0,3} (done|made|finished|along|through|have we|did we|did you|completed|so far|complete) ${anything}`,

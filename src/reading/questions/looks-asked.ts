@@ -76,6 +76,10 @@ const agreed = ({ tokens }: Reader, { start, end }: Part): boolean => {
   if (/^(right|correct)$/.test(last)) return !/^(all|is|was|are|were|not|the|be|been|far|put|got|exactly|quite|it|that|them)$/.test(before);
   return /^(yeah|yea|yh|aye|innit|eh|huh)$/.test(last) && said.at(tokens, start, end) !== undefined;
 };
+// "at 13 each what would we get": a price is tried.
+const tried = pattern(
+  "(so|and|ok|but|,){0,2} (at|with|@) (about|around|only|just|say)? <amount> (<each>|<piece>|<all>|a|an|per|head|piece|,|then|-){0,5} (what|what's|whats|how much|how many) <any>",
+);
 const asksBehind = /^(what|when|who|which)$/;
 const isA = /^(is|are|equals|makes|was|comes to|costs|on|for|by|gets|wears|=)$/;
 
@@ -125,6 +129,7 @@ export const looksAsked = (reader: Reader, told: Part): boolean => {
   )
     return true;
   if (ifAt(reader, part, start)) return true;
+  if (tried.at(reader.tokens, part.start, part.end) !== undefined) return true;
   if (anyIn(inside, reader.tokens, part.start, part.end)) return true;
   const [last, before] = [reader.tokens[part.end - 1]?.text ?? '', reader.tokens[part.end - 2]?.text ?? ''];
   if (/^(possible|poss|doable|feasible|manageable)$/.test(last) && !/^(if|as|asap|where|when|not|is|be|was|all|any|totally)$/.test(before))

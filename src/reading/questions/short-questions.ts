@@ -82,6 +82,7 @@ const sources: readonly (readonly [Asked, string, boolean])[] = [
     true,
   ],
   ['eventDate', `${fill} (wedding|event|party|handover|pickup|ceremony)? (date and time|date|when|what day|which day|day) ${fill}`, false],
+  ['eventDate', '(due|needed|wanted|required|for|ready) (for|by)? (when|what day|which day|what date)', true],
   [
     'start',
     `(start day|start date|start when|start by|start|begin when|begin|when start|first day|earliest start|earliest (we|i) can (start|begin|make))`,

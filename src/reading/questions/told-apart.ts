@@ -1,5 +1,6 @@
 // Questions that share most of their words with another and are told from it by one or two: tried before all other forms.
 
+import { countedHands } from './counted-hands.ts';
 import { anything, type Forms } from './question-pattern.ts';
 
 const some = '(flowers|flower|stems|stem|materials|material|ingredients|product|foliage)';
@@ -142,6 +143,8 @@ export const toldApart: Forms = [
     [
       '<amount> (<each>)? (,|-)? (is|be|sound|sounds|seem|seems|look|looks|feel|feels) (a|a bit|way|really|far|much|about|just|any){0,2} (too|ok|okay|fair|right|steep|cheap|dear|much|reasonable|good|low|high|better|mad|silly) <any>{0,4}',
       "(how's|hows|how is|how about) <amount> (<each>)?",
+      // "what if she wants 6 more bouts"
+      '(what (-)? if|and if|suppose|supposing|say|imagine) (she|he|they|we|i|there|client|bride|couple|the <word>) (<word>)? (want|wants|wanted|need|needs|needed|add|adds|added|ask for|asks for|asked for|has|have|had|are|is|were|order|orders|ordered|go for|goes for) (just|only|about|another)? <count> (more|extra|fewer|less|additional|another) <any>{0,3}',
       // "what would it come to if she had 30 instead of 24"
       '(what|how much) (would|will|does|did|is)? (it|that|the total|the price|they|we|i|she|he|be|come to|cost|make|total|pay|owe|work out at){0,4} if (she|he|they|we|i|it|there|client|bride|couple|the <word>) (<any>){0,2} <plain> (<material>)? (<piece>)? (instead|not|rather than) <any>{0,4}',
     ],
@@ -192,4 +195,5 @@ export const toldApart: Forms = [
       `(time|hours|hrs) (will|would|does|do) (it|they) take <any>{0,6}`,
     ],
   ],
+  ...countedHands,
 ];
