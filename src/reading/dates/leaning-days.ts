@@ -44,6 +44,14 @@ export const leaningDays = (reader: Reader, reads: readonly DateRead[]): readonl
   const slashed = (read: DateRead): boolean =>
     firstWhere(reader.tokens, read.start, read.end, ({ number }) => number?.form === 'slashed') >= 0;
   const [said, another] = reads.filter((read) => read.relative !== true || slashed(read));
+  // "collecting fri 12th for a sat wedding": whichever month it is, the saturday is the one after.
+  const open = said === undefined ? reads.find((read) => read.why === 'which month' && ofWhat(reader, read) === 'hand over') : undefined;
+  if (open !== undefined)
+    return reads.map((read) => {
+      const weekday = ofEvent(reader, read) ? weekdayOnly(reader, read) : undefined;
+      const { start, end } = read;
+      return weekday === undefined ? read : { start, end, days: open.days.map((each) => comingWeekday(each, weekday, true)), why: 'which day' };
+    });
   const whole = said ?? setAside(reader, reads[0]?.start ?? 0);
   const [day, other] = whole?.days ?? [];
   if (whole === undefined || day === undefined || other !== undefined || another !== undefined) return reads;
@@ -58,6 +66,9 @@ export const leaningDays = (reader: Reader, reads: readonly DateRead[]): readonl
   return reads.map((read) => {
     const weekday = weekdayOnly(reader, read);
     if (weekday === undefined) return read;
+    // "hens on 20 feb, wedding the saturday after": never the same day.
+    if (early && ofEvent(reader, read) && reader.tokens[read.end]?.text === 'after')
+      return { ...leant(read, comingWeekday(day, weekday)), end: read.end + 1 };
     if (early && ofEvent(reader, read)) return leant(read, comingWeekday(day, weekday, true));
     // "photographer fri 12 feb, wedding sat": whatever is on the whole day, the event may be in its week as well as in this one.
     const near = comingWeekday(day, weekday, true);

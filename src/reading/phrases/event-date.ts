@@ -2,13 +2,13 @@
 
 import type { Day } from '../../values/day.ts';
 import { isBareDate } from '../dates/bare-date.ts';
-import { byEvent } from '../dates/by-event.ts';
+import { byEvent, leansOnUnknown } from '../dates/by-event.ts';
 import { endOfHours, isHourOfDay, type TimeRead } from '../dates/clock-time.ts';
 import { dateOutcome } from '../dates/date-facts.ts';
 import { dateAt } from '../dates/date-forms.ts';
 import type { DateRead } from '../dates/date-read.ts';
 import { vetoes } from '../dates/date-words.ts';
-import { dayBefore } from '../dates/day-before.ts';
+import { withDayBefore } from '../dates/day-before.ts';
 import { dayToCome } from '../dates/day-to-come.ts';
 import { dayOfOthers, tellsOwnDay } from '../dates/days-of-others.ts';
 import { handedOverAt, isHandOverHour, isOthersDelivery, namesOccasion } from '../dates/hand-over-hour.ts';
@@ -108,9 +108,9 @@ const dateReads = (reader: Reader): DateRead[] => {
 
 const find = (reader: Reader): Finding[] => {
   const whole = leaningDays(reader, withMoreDays(reader, dateReads(reader)));
-  const said = [...whole, ...dayBefore(reader, whole)].toSorted((a, b) => a.start - b.start);
+  const said = withDayBefore(reader, whole);
   const all = said.some((read) => read.relative !== true) ? said : said.map((read) => byEvent(reader, read));
-  const kept = eventDays(reader, all);
+  const kept = eventDays(reader, all).filter((read) => all.length > 1 || !leansOnUnknown(reader, read));
   const open = kept.filter((read) => !vetoed(reader, read, all));
   const { reads, also } = withPickedDay(reader, open);
   if (reads.length === 0) return [];
@@ -137,7 +137,7 @@ const find = (reader: Reader): Finding[] => {
       another ||
       all.some((read) => read.start <= index && index < read.end) ||
       (before !== undefined && !open.includes(before)) ||
-      near.some((token) => /^(setup|set|bump|rehearsal)$/.test(token.text))
+      near.some((token) => /^(setup|set|bump|rehearsal|access|load|entry|keys)$/.test(token.text))
     );
   };
   const sure = strong || day.some((read) => read.relative !== true);

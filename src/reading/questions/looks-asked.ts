@@ -19,7 +19,7 @@ import { headEnd } from './topic-head.ts';
 import { asksForIt } from './where-to.ts';
 
 const anyDue = pattern(
-  '(any|anything) <any>{0,2} (jobs|weddings|events|orders|else|due|left|to make|to do|to go|on the bench|outstanding|still|going out|for <weekday>|on <weekday>|leaving)',
+  '(any|anything) <any>{0,2} (jobs|weddings|events|orders|else|due|left|to make|to do|to go|on the bench|outstanding|still|going out|(for|on) (<weekday>|today|tomorrow|tmrw|tomoz|tmr|2moro|tonight|this week|next week|this weekend|the weekend|next weekend)|leaving)',
 );
 
 /** Where the telling words begin, past what leads in. */
@@ -41,7 +41,7 @@ const inside = [
   '(check|know|tell|confirm|see|ask|sure|wondering) (me|us)? (if|whether) <any>',
   "if <any>{1,8} (whats|what's|what|how) <any>",
   "(whats|what's|what is) (left|my|our|it|the) <any>",
-  "(whats|what's|what is) (that|this|it) (come to|total|make|altogether)",
+  "(whats|what's|what is) (that|this|it) (come to|total|make|altogether|in (<material>)? <piece>)",
   'need to know (what|when|how|if|whether|which|who) <any>',
   '(asked|asks|asking|wants to know|want to know|wonders|wondered|querying) whether <any>',
   '(asked|asks|asking|wonders|wondered) (me|us)? if <any>{1,5} (includes|include|included|has|covers|is|are|was) <any>',

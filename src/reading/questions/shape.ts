@@ -10,7 +10,7 @@ type Fields = Readonly<Record<string, unknown>>;
 
 const stepForm = pattern('(by|in|step|steps|in steps of|steps of|every) (steps of|ones of)? <n:amount>');
 const chargeForm = pattern(
-  '(charge|charged|charging|price|priced|pricing|quote|quoted|sell|sold|ask|asked|each|ea|apiece|dropped|upped|raised|at)',
+  '(charge|charged|charging|price|priced|pricing|quote|quoted|sell|sold|ask|asked|each|ea|apiece|dropped|upped|raised|at|cheap|dear|steep|pricey|expensive|undercharging|overcharging|(too (much|low|high)|fair|reasonable) for (a|an|one|each) <piece>)',
 );
 const bought = pattern('(ordered|bought|order everything|buy everything)');
 const everyEvent = pattern(

@@ -15,6 +15,7 @@ export const toldApart: Forms = [
       `(what|how much) (can|could|do|should|may|must|shall|will|would|am|are) (we|i) (be|need to|have to|going to|gonna)? (spend|spending|pay|paying|lay out) (on|for|at) (the|our)? (${some}|market|wholesale|wholesaler|wholesalers) <any>{0,2} ${whole}`,
       `(what|how much) (will|would|do|does|are|is|did|should) (the|our|all the)? ${some} <any>{0,2} (cost|come to|set (us|me) back|run (us|me) to|run to|add up to) <any>{0,4}`,
       `(what|how much) (can|could|do|should)? (we|i) (can|could|should|may)? (spend|spending|lay out) ${whole} (on|at|for) (the)? (${some}|market|wholesale|wholesaler|wholesalers)`,
+      "(what|what's|whats) (is|are)? (it|this|that|the job|this one) (costing|gonna cost|going to cost|cost|setting) (us|me|back)? (in|for) (the)? (flowers|stems|materials|foliage)",
       `(total|whole|overall|full) (flower|flowers|stem|stems) (total|spend|cost|bill|money|<budget>)`,
     ],
     /\b(per|each|apiece|a (bout|buttonhole|corsage|crown|comb|lapel)|flower (girl|crown|halo|comb)s?|labou?r)\b/,
