@@ -56,7 +56,9 @@ const kindOf = (token: Token | undefined): { piece?: PieceKind } => {
 // "drop off 8.30 sat 13 march", "pick up 8.30 sat": when the flowers are brought or fetched.
 const broughtThen = (tokens: readonly Token[], { start }: Match): boolean => {
   const [before, first, second] = [tokens[start - 1]?.text ?? '', tokens[start]?.text, tokens[start + 1]?.text];
-  return (first === 'drop' && second === 'off') || (first === 'up' && /^(pick|picks|picking|set|setting|start|starting|open)$/.test(before));
+  return (
+    (first === 'drop' && second === 'off') || (first === 'up' && /^(pick|picks|picking|set|setting|start|starting|open)$/.test(before))
+  );
 };
 
 /** A difference in the price, if this place says one. Only with a currency, "each" or "price" beside it. */

@@ -16,7 +16,9 @@ const between = /^(on|this|the|,|hrs|hours)$/;
 // "arvo wedding 5.30 on sat", "ceremony 2.15 sat 20 feb": hours and minutes right behind the occasion.
 const clock = /^\d{1,2}(\.|:)(00|15|30|45)$/; // "8.50" is sooner a price
 // "drop off at the hall 8.30 sat 13 march", "pickup 0900hrs fri 12 feb": behind what is handed over, where nothing has a price.
-const handing = pattern('(pickup|pick-up|collection|collecting|collect|handover|delivery|delivering|deliver|pick up|picking up|drop off|dropping off|hand over|be there|drop)');
+const handing = pattern(
+  '(pickup|pick-up|collection|collecting|collect|handover|delivery|delivering|deliver|pick up|picking up|drop off|dropping off|hand over|be there|drop)',
+);
 const priced = ['piece', 'each', 'ingredient', 'pack'];
 const handsOver = ({ tokens }: Reader, index: number): boolean =>
   handing.in(tokens, 0, index) !== undefined &&
@@ -26,7 +28,13 @@ const dottedBehind = (reader: Reader, index: number, reads: readonly DateRead[])
   const before = tokens[index - 1]?.text ?? '';
   const token = tokens[index];
   const own = isOccasion(before) || /^(do|service|vows|mass|ball|dinner|lunch)$/.test(before);
-  if (token === undefined || !((own && clock.test(token.text)) || ((isHourOfDay(token) || clock.test(token.text) || hourRunTogether(tokens, index) !== undefined) && handsOver(reader, index))))
+  if (
+    token === undefined ||
+    !(
+      (own && clock.test(token.text)) ||
+      ((isHourOfDay(token) || clock.test(token.text) || hourRunTogether(tokens, index) !== undefined) && handsOver(reader, index))
+    )
+  )
     return undefined;
   const time = timeAt(reader, index, true);
   const next = time === undefined ? undefined : reads.find((read) => read.start >= time.end && read.start - time.end <= 2);

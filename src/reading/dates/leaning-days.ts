@@ -50,7 +50,9 @@ export const leaningDays = (reader: Reader, reads: readonly DateRead[]): readonl
     return reads.map((read) => {
       const weekday = ofEvent(reader, read) ? weekdayOnly(reader, read) : undefined;
       const { start, end } = read;
-      return weekday === undefined ? read : { start, end, days: open.days.map((each) => comingWeekday(each, weekday, true)), why: 'which day' };
+      return weekday === undefined
+        ? read
+        : { start, end, days: open.days.map((each) => comingWeekday(each, weekday, true)), why: 'which day', relative: true };
     });
   const whole = said ?? setAside(reader, reads[0]?.start ?? 0);
   const [day, other] = whole?.days ?? [];

@@ -55,6 +55,7 @@ export const benchQuestions: Forms = [
       `(what|whats|what's) (due|on|next|up|to make|first|on now|to be made) <any>{0,4}`,
       `(what|which|how many) <any>{0,4} (should|do|must|shall|are|am|need|needs|to) <any>{0,3} (make|making|do|doing|made|be made|work on) <any>{0,3} (today|tomorrow|now|tmrw|this week|next|first|on <weekday>|<weekday>)`,
       '(any|anything) <any>{0,3} due <any>{0,4}',
+      '(anything|owt|much|any (jobs|weddings|events|orders)) (else|booked|booked in|due|in|on|going out){0,2} (on|for|in) (the)? (<ordinal>|<plain> <month>|<month> <plain>|<slashed>)',
       "(any|anything|what|what's|whats|which) <any>{0,2} (going out|leaving|being collected|getting collected) <any>{0,4}",
       `what have we (got)? (on|for|in) ${anything}`,
       "(what|what's|whats) on <weekday>",
@@ -83,6 +84,6 @@ export const benchQuestions: Forms = [
       "how's it (going|looking) with <any>{0,4}",
       `(many|much) (to go|left)`,
     ],
-    /%|\bpercent|\bdiscount|\bow(e|es|ed|ing)\b|\bto pay\b/,
+    /%|\bcharg(e|ed|ing)\b|\bquoted?\b|\bpercent|\bdiscount|\bow(e|es|ed|ing)\b|\bto pay\b/,
   ],
 ];

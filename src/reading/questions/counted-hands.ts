@@ -16,9 +16,7 @@ export const countedHands: Forms = [
   ],
   [
     'labourTime',
-    [
-      `${some} (by|before) (about|around|half)? (<time>|<plain>|noon|midday|lunch|lunchtime|tea|dinner|home time|knock off|close|closing)`,
-    ],
+    [`${some} (by|before) (about|around|half)? (<time>|<plain>|noon|midday|lunch|lunchtime|tea|dinner|home time|knock off|close|closing)`],
     /\beach\b|[£$€@]/,
   ],
   ['labourTime', [`${work} <piece> ${ready}`], /\b(by|for|before|in|into|on|at|each)\b|[£$€@]/],

@@ -19,7 +19,7 @@ import { headEnd } from './topic-head.ts';
 import { asksForIt } from './where-to.ts';
 
 const anyDue = pattern(
-  '(any|anything) <any>{0,2} (jobs|weddings|events|orders|else|due|left|to make|to do|to go|on the bench|outstanding|still|going out|(for|on) (<weekday>|today|tomorrow|tmrw|tomoz|tmr|2moro|tonight|this week|next week|this weekend|the weekend|next weekend)|leaving)',
+  '(any|anything) <any>{0,2} (jobs|weddings|events|orders|else|due|left|to make|to do|to go|on the bench|outstanding|still|going out|(for|on) (<weekday>|today|tomorrow|tmrw|tomoz|tmr|2moro|tonight|this week|next week|this weekend|the weekend|next weekend|<plain> <month>|<month> <plain>|the <ordinal>|<slashed>)|leaving)',
 );
 
 /** Where the telling words begin, past what leads in. */
@@ -53,6 +53,7 @@ const inside = [
   '<any> or (not|no) (\\?)?',
   '<any> (is|was) (that|it) (what|right|correct|still|really|too|enough|how|per)',
   "<any> (isn't|isnt|wasn't|wasnt|weren't|werent|aren't|arent|didn't|didnt|hasn't|hasnt) (it|they|we|she|he|that|there)",
+  '(got|have we|we got|there|have i) (anything|owt|much|any (jobs|weddings|events|orders)) (else|more)? (on|for|booked|in|due) <any>',
   'any (hope|way|possibility|chance) (of|to|we|you|that|they|for) <any>',
   'if <any>{1,8} (would|will|can|could|do|does|are|is) (we|i|it|they|that|u|you) <any>',
 ].map((source) => pattern(source));

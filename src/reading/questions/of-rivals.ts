@@ -22,4 +22,6 @@ const theRest = pattern(`${asks} <r:role> (usually|normally|generally|all|mostly
 /** Whether it is asked what somebody else takes for pieces or flowers. */
 export const asksOfRivals = ({ tokens }: Reader, start: number, end: number): boolean =>
   (anyIn(forms, tokens, start, end) || / else$/.test(theRest.in(tokens, start, end)?.kept['r']?.text ?? '')) &&
-  tokens.slice(start, end).some(({ means, text }) => (means['piece'] ?? means['ingredient']) !== undefined || /^(florists?|flowers)$/.test(text));
+  tokens
+    .slice(start, end)
+    .some(({ means, text }) => (means['piece'] ?? means['ingredient']) !== undefined || /^(florists?|flowers)$/.test(text));

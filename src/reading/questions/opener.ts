@@ -68,7 +68,11 @@ export const isOpener = (reader: Reader, index: number, part: Part): boolean => 
   )
     return index + 3 >= part.end;
   // "can me and jo get 30 crowns done by 4"
-  if (/^(can|could|will|would|shall)$/.test(token.text) && /^(me|us)$/.test(next?.text ?? '') && joins.test(reader.tokens[index + 2]?.text ?? ''))
+  if (
+    /^(can|could|will|would|shall)$/.test(token.text) &&
+    /^(me|us)$/.test(next?.text ?? '') &&
+    joins.test(reader.tokens[index + 2]?.text ?? '')
+  )
     return true;
   if (/^(do|did|have|has|is|are|was|can|could|would|will|should|shall|were|does|am|may)$/.test(token.text)) {
     if (part.asked) return true;

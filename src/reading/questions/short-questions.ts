@@ -100,7 +100,11 @@ const sources: readonly (readonly [Asked, string, boolean])[] = [
   ],
   ['labourTime', `${fill} (hours|hrs|time needed|how long|bench time|making time|bench hours|minutes|mins) ${fill} ${kind}`, false],
   ['stemOrder', `(how many|total|no of|number of|what)? (stems|bunches|<ingredient>) (needed|to order|to buy|total|to get)?`, false],
-  ['stemOrder', '(total|whole|full)? (stem|stems) (count|numbers|number|qty) (for (it all|the lot|everything|all of (them|it|these)|this|this one|the job))?', true],
+  [
+    'stemOrder',
+    '(total|whole|full)? (stem|stems) (count|numbers|number|qty) (for (it all|the lot|everything|all of (them|it|these)|this|this one|the job))?',
+    true,
+  ],
   ['material', '(all)? <material> (or not|or what|this one|these|for this one|right)?', false],
   ['recipe', `${fill} ${kind} (recipe|make up|stems <each>|ingredients) ${fill} ${kind}`, true],
   ['due', '(due today|due tomorrow|due <weekday>|due|whats due|jobs today|jobs|next job)', false],

@@ -21,7 +21,13 @@ export const toldApart: Forms = [
     /\b(per|each|apiece|a (bout|buttonhole|corsage|crown|comb|lapel)|flower (girl|crown|halo|comb)s?|labou?r)\b/,
   ],
   // What is taken off is no price to try.
-  ['other', ['if (we|i|you|they) (knock|knocked|take|took|shave|shaved|drop|dropped|lop|lopped) <amount> (of|from)? off <any>{0,6}']],
+  [
+    'other',
+    [
+      'if (we|i|you|they) (knock|knocked|take|took|shave|shaved|drop|dropped|lop|lopped) (a|another)? <amount> (of|from)? off <any>{0,6}',
+      '(what|how) (would|does|will|do) (a|another)? <amount> off <any>{0,3} (do|be|look|make|mean|leave|come) <any>{0,3}',
+    ],
+  ],
   [
     'review',
     [
@@ -82,6 +88,7 @@ export const toldApart: Forms = [
     [
       `(is|are|was|were|has|have|did|does|do) (the|our|a)? <ingredient> <any>{0,2} (gone up|go up|went up|going up|dearer|cheaper|still <amount>|<money>|<amount> (a|per|<each>)) <any>{0,5}`,
       `did (we|i|you|they) (pay|get charged|spend) <amount> (for|on) (the|our|a)? <ingredient> <any>{0,4}`,
+      "(what's|whats|what is|what are) (a|the|one|our)? (bunch|bunches|stem|stems|wrap|wraps|box|roll|pack|bag|head) of <ingredient> (now|at|going for|these days|this week|again|at the minute|cost|costing)?",
       `how much (is|are) (a|the|our|those|one)? <ingredient> (now|at the minute|at the moment|these days|this week|going for|<each>|a stem|a bunch|at wholesale|at market)?`,
     ],
     /\b(order|need|left|enough|should|have to|in (a|each|the))\b|per (piece|bout|corsage|crown|comb|lapel)/,
@@ -144,6 +151,7 @@ export const toldApart: Forms = [
     [
       '<amount> (<each>)? (,|-)? (is|be|sound|sounds|seem|seems|look|looks|feel|feels) (a|a bit|way|really|far|much|about|just|any){0,2} (too|ok|okay|fair|right|steep|cheap|dear|much|reasonable|good|low|high|better|mad|silly) <any>{0,4}',
       "(how's|hows|how is|how about) <amount> (<each>)?",
+      '(can|could|would|will|should) (we|i|you|she) (just|still|really)? (get away with|justify) (charging|asking|quoting|a price of)? <amount> (<each>)?',
       // "what if she wants 6 more bouts"
       '(what (-)? if|and if|suppose|supposing|say|imagine) (she|he|they|we|i|there|client|bride|couple|the <word>) (<word>)? (want|wants|wanted|need|needs|needed|add|adds|added|ask for|asks for|asked for|has|have|had|are|is|were|order|orders|ordered|go for|goes for) (just|only|about|another)? <count> (more|extra|fewer|less|additional|another) <any>{0,3}',
       // "what would it come to if she had 30 instead of 24"
