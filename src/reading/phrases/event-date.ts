@@ -106,6 +106,8 @@ const dateReads = (reader: Reader): DateRead[] => {
     .slice(0, most);
 };
 
+const ofAnotherDay = /^(pickup|pick-up|collection|collect|collecting|delivery|deliver|delivering|handover|up|off|over|on|the)$/;
+
 const find = (reader: Reader): Finding[] => {
   const whole = leaningDays(reader, withMoreDays(reader, dateReads(reader)));
   const said = withDayBefore(reader, whole);
@@ -131,8 +133,12 @@ const find = (reader: Reader): Finding[] => {
   const ofOther = (index: number): boolean => {
     const before = all.filter((read) => read.end <= index).at(-1);
     const near = reader.tokens.slice(Math.max(before?.end ?? 0, index - 3), index);
-    // "wedding sat 13 march, pick up friday before at 2"
-    const another = reader.tokens.slice(before?.end ?? index, index).some((token) => token.means['weekday'] !== undefined);
+    // "wedding sat 13 march, pick up friday before at 2", "20 feb pickup 19th 4pm"
+    const between = reader.tokens.slice(before?.end ?? index, index);
+    const another = between.some(
+      ({ means, number }, at) =>
+        means['weekday'] !== undefined || (number?.form === 'ordinal' && ofAnotherDay.test(between[at - 1]?.text ?? '')),
+    );
     return (
       another ||
       all.some((read) => read.start <= index && index < read.end) ||

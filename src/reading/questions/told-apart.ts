@@ -108,6 +108,8 @@ export const toldApart: Forms = [
     'eventDate',
     [
       '(is|was) (the|it|their|that|this|her){0,2} <any>{0,2} (wedding|ceremony|event|party|gala|pickup|handover|collection|it|do|one) (at|from|for|on) (the)? (<number>|<range>) <any>{0,4}',
+      // "wedding's the 20th right?"
+      "(wedding|event|party|ceremony|pickup|collection|date|wedding's|event's|party's|ceremony's|pickup's|date's) (is|still|on|for|the){0,3} (<weekday>|<ordinal>|<plain> <month>|<month> <plain>|<slashed>) (of)? (<month>)? (,)? (right|yeah|correct|still on|isn't it|isnt it|innit)",
       'how many (days|weeks|sleeps|more days|more sleeps) (have (i|we) got|do (i|we) have|have (i|we)|till|until|til|to go|left|away|before) <any>{0,5}',
       `what time (is|was|does|do) (the|that|this|their|our|her|it) <any>{0,3} (wedding|event|gala|party|ceremony|formal|ball|function|handover|pickup|prom|do)? (on|at|start|begin|again)?`,
       "(when|what day|what date|what time) (are|is|do|does|will|did)? (they|they're|she|she's|he|the client|client|the bride|it|it's) (be|getting|being)? (collecting|collect|collected|picking|picked|pick|coming|come|needing|need|want|wanting|having|take|taking) (them|it|these|everything|up|the flowers|by|for){0,3} <any>{0,2}",
