@@ -53,6 +53,14 @@ const kindOf = (token: Token | undefined): { piece?: PieceKind } => {
   return kind === undefined || kind === 'unspecified' ? {} : { piece: kind };
 };
 
+// "drop off 8.30 sat 13 march", "pick up 8.30 sat": when the flowers are brought or fetched.
+const broughtThen = (tokens: readonly Token[], { start }: Match): boolean => {
+  const [before, first, second] = [tokens[start - 1]?.text ?? '', tokens[start]?.text, tokens[start + 1]?.text];
+  return (
+    (first === 'drop' && second === 'off') || (first === 'up' && /^(pick|picks|picking|set|setting|start|starting|open)$/.test(before))
+  );
+};
+
 /** A difference in the price, if this place says one. Only with a currency, "each" or "price" beside it. */
 export const priceDifference = (tokens: readonly Token[], index: number, end: number): { match: Match; fact: Unworded } | undefined => {
   if (!beginsAt(forms, tokens, index)) return undefined;
@@ -65,6 +73,7 @@ export const priceDifference = (tokens: readonly Token[], index: number, end: nu
     const named = stretch.some((token) => token.means['each'] !== undefined || one.test(token.text));
     const aimed = match.kept['k'];
     const money = number.form === 'money' || /\.\d/.test(number.amount);
+    if (number.form !== 'money' && !named && broughtThen(tokens, match)) continue;
     // "i put 16 each" says what it was.
     if (/^(put|push|plus)$/.test(words[0] ?? '') && !words.some((word) => /^(on|to|onto|up|more|extra|another|by|off|down)$/.test(word)))
       continue;

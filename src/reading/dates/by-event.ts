@@ -20,6 +20,14 @@ export const isEventDay = (reader: Reader, read: DateRead | undefined): boolean 
   return read !== undefined && eventDate !== undefined && weekdayOnly(reader, read) === weekdayNumber(eventDate);
 };
 
+/** Whether the weekday is counted from an event's day that nobody knows: "collection is the thursday before". */
+export const leansOnUnknown = (reader: Reader, read: DateRead): boolean => {
+  const { tokens, context } = reader;
+  if (context.eventDate !== undefined || !/^(before|after)$/.test(tokens[read.end]?.text ?? '')) return false;
+  const next = tokens[read.end + 1];
+  return weekdayOnly(reader, read) !== undefined && (next === undefined || next.kind !== 'word' || /^(at|by|from|around)$/.test(next.text));
+};
+
 /** The read with the weekday nearest to the event; both days where the coming one is another. What is handed over goes before the event. */
 export const byEvent = (reader: Reader, read: DateRead, sure = false): DateRead => {
   const { eventDate, today } = reader.context;

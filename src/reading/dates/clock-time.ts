@@ -132,6 +132,10 @@ const standsAlone = (tokens: readonly Token[], end: number): boolean => {
   return next === undefined || isSaint(tokens, end) || (next.number === undefined && !counted.some((tag) => next.means[tag] !== undefined));
 };
 
+/** "1400hrs", "0900 hrs": an hour of the day, and no stretch of so many hours. */
+export const isHourOfDay = ({ number, text }: Token): boolean =>
+  number?.form === 'duration' && number.unit === 'hour' && /^([01]\d|2[0-3])[0-5]\d\D/.test(text);
+
 // Only beside a date: "ceremony 1.30", "3ish", "at 2", "1500hrs".
 const besideOnly = (reader: Reader, index: number): TimeRead | undefined => {
   const { tokens } = reader;
@@ -153,8 +157,7 @@ const besideOnly = (reader: Reader, index: number): TimeRead | undefined => {
     const priced = led && tokens[index - 2]?.means['piece'] !== undefined && (hour >= 5 || !/^(00|15|30|45)$/.test(dotted[2] ?? ''));
     if (hour >= 1 && hour <= 12 && !priced && (led || half !== undefined || !pieces())) return one(at(of24(hour, half), Number(dotted[2])));
   }
-  if (token?.number?.form === 'duration' && token.number.unit === 'hour' && /^([01]\d|2[0-3])[0-5]\d$/.test(token.number.amount))
-    return one(at(Number(token.number.amount.slice(0, 2)), Number(token.number.amount.slice(2))));
+  if (token !== undefined && isHourOfDay(token)) return one(at(Number(token.text.slice(0, 2)), Number(token.text.slice(2, 4))));
   const together = pieces() ? undefined : hourRunTogether(tokens, index);
   if (together !== undefined && standsAlone(tokens, together.end)) {
     const { hour, minute, end } = together;

@@ -3,6 +3,7 @@
 import { addDays } from '../../values/day.ts';
 import { pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
+import { isOccasion } from '../words/occasion-words.ts';
 import type { DateRead } from './date-read.ts';
 import { ofWhat } from './of-what.ts';
 
@@ -12,8 +13,20 @@ const form = pattern(
 const spoken = /^(day|night|evening|afternoon|arvo)$/;
 const opens = /^(the|on|a)$/;
 
-/** The day before the event's, where something is handed over then. */
-export const dayBefore = (reader: Reader, reads: readonly DateRead[]): readonly DateRead[] => {
+// "they're picking up the day before, 12 feb": with no event named, that is the day itself said again.
+const saidAgain = ({ tokens }: Reader, end: number, whole: DateRead | undefined): boolean =>
+  whole?.start === end + 1 && /^[,(:=-]$/.test(tokens[end]?.text ?? '') && !tokens.some(({ text }) => isOccasion(text));
+
+/** The days with the one before the event's, where something is handed over then. */
+export const withDayBefore = (reader: Reader, reads: readonly DateRead[]): readonly DateRead[] => {
+  const [early] = dayBefore(reader, reads);
+  if (early === undefined) return reads;
+  const again = reads.find((read) => saidAgain(reader, early.end, read));
+  const all = again === undefined ? [...reads, early] : [...reads.filter((read) => read !== again), { ...again, start: early.start }];
+  return all.toSorted((a, b) => a.start - b.start);
+};
+
+const dayBefore = (reader: Reader, reads: readonly DateRead[]): readonly DateRead[] => {
   const { tokens, context } = reader;
   const match = form.in(tokens, 0, tokens.length);
   const word = match?.kept['b'];

@@ -10,7 +10,7 @@ const theDay = `(the|a|an|that|which|what|on the|of the|for the|about the|re|me 
 const when =
   "(off|from|with|by|once|when|on|this|in|at|for) <any>{1,4}|<weekday>|tomorrow|tmrw|tonight|today|later|soon|asap|next week|this week|yet|in due course|then|tho|though|it is|its|it's";
 const forms = [
-  `${who} (get|getting|find out|finding out|confirm|confirming|check|checking|ask|asking|know|send|text|ring|chase|chasing|nail down|pin down|sort|sort out|hear|tell you|tell us|waiting on|waiting for|update (you|u) (with|on)|get back (to (you|u|ya|me|us))? (with|w|on|about|re)?|come back (to (you|u))? (with|w|on)?|let (you|u|ya|us|me|ye) know) ${theDay} (${when}){0,3}`,
+  `${who} (get|getting|find out|finding out|confirm|confirming|say|saying|decide|deciding|pick|picking|choose|choosing|advise|check|checking|ask|asking|know|send|text|ring|chase|chasing|nail down|pin down|sort|sort out|hear|tell you|tell us|waiting on|waiting for|update (you|u) (with|on)|get back (to (you|u|ya|me|us))? (with|w|on|about|re)?|come back (to (you|u))? (with|w|on)?|let (you|u|ya|us|me|ye) know) ${theDay} (${when}){0,3}`,
   `${who} (haven't|havent|hasn't|hasnt|not|aren't|arent|don't|dont|doesn't|doesnt) (sure|picked|set|decided|got|chosen|fixed|booked|settled|know|confirmed|agreed|a hundred percent) (on|of)? ${theDay} (${when}){0,2}`,
   `(no|not) ${exact} (a|the)? (day|date) (set|picked|fixed|booked|confirmed)? (yet|so far|as yet|at the mo|atm)?`,
   `${exact} (day|date) (is)? (to follow|tbc|tba|tbd|to come|to be confirmed|pending|later|not (set|fixed|picked|decided|known) (yet)?|still open|unknown|tb confirmed)`,

@@ -68,7 +68,7 @@ const doing =
 
 // "service is a week on friday": at the head of the message, with the day right behind it.
 const headed = pattern(
-  "(mass (is|on|,){0,2}|(the|our|her|his|their)? (church|memorial|carol|school|dawn|funeral)? (service|vows|mass|blessing|committal|burial|speech day|open day|prize night|concert|conference|exhibition|opening night|high tea|kitchen tea|rehearsal dinner) (is|are|'s|will be|now|falls|:|-|,|on|at){1,3})",
+  "(mass (is|on|,){0,2}|(the|our|her|his|their)? (church|memorial|carol|school|dawn|funeral)? (service|vows|mass|blessing|committal|burial|speech day|open day|prize night|concert|conference|exhibition|opening night|high tea|kitchen tea|rehearsal dinner) (is|are|'s|will be|now|falls|:|-|,|on|at){1,3}|(the|their|her|his)? (church|chapel|cathedral|mosque|temple|mandir|gurdwara|synagogue|registry|registry office|crem|crematorium) (is|'s|will be|now|:) (on|at|half|quarter|past|to|<time>|<plain>){0,4})",
 );
 
 /** Whether the message says that its day is an event's. */

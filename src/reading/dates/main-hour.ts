@@ -7,9 +7,23 @@ import type { TimeRead } from './clock-time.ts';
 const itself = /^(service|vows|mass|starts|starting|start|begins|kickoff)$/;
 const isOwn = (text: string | undefined): boolean => text !== undefined && (itself.test(text) || isOccasion(text));
 
+// "20 feb 2pm church 4pm reception", "reception 4pm church 2pm": of hours that each have their word behind or ahead, the rite's is the event's.
+const rite = /^(church|chapel|ceremony|service|vows|mass|nikah|nikkah|registry)$/;
+const others = /^(drinks|dinner|party|tea|barn|hall|hotel|sit)$/;
+const riteOf = (tokens: Reader['tokens'], times: readonly TimeRead[]): TimeRead | undefined => {
+  for (const at of [({ end }: TimeRead): number => end, ({ start }: TimeRead): number => start - 1]) {
+    const words = times.map((time) => tokens[at(time)]?.text ?? '');
+    const rites = times.filter((_, index) => rite.test(words[index] ?? ''));
+    if (rites.length === 1 && words.every((text) => rite.test(text) || isOccasion(text) || others.test(text))) return rites[0];
+  }
+  return undefined;
+};
+
 /** The hour that stands beside a word for the event, where only one does; else the first. */
 export const mainHour = ({ tokens }: Reader, times: readonly TimeRead[]): TimeRead | undefined => {
   if (times.length < 2) return times[0];
+  const ofRite = riteOf(tokens, times);
+  if (ofRite !== undefined) return ofRite;
   const own = times.filter(
     ({ start, end }) =>
       isOwn(tokens[start]?.text) ||

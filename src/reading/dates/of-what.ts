@@ -17,8 +17,13 @@ const isFor = ({ tokens }: Reader, index: number): boolean => {
 };
 
 export const ofWhat = (reader: Reader, read: DateRead): FactOf<'date'>['of'] => {
+  let forIt = false;
   for (let index = read.start - 1, steps = 0; index >= 0 && steps < 3; index--) {
     const text = reader.tokens[index]?.text.replace(/'s$/, '') ?? '';
+    // "collecting fri for a sat wedding": what stands before "for" has a day of its own.
+    forIt ||= text === 'for';
+    if (forIt && (reader.tokens[index]?.means['weekday'] !== undefined || reader.tokens[index]?.number?.form === 'ordinal'))
+      return undefined;
     // "pickup is at 8am on sat"
     if (!between.test(text) && reader.tokens[index]?.number?.form !== 'time') steps += 1;
     if (/^(photos|shoot|photo)$/.test(text)) return 'photos';

@@ -2,18 +2,18 @@
 
 import type { Day } from '../../values/day.ts';
 import { isBareDate } from '../dates/bare-date.ts';
-import { byEvent } from '../dates/by-event.ts';
-import { endOfHours, partOfDay, type TimeRead, timeAt } from '../dates/clock-time.ts';
+import { byEvent, leansOnUnknown } from '../dates/by-event.ts';
+import { endOfHours, isHourOfDay, type TimeRead } from '../dates/clock-time.ts';
 import { dateOutcome } from '../dates/date-facts.ts';
 import { dateAt } from '../dates/date-forms.ts';
 import type { DateRead } from '../dates/date-read.ts';
 import { vetoes } from '../dates/date-words.ts';
-import { dayBefore } from '../dates/day-before.ts';
+import { withDayBefore } from '../dates/day-before.ts';
 import { dayToCome } from '../dates/day-to-come.ts';
 import { dayOfOthers, tellsOwnDay } from '../dates/days-of-others.ts';
 import { handedOverAt, isHandOverHour, isOthersDelivery, namesOccasion } from '../dates/hand-over-hour.ts';
-import { isHandsDay, isHandsHour } from '../dates/hands-there.ts';
-import { timeAhead } from '../dates/hour-ahead.ts';
+import { isHandsDay } from '../dates/hands-there.ts';
+import { hoursNear } from '../dates/hours-near.ts';
 import { isCompound, isLed, namesEvent } from '../dates/leads.ts';
 import { leaningDays } from '../dates/leaning-days.ts';
 import { mainHour } from '../dates/main-hour.ts';
@@ -61,36 +61,19 @@ const vetoed = (reader: Reader, read: DateRead, all: readonly DateRead[]): boole
   for (let index = part.start; index < part.end; index++) {
     const token = reader.tokens[index];
     if (all.some((each) => each.start <= index && index < each.end)) continue; // "the bank holiday weekend"
-    if (token?.kind !== 'word' || !vetoes.has(token.text.replace(/'s$/, '')) || /^(drop|kick)/.test(reader.tokens[index - 1]?.text ?? '')) {
-      if (token?.number?.form === 'duration' && /^(hour|min)$/.test(token.number.unit ?? '')) return true; // "in on monday 25 january 3 hours"
+    // "collection friday 5 march after lunch": a part of the day.
+    const ahead = reader.tokens[index - 1]?.text ?? '';
+    if (/^lunch(time)?$/.test(token?.text ?? '') && /^(after|before|by|around|till|until)$/.test(ahead) && isLed(reader, all)) continue;
+    if (token?.kind !== 'word' || !vetoes.has(token.text.replace(/'s$/, '')) || /^(drop|kick)/.test(ahead)) {
+      // "in on monday 25 january 3 hours"; "1400hrs" is an hour of the day
+      const hours = token?.number?.form === 'duration' && /^(hour|min)$/.test(token.number.unit ?? '');
+      if (hours && !isHourOfDay(token)) return true;
       continue;
     }
     // "just off the phone with the bride": only beside the day is it somebody's day off.
     if (!/^(off|away|open|shut)$/.test(token.text) || (index >= read.start - 3 && index <= read.end + 2)) return true;
   }
   return false;
-};
-
-/** Whether an hour here would stand beside the day: "fri 26 feb, we deliver by 11, ceremony 2". */
-const isBeside = ({ tokens }: Reader, index: number, read: DateRead): boolean => {
-  if (index >= read.end) {
-    const off = index - read.end;
-    return off <= 5 || (off <= 12 && [0, 1, 2].some((by) => /^(ceremony|vows|service|mass)$/.test(tokens[index - by]?.text ?? '')));
-  }
-  const ahead = read.start - index;
-  if (ahead < 1 || ahead > 7) return false;
-  return tokens[index]?.text === 'from' || (ahead <= 6 && partOfDay.at(tokens, index, tokens.length) !== undefined);
-};
-
-const timesNear = (reader: Reader, reads: readonly DateRead[], confident: boolean): readonly TimeRead[] => {
-  const times: TimeRead[] = [];
-  for (let index = 0; index < reader.tokens.length; index++) {
-    if (!reader.free(index) || reads.some((read) => read.start <= index && index < read.end)) continue;
-    const beside = confident && reads.some((read) => isBeside(reader, index, read));
-    const time = timeAt(reader, index, beside) ?? (confident ? timeAhead(reader, index, reads) : undefined);
-    if (time !== undefined && !isHandsHour(reader, time.start, reads)) times.push(time);
-  }
-  return times;
 };
 
 // "22nd" and nothing else.
@@ -123,11 +106,13 @@ const dateReads = (reader: Reader): DateRead[] => {
     .slice(0, most);
 };
 
+const ofAnotherDay = /^(pickup|pick-up|collection|collect|collecting|delivery|deliver|delivering|handover|up|off|over|on|the)$/;
+
 const find = (reader: Reader): Finding[] => {
   const whole = leaningDays(reader, withMoreDays(reader, dateReads(reader)));
-  const said = [...whole, ...dayBefore(reader, whole)].toSorted((a, b) => a.start - b.start);
+  const said = withDayBefore(reader, whole);
   const all = said.some((read) => read.relative !== true) ? said : said.map((read) => byEvent(reader, read));
-  const kept = eventDays(reader, all);
+  const kept = eventDays(reader, all).filter((read) => all.length > 1 || !leansOnUnknown(reader, read));
   const open = kept.filter((read) => !vetoed(reader, read, all));
   const { reads, also } = withPickedDay(reader, open);
   if (reads.length === 0) return [];
@@ -140,7 +125,7 @@ const find = (reader: Reader): Finding[] => {
   const trades = tradeWords(reader) && !working(reader) && !reads.some((read) => namesOnlyWork(reader, read));
   const strong =
     ((isLed(reader, reads) || forDate) && !(working(reader) && !namesEvent(reader))) ||
-    (isBareDate(reader, [...reads, ...also, ...timesNear(reader, [...reads, ...also], true).slice(0, 1)]) && !working(reader)) ||
+    (isBareDate(reader, [...reads, ...also, ...hoursNear(reader, [...reads, ...also], true).slice(0, 1)]) && !working(reader)) ||
     trades;
   const usable = reads.filter((read) => !dayOfWork(reader, read) && (strong || read.relative !== true));
   const day = usable.some((read) => read.relative !== true) ? usable.filter((read) => read.relative !== true) : usable;
@@ -148,13 +133,17 @@ const find = (reader: Reader): Finding[] => {
   const ofOther = (index: number): boolean => {
     const before = all.filter((read) => read.end <= index).at(-1);
     const near = reader.tokens.slice(Math.max(before?.end ?? 0, index - 3), index);
-    // "wedding sat 13 march, pick up friday before at 2"
-    const another = reader.tokens.slice(before?.end ?? index, index).some((token) => token.means['weekday'] !== undefined);
+    // "wedding sat 13 march, pick up friday before at 2", "20 feb pickup 19th 4pm"
+    const between = reader.tokens.slice(before?.end ?? index, index);
+    const another = between.some(
+      ({ means, number }, at) =>
+        means['weekday'] !== undefined || (number?.form === 'ordinal' && ofAnotherDay.test(between[at - 1]?.text ?? '')),
+    );
     return (
       another ||
       all.some((read) => read.start <= index && index < read.end) ||
       (before !== undefined && !open.includes(before)) ||
-      near.some((token) => /^(setup|set|bump|rehearsal)$/.test(token.text))
+      near.some((token) => /^(setup|set|bump|rehearsal|access|load|entry|keys)$/.test(token.text))
     );
   };
   const sure = strong || day.some((read) => read.relative !== true);
@@ -164,7 +153,7 @@ const find = (reader: Reader): Finding[] => {
   const told =
     day.length === 0
       ? []
-      : timesNear(reader, day, sure).filter((time) => !ofOther(time.start) && !ofOther(time.end - 1) && !isOthersDelivery(reader, time));
+      : hoursNear(reader, day, sure).filter((time) => !ofOther(time.start) && !ofOther(time.end - 1) && !isOthersDelivery(reader, time));
   const hoursOf = (read: DateRead): readonly TimeRead[] => told.filter((time) => behind(read, time.start) && behind(read, time.end - 1));
   const apart = told.length > 0 && namesOccasion(reader);
   const handed = (read: DateRead): TimeRead | undefined =>

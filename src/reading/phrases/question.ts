@@ -1,5 +1,6 @@
 // Questions: "when do we start?", "what's left to make", "try 20 to 30". The whole sentence is taken, so that no number in it is ever stored.
 
+import { dateAt } from '../dates/date-forms.ts';
 import { dayToCome } from '../dates/day-to-come.ts';
 import type { Asked } from '../fact.ts';
 import { pattern } from '../pattern.ts';
@@ -10,6 +11,7 @@ import { asksDayOfOccasion } from '../questions/day-of-occasion.ts';
 import { isOpened, looksAsked, openAt } from '../questions/looks-asked.ts';
 import { asksOfCare } from '../questions/of-care.ts';
 import { asksOfFlowers } from '../questions/of-flowers.ts';
+import { asksOfRivals } from '../questions/of-rivals.ts';
 import { priceTried } from '../questions/price-tried.ts';
 import { details } from '../questions/question-details.ts';
 import { questionForms } from '../questions/question-forms.ts';
@@ -110,6 +112,10 @@ const readQuestion = (reader: Reader, whole: Part): Finding => {
     const fields = shaped(reader, from, part.end, short, details(reader, from, part.end));
     return found(reader, whole.start, whole.end, [{ fact: 'question', asks: short, ...defined(fields) } as Unworded]);
   }
+  if (asksOfRivals(reader, from, part.end)) {
+    const { piece, item } = details(reader, from, part.end);
+    return found(reader, whole.start, whole.end, [{ fact: 'question', asks: 'other', ...defined({ piece, item }) } as Unworded]);
+  }
   const plants = asksOfCare(reader, part) || (form?.asks === 'other' && (asksOfFlowers(reader, part) || namesWhere(reader, part)));
   const trade = plants || speaksOfTrade(reader, from, part.end) || (form?.asks === 'whatIf' && pricesSomething(reader, from, part.end));
   const opened = isOpened(reader, part);
@@ -174,16 +180,21 @@ const readApart = (reader: Reader, part: Part, loosely: boolean): Finding | unde
   return { ...read, start: aside < 0 ? part.start : apart.start };
 };
 
-const monthTold = pattern('<month>');
-const tellsMonth = ({ tokens }: Reader, { start, end, asked }: Part): boolean =>
-  !asked && monthTold.in(tokens, start, end) !== undefined && dayToCome(tokens, start, end)?.end === end;
+// A month, or "victoria day long weekend", ahead of when the day itself will be told.
+const tellsSpan = ({ tokens, context }: Reader, { start, end, asked }: Part): boolean => {
+  const later = asked ? undefined : dayToCome(tokens, start, end);
+  if (later?.end !== end) return false;
+  return tokens
+    .slice(start, later.start)
+    .some(({ means }, at) => means['month'] !== undefined || dateAt(tokens, start + at, context)?.why === 'which day');
+};
 
 const find = (reader: Reader): Finding[] => {
   const findings: Finding[] = [];
   for (const part of reader.untouched()) {
     if (findings.length >= 8) break;
     // "early may, not sure which day yet" tells the month.
-    if (tellsMonth(reader, part)) continue;
+    if (tellsSpan(reader, part)) continue;
     const read =
       priceTried(reader, part) ?? readApart(reader, part, false) ?? (looksAsked(reader, part) ? readQuestion(reader, part) : undefined);
     const finding = read?.facts === undefined ? (readApart(reader, part, true) ?? read) : read;

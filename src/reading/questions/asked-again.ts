@@ -37,6 +37,7 @@ export const askedAgain: Forms = [
   [
     'taxStatus',
     [
+      '(say|said|tell|told|agree|agreed|decide|decided|put|noted|note) <any>{0,3} (about|re|regarding|on) (the)? <tax>',
       '(how much|what|which) (of|is|bit|part|rate|the)? <any>{0,4} <tax> (rate|amount|bit|part|percentage)? (on|in|are|is|do) <any>{0,5}',
       '(rate|amount|percentage) of <tax> <any>{0,3}',
       '<tax> (rate|percentage|percent)',

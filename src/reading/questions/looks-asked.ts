@@ -19,7 +19,7 @@ import { headEnd } from './topic-head.ts';
 import { asksForIt } from './where-to.ts';
 
 const anyDue = pattern(
-  '(any|anything) <any>{0,2} (jobs|weddings|events|orders|else|due|left|to make|to do|to go|on the bench|outstanding|still|going out|for <weekday>|on <weekday>|leaving)',
+  '(any|anything) <any>{0,2} (jobs|weddings|events|orders|else|due|left|to make|to do|to go|on the bench|outstanding|still|going out|(for|on) (<weekday>|today|tomorrow|tmrw|tomoz|tmr|2moro|tonight|this week|next week|this weekend|the weekend|next weekend|<plain> <month>|<month> <plain>|the <ordinal>|<slashed>)|leaving)',
 );
 
 /** Where the telling words begin, past what leads in. */
@@ -41,7 +41,7 @@ const inside = [
   '(check|know|tell|confirm|see|ask|sure|wondering) (me|us)? (if|whether) <any>',
   "if <any>{1,8} (whats|what's|what|how) <any>",
   "(whats|what's|what is) (left|my|our|it|the) <any>",
-  "(whats|what's|what is) (that|this|it) (come to|total|make|altogether)",
+  "(whats|what's|what is) (that|this|it) (come to|total|make|altogether|in (<material>)? <piece>)",
   'need to know (what|when|how|if|whether|which|who) <any>',
   '(asked|asks|asking|wants to know|want to know|wonders|wondered|querying) whether <any>',
   '(asked|asks|asking|wonders|wondered) (me|us)? if <any>{1,5} (includes|include|included|has|covers|is|are|was) <any>',
@@ -53,6 +53,7 @@ const inside = [
   '<any> or (not|no) (\\?)?',
   '<any> (is|was) (that|it) (what|right|correct|still|really|too|enough|how|per)',
   "<any> (isn't|isnt|wasn't|wasnt|weren't|werent|aren't|arent|didn't|didnt|hasn't|hasnt) (it|they|we|she|he|that|there)",
+  '(got|have we|we got|there|have i) (anything|owt|much|any (jobs|weddings|events|orders)) (else|more)? (on|for|booked|in|due) <any>',
   'any (hope|way|possibility|chance) (of|to|we|you|that|they|for) <any>',
   'if <any>{1,8} (would|will|can|could|do|does|are|is) (we|i|it|they|that|u|you) <any>',
 ].map((source) => pattern(source));
@@ -76,6 +77,10 @@ const agreed = ({ tokens }: Reader, { start, end }: Part): boolean => {
   if (/^(right|correct)$/.test(last)) return !/^(all|is|was|are|were|not|the|be|been|far|put|got|exactly|quite|it|that|them)$/.test(before);
   return /^(yeah|yea|yh|aye|innit|eh|huh)$/.test(last) && said.at(tokens, start, end) !== undefined;
 };
+// "at 13 each what would we get": a price is tried.
+const tried = pattern(
+  "(so|and|ok|but|,){0,2} (at|with|@) (about|around|only|just|say)? <amount> (<each>|<piece>|<all>|a|an|per|head|piece|,|then|-){0,5} (what|what's|whats|how much|how many) <any>",
+);
 const asksBehind = /^(what|when|who|which)$/;
 const isA = /^(is|are|equals|makes|was|comes to|costs|on|for|by|gets|wears|=)$/;
 
@@ -125,6 +130,7 @@ export const looksAsked = (reader: Reader, told: Part): boolean => {
   )
     return true;
   if (ifAt(reader, part, start)) return true;
+  if (tried.at(reader.tokens, part.start, part.end) !== undefined) return true;
   if (anyIn(inside, reader.tokens, part.start, part.end)) return true;
   const [last, before] = [reader.tokens[part.end - 1]?.text ?? '', reader.tokens[part.end - 2]?.text ?? ''];
   if (/^(possible|poss|doable|feasible|manageable)$/.test(last) && !/^(if|as|asap|where|when|not|is|be|was|all|any|totally)$/.test(before))

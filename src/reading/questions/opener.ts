@@ -32,6 +32,7 @@ const ofThose = pattern(
 const ofAKind = pattern(
   '(do|did|have|had) (the|all|those|these|my|our|any)? (<material>)? (<piece>|<material> ones) (also|ever|usually|always|normally|still|really|all|both)? (fit|need|cost|come|go|require|look|keep|survive|get|include|arrive|been|gone|tend|have to|hold|travel|wilt|want|count)',
 );
+const joins = /^(and|&|n)$/;
 const theOther =
   /^(night|week|weekend|thing|minute|few|mon|tue|tues|wed|thu|thur|thurs|fri|sat|sun|monday|tuesday|wednesday|thursday|friday|saturday|sunday)$/;
 // "say we did 40", "let's say they want 12"
@@ -66,6 +67,13 @@ export const isOpener = (reader: Reader, index: number, part: Part): boolean => 
     /^(tell|remind|show|know|say|check)$/.test(reader.tokens[index + 2]?.text ?? '')
   )
     return index + 3 >= part.end;
+  // "can me and jo get 30 crowns done by 4"
+  if (
+    /^(can|could|will|would|shall)$/.test(token.text) &&
+    /^(me|us)$/.test(next?.text ?? '') &&
+    joins.test(reader.tokens[index + 2]?.text ?? '')
+  )
+    return true;
   if (/^(do|did|have|has|is|are|was|can|could|would|will|should|shall|were|does|am|may)$/.test(token.text)) {
     if (part.asked) return true;
     if (

@@ -23,7 +23,7 @@ export const priceAndTotal: Forms = [
       `(what|how much) <any>{0,3} ${flowers} (cost|going to cost|come to|be|gonna cost|run to|set us back) (me|us)? (<all>|in the end)`,
       "(what|how much|whats|what's) <any>{0,4} (spend|spending|spent|<budget>) (at|from|with|in|on) (the)? (market|wholesaler|wholesalers|wholesale)",
     ],
-    /\bper\b|\beach\b|\ba (bout|buttonhole|corsage|crown|comb|lapel)|how much (ribbon|wire|tape|foliage)\b/,
+    /\bper\b|\beach\b|\ba (bout|buttonhole|corsage|crown|comb|lapel)|how much (ribbon|wire|tape|foliage)\b|\bhow much (?!money|cash|budget|of )([\w']+ ){1,3}(do|should|shall|must|will|would|can|did|have) (i|we|you)\b(?!.*\b(spend|spending|pay|cost)\b)/,
   ],
   [
     'stemBudget',

@@ -11,7 +11,7 @@ const counted = pattern('<plain> (x|nos|no)? (<material>|dried|more|extra)? <pie
 
 // "can 2 of us finish 45 today": how many hands is not what is asked about.
 const handsOf = pattern(
-  '<plain> (more|extra|other)? (<bench>|of you|of them|of us) (make|do|at|on|finish|get|manage|knock|cope|through|done|complete|wire|be (enough|ok|plenty)|enough|by|for <weekday>|on <weekday>)',
+  '<plain> (more|extra|other)? (<bench>|of you|of them|of us) (make|do|at|on|finish|get|have|turn|churn|manage|knock|cope|through|done|complete|wire|be (enough|ok|plenty)|enough|by|for <weekday>|on <weekday>)',
 );
 
 // "50 instead of 40", "50 not 40 lapels": the number behind is the one there is.

@@ -10,7 +10,7 @@ type Fields = Readonly<Record<string, unknown>>;
 
 const stepForm = pattern('(by|in|step|steps|in steps of|steps of|every) (steps of|ones of)? <n:amount>');
 const chargeForm = pattern(
-  '(charge|charged|charging|price|priced|pricing|quote|quoted|sell|sold|ask|asked|each|ea|apiece|dropped|upped|raised|at)',
+  '(charge|charged|charging|price|priced|pricing|quote|quoted|sell|sold|ask|asked|each|ea|apiece|dropped|upped|raised|at|cheap|dear|steep|pricey|expensive|undercharging|overcharging|(too (much|low|high)|fair|reasonable) for (a|an|one|each) <piece>)',
 );
 const bought = pattern('(ordered|bought|order everything|buy everything)');
 const everyEvent = pattern(
@@ -111,7 +111,11 @@ const priceTried = (reader: Reader, start: number, end: number, fields: Details)
 
 // "what if i use 2 roses each", "3 stems of statice": how many go in, not what they cost.
 const stemsForm = pattern('<n:count> (x)? (stems|stem|sprigs|sprig|heads|bits)? (of)? (<word>)? <ingredient>');
+// "can we do 2 stems each instead of 3": of whatever goes in.
+const unnamedStems = pattern('<n:count> (stems|stem|sprigs|heads|bits) (<each>|in <each>|a (piece|bout|crown|corsage))');
 const stemsTried = (reader: Reader, start: number, end: number, fields: Details): Fields | undefined => {
+  const any = fields.item === undefined ? unnamedStems.in(reader.tokens, start, end)?.kept['n']?.number?.amount : undefined;
+  if (any !== undefined) return { ...fields, number: undefined, amount: undefined, stems: Number(any) };
   const many = fields.item === undefined ? undefined : stemsForm.in(reader.tokens, start, end)?.kept['n']?.number?.amount;
   return many === undefined ? undefined : { ...fields, number: undefined, amount: undefined, stems: Number(many) };
 };

@@ -82,6 +82,7 @@ const sources: readonly (readonly [Asked, string, boolean])[] = [
     true,
   ],
   ['eventDate', `${fill} (wedding|event|party|handover|pickup|ceremony)? (date and time|date|when|what day|which day|day) ${fill}`, false],
+  ['eventDate', '(due|needed|wanted|required|for|ready) (for|by)? (when|what day|which day|what date)', true],
   [
     'start',
     `(start day|start date|start when|start by|start|begin when|begin|when start|first day|earliest start|earliest (we|i) can (start|begin|make))`,
@@ -99,6 +100,11 @@ const sources: readonly (readonly [Asked, string, boolean])[] = [
   ],
   ['labourTime', `${fill} (hours|hrs|time needed|how long|bench time|making time|bench hours|minutes|mins) ${fill} ${kind}`, false],
   ['stemOrder', `(how many|total|no of|number of|what)? (stems|bunches|<ingredient>) (needed|to order|to buy|total|to get)?`, false],
+  [
+    'stemOrder',
+    '(total|whole|full)? (stem|stems) (count|numbers|number|qty) (for (it all|the lot|everything|all of (them|it|these)|this|this one|the job))?',
+    true,
+  ],
   ['material', '(all)? <material> (or not|or what|this one|these|for this one|right)?', false],
   ['recipe', `${fill} ${kind} (recipe|make up|stems <each>|ingredients) ${fill} ${kind}`, true],
   ['due', '(due today|due tomorrow|due <weekday>|due|whats due|jobs today|jobs|next job)', false],

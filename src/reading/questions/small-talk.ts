@@ -7,14 +7,21 @@ import { sundryHeads } from '../words/piece-words.ts';
 const talkWords =
   /^(lunch|coffee|tea|needle|keys|key|van|vans|car|park|parking|weather|wifi|password|phone|charger|holiday|weekend|dinner|snips|scissors|glue|gun|bin|bins|door|code|kettle|milk|cake|dog|kids|shop|toilet|loo|heating|invoice|rent|landlord|cooler|fridge|umbrella|birthday|football|game|train|bus|lift|pizza|hoover|broom|apron|address|postcode|lights|alarm|radio|playlist|biscuits|plaster|plasters|takeaway|chips|sandwich|cuppa|pub|beer|light|lamp|toaster|microwave|dentist|doctor|gym|traffic|match|score|podcast|telly|printer|cat|baby|school|wine|breakfast|snow|rain|shift)$/;
 
+const dueThen = pattern(
+  "(what's|whats|what is|what have we|what have we got|what do we have|what's all|anything) (on|due|booked|booked in|going out|to make|to do|leaving|left to do){0,2} (for|at|over|on)? (the|this|next) (weekend)",
+);
+
 export const smallTalk = (reader: Reader, start: number, end: number): boolean => {
   const words = reader.tokens.slice(start, end);
   // "do we have enough gyp in the cooler" is about the gyp.
   const goods = words.some((token) => token.means['ingredient'] !== undefined && token.text !== 'glue');
+  // "whats on for the weekend" asks for what is due.
+  const ofWork = dueThen.in(reader.tokens, start, end) !== undefined;
   // "done since lunch" says when; "what do I invoice them" asks for the total.
   // "what's gotta be out the door sat" asks what is due.
   const aside = (at: number): boolean =>
     (words[at]?.text === 'door' && words[at - 1]?.text === 'the' && words[at - 2]?.text === 'out') ||
+    (words[at]?.text === 'weekend' && ofWork) ||
     (words[at]?.text === 'glue' && goods) ||
     (/^(since|before|after|by|till|until)$/.test(words[at - 1]?.text ?? '') &&
       /^(lunch|breakfast|tea|dinner)$/.test(words[at]?.text ?? '')) ||

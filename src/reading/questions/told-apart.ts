@@ -1,5 +1,6 @@
 // Questions that share most of their words with another and are told from it by one or two: tried before all other forms.
 
+import { countedHands } from './counted-hands.ts';
 import { anything, type Forms } from './question-pattern.ts';
 
 const some = '(flowers|flower|stems|stem|materials|material|ingredients|product|foliage)';
@@ -14,12 +15,19 @@ export const toldApart: Forms = [
       `(what|how much) (can|could|do|should|may|must|shall|will|would|am|are) (we|i) (be|need to|have to|going to|gonna)? (spend|spending|pay|paying|lay out) (on|for|at) (the|our)? (${some}|market|wholesale|wholesaler|wholesalers) <any>{0,2} ${whole}`,
       `(what|how much) (will|would|do|does|are|is|did|should) (the|our|all the)? ${some} <any>{0,2} (cost|come to|set (us|me) back|run (us|me) to|run to|add up to) <any>{0,4}`,
       `(what|how much) (can|could|do|should)? (we|i) (can|could|should|may)? (spend|spending|lay out) ${whole} (on|at|for) (the)? (${some}|market|wholesale|wholesaler|wholesalers)`,
+      "(what|what's|whats) (is|are)? (it|this|that|the job|this one) (costing|gonna cost|going to cost|cost|setting) (us|me|back)? (in|for) (the)? (flowers|stems|materials|foliage)",
       `(total|whole|overall|full) (flower|flowers|stem|stems) (total|spend|cost|bill|money|<budget>)`,
     ],
     /\b(per|each|apiece|a (bout|buttonhole|corsage|crown|comb|lapel)|flower (girl|crown|halo|comb)s?|labou?r)\b/,
   ],
   // What is taken off is no price to try.
-  ['other', ['if (we|i|you|they) (knock|knocked|take|took|shave|shaved|drop|dropped|lop|lopped) <amount> (of|from)? off <any>{0,6}']],
+  [
+    'other',
+    [
+      'if (we|i|you|they) (knock|knocked|take|took|shave|shaved|drop|dropped|lop|lopped) (a|another)? <amount> (of|from)? off <any>{0,6}',
+      '(what|how) (would|does|will|do) (a|another)? <amount> off <any>{0,3} (do|be|look|make|mean|leave|come) <any>{0,3}',
+    ],
+  ],
   [
     'review',
     [
@@ -80,6 +88,7 @@ export const toldApart: Forms = [
     [
       `(is|are|was|were|has|have|did|does|do) (the|our|a)? <ingredient> <any>{0,2} (gone up|go up|went up|going up|dearer|cheaper|still <amount>|<money>|<amount> (a|per|<each>)) <any>{0,5}`,
       `did (we|i|you|they) (pay|get charged|spend) <amount> (for|on) (the|our|a)? <ingredient> <any>{0,4}`,
+      "(what's|whats|what is|what are) (a|the|one|our)? (bunch|bunches|stem|stems|wrap|wraps|box|roll|pack|bag|head) of <ingredient> (now|at|going for|these days|this week|again|at the minute|cost|costing)?",
       `how much (is|are) (a|the|our|those|one)? <ingredient> (now|at the minute|at the moment|these days|this week|going for|<each>|a stem|a bunch|at wholesale|at market)?`,
     ],
     /\b(order|need|left|enough|should|have to|in (a|each|the))\b|per (piece|bout|corsage|crown|comb|lapel)/,
@@ -99,6 +108,8 @@ export const toldApart: Forms = [
     'eventDate',
     [
       '(is|was) (the|it|their|that|this|her){0,2} <any>{0,2} (wedding|ceremony|event|party|gala|pickup|handover|collection|it|do|one) (at|from|for|on) (the)? (<number>|<range>) <any>{0,4}',
+      // "wedding's the 20th right?"
+      "(wedding|event|party|ceremony|pickup|collection|date|wedding's|event's|party's|ceremony's|pickup's|date's) (is|still|on|for|the){0,3} (<weekday>|<ordinal>|<plain> <month>|<month> <plain>|<slashed>) (of)? (<month>)? (,)? (right|yeah|correct|still on|isn't it|isnt it|innit)",
       'how many (days|weeks|sleeps|more days|more sleeps) (have (i|we) got|do (i|we) have|have (i|we)|till|until|til|to go|left|away|before) <any>{0,5}',
       `what time (is|was|does|do) (the|that|this|their|our|her|it) <any>{0,3} (wedding|event|gala|party|ceremony|formal|ball|function|handover|pickup|prom|do)? (on|at|start|begin|again)?`,
       "(when|what day|what date|what time) (are|is|do|does|will|did)? (they|they're|she|she's|he|the client|client|the bride|it|it's) (be|getting|being)? (collecting|collect|collected|picking|picked|pick|coming|come|needing|need|want|wanting|having|take|taking) (them|it|these|everything|up|the flowers|by|for){0,3} <any>{0,2}",
@@ -142,6 +153,9 @@ export const toldApart: Forms = [
     [
       '<amount> (<each>)? (,|-)? (is|be|sound|sounds|seem|seems|look|looks|feel|feels) (a|a bit|way|really|far|much|about|just|any){0,2} (too|ok|okay|fair|right|steep|cheap|dear|much|reasonable|good|low|high|better|mad|silly) <any>{0,4}',
       "(how's|hows|how is|how about) <amount> (<each>)?",
+      '(can|could|would|will|should) (we|i|you|she) (just|still|really)? (get away with|justify) (charging|asking|quoting|a price of)? <amount> (<each>)?',
+      // "what if she wants 6 more bouts"
+      '(what (-)? if|and if|suppose|supposing|say|imagine) (she|he|they|we|i|there|client|bride|couple|the <word>) (<word>)? (want|wants|wanted|need|needs|needed|add|adds|added|ask for|asks for|asked for|has|have|had|are|is|were|order|orders|ordered|go for|goes for) (just|only|about|another)? <count> (more|extra|fewer|less|additional|another) <any>{0,3}',
       // "what would it come to if she had 30 instead of 24"
       '(what|how much) (would|will|does|did|is)? (it|that|the total|the price|they|we|i|she|he|be|come to|cost|make|total|pay|owe|work out at){0,4} if (she|he|they|we|i|it|there|client|bride|couple|the <word>) (<any>){0,2} <plain> (<material>)? (<piece>)? (instead|not|rather than) <any>{0,4}',
     ],
@@ -192,4 +206,5 @@ export const toldApart: Forms = [
       `(time|hours|hrs) (will|would|does|do) (it|they) take <any>{0,6}`,
     ],
   ],
+  ...countedHands,
 ];

@@ -3,7 +3,7 @@
 import { changed, type Token } from './token.ts';
 
 const told =
-  /(^| )(done|made|finished|boxed|completed|wired|broke|broken|snapped|moved to|pushed to|changed to|pushed back|moved back|brought forward|got (thru|through)|(thats|that's|that is) another \d+|another \d+)( |$)|^((so|ok|right|and) )?(we're |were |i'm |im |we are |now )?(up to|now on|now at|on|at) \d+( \w+)?$/;
+  /(^| )(done|made|finished|boxed|completed|wired|broke|broken|snapped|moved to|pushed to|changed to|pushed back|moved back|brought forward|got (thru|through)|(thats|that's|that is) another \d+|another \d+)( |$)|^((so|ok|right|and) )?(we're |were |i'm |im |we are |now )?(up to|now on|now at|on|at) \d+( (?!(each|ea|apiece|per)\b)\w+)?$/;
 const toMake = /(^| )\d+( \w+){0,2} (left|to go|to do)$/;
 const counted = /\d|(^| )(one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|dozen|\w+teen|twenty|thirty|forty|fifty)( |$)/;
 // What may come, or is itself asked, is not told.
