@@ -16,7 +16,7 @@ export const dropAfter: ReadonlySet<string> = new Set(
   stem, stems, are, is, at, @, -, :, now, for, the, (, ), a, an, gone, up, down, went, have, has, only, just, cost, costs, price,
   was, each, per, =, of, from, to, in, its, come, today, going, gonna, about, /, on, by, strands, pcs, rate, rates, will, be, risen, dropped,
   increased, back, still, special, +, selling, they, they're, theyre, working, out, came, this, week, again, bits, stalks, then,
-  too, please, pls, that, x, as, well, go, goes, into, in, instead
+  too, please, pls, same, half, drop, drops, that, x, as, well, go, goes, into, in, instead
 `),
 );
 

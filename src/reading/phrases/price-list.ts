@@ -13,9 +13,11 @@ import { askOpenPrices } from '../goods/price-of-several.ts';
 import { priceSteps } from '../goods/price-steps.ts';
 import { stretches } from '../goods/price-stretches.ts';
 import { readItem } from '../goods/priced-item.ts';
+import { withFlowerBefore, withTaxAhead } from '../goods/said-of-all.ts';
 import { shareTax } from '../goods/several-goods.ts';
 import { soManyFor } from '../goods/so-many-for.ts';
 import { useAhead, useBehind } from '../goods/use-beside-price.ts';
+import { openParts } from '../open-parts.ts';
 import { pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
@@ -63,7 +65,7 @@ const readPart = (reader: Reader, whole: Part): readonly Finding[] => {
   const out = leftOut(reader.tokens, part, facts).filter((index) => use === undefined || index < use.start || index >= use.end);
   const takes = Array.from({ length: part.end - part.start }, (_, at) => part.start + at).filter((index) => !out.includes(index));
   return [
-    { ...rest, facts: [...shareTax(facts), ...used], takes },
+    { ...rest, facts: [...withFlowerBefore(withTaxAhead(reader, part, shareTax(facts))), ...used], takes },
     ...out.map((index) => ({ start: index, end: index + 1, held: true })),
     ...lone,
     ...steps,
@@ -81,8 +83,7 @@ const withUse = (reader: Reader, whole: Part): readonly Finding[] | undefined =>
 };
 
 const find = (reader: Reader): Finding[] => {
-  const apart = reader
-    .untouched()
+  const apart = openParts(reader)
     .slice(0, 200)
     .map((part) => soManyFor(reader, part));
   const findings = [
