@@ -28,9 +28,13 @@ export const thatsThe = pattern(
 export const endsWithPiece = pattern('(-|=|:|,|\\(|\\>|- \\>) (a|an|the|each|per|for|one)? <p:piece> (each|recipe)? (\\))?');
 /** "an extra rose", "1 more rose": beside what is in it, which only the thread knows. */
 export const oneMore = pattern('(extra|more|less|fewer|another) (stem|stems|sprig|sprigs|bit|bits)? (of)? (<material>)? <ingredient>');
+/** "take one rose out of each corsage": less of what is in it, which only the thread knows. */
+export const takenOut = pattern(
+  '(can|could|pls|please|lets|we|you|i|,|ok|and|will|should){0,3} (take|taking|pull|pulling|remove|removing|cut|drop|dropping|whip|lose|leave|knock|pick|pluck|steal) <any>{1,4} (out of|out|off of|off|from|in) (the|all|each|every|a|one|all the|both|my|our|some){0,2} (<piece>|<count>)',
+);
 export const forSome = pattern('for (the|all|all the|every)? <n:count> (<material>)? <p:piece>');
 export const roleHeading = pattern(
-  '(for)? (the)? (<r:role>|<r:owner>) (<piece>|side|side people)? (:|=|-|gets|has|have|get|takes|take|needs|need|uses|use|is|are|with|,)? (:)? (just|only)?',
+  '(for)? (the)? (<r:role>|<r:owner>) (<piece>|side|side people)? (:|=|-|gets|has|have|get|takes|take|needs|need|uses|use|is|are|with|,)? (:)? (just|only)? (x)?',
 );
 export const sameAs = pattern('(the)? <r:role> (is|gets|has)? (the)? same as (the)? <s:role>');
 // "buttonhole recipe 1 rose …", "wrist corsage 4 spray rose 2 stems …": the piece stands before its list without a colon.

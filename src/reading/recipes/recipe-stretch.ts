@@ -27,6 +27,7 @@ import {
   plainHeading,
   roleHeading,
   sameAs,
+  takenOut,
   thatsThe,
   who,
 } from './recipe-headings.ts';
@@ -78,6 +79,7 @@ export const readStretch = (reader: Reader, { start, end }: Stretch, titled = fa
     /^(price|either)$/.test(eachSaid(tokens, start, end) ?? '') ||
     priced(reader, start, end) ||
     oneMore.in(tokens, start, end) !== undefined ||
+    takenOut.at(tokens, start, end) !== undefined ||
     firstIn(headsOfStem, tokens, start, end) !== undefined
   )
     return undefined;
