@@ -6,7 +6,7 @@ import { wordList } from '../words/word-list.ts';
 export const dropBefore: ReadonlySet<string> = new Set(
   wordList(`
   the, a, an, some, our, of, more, -, :, got, x, w, new, extra, about, wee, and, then, also, plus, use, uses, has, have, gets, with,
-  in, is, bit, lil, (, now, fyi, my, this, week, todays, today's, price, prices, cost, for, market, rate, rates, update, pls, note, ok, hi,
+  in, is, bit, lil, (, now, fyi, my, this, week, todays, today's, price, prices, cost, for, market, rate, rates, update, pls, note, ok, hi, sorry, oops, actually, correction, hey, hiya,
   add, do, doing, yep, that's, thats, are, list, foraged, picked, just, only
 `),
 );

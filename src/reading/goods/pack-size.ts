@@ -3,6 +3,7 @@
 import { type Match, type Pattern, pattern } from '../pattern.ts';
 import { firstWhere, isCount, type Token } from '../text/token.ts';
 import { boxedAt } from './boxed.ts';
+import { packCode, stemsShort } from './glued-sizes.ts';
 
 export interface PackSize {
   readonly size?: number;
@@ -57,11 +58,10 @@ const manyRolls = pattern('<m:length> <k:pack> x <q:count>');
 const isPriceBefore = (tokens: readonly Token[], index: number): boolean =>
   tokens[index - 1]?.number?.form === 'money' ||
   (tokens[index - 1]?.means['each'] !== undefined && tokens[index - 2]?.number?.form === 'money'); // "R22 each x 40"
-// "pk100"
-const packCode = ({ means, text }: Token, next: Token | undefined): boolean =>
-  means['pack'] !== undefined && /^(pk|pkt|pack|box|bx|bag)$/.test(text) && next?.number?.form === 'code' && /^\d{1,4}$/.test(next.text);
-const stemsShort = ({ number, text }: Token): boolean =>
-  number?.form === 'ordinal' && /\dst$|\d st$/.test(text) && (!/1$/.test(number.amount) || /11$/.test(number.amount));
+// "statice x3 bunches", "gyp x5 @ £6": how many, not what one holds
+const isSome = (tokens: readonly Token[], { start, end }: Match): boolean =>
+  tokens[start - 1]?.means['ingredient'] !== undefined &&
+  (/^(@|at)$/.test(tokens[end]?.text ?? '') || /^(bunches|wraps|boxes|bundles|rolls|reels|packs|bags)$/.test(tokens[end - 1]?.text ?? ''));
 const inDozens = (token: Token): boolean => token.number?.inDozens === true;
 
 /** What the stretch says about packs, and the tokens that say it. */
@@ -122,8 +122,10 @@ export const findPack = (tokens: readonly Token[], start: number, end: number): 
     if (tokens[match.start]?.number !== undefined && tokens[match.start]?.means !== undefined && n === undefined && m === undefined)
       continue;
     // "gyp £8 x 4": four of them at that price, not a bunch of four.
-    if (tokens[match.start]?.text === 'x' && n !== undefined && isPriceBefore(tokens, match.start)) {
-      if (found.quantity === undefined) found = { ...found, quantity: Number(n.number?.amount) };
+    if (tokens[match.start]?.text === 'x' && n !== undefined && (isPriceBefore(tokens, match.start) || isSome(tokens, match))) {
+      const pack = tokens[match.end - 1]?.means['pack'];
+      if (found.quantity === undefined)
+        found = { ...found, quantity: Number(n.number?.amount), ...(pack === undefined || pack === 'stem' ? {} : { per: pack }) };
       take(match);
       continue;
     }

@@ -13,7 +13,7 @@ export const perPiece = pattern(
 );
 export const perEach = pattern('(<each>|each one|for each)');
 export const heading = pattern(
-  '(<p:piece>|recipe|<r:role>) (recipe|each|for the <event>|for (each|any|one) of (the|my|our|her|their|his) <role>)? (<p:piece>|<r:role>)? ((\\()? (without|no|minus|with no|w / o) (the|any)? <ingredient> (\\))? (:|,)|:|=|-|is made up of|are made up of|is made of|are made of|is made from|are made from|is made with|are made with|consists of|consist of|gets|has|have|is|takes|take|needs|need|uses|use|get|contains|contain|wants|want|will have|to have|are|with|recipe:)',
+  '(<p:piece>|recipe|<r:role>) (recipe|each|for the <event>|for (each|any|one) of (the|my|our|her|their|his) <role>)? (<p:piece>|<r:role>)? ((\\()? (without|no|minus|with no|w / o) (the|any)? <ingredient> (\\))? (:|,)|:|=|-|is made up of|are made up of|is made of|are made of|is made from|are made from|is made with|are made with|consists of|consist of|gets|has|have|is|takes|take|needs|need|uses|use|get|contains|contain|wants|want|will have|to have|are|with|w /|w|recipe:)',
 );
 export const forPiece = pattern('for (the|our)? <p:piece>');
 /** "no gyp in the bouts, just 1 rose 1 fern": names the kind of what is counted out beside it. */
@@ -34,7 +34,7 @@ export const takenOut = pattern(
 );
 export const forSome = pattern('for (the|all|all the|every)? <n:count> (<material>)? <p:piece>');
 export const roleHeading = pattern(
-  '(for)? (the)? (<r:role>|<r:owner>) (<piece>|side|side people)? (:|=|-|gets|has|have|get|takes|take|needs|need|uses|use|is|are|with|,)? (:)? (just|only)? (x)?',
+  '(for)? (the)? (<r:role>|<r:owner>) (<piece>|side|side people)? (:|=|-|gets|has|have|get|takes|take|needs|need|uses|use|is|are|with|,)? (:)? (just|only)?',
 );
 export const sameAs = pattern('(the)? <r:role> (is|gets|has)? (the)? same as (the)? <s:role>');
 // "buttonhole recipe 1 rose …", "wrist corsage 4 spray rose 2 stems …": the piece stands before its list without a colon.
@@ -84,6 +84,8 @@ export const firstWord = (tokens: readonly Token[], start: number, end: number):
   return first;
 };
 
+/** Those who wear pieces, by any of their names. */
+export const people: ReadonlySet<string> = new Set(roles.flatMap(({ one, many }) => [one, many]));
 const roleNamed = new Map(roles.map((role) => [role.one, role]));
 // "dads" are the fathers, "the groom's" the groom, and "grooms is 2 thistles" is his.
 const singular = /^(is|has|gets|needs|takes|wants|contains)$/;

@@ -22,6 +22,7 @@ import {
   namedBefore,
   oneMore,
   ownStart,
+  people,
   perEach,
   perPiece,
   plainHeading,
@@ -154,6 +155,8 @@ export const readStretch = (reader: Reader, { start, end }: Stretch, titled = fa
     if (read === undefined) return undefined;
     lines.push(...read);
   }
+  // "groomsmen x5 1 rose each": those who wear it are no flower.
+  if (lines.some(({ line }) => people.has(line.ingredient))) return undefined;
   if (isOneAmongSeveral(tokens, { start, end }, per, lines)) return undefined;
   // Stems without a name come last.
   lines.sort((a, b) => Number(a.line.ingredient === 'stem') - Number(b.line.ingredient === 'stem'));

@@ -4,7 +4,7 @@ import type { PieceKind } from '../../handbook/pieces.ts';
 import { linesIn } from '../goods/recipe-lines.ts';
 import { firstAt, type Match, pattern } from '../pattern.ts';
 import { type Finding, found, type Reader } from '../phrase.ts';
-import { isCount } from '../text/token.ts';
+import { isCount, type Token } from '../text/token.ts';
 
 // "a bunch of 20 stretches to 8 buttonholes"
 const reaches =
@@ -39,6 +39,12 @@ const sharedForm = pattern(
   `((a|an|<n:count>) (stem|stems|sprig|sprigs|bunch|bunches|head|heads|<ingredient>)|(stem|sprig|head|bunch)) (of)? (<ingredient>)? (sprigs|stems|heads|sprig)? (split|spread|shared)? (between|across|among|amongst|over) (about|all|the|all the)? <m:count> (<material>)? (<p:piece>)`,
 );
 const furtherKind = pattern('(and|&|plus|\\+|n|,) (the)? <count> (<material>)? <piece>');
+// "25m ribbon = 60 corsages", "1m of ribbon does 8 bouts"
+const lengthForm = pattern(
+  `<l:length> (of)? (<word>)? <i:ingredient> ${makes} (about|us|you|all|all the)? <m:count> (<material>)? <p:piece>`,
+);
+const byThePack = ({ means, text }: Token): boolean =>
+  means['pack'] !== undefined && /^(packs?|pks?|packets?|pkts?|box|boxes|bags?|rolls?|reels?|spools?|tins?|tubes?)$/.test(text);
 const closes = /^([,.;)!-]|and|so|if|when|usually|normally|each|i|we|on|max|tops|easy|easily|at)$/;
 const yieldForms = [
   usedOn,
@@ -79,7 +85,10 @@ const batchForms = [
   pattern(
     '(recipe)? for (every|the|all|a|our)? <n:count> (<material>)? <p:piece> (:|-|,|=|<line>|we need|i need|use|we use|you need){1,2}',
   ),
-  pattern('recipe (:|-|\\()? <n:count> (<material>)? <p:piece> (\\))? (:|-|,|=|<line>){1,2}'),
+  pattern(
+    '(to make|to do|for making) (the|all)? <n:count> (<material>)? <p:piece> (:|-|=|<line>|i used|we used|i use|we use|use|i need|we need|you need|need){1,2}',
+  ),
+  pattern('recipe (:|-|x|\\()? <n:count> (<material>)? <p:piece> (\\))? (:|-|,|=|<line>){1,2}'),
   // "recipe does 20 BHs: 20 roses, 40 fern", "this makes 12 bouts: 12 roses", "batch of 10 bouts = 10 thistles"
   pattern(
     '(this|that|the|it|my|our|one|a|full|whole){0,2} (recipe|batch|mix|list|lot|amounts|quantities|quantity|stems|this|that|it) (of|for|(will|should)? (be)? (does|do|makes|make|covers|cover|yields|yield|gives|give|is for|feeds|enough for|is enough for)) (me|us|you|about)? <n:count> (<material>)? <p:piece> (:|-|=|<line>){1,2}',
@@ -89,7 +98,7 @@ const batchForms = [
   ),
 ];
 const ofRecipe = pattern(
-  '(recipe|batch|mix) (only|just)? (does|makes|yields|covers|gives|will do|will make|is enough for) (me|us|you|about)? <count> (<material>)? <piece>',
+  '(recipe|batch|mix) (only|just)? (does|makes|yields|covers|serves|gives|will do|will make|is enough for) (me|us|you|about)? <count> (<material>)? <piece>',
 );
 const batch = (reader: Reader, start: number, end: number): Finding | undefined => {
   const match = firstAt(batchForms, reader.tokens, start, end);
@@ -139,6 +148,17 @@ export const yields = (reader: Reader, start: number, end: number): Finding | un
   // "the recipe does 20 BHs" orders none.
   const reach = ofRecipe.in(reader.tokens, start, end);
   if (reach !== undefined) return { start: reach.start, end: reach.end, held: true };
+  const long = lengthForm.in(reader.tokens, start, end);
+  const [length, made, goods] = [long?.kept['l']?.number, long?.kept['m']?.number, long?.kept['i']?.means['ingredient']];
+  if (long !== undefined && length?.max === undefined && made?.max === undefined && goods !== undefined)
+    return found(reader, long.start, long.end, [
+      {
+        fact: 'recipe',
+        lines: [{ ingredient: goods, length: Number(length?.amount), unit: length?.unit ?? '' }],
+        pieces: Number(made?.amount),
+        ...kindOf(long),
+      },
+    ]);
   for (const form of yieldForms) {
     const match = form.in(reader.tokens, start, end);
     if (match === undefined) continue;
@@ -156,7 +176,10 @@ export const yields = (reader: Reader, start: number, end: number): Finding | un
     const item = reader.tokens.slice(match.start, match.end).find((token) => token.means['ingredient'] !== undefined)?.means['ingredient'];
     const stems = Number(match.kept['n']?.number?.amount ?? '1');
     const pieces = Number(match.kept['m']?.number?.amount);
-    const bunches = reader.tokens.slice(match.start, match.end).some((token) => /^(bunch|bunches)$/.test(token.text));
+    // "1 pack pins does 100 bouts": how many are in it is not said.
+    if (form !== sizedForm && !bunchForms.includes(form) && reader.tokens.slice(match.start, match.end).some(byThePack))
+      return { start: match.start, end: match.end, held: true };
+    const bunches = reader.tokens.slice(match.start, match.end).some((token) => /^(bunch|bunches|wrap|bundle)$/.test(token.text));
     const line = {
       ingredient: item ?? 'stem',
       ...(bunches && form !== sizedForm && !bunchForms.includes(form) ? { length: stems, unit: 'bunch' } : { stems }),
