@@ -21,6 +21,9 @@ const days = (token: Token | undefined): number | undefined => {
   return Number(number.max ?? number.amount) * (number.unit === 'week' ? 7 : 1);
 };
 
+// "gst 5% extra" is no spare.
+const isTax = (token: Token | undefined): boolean => token?.means['taxName'] !== undefined || token?.means['taxWord'] !== undefined;
+
 /** The words are marked as used, so that no name, size or price is read from them. */
 export const itemExtras = (
   tokens: readonly Token[],
@@ -37,7 +40,8 @@ export const itemExtras = (
     const token = tokens[index];
     const next = index + 1 < end ? tokens[index + 1] : undefined;
     const afterNext = index + 2 < end ? tokens[index + 2] : undefined;
-    if (token?.number?.form === 'percent' && spareWord.test(next?.text ?? '')) take(index, index + 2, { spare: token.number.amount });
+    if (token?.number?.form === 'percent' && !isTax(tokens[index - 1]) && spareWord.test(next?.text ?? ''))
+      take(index, index + 2, { spare: token.number.amount });
     else if (next?.number?.form === 'percent' && spareWord.test(token?.text ?? '') && !spareWord.test(afterNext?.text ?? ''))
       take(index, index + 2, { spare: next.number.amount });
     else if (plain(token) !== undefined && next?.text === 'in' && /^(stock|hand)$/.test(afterNext?.text ?? ''))

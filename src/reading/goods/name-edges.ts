@@ -6,7 +6,7 @@ import { wordList } from '../words/word-list.ts';
 export const dropBefore: ReadonlySet<string> = new Set(
   wordList(`
   the, a, an, some, our, of, more, -, :, got, x, w, new, extra, about, wee, and, then, also, plus, use, uses, has, have, gets, with,
-  in, is, bit, lil, (, now, fyi, my, this, week, todays, today's, price, prices, cost, for, market, rate, rates, update, pls, note, ok, hi,
+  in, is, bit, lil, (, now, fyi, my, this, week, todays, today's, price, prices, cost, for, market, rate, rates, update, pls, note, ok, hi, sorry, oops, actually, correction, hey, hiya,
   add, do, doing, yep, that's, thats, are, list, foraged, picked, just, only
 `),
 );
@@ -16,7 +16,7 @@ export const dropAfter: ReadonlySet<string> = new Set(
   stem, stems, are, is, at, @, -, :, now, for, the, (, ), a, an, gone, up, down, went, have, has, only, just, cost, costs, price,
   was, each, per, =, of, from, to, in, its, come, today, going, gonna, about, /, on, by, strands, pcs, rate, rates, will, be, risen, dropped,
   increased, back, still, special, +, selling, they, they're, theyre, working, out, came, this, week, again, bits, stalks, then,
-  too, please, pls, that, x, as, well, go, goes, into, in, instead
+  too, please, pls, same, half, drop, drops, that, x, as, well, go, goes, into, in, instead
 `),
 );
 

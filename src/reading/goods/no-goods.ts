@@ -68,7 +68,7 @@ const someones = new Set([
 const somePieces = pattern('(about|say)? <count> <piece> (<material>)? (,|-|at|@|:|/)');
 // "corsage wristlets, box of 24, $31.20": sold by the box, and no number of them before the name.
 const soldBoxed = pattern(
-  '<piece> <piece> (,|-|:)? (a|per)? <pack> (of|x|/)? <count> (,|-|:|for|at|@)? <p:amount> (<included>|<onTop>|<tax>|plus|\\+|,){0,3}',
+  '<piece> <piece> (,|-|:)? ((a|per)? <pack> (of|x|/)? <count>|<count> (-)? <pack>) (,|-|:|for|at|@)? <p:amount> (<included>|<onTop>|<tax>|plus|\\+|,){0,3}',
 );
 const boxed = ({ tokens }: Reader, start: number, end: number): boolean => {
   const match = soldBoxed.in(tokens, start, end);

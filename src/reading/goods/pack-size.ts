@@ -3,6 +3,7 @@
 import { type Match, type Pattern, pattern } from '../pattern.ts';
 import { firstWhere, isCount, type Token } from '../text/token.ts';
 import { boxedAt } from './boxed.ts';
+import { packCode, stemsShort } from './glued-sizes.ts';
 
 export interface PackSize {
   readonly size?: number;
@@ -31,7 +32,7 @@ const forms: readonly (readonly [ReturnType<typeof pattern>, boolean])[] = (
     ['<n:count> for', false],
     ['<n:count> /', false],
     [`(of|x|\\(|/|pk|per|-) <n:count> (<u:pack>|${counted})? (\\))?`, false],
-    [`<n:count> (stem|stems|pc|pcs|pieces|heads|count|ct|pk|stm|pins|s)`, false],
+    [`<n:count> (stem|stems|pc|pcs|pieces|heads|count|ct|pk|stm|pins|s|nos|blooms)`, false],
     ['<q:count> (x)? <k:pack> (of)?', true],
     ['(per|a|/|/)? <m:weight>', false],
     ['(per|a|/)? <m:length>', false],
@@ -39,12 +40,28 @@ const forms: readonly (readonly [ReturnType<typeof pattern>, boolean])[] = (
   ] as const
 ).map(([source, quantity]) => [pattern(source), quantity]);
 
+const soManyPer = forms[7]?.[0];
+const wasPriced = (tokens: readonly Token[], start: number, end: number): boolean => {
+  const words = tokens.slice(start, end);
+  return (
+    words.some(({ text }) => /^(was|were|now|used|from)$/.test(text)) &&
+    !words.some(({ number, text }) => number?.form === 'money' || /[.,]\d{2}$/.test(text))
+  );
+};
+
 // "per 10 stems": with no bunch or wrap said, the size is in stems.
 const stems = (tokens: readonly Token[], match: Match): boolean =>
   match.kept['k'] === undefined && tokens.slice(match.start, match.end).some((token) => /^(stem|stems)$/.test(token.text));
 
 // "tape 27m roll x 12 $31.20": twelve rolls of 27 m.
 const manyRolls = pattern('<m:length> <k:pack> x <q:count>');
+const isPriceBefore = (tokens: readonly Token[], index: number): boolean =>
+  tokens[index - 1]?.number?.form === 'money' ||
+  (tokens[index - 1]?.means['each'] !== undefined && tokens[index - 2]?.number?.form === 'money'); // "R22 each x 40"
+// "statice x3 bunches", "gyp x5 @ £6": how many, not what one holds
+const isSome = (tokens: readonly Token[], { start, end }: Match): boolean =>
+  tokens[start - 1]?.means['ingredient'] !== undefined &&
+  (/^(@|at)$/.test(tokens[end]?.text ?? '') || /^(bunches|wraps|boxes|bundles|rolls|reels|packs|bags)$/.test(tokens[end - 1]?.text ?? ''));
 const inDozens = (token: Token): boolean => token.number?.inDozens === true;
 
 /** What the stretch says about packs, and the tokens that say it. */
@@ -78,6 +95,8 @@ export const findPack = (tokens: readonly Token[], start: number, end: number): 
     if (match === undefined || overlaps(match, used) || someOfThem(tokens, match) || tokens[match.start - 1]?.text === 'instead') continue;
     const { k, n, m, q } = match.kept;
     if (alone && (n !== undefined || q !== undefined)) continue;
+    // "marigold 60/kg, was 45": what they cost, and how they are sold.
+    if (n !== undefined && form === soManyPer && (k?.means['pack'] === 'kg' || wasPriced(tokens, start, end))) continue;
     if (isQuantity) {
       const many = Number(q?.number?.amount);
       // "pins 200 box": a box of 200, not 200 boxes.
@@ -103,8 +122,10 @@ export const findPack = (tokens: readonly Token[], start: number, end: number): 
     if (tokens[match.start]?.number !== undefined && tokens[match.start]?.means !== undefined && n === undefined && m === undefined)
       continue;
     // "gyp £8 x 4": four of them at that price, not a bunch of four.
-    if (tokens[match.start]?.text === 'x' && n !== undefined && tokens[match.start - 1]?.number?.form === 'money') {
-      if (found.quantity === undefined) found = { ...found, quantity: Number(n.number?.amount) };
+    if (tokens[match.start]?.text === 'x' && n !== undefined && (isPriceBefore(tokens, match.start) || isSome(tokens, match))) {
+      const pack = tokens[match.end - 1]?.means['pack'];
+      if (found.quantity === undefined)
+        found = { ...found, quantity: Number(n.number?.amount), ...(pack === undefined || pack === 'stem' ? {} : { per: pack }) };
       take(match);
       continue;
     }
@@ -121,6 +142,17 @@ export const findPack = (tokens: readonly Token[], start: number, end: number): 
       ...(k === undefined || found.per !== undefined ? {} : { per: k.means['pack'] ?? '' }),
     };
     take(match);
+  }
+  // "10st 8.95": so many stems, where it is no ordinal.
+  const short = found.size === undefined ? firstWhere(tokens, start, end, stemsShort) : -1;
+  if (short >= 0) {
+    found = { ...found, size: Number(tokens[short]?.number?.amount) };
+    used.add(short);
+  }
+  const code = found.size === undefined ? firstWhere(tokens, start, end - 1, (token, index) => packCode(token, tokens[index + 1])) : -1;
+  if (code >= 0) {
+    found = { ...found, size: Number(tokens[code + 1]?.text) };
+    used.add(code + 1);
   }
   const dozen = found.size === undefined ? firstWhere(tokens, start, end, (token, index) => inDozens(token) && !used.has(index)) : -1;
   if (dozen >= 0) {

@@ -12,6 +12,8 @@ const changes = [
   "(was|were) <f:amount> (a|per|/)? (<pack>)? (,|-|but|and){1,2} (is|are|it's|its|they're) (now)? <t:amount>",
   'now <t:amount> (,|-|\\()? (was|used to be|used to cost|old price|old price was|previously|up from|down from|from|not|instead of|were) <f:amount>',
   '<t:amount> ((a|per|/|the) <pack>|<pack>|<each>)? (today|now|this week)? (,|-|\\()? (they|it)? (was|used to be|used to cost|old price|old price was|previously|up from|down from|not|instead of|were) <f:amount>',
+  '<t:money> (from|not|and not) <f:money>',
+  '<t:amount> from <f:amount> (a|per|/) <pack>',
   '<t:amount> now (,|-|\\(){0,2} <f:amount> (before|previously|last (time|week|month))',
   '<r:amount> ((up|down|gone up|now) to|now) <t:amount>',
   '<r:amount> (-|=){0,2} \\> <t:amount>',

@@ -18,7 +18,7 @@ export const priceOfSeveral = (reader: Reader, price: Token, quantity: number | 
   if (quantity === undefined || quantity === 1) return {};
   const { tokens } = reader;
   const at = tokens.indexOf(price);
-  const before = tokens[at - 1]?.text ?? '';
+  const before = tokens[/^(a|an)$/.test(tokens[at - 1]?.text ?? '') ? at - 2 : at - 1]?.text ?? ''; // "for a tenner"
   if (ofOne.at(tokens, at + 1, tokens.length) !== undefined || /^(@|at|each|x)$/.test(before)) return {};
   if (ofAll.at(tokens, at + 1, tokens.length) !== undefined || /^(for|\/|=|total|cost|paid)$/.test(before)) return { forAll: true };
   return { open: reader.words(at, at + 1) };

@@ -6,6 +6,7 @@ import type { Reader } from '../phrase.ts';
 import { taxAt } from '../phrases/tax-basis.ts';
 import type { Stretch } from '../text/message.ts';
 import { isNumber, type NumberRead, type Token } from '../text/token.ts';
+import { fromSeller } from './from-seller.ts';
 import { itemExtras } from './item-extras.ts';
 import { knowsItem } from './item-name.ts';
 import { besideNames } from './name-edges.ts';
@@ -18,7 +19,7 @@ import { sellersVan } from './sellers-van.ts';
 import { namesSaid } from './several-goods.ts';
 import { withoutStemLength } from './stem-length.ts';
 
-const seller = /^(wholesale|wholesaler|wholesalers|supplier|market|auction|they|has|have|got|doing|sells|selling|selling at|charging)$/;
+const sellerWord = /^(wholesale|wholesaler|wholesalers|supplier|market|auction|they|has|have|got|doing|sells|selling|selling at|charging)$/;
 const perStem = pattern('(a|per|/|p) (stem|stm)');
 const dryingForm = pattern('(,)? (takes)? <d:duration> (to dry|drying|dry|drying time)');
 const least = pattern('(,)? (min|minimum|min order|moq|minimum order) (of|order|qty|is)? (of)? <n:count> (<pack>)?');
@@ -37,6 +38,11 @@ const soldTogether = (tokens: readonly Token[], start: number, end: number): num
 // "gone up 2 quid to 12" tells by how much, not what it was.
 const muchLess = (number: NumberRead): boolean => Number(number.amount) * 2.5 < Number(number.max ?? number.amount);
 
+const isPriced = ({ number, text }: Token): boolean => number?.form === 'money' || /^\d+[.,]\d{2}$/.test(text);
+// Whether two prices are said and neither is an old one.
+const pricedTwice = (tokens: readonly Token[]): boolean =>
+  tokens.filter(isPriced).length > 1 && !tokens.some(({ text }) => /^(was|now|from|up|down)$/.test(text));
+
 /** The goods of this stretch at their price; none where it gives none. `common` is what all of a list come in, `upTo` where the next begins. */
 export const readItem = (reader: Reader, { start, end }: Stretch, common: PackSize, upTo: number): readonly Priced[] => {
   const { tokens, context } = reader;
@@ -53,8 +59,11 @@ export const readItem = (reader: Reader, { start, end }: Stretch, common: PackSi
   for (let index = start; index < end; index++) {
     const tax = taxAt(reader, index);
     if (tax === undefined) continue;
-    basis = tax.fact.basis;
-    taxName = tax.fact.name;
+    // "£4.80 ex £5.76 inc", "£3.60 (£3 + vat)": the price read is the first, and so is its tax.
+    if (!pricedTwice(tokens.slice(start, index))) {
+      basis = tax.fact.basis;
+      taxName = tax.fact.name;
+    }
     mark(tax.match);
     index = tax.match.end - 1;
   }
@@ -65,8 +74,14 @@ export const readItem = (reader: Reader, { start, end }: Stretch, common: PackSi
   mark(atLeast);
   const van = sellersVan(tokens, start, end);
   mark(van);
+  const seller = fromSeller(tokens, start, end);
+  mark(seller);
   const packed = pack.per !== undefined || pack.size !== undefined || common.per !== undefined;
-  const rises = byHowMuch(tokens, start, van !== undefined && van.start > start ? van.start : end); // "£1 a stem off the van"
+  const rises = byHowMuch(
+    tokens,
+    start,
+    Math.min(...[van, seller].map((from) => (from !== undefined && from.start > start ? from.start : end))),
+  ); // "£1 a stem off the van"
   if (change === undefined && rises !== undefined && rises.kept['n']?.number?.max === undefined) return [];
   let price: Token | undefined;
   let from: string | undefined;
@@ -74,7 +89,12 @@ export const readItem = (reader: Reader, { start, end }: Stretch, common: PackSi
     price = change.kept['t'];
     const old = change.kept['f'] ?? change.kept['r'];
     // "bunch of 5 now $13": what it holds is no old price.
-    if (old !== undefined && !pack.used.includes(tokens.indexOf(old, start))) from = old.number?.amount;
+    // "up 50c to 6.50" tells by how much too.
+    const byHow =
+      change.kept['r'] !== undefined &&
+      !/^(from|was)$/.test(tokens[tokens.indexOf(change.kept['r'], start) - 1]?.text ?? '') &&
+      Number(change.kept['r'].number?.amount) * 2.5 < Number(price?.number?.amount);
+    if (old !== undefined && !byHow && !pack.used.includes(tokens.indexOf(old, start))) from = old.number?.amount;
     for (const index of change.said) used.add(index);
     // "was 8.80 for 10, now 9.90 for 12": the packs differ.
     const other = (token: Token, at: number): boolean =>
@@ -105,7 +125,7 @@ export const readItem = (reader: Reader, { start, end }: Stretch, common: PackSi
     !used.has(start + at) &&
     token.kind === 'word' &&
     !changeWord.test(token.text) &&
-    !seller.test(token.text) &&
+    !sellerWord.test(token.text) &&
     !besideNames(token) &&
     !(free !== undefined && token.text === 'free') &&
     token.number === undefined

@@ -38,6 +38,9 @@ const fraction = (tokens: readonly Token[], index: number): Quantity | undefined
   const parts = token?.number?.form === 'slashed' ? token.number.parts : undefined;
   if (parts !== undefined) {
     const [over = 0, under = 0, more] = parts;
+    // "3/4 spray roses" are three or four.
+    const next = tokens[index + 1];
+    if (next?.means['ingredient'] !== undefined && /s$/.test(next.text) && next.text !== next.means['ingredient']) return undefined;
     return more === undefined && over > 0 && under > over && under <= 4
       ? { ...share(over, under), next: pastPortion(tokens, index + 1) }
       : undefined;

@@ -10,9 +10,20 @@ interface Pack extends PackSize {
   readonly used: readonly number[];
 }
 
-/** The pack without a size that is no more than the length of a stem. */
+// "wire 24g £4 a reel": how thick it is. Wire is sold in 50 g and more.
+const isGauge = (pack: Pack, tokens: readonly Token[]): boolean =>
+  pack.unit === 'g' &&
+  (pack.size ?? 0) >= 16 &&
+  (pack.size ?? 0) <= 34 &&
+  tokens.some(({ means }) => /wire/.test(means['ingredient'] ?? ''));
+
+/** The pack without a size that is no more than the length of a stem, or the gauge of a wire. */
 export const withoutStemLength = (pack: Pack, tokens: readonly Token[]): Pack => {
-  if (!/^(cm|mm|in)$/.test(pack.unit ?? '') || tokens.some(({ means }) => soldByLength.test(means['ingredient'] ?? ''))) return pack;
+  if (
+    !isGauge(pack, tokens) &&
+    (!/^(cm|mm|in)$/.test(pack.unit ?? '') || tokens.some(({ means }) => soldByLength.test(means['ingredient'] ?? '')))
+  )
+    return pack;
   const { size: _size, unit: _unit, ...unsized } = pack;
   return unsized;
 };

@@ -9,7 +9,9 @@ import { firstWhere, type Token } from '../text/token.ts';
 
 type Use = Stretch & { readonly fact: Unworded };
 
-const inEach = '(on|in|to|for|per)? (each|every|a|the)? (of them|one|<piece:piece>)';
+// "3 of them" counts what was bought.
+const inEach =
+  '((on|in|to|for|per) (each|every|a|the)? (of them|one)|(each|every|a|the) (of them|one)|(on|in|to|for|per)? (each|every|a|the)? <piece:piece>)';
 const eachWay = `(each|${inEach}|per <piece:piece>|on each|in each)`;
 const amount = '(<n:count>|a|<m:length>|<f:word> a stem)';
 const behind = pattern(

@@ -151,6 +151,8 @@ const goodsThen = pattern(
 );
 // "statice 12.50 for a bunch of 10, used to be 11": what they cost, and what they did.
 const wasThen = pattern('<ingredient> <any>{0,6} <amount> <any>{0,6} used to (be|cost) <amount>');
+// "gyp is £6 not £5": put right, and both are prices.
+const putRight = pattern('<ingredient> (is|are)? (now)? <money> ((a|per|/) <pack>)? (,)? not <money>');
 // "ranunculus are two for one til friday": an offer, and no price.
 const offer = pattern(
   '(two for one|2 for 1|three for two|3 for 2|(two|2|three|3) for the price of (one|two|1|2)|buy (one|1|two|2) get (one|1) (free)?)',
@@ -165,6 +167,7 @@ const findGoods = (reader: Reader): Finding[] =>
         return false;
       if (offer.in(reader.tokens, part.start, part.end) !== undefined) return true;
       if (words.some((token) => /^(from|was|now|instead|up|make)$/.test(token.text))) return false;
+      if (putRight.in(reader.tokens, part.start, part.end) !== undefined) return false;
       const then = goodsThen.in(reader.tokens, part.start, part.end);
       if (wasThen.in(reader.tokens, part.start, part.end) !== undefined) return false;
       return then !== undefined && !likeness.test(reader.tokens[then.start - 1]?.text ?? '');

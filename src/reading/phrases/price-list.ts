@@ -13,15 +13,25 @@ import { askOpenPrices } from '../goods/price-of-several.ts';
 import { priceSteps } from '../goods/price-steps.ts';
 import { stretches } from '../goods/price-stretches.ts';
 import { readItem } from '../goods/priced-item.ts';
+import { withFlowerBefore, withTaxAhead } from '../goods/said-of-all.ts';
 import { shareTax } from '../goods/several-goods.ts';
 import { soManyFor } from '../goods/so-many-for.ts';
 import { useAhead, useBehind } from '../goods/use-beside-price.ts';
-import { pattern } from '../pattern.ts';
+import { openParts } from '../open-parts.ts';
+import { type Match, pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader } from '../phrase.ts';
+import { kindOf } from '../recipes/yields.ts';
 import type { Part } from '../text/message.ts';
+import type { Token } from '../text/token.ts';
 
 // "sat feb 20 pins 5p each": the 20th, or twenty of them.
 const dayOrCount = pattern('<month> <n:count> (<unlisted>)? <ingredient>');
+
+// "gyp x2, roses x4, £48 the lot": one price for several goods says what none of them costs.
+const forTheLot = pattern('<money> (for)? (<all>|altogether|all in|all up|total|in total|all told)');
+const severalNamed = (tokens: readonly Token[]): boolean =>
+  new Set(tokens.flatMap(({ means }) => means['ingredient'] ?? [])).size > 1 &&
+  tokens.filter(({ number }) => number?.form === 'money').length === 1;
 
 /** What one part says of goods and their prices; nothing where it is no list of prices. */
 const readPart = (reader: Reader, whole: Part): readonly Finding[] => {
@@ -32,6 +42,8 @@ const readPart = (reader: Reader, whole: Part): readonly Finding[] => {
   if (noGoods(reader, whole, known)) return [];
   // "3 rolls for $10 or $4 each": which of them is not said.
   if (known && tokens.some(({ number }) => number?.form === 'money' && (number.or?.length ?? 0) > 1))
+    return [{ start: whole.start, end: whole.end, held: true }];
+  if (forTheLot.in(reader.tokens, whole.start, whole.end) !== undefined && severalNamed(tokens))
     return [{ start: whole.start, end: whole.end, held: true }];
   if (dayOrCount.in(reader.tokens, whole.start, whole.end) !== undefined) return [{ start: whole.start, end: whole.end, held: true }];
   const step = known ? priceSteps(reader.tokens, whole.start, whole.end) : undefined;
@@ -63,15 +75,36 @@ const readPart = (reader: Reader, whole: Part): readonly Finding[] => {
   const out = leftOut(reader.tokens, part, facts).filter((index) => use === undefined || index < use.start || index >= use.end);
   const takes = Array.from({ length: part.end - part.start }, (_, at) => part.start + at).filter((index) => !out.includes(index));
   return [
-    { ...rest, facts: [...shareTax(facts), ...used], takes },
+    { ...rest, facts: [...withFlowerBefore(withTaxAhead(reader, part, shareTax(facts))), ...used], takes },
     ...out.map((index) => ({ start: index, end: index + 1, held: true })),
     ...lone,
     ...steps,
   ];
 };
 
+// "gyp £6 a bunch, does 20 bouts": what it makes, and no order for twenty.
+const makes = pattern(
+  '(,|-|;|and|which|that|it|so|they|should){0,2} (gets|get|makes|make|does|do|is enough for|enough for|covers|cover|gives|good for|is good for) (me|us|you)? (about|around)? <n:count> (<material>)? <p:piece>',
+);
+const yieldBehind = ({ tokens }: Reader, { start, end }: Part): Match | undefined => {
+  const match = makes.in(tokens, start + 2, end);
+  const before = match === undefined ? [] : tokens.slice(start, match.start);
+  const priced = before.some(({ number }) => number?.form === 'money') && before.some(({ means }) => means['ingredient'] !== undefined);
+  return match?.end === end && priced && !before.some(({ means }) => means['piece'] !== undefined) ? match : undefined;
+};
+
 // "ribbon 4.20 for 10m roll, 20cm each": what it costs, and how much of it goes in.
 const withUse = (reader: Reader, whole: Part): readonly Finding[] | undefined => {
+  const made = yieldBehind(reader, whole);
+  if (made !== undefined) {
+    const goods = readPart(reader, { ...whole, end: made.start });
+    const [only, more] = goods.flatMap(({ facts }) => facts ?? []);
+    const count = made.kept['n']?.number;
+    const bunch = only?.fact === 'pack' && more === undefined && /^(bunch|wrap|bundle)$/.test(only.per ?? '') && count?.max === undefined;
+    if (!bunch) return [...goods, { ...made, held: true }];
+    const lines = [{ ingredient: only.item, length: 1, unit: 'bunch' }];
+    return [...goods, found(reader, made.start, made.end, [{ fact: 'recipe', lines, pieces: Number(count?.amount), ...kindOf(made) }])];
+  }
   const told = useBehind(reader.tokens, whole);
   const priced = told === undefined ? [] : readPart(reader, { ...whole, end: told.start });
   const [only, another] = priced.flatMap(({ facts }) => facts ?? []);
@@ -81,8 +114,7 @@ const withUse = (reader: Reader, whole: Part): readonly Finding[] | undefined =>
 };
 
 const find = (reader: Reader): Finding[] => {
-  const apart = reader
-    .untouched()
+  const apart = openParts(reader)
     .slice(0, 200)
     .map((part) => soManyFor(reader, part));
   const findings = [

@@ -6,6 +6,7 @@ import { eachSaid } from '../goods/each-price.ts';
 import { leavesOut } from '../goods/not-put-in.ts';
 import { quantity } from '../goods/quantity.ts';
 import { linesIn, separates } from '../goods/recipe-lines.ts';
+import { openParts } from '../open-parts.ts';
 import { pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader, type Unworded } from '../phrase.ts';
 import { stepDone } from '../progress/losses.ts';
@@ -65,7 +66,7 @@ const bounded = pattern(
 const find = (reader: Reader): Finding[] => {
   const findings: Finding[] = [];
   const plain: Part[] = [];
-  const parts = joinedLines(reader, reader.untouched().slice(0, 60));
+  const parts = joinedLines(reader, openParts(reader).slice(0, 60));
   for (let at = 0; at < parts.length; at++) {
     const headed = kindOverWearers(reader, parts, at);
     const shares = headed === undefined ? [] : findIn(reader, headed.below);

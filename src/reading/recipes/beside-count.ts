@@ -20,6 +20,8 @@ const ofEach = pattern(
 );
 const saysEach = (token: Token): boolean => token.means['each'] !== undefined || /^(each|every|per)$/.test(token.text);
 const says = /^(:|with|w|w \/|has|have|having|to have|will have|made of|made with|made up of)$/;
+// "all 20 bouts get 1 rose 1 fern"
+const tellsEach = /^(get|gets|getting|take|takes|taking|need|needs|use|uses|using)$/;
 const most = 30; // stems of one kind in a piece
 
 // "2 roses each, £8 each": the flowers end where money begins, or a day.
@@ -42,13 +44,13 @@ const upToEach = ({ tokens }: Reader, { start, end }: Stretch): Stretch => {
   return { start, end };
 };
 
-const read = (reader: Reader, whole: Stretch, piece: Token | undefined, count: number, each = false): Finding | undefined => {
+const read = (reader: Reader, whole: Stretch, piece: Token | undefined, count: number, each = false, told = false): Finding | undefined => {
   const { tokens } = reader;
   const kind = piece?.means['piece'] as PieceKind | undefined;
   const stretch = each || tokens[whole.start - 1]?.means['each'] !== undefined ? whole : upToEach(reader, whole);
   // "20 bouts, 2 roses" may be bought for all of them: it says each, or that they have them and fewer than there are.
   const every = each || tokens.slice(Math.max(0, stretch.start - 1), stretch.end).some(saysEach);
-  if (!every && !says.test(tokens[stretch.start - 1]?.text ?? '')) return undefined;
+  if (!every && !told && !says.test(tokens[stretch.start - 1]?.text ?? '')) return undefined;
   const fact = readStretch(reader, stretch, true)?.fact;
   if (fact?.fact !== 'recipe' || fact.pieces !== undefined || fact.lines.length === 0) return undefined;
   const amounts = fact.lines.every(({ stems, length }) => (stems ?? length) !== undefined);
@@ -70,6 +72,8 @@ export const besideCount = (reader: Reader, part: Stretch): Finding | undefined 
       { start: ahead.end, end: beforeMoney(tokens, { start: ahead.end, end: part.end }) },
       ahead.kept['p'],
       Number(ahead.kept['n']?.number?.amount),
+      each !== undefined,
+      tellsEach.test(tokens[ahead.end - 1]?.text ?? '') && tokens.slice(ahead.start, ahead.end).some(({ text }) => text === 'all'),
     );
   for (let index = part.end - 2; index > part.start && index >= part.end - 6; index--) {
     const tail = behind.at(tokens, index, part.end);

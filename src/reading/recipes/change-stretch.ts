@@ -11,7 +11,7 @@ const tail =
 
 // "correction to the recipe: 3 roses not 2", "change to the bouts: 2 gum not 3"
 export const headedBy = pattern(
-  '(a|quick|small|little|slight|one)? (correction|change|fix|amendment|update|edit|tweak|typo) (to|on|for|in) (the|our|this|my|that)? ((<p:piece>)? recipe|<p:piece>) (:|-|,|,|\\.)',
+  '(<p:piece> recipe (change|tweak|update|correction|fix|edit) (:|-|,)|(a|quick|small|little|slight|one)? (correction|change|fix|amendment|update|edit|tweak|typo) (to|on|for|in) (the|our|this|my|that)? ((<p:piece>)? recipe|<p:piece>) (:|-|,|,|\\.))',
 );
 
 const forAll = pattern(

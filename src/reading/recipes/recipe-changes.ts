@@ -10,10 +10,11 @@ import { headedBy, trimmed } from './change-stretch.ts';
 import { allGoodsNamed, goodsNamed } from './goods-named.ts';
 import { added, addedSoMany, goodsOnly, putIn } from './put-in.ts';
 import { who } from './recipe-headings.ts';
+import { mayBeEither, ofEach, setTo } from './set-to.ts';
 
 type Change = Extract<Unworded, { fact: 'recipe' }>;
 
-const target = pattern('(in|on|from|for|to|into) (the|all the|all|each|every|both|our)? <p:piece>');
+const target = pattern('(in|on|of|from|for|to|into) (the|all the|all|each|every|both|our)? <p:piece>');
 const headPiece = pattern('<p:piece> (:|-|,|-)');
 const ofThese = pattern(
   '(in|on|from|for|to|into|of) (these|them|those|it|this|this one|these ones|any of (them|these|those)) (please|pls)?',
@@ -28,7 +29,7 @@ const subVerb = pattern('(sub|substitute|use|put|using) (in)?');
 const useThen = pattern(
   "(,|and|-|;|then|but){1,2} (just|we'll|well|lets|let's|can we|please)? (use|using|do|put in|put|go with|swap in|sub in|have|try) (some|the|more)?",
 );
-const between = pattern('(for|to|with|by|into) (the|some|a)?');
+const between = pattern('(for|to|with|by|into|w|w /) (the|some|a)?');
 const insteadOf = pattern('(instead of|in place of|rather than|not|to replace|replacing) (the|any)?');
 const makeVerb = pattern('(make|have|do|go|want) (it|that|the|them|those|all the)?');
 const scaleForms = [
@@ -71,7 +72,7 @@ export const recipeChange = (reader: Reader, part: Part): Finding | undefined =>
     start = head.end;
   }
   const change = changeIn(reader, { start, end }) ?? (piece === undefined ? undefined : putIn(reader, { start, end }));
-  if (change === undefined) return undefined;
+  if (change === undefined) return mayBeEither(reader, { start, end }) ? { start: part.start, end: part.end, held: true } : undefined;
   return found(reader, part.start, part.end, [{ ...change, ...(piece === undefined || piece === 'unspecified' ? {} : { piece }) }]);
 };
 
@@ -80,6 +81,7 @@ const changeIn = (reader: Reader, stretch: Stretch): Change | undefined =>
   scaled(reader, stretch) ??
   swapped(reader, stretch) ??
   dropped(reader, stretch) ??
+  setTo(reader, stretch) ??
   another(reader, stretch) ??
   added(reader, stretch);
 
@@ -121,9 +123,14 @@ const scaled = (reader: Reader, { start, end }: Stretch): Change | undefined => 
 const forNow = /^(week|weeks|month|season|market|today|tomorrow|wholesaler|supplier|till|until|stock|left)$/;
 const dropped = (reader: Reader, { start, end }: Stretch): Change | undefined => {
   if (reader.tokens.slice(start, end).some((token) => forNow.test(token.text))) return undefined;
+  // "no fern this time just rose and gyp" names what stays in.
+  if (reader.tokens.slice(start + 1, end).some(({ text }) => /^(just|only)$/.test(text))) return undefined;
   const around = dropAround.at(reader.tokens, start, end);
   const verb = around?.end === end ? around : dropVerb.at(reader.tokens, start, end);
   if (verb === undefined) return undefined;
+  // "take one rose out" leaves the others.
+  if (verb === around && reader.tokens.slice(start, end).some(({ number, text }) => number !== undefined || /^(an?|one|some)$/.test(text)))
+    return undefined;
   const drops = verb === around ? allGoodsNamed(reader, start + 1, end - 1) : allGoodsNamed(reader, verb.end, end);
   return drops === undefined ? undefined : { fact: 'recipe', lines: [], drops };
 };
@@ -145,7 +152,8 @@ const swapped = (reader: Reader, { start, end }: Stretch): Change | undefined =>
   const instead = insteadOf.in(reader.tokens, start + 1, end);
   if (instead !== undefined) {
     const from = subVerb.at(reader.tokens, start, end)?.end ?? makeVerb.at(reader.tokens, start, end)?.end ?? start;
-    const given = { start: from, end: instead.start };
+    const comma = reader.tokens[instead.start - 1]?.text === ',' ? 1 : 0; // "3 wax per corsage, not 2"
+    const given = { start: from, end: instead.start - comma };
     const old = { start: instead.end, end };
     const only = reader.tokens[old.start];
     // "gyp is 9 not 8", "statice 4.80 not 5.20": a price as well as any number of stems.
@@ -155,7 +163,11 @@ const swapped = (reader: Reader, { start, end }: Stretch): Change | undefined =>
     if (priced && only?.number !== undefined) return undefined;
     // "2 bunny tails instead of 3": the same, in another number.
     if (old.end - old.start === 1 && only?.number?.form === 'plain') return lineAnew(reader, given);
-    return exchange(reader, old, given);
+    const per = ofEach.in(reader.tokens, given.start, given.end);
+    if (per?.end !== given.end) return exchange(reader, old, given);
+    const piece = per.kept['p']?.means['piece'] as PieceKind | undefined;
+    const change = exchange(reader, old, { start: given.start, end: per.start });
+    return change === undefined || piece === undefined || piece === 'unspecified' ? change : { ...change, piece };
   }
   const out = dropVerb.at(reader.tokens, start, end);
   const then = out === undefined ? undefined : useThen.in(reader.tokens, out.end, end);
@@ -171,7 +183,6 @@ const swapped = (reader: Reader, { start, end }: Stretch): Change | undefined =>
 };
 
 // "2 roses per corsage not 3"
-const ofEach = pattern('(per|a|an|each|for each|in each|on each|in a|on a) <p:piece>');
 const lineAnew = (reader: Reader, { start, end }: Stretch): Change | undefined => {
   const per = ofEach.in(reader.tokens, start, end);
   const piece = per?.end === end ? (per.kept['p']?.means['piece'] as PieceKind) : undefined;

@@ -13,7 +13,7 @@ export const perPiece = pattern(
 );
 export const perEach = pattern('(<each>|each one|for each)');
 export const heading = pattern(
-  '(<p:piece>|recipe|<r:role>) (recipe|each|for the <event>|for (each|any|one) of (the|my|our|her|their|his) <role>)? (<p:piece>|<r:role>)? ((\\()? (without|no|minus|with no|w / o) (the|any)? <ingredient> (\\))? (:|,)|:|=|-|is made up of|are made up of|is made of|are made of|is made from|are made from|is made with|are made with|consists of|consist of|gets|has|have|is|takes|take|needs|need|uses|use|get|contains|contain|wants|want|will have|to have|are|with|recipe:)',
+  '(<p:piece>|recipe|<r:role>) (recipe|each|for the <event>|for (each|any|one) of (the|my|our|her|their|his) <role>)? (<p:piece>|<r:role>)? ((\\()? (without|no|minus|with no|w / o) (the|any)? <ingredient> (\\))? (:|,)|:|=|-|is made up of|are made up of|is made of|are made of|is made from|are made from|is made with|are made with|consists of|consist of|gets|has|have|is|takes|take|needs|need|uses|use|get|contains|contain|wants|want|will have|to have|are|with|w /|w|recipe:)',
 );
 export const forPiece = pattern('for (the|our)? <p:piece>');
 /** "no gyp in the bouts, just 1 rose 1 fern": names the kind of what is counted out beside it. */
@@ -28,6 +28,10 @@ export const thatsThe = pattern(
 export const endsWithPiece = pattern('(-|=|:|,|\\(|\\>|- \\>) (a|an|the|each|per|for|one)? <p:piece> (each|recipe)? (\\))?');
 /** "an extra rose", "1 more rose": beside what is in it, which only the thread knows. */
 export const oneMore = pattern('(extra|more|less|fewer|another) (stem|stems|sprig|sprigs|bit|bits)? (of)? (<material>)? <ingredient>');
+/** "take one rose out of each corsage": less of what is in it, which only the thread knows. */
+export const takenOut = pattern(
+  '(can|could|pls|please|lets|we|you|i|,|ok|and|will|should){0,3} (take|taking|pull|pulling|remove|removing|cut|drop|dropping|whip|lose|leave|knock|pick|pluck|steal) <any>{1,4} (out of|out|off of|off|from|in) (the|all|each|every|a|one|all the|both|my|our|some){0,2} (<piece>|<count>)',
+);
 export const forSome = pattern('for (the|all|all the|every)? <n:count> (<material>)? <p:piece>');
 export const roleHeading = pattern(
   '(for)? (the)? (<r:role>|<r:owner>) (<piece>|side|side people)? (:|=|-|gets|has|have|get|takes|take|needs|need|uses|use|is|are|with|,)? (:)? (just|only)?',
@@ -80,6 +84,8 @@ export const firstWord = (tokens: readonly Token[], start: number, end: number):
   return first;
 };
 
+/** Those who wear pieces, by any of their names. */
+export const people: ReadonlySet<string> = new Set(roles.flatMap(({ one, many }) => [one, many]));
 const roleNamed = new Map(roles.map((role) => [role.one, role]));
 // "dads" are the fathers, "the groom's" the groom, and "grooms is 2 thistles" is his.
 const singular = /^(is|has|gets|needs|takes|wants|contains)$/;

@@ -22,11 +22,13 @@ import {
   namedBefore,
   oneMore,
   ownStart,
+  people,
   perEach,
   perPiece,
   plainHeading,
   roleHeading,
   sameAs,
+  takenOut,
   thatsThe,
   who,
 } from './recipe-headings.ts';
@@ -78,6 +80,7 @@ export const readStretch = (reader: Reader, { start, end }: Stretch, titled = fa
     /^(price|either)$/.test(eachSaid(tokens, start, end) ?? '') ||
     priced(reader, start, end) ||
     oneMore.in(tokens, start, end) !== undefined ||
+    takenOut.at(tokens, start, end) !== undefined ||
     firstIn(headsOfStem, tokens, start, end) !== undefined
   )
     return undefined;
@@ -152,6 +155,8 @@ export const readStretch = (reader: Reader, { start, end }: Stretch, titled = fa
     if (read === undefined) return undefined;
     lines.push(...read);
   }
+  // "groomsmen x5 1 rose each": those who wear it are no flower.
+  if (lines.some(({ line }) => people.has(line.ingredient))) return undefined;
   if (isOneAmongSeveral(tokens, { start, end }, per, lines)) return undefined;
   // Stems without a name come last.
   lines.sort((a, b) => Number(a.line.ingredient === 'stem') - Number(b.line.ingredient === 'stem'));

@@ -12,11 +12,12 @@ const kind = pattern(
 );
 const into = pattern('(per|in|into|for|on|to|each for|in to)? (a|an|the|our|each|every|one)? <p:piece> (each)?');
 const opening = pattern('(the|our)? <f:ingredient> (:|-|,|=)');
+const openingLong = pattern('(the|our)? <f:ingredient> (:|-|,|=)? <length>'); // "ribbon 30cm corsages, 10cm bouts"
 const telling = /^(has|have|gets?|needs?|takes?|uses?|per|in|into|for|on|is|are)$/;
 
 interface Share {
   readonly piece: PieceKind;
-  readonly amount: Quantity & { readonly stems: number };
+  readonly amount: Quantity;
   readonly flower: string | undefined; // where it is named here
   readonly told: boolean; // "need", "per": what goes in, not how many are ordered
   readonly many: boolean; // "corsages 4"
@@ -27,7 +28,7 @@ const shareAt = (reader: Reader, start: number, end: number): Share | undefined 
   const { tokens } = reader;
   const head = kind.at(tokens, start, end);
   const amount = quantity(tokens, head?.end ?? start);
-  if (amount?.stems === undefined || amount.makes !== undefined) return undefined;
+  if (amount === undefined || (amount.stems ?? amount.length) === undefined || amount.makes !== undefined) return undefined;
   const said = amount.next < end ? tokens[amount.next] : undefined;
   const flower = /^stems?$/.test(said?.text ?? '') ? 'stem' : said?.means['ingredient'];
   const behind = flower === undefined ? amount.next : amount.next + 1;
@@ -36,11 +37,12 @@ const shareAt = (reader: Reader, start: number, end: number): Share | undefined 
   const named = piece?.means['piece'] as PieceKind | undefined;
   if (match === undefined || named === undefined || named === 'unspecified') return undefined;
   const told = tokens.slice(match.start, match.end).some((token) => telling.test(token.text));
-  if (head === undefined && !told && !/^(a|an|each|every)$/.test(tokens[match.start]?.text ?? '')) return undefined;
+  if (head === undefined && !told && amount.length === undefined && !/^(a|an|each|every)$/.test(tokens[match.start]?.text ?? ''))
+    return undefined;
   const each = head !== undefined && behind < end && tokens[behind]?.means['each'] !== undefined ? 1 : 0;
   return {
     piece: named,
-    amount: { ...amount, stems: amount.stems },
+    amount,
     flower,
     told,
     many: /s$/.test(piece?.text ?? ''),
@@ -53,22 +55,32 @@ export const stemsByPiece = (reader: Reader, part: Part): Finding | undefined =>
   const facts: Unworded[] = [];
   const kinds = new Set<PieceKind>();
   const open = opening.at(reader.tokens, part.start, part.end);
-  let flower = open?.kept['f']?.means['ingredient'];
+  const long = openingLong.at(reader.tokens, part.start, part.end);
+  let flower = (open ?? long)?.kept['f']?.means['ingredient'];
   let most: number | undefined;
   let told = false;
-  let index = open?.end ?? part.start;
+  let measured: boolean | undefined;
+  let index = open?.end ?? (long === undefined ? part.start : long.end - 1);
   while (index < part.end) {
     const share = shareAt(reader, index, part.end);
     if (share === undefined || kinds.has(share.piece)) return undefined;
     told ||= share.told;
     // "crowns 12 roses, corsages 4" goes on with roses; "roses: crowns 12" may be an order.
-    const goesOn = open === undefined && most !== undefined && share.amount.stems <= most;
-    if (share.flower === undefined && !told && share.many && !goesOn) return undefined;
+    const { stems, length, unit } = share.amount;
+    // "8 in of wire per bout, 2 per corsage": two of what is not said.
+    if ((length === undefined) !== (measured ?? length === undefined)) return undefined;
+    measured = length === undefined;
+    const goesOn = open === undefined && most !== undefined && (stems ?? most + 1) <= most;
+    if (share.flower === undefined && stems !== undefined && !told && share.many && !goesOn) return undefined;
     flower = share.flower ?? flower;
     if (flower === undefined) return undefined;
-    most ??= share.amount.stems;
+    most ??= stems;
     kinds.add(share.piece);
-    facts.push({ fact: 'recipe', lines: [{ ingredient: flower, stems: share.amount.stems }], piece: share.piece });
+    facts.push({
+      fact: 'recipe',
+      lines: [{ ingredient: flower, ...(stems === undefined ? { length: length ?? 0, unit: unit ?? '' } : { stems }) }],
+      piece: share.piece,
+    });
     index = share.next;
     if (index < part.end) {
       const next = joint.at(reader.tokens, index, part.end);

@@ -4,7 +4,7 @@ import type { PieceKind } from '../../handbook/pieces.ts';
 import { linesIn } from '../goods/recipe-lines.ts';
 import { firstAt, type Match, pattern } from '../pattern.ts';
 import { type Finding, found, type Reader } from '../phrase.ts';
-import { isCount } from '../text/token.ts';
+import { isCount, type Token } from '../text/token.ts';
 
 // "a bunch of 20 stretches to 8 buttonholes"
 const reaches =
@@ -34,17 +34,29 @@ const usedOn = pattern(
 );
 // "5 bouts off a single spray rose": where the name ends what is said.
 const ofOneFlower = pattern('<m:count> (<p:piece>) (from|out of|off|outta) (each|every|a|one) (single|whole)? <ingredient>');
+// "60 gyp sprigs between 20 bouts"; between two kinds nobody knows how.
+const sharedForm = pattern(
+  `((a|an|<n:count>) (stem|stems|sprig|sprigs|bunch|bunches|head|heads|<ingredient>)|(stem|sprig|head|bunch)) (of)? (<ingredient>)? (sprigs|stems|heads|sprig)? (split|spread|shared)? (between|across|among|amongst|over) (about|all|the|all the)? <m:count> (<material>)? (<p:piece>)`,
+);
+const furtherKind = pattern('(and|&|plus|\\+|n|,) (the)? <count> (<material>)? <piece>');
+// "25m ribbon = 60 corsages", "1m of ribbon does 8 bouts"
+const lengthForm = pattern(
+  `<l:length> (of)? (<word>)? <i:ingredient> ${makes} (about|us|you|all|all the)? <m:count> (<material>)? <p:piece>`,
+);
+const byThePack = ({ means, text }: Token): boolean =>
+  means['pack'] !== undefined && /^(packs?|pks?|packets?|pkts?|box|boxes|bags?|rolls?|reels?|spools?|tins?|tubes?)$/.test(text);
 const closes = /^([,.;)!-]|and|so|if|when|usually|normally|each|i|we|on|max|tops|easy|easily|at)$/;
 const yieldForms = [
   usedOn,
   sizedForm,
   ...bunchForms,
   pattern(
-    `<n:amount> (<any>)? (stem|stems|<ingredient>|bunch|bunches) (of)? (<ingredient>)? (<word>)? (make|makes|made|does|do|will do|will make|is|are|=|gives|give|for|for every|to every|gets|get|covers|cover|yields|yield|enough for|gives us|gives me|makes me|does me|does us|gets me|gets us|gets you|gives you|gets ya|makes us|per|into|goes into|${reaches}) (about|us)? <m:count> (<p:piece>)`,
+    `<n:amount> (<any>)? (stem|stems|<ingredient>|bunch|bunches) (of)? (<ingredient>)? (<word>)? (make|makes|made|does|do|will do|will make|is|are|=|gives|give|for|for every|to every|gets|get|covers|cover|yields|yield|enough for|gives us|gives me|makes me|does me|does us|gets me|gets us|gets you|gives you|gets ya|makes us|per|into|goes into|${reaches}) (about|us|all|the|all the)? <m:count> (<p:piece>)`,
   ),
   pattern(
     `(a|one|each|per|every) (bunch|bunches|wrap|bundle) (of)? <ingredient> (only|just)? (makes|make|does|do|gives|gets|covers|yields|will do|will make|is enough for|${reaches}) (me|us|you)? (about|around)? <m:count> (<p:piece>)`,
   ),
+  sharedForm,
   pattern(
     '<m:count> (<p:piece>) (come|comes|coming|made|cut)? (from|out of|per|to|off|outta|for) (each|every|a|one|the)? (single|whole)? (<n:amount>)? (<ingredient>)? (stem|stems) (of)? (<ingredient>)?',
   ),
@@ -73,11 +85,21 @@ const batchForms = [
   pattern(
     '(recipe)? for (every|the|all|a|our)? <n:count> (<material>)? <p:piece> (:|-|,|=|<line>|we need|i need|use|we use|you need){1,2}',
   ),
-  pattern('recipe (:|-)? <n:count> (<material>)? <p:piece> (:|-|,|=|<line>){1,2}'),
+  pattern(
+    '(to make|to do|for making) (the|all)? <n:count> (<material>)? <p:piece> (:|-|=|<line>|i used|we used|i use|we use|use|i need|we need|you need|need){1,2}',
+  ),
+  pattern('recipe (:|-|x|\\()? <n:count> (<material>)? <p:piece> (\\))? (:|-|,|=|<line>){1,2}'),
+  // "recipe does 20 BHs: 20 roses, 40 fern", "this makes 12 bouts: 12 roses", "batch of 10 bouts = 10 thistles"
+  pattern(
+    '(this|that|the|it|my|our|one|a|full|whole){0,2} (recipe|batch|mix|list|lot|amounts|quantities|quantity|stems|this|that|it) (of|for|(will|should)? (be)? (does|do|makes|make|covers|cover|yields|yield|gives|give|is for|feeds|enough for|is enough for)) (me|us|you|about)? <n:count> (<material>)? <p:piece> (:|-|=|<line>){1,2}',
+  ),
   pattern(
     "(recipe|we use|we need|use)? (per|every|for each|in every|to every) <n:count> (<material>)? <p:piece> (recipe)? (:|-|,|=|<line>|we use|we need|i use|i need|we do|need|needs|take|takes|use|uses|get|gets|it's|its|you need|you want|allow){0,3}",
   ),
 ];
+const ofRecipe = pattern(
+  '(recipe|batch|mix) (only|just)? (does|makes|yields|covers|serves|gives|will do|will make|is enough for) (me|us|you|about)? <count> (<material>)? <piece>',
+);
 const batch = (reader: Reader, start: number, end: number): Finding | undefined => {
   const match = firstAt(batchForms, reader.tokens, start, end);
   const pieces = Number(match?.kept['n']?.number?.amount);
@@ -123,9 +145,25 @@ export const kindOf = (match: Match | undefined): { piece?: PieceKind } => {
 export const yields = (reader: Reader, start: number, end: number): Finding | undefined => {
   const all = batch(reader, start, end) ?? batchAfter(reader, start, end);
   if (all !== undefined) return all;
+  // "the recipe does 20 BHs" orders none.
+  const reach = ofRecipe.in(reader.tokens, start, end);
+  if (reach !== undefined) return { start: reach.start, end: reach.end, held: true };
+  const long = lengthForm.in(reader.tokens, start, end);
+  const [length, made, goods] = [long?.kept['l']?.number, long?.kept['m']?.number, long?.kept['i']?.means['ingredient']];
+  if (long !== undefined && length?.max === undefined && made?.max === undefined && goods !== undefined)
+    return found(reader, long.start, long.end, [
+      {
+        fact: 'recipe',
+        lines: [{ ingredient: goods, length: Number(length?.amount), unit: length?.unit ?? '' }],
+        pieces: Number(made?.amount),
+        ...kindOf(long),
+      },
+    ]);
   for (const form of yieldForms) {
     const match = form.in(reader.tokens, start, end);
     if (match === undefined) continue;
+    const further = form === sharedForm ? furtherKind.at(reader.tokens, match.end, end) : undefined;
+    if (further !== undefined) return { start: match.start, end: further.end, held: true };
     // "1 stem does 3-4 bouts": how many is not said.
     if (match.kept['m']?.number?.max !== undefined || match.kept['n']?.number?.max !== undefined)
       return { start: match.start, end: match.end, held: true };
@@ -138,7 +176,10 @@ export const yields = (reader: Reader, start: number, end: number): Finding | un
     const item = reader.tokens.slice(match.start, match.end).find((token) => token.means['ingredient'] !== undefined)?.means['ingredient'];
     const stems = Number(match.kept['n']?.number?.amount ?? '1');
     const pieces = Number(match.kept['m']?.number?.amount);
-    const bunches = reader.tokens.slice(match.start, match.end).some((token) => /^(bunch|bunches)$/.test(token.text));
+    // "1 pack pins does 100 bouts": how many are in it is not said.
+    if (form !== sizedForm && !bunchForms.includes(form) && reader.tokens.slice(match.start, match.end).some(byThePack))
+      return { start: match.start, end: match.end, held: true };
+    const bunches = reader.tokens.slice(match.start, match.end).some((token) => /^(bunch|bunches|wrap|bundle)$/.test(token.text));
     const line = {
       ingredient: item ?? 'stem',
       ...(bunches && form !== sizedForm && !bunchForms.includes(form) ? { length: stems, unit: 'bunch' } : { stems }),

@@ -13,7 +13,7 @@ const goods: ReadonlyMap<string, string> = new Map([
   ['baskets', 'basket'],
 ]);
 const priced = formOf(
-  "<any> ((and|&|\\+|n) (the|gift|paper|kraft)? <pack>)? (are|is|now|at|@|:|-|cost|costs|have|has|just|gone|went|go|going|up|down|dearer|cheaper|to|from|<upTo>|'re){0,5} <amount> (to <amount>)? (<each>)",
+  "<any> ((and|&|\\+|n) (the|gift|paper|kraft)? <pack>)? (are|is|now|at|@|:|-|cost|costs|have|has|just|gone|went|go|going|up|down|dearer|cheaper|to|from|<upTo>|'re){0,5} (<plain> (pk|pack|pcs|ct)|(pk|pack|pkt) (of)? <plain>)? <amount> (to <amount>)? (<each>)",
 );
 const joins = /^(,|;|and|&|\+|the|those|our|also|plus|new|-|:)$/;
 const small = /^(in|of|by|per|x|from|with|for|at|some|how|many|two|few|need|needs|got|have|want|order|buy)$/;
@@ -26,8 +26,8 @@ const opens = (tokens: readonly Token[], index: number): boolean => {
   return ahead?.number === undefined || !tokens.slice(0, index).some(({ means }) => means['ingredient'] !== undefined);
 };
 
-// "organza bags 50 for R120": what the bags are made of, and no organza by the bag.
-const cloth = /^(organza|tulle|kraft|paper|hessian|jute|muslin|velvet|burlap|cotton|lace)$/;
+// "organza bags 50 for R120": what the bags are made of or meant for, and no organza by the bag.
+const cloth = /^(organza|tulle|kraft|paper|hessian|jute|muslin|velvet|burlap|cotton|lace|corsage|buttonhole|boutonniere|boutonnière)$/;
 const bought = formOf(
   '<any> (are|is|now|at|@|:|-|x|cost|just|from|,|pack of){0,2} (<plain> (pack|pk|pcs|pieces)? (for|at|@|:|=|-|,)? <money>|<money> (<each>|(for|per|\\/) (a|pack of|bag of)? <plain>))',
 );

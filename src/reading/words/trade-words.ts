@@ -37,7 +37,7 @@ export const ingredients: Readonly<Record<string, readonly string[]>> = {
   helichrysum: ['helichrysum', 'helicrysum', 'helichrisum'],
   cymbidium: ['cymbidium', 'cymbid'],
   phalaenopsis: ['phalaenopsis', 'phalaenopsis orchid', 'phal'],
-  gerbera: ['gerbera', 'gerbra', 'gerber daisy', 'gerbera daisy'],
+  gerbera: ['gerbera', 'gerbs', 'gerb', 'gerbra', 'gerber daisy', 'gerbera daisy'],
   "lamb's ear": ["lamb's ear", 'lambs ear'],
   'rose hip': ['rose hip'],
   'gum nut': ['gum nut'],
