@@ -4,6 +4,8 @@ import type { PieceKind } from '../../handbook/pieces.ts';
 import { pattern } from '../pattern.ts';
 import { everything, type Reader } from '../phrase.ts';
 import type { Token } from '../text/token.ts';
+import { asMany } from './as-many.ts';
+import { bySide } from './by-side.ts';
 import { oneForEach } from './each-wearer.ts';
 import { forOne, oneInList } from './lone-pieces.ts';
 import type { Mention } from './mention.ts';
@@ -68,6 +70,20 @@ export const findMentions = (reader: Reader, within = everything(reader)): Menti
       mentions.push(own.mention);
       usedTo = own.end + 1;
       index = own.end;
+      continue;
+    }
+    const sides = index < usedTo ? undefined : bySide(reader, index);
+    if (sides !== undefined) {
+      mentions.push(...sides.lines);
+      usedTo = sides.end;
+      index = usedTo - 1;
+      continue;
+    }
+    const alike = index < usedTo ? undefined : asMany(reader, before, index);
+    if (alike !== undefined) {
+      mentions.push(alike);
+      usedTo = alike.end;
+      index = usedTo - 1;
       continue;
     }
     const split = otherMaterial(reader, before, index);

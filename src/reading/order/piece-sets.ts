@@ -11,7 +11,7 @@ import { currencyFields } from './read-order.ts';
 const price = (name: string): string => `((\\( (at|@)?|at|@|is|are|:|-|=)? <${name}:amount> (<each>)? (\\))?)?`;
 const setsOf = (first: string, second: string) =>
   pattern(
-    `<n:count> (matching|of the|x|<unlisted>){0,2} (set|sets) (for (the|a|our)? (<unlisted>|<other>){1,3})? (of|,|:|-|\\(|=|with|each){0,2} (a|one)? <a:piece> ${first} (and|,|&|\\+|/|plus|with|n){1,2} (a|one)? <b:piece> ${second} (\\))?`,
+    `<n:count> (matching|of the|x|<unlisted>){0,2} (set|sets) (for (the|a|our)? (<unlisted>|<other>){1,3})? (of|,|:|-|\\(|=|with|each){0,2} (a|one|1)? (x)? <a:piece> ${first} (and|,|&|\\+|/|plus|with|n){1,2} (a|one|1)? (x)? <b:piece> ${second} (\\))?`,
   );
 const sets = setsOf(price('ap'), price('bp'));
 // "6 sets of bout + corsage at $48 a set": the price is the set's, and not the second piece's.

@@ -56,13 +56,20 @@ const openers = new Set([...articles, 'score', 'half', 'couple', 'pair', 'baker'
 const mayOpen = (token: Token): boolean => openers.has(token.text) || isDozen(token) || value(token) !== undefined;
 
 // A leading numeral, number word, "a", "half" or "a couple", before dozen or a scale.
+const priced = (before: Token | undefined): boolean => /^(@|at)$/.test(before?.text ?? '') || priceSign.test(before?.text ?? '');
 const inHours = /^(hours?|hrs?)$/;
 const halfOf = /^(1\/2|½)$/; // "1/2 doz corsages"
+const fractions: Readonly<Record<string, string>> = { '1/2': '0.5', '½': '0.5', '1/4': '0.25', '¼': '0.25', '3/4': '0.75', '¾': '0.75' };
+const priceSign = /^[$£€₹¥]$|^(r|rs|zar|inr|eur|gbp|usd|aud|nzd|cad)$/;
 const head = (tokens: readonly Token[], start: number): { amount: Decimal; next: number; worded: boolean; approx: boolean } | undefined => {
   const token = tokens[start];
   if (token === undefined || (token.number === undefined && !mayOpen(token))) return undefined;
   if (token.number !== undefined && halfOf.test(token.text) && isDozen(tokens[start + 1]))
     return { amount: decimal('0.5'), next: start + 1, worded: true, approx: false };
+  const part = fractions[tokens[start + 1]?.text ?? ''];
+  // "2 1/2 doz bouts"; "$24 1/2 doz" is a price, then six.
+  if (part !== undefined && /^[1-9]$/.test(token.text) && isDozen(tokens[start + 2]) && !priced(tokens[start - 1]))
+    return { amount: decimal(token.text).plus(part), next: start + 2, worded: true, approx: false };
   if (token.number?.form === 'plain') {
     // "2 and a half hours"
     const half = andHalf(tokens, start + 1);
@@ -136,7 +143,6 @@ const thousandsBehind = (tokens: readonly Token[], index: number): { amount: Dec
 const ofBudget = (tokens: readonly Token[], start: number): boolean =>
   firstWhere(tokens, start - 6, start, ({ text }) => /^(budget|bugdet|spend|total)$/.test(text)) >= 0;
 
-const priceSign = /^[$£€₹¥]$|^(r|rs|zar|inr|eur|gbp|usd|aud|nzd|cad)$/;
 const join = (tokens: readonly Token[], start: number): (Joined & { worded: boolean }) | undefined => {
   const first = head(tokens, start);
   if (first === undefined) return undefined;
