@@ -77,7 +77,8 @@ const head = (tokens: readonly Token[], start: number): { amount: Decimal; next:
     const ends = next === undefined || next.kind === 'line' || /^(,|;|\.|!|max|tops|only)$/.test(next.text);
     if (
       half > 0 &&
-      (/^(hours?|hrs?|days?|weeks?|dozen|doz)$/.test(next?.text ?? '') || (ends && tokens.some(({ text }) => inHours.test(text))))
+      (/^(hours?|hrs?|days?|weeks?|dozen|doz|quid|pounds?|euros?|dollars?|bucks|rand|rands|rupees)$/.test(next?.text ?? '') ||
+        (ends && tokens.some(({ text }) => inHours.test(text))))
     )
       return { amount: decimal(token.number.amount).plus('0.5'), next: start + 1 + half, worded: true, approx: false };
     if (!isDozen(tokens[start + 1]) && scaleOf(tokens[start + 1]) === undefined) return undefined;
