@@ -4,6 +4,7 @@ import type { PieceKind } from '../../handbook/pieces.ts';
 import type { FactOf } from '../fact.ts';
 import { countsAtFirst } from '../order/at-first.ts';
 import { firstThen } from '../order/first-then.ts';
+import { forCouples } from '../order/for-couples.ts';
 import { kindBehind } from '../order/kind-behind.ts';
 import { piecesOfSets } from '../order/piece-sets.ts';
 import { currencyFields } from '../order/read-order.ts';
@@ -77,6 +78,7 @@ const find = (reader: Reader): Finding[] => {
     sharesBySize(reader) ??
     sharesByPrice(reader) ??
     piecesOfSets(reader) ??
+    forCouples(reader) ??
     countsAtFirst(reader) ??
     kindBehind(reader) ??
     restOfKind(reader);

@@ -53,6 +53,8 @@ const listAt = (reader: Reader, start: number): { entries: PricedEntry[]; end: n
 
 const joinsOthers = ({ tokens, free }: Reader, start: number): boolean => {
   const before = tokens[start - 2];
+  // "4 ushers 2 dads 15 each"
+  if (tokens[start]?.number !== undefined && tokens[start - 1]?.means['role'] !== undefined && free(start - 1)) return true;
   return /^([,&+]|and|plus|n)$/.test(tokens[start - 1]?.text ?? '') && before?.means['role'] !== undefined && free(start - 2);
 };
 

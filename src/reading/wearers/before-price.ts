@@ -6,6 +6,10 @@ import type { Part } from '../text/message.ts';
 import { firstWhere, type Token } from '../text/token.ts';
 import { readWearers } from './read-wearers.ts';
 
+// "2 dads lapels 15 each": fifteen of them would be many for each; "6 ushers each side" counts.
+const leastPrice = 8;
+const pricesEach = (token: Token, next: Token | undefined): boolean =>
+  token.number?.form === 'plain' && Number(token.number.amount) >= leastPrice && next?.text === 'each';
 const speaksOfMoney = (token: Token, next: Token | undefined): boolean =>
   token.number?.form === 'money' ||
   (token.means['each'] !== undefined && token.text !== 'each' && token.text !== 'a piece' && next?.text !== 'side') ||
@@ -27,7 +31,9 @@ export const beforePrice = (reader: Reader, part: Part): Part | undefined => {
   const own = cut < 0 ? part : { ...part, end: cut };
   for (let index = own.start; index < own.end; index++) {
     const token = tokens[index];
-    if (token !== undefined && speaksOfMoney(token, tokens[index + 1])) return undefined;
+    if (token === undefined) continue;
+    const [next, after] = [tokens[index + 1], tokens[index + 2]];
+    if (speaksOfMoney(token, next) || (pricesEach(token, next) && after?.text !== 'side' && index + 1 < own.end)) return undefined;
   }
   if (cut < 0) return own;
   const { entries, clean, unknown } = readWearers(reader, own);
@@ -36,13 +42,14 @@ export const beforePrice = (reader: Reader, part: Part): Part | undefined => {
 const priceTail = pattern(', (at|@)? (<money>|<plain> <each>)');
 // "groom, best man, 4 ushers buttonholes £12 each": right behind the kind they all wear, with nobody named behind it.
 const kindTail = pattern('((-|:|=|at|@){0,2} (<money>|<plain> <each>)|(at|@) <plain> (plus|\\+|<each>|<included>|<onTop>|<tax>))');
+// "lapels lads x4 dads x2 groom x1 15 ea", "buttonholes for groom, best man, 4 ushers £12 each": right behind the last who is named.
+const endsList = (tokens: readonly Token[], index: number): boolean => {
+  const [before, x] = [tokens[index - 1], tokens[index - 2]];
+  if (before?.means['piece'] !== undefined || before?.means['role'] !== undefined) return true;
+  return before?.number?.form === 'plain' && (x?.text === 'x' || x?.means['role'] !== undefined);
+};
 const behindKind = (tokens: readonly Token[], { start, end }: Part): number => {
-  const at = firstWhere(
-    tokens,
-    start + 1,
-    end,
-    (_, index) => tokens[index - 1]?.means['piece'] !== undefined && kindTail.at(tokens, index, end) !== undefined,
-  );
+  const at = firstWhere(tokens, start + 1, end, (_, index) => endsList(tokens, index) && kindTail.at(tokens, index, end) !== undefined);
   const further = firstWhere(tokens, Math.max(at, 0), end, ({ means }) =>
     ['role', 'owner', 'piece'].some((tag) => means[tag] !== undefined),
   );
