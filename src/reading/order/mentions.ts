@@ -21,6 +21,7 @@ import { wantedByBoth, wantedByOne } from './wanted-by-one.ts';
 const inBrackets = pattern('\\( (the|for)? <role> \\)');
 const forRole = pattern('for (the|our|my)? <role>');
 // "lapels for 22 men": as many as there are people to wear them.
+const forTeam = pattern('for (a|the|our|her|his|their)? (team|party|group|class|crew|squad|choir|band) of <n:count>');
 const forSome = pattern('for <n:count> ((,|-|:) (<money>|<plain> <each>|@|at)|(@|at) (<money>|<plain> <each>))');
 const forPeople = pattern(
   'for (the|our|all|all the)? <n:count> (<material>)? (<role>|<bench>|blokes|fellas|fellows|chaps|gents|men|kids|children|couples|family|mates|aunties|uncles|gals|dudes|heads|males|females)',
@@ -127,7 +128,9 @@ export const findMentions = (reader: Reader, within = everything(reader)): Menti
     const role = bracket !== undefined && reader.free(bracket.end - 1) ? bracket : undefined; // "for mothers day" is a day
     const people =
       base.countIndex === undefined && right?.marked !== true
-        ? (forPeople.at(reader.tokens, last + 1, reader.tokens.length) ?? forSome.at(reader.tokens, last + 1, reader.tokens.length))
+        ? (forPeople.at(reader.tokens, last + 1, reader.tokens.length) ??
+          forTeam.at(reader.tokens, last + 1, reader.tokens.length) ??
+          forSome.at(reader.tokens, last + 1, reader.tokens.length))
         : undefined;
     const wearers = people?.kept['n'];
     const end =

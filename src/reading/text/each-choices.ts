@@ -15,7 +15,7 @@ const ofElse = ['material', 'piece', 'taxName', 'taxWord', 'included', 'onTop', 
 // "price it for her at $10 each and at $15 each": to choose from, where one kind alone is named.
 const both = formOf('<a:amount> (<e:each>)? (,|-)? (and|&|n|then) (also|again|then|once)? (at|@)? <b:amount> <f:each>');
 const priced = formOf(
-  '(price|quote|cost|priced|quoted|work|show|try|do|offer|give) (it|them|em|that|this|these|those|her|him|me|the|client|bride|up|out|both|two|ways|prices|options|versions|for|,|:|-|twice|once){0,6} (at|@)?',
+  '(price|quote|cost|priced|quoted|work|show|try|do|offer|give|both) (it|them|em|that|this|these|those|her|him|me|the|client|bride|up|out|both|two|ways|prices|options|versions|for|,|:|-|twice|once){0,6} (at|@)?',
 );
 // "price at 12 then 15 inc gst", "quote 12 and again at 15": the second is no "each" further from being a price.
 const bare = formOf('<a:amount> (,)? (and again|then|then again|and then|and also|again) (at|@)? <b:amount>');

@@ -52,7 +52,7 @@ const isScoreOf = (tokens: readonly Token[], index: number): boolean => {
   );
 };
 
-const openers = new Set([...articles, 'score', 'half', 'couple', 'pair', 'baker', "baker's", 'bakers', 'hundred']);
+const openers = new Set([...articles, 'score', 'half', 'couple', 'pair', 'trio', 'baker', "baker's", 'bakers', 'hundred']);
 const mayOpen = (token: Token): boolean => openers.has(token.text) || isDozen(token) || value(token) !== undefined;
 
 // A leading numeral, number word, "a", "half" or "a couple", before dozen or a scale.
@@ -104,6 +104,9 @@ const head = (tokens: readonly Token[], start: number): { amount: Decimal; next:
   ) {
     return { amount: decimal(2), next: start + article + 2, worded: true, approx: false };
   }
+  // "trio of hair combs"
+  if (tokens[start + article]?.text === 'trio' && tokens[start + article + 1]?.text === 'of')
+    return { amount: decimal(3), next: start + article + 2, worded: true, approx: false };
   // a baker's dozen is thirteen
   if (/^(baker|baker's|bakers)$/.test(tokens[start + article]?.text ?? '') && isDozen(tokens[start + article + 1]))
     return { amount: decimal(13), next: start + article + 2, worded: true, approx: false };
