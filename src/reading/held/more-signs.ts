@@ -36,6 +36,7 @@ export const handled = many([
   '(file|job|folder) (ref|reference|code) <any>{0,14}',
   '(paid|owing|owes|owe) (is|of|was|a|them|us|him|her|about)? <number>',
   'balance (is|of)? <number> (on|owing|due|to pay|owed)',
+  'deposit (is|was|of|:|-|=|paid){0,2} <number> (paid|in|down|received)? (,|and|&|;|/|.)? (the|leaves|leaving)? balance (is|of|:|-|=|due|owing){0,2} <number>',
   '(cost us|costs us|costing us|profit|earn|clear|stems come to|stems cost|flowers cost|stem cost|materials come to|wholesale|labour|labor|mark up|markup|we make|we clear|we lose|we pay) (is|of|about|at|only){0,2} <number>',
   '(rejected|refused|declined|turned down|said no to|balked at|laughed at|knocked back|choked at|not happy with|unhappy with) <any>{0,2} <number>',
   '(too (much|dear|expensive|pricey|high|steep|cheap|low|little)) (at|for)? (her|him|them|us)? (<number>)?',

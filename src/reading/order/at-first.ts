@@ -29,10 +29,52 @@ const countsInARow = (reader: Reader): Finding | undefined => {
   ]);
 };
 
+// "12 @ 10 and 3 @ 15 bouts", "ten at 12, two at 20, all buttonholes": one kind at two prices, named behind.
+const cost = (name: string): string => `((@|at) <${name}:amount> (<each>)?|(x)? <${name}:money> (<each>)?)`;
+const oneKind = pattern(
+  `<n:count> ${cost('a')} (,|and|&|n|+|plus|;|/){1,2} <m:count> ${cost('b')} ((,|-|:|\\(){0,1} (all|both|all of them) (<material>)?)? <p:piece>`,
+);
+const atTwoPrices = (reader: Reader): Finding | undefined => {
+  const { tokens } = reader;
+  const match = oneKind.in(tokens, 0, tokens.length);
+  const { n, a, m, b, p } = match?.kept ?? {};
+  if (
+    match === undefined ||
+    [n, a, m, b].some((token) => token?.number === undefined || token.number.max !== undefined || token.number.or !== undefined)
+  )
+    return undefined;
+  const before = tokens.slice(Math.max(0, match.start - 2), match.start);
+  const next = tokens[match.end];
+  if (before.some(({ text, means }) => means['piece'] !== undefined || text === 'x') || !allFree(reader, match.start, match.end))
+    return undefined;
+  if (
+    tokens.filter(({ means }) => means['piece'] !== undefined).length > 1 ||
+    next?.number !== undefined ||
+    /^(x|:|=)$/.test(next?.text ?? '')
+  )
+    return undefined;
+  const line = (count: Token | undefined, price: Token | undefined) => ({
+    fact: 'pieces' as const,
+    piece: p?.means['piece'] as PieceKind,
+    count: Number(count?.number?.amount),
+    price: {
+      amount: price?.number?.amount ?? '0',
+      per: 'each' as const,
+      ...(price?.number === undefined ? {} : currencyFields(price.number)),
+    },
+  });
+  const takes = Array.from({ length: match.end - match.start }, (_, at) => match.start + at).filter(
+    (index) => tokens[index]?.means['material'] === undefined,
+  );
+  return found(reader, match.start, match.end, [line(n, a), line(m, b)], takes);
+};
+
 export const countsAtFirst = (reader: Reader): Finding | undefined => {
   const { tokens } = reader;
   const row = countsInARow(reader);
   if (row !== undefined) return row;
+  const priced = atTwoPrices(reader);
+  if (priced !== undefined) return priced;
   const matches: Match[] = [];
   for (let index = line.next(tokens, 0, tokens.length); index < tokens.length; index = line.next(tokens, index + 1, tokens.length)) {
     const match = line.at(tokens, index, tokens.length);

@@ -87,9 +87,23 @@ const withNamed = (reader: Reader, matched: Matched): (Matched & { ask?: Ask }) 
   return { ...matched, lines: lines.map(({ mention }) => ({ mention })), ask: askLines(reader, lines) };
 };
 
+// "6 bouts = $78, 2 corsages = $50": what so many come to.
+const isComesTo = (reader: Reader, { mention, price }: Line): boolean =>
+  price !== undefined &&
+  price.per === 'unsaid' &&
+  price.number.form === 'money' &&
+  price.number.max === undefined &&
+  reader.tokens[price.start - 1]?.text === '=' &&
+  mention.end === price.start - 1 &&
+  mention.countIndex !== undefined &&
+  mention.countIndex < mention.index &&
+  Number(price.number.amount) / countOf(mention).count >= 3;
+
 /** Each line's price as the line's own total where it could be for no one piece; a bare price beside such a one is left open. */
 export const withDearLines = (reader: Reader, matched: Matched): Matched & { ask?: Ask } => {
   const { lines } = matched;
+  if (lines.length > 1 && lines.every((line) => isComesTo(reader, line)))
+    return { ...matched, lines: lines.map((line) => (line.price ? { ...line, price: { ...line.price, per: 'all' } } : line)) };
   const named = withNamed(reader, matched);
   if (named !== undefined) return named;
   // "150 and 60 each" in a row behind the kinds

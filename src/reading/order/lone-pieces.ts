@@ -22,7 +22,9 @@ export const oneInList = (reader: Reader, before: Mention | undefined, index: nu
   if (at < index - 1 && tokens[at + 1]?.text !== 'the') return false;
   if (before?.countIndex === undefined || /s$/.test(name) || !/^(,|and|&|\+|n|plus|w|with)$/.test(tokens[at]?.text ?? '')) return false;
   const price = priceBehind.at(tokens, last + 1, tokens.length);
-  return price !== undefined && goesOn(reader, before, index);
+  // "9 bh plus an arch, bh £11 ea": what each of those costs.
+  const again = before.kind === tokens[last]?.means['piece'] && tokens[price?.end ?? 0]?.means['each'] !== undefined;
+  return price !== undefined && !again && goesOn(reader, before, index);
 };
 // "flower crown for the bride 85": one, when one person wears it.
 const one =

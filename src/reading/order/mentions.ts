@@ -4,6 +4,8 @@ import type { PieceKind } from '../../handbook/pieces.ts';
 import { pattern } from '../pattern.ts';
 import { everything, type Reader } from '../phrase.ts';
 import type { Token } from '../text/token.ts';
+import { asMany } from './as-many.ts';
+import { bySide } from './by-side.ts';
 import { oneForEach } from './each-wearer.ts';
 import { forOne, oneInList } from './lone-pieces.ts';
 import type { Mention } from './mention.ts';
@@ -19,6 +21,7 @@ import { wantedByBoth, wantedByOne } from './wanted-by-one.ts';
 const inBrackets = pattern('\\( (the|for)? <role> \\)');
 const forRole = pattern('for (the|our|my)? <role>');
 // "lapels for 22 men": as many as there are people to wear them.
+const forTeam = pattern('for (a|the|our|her|his|their)? (team|party|group|class|crew|squad|choir|band) of <n:count>');
 const forSome = pattern('for <n:count> ((,|-|:) (<money>|<plain> <each>|@|at)|(@|at) (<money>|<plain> <each>))');
 const forPeople = pattern(
   'for (the|our|all|all the)? <n:count> (<material>)? (<role>|<bench>|blokes|fellas|fellows|chaps|gents|men|kids|children|couples|family|mates|aunties|uncles|gals|dudes|heads|males|females)',
@@ -70,6 +73,20 @@ export const findMentions = (reader: Reader, within = everything(reader)): Menti
       index = own.end;
       continue;
     }
+    const sides = index < usedTo ? undefined : bySide(reader, index);
+    if (sides !== undefined) {
+      mentions.push(...sides.lines);
+      usedTo = sides.end;
+      index = usedTo - 1;
+      continue;
+    }
+    const alike = index < usedTo ? undefined : asMany(reader, before, index);
+    if (alike !== undefined) {
+      mentions.push(alike);
+      usedTo = alike.end;
+      index = usedTo - 1;
+      continue;
+    }
     const split = otherMaterial(reader, before, index);
     if (split !== undefined && before !== undefined && reader.free(split.countIndex)) {
       mentions[mentions.length - 1] = { ...before, end: index, material: split.first };
@@ -111,7 +128,9 @@ export const findMentions = (reader: Reader, within = everything(reader)): Menti
     const role = bracket !== undefined && reader.free(bracket.end - 1) ? bracket : undefined; // "for mothers day" is a day
     const people =
       base.countIndex === undefined && right?.marked !== true
-        ? (forPeople.at(reader.tokens, last + 1, reader.tokens.length) ?? forSome.at(reader.tokens, last + 1, reader.tokens.length))
+        ? (forPeople.at(reader.tokens, last + 1, reader.tokens.length) ??
+          forTeam.at(reader.tokens, last + 1, reader.tokens.length) ??
+          forSome.at(reader.tokens, last + 1, reader.tokens.length))
         : undefined;
     const wearers = people?.kept['n'];
     const end =

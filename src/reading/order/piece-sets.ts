@@ -11,12 +11,14 @@ import { currencyFields } from './read-order.ts';
 const price = (name: string): string => `((\\( (at|@)?|at|@|is|are|:|-|=)? <${name}:amount> (<each>)? (\\))?)?`;
 const setsOf = (first: string, second: string) =>
   pattern(
-    `<n:count> (matching|of the|x|<unlisted>){0,2} (set|sets) (for (the|a|our)? (<unlisted>|<other>){1,3})? (of|,|:|-|\\(|=|with|each){0,2} (a|one)? <a:piece> ${first} (and|,|&|\\+|/|plus|with|n){1,2} (a|one)? <b:piece> ${second} (\\))?`,
+    `<n:count> (matching|of the|x|<unlisted>){0,2} (set|sets|combo|combos|pair|pairs) (for (the|a|our)? (<unlisted>|<other>){1,3})? (of|,|:|-|\\(|=|with|each){0,2} (a|one|1)? (x)? <a:piece> ${first} (and|,|&|\\+|/|plus|with|n){1,2} (a|one|1)? (x)? <b:piece> ${second} (\\))?`,
   );
 const sets = setsOf(price('ap'), price('bp'));
 // "6 sets of bout + corsage at $48 a set": the price is the set's, and not the second piece's.
 const unpriced = setsOf('', '');
-const perSet = pattern('(,|-|:)? (at|@|for)? <c:amount> (a|per|each|the|/|for each|for a|for the)? (set|<each>)');
+const perSet = pattern('(,|-|:)? (at|@|for)? <c:amount> (a|per|each|the|/|for each|for a|for the)? (set|combo|pair|couple|<each>)');
+
+const isSet = /^(set|combo|pair|couple)$/;
 
 const own = (number: NumberRead | undefined): object =>
   number === undefined ? {} : { price: { amount: number.amount, per: 'each', ...currencyFields(number) } };
@@ -55,10 +57,13 @@ export const piecesOfSets = (reader: Reader): Finding | undefined => {
   if (matched !== undefined) return matched;
   const plain = unpriced.in(tokens, 0, tokens.length);
   const whose = plain && perSet.at(tokens, plain.end, tokens.length);
-  const match = tokens[(whose?.end ?? 0) - 1]?.text === 'set' ? plain : sets.in(tokens, 0, tokens.length);
+  const match = isSet.test(tokens[(whose?.end ?? 0) - 1]?.text ?? '') ? plain : sets.in(tokens, 0, tokens.length);
   const [count, first, second] = [match?.kept['n']?.number, match?.kept['a']?.means['piece'], match?.kept['b']?.means['piece']];
   if (match === undefined || count === undefined || first === undefined || second === undefined) return undefined;
   if (first === second || first === 'unspecified' || second === 'unspecified' || count.max !== undefined) return undefined;
+  // "2 pairs of combs and crowns" counts the combs alone.
+  const paired = tokens.slice(match.start, match.end).some(({ text }) => /^pairs?$/.test(text));
+  if (paired && /s$/.test(match.kept['a']?.text ?? '')) return undefined;
   const behind = perSet.at(tokens, match.end, tokens.length);
   const end = behind?.end ?? match.end;
   if (!allFree(reader, match.start, end)) return undefined;
@@ -70,7 +75,7 @@ export const piecesOfSets = (reader: Reader): Finding | undefined => {
     ...own(number),
   });
   // "6 sets of corsage and bout, 42 each": each set, or each piece?
-  const unsaid = behind !== undefined && tokens[behind.end - 1]?.text !== 'set';
+  const unsaid = behind !== undefined && !isSet.test(tokens[behind.end - 1]?.text ?? '');
   const total = (number: NumberRead): Unworded => ({
     fact: 'price',
     amount: decimal(number.amount).times(count.amount).toFixed(),

@@ -14,7 +14,7 @@ import { kindTold } from './kind-told.ts';
 import { dozenBehind } from './per-dozen.ts';
 import { endsThere } from './price-ends.ts';
 import { kindAfter, kindBefore, kindOf, stronger } from './price-kind.ts';
-import { perPieceBehind } from './the-one-priced.ts';
+import { countsThePriced, perPieceBehind } from './the-one-priced.ts';
 
 export interface Price {
   readonly index: number; // the number
@@ -74,6 +74,7 @@ export const priceAt = (reader: Reader, index: number): Price | undefined => {
   if (number.form === 'plain' && goods?.means['ingredient'] !== undefined && goods.means['piece'] === undefined) return undefined;
   // "for all 12 lads" counts them.
   if (number.form === 'plain' && tokens[index + 1]?.means['role'] !== undefined && tokens[index - 1]?.text === 'for all') return undefined;
+  if (countsThePriced(tokens, index)) return undefined;
   let start = index;
   let end = index + 1;
   let per: Price['per'] = 'unsaid';

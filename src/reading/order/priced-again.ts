@@ -3,7 +3,7 @@
 import type { Reader } from '../phrase.ts';
 import type { Token } from '../text/token.ts';
 import type { Mention } from './mention.ts';
-import type { Price } from './price-at.ts';
+import { type Price, priceAt } from './price-at.ts';
 
 const joins = /^(a|an|per|\/|each|every|for|on|the|our)$/;
 const isJoin = (token: Token | undefined): boolean => token !== undefined && (token.means['each'] !== undefined || joins.test(token.text));
@@ -72,16 +72,19 @@ export const pricedAgain = (reader: Reader, mentions: readonly Mention[]): { men
     prices: meant.flatMap(({ mention, at, per }) => {
       const number = reader.tokens[at]?.number;
       if (number === undefined || !reader.free(at)) return [];
+      // "no more than 35 a crown": a ceiling, of whichever kind.
+      const said = priceAt(reader, at);
       return [
         {
           index: at,
-          start: at,
+          start: said?.kind === undefined ? at : Math.min(at, said.start),
           end: mention.last + 1,
           number,
           per,
           at: false,
           piece: mention.kind,
           pieceIndex: mention.index,
+          ...(said?.kind === undefined ? {} : { kind: said.kind }),
         },
       ];
     }),

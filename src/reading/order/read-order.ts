@@ -49,6 +49,13 @@ const allAtPrice = (reader: Reader, price: Price, pieces: number): boolean => {
   return before === 'all' && price.per === 'unsaid' && price.number.form === 'money' && pieces >= 3 && share < least;
 };
 
+// "happy at 300": the words before it are no piece, and the currency is one in which that is much for one.
+export const loosely = (reader: Reader, price: Price): boolean => {
+  const before = reader.tokens[price.start - 1];
+  const piece = ['piece', 'material', 'taxName', 'each'].some((tag) => before?.means[tag] !== undefined);
+  return before?.kind === 'word' && !piece && /^(GBP|EUR|USD|AUD|NZD|CAD)$/.test(reader.context.currency);
+};
+
 /** Each or all, where the words leave it open but one of the two is out of all proportion. */
 export const likelyPer = (
   reader: Reader,

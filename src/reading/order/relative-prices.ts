@@ -74,6 +74,30 @@ const alikeAt = ({ tokens }: Reader, mention: Mention): Match | undefined => {
   return ahead?.end === mention.start ? ahead : undefined;
 };
 
+// "4 corsages double that", "crowns twice the price"
+const multiple = pattern(
+  '(at|,|for|are|is|:|-|which are){0,2} (<t:word>|three times) (of)? (that|the price|price|the cost|the rate|that price|as much|that each)',
+);
+const timesOf: Readonly<Record<string, number>> = { double: 2, twice: 2, triple: 3, treble: 3, 'three times': 3, half: 0.5 };
+const multipliedAt = ({ tokens }: Reader, mention: Mention): (Match & { times: number }) | undefined => {
+  if (!multiple.might(tokens)) return undefined;
+  const match = multiple.at(tokens, Math.max(mention.end, mention.last + 1), tokens.length);
+  const times = timesOf[match?.kept['t']?.text ?? 'three times'];
+  return match === undefined || times === undefined ? undefined : { ...match, times };
+};
+const multiplied = (reader: Reader, prices: readonly Price[], mention: Mention, match: Match & { times: number }): Told => {
+  const { start } = match;
+  const end = match.end + (reader.tokens[match.end]?.means['each'] === undefined ? 0 : 1);
+  const base = baseOf(prices, start, undefined);
+  if (base === undefined || !ends(reader, end)) return { start, end };
+  const number = { ...base.number, amount: decimal(base.number.amount).times(match.times).toFixed() };
+  return {
+    start,
+    end,
+    price: { index: start, start, end, number, per: 'each', at: false, piece: mention.kind, pieceIndex: mention.index },
+  };
+};
+
 const asBefore = (mentions: readonly Mention[], prices: readonly Price[], mention: Mention, at: number, { start, end }: Match): Told => {
   const base = baseOf(prices, start, undefined);
   const before = mentions[at - 1];
@@ -93,6 +117,8 @@ export const relativePrices = (reader: Reader, mentions: readonly Mention[], pri
   mentions.flatMap((mention, at): Told[] => {
     const alike = mention.countIndex === undefined ? undefined : alikeAt(reader, mention);
     if (alike !== undefined && prices.length > 0) return [asBefore(mentions, prices, mention, at, alike)];
+    const times = mention.countIndex === undefined ? undefined : multipliedAt(reader, mention);
+    if (times !== undefined && prices.length > 0) return [multiplied(reader, prices, mention, times)];
     const match = mention.countIndex === undefined ? undefined : matchAt(reader, Math.max(mention.end, mention.last + 1));
     const number = match?.kept['n']?.number;
     if (match === undefined || number === undefined || number.max !== undefined || reader.tokens[match.end]?.text === 'or') return [];

@@ -16,6 +16,11 @@ const link = '(,|;|and|&|\\+|then|with|but|\\.){0,2}';
 const whole =
   '<w:count> (<material>)? <k:piece> ((,|but|and|with){1,2} <count> of (them|these|those) (are|is|being|to be|want|wants) (<word>){1,2})? (,|:|-|\\(|of which|with|so|\\.){0,2}';
 const forms = [pattern(`${whole} ${own('a')} ${link} ${rest('b')} (\\))?`), pattern(`${whole} ${rest('b')} ${link} ${own('a')} (\\))?`)];
+// "7 halos, all 60 except the bride's at 95"
+const allBut = pattern(
+  `${whole} (all|all of them|all at|the lot)? (at|@|are)? <bp:amount> (<each>)? (,|-)? (except|bar|apart from|other than|excluding|excl|but not|not) (the|for|for the)? (<a:owner>|<a:role>) (one|own|version|'s)? (,|-|\\()? (that|which|that's|thats|his|hers)? ${price('ap')}`,
+);
+forms.push(allBut);
 // "20 bouts: 12 at 14 and 8 at 18", "25 buttonholes, ten of them £12 and the other fifteen £8.50", "30 bouts, 12 are $14 and the rest $11"
 const at = (name: string): string =>
   `((are|is|to be|=|:)? (at|@|for) <${name}p:amount>|(are|is|=|:|cost|to be)? <${name}p:money>|(are|is)? <${name}p:plain> <each>) (<each>)?`;
@@ -97,7 +102,7 @@ export const sharesByPrice = (reader: Reader): Finding | undefined => {
     if (wearer === undefined || saysRest.test(a?.text ?? '') || w.number?.max !== undefined) continue;
     const left = amount(w) - 1;
     // Without a word for the rest its number must say so.
-    if (b === undefined ? !stretch.some((token) => saysRest.test(token.text)) : amount(b) !== left) continue;
+    if (b === undefined ? form !== allBut && !stretch.some((token) => saysRest.test(token.text)) : amount(b) !== left) continue;
     if (left < 1 || stretch.some((_, at) => !reader.free(match.start + at))) continue;
     const piece = k?.means['piece'] as PieceKind;
     return found(reader, match.start, match.end, [ofOne(piece, 1, ap, { wearer }), ofOne(piece, left, bp)]);

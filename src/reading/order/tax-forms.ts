@@ -49,6 +49,8 @@ export const taxForms: readonly [Basis, ReturnType<typeof pattern>][] = (
     ['included', `${rate} <tax:tax> (and|&|\\+|n|,){1,2} (the)? ${service} (is|are|both|all){0,2} (<included>|in the price|in)`],
     ['none', `(no|zero|nil|without any) <tax:tax> (on this|on it|charged|applies|to pay)?`],
     ['none', `<tax:tax> (-)? (free|exempt)`],
+    ['none', `(non|not) (-)? taxable`],
+    ['none', 'nontaxable'],
     ['none', `(not|arent|aren't) <tax:tax> registered`],
     [
       'on top',

@@ -1,7 +1,7 @@
 // "45 per comb, 110 the crown": a number before "the" and one piece is its price, where "12 the bouts" counts.
 
 import { type Match, pattern } from '../pattern.ts';
-import type { Token } from '../text/token.ts';
+import { isCount, type Token } from '../text/token.ts';
 
 const several = /([^s]s|es|'s)$/;
 
@@ -18,3 +18,8 @@ export const perPieceBehind = (tokens: readonly Token[], index: number, from: nu
   tokens[from]?.text === 'the' && !(from === index + 1 && pricesTheOne(tokens, index))
     ? undefined
     : perPiece.at(tokens, from, tokens.length);
+
+const countsPriced = pattern('(a|an|per|each|/) <piece> for');
+/** "up to 15 a bout for 12" counts them. */
+export const countsThePriced = (tokens: readonly Token[], index: number): boolean =>
+  isCount(tokens[index]) && countsPriced.at(tokens, index - 3, index) !== undefined;

@@ -4,11 +4,13 @@ import type { PieceKind } from '../../handbook/pieces.ts';
 import type { FactOf } from '../fact.ts';
 import { countsAtFirst } from '../order/at-first.ts';
 import { firstThen } from '../order/first-then.ts';
+import { forCouples } from '../order/for-couples.ts';
 import { kindBehind } from '../order/kind-behind.ts';
 import { piecesOfSets } from '../order/piece-sets.ts';
 import { currencyFields } from '../order/read-order.ts';
 import { restOfKind } from '../order/rest-of-kind.ts';
 import { sharesByPrice } from '../order/shares-by-price.ts';
+import { sharesBySize } from '../order/shares-by-size.ts';
 import { sharesByWearer } from '../order/shares-by-wearer.ts';
 import { pattern } from '../pattern.ts';
 import { allFree, type Finding, found, type Phrase, type Reader, type Unworded } from '../phrase.ts';
@@ -72,7 +74,14 @@ const someShared = (reader: Reader): Finding | undefined => {
 const find = (reader: Reader): Finding[] => {
   const { tokens } = reader;
   const priced =
-    firstThen(reader) ?? sharesByPrice(reader) ?? piecesOfSets(reader) ?? countsAtFirst(reader) ?? kindBehind(reader) ?? restOfKind(reader);
+    firstThen(reader) ??
+    sharesBySize(reader) ??
+    sharesByPrice(reader) ??
+    piecesOfSets(reader) ??
+    forCouples(reader) ??
+    countsAtFirst(reader) ??
+    kindBehind(reader) ??
+    restOfKind(reader);
   if (priced !== undefined) return [priced];
   const worn = sharesByWearer(reader);
   if (worn.length > 0) return worn;

@@ -17,6 +17,7 @@ import { lineTotals } from '../order/line-totals.ts';
 import { matchPrices } from '../order/match-prices.ts';
 import type { Mention } from '../order/mention.ts';
 import { findMentions } from '../order/mentions.ts';
+import { leavesOutNamed } from '../order/named-beside.ts';
 import { tellsOfOne } from '../order/one-described.ts';
 import { hangsOnPrice, ofNoneOrTwo } from '../order/open-prices.ts';
 import type { Price } from '../order/price-at.ts';
@@ -26,7 +27,7 @@ import { ofKinds, pricedKinds } from '../order/priced-kinds.ts';
 import { behindOther, findPrices } from '../order/prices.ts';
 import { pricesOfOthers } from '../order/prices-of-others.ts';
 import { askPricesOrDay } from '../order/prices-or-day.ts';
-import { askEachOrAll, countOf, likelyPer, lineFacts, priceFact } from '../order/read-order.ts';
+import { askEachOrAll, countOf, likelyPer, lineFacts, loosely, priceFact } from '../order/read-order.ts';
 import { refined } from '../order/refined-mentions.ts';
 import { relativePrices } from '../order/relative-prices.ts';
 import { equalsTotal, nameFirstAsk, settleTotals } from '../order/settle-prices.ts';
@@ -60,13 +61,6 @@ const takes = (reader: Reader, mentions: readonly Mention[], prices: readonly Pr
     for (const index of price.told ?? []) if (reader.free(index)) tokens.add(index);
   }
   return [...tokens].sort((a, b) => a - b);
-};
-
-// "happy at 300": the words before it are no piece, and the currency is one in which that is much for one.
-const loosely = (reader: Reader, price: Price): boolean => {
-  const before = reader.tokens[price.start - 1];
-  const piece = ['piece', 'material', 'taxName', 'each'].some((tag) => before?.means[tag] !== undefined);
-  return before?.kind === 'word' && !piece && /^(GBP|EUR|USD|AUD|NZD|CAD)$/.test(reader.context.currency);
 };
 
 const find = (reader: Reader): Finding[] => {
@@ -121,6 +115,8 @@ const find = (reader: Reader): Finding[] => {
   if (ordered.length === 0 && lastTime.in(reader.tokens, 0, reader.tokens.length) !== undefined) return [];
   // "her mum just rang strike 6 combs" takes some away, from what is not said; "15 lapels down" may be made or be fewer.
   if (ordered.some((mention) => takesAway(reader, mention))) return [];
+  const short = ordered.find((mention) => leavesOutNamed(reader, mention));
+  if (short !== undefined) return [{ start: short.start, end: reader.tokens.length, takes: takes(reader, ordered, prices), held: true }];
   const none = ordered.find((mention) => countOf(mention).count === 0);
   if (none !== undefined)
     return [{ start: none.start, end: none.end, problems: [problem('count-not-positive', { words: reader.words(none.start, none.end) })] }];

@@ -51,6 +51,13 @@ const listAt = (reader: Reader, start: number): { entries: PricedEntry[]; end: n
   return { entries, end };
 };
 
+const joinsOthers = ({ tokens, free }: Reader, start: number): boolean => {
+  const before = tokens[start - 2];
+  // "4 ushers 2 dads 15 each"
+  if (tokens[start]?.number !== undefined && tokens[start - 1]?.means['role'] !== undefined && free(start - 1)) return true;
+  return /^([,&+]|and|plus|n)$/.test(tokens[start - 1]?.text ?? '') && before?.means['role'] !== undefined && free(start - 2);
+};
+
 const find = (reader: Reader): Finding[] => {
   const { tokens } = reader;
   for (let start = 0; start < tokens.length && start < 200; start++) {
@@ -58,6 +65,8 @@ const find = (reader: Reader): Finding[] => {
     const [first, second] = entries;
     if (first === undefined) continue;
     if (second === undefined && !(first.marked && (first.counted || (first.wearer === undefined && first.piece !== undefined)))) continue;
+    // "groom, best man, 4 ushers - buttonholes £12 each": those named before them wear one too.
+    if (second === undefined && joinsOthers(reader, start)) return [];
     if (!certain(reader, entries)) return [];
     // Pieces named one by one, or beside others that are counted, are an order's own lines.
     if (entries.every((entry) => entry.plain)) return [];

@@ -1,5 +1,6 @@
 // "3 of the crowns need to be bigger", "10 of the bouts are fresh": said of some that are ordered already. It orders nothing, and is no matter of them all.
 
+import { sharesBySize } from '../order/shares-by-size.ts';
 import { pattern } from '../pattern.ts';
 import type { Finding, Phrase, Reader } from '../phrase.ts';
 
@@ -23,6 +24,9 @@ const find = (reader: Reader): Finding[] =>
     for (let index = start; index < end; index++) {
       const counted = reader.tokens[index - 1]?.number !== undefined;
       if (some.at(reader.tokens, index, end) === undefined && (counted || bySize.at(reader.tokens, index, end) === undefined)) continue;
+      // "16 bouts, 2 large 14 small, large 18 small 12": how many of either is said.
+      const sized = sharesBySize(reader);
+      if (sized !== undefined && sized.start < index && sized.end > index) return [];
       const takes = Array.from({ length: end - index }, (_, offset) => index + offset).filter((at) => reader.free(at));
       return [{ start: index, end, takes, held: true }];
     }

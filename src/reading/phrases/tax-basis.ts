@@ -45,6 +45,7 @@ const alone = (reader: Reader, index: number): Basis | undefined => {
       before.means['ingredient'] !== undefined ||
       before.text === ')' ||
       before.means['budget'] !== undefined ||
+      before.means['upTo'] !== undefined ||
       before.kind === 'line' ||
       /^(,|\.|\(|-|no|now|is|are|was|all|both|n|and|&|not|actually|meant|mean|its|it's|thats|that's|those|they're|theyre|these|this|all|be|it|that|board|pair|set|lot|sorry|price|prices|\/|;)$/.test(
         before.text,

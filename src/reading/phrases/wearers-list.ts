@@ -4,9 +4,10 @@ import type { PieceKind } from '../../handbook/pieces.ts';
 import { pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader, type Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
-import { firstWhere, type Token } from '../text/token.ts';
+import type { Token } from '../text/token.ts';
 import { together } from '../wearers/across-lines.ts';
 import { askHowMany } from '../wearers/ask-how-many.ts';
+import { beforePrice } from '../wearers/before-price.ts';
 import { countedAgain } from '../wearers/counted-again.ts';
 import { headsAlone } from '../wearers/head-counts.ts';
 import { tellsWhoHasNone } from '../wearers/heads-named.ts';
@@ -26,34 +27,6 @@ const wearersFact = (entries: readonly Entry[], total?: number): Unworded => ({
   wearers: entries.map(({ at: _, most: __, ...entry }) => entry),
   ...(total === undefined ? {} : { total }),
 });
-
-const speaksOfMoney = (token: Token, next: Token | undefined): boolean =>
-  token.number?.form === 'money' ||
-  (token.means['each'] !== undefined && token.text !== 'each' && token.text !== 'a piece' && next?.text !== 'side') ||
-  token.means['budget'] !== undefined ||
-  token.means['other'] !== undefined ||
-  (/^(at|@)$/.test(token.text) && next?.number?.form === 'plain') ||
-  token.number?.form === 'duration';
-
-/** The part without a price behind its list: "1 groom 9 groomsmen all lapels, 14 each"; undefined when money stands anywhere else. */
-const beforePrice = (reader: Reader, part: Part): Part | undefined => {
-  const { tokens } = reader;
-  const comma = firstWhere(
-    tokens,
-    part.start,
-    part.end,
-    ({ text }, at) => text === ',' && tokens[at + 1]?.number !== undefined && priceTail.at(tokens, at, part.end) !== undefined,
-  );
-  const own = comma < 0 ? part : { ...part, end: comma };
-  for (let index = own.start; index < own.end; index++) {
-    const token = tokens[index];
-    if (token !== undefined && speaksOfMoney(token, tokens[index + 1])) return undefined;
-  }
-  if (comma < 0) return own;
-  const { entries, clean, unknown } = readWearers(reader, own);
-  return clean && !unknown && entries.length >= 2 && entries.every((each) => each.piece !== undefined) ? own : undefined;
-};
-const priceTail = pattern(', (at|@)? (<money>|<plain> <each>)');
 
 const countsFlowers = (token: Token | undefined): boolean =>
   token?.means['ingredient'] !== undefined && token.means['piece'] === undefined && token.means['role'] === undefined;

@@ -15,8 +15,14 @@ const ofElse = ['material', 'piece', 'taxName', 'taxWord', 'included', 'onTop', 
 // "price it for her at $10 each and at $15 each": to choose from, where one kind alone is named.
 const both = formOf('<a:amount> (<e:each>)? (,|-)? (and|&|n|then) (also|again|then|once)? (at|@)? <b:amount> <f:each>');
 const priced = formOf(
-  '(price|quote|cost|priced|quoted|work|show|try|do|offer|give) (it|them|that|this|these|those|her|him|me|the|client|bride|up|out|both|two|ways|prices|options|versions|for|,|:|-|twice){0,6} (at|@)?',
+  '(price|quote|cost|priced|quoted|work|show|try|do|offer|give|both) (it|them|em|that|this|these|those|her|him|me|the|client|bride|up|out|both|two|ways|prices|options|versions|for|,|:|-|twice|once){0,6} (at|@)?',
 );
+// "price at 12 then 15 inc gst", "quote 12 and again at 15": the second is no "each" further from being a price.
+const bare = formOf('<a:amount> (,)? (and again|then|then again|and then|and also|again) (at|@)? <b:amount>');
+const closes = (token: Token | undefined): boolean =>
+  token === undefined ||
+  token.kind !== 'word' ||
+  ['included', 'onTop', 'taxName', 'taxWord', 'material'].some((tag) => token.means[tag] !== undefined);
 const reach = 8;
 const muchMore = 3;
 const leastPrice = 5; // "2 each or 3 each for the ushers" counts pieces
@@ -35,7 +41,9 @@ const formAt = (tokens: readonly Token[], index: number): Match | undefined => {
     return stretch.some(({ means }) => ofElse.some((tag) => means[tag] !== undefined)) ? undefined : because;
   }
   const twice = both.at(tokens, index, tokens.length);
-  return twice !== undefined && isPricedTwice(tokens, index) ? twice : undefined;
+  if (twice !== undefined) return isPricedTwice(tokens, index) ? twice : undefined;
+  const again = bare.at(tokens, index, tokens.length);
+  return again !== undefined && closes(tokens[again.end]) && isPricedTwice(tokens, index) ? again : undefined;
 };
 
 const bothOf = (tokens: readonly Token[], index: number): { match: Match; number: NumberRead; own: boolean } | undefined => {
@@ -46,7 +54,7 @@ const bothOf = (tokens: readonly Token[], index: number): { match: Match; number
   if (low.currency !== undefined && high.currency !== undefined && low.currency !== high.currency) return undefined;
   const own = match.kept['f'] !== undefined;
   if (ofMaterial.at(tokens, match.end, tokens.length) !== undefined) return undefined;
-  if (!own && !why.test(tokens[match.end]?.text ?? '')) return undefined;
+  if (!own && match.kept['e'] !== undefined && !why.test(tokens[match.end]?.text ?? '')) return undefined;
   const [one, other] = [Number(low.amount), Number(high.amount)];
   if (low.form === 'plain' && Math.min(one, other) < leastPrice) return undefined;
   if (one === other || Math.max(one, other) > muchMore * Math.min(one, other)) return undefined;
@@ -56,7 +64,7 @@ const bothOf = (tokens: readonly Token[], index: number): { match: Match; number
 
 /** The tokens with such pairs as one number, and one "each" behind it. */
 export const joinEachChoices = (tokens: readonly Token[]): readonly Token[] => {
-  if (!tokens.some(({ means }) => means['each'] !== undefined)) return tokens;
+  if (!tokens.some(({ text, means }) => means['each'] !== undefined || text === 'then' || text.endsWith('again'))) return tokens;
   const joined: Token[] = [];
   for (let index = 0; index < tokens.length; ) {
     const both = bothOf(tokens, index);
@@ -68,7 +76,8 @@ export const joinEachChoices = (tokens: readonly Token[]): readonly Token[] => {
     const { match, number, own } = both;
     const last = tokens[match.end - 1] as Token;
     joined.push(asNumber(tokens, index, match.end - (own ? 1 : 0), number));
-    joined.push(own ? last : changed((match.kept['e'] ?? last) as Token, { start: last.end, end: last.end }));
+    if (own || match.kept['e'] !== undefined)
+      joined.push(own ? last : changed((match.kept['e'] ?? last) as Token, { start: last.end, end: last.end }));
     index = match.end;
   }
   return joined;

@@ -13,6 +13,7 @@ import { joinHourWords } from './hour-words.ts';
 import { joinHoursAndMinutes } from './hours-and-minutes.ts';
 import { withOpenQuestions } from './inner-questions.ts';
 import { withKindBehind } from './kind-behind.ts';
+import { withNoughts } from './letter-noughts.ts';
 import { lex } from './lex.ts';
 import { joinLots } from './lots.ts';
 import { mountsAsGoods } from './mounts-as-goods.ts';
@@ -113,6 +114,7 @@ const partsOf = (tokens: readonly Token[]): Part[] => {
 
 // What is done to the tokens, in this order: each stage relies on those before it.
 const stages: readonly ((tokens: readonly Token[]) => readonly Token[])[] = [
+  withNoughts,
   withoutEmphasis,
   withoutListMarks,
   withoutShortPoints,

@@ -104,6 +104,20 @@ const joinPair = (tokens: readonly Token[], index: number): { token: Token; next
   // "lapels x 25 - 560 all up": far apart with room round the dash are two numbers.
   if (dash?.text === '-' && !dash.glued && first.number.form === 'plain' && high.gt(low.times(5))) return undefined;
   const { approx: _, ...plain } = form;
+  // "£12-50 each": pounds and pence, as some write them.
+  const pence = first.number.form === 'money' && dash?.text === '-' && dash.glued && /^(25|50|75|95|99)$/.test(second.text);
+  if (pence && second.glued && /^\D*\d+$/.test(first.text) && high.gt(low.times(3))) {
+    const amount = `${first.number.amount}.${second.text}`.replace(/0$/, '');
+    return {
+      token: changed(first, {
+        text: `${first.text}.${second.text}`,
+        end: second.end,
+        number: { ...plain, form: 'money', amount },
+        means: none,
+      }),
+      next: link.next + 1,
+    };
+  }
   const number: NumberRead | undefined =
     link.kind === 'or' && form.form !== 'plain'
       ? { ...plain, amount: first.number.amount, or: [first.number.amount, second.number.amount] }

@@ -52,17 +52,24 @@ const isScoreOf = (tokens: readonly Token[], index: number): boolean => {
   );
 };
 
-const openers = new Set([...articles, 'score', 'half', 'couple', 'pair', 'baker', "baker's", 'bakers', 'hundred']);
+const openers = new Set([...articles, 'score', 'half', 'couple', 'pair', 'trio', 'baker', "baker's", 'bakers', 'hundred']);
 const mayOpen = (token: Token): boolean => openers.has(token.text) || isDozen(token) || value(token) !== undefined;
 
 // A leading numeral, number word, "a", "half" or "a couple", before dozen or a scale.
+const priced = (before: Token | undefined): boolean => /^(@|at)$/.test(before?.text ?? '') || priceSign.test(before?.text ?? '');
 const inHours = /^(hours?|hrs?)$/;
 const halfOf = /^(1\/2|½)$/; // "1/2 doz corsages"
+const fractions: Readonly<Record<string, string>> = { '1/2': '0.5', '½': '0.5', '1/4': '0.25', '¼': '0.25', '3/4': '0.75', '¾': '0.75' };
+const priceSign = /^[$£€₹¥]$|^(r|rs|zar|inr|eur|gbp|usd|aud|nzd|cad)$/;
 const head = (tokens: readonly Token[], start: number): { amount: Decimal; next: number; worded: boolean; approx: boolean } | undefined => {
   const token = tokens[start];
   if (token === undefined || (token.number === undefined && !mayOpen(token))) return undefined;
   if (token.number !== undefined && halfOf.test(token.text) && isDozen(tokens[start + 1]))
     return { amount: decimal('0.5'), next: start + 1, worded: true, approx: false };
+  const part = fractions[tokens[start + 1]?.text ?? ''];
+  // "2 1/2 doz bouts"; "$24 1/2 doz" is a price, then six.
+  if (part !== undefined && /^[1-9]$/.test(token.text) && isDozen(tokens[start + 2]) && !priced(tokens[start - 1]))
+    return { amount: decimal(token.text).plus(part), next: start + 2, worded: true, approx: false };
   if (token.number?.form === 'plain') {
     // "2 and a half hours"
     const half = andHalf(tokens, start + 1);
@@ -70,7 +77,8 @@ const head = (tokens: readonly Token[], start: number): { amount: Decimal; next:
     const ends = next === undefined || next.kind === 'line' || /^(,|;|\.|!|max|tops|only)$/.test(next.text);
     if (
       half > 0 &&
-      (/^(hours?|hrs?|days?|weeks?|dozen|doz)$/.test(next?.text ?? '') || (ends && tokens.some(({ text }) => inHours.test(text))))
+      (/^(hours?|hrs?|days?|weeks?|dozen|doz|quid|pounds?|euros?|dollars?|bucks|rand|rands|rupees)$/.test(next?.text ?? '') ||
+        (ends && tokens.some(({ text }) => inHours.test(text))))
     )
       return { amount: decimal(token.number.amount).plus('0.5'), next: start + 1 + half, worded: true, approx: false };
     if (!isDozen(tokens[start + 1]) && scaleOf(tokens[start + 1]) === undefined) return undefined;
@@ -96,6 +104,9 @@ const head = (tokens: readonly Token[], start: number): { amount: Decimal; next:
   ) {
     return { amount: decimal(2), next: start + article + 2, worded: true, approx: false };
   }
+  // "trio of hair combs"
+  if (tokens[start + article]?.text === 'trio' && tokens[start + article + 1]?.text === 'of')
+    return { amount: decimal(3), next: start + article + 2, worded: true, approx: false };
   // a baker's dozen is thirteen
   if (/^(baker|baker's|bakers)$/.test(tokens[start + article]?.text ?? '') && isDozen(tokens[start + article + 1]))
     return { amount: decimal(13), next: start + article + 2, worded: true, approx: false };
@@ -136,7 +147,6 @@ const thousandsBehind = (tokens: readonly Token[], index: number): { amount: Dec
 const ofBudget = (tokens: readonly Token[], start: number): boolean =>
   firstWhere(tokens, start - 6, start, ({ text }) => /^(budget|bugdet|spend|total)$/.test(text)) >= 0;
 
-const priceSign = /^[$£€₹¥]$|^(r|rs|zar|inr|eur|gbp|usd|aud|nzd|cad)$/;
 const join = (tokens: readonly Token[], start: number): (Joined & { worded: boolean }) | undefined => {
   const first = head(tokens, start);
   if (first === undefined) return undefined;

@@ -6,7 +6,7 @@ import { wordList } from './word-list.ts';
 export const pieceWords: Readonly<Record<PieceKind, readonly string[]>> = {
   buttonhole: wordList(`
   buttonhole, button hole, button-hole, buttonhole piece, buttonhole flower, boutonniere, boutonnière, boutineer, boutonier,
-  boutonnier, boutonnaire, boutineere, boutoneer, boutonair, butonier, boutioniere, bout, boutt, bh, bh's, b/h, b/hole, bout piece, lapel, lapel piece, lapel flower, lapel pin flower,
+  boutonnier, boutonnaire, boutineere, boutoneer, bouteneer, boutenier, boutenniere, boutinere, boutonnerie, boutonair, butonier, boutioniere, bout, boutt, bh, bh's, b/h, b/hole, bout piece, lapel, lapel piece, lapel flower, lapel pin flower,
   lapel pc, lapel spray, lapel bloom, lapel posy, lapel bit, coat flower, jacket flower, jacket piece, boutonniere piece, pocket
   flower, pocket boutonniere, pocket square flower, pocket piece, pocket square, b-hole, bhole, btnhole, btn hole, b hole, b'hole
 `),

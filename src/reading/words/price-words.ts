@@ -23,7 +23,7 @@ export const fromWords = wordList(`
 `);
 export const upToWords = wordList(`
   up to, upto, max, maximum, no more than, not more than, at most, under, less than, cap, capped at, cap of, below, not over, max of,
-  maximum of, nothing over, nothing above, nothing more than, not a penny over, not a cent over, not a penny more than, tops, at the most, no higher than, not above, ceiling, limit, limit of, within, top whack, cant go over, can't go over,
+  maximum of, nothing over, nothing above, nothing more than, not a penny over, not a cent over, not a penny more than, tops, at the most, at the very most, at very most, no higher than, not above, ceiling, limit, limit of, within, top whack, cant go over, can't go over,
   cannot go over, wont go over, won't go over, will not go over, not go over, not to go over, not going over, keep it under, keep it below, keep it within, keep under, stay under, stay within, stay below, come in under, doesn't want to go over,
   doesnt want to go over, dont go over, don't go over, at max, can't go above, cant go above,
   cannot go above, wont go above, won't go above, dont want to spend over, don't want to spend over, doesnt want to spend over, doesn't want to spend over, dont want to spend more than,
