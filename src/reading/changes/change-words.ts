@@ -57,6 +57,7 @@ export const markers = [
   '(counted|typed|entered|added|wrote) (it|that|them)? (up|in)? wrong',
   '(counted|entered|typed) (one|some|it|them|a few|two) twice',
   "(no|nope|nah) (its|it's|that's|thats|is|we)",
+  '(<taxName>|<included>|<onTop>) (,|-)? (no|nope|nah) (ex|excl|exc|inc|incl)', // "incl VAT, no excl"
   "(is|are|'s|it's|its|that's|at|only|needs|wants|want) now",
   "(wedding's|event's|date's|party's|do's|ceremony's|handover's|price's|count's|total's|order's) (now|actually|moved|changed)",
   "(date|date's|day|day's|dates|month|month's|count|price|number|numbers|total|tax) ((i|you|we|they) (gave|have|put|wrote|typed|said|got|had|sent)|there|here|on it|is|was|are|were|all|a bit|,){0,3} (wrong|incorrect|not right|isn't right|isnt right)",
