@@ -104,6 +104,6 @@ export const bareWords = new Set(
   we, need, them, call, put, set, from, go, we're, at, er, um, soz, all, after, then, but, and, lets, let's, so, nah, na, naw, naah, nay, thanks, ta,
   cheers, bring, drop, cut, reduce, increase, raise, apologies, mistyped, miscounted, place, scrap, scrub, forget, ignore, scratch, shoulda, shld, numbers, qty, quantity, piece, pc, headcount, kindly, they've, we've, i've, she's, he's, dropped, bumped, final,
   edit, amend, you, can, x, bride, client, wants, says, she, he, has, in, end, pieces, me, pcs, nos, argh, ugh, oh, hold, for, one,
-  again, last, message, reckons, up to, down to, move, set, update, lift, lower, trim, correct, alter, revise, shift, fix, typed, figure, went, gone, goes, wrong, meaning, as, wrongly, entered, logged, put, told, even, round, flat, an, accidentally, by, in, error, mistake, recounted, recount, must
+  again, last, message, reckons, up to, down to, move, set, update, lift, lower, trim, correct, alter, revise, shift, fix, typed, figure, went, gone, goes, wrong, meaning, as, wrongly, entered, logged, put, told, even, round, flat, an, accidentally, by, in, error, mistake, recounted, recount, must, double, counted, twice, double-counted, overcounted, undercounted
 `),
 );

@@ -84,6 +84,7 @@ const told: readonly (readonly [ToldAs, readonly string[]])[] = [
       `<n:count> ${enough} (,|-|;|so|and){0,2} (the)? <a:count> <p:piece> ${unneeded}`,
       `(scrap|forget|scratch|ignore|not|i said|i put|we said|said|i wrote|was|it was|they were) (the)? <a:count> <p:piece> (,|but){0,2} (it's|its|it is|now|should be|should've been|shouldve been|should have been|shld be|make it|make that|that's|they're) (now|only|actually)? <n:count>`,
       `(scrap|forget|scratch|ignore|disregard|bin|never mind) (the|that|what i said about)? <a:count> (,|but|-){0,2} (it's|its|it is|now|should be|make it|make that|that's|they're|we need|actually|we want|they want){0,2} <n:count> ${kind}`,
+      `(make it|make that|do|need|its|it's|now|actually|just|want|we need|they want)? <n:count> ${kind} (now)? (,|-|and|;){0,2} (forget|scrap|scratch|ignore|disregard|bin|never mind|nevermind) (the|that|what i said about|about)? (the)? <a:count>`,
       `(the)? (final|new|revised|updated|latest|confirmed|corrected|current) (head)? ${tally} (for|of|on) (the)? <p:piece> (is|are|:|now|=|to)? (now)? <n:count>`,
       `(the)? (final|new|revised|updated|latest|confirmed|corrected|current) <p:piece> ${tally} (is|are|:|now|=)? (now)? <n:count>`,
       `(the)? <p:piece> (count|number|numbers|qty|quantity|tally) (is|are|:|=|now|-|up|down|gone|goes){0,2} (now|at|to|<upTo>|up to|down to)? <n:count>`,
