@@ -64,9 +64,7 @@ const withFollowing = (
     const own = fact === undefined ? undefined : ownPrice(reader, { match, fact }, end);
     last = own?.end ?? match.end;
     findings.push(
-      fact === undefined
-        ? { start: match.start, end: last, held: true }
-        : found(reader, match.start, last, [fact, ...(own?.facts ?? [])]),
+      fact === undefined ? { start: match.start, end: last, held: true } : found(reader, match.start, last, [fact, ...(own?.facts ?? [])]),
     );
     more = sameVerb(reader.tokens, said.start, last, end, fact ?? said.fact);
   }

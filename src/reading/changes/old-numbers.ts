@@ -40,7 +40,11 @@ const takesOff = (tokens: readonly Token[], at: number): boolean => {
   let before = at - 1;
   while (/^(the|those|these|our|all|off|out|of)$/.test(tokens[before]?.text ?? '')) before -= 1;
   // "4 corsages scrapped"
-  if (tokens.slice(at + 2, at + 5).some(({ text }, by) => /^(scrapped|cancelled|canceled)$/.test(text) && tokens[at + 1 + by]?.means['piece'] !== undefined))
+  if (
+    tokens
+      .slice(at + 2, at + 5)
+      .some(({ text }, by) => /^(scrapped|cancelled|canceled)$/.test(text) && tokens[at + 1 + by]?.means['piece'] !== undefined)
+  )
     return true;
   const off = /^(off|out)$/.test(tokens[before + 1]?.text ?? '') && /^(take|taking|leave|knock)$/.test(tokens[before]?.text ?? '');
   // "drop the 4 corsages to 2" says how many stay.

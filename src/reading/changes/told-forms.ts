@@ -120,7 +120,7 @@ const told: readonly (readonly [ToldAs, readonly string[]])[] = [
       `${some} (have|has|just)? (didn't make it|didnt make it|did not make it|didn't survive|didnt survive|won't survive|carked it|are toast|is toast|were toast|lost to <any>|lost to the <any>|succumbed|gave up the ghost|gave up|lost their heads|bit the dust|are goners|are history|are beyond help) (in the heat|in the van|overnight|the night|in the fridge|the trip|the journey)?`,
       `${many} of (the|her|his|our|their|my)? (<role>|<owner>) (<material>)? <p:piece> (has|have|had|just|got|is|are|was|were|both|all){0,2} (broke|broken|snapped|fell apart|fallen apart|ruined|squashed|crushed|damaged|wilted|died|cracked|bent|binned|smashed)`,
       `(sat|trod|stood|stepped|leant|leaned|slept|knelt) on (another)? ${some}`,
-      `(the)? (heads|petals|tops|leaves) (came|fell|dropped|popped|snapped) off (of)? ${some}`,
+      `(the|a)? (<ingredient>){0,2} (head|heads|petal|petals|top|tops|leaf|leaves|bloom|blooms|pin|pins|wire|wires|magnet|magnets|stem|stems|ribbon|ribbons|backing|elastic)? (has|have|just|'s)? (came|fell|dropped|popped|snapped|broke|come|fallen|broken) (off|on|in|out of|from) (of|on)? (the)? ${some}`,
     ],
   ],
   [

@@ -27,7 +27,9 @@ const count = (n: string, p: string): string => `(about|another)? <${n}:count> $
 const meal = '(lunch|smoko|tea|dinner|coffee|brekkie|breakfast|break|morning tea|arvo tea|elevenses|tiffin)';
 const then = '(,|and|then|;|\\+|&|n|plus|-|another){0,2}';
 const closes = '(so far|today|now|lads|team|boss|yay|,|!){0,2}';
-const roundMeal = pattern(`(ok|so|i|we|,){0,2} ${count('n', 'p')} (before|b4) ${meal} ${then} ${count('m', 'q')} (after|since) ${meal}? ${closes}`);
+const roundMeal = pattern(
+  `(ok|so|i|we|,){0,2} ${count('n', 'p')} (before|b4) ${meal} ${then} ${count('m', 'q')} (after|since) ${meal}? ${closes}`,
+);
 const halves = pattern(
   `(ok|so|,){0,2} ${count('n', 'p')} (this|yesterday|in the)? (morning|am|arvo|afternoon|yesterday|last night|yest) ${then} ${count('m', 'q')} (this|in the|so far)? (arvo|afternoon|pm|evening|today|tonight|morning|after lunch|since) (<piece>)? ${closes}`,
 );

@@ -21,7 +21,9 @@ const forms = [
   `${opens} (i|we|i'd|we'd)? logged (the|those|that|these)? (last)? <n:count> (as|under|against) <a:piece> (,|-|but|and){0,2} (${were}|meant|i meant|should say) <b:piece> ${ends}`,
 ].map((source) => pattern(source));
 // "those 10 were combs not crowns": ordered, or made?
-const either = pattern(`${opens} (the|those|that|these|last) (last)? <n:count> (of them|ones)? ${were} <b:piece> ${not} (the)? <a:piece> ${ends}`);
+const either = pattern(
+  `${opens} (the|those|that|these|last) (last)? <n:count> (of them|ones)? ${were} <b:piece> ${not} (the)? <a:piece> ${ends}`,
+);
 
 const findIn = (reader: Reader, { start, end, asked }: Part): Finding[] => {
   const match = asked ? undefined : firstAt([...forms, either], reader.tokens, start, end);
@@ -31,7 +33,8 @@ const findIn = (reader: Reader, { start, end, asked }: Part): Finding[] => {
   const { a, b, n } = match.kept;
   const [from, to] = [a?.means['piece'], b?.means['piece']] as [PieceKind | undefined, PieceKind | undefined];
   const unsure = n?.number?.max !== undefined || n?.number?.or !== undefined || from === to || [from, to].includes('unspecified');
-  if (from === undefined || to === undefined || unsure || either.at(reader.tokens, start, end) !== undefined) return [{ start, end, held: true }];
+  if (from === undefined || to === undefined || unsure || either.at(reader.tokens, start, end) !== undefined)
+    return [{ start, end, held: true }];
   const count = Number(n?.number?.amount);
   return [
     found(reader, start, end, [
