@@ -82,7 +82,8 @@ export const materialChange = (reader: Reader, part: Part, zones: Zones): Unword
   const at = (zone: Zones['fresh']): number =>
     firstWhere(reader.tokens, part.start, part.end, (_, index) => inZones(zone, index) && isMaterial(reader, index));
   const fresh = at(zones.fresh);
-  if (fresh < 0) return [];
+  // "the crowns should be half dried": of two materials, and the other is not said.
+  if (fresh < 0 || /^(half|partly|part|semi|mostly)$/.test(reader.tokens[fresh - 1]?.text ?? '')) return [];
   const to = reader.tokens[fresh]?.means['material'] ?? '';
   const old = at(zones.old);
   const from = old < 0 ? undefined : reader.tokens[old]?.means['material'];
