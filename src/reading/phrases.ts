@@ -52,6 +52,7 @@ import { someOfAKind, someOfAMaterial } from './phrases/some-of-a-kind.ts';
 import { spareTold } from './phrases/spare-told.ts';
 import { taxBasis } from './phrases/tax-basis.ts';
 import { taxLeftOpen } from './phrases/tax-left-open.ts';
+import { ticked } from './phrases/ticked.ts';
 import { totalTold } from './phrases/total-told.ts';
 import { undo } from './phrases/undo.ts';
 import { upToNow } from './phrases/up-to-now.ts';
@@ -92,6 +93,7 @@ export const phrases: readonly Phrase[] = [
   oneAtHand,
   allToldNow,
   countToday,
+  ticked,
   spareTold,
   arrivedShort,
   everydayTalk,

@@ -6,7 +6,7 @@ import type { FactOf } from '../reading/fact.ts';
 import { addDays, parseDay } from '../values/day.ts';
 import { decimal } from '../values/decimal.ts';
 import { applyPriceEach, applyTotal } from './apply-order.ts';
-import { setBroke, setMade } from './apply-progress.ts';
+import { madeOf, setBroke, setMade } from './apply-progress.ts';
 import type { EventState, OrderLine } from './event.ts';
 import { onDay } from './event-day.ts';
 import { joinedLines, withoutMaterials } from './joined-lines.ts';
@@ -29,7 +29,7 @@ export const applyChange = (state: EventState, change: Change): EventState => {
     case 'material':
       return changeMaterial(state, change);
     case 'made':
-      return typeof change.to === 'number' ? setMade(state, change.piece ?? state.lines[0]?.piece ?? 'unspecified', change.to) : state;
+      return changeMade(state, change);
     case 'broke':
       return typeof change.to === 'number' ? setBroke(state, change.piece ?? state.lines[0]?.piece ?? 'unspecified', change.to) : state;
     case 'piece':
@@ -49,6 +49,13 @@ export const linesMeant = (state: EventState, piece: PieceKind | undefined): rea
 /** A count after its correction: to a value, by a difference, or times a factor. Half a piece is made whole. */
 export const correctedCount = (count: number, { to, by, times }: Change): number =>
   typeof to === 'number' ? to : times === undefined ? count + Number(by ?? 0) : decimal(times).times(count).ceil().toNumber();
+
+// To a value, or by a difference where so many stood under another kind.
+const changeMade = (state: EventState, { to, by, piece }: Change): EventState => {
+  const kind = piece ?? state.lines[0]?.piece ?? 'unspecified';
+  if (typeof to === 'number') return setMade(state, kind, to);
+  return typeof by === 'number' ? setMade(state, kind, madeOf(state, kind) + by) : state;
+};
 
 const changeCount = (state: EventState, change: Change): EventState => {
   const { piece } = change;

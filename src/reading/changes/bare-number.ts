@@ -29,6 +29,9 @@ const chosen = [
 const chosenWords =
   /^(lets|let's|we'll|well|i'll|go|going|went|with|stick|sticking|settle|settling|do|say|have|right|great|perfect|fine|yes|yeah|yep|cool|alright|then|guess|think|ill)$/;
 
+// "no wait go back to 12", where "back for 12" is an hour
+const backTo = pattern('back to <plain>');
+
 export const bareNumber = (reader: Reader, whole: Part): Finding | undefined => {
   const { tokens } = reader;
   const part = { ...whole, end: reasonBehind(tokens, whole.start, whole.end) };
@@ -37,9 +40,11 @@ export const bareNumber = (reader: Reader, whole: Part): Finding | undefined => 
   if (numbers.length === 0 || numbers.length > 2) return undefined;
   const starred = star.test(stretch[0]?.text ?? '') || star.test(stretch.at(-1)?.text ?? '');
   const picks = anyIn(chosen, tokens, part.start, part.end);
+  const backAt = (backTo.in(tokens, part.start, part.end)?.start ?? part.end) - part.start;
   const same = samePrice(tokens, part.start, part.end);
   for (const [at, token] of stretch.entries()) {
     if (same !== undefined && part.start + at >= same[0] && part.start + at < same[1]) continue;
+    if (at === backAt) continue;
     if (token.number !== undefined) {
       if (token.number.form !== 'plain') return undefined;
     } else if (

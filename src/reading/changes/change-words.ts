@@ -57,6 +57,7 @@ export const markers = [
   '(counted|typed|entered|added|wrote) (it|that|them)? (up|in)? wrong',
   '(counted|entered|typed) (one|some|it|them|a few|two) twice',
   "(no|nope|nah) (its|it's|that's|thats|is|we)",
+  '(<taxName>|<included>|<onTop>) (,|-)? (no|nope|nah) (ex|excl|exc|inc|incl)', // "incl VAT, no excl"
   "(is|are|'s|it's|its|that's|at|only|needs|wants|want) now",
   "(wedding's|event's|date's|party's|do's|ceremony's|handover's|price's|count's|total's|order's) (now|actually|moved|changed)",
   "(date|date's|day|day's|dates|month|month's|count|price|number|numbers|total|tax) ((i|you|we|they) (gave|have|put|wrote|typed|said|got|had|sent)|there|here|on it|is|was|are|were|all|a bit|,){0,3} (wrong|incorrect|not right|isn't right|isnt right)",
@@ -103,6 +104,6 @@ export const bareWords = new Set(
   we, need, them, call, put, set, from, go, we're, at, er, um, soz, all, after, then, but, and, lets, let's, so, nah, na, naw, naah, nay, thanks, ta,
   cheers, bring, drop, cut, reduce, increase, raise, apologies, mistyped, miscounted, place, scrap, scrub, forget, ignore, scratch, shoulda, shld, numbers, qty, quantity, piece, pc, headcount, kindly, they've, we've, i've, she's, he's, dropped, bumped, final,
   edit, amend, you, can, x, bride, client, wants, says, she, he, has, in, end, pieces, me, pcs, nos, argh, ugh, oh, hold, for, one,
-  again, last, message, reckons, up to, down to, move, set, update, lift, lower, trim, correct, alter, revise, shift, fix, typed, figure, went, gone, goes, wrong, meaning, as, wrongly, entered, logged, put, told, even, round, flat, an, accidentally, by, in, error, mistake, recounted, recount, must
+  again, last, message, reckons, up to, down to, move, set, update, lift, lower, trim, correct, alter, revise, shift, fix, typed, figure, went, gone, goes, wrong, meaning, as, wrongly, entered, logged, put, told, even, round, flat, an, accidentally, by, in, error, mistake, recounted, recount, must, double, counted, twice, double-counted, overcounted, undercounted
 `),
 );

@@ -78,7 +78,7 @@ const shifted = (reader: Reader, part: Part): Finding | undefined => {
 
 // "pickup moved to thursday": the day of handing over, and the event's own stays.
 const handOver = pattern(
-  "(pickup|pickups|pick-up|collection|collecting|collects|collect|delivery|deliver|delivering|pickup's|collection's|delivery's|(pick|picks|picking) up|(drop|dropping) off)",
+  "(pickup|pickups|pick-up|collection|collecting|collects|collect|delivery|deliver|delivering|pickup's|collection's|delivery's|handover|hand-over|handover's|(pick|picks|picking) up|(drop|dropping) off)",
 );
 const eventNamed = /^(event|wedding|ceremony|party|date|function|reception|formal|gala|do|big)('s)?$/;
 const ofHandOver = ({ tokens }: Reader, { start, end }: Part): boolean =>

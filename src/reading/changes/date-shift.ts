@@ -10,7 +10,7 @@ const shiftForm = pattern(
 
 // "a week later", and nothing else
 const shiftAlone = pattern(
-  "(they've|they have|it's|its|she's|he's|client has|we've)? (gone|moved|going|now|the event is now|the wedding is now|event is now|wedding is now|everything is now|date is now|the date is now|event|wedding|party|date|is|been){0,3} (exactly|just|about|only|to|till|until)? (<d:duration>|a week|a day|a fortnight|one week|one day) (later|earlier|sooner|forward|back) (now|please|pls|than planned|sorry|then)?",
+  "(they've|they have|it's|its|she's|he's|client has|we've)? (gone|moved|going|now|the event is now|the wedding is now|event is now|wedding is now|everything is now|date is now|the date is now|event|wedding|party|date|is|been){0,3} (exactly|just|about|only|to|till|until)? (<d:duration>|a week|a day|a fortnight|one week|one day|day|week|fortnight) (later|earlier|sooner|forward|back) (now|please|pls|than (i|we) (said|told you|thought|put)|than planned|sorry|then)?",
 );
 // "its the week after now", "moved to the week before"
 const weekBeside = pattern(

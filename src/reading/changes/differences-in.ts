@@ -7,6 +7,7 @@ import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import { addedFor, countDifference, priceBehind } from './differences.ts';
 import { priceDifference } from './price-differences.ts';
+import { sameVerb } from './same-verb.ts';
 
 // "bouts 2 less", "add 2 to the bouts": of the only kind that is named.
 const ofTheKind = (reader: Reader, part: Part, finding: Finding): Finding => {
@@ -50,6 +51,26 @@ const givenTo = ({ tokens }: Reader, read: { match: Match; fact: Unworded }, end
   return { facts: [...price, { fact: 'wearers', wearers: [{ wearer: added.wearer, count: 1, piece }], ...how }], end: added.end };
 };
 
+// "add 3 crowns and 2 combs": both are added.
+const withFollowing = (
+  reader: Reader,
+  said: { readonly start: number; readonly end: number; readonly fact: Unworded },
+  end: number,
+  findings: Finding[],
+): number => {
+  let last = said.end;
+  for (let more = sameVerb(reader.tokens, said.start, last, end, said.fact); more !== undefined; ) {
+    const { match, fact } = more;
+    const own = fact === undefined ? undefined : ownPrice(reader, { match, fact }, end);
+    last = own?.end ?? match.end;
+    findings.push(
+      fact === undefined ? { start: match.start, end: last, held: true } : found(reader, match.start, last, [fact, ...(own?.facts ?? [])]),
+    );
+    more = sameVerb(reader.tokens, said.start, last, end, fact ?? said.fact);
+  }
+  return last;
+};
+
 /** The differences a part says, each with its price and whose it is. */
 export const differencesIn = (reader: Reader, part: Part): Finding[] => {
   const findings: Finding[] = [];
@@ -72,7 +93,7 @@ export const differencesIn = (reader: Reader, part: Part): Finding[] => {
     const own = whose ?? ownPrice(reader, { match: read.match, fact: read.fact }, part.end);
     const end = own?.end ?? read.match.end;
     findings.push(found(reader, index, end, [read.fact, ...(own?.facts ?? [])]));
-    index = end - 1;
+    index = withFollowing(reader, { start: index, end, fact: read.fact }, part.end, findings) - 1;
   }
   const [only, second] = findings;
   return only === undefined || second !== undefined ? findings : [ofTheKind(reader, part, only)];

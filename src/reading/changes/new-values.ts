@@ -5,6 +5,7 @@ import { anyIn, pattern } from '../pattern.ts';
 import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import { isCount, type Token } from '../text/token.ts';
+import { besideOrder, countForPrice } from './beside-order.ts';
 import { dayNotDay, lossBeside, monthMeant } from './beside-values.ts';
 import { boundedPrice, withBound } from './bounded-price.ts';
 import { markers } from './change-words.ts';
@@ -67,10 +68,17 @@ export const newValues = (reader: Reader, part: Part): Finding[] => {
   const { start, end } = clause ?? { ...part, start: day?.end ?? part.start };
   // "oops only 9 made, 2 broke": whether the nine are with or without them is not said.
   const lost = facts.some((fact) => fact.fact === 'change' && fact.what === 'made') && lossBeside.in(tokens, start, end) !== undefined;
-  if (lost || saysTwice(facts) || unsaid(tokens, { ...part, start, end }, facts)) return [{ start, end, held: true }];
+  const doubtful = lost || saysTwice(facts) || countForPrice(tokens, zones, facts);
+  if (doubtful || unsaid(tokens, { ...part, start, end }, facts)) return [{ start, end, held: true }];
   const moved = day === undefined ? undefined : dateChange(reader, { ...part, end: day.end - 1 });
   return [
     ...(moved === undefined ? [] : [moved]),
-    found(reader, start, end, withBound(own, part, onceFrom(tokens.slice(part.start, part.end), facts))),
+    found(
+      reader,
+      start,
+      end,
+      withBound(own, part, onceFrom(tokens.slice(part.start, part.end), facts)),
+      besideOrder(tokens, { ...part, start, end }, zones, facts),
+    ),
   ];
 };

@@ -34,8 +34,28 @@ export const oldNumbers = (tokens: readonly Token[], part: Part, zones: Zones): 
   return { at, from, price, onlyPrice: second < 0 && surely(at) };
 };
 
+// "24 bouts now, scrap the 4 corsages"
+const takes = /^(scrap|scratch|scrub|drop|dropping|cancel|cancelling|lose|losing|ditch|remove|axe|nix|skip|delete|scrapping|minus)$/;
+const takesOff = (tokens: readonly Token[], at: number): boolean => {
+  let before = at - 1;
+  while (/^(the|those|these|our|all|off|out|of)$/.test(tokens[before]?.text ?? '')) before -= 1;
+  // "4 corsages scrapped"
+  if (
+    tokens
+      .slice(at + 2, at + 5)
+      .some(({ text }, by) => /^(scrapped|cancelled|canceled)$/.test(text) && tokens[at + 1 + by]?.means['piece'] !== undefined)
+  )
+    return true;
+  const off = /^(off|out)$/.test(tokens[before + 1]?.text ?? '') && /^(take|taking|leave|knock)$/.test(tokens[before]?.text ?? '');
+  // "drop the 4 corsages to 2" says how many stay.
+  const stays = tokens.slice(at + 1, at + 5).some(({ means, text }) => /^(to|down)$/.test(text) || means['upTo'] !== undefined);
+  return !stays && (off || takes.test(tokens[before]?.text ?? ''));
+};
+
 /** "17 bouts instead of 15, and 2 more corsages": 1 where the count adds to what there is, -1 where it takes off. */
 export const differenceSaid = (tokens: readonly Token[], at: number): number => {
+  if (takesOff(tokens, at)) return -1;
+  if (/^(add|adding|plus)$/.test(tokens[at - 1]?.text ?? '')) return 1;
   const next = tokens[at + 1]?.text ?? '';
   return /^(more|extra|additional)$/.test(next) ? 1 : /^(fewer|less)$/.test(next) ? -1 : 0;
 };

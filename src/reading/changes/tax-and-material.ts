@@ -4,7 +4,7 @@ import type { Reader, Unworded } from '../phrase.ts';
 import { isMaterial } from '../phrases/material-said.ts';
 import { taxAt } from '../phrases/tax-basis.ts';
 import type { Part } from '../text/message.ts';
-import { firstWhere } from '../text/token.ts';
+import { firstWhere, type Token } from '../text/token.ts';
 import { inZones, type Zones } from './zones.ts';
 
 export const taxChange = (reader: Reader, part: Part, zones: Zones): Unworded[] => {
@@ -21,32 +21,45 @@ export const taxChange = (reader: Reader, part: Part, zones: Zones): Unworded[] 
           )
         ? 'included'
         : undefined;
+    const name = tax.fact.name ?? nameBefore(reader, zones);
     return [
       {
         fact: 'change',
         what: 'tax',
         to: tax.fact.basis,
         ...(before === undefined || before === tax.fact.basis ? {} : { from: before }),
-        ...(tax.fact.name === undefined ? {} : { name: tax.fact.name }),
+        ...(name === undefined ? {} : { name }),
       },
     ];
   }
-  // "not inc, plus": only the old basis may carry the tax's name.
+  // "not inc, plus", "incl not excl gst": only the old basis may carry the tax's name.
   for (const [start, end] of zones.old) {
     for (let index = start; index < end; index++) {
       const tax =
         taxAt(reader, index) ?? (reader.tokens[index]?.means['included'] !== undefined ? { fact: { basis: 'included' } } : undefined);
-      if (
-        tax === undefined ||
-        !zones.fresh.some(([from, to]) =>
-          reader.tokens.slice(from, to).some((token) => /^(plus|on top|ex|excl|\+|extra)$/.test(token.text)),
-        )
-      )
-        continue;
-      if (tax.fact.basis === 'included') return [{ fact: 'change', what: 'tax', to: 'on top', from: 'included' }];
+      const from = tax?.fact.basis;
+      const other =
+        from === 'included' && freshSays(reader, zones, ({ text }) => plusWord.test(text))
+          ? 'on top'
+          : from === 'on top' && freshSays(reader, zones, ({ means }) => means['included'] !== undefined)
+            ? 'included'
+            : undefined;
+      if (from === undefined || other === undefined) continue;
+      const name = nameBefore(reader, zones);
+      return [{ fact: 'change', what: 'tax', to: other, from, ...(name === undefined ? {} : { name }) }];
     }
   }
   return behindOld(reader, zones);
+};
+
+const plusWord = /^(plus|on top|ex|excl|\+|extra)$/;
+const freshSays = ({ tokens }: Reader, { fresh }: Zones, says: (token: Token) => boolean): boolean =>
+  fresh.some(([from, to]) => firstWhere(tokens, from, to, says) >= 0);
+
+// "I said incl VAT, it's excl": named beside the basis that is taken back, it is the same tax.
+const nameBefore = ({ tokens }: Reader, { old }: Zones): string | undefined => {
+  const named = old.flatMap(([from, to]) => tokens.slice(from, to).flatMap(({ means }) => means['taxName'] ?? []));
+  return new Set(named).size === 1 ? named[0] : undefined;
 };
 
 // "its 60 each not 55 inc vat": said last, it holds for the new price too.
@@ -69,7 +82,8 @@ export const materialChange = (reader: Reader, part: Part, zones: Zones): Unword
   const at = (zone: Zones['fresh']): number =>
     firstWhere(reader.tokens, part.start, part.end, (_, index) => inZones(zone, index) && isMaterial(reader, index));
   const fresh = at(zones.fresh);
-  if (fresh < 0) return [];
+  // "the crowns should be half dried": of two materials, and the other is not said.
+  if (fresh < 0 || /^(half|partly|part|semi|mostly)$/.test(reader.tokens[fresh - 1]?.text ?? '')) return [];
   const to = reader.tokens[fresh]?.means['material'] ?? '';
   const old = at(zones.old);
   const from = old < 0 ? undefined : reader.tokens[old]?.means['material'];

@@ -84,6 +84,7 @@ const told: readonly (readonly [ToldAs, readonly string[]])[] = [
       `<n:count> ${enough} (,|-|;|so|and){0,2} (the)? <a:count> <p:piece> ${unneeded}`,
       `(scrap|forget|scratch|ignore|not|i said|i put|we said|said|i wrote|was|it was|they were) (the)? <a:count> <p:piece> (,|but){0,2} (it's|its|it is|now|should be|should've been|shouldve been|should have been|shld be|make it|make that|that's|they're) (now|only|actually)? <n:count>`,
       `(scrap|forget|scratch|ignore|disregard|bin|never mind) (the|that|what i said about)? <a:count> (,|but|-){0,2} (it's|its|it is|now|should be|make it|make that|that's|they're|we need|actually|we want|they want){0,2} <n:count> ${kind}`,
+      `(make it|make that|do|need|its|it's|now|actually|just|want|we need|they want)? <n:count> ${kind} (now)? (,|-|and|;){0,2} (forget|scrap|scratch|ignore|disregard|bin|never mind|nevermind) (the|that|what i said about|about)? (the)? <a:count>`,
       `(the)? (final|new|revised|updated|latest|confirmed|corrected|current) (head)? ${tally} (for|of|on) (the)? <p:piece> (is|are|:|now|=|to)? (now)? <n:count>`,
       `(the)? (final|new|revised|updated|latest|confirmed|corrected|current) <p:piece> ${tally} (is|are|:|now|=)? (now)? <n:count>`,
       `(the)? <p:piece> (count|number|numbers|qty|quantity|tally) (is|are|:|=|now|-|up|down|gone|goes){0,2} (now|at|to|<upTo>|up to|down to)? <n:count>`,
@@ -119,7 +120,7 @@ const told: readonly (readonly [ToldAs, readonly string[]])[] = [
       `${some} (have|has|just)? (didn't make it|didnt make it|did not make it|didn't survive|didnt survive|won't survive|carked it|are toast|is toast|were toast|lost to <any>|lost to the <any>|succumbed|gave up the ghost|gave up|lost their heads|bit the dust|are goners|are history|are beyond help) (in the heat|in the van|overnight|the night|in the fridge|the trip|the journey)?`,
       `${many} of (the|her|his|our|their|my)? (<role>|<owner>) (<material>)? <p:piece> (has|have|had|just|got|is|are|was|were|both|all){0,2} (broke|broken|snapped|fell apart|fallen apart|ruined|squashed|crushed|damaged|wilted|died|cracked|bent|binned|smashed)`,
       `(sat|trod|stood|stepped|leant|leaned|slept|knelt) on (another)? ${some}`,
-      `(the)? (heads|petals|tops|leaves) (came|fell|dropped|popped|snapped) off (of)? ${some}`,
+      `(the|a)? (<ingredient>){0,2} (head|heads|petal|petals|top|tops|leaf|leaves|bloom|blooms|pin|pins|wire|wires|magnet|magnets|stem|stems|ribbon|ribbons|backing|elastic)? (has|have|just|'s)? (came|fell|dropped|popped|snapped|broke|come|fallen|broken) (off|on|in|out of|from) (of|on)? (the)? ${some}`,
     ],
   ],
   [

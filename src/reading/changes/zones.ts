@@ -46,7 +46,9 @@ const butNow = /^(,|but|so|-|\.|;|it's|its|should|now|make|->|>|\()$/;
 const wasSupposed = pattern('(was|were) (supposed|meant|to be|already)');
 
 // "wedding 14 march, no make that 21 march": within one sentence the later words win.
-const turning = pattern("(no (,|make|wait|sorry|its|it's|that's|thats)|sorry|actually|wait|correction|oops|scratch that|i mean|make that)");
+const turning = pattern(
+  "(no (,|make|wait|sorry|its|it's|that's|thats|(ex|excl|exc|inc|incl))|sorry|actually|wait|correction|oops|scratch that|i mean|make that)",
+);
 // "preserved actually, not dried": what follows is what was said before.
 const negatedNext = (tokens: readonly Token[], index: number): boolean =>
   tokens[index]?.text === 'not' || (/^[,-]$/.test(tokens[index]?.text ?? '') && tokens[index + 1]?.text === 'not');

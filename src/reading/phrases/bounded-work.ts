@@ -30,6 +30,11 @@ const unsure = [
   `<count> (<material>)? (<piece>)? (bar|except|but for|apart from) <count> ${each}`,
   '<weekday> (:|-|was)? <count> (more)? (,|and|then|;|-)? <weekday> (:|-|was)? <count> (<any>){0,6} (so far|done|made|total)',
   `<p:piece> <n:count> ${each} (,|and|-|;){0,2} <q:piece> <m:count> (<any>){0,3}`,
+  // "sam has done 10 and im on 8", "i did 8 tom did 2 and priya 4"
+  `(<unlisted>|<role>|<bench>) (has|have|'s|had)? (done|made|did|finished|boxed) <count> (<piece>)? (,|and|&|n|but){1,2} (i'm|im|i am) (now|only)? (on|at|up to) <count>`,
+  `<unlisted> (did|made|done) <count> (<piece>)? (and|&|n) <unlisted> <count>`,
+  // "tally: 14 bouts 3 cors": made, or wanted?
+  '(the|my|our)? tally (:|-|is|at|now){0,2} <count> (<material>)? <piece>',
 ].map((source) => pattern(source));
 const labelled = ({ p, n, m }: Match['kept']): boolean =>
   p === undefined || (!/s$/.test(p.text) && Number(m?.number?.amount) === Number(n?.number?.amount) + 1);

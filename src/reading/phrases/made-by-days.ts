@@ -1,7 +1,7 @@
-// "yesterday evening 8 nos done, today morning 5 nos", "yesterdays 12 + todays 9 done": what each day made, together.
+// "yesterday evening 8 nos done, today morning 5 nos", "6 buttonholes before lunch and 8 after": what each day or each half of one made, together.
 
 import { pattern } from '../pattern.ts';
-import { type Finding, found, type Phrase, type Reader } from '../phrase.ts';
+import { type Finding, found, type Phrase, type Reader, type Unworded } from '../phrase.ts';
 import { didWord, doneWord } from '../progress/done-words.ts';
 import { amountOf, kindOf } from '../progress/made-facts.ts';
 import type { Part } from '../text/message.ts';
@@ -22,6 +22,38 @@ const work = new RegExp(
     .join('|')})$`,
 );
 
+// Nobody orders round a meal; a day's halves may be those of two events.
+const count = (n: string, p: string): string => `(about|another)? <${n}:count> ${nos} (<material>)? (<${p}:piece>)? ${done}`;
+const meal = '(lunch|smoko|tea|dinner|coffee|brekkie|breakfast|break|morning tea|arvo tea|elevenses|tiffin)';
+const then = '(,|and|then|;|\\+|&|n|plus|-|another){0,2}';
+const closes = '(so far|today|now|lads|team|boss|yay|,|!){0,2}';
+const roundMeal = pattern(
+  `(ok|so|i|we|,){0,2} ${count('n', 'p')} (before|b4) ${meal} ${then} ${count('m', 'q')} (after|since) ${meal}? ${closes}`,
+);
+const halves = pattern(
+  `(ok|so|,){0,2} ${count('n', 'p')} (this|yesterday|in the)? (morning|am|arvo|afternoon|yesterday|last night|yest) ${then} ${count('m', 'q')} (this|in the|so far)? (arvo|afternoon|pm|evening|today|tonight|morning|after lunch|since) (<piece>)? ${closes}`,
+);
+const byHalves = (reader: Reader, part: Part): Finding[] => {
+  const { start, end, asked } = part;
+  const meals = asked ? undefined : roundMeal.at(reader.tokens, start, end);
+  const match = meals ?? (asked ? undefined : halves.at(reader.tokens, start, end));
+  if (match?.end !== end) return [];
+  const { n, m, p, q } = match.kept;
+  const told = reader.tokens.slice(start, end).some(({ text }) => work.test(text));
+  if (meals === undefined && told) return []; // read as work by others
+  const unsure = [n, m].some((token) => token?.number?.max !== undefined || token?.number?.or !== undefined);
+  const asks = /\b(please|pls|plz)\b/i.test(reader.message.clean.text); // to be done, then
+  if (meals === undefined || unsure || asks) return [{ start, end, held: true }];
+  const two = p !== undefined && q !== undefined && kindOf(p).piece !== kindOf(q).piece;
+  const facts: Unworded[] = two
+    ? [
+        { fact: 'made', count: amountOf(n), ...kindOf(p) },
+        { fact: 'made', count: amountOf(m), ...kindOf(q) },
+      ]
+    : [{ fact: 'made', count: amountOf(n) + amountOf(m), ...kindOf(p ?? q) }];
+  return [found(reader, start, end, facts)];
+};
+
 const findIn = (reader: Reader, part: Part): Finding[] => {
   const match = part.asked ? undefined : form.at(reader.tokens, part.start, part.end);
   const { n, m, p, q } = match?.kept ?? {};
@@ -36,5 +68,9 @@ const findIn = (reader: Reader, part: Part): Finding[] => {
 export const madeByDays: Phrase = {
   name: 'made by days',
   examples: [],
-  find: (reader) => (form.might(reader.tokens) ? reader.untouched().flatMap((part) => findIn(reader, part)) : []),
+  find: (reader) => {
+    if (form.might(reader.tokens)) return reader.untouched().flatMap((part) => findIn(reader, part));
+    const likely = roundMeal.might(reader.tokens) || halves.might(reader.tokens);
+    return likely ? reader.untouched().flatMap((part) => byHalves(reader, part)) : [];
+  },
 };

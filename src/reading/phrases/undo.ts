@@ -12,6 +12,10 @@ const wrongThread = pattern(
 const byMistake = pattern(
   '((that|the|my) (last)? (message|one|line|bit|entry|post)? (was|is) (a|an|my|all)? (mistake|error|wrong|mistyped|accident|slip)|(sent|posted|typed|put|wrote|entered) (that|it|this|the last one|that last one|that in|it in) (here)? (by (mistake|accident)|in (error|the wrong (thread|place|chat|channel))|accidentally)|(roll|wind|take|put) (that|it|the last one|that last one) back|(that|this|it) (was|is) (meant)? for (another|a different|the other|some other) (event|wedding|job|party|thread|client|one)|go back (one|a step)) (sorry|,|-|ignore|it|that|please|undo|delete|scrap|pls|me){0,4}',
 );
+// "didnt mean to log that", "oops logged that twice": one of the two comes off.
+const notMeant = pattern(
+  "(sorry|oops|whoops|ooops|ah|ugh|oh|,|-|ok){0,3} ((i|we)? (didn't|didnt|did not|never) (mean|meant) to (log|send|post|put|type|enter|add|say|write|record) (that|it|this|the last one|that last one|that last bit) (in|there|here)?|(i|i've|ive|we|think i)? (sent|posted|logged|entered|typed) (that|it|the last one|that last one) twice (by mistake|by accident|accidentally|there)?|(put|set|change|turn) (it|that|everything) back (to)? (how|as|the way|like|what) it was (before)?) (sorry|oops|lol|please|pls|,){0,2}",
+);
 const wholeHelp = pattern('(help|commands|options|menu) (me|please|pls)?');
 const afterGreeting = pattern('(what can you do|what can i say|what can i ask|how do you work|how does this work|how do i use (you|this))');
 
@@ -84,7 +88,7 @@ const find = (reader: Reader): Finding[] => {
   const first = undoFirst.at(reader.tokens, 0, reader.tokens.length);
   if (first !== undefined && first.end < reader.tokens.length) findings.push(found(reader, 0, first.end, [{ fact: 'undo' }]));
   for (const part of first === undefined ? reader.untouched() : []) {
-    for (const form of [wholeUndo, wrongThread, byMistake]) {
+    for (const form of [wholeUndo, wrongThread, byMistake, notMeant]) {
       const match = form.at(reader.tokens, part.start, part.end);
       const why = form === wholeUndo && withReason(reader, part);
       if ((match?.end !== part.end && !why && !plainUndo(reader, part.start, part.end)) || findings.length > 0) continue;

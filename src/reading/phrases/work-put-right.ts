@@ -4,6 +4,7 @@ import { pattern } from '../pattern.ts';
 import type { Unworded } from '../phrase.ts';
 import { type Finding, found, type Phrase, type Reader } from '../phrase.ts';
 import { doneWord } from '../progress/done-words.ts';
+import { loggedAs } from '../progress/logged-as.ts';
 import { workClauses } from '../progress/work-clauses.ts';
 import type { Part } from '../text/message.ts';
 
@@ -43,6 +44,8 @@ const joined = (reader: Reader, whole: Part): Finding | undefined => {
 };
 
 const find = (reader: Reader): Finding[] => {
+  const otherKind = loggedAs(reader);
+  if (otherKind.length > 0) return otherKind;
   if (!right.might(reader.tokens)) return [];
   const parts = reader.untouched().slice(0, 20);
   for (const [at, part] of parts.entries()) {

@@ -20,7 +20,9 @@ import { withoutRest } from '../progress/part-done.ts';
 import { stagesListed } from '../progress/stages-listed.ts';
 import { sumsBehind } from '../progress/sum-behind.ts';
 import { summed } from '../progress/sums.ts';
+import { twoKinds } from '../progress/two-kinds.ts';
 import { wasToDo } from '../progress/was-to-do.ts';
+import { whosePiece } from '../progress/whose-piece.ts';
 import { withoutReasons } from '../progress/why-remade.ts';
 import { workClauses, workTold } from '../progress/work-clauses.ts';
 import type { Part } from '../text/message.ts';
@@ -108,6 +110,8 @@ const find = (reader: Reader): Finding[] => {
     ...lossThenCount(reader),
     ...dropped(reader),
     ...sumsBehind(reader),
+    ...whosePiece(reader),
+    ...twoKinds(reader),
   ]);
   const read = [...behindTaken(reader), ...first, ...workBesideHour(without(reader, first))];
   const rest = without(reader, read);

@@ -77,7 +77,7 @@ const forms: readonly (readonly [string, Build])[] = [
       return again(p === undefined && q !== undefined ? { ...match, kept: { ...match.kept, p: q } } : match);
     },
   ],
-  ['(made|did|done) <n:count> (<p:piece>)? (replacements|replacement)', again],
+  ['(made|did|done) <n:count> (<p:piece>)? (replacements|replacement) (<p:piece>)?', again],
   // "half done, thats 12 bouts"
   [
     "(half|halfway|about half|half of them) (done|made|finished|there) (,|-|so|and){0,2} (that's|thats|that is) <n:count> (<p:piece>)? (done|made|finished)?",

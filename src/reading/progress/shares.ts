@@ -40,7 +40,8 @@ export const sharesByKind = (reader: Reader): Finding[] => {
   // "corsages 6/6" and nothing else: all six.
   const complete = parts.length > 0 && parts.every(([count, of]) => count === of) && reader.tokens.length <= 3 * parts.length;
   // "wrist corsages 5/8" and nothing else: a date would say what it is for.
-  const alone = parts.length > 0 && matches.reduce((sum, match) => sum + match.end - match.start, 0) === reader.tokens.length;
+  const others = reader.tokens.filter(({ text, kind }) => kind === 'line' || joins.test(text)).length;
+  const alone = parts.length > 0 && matches.reduce((sum, match) => sum + match.end - match.start, 0) === reader.tokens.length - others;
   if (!shares || !(noDay || complete || alone) || reader.tokens.some((token) => priced.some((tag) => token.means[tag] !== undefined)))
     return [];
   return matches.map((match, at) => {
@@ -50,4 +51,5 @@ export const sharesByKind = (reader: Reader): Finding[] => {
     ]);
   });
 };
+const joins = /^(,|;|and|&|\+|n|\.)$/;
 const priced = ['each', 'all', 'included', 'onTop', 'taxName', 'taxWord'];

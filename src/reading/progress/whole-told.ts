@@ -6,7 +6,7 @@ import type { Part } from '../text/message.ts';
 
 /** "completed 15 today total 45": the whole so far stands beside the latest handful. */
 export const wholeBeside = pattern(
-  "(<w:all>|totals|makes it|that makes|tally|running total|overall|now at|total now|that's|thats|brings it to|brings us to|so we're at|now) (is|now|so far|:|=|of|to|at|it|done|makes)? <n:count> (<p:piece>)? (now|so far|done|made|total|in total|altogether|all up)?",
+  "(<w:all>|totals|makes it|that makes|makes|tally|running total|overall|now at|total now|that's|thats|brings it to|brings us to|so we're at|now) (is|now|so far|:|=|of|to|at|it|done|makes)? <n:count> (<p:piece>)? (now|so far|done|made|total|in total|altogether|all up)?",
 );
 export const wholeAfter = pattern('<n:count> (<p:piece>)? (done|made)? (<all>|now)');
 /** The number is the whole so far, not the latest handful. */

@@ -10,6 +10,7 @@ import { besideDone } from './beside-done.ts';
 import { didWord, doneWord, intent, stageWord, stageWork } from './done-words.ts';
 import { withWholeOfLast } from './last-of-all.ts';
 import { goneWrong, lossVerb, moreGoneWrong, stageIn, stillToDo } from './losses.ts';
+import { tellsOfOrder } from './order-beside-loss.ts';
 import { workEvents } from './work-events.ts';
 import { kindFirst } from './work-forms.ts';
 import { workGroups } from './work-groups.ts';
@@ -167,6 +168,7 @@ export const workClauses = (reader: Reader, part: Part): readonly Group[] => {
     part.asked ||
     part.end - part.start > 60 ||
     !speaksOfWork(reader.tokens, part) ||
+    tellsOfOrder(reader, part) ||
     anyIn(strongMarkers, reader.tokens, part.start, part.end)
   )
     return [];

@@ -44,7 +44,7 @@ export const usualWords: ReadonlySet<string> = new Set(
   please, pls, plus, plz, pm, pop, possibly, postponed, pre, prefer, prefers, pretty, previous, price, priced, prices, pricing,
   probably, progress, prom, promise, ps, push, pushed, put, puts, putting, qty, quarter, quid, quite, quote, quoted, quotes, quoting,
   races, raise, raised, rang, rate, rates, rather, re, read, ready, really, reception, recipe, reckon, recount, recounted, red, redid,
-  redo, redone, reduce, reduced, registered, regular, remade, remaining, remake, remaking, remove, removed, renewal, replace,
+  redo, redone, reduce, reduced, registered, regular, remade, remaining, remake, remaking, remove, removed, renewal, replace, replacement, replacements,
   replaced, replied, reply, republic, required, respectively, rest, revised, right, ring, room, roughly, round, rounded, ruined, run,
   sadly, said, same, sangeet, saw, say, saying, says, school, scrap, scratch, second, see, seen, sees, self, sell, selling, sells,
   sent, service, set, sets, setting, settle, settled, settling, several, shaadi, shall, share, shared, sharp, she, she's, shes, shift,
