@@ -158,7 +158,9 @@ const behindTheirHours = (reader: Reader, part: Part): Token | undefined => {
 };
 
 // "freelance rate 180 per day": no wage by the hour.
-const notHourly = pattern('(per|a|an|each|every|/|p)? (day|days|shift|session|week|weekend|fortnight|month|morning|afternoon|piece|<piece>|pd|daily)');
+const notHourly = pattern(
+  '(per|a|an|each|every|/|p)? (day|days|shift|session|week|weekend|fortnight|month|morning|afternoon|piece|<piece>|pd|daily)',
+);
 
 export const wageIn = (reader: Reader, part: Part): { wage: string; currency?: string; symbol?: string } | undefined => {
   for (const form of wageForms) {

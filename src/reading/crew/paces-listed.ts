@@ -57,6 +57,8 @@ export const pacesListed = (reader: Reader, part: Part): Unworded[] | undefined 
 export const anotherTimed = (words: readonly Token[], piece: PieceKind | undefined): boolean => {
   if (piece === undefined) return false;
   const at = words.findIndex(({ means }) => means['piece'] === piece);
-  const other = words.findIndex(({ means }, index) => index > at && (means['piece'] ?? 'unspecified') !== 'unspecified' && means['piece'] !== piece);
+  const other = words.findIndex(
+    ({ means }, index) => index > at && (means['piece'] ?? 'unspecified') !== 'unspecified' && means['piece'] !== piece,
+  );
   return other > 0 && words.slice(other).some(({ number }) => number !== undefined && number.form !== 'money');
 };

@@ -4,6 +4,7 @@ import type { PieceKind } from '../../handbook/pieces.ts';
 import { pattern } from '../pattern.ts';
 import { type Finding, found, type Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
+import { allButSome } from './all-but-some.ts';
 import { headsOfAKind } from './heads-of-a-kind.ts';
 import { headsTold } from './heads-told.ts';
 import { leaderAndMen } from './leader-and-men.ts';
@@ -58,7 +59,12 @@ const wearingOfRole = (reader: Reader, part: Part): Finding | undefined => {
 /** How many wear them in all, where nobody is listed. */
 export const headsAlone = (reader: Reader, part: Part): Finding | undefined => {
   if (reader.tokens.slice(part.start, part.end).some((token) => token.number?.max !== undefined)) return undefined;
-  const but = wearingOfRole(reader, part) ?? someWithout(reader, part) ?? leaderAndMen(reader, part) ?? headsOfAKind(reader, part);
+  const but =
+    wearingOfRole(reader, part) ??
+    allButSome(reader, part) ??
+    someWithout(reader, part) ??
+    leaderAndMen(reader, part) ??
+    headsOfAKind(reader, part);
   if (but !== undefined) return but;
   const sides = bothSides.map((form) => form.at(reader.tokens, part.start, part.end)).find((match) => match?.end === part.end);
   if (sides !== undefined) {

@@ -58,11 +58,16 @@ const told: readonly (readonly [Told, Pattern])[] = [
   ['only', onlyThese],
   ['only', onlySoMany],
   ['each side', pattern(`(,|-|:)? ${opens} <n:count> (${folk}){0,2} (on)? (each|either|<a:word>) side`)],
-  ['side', pattern(`(,|-|:|\\()? (and|plus|&|n)? ${whose} (side|family|lot) (:|-|=|,|has|have|is|are|of)? <n:count> (${folk}){0,2}`)],
   [
     'side',
     pattern(
-      `(,|-|:|\\()? (and|plus|&|n)? <n:count> (${folk})? (wearing|to wear|will wear)? (on|for|from|of|in|off)? ${whose} (side|family|lot)`,
+      `(,|-|:|\\()? (and|plus|&|n)? ${whose} (side|family|lot|party|crew|squad|camp) (:|-|=|,|has|have|is|are|of)? <n:count> (${folk}){0,2}`,
+    ),
+  ],
+  [
+    'side',
+    pattern(
+      `(,|-|:|\\()? (and|plus|&|n)? <n:count> (${folk})? (wearing|to wear|will wear)? (on|for|from|of|in|off)? ${whose} (side|family|lot|party|crew|squad|camp)`,
     ),
   ],
   ['side', pattern(`(,|-|:|\\()? (and|plus|&|n)? <n:count> (${folk})? (on|for|from|of|off)? (the)? (his|hers|theirs)`)],
@@ -139,7 +144,7 @@ export const headsTold = (reader: Reader, part: Part): number | undefined => {
   const heads: number[] = [];
   const sides: number[] = [];
   let [plus, beside, seated, sum, less] = [0, false, false, 0, 0];
-  let [worn, party, included, game, atTable, few, named, without] = [false, false, false, false, false, false, false, false];
+  let [worn, party, included, game, atTable, few, named, without, ours] = [false, false, false, false, false, false, false, false, false];
   for (let index = part.start; index < part.end; ) {
     const match = firstAt(forms, tokens, index, part.end);
     if (match === undefined) return undefined;
@@ -187,8 +192,10 @@ export const headsTold = (reader: Reader, part: Part): number | undefined => {
         few = true;
         if (number !== undefined) heads.push(count);
       } else if (kind === 'heads') heads.push(count);
-      else if (kind === 'side') sides.push(count);
-      else if (kind === 'each side') sides.push(count, count);
+      else if (kind === 'side') {
+        sides.push(count);
+        ours ||= tokens.slice(own.start, own.end).some(({ text }) => text === 'party');
+      } else if (kind === 'each side') sides.push(count, count);
       else if (kind === 'sum') sum = sum === 0 || sum === count ? count : Number.NaN;
       else if (kind === 'wear') worn = true;
       else if (kind === 'party') party = true;
@@ -209,7 +216,7 @@ export const headsTold = (reader: Reader, part: Part): number | undefined => {
   if (game && !worn && !party && !beside) return undefined;
   // "groom side 11 people total wearing"
   const inAll = tokens.slice(part.start, part.end).some(({ text, means }) => text === 'total' || means['all'] !== undefined);
-  if (sides.length === 1 && heads.length === 0 && worn && inAll && !beside && sum === 0) return sides[0];
+  if (sides.length === 1 && heads.length === 0 && ((worn && inAll) || (ours && less === 0)) && !beside && sum === 0) return sides[0];
   if (seated && heads.length === 1 && sides.length === 0 && sum === 0)
     return worn && !beside && less === 0 ? (heads[0] ?? 0) + plus : undefined;
   if (few) return fewOf({ heads, sides, plus, beside, sum, less });

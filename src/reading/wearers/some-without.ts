@@ -14,7 +14,8 @@ const group =
   "(the|our|his|her|their|this)? (bridal|wedding|whole|full|entire|groom's|grooms|bride's|brides)? (party|line up|lineup|squad|court|crew|procession)";
 const within =
   '((,|-|\\(){0,1} ((including|incl|inc|counting|with|<included>|of which|of whom|of them) (the|both|his|her|our)? (<k:count>)? (are|is)?|<k:count> (of them|of whom|of which|of those) (are|is|being)?) (little|small)? <g:role> (\\))?)?';
-const none = '((any|their|a)? (flower|flowers|<piece>)|any|one|them|it|theirs|a flower)? (thanks|at all|now|after all|though|on the day|\\)){0,2}';
+const none =
+  '((any|their|a)? (flower|flowers|<piece>)|any|one|them|it|theirs|a flower)? (thanks|at all|now|after all|though|on the day|\\)){0,2}';
 const refuse = `(just)? (don't|dont|doesn't|doesnt|do not|does not|won't|wont|will not|isn't|isnt|is not|aren't|arent|are not|not|can't|cant|refuse|refuses|refuse to|refuses to) (be)? (want|wants|wanting|need|needs|needing|wear|wears|wearing|get|gets|getting|have|having) ${none}`;
 const goes = `(is|are|has|have)? (going without|go without|goes without|opted out|opting out|said no|says no|say no|passed|declined|without) ${none}`;
 const sum =
@@ -33,9 +34,17 @@ const someWho = `${but} <k:count> (of them|of those|of whom|of which)? (are|is)?
 // "12 in the party, 2 are babies so 10": whatever is said of the two, the sum says that they wear none.
 const someSo = `${but} <j:count> (of them|of those|of whom)? (<any>){1,7} ${sum.replace(/\?$/, '')}`;
 const forms = [
-  ...parties.flatMap((party) => [`${party} ${within} ${named} ${sum}`, `${party} ${someWho} ${sum}`, `${party} ${notHim} ${sum}`, `${party} ${someSo}`]),
+  ...parties.flatMap((party) => [
+    `${party} ${within} ${named} ${sum}`,
+    `${party} ${someWho} ${sum}`,
+    `${party} ${notHim} ${sum}`,
+    `${party} ${someSo}`,
+  ]),
   // "party of 10 less 2 so 8", "bridal party of 12 less the 2 babies"
-  ...parties.map((party) => `${party} (,)? (less|minus) (the)? (<j:count>) (of (them|those|whom))? (little|small)? (<role>|people|who <any> <any>)? ${sum}`),
+  ...parties.map(
+    (party) =>
+      `${party} (,)? (less|minus) (the)? (<j:count>) (of (them|those|whom))? (little|small)? (<role>|people|who <any> <any>)? ${sum}`,
+  ),
   // "9 people incl the celebrant, celebrant doesn't want one"
   `${opens} <n:count> ${folk} ${within.replace(/\?$/, '')} ${named} ${sum}`,
 ].map((source) => pattern(source));

@@ -5,7 +5,8 @@ import { pattern } from '../pattern.ts';
 const joint = '(,|-|\\(|but|and|though|;|except|as|because|cos){0,2}';
 const declines =
   "(don't want|dont want|doesn't want|doesnt want|do not want|does not want|don't need|dont need|doesn't need|doesnt need|won't wear|wont wear|will not wear|won't have|wont have|not wearing|not having|not getting|not wanting|aren't wearing|arent wearing|isn't wearing|isnt wearing|isn't having|isnt having|won't be wearing|wont be wearing|won't be having|refuses|refuse|refuses to wear|refuse to wear|refused|opted out|opting out|said no|say no|says no|said no thanks|says no thanks|said no thank you|says no thank you|passed|is passing|not bothered|not fussed|not keen|going without|goes without|declined|declines|dropped out|pulled out|is allergic|has hayfever)";
-const ends = '((any|their|his|her|a)? (flower|flowers|<piece>)|any|one|them|it|his|hers|theirs|a flower|on it|to it)? (thanks|thank you|at all|this time|\\))?';
+const ends =
+  '((any|their|his|her|a)? (flower|flowers|<piece>)|any|one|them|it|his|hers|theirs|a flower|on it|to it)? (thanks|thank you|at all|this time|\\))?';
 const folk = '(<role>|men|guys|gents|blokes|lads|chaps|fellas|ladies|women|girls|boys|adults|grown ups|kids|children|family)';
 
 export const noneFor = [
@@ -16,7 +17,9 @@ export const noneFor = [
 ];
 
 /** "12 in the party, 2 are babies, so 10 adults": how many are left, behind. */
-export const leaves = pattern("<n:count> <any>{2,16} (so|=|leaves|leaving|makes it|down to|that's|thats|which leaves) (it's|its)? (only|just)? <s:count>");
+export const leaves = pattern(
+  "<n:count> <any>{2,16} (so|=|leaves|leaving|makes it|down to|that's|thats|which leaves) (it's|its)? (only|just)? <s:count>",
+);
 
 /** "12 in the party but only 6 wearing": so many of them. */
 export const onlySoMany = pattern(
