@@ -193,4 +193,4 @@ export const noCount = [
 ];
 /** Hours and people of these are none of the bench's. */
 export const otherMatter =
-  /^(invoice|course|dentist|flight|parking|parking's|hire|rent|hall|room|charger|workshop|going|birthday|drinks|pub|gig|holiday|match|quiz)$/;
+  /^(invoice|course|dentist|flight|parking|parking's|hire|rent|hall|room|charger|workshop|going|birthday|drinks|pub|gig|holiday|match|quiz|beach|park|zoo|cinema|movies|pool|gym|footy|airport|festival)$/;

@@ -9,7 +9,7 @@ import { besideHeads } from './beside-heads.ts';
 import { agreed, fewOf } from './heads-agree.ts';
 import { nobodyThere, oneOfTheCounted, staffNone, staffWithout } from './heads-named.ts';
 import { countFor } from './role-counts.ts';
-import { leaves, noneFor, onlySoMany, onlyThese } from './who-wears-none.ts';
+import { leaves, lessForm, noneFor, onlySoMany, onlyThese } from './who-wears-none.ts';
 
 const folk =
   '(people|persons|ppl|pax|folk|folks|men|guys|gents|blokes|lads|chaps|fellas|ladies|women|girls|boys|adults|grown ups|kids|children|attendants|family|relatives|family members|heads|wearers|of them|of us|of the family|in the family|in total|total|in all|<all>)';
@@ -19,10 +19,6 @@ const opens =
 const sumUp =
   "(,|-)? (so|=|that's|thats|makes|making|that makes|which makes|which is|makes it|total|totals|in total|altogether|is|it's|its|comes to|or|- \\>){1,2}";
 
-// "10 in the party but 2 don't want any"
-const lessForm = pattern(
-  "(,|-|\\(|but|and|though|;){0,2} (<n:count>|one|a couple) (of them|of those|of the lot|of em|people|ppl|guys|lads)? (are|is|have|has)? (don't want|dont want|doesn't want|doesnt want|do not want|don't need|dont need|doesn't need|doesnt need|won't wear|wont wear|not wearing|aren't wearing|arent wearing|isn't wearing|isnt wearing|won't be wearing|wont be wearing|refuse to wear|opted out|opting out|said no|say no|says no|passed|not bothered|not having|not getting|go without|going without|declined|dropped out|pulled out) ((any|their|his|her)? (flower|flowers|buttonholes|pieces)|any|one|them|it|theirs|a flower|on it|to it)? (thanks|at all|\\))?",
-);
 /** Whether some of those counted wear none. */
 export const tellsLess = ({ tokens }: Reader, { start, end }: Part): boolean => {
   const { n, s } = leaves.in(tokens, start, end)?.kept ?? {};

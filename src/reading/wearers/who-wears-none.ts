@@ -9,6 +9,11 @@ const ends =
   '((any|their|his|her|a)? (flower|flowers|<piece>)|any|one|them|it|his|hers|theirs|a flower|on it|to it)? (thanks|thank you|at all|this time|\\))?';
 const folk = '(<role>|men|guys|gents|blokes|lads|chaps|fellas|ladies|women|girls|boys|adults|grown ups|kids|children|family)';
 
+// "10 in the party but 2 don't want any"
+export const lessForm = pattern(
+  "(,|-|\\(|but|and|though|;){0,2} (<n:count>|one|a couple) (of them|of those|of the lot|of em|people|ppl|guys|lads)? (are|is|have|has)? (don't want|dont want|doesn't want|doesnt want|do not want|don't need|dont need|doesn't need|doesnt need|won't wear|wont wear|not wearing|aren't wearing|arent wearing|isn't wearing|isnt wearing|won't be wearing|wont be wearing|refuse to wear|opted out|opting out|said no|say no|says no|passed|not bothered|not having|not getting|go without|going without|declined|dropped out|pulled out) ((any|their|his|her)? (flower|flowers|buttonholes|pieces)|any|one|them|it|theirs|a flower|on it|to it)? (thanks|at all|\\))?",
+);
+
 export const noneFor = [
   pattern(
     `${joint} (the|his|her|our|their)? (<n:count> (of the|of)?)? (<owner>)? <r:role> (is|are|has|have|just|both){0,2} ${declines} ${ends}`,
