@@ -26,6 +26,21 @@ const someSo = pattern(
   `${opens} (the)? <m:count> <g:role> (in all|in total|total)? (,|-|\\(|but|and|though|only|;){1,3} (<k:count>|one) (of them|of those|of whom)? (<any>){1,6} ${so} ${behind}`,
 );
 
+// "12 of the 15 are wearing", "out of 15 only 9 want one", "9 wearing, 3 not"
+const wears = '(wear|wears|wearing|want|wants|get|gets|getting|have|having|need|needs) (one|them|any|a flower|flowers|a <piece>)?';
+const someOf = [
+  `${opens} (only|just)? <s:count> (people|ppl|of them)? (out)? of (the|those|them)? <n:count> (<g:role>|people|ppl|guests|of them)? (are|is|will|be|actually|only){0,2} ${wears}`,
+  `${opens} (out)? of (the|those)? <n:count> (<g:role>|people|ppl|guests)? (,)? (only|just)? <s:count> (are|is|will|be|actually){0,2} ${wears}`,
+  `${opens} (only|just)? <s:count> (people|ppl|of them)? ${wears} (,)? (out)? of (the)? <n:count> (people|ppl|guests|in the party|in all)?`,
+].map((source) => pattern(source));
+// "all bar 2 of the 14 are wearing one"
+const allBarOf = pattern(
+  `${opens} (all|everyone|everybody) (except|bar|but|apart from|minus|other than) <k:count> (out)? of (the|those)? <n:count> (<g:role>|people|ppl|guests)? (are|is|will|be){0,2} ${wears}`,
+);
+const someNot = pattern(
+  `${opens} <s:count> (people|ppl|of them)? (wearing|to wear|will wear) (one|them)? (,|and|but|-){1,2} <k:count> (of them)? (not|aren't|arent|won't|wont|not wearing)`,
+);
+
 const amount = (match: Match, name: string): number | undefined => {
   const token = match.kept[name];
   return token === undefined ? undefined : isCount(token) ? Number(token.number?.amount) : Number.NaN;
@@ -44,11 +59,23 @@ const someLess = (reader: Reader, match: Match): Finding | undefined => {
   return found(reader, match.start, match.end, [{ fact: 'wearers', wearers, total: left }]);
 };
 
+const some = (reader: Reader, { start, end }: Part): Finding | undefined => {
+  const match = [...someOf, someNot, allBarOf].map((form) => form.at(reader.tokens, start, end)).find((each) => each?.end === end);
+  const [all, but] = match === undefined ? [] : [amount(match, 'n'), amount(match, 'k')];
+  const total = match === undefined ? undefined : (amount(match, 's') ?? (all ?? Number.NaN) - (but ?? Number.NaN));
+  if (match === undefined || total === undefined || !(total > 0) || (all !== undefined && !(all > total))) return undefined;
+  const role = match.kept['g']?.means['role'];
+  const wearers = role === undefined ? [] : [{ wearer: nameOf(role, total), count: total }];
+  return found(reader, start, end, [{ fact: 'wearers', wearers, total }]);
+};
+
 /** How many of all of them wear one; held where the numbers disagree. */
 export const allButSome = (reader: Reader, { start, end }: Part): Finding | undefined => {
   const { tokens } = reader;
   const less = someSo.might(tokens) ? someSo.at(tokens, start, end) : undefined;
   if (less?.end === end) return someLess(reader, less);
+  const told = some(reader, { start, end, asked: false });
+  if (told !== undefined) return told;
   const match = [allOf, everyone].map((form) => form.at(tokens, start, end)).find((each) => each?.end === end);
   if (match === undefined) return undefined;
   const { r, q } = match.kept;

@@ -76,7 +76,7 @@ export const roles: readonly Role[] = [
   role('matron of honor', 'matrons of honor', 'matron of honor, matrons of honor'),
   role('chief bridesmaid', 'chief bridesmaids', 'chief bridesmaid, chief bridesmaids'),
   role('officiant', 'officiants', 'officiant, officiants'),
-  role('celebrant', 'celebrants', 'celebrant, celebrants'),
+  role('celebrant', 'celebrants', 'celebrant, celebrants, celeb'),
   role('minister', 'ministers', 'minister, ministers, reverend'),
   role('priest', 'priests', 'priest, priests, parish priest'),
   role('altar server', 'altar servers', 'altar server, altar servers'),
