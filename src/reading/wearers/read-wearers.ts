@@ -102,6 +102,7 @@ export const readWearers = (reader: Reader, part: Part): WearersRead => {
     if (match?.kept['r'] !== undefined) {
       const role = match.kept['r'];
       const sets = inSets(reader.tokens.slice(match.start, match.end), role);
+      if (sets === undefined) loose = match.start;
       const number = sets === undefined ? undefined : (match.kept['n'] ?? match.kept['m'] ?? countInside(reader, match));
       const most = number?.number?.max ?? number?.number?.or?.at(-1);
       const both = reader.tokens.slice(Math.max(0, match.start - 1), match.end).some((each) => /^(for )?both$/.test(each.text));
