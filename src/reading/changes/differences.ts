@@ -172,7 +172,10 @@ export const countDifference = (tokens: readonly Token[], index: number, end: nu
     if (ofSpares(tokens, match)) return undefined;
     if (next?.text === 'than') return { match }; // "6 more than yesterday"
     // "30 bouts less the groom's", "24 lapels less 10%": what is taken off stands behind.
-    if (match.kept['p'] !== undefined && tokens[match.end - 1]?.text === 'less' && isTakenOff(next)) return { match };
+    if (tokens[match.end - 1]?.text === 'less' && isTakenOff(next)) {
+      if (match.kept['p'] !== undefined) return { match };
+      continue; // "bridal party of 12 less the 2 babies"
+    }
     // "another corsage at 28" is one more, at a price of its own; "add a crown at 60" is a line of the order.
     const oneMore =
       match.kept['p'] !== undefined && tokens.slice(index, match.end).some((token) => /^(another|extra|more|additional)$/.test(token.text));

@@ -15,6 +15,8 @@ export const peopleForms = [
   ),
   handsBehind,
   pattern('<n:count> (extra|more|other|good|new|of the|part time|casual|bench)? (<bench>)'),
+  // "crew 4 / 5 hrs / fri", "staff: 3, hours: 6 each", "apprentices (2) 7 hours each"
+  pattern('<bench> (:|=|x|\\()? <n:count> (\\))? (,|/|-|;)? (for)? (<duration>|(hours|hrs|hr) (:|=|-)? <count> <each>)'),
   pattern('<n:count> <unlisted> <bench>'),
   pattern('<n:count> (extra|more|other) (on|in|for|<weekday>|tomorrow|this)'),
   pattern('<n:count> of (the|our|my) (<role>|<unlisted>) (are|is)? (helping|in|coming|working|on)'),
@@ -64,21 +66,25 @@ export const wageForms = [
   pattern('<w:amount> (an|per|/|p/|p) (hour|hr|hrs)'),
   pattern('<w:amount> (ph|phr)'),
 ];
+// "a corsage is like 11 minutes for me"
+const roughly =
+  '(about|around|roughly|like|more like|closer to|nearer|prob|probably|maybe|usually|normally|generally|say|only|just|bout|approx)';
+const atMost = '(or so|tops|max|maximum|at most|at the most|at best|or less|or thereabouts|ish|give or take)';
 export const paceForms: readonly ReturnType<typeof pattern>[] = [
   // "crowns 40 mins each and 3 girls on it"
-  pattern('<p:piece> (:|-|at|about|=)? <d:duration> <h:each>'),
+  pattern(`<p:piece> (:|-|at|about|=)? <d:duration> ${atMost}? <h:each>`),
   pattern('(a|one|1|an) <p:piece> (every|per|in) (about|around)? <d:duration>'),
   pattern(
-    '<d:duration> (or so)? (per|a|an|each|for each|for a|for an|for one|/|on a|on each|to make a|to do a|to make one|to do one|for every|to make each|per each|every) (<p:piece>|one|piece)?',
+    `<d:duration> ${atMost}? (per|a|an|each|for each|for a|for an|for one|/|on a|on each|to make a|to do a|to make one|to do one|for every|to make each|per each|every) (<p:piece>|one|piece)?`,
   ),
   pattern('<d:duration> (<each>|for one)'),
   pattern(
-    '<p:piece> (each)? (take|takes|taking|need|needs|is|are|:|=|-|about|at|took) (me|us|her|him|you|one|about|around|roughly|avg|an average of|on average)? (about|around)? <d:duration> (each|per|a piece|apiece)?',
+    `<p:piece> (each)? (take|takes|taking|need|needs|is|are|:|=|-|about|at|took) (me|us|her|him|you|one|avg|an average of|on average|${roughly})? ${roughly}? <d:duration> (each|per|a piece|apiece)?`,
   ),
   // "each crown's 25 min to make"
-  pattern('(a|an|each|one|1|every) <o:piece> (about|around|roughly|only|just){0,2} <d:duration>'),
+  pattern(`(a|an|each|one|1|every) <o:piece> ${roughly}{0,2} <d:duration>`),
   pattern(
-    '(a|an|each|one|1|every|per) <p:piece> (is taking|is|takes|=|:|needs|at|-|about|in|takes about|takes me|takes us) (me|us|about|around|a|an)? <d:duration>',
+    `(a|an|each|one|1|every|per) <p:piece> (is taking|is|takes|=|:|needs|at|-|about|in|takes about|takes me|takes us) (me|us|a|an|${roughly}){0,2} <d:duration>`,
   ),
 ];
 // "15 corsages takes me 3 hrs", "half an hour for 6 bouts i take": what so many take in all.
@@ -174,6 +180,8 @@ export const longAgo = pattern(
 // "casuals are 31.19 an hr, got 2 sat for 5": beside a wage a bare number of hands and of hours is plain enough.
 export const gotSome = pattern('(got|have|need|with|want|booked|had) <n:count>');
 export const forHours = pattern('for <n:count> (each)?');
+/** "hours: 6 each" */
+export const hoursNoted = pattern('(hours|hrs|hr) (:|=|-)? <n:count> <each>');
 // "i only have 2.5 hours tomorrow", "i can do 3 hrs sat"
 export const alone = pattern(
   "(i|i've|ive|i'll|ill|i'm|im) (only|just|can|have|got|could|might|free|'ve|do|am|for|in|give you|give u|give ya|offer|manage|put in|spare){1,4} (about|in)? <d:duration>",
@@ -185,4 +193,4 @@ export const noCount = [
 ];
 /** Hours and people of these are none of the bench's. */
 export const otherMatter =
-  /^(invoice|course|dentist|flight|parking|parking's|hire|rent|hall|room|charger|workshop|going|birthday|drinks|pub|gig|holiday|match|quiz)$/;
+  /^(invoice|course|dentist|flight|parking|parking's|hire|rent|hall|room|charger|workshop|going|birthday|drinks|pub|gig|holiday|match|quiz|beach|park|zoo|cinema|movies|pool|gym|footy|airport|festival)$/;

@@ -6,9 +6,10 @@ import { pattern } from '../pattern.ts';
 import type { Finding, Reader } from '../phrase.ts';
 import type { Part, Stretch } from '../text/message.ts';
 import { firstWhere, isNameless } from '../text/token.ts';
-import { awayWord, helping, meAnd, nobody, pairForms, peopleForms } from './crew-forms.ts';
+import { awayWord, helping, meAnd, pairForms, peopleForms } from './crew-forms.ts';
 import { dateIn } from './days-at-bench.ts';
 import { handsTogether } from './hands-together.ts';
+import { nobodyIn } from './nobody-in.ts';
 import { hoursOf } from './pace.ts';
 import { shiftHours } from './shift-hours.ts';
 import { wagesDiffer } from './wages-differ.ts';
@@ -42,7 +43,8 @@ export const peopleIn = (reader: Reader, part: Part): number | undefined => {
     const match = form.in(reader.tokens, part.start, part.end);
     if (match !== undefined && match.kept['n']?.number?.max === undefined) return Number(match.kept['n']?.number?.amount);
   }
-  if (nobody.at(reader.tokens, part.start, part.end) !== undefined) return 0;
+  const none = nobodyIn(reader, part);
+  if (none !== undefined) return none === 'others' ? undefined : none;
   for (const [form, people] of pairForms) {
     const match = form.in(reader.tokens, part.start, part.end);
     // "staff cost me 16 an hour" tells of no one alone.

@@ -5,7 +5,7 @@ import { decimal } from '../../values/decimal.ts';
 import { pattern } from '../pattern.ts';
 import type { Reader, Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
-import { isCount, type Token } from '../text/token.ts';
+import { isCount, isNameless, type Token } from '../text/token.ts';
 import { hourlyPiece, oneInAll, paceAsSpeed, paceForms, paceIn, paceOfSome, rateForms, strongHand, wageForms } from './crew-forms.ts';
 
 export const hoursOf = (token: Token | undefined): number | undefined => {
@@ -43,6 +43,14 @@ const someTake = (reader: Reader, part: Part): Unworded | undefined => {
   return undefined;
 };
 
+const notWork = /^(way|old|late|early|away|from|behind|left|to go|ago)$/;
+// "a crown is 25 min for jess": not the bench's own.
+const ofAnother = ({ tokens }: Reader, index: number, end: number): boolean => {
+  const name = tokens[index + 1];
+  return tokens[index]?.text === 'for' && index + 2 === end && name !== undefined && isNameless(name) && !ourselves.test(name.text);
+};
+const ourselves = /^(me|us|now|it|them|each|one|everyone|both|all|starters|sure|ages|real|once)$/;
+
 // "7 mins per buttonhole", "8 an hour".
 export const pace = (reader: Reader, part: Part): Unworded | undefined => {
   const some = someTake(reader, part);
@@ -56,7 +64,8 @@ export const pace = (reader: Reader, part: Part): Unworded | undefined => {
     if (match === undefined || minutes === undefined || minutes > 600) continue;
     if (match.kept['o'] !== undefined && !/'s$/.test(match.kept['o'].text)) continue; // "a crown 25 min before"
     if (match.kept['h'] !== undefined && match.kept['d']?.number?.unit === 'hour') continue; // "2 on bouts 5 hrs each"
-    if (reader.tokens[match.end]?.text === 'way') continue; // "half an hour each way"
+    if (notWork.test(reader.tokens[match.end]?.text ?? '')) continue; // "half an hour each way"
+    if (ofAnother(reader, match.end, part.end)) continue;
     // "40 bouts = 6 hrs" is what so many take together.
     const many = reader.tokens[match.start - 1];
     const together =
@@ -148,6 +157,11 @@ const behindTheirHours = (reader: Reader, part: Part): Token | undefined => {
   return token.number.form === 'money' || Number(token.number.amount) >= 15 ? token : undefined;
 };
 
+// "freelance rate 180 per day": no wage by the hour.
+const notHourly = pattern(
+  '(per|a|an|each|every|/|p)? (day|days|shift|session|week|weekend|fortnight|month|morning|afternoon|piece|<piece>|pd|daily)',
+);
+
 export const wageIn = (reader: Reader, part: Part): { wage: string; currency?: string; symbol?: string } | undefined => {
   for (const form of wageForms) {
     const match = form.in(reader.tokens, part.start, part.end);
@@ -162,7 +176,8 @@ export const wageIn = (reader: Reader, part: Part): { wage: string; currency?: s
         reader.tokens[match.start] === match.kept['w'] &&
         !paid.test(reader.tokens[match.start - 1]?.text ?? '') &&
         !besideHours(reader, part, match.start)) ||
-      (last !== undefined && /^(per|an|a|\/|p)$/.test(last.text))
+      (last !== undefined && /^(per|an|a|\/|p)$/.test(last.text)) ||
+      notHourly.at(reader.tokens, match.end, part.end) !== undefined
     )
       continue;
     return {

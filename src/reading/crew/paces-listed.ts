@@ -3,9 +3,10 @@
 import type { PieceKind } from '../../handbook/pieces.ts';
 import type { Reader, Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
+import type { Token } from '../text/token.ts';
 
 const around =
-  /^(takes?|taking|take us|me|us|i|we|it|you|about|around|roughly|each|a|an|the|our|per|is|are|for|:|-|=|to|do|make|making|only|just|need|needs|at|one|every|allow|and|or|so|usually|on|average|~|\(|\)|ea|apiece|a piece|for each)$/;
+  /^(takes?|taking|take us|me|us|i|we|it|you|about|around|roughly|each|a|an|the|our|per|is|are|for|:|-|=|to|do|make|making|only|just|need|needs|at|one|every|allow|and|or|so|usually|normally|generally|like|more|closer|nearer|prob|probably|maybe|say|tops|max|now|on|average|~|\(|\)|ea|apiece|a piece|for each)$/;
 const joint = /^(,|and|&|n|\/|\+|but|then|while)$/;
 
 interface Timed {
@@ -50,4 +51,14 @@ export const pacesListed = (reader: Reader, part: Part): Unworded[] | undefined 
     from = index + 1;
   }
   return paces.length < 2 ? undefined : paces.map(({ piece, minutes }) => ({ fact: 'crew', minutesPerPiece: minutes, piece }));
+};
+
+/** Whether another kind stands behind the one that is read, with a number of its own. */
+export const anotherTimed = (words: readonly Token[], piece: PieceKind | undefined): boolean => {
+  if (piece === undefined) return false;
+  const at = words.findIndex(({ means }) => means['piece'] === piece);
+  const other = words.findIndex(
+    ({ means }, index) => index > at && (means['piece'] ?? 'unspecified') !== 'unspecified' && means['piece'] !== piece,
+  );
+  return other > 0 && words.slice(other).some(({ number }) => number !== undefined && number.form !== 'money');
 };

@@ -14,6 +14,7 @@ import {
   gotSome,
   hand,
   handsBehind,
+  hoursNoted,
   longAgo,
   nobody,
   otherMatter,
@@ -38,7 +39,7 @@ import { hoursApart } from './hours-apart.ts';
 import { ofThem } from './of-them.ts';
 import { oneIsPaid } from './one-paid.ts';
 import { countedHands, hoursOf, othersPace, pace, wageIn } from './pace.ts';
-import { pacesListed } from './paces-listed.ts';
+import { anotherTimed, pacesListed } from './paces-listed.ts';
 import { askOfRate, askPaidOrMade, doubtfulRate } from './paid-or-made.ts';
 import { evenly, shiftHours, shiftsDiffer } from './shift-hours.ts';
 import { someOnADay } from './some-on-a-day.ts';
@@ -98,6 +99,8 @@ export const readShift = (reader: Reader, part: Part, behind = false, timed = fa
   if (either && !hired && !paced && !pay) return askPaidOrMade(reader, part, rate, wage);
   const shift = people !== undefined && people > 0 && !either && besidePace(reader, part, speed);
   if (speed !== undefined && !shift && (!either || paced) && speed.fact === 'crew' && !words.some((token) => talk.test(token.text))) {
+    // "bouts 6 mins, crowns nearer the 30": another kind's time would be lost.
+    if (anotherTimed(words, speed.piece)) return { start: part.start, end: part.end, held: true };
     // "one crown takes 45 mins, 2 girls working"
     const atIt = speed.minutesPerPiece === undefined ? undefined : handsBehindPace(reader, part);
     if (Number.isNaN(atIt)) return { start: part.start, end: part.end, held: true };
@@ -119,11 +122,15 @@ export const readShift = (reader: Reader, part: Part, behind = false, timed = fa
   const duration = totals === undefined ? hoursEach(reader, part, shift) : undefined;
   const bare =
     wage === undefined || people === undefined ? undefined : forHours.in(tokens, part.start, part.end)?.kept['n']?.number?.amount;
+  const noted = people === undefined ? undefined : hoursNoted.in(tokens, part.start, part.end)?.kept['n']?.number?.amount;
   const hours =
     hoursOf(duration?.kept['d']) ??
+    (noted === undefined ? undefined : Number(noted)) ??
     (bare === undefined ? undefined : Number(bare)) ??
     (people !== undefined && people > 0 && total === undefined ? shiftHours(reader, part) : undefined) ??
     (shared && total !== undefined && people !== undefined && people > 0 ? evenly(total, people) : undefined);
+  // "20 mins for me to get there": nobody's shift
+  if (hours !== undefined && hours < 0.5) return { start: part.start, end: part.end, held: true };
   // "me jo n mia sat, 5 hrs each": one alone has no hours each.
   if (people === 1 && hours !== undefined && duration !== undefined && !beside && isEach(tokens, duration.end - 1))
     return { start: part.start, end: part.end, held: true };

@@ -3,8 +3,8 @@
 import { decimal } from '../../values/decimal.ts';
 import { type Match, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
-import type { Part } from '../text/message.ts';
-import type { Token } from '../text/token.ts';
+import type { Part, Stretch } from '../text/message.ts';
+import { firstWhere, type Token } from '../text/token.ts';
 
 const till = '(-|to|til|till|until|thru|through)';
 const tillWord = /^(-|to|til|till|until|thru|through)$/;
@@ -104,8 +104,15 @@ export const evenly = (total: number, people: number): number | undefined => {
   return each.times(4).isInteger() ? each.toNumber() : undefined;
 };
 
-/** "me 9-5 fri, casual 9-1": two shifts that are not alike. */
-export const shiftsDiffer = (reader: Reader, clauses: readonly { start: number; end: number }[]): boolean => {
-  const shifts = clauses.map(({ start, end }) => shiftHours(reader, { start, end, asked: false })).filter((hours) => hours !== undefined);
+const beside = /^(and|&|n|\+|plus|then)$/;
+const atBeside = ({ tokens }: Reader, { start, end }: Stretch): Stretch[] => {
+  const at = firstWhere(tokens, start + 1, end, ({ text }) => beside.test(text));
+  return at < 0 ? [{ start, end }] : [{ start, end: at }, ...atBeside({ tokens } as Reader, { start: at + 1, end })];
+};
+
+/** "me 9-5 fri, casual 9-1", "me 9-1 and the girls 9-3": two shifts that are not alike. */
+export const shiftsDiffer = (reader: Reader, clauses: readonly Stretch[]): boolean => {
+  const stretches = clauses.flatMap((clause) => atBeside(reader, clause));
+  const shifts = stretches.map(({ start, end }) => shiftHours(reader, { start, end, asked: false })).filter((hours) => hours !== undefined);
   return new Set(shifts).size > 1;
 };

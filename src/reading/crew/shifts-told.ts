@@ -8,7 +8,7 @@ import type { DateRead } from '../dates/date-read.ts';
 import { pattern } from '../pattern.ts';
 import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
-import { isNameless, type Token } from '../text/token.ts';
+import { firstWhere, isNameless, type Token } from '../text/token.ts';
 import { usualWords } from '../words/usual-words.ts';
 import { hoursOf } from './pace.ts';
 import { clockSpan } from './shift-hours.ts';
@@ -28,6 +28,7 @@ const tail = pattern(
 );
 const noName =
   /^(church|market|shop|studio|school|brunch|lunch|dinner|gym|yoga|footy|football|service|ceremony|wedding|setup|delivery|pickup|collection|bump|rehearsal|party|fair|fete|stall|class|ballet|swimming|dentist|bank|post|cafe|pub|florist|viewing|open|closed|everyone|everybody|someone|nobody|all|both)$/;
+const politely = /^(please|pls|plz|thanks|thx|ok|x|,)$/;
 // "me 3-1 fri" is no shift: from three to one.
 const hoursMost = 14;
 
@@ -145,6 +146,14 @@ const factOf = (shifts: readonly Shift[], date: string | undefined): Unworded =>
   };
 };
 
+// "me 9 till 1 and the junior 9 till 3, thurs": the day of them all, behind the last.
+const dayBehind = (reader: Reader, index: number, end: number): DateRead | undefined => {
+  const { tokens } = reader;
+  const from = /^(on|this|next|coming)$/.test(tokens[index]?.text ?? '') ? index + 1 : index;
+  const day = dayAt(reader, index, end) ?? dayAt(reader, from, end);
+  return day === undefined || firstWhere(tokens, day.end, end, ({ text }) => !politely.test(text)) >= 0 ? undefined : day;
+};
+
 /** What the sentence tells of who works when; held where a day may be one of two. */
 export const shiftsTold = (reader: Reader, part: Part): Finding | undefined => {
   const { tokens } = reader;
@@ -164,6 +173,10 @@ export const shiftsTold = (reader: Reader, part: Part): Finding | undefined => {
     else shifts.push({ ...shift, day });
     index = shift.end;
     while (index < part.end && joint.test(tokens[index]?.text ?? '')) index += 1;
+    const behind = shifts.length > 1 && shifts.every((each) => each.day === undefined) ? dayBehind(reader, index, part.end) : undefined;
+    if (behind === undefined) continue;
+    shifts[0] = { ...(shifts[0] as Shift), day: behind };
+    break;
   }
   const timed = shifts.every(({ hours }) => hours !== undefined);
   const [first] = shifts;

@@ -7,6 +7,9 @@ const many = (sources: readonly string[]) => sources.map((source) => pattern(sou
 /** Another studio, or another time: what follows goes on with it. */
 export const elsewhere = many([
   '(other|another|different|previous|old|rival|local|first|last|next|their|her|his|that) (florist|florists|flower shop|studio)',
+  "(other|another|different|rival|local|sister|their|her|his) (florist's|studio's|shop's|florists|studios) (doing|making|got|on|did|quoted|has|handling|supplying)",
+  "(the|that|their|her|own) (florist's|florist is|florist has|florist was) (doing|making|got|handling|supplying|on)",
+  '(did|made|had|done) (about|like)? <count> (<material>)? (<piece>)? for (hers|theirs|her own|his own)',
   '(florist|florists) (in town|down|up|round|next|across|nearby|said|says|quoted|quotes|charges|charged|wants|wanted|does|who)',
   '(other|another|different|rival) (shop|place|vendor|company|seller)',
   '(place|shop|crowd|mob|studio|woman|lady|guy|girl|someone) (across|down|up|round|around|over|near|on|in|at) (the)? (other)? (road|rd|street|st|town|corner|way|market|side)',

@@ -7,6 +7,9 @@ import { calledOff } from '../held/called-off.ts';
 import { clausesOf, reachOf } from '../held/clauses.ts';
 import { codeStretches } from '../held/codes-told.ts';
 import { everydayStretches } from '../held/everyday.ts';
+import { goodsBroken } from '../held/goods-broken.ts';
+import { lessonStretches } from '../held/lessons.ts';
+import { madeByOthers } from '../held/made-by-others.ts';
 import { memories } from '../held/memories.ts';
 import { aside, boxedThings, costOfThings, handled, lesson, moreIf, otherThings, perhapsMore } from '../held/more-signs.ts';
 import { notOurs } from '../held/not-ours.ts';
@@ -189,6 +192,9 @@ const findEveryday = (reader: Reader): Finding[] => {
           ? [part]
           : [
               ...notOurs(reader, part),
+              ...lessonStretches(reader, part),
+              ...madeByOthers(reader, part),
+              ...goodsBroken(reader, part),
               ...surelyTeeth(reader, part),
               ...everydayStretches(reader, part),
               ...addressStretches(reader, part),

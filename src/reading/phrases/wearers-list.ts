@@ -100,7 +100,7 @@ const find = (reader: Reader): Finding[] => {
     if (!bridal && !tokens.some(({ means }) => means['role'] !== undefined)) continue;
     const read = readWearers(reader, own);
     if (read.loose && read.entries.length >= 2) continue;
-    // "groom, best man, 3 ushers, one koro with his dog": a list without him would count too few.
+    // "groom, best man, 3 ushers, one piker with his dog": a list without him would count too few.
     if (read.entries.length >= 2 && listsStranger(reader.tokens, own.start, own.end)) {
       findings.push({ start: own.start, end: own.end, held: true });
       continue;

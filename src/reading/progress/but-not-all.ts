@@ -1,7 +1,7 @@
 // All but so many, and so many beside what is left: "17 down, 23 to go", "all done except 2 corsages".
 
 import { pattern } from '../pattern.ts';
-import { doneWord } from './done-words.ts';
+import { didWord, doneWord } from './done-words.ts';
 
 const done = `(${doneWord})`;
 
@@ -13,6 +13,10 @@ export const downAndLeft = pattern(
 export const allBut = pattern(
   `(all|everything|the lot|all of them)? (the)? (<p:piece>)? (is|are)? ${done} (except|bar|but|apart from|other than|excluding|minus|save) (for)? (the)? (last)? <n:count> (of)? (the)? (<p:piece>)?`,
 );
+const but = '(all|everything|the lot|all of them|every one) (except|bar|but|apart from|other than|excluding|minus|save) (for)?';
+const ofThem = `${but} (the)? (last)? (<n:count>|one) (<p:piece>)? (out of|of) (the|our|those|these|my)? <m:count> (<material>)? (<p:piece>)?`;
+/** "all but 3 of the 20 bouts are done", "finished all but one of the 8 crowns" */
+export const allButOf = [`${ofThem} (are|is|now|all|been|have|has){0,2} (${done})?`, `(${doneWord}|${didWord}) ${ofThem}`];
 /** "all bar 3 done" */
 export const allButFirst = pattern(
   `(all|everything|the lot|all of them|every one) (except|bar|but|apart from|other than|excluding|minus|save) (for)? (the)? (last)? <n:count> (of)? (the|them)? (<p:piece>)? (is|are|now)? ${done}`,

@@ -25,6 +25,14 @@ export const outOf: Build = (match) => {
   return { fact: 'made', count, of, total: true, ...(count === of ? { all: true } : {}), ...pieceIn(match) };
 };
 
+// "all but 3 of the 20 bouts are done"
+export const allButSome: Build = (match) => {
+  const { n, m } = match.kept;
+  const [gone, of] = [n === undefined ? 1 : amountOf(n), amountOf(m)];
+  const unsure = [n, m].some((token) => token?.number?.max !== undefined || token?.number?.or !== undefined);
+  return unsure || !(gone < of) ? undefined : { fact: 'made', count: of - gone, of, total: true, ...pieceIn(match) };
+};
+
 // "we're on 33/50": what could be a day of the calendar is left to the dates.
 export const atShare: Build = (match) => {
   const [count = 0, of = 0] = match.kept['s']?.number?.parts ?? [];

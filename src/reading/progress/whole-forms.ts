@@ -1,8 +1,9 @@
 // Ways to say how far the whole of it is: "whole lot finished, all 36", "just finished number 23", "buttonholes over, only corsages pending".
 
 import type { Unworded } from '../phrase.ts';
+import { allButOf } from './but-not-all.ts';
 import { done } from './counted-forms.ts';
-import { allOf, amountOf, type Build, counts, outOf, pieceIn, sofar } from './made-facts.ts';
+import { allButSome, allOf, amountOf, type Build, counts, outOf, pieceIn, sofar } from './made-facts.ts';
 
 const everything =
   '(the)? (<all>|everything|all|lot|whole lot|whole order|whole thing|every last one|every one|all of them|all of it|they|these)';
@@ -12,6 +13,7 @@ const ordinal = '(number|no|no\\.|num|nr|nbr)';
 const left = '(pending|left|remaining|balance|baki|to go|to do|to make)';
 
 export const wholeForms: readonly (readonly [string, Build])[] = [
+  ...allButOf.map((form) => [form, allButSome] as const),
   [
     `(${everything} (is|are|now|been|all|'s){0,2} ${done}|all ${done}|${finished}) (,|-|:){1,2} (all|that's all|thats all|all of the|the whole) ${some}`,
     (match) => ({ ...(counts(match) as object), all: true }) as Unworded,

@@ -1,6 +1,7 @@
 // Apostrophes nobody typed: "weddings 14 march", "brides brother", "were not vat registered", "what days the wedding", "everythings made".
 
 import { isOccasion } from '../words/occasion-words.ts';
+import { roles } from '../words/people-words.ts';
 import { changed, type Token } from './token.ts';
 
 const thing = /^(date|dinner|lunch|do|ball|handover|pickup|delivery|job|price)s$/;
@@ -30,6 +31,20 @@ const restored = (tokens: readonly Token[], index: number): string | undefined =
   return text.replace(/s$/, "'s");
 };
 
+const manyWords: ReadonlySet<string> = new Set(roles.flatMap(({ said }) => said.filter((word) => word.endsWith('s'))));
+const counts = /^(two|three|four|five|six|seven|eight|nine|ten|both)$/;
+const goesOn = /^([,.;:&+/)(-]|and|n|plus|x)$/;
+// "groom, 4 gm's, 2 dad's": so many of them, and nobody's.
+const manyMeant = (tokens: readonly Token[], index: number): string | undefined => {
+  const [before, token, next] = [tokens[index - 1], tokens[index], tokens[index + 1]];
+  if (token?.kind !== 'word' || !token.text.endsWith("'s")) return undefined;
+  if (next !== undefined && next.kind !== 'line' && next.kind !== 'number' && !goesOn.test(next.text)) return undefined;
+  const many = token.text.replace("'s", 's');
+  const [ahead, name] = manyWords.has(`${before?.text} ${many}`) ? [tokens[index - 2], `${before?.text} ${many}`] : [before, many];
+  if (!manyWords.has(name) || ahead === undefined) return undefined;
+  return (ahead.kind === 'number' && ahead.text !== '1') || counts.test(ahead.text) ? many : undefined;
+};
+
 // "mums' corsages": the mark behind the s says no more than the s does; in "'mums'" it closes what was quoted.
 const ownsMany = (tokens: readonly Token[], index: number): boolean => {
   const [before, mark, next] = [tokens[index - 1], tokens[index], tokens[index + 1]];
@@ -43,7 +58,10 @@ export const withApostrophes = (tokens: readonly Token[]): readonly Token[] => {
   const kept: Token[] = [];
   tokens.forEach((token, index) => {
     if (ownsMany(tokens, index)) return;
-    const text = token.kind === 'word' && (token.text.endsWith('s') || token.text === 'were') ? restored(tokens, index) : undefined;
+    const text =
+      token.kind === 'word' && (token.text.endsWith('s') || token.text === 'were')
+        ? (manyMeant(tokens, index) ?? restored(tokens, index))
+        : undefined;
     kept.push(text === undefined ? token : changed(token, { text }));
   });
   return kept;

@@ -4,6 +4,7 @@ import type { PieceKind } from '../../handbook/pieces.ts';
 import { pattern } from '../pattern.ts';
 import { type Finding, found, type Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
+import { allButSome } from './all-but-some.ts';
 import { headsOfAKind } from './heads-of-a-kind.ts';
 import { headsTold } from './heads-told.ts';
 import { leaderAndMen } from './leader-and-men.ts';
@@ -41,7 +42,7 @@ const totalWithHim = pattern(
 );
 // "7 groomsmen but one isn't wearing a flower so 6": those who wear one, where the numbers agree.
 const allBut = pattern(
-  "(so|we have|we've|there's|theres|there are|it's|its|got){0,2} <m:count> <r:role> (in all|in total|total|<all>)? (,|-|\\(|but|and|though|only|;){1,3} (<l:count>|one|a couple) (of them|of those|of em|of whom)? (is|are|has|have|'s)? (just)? (don't want|dont want|doesn't want|doesnt want|do not want|does not want|not wearing|aren't wearing|arent wearing|isn't wearing|isnt wearing|is not wearing|won't wear|wont wear|won't be wearing|wont be wearing|not having|isn't having|isnt having|not getting|opted out|said no|says no|refuses|refuses to wear|passed|going without|without|doesn't need|doesnt need|don't need|dont need) (any|one|them|it|a flower|flowers|anything)? (\\))? ((,|-|so|=|that's|thats|makes|makes it|leaves|leaving|is|down to){1,3} (it's|its)? (only|just)? <n:count> (wearing|to wear|in all|total|in total|flowers|<all>|of them|to make|<piece>)? (them|one|flowers)?)?",
+  "(so|we have|we've|there's|theres|there are|it's|its|got){0,2} <m:count> <r:role> (in all|in total|total|<all>)? (,|-|\\(|but|and|though|only|;){1,3} (<l:count>|one|a couple) (of them|of those|of em|of whom)? (is|are|has|have|'s)? (just)? (don't want|dont want|doesn't want|doesnt want|do not want|does not want|not wearing|aren't wearing|arent wearing|isn't wearing|isnt wearing|is not wearing|won't wear|wont wear|won't be wearing|wont be wearing|not having|isn't having|isnt having|not getting|opted out|said no|says no|refuses|refuses to wear|passed|going without|without|doesn't need|doesnt need|don't need|dont need) ((any|their)? (flower|flowers)|any|one|them|it|a flower|anything)? (\\))? ((,|-|so|=|that's|thats|makes|makes it|leaves|leaving|is|down to){1,3} (it's|its)? (only|just)? <n:count> (wearing|to wear|in all|total|in total|flowers|<all>|of them|to make|<piece>)? (them|one|flowers)?)?",
 );
 const wearingOfRole = (reader: Reader, part: Part): Finding | undefined => {
   const match = allBut.might(reader.tokens) ? allBut.at(reader.tokens, part.start, part.end) : undefined;
@@ -58,7 +59,12 @@ const wearingOfRole = (reader: Reader, part: Part): Finding | undefined => {
 /** How many wear them in all, where nobody is listed. */
 export const headsAlone = (reader: Reader, part: Part): Finding | undefined => {
   if (reader.tokens.slice(part.start, part.end).some((token) => token.number?.max !== undefined)) return undefined;
-  const but = wearingOfRole(reader, part) ?? someWithout(reader, part) ?? leaderAndMen(reader, part) ?? headsOfAKind(reader, part);
+  const but =
+    wearingOfRole(reader, part) ??
+    allButSome(reader, part) ??
+    someWithout(reader, part) ??
+    leaderAndMen(reader, part) ??
+    headsOfAKind(reader, part);
   if (but !== undefined) return but;
   const sides = bothSides.map((form) => form.at(reader.tokens, part.start, part.end)).find((match) => match?.end === part.end);
   if (sides !== undefined) {

@@ -22,7 +22,7 @@ const staff = '(<everyday>|photographer|photographers|photog|band|barman|bar sta
 const them = '(the|our|his|her|their|any of the|any)?';
 const none = '(nothing|none|no one|not one|no flower|no flowers|no bout|no bouts|no buttonhole|no buttonholes|not) (for|on|the){1,2}';
 const has =
-  "(isn't|isnt|is not|aren't|arent|are not|doesn't|doesnt|does not|don't|dont|do not|won't|wont) (be)? (have|having|wear|wearing|get|getting|want|wanting|need|needing) (one|any|them|a flower|flowers)?";
+  "(isn't|isnt|is not|aren't|arent|are not|doesn't|doesnt|does not|don't|dont|do not|won't|wont) (be)? (have|having|wear|wearing|get|getting|want|wanting|need|needing) ((any)? (flower|flowers)|one|any|them|a flower)?";
 const goesOn = '(\\))? (,|-|;|after all|so|but|and){0,2}';
 /** "nothing for the bride": what it tells first, before the count of those who wear one. */
 export const nobodyThere = pattern(

@@ -9,7 +9,7 @@ import { besideHeads } from './beside-heads.ts';
 import { agreed, fewOf } from './heads-agree.ts';
 import { nobodyThere, oneOfTheCounted, staffNone, staffWithout } from './heads-named.ts';
 import { countFor } from './role-counts.ts';
-import { noneFor, onlySoMany, onlyThese } from './who-wears-none.ts';
+import { leaves, lessForm, noneFor, onlySoMany, onlyThese } from './who-wears-none.ts';
 
 const folk =
   '(people|persons|ppl|pax|folk|folks|men|guys|gents|blokes|lads|chaps|fellas|ladies|women|girls|boys|adults|grown ups|kids|children|attendants|family|relatives|family members|heads|wearers|of them|of us|of the family|in the family|in total|total|in all|<all>)';
@@ -19,13 +19,12 @@ const opens =
 const sumUp =
   "(,|-)? (so|=|that's|thats|makes|making|that makes|which makes|which is|makes it|total|totals|in total|altogether|is|it's|its|comes to|or|- \\>){1,2}";
 
-// "10 in the party but 2 don't want any"
-const lessForm = pattern(
-  "(,|-|\\(|but|and|though|;){0,2} (<n:count>|one|a couple) (of them|of those|of the lot|of em|people|ppl|guys|lads)? (are|is|have|has)? (don't want|dont want|doesn't want|doesnt want|do not want|don't need|dont need|doesn't need|doesnt need|won't wear|wont wear|not wearing|aren't wearing|arent wearing|isn't wearing|isnt wearing|won't be wearing|wont be wearing|refuse to wear|opted out|opting out|said no|say no|says no|passed|not bothered|not having|not getting|go without|going without|declined|dropped out|pulled out) (any|one|them|it|theirs|a flower|flowers|on it|to it)? (thanks|at all|\\))?",
-);
 /** Whether some of those counted wear none. */
-export const tellsLess = ({ tokens }: Reader, { start, end }: Part): boolean =>
-  firstIn([lessForm, ...noneFor, onlyThese, onlySoMany], tokens, start, end) !== undefined;
+export const tellsLess = ({ tokens }: Reader, { start, end }: Part): boolean => {
+  const { n, s } = leaves.in(tokens, start, end)?.kept ?? {};
+  const fewer = Number(s?.number?.amount) < Number(n?.number?.amount);
+  return fewer || firstIn([lessForm, ...noneFor, onlyThese, onlySoMany], tokens, start, end) !== undefined;
+};
 
 /** What each form tells: how many in all, on one side, on each side, beside them, or only that they wear one. */
 type Told =
@@ -55,11 +54,16 @@ const told: readonly (readonly [Told, Pattern])[] = [
   ['only', onlyThese],
   ['only', onlySoMany],
   ['each side', pattern(`(,|-|:)? ${opens} <n:count> (${folk}){0,2} (on)? (each|either|<a:word>) side`)],
-  ['side', pattern(`(,|-|:|\\()? (and|plus|&|n)? ${whose} (side|family|lot) (:|-|=|,|has|have|is|are|of)? <n:count> (${folk}){0,2}`)],
   [
     'side',
     pattern(
-      `(,|-|:|\\()? (and|plus|&|n)? <n:count> (${folk})? (wearing|to wear|will wear)? (on|for|from|of|in|off)? ${whose} (side|family|lot)`,
+      `(,|-|:|\\()? (and|plus|&|n)? ${whose} (side|family|lot|party|crew|squad|camp) (:|-|=|,|has|have|is|are|of)? <n:count> (${folk}){0,2}`,
+    ),
+  ],
+  [
+    'side',
+    pattern(
+      `(,|-|:|\\()? (and|plus|&|n)? <n:count> (${folk})? (wearing|to wear|will wear)? (on|for|from|of|in|off)? ${whose} (side|family|lot|party|crew|squad|camp)`,
     ),
   ],
   ['side', pattern(`(,|-|:|\\()? (and|plus|&|n)? <n:count> (${folk})? (on|for|from|of|off)? (the)? (his|hers|theirs)`)],
@@ -136,7 +140,7 @@ export const headsTold = (reader: Reader, part: Part): number | undefined => {
   const heads: number[] = [];
   const sides: number[] = [];
   let [plus, beside, seated, sum, less] = [0, false, false, 0, 0];
-  let [worn, party, included, game, atTable, few, named, without] = [false, false, false, false, false, false, false, false];
+  let [worn, party, included, game, atTable, few, named, without, ours] = [false, false, false, false, false, false, false, false, false];
   for (let index = part.start; index < part.end; ) {
     const match = firstAt(forms, tokens, index, part.end);
     if (match === undefined) return undefined;
@@ -184,8 +188,10 @@ export const headsTold = (reader: Reader, part: Part): number | undefined => {
         few = true;
         if (number !== undefined) heads.push(count);
       } else if (kind === 'heads') heads.push(count);
-      else if (kind === 'side') sides.push(count);
-      else if (kind === 'each side') sides.push(count, count);
+      else if (kind === 'side') {
+        sides.push(count);
+        ours ||= tokens.slice(own.start, own.end).some(({ text }) => text === 'party');
+      } else if (kind === 'each side') sides.push(count, count);
       else if (kind === 'sum') sum = sum === 0 || sum === count ? count : Number.NaN;
       else if (kind === 'wear') worn = true;
       else if (kind === 'party') party = true;
@@ -206,7 +212,7 @@ export const headsTold = (reader: Reader, part: Part): number | undefined => {
   if (game && !worn && !party && !beside) return undefined;
   // "groom side 11 people total wearing"
   const inAll = tokens.slice(part.start, part.end).some(({ text, means }) => text === 'total' || means['all'] !== undefined);
-  if (sides.length === 1 && heads.length === 0 && worn && inAll && !beside && sum === 0) return sides[0];
+  if (sides.length === 1 && heads.length === 0 && ((worn && inAll) || (ours && less === 0)) && !beside && sum === 0) return sides[0];
   if (seated && heads.length === 1 && sides.length === 0 && sum === 0)
     return worn && !beside && less === 0 ? (heads[0] ?? 0) + plus : undefined;
   if (few) return fewOf({ heads, sides, plus, beside, sum, less });

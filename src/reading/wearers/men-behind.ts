@@ -1,6 +1,8 @@
 // "groom + 3", "best man and 4 lads": so many more men behind the one named, whom nobody names.
 
 import type { Reader } from '../phrase.ts';
+import type { Stretch } from '../text/message.ts';
+import { firstWhere } from '../text/token.ts';
 import type { Entry } from './read-wearers.ts';
 import { nameOf, onlyOne } from './role-counts.ts';
 import { andMore } from './wearer-words.ts';
@@ -8,12 +10,15 @@ import { andMore } from './wearer-words.ts';
 /** The men behind the wearer `role`, wearing what was named last, and where they end. */
 export const menBehind = (
   { tokens }: Reader,
-  index: number,
+  { start, end: index }: Stretch,
   end: number,
   role: string,
   worn: Entry['piece'],
 ): { readonly entry: Entry; readonly end: number } | undefined => {
-  const more = andMore.at(tokens, index, end);
+  // "groom (+3)"
+  const open = firstWhere(tokens, start, index, ({ text }) => text === '(');
+  const within = open < 0 ? undefined : andMore.at(tokens, open + 1, index);
+  const more = within?.end === index ? within : andMore.at(tokens, index, end);
   const next = tokens[more?.end ?? 0];
   if (
     more?.kept['n'] === undefined ||
@@ -24,5 +29,8 @@ export const menBehind = (
   )
     return undefined;
   const count = Number(more.kept['n'].number?.amount);
-  return { entry: { at: index, wearer: nameOf('groomsman', count), count, ...(worn === undefined ? {} : { piece: worn }) }, end: more.end };
+  return {
+    entry: { at: more.start, wearer: nameOf('groomsman', count), count, ...(worn === undefined ? {} : { piece: worn }) },
+    end: more.end,
+  };
 };

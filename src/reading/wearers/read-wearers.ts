@@ -14,7 +14,7 @@ import { menBehind } from './men-behind.ts';
 import { behind, behindPause, countsBehind } from './numbers-behind.ts';
 import { oneOfThose } from './one-of-those.ts';
 import { parentOf } from './parents.ts';
-import { bornTogether, countFor, nameOf, openEnded } from './role-counts.ts';
+import { bornTogether, countFor, inSets, nameOf, openEnded } from './role-counts.ts';
 import { kindsAhead, pieceForAll, piecePaused, shareBehind, shareByGroup, stillFor } from './share-pieces.ts';
 import { tellsWho, whoTheyAre } from './told-first.ts';
 import { shareWithBefore } from './too.ts';
@@ -101,7 +101,9 @@ export const readWearers = (reader: Reader, part: Part): WearersRead => {
       entry.at(reader.tokens, index, part.end);
     if (match?.kept['r'] !== undefined) {
       const role = match.kept['r'];
-      const number = match.kept['n'] ?? match.kept['m'] ?? countInside(reader, match);
+      const sets = inSets(reader.tokens.slice(match.start, match.end), role);
+      if (sets === undefined) loose = match.start;
+      const number = sets === undefined ? undefined : (match.kept['n'] ?? match.kept['m'] ?? countInside(reader, match));
       const most = number?.number?.max ?? number?.number?.or?.at(-1);
       const both = reader.tokens.slice(Math.max(0, match.start - 1), match.end).some((each) => /^(for )?both$/.test(each.text));
       const born = bornTogether(reader.tokens.slice(Math.max(0, match.start - 1), match.end), role);
@@ -120,7 +122,7 @@ export const readWearers = (reader: Reader, part: Part): WearersRead => {
           const couple = entries.find((each) => /^(grooms|brides)$/.test(each.wearer));
           const times =
             couple !== undefined && reader.tokens[match.end - 1]?.text === 'each' && match.kept['p'] === undefined ? couple.count : 1;
-          const sides = onEachSide(reader, match.end, part.end) === undefined ? times : 2;
+          const sides = (onEachSide(reader, match.end, part.end) === undefined ? times : 2) * (sets ?? 1);
           const aside = asideOf(reader, match.start, match.end);
           const wearer = nameOf(parentOf(reader, match, entries.at(-1)) ?? role.means['role'] ?? role.text, count * sides);
           common = stillFor(wearer, common, entries);
@@ -153,7 +155,7 @@ export const readWearers = (reader: Reader, part: Part): WearersRead => {
         index = remark.end;
         continue;
       }
-      const men = menBehind(reader, index, part.end, role.means['role'] ?? '', entries.at(-1)?.piece);
+      const men = menBehind(reader, { start: match.start, end: index }, part.end, role.means['role'] ?? '', entries.at(-1)?.piece);
       if (men !== undefined) {
         entries.push(men.entry);
         index = men.end;

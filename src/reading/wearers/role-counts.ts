@@ -30,6 +30,10 @@ export const countFor = (text: string, said: number | undefined, both: boolean):
 export const isPlural = (text: string): boolean =>
   /(men|s|children|parents|kids)$/.test(text) && !/(ss|bros|moms?)$/.test(text.slice(0, -1)) && !/^(sis|cors|poppy|pops|boss)$/.test(text);
 
+/** "both sets of parents" are four; how many two sets of others are is not known. */
+export const inSets = (tokens: readonly Token[], role: Token): number | undefined =>
+  !tokens.some(({ text }) => text === 'sets') ? 1 : /^(grand)?parents$/.test(role.text) ? 2 : undefined;
+
 /** "his twin brothers" are two; "2 sets of twin nephews" are not counted here. */
 export const bornTogether = (tokens: readonly Token[], role: Token): number | undefined => {
   const at = tokens.findIndex(({ text }) => text === 'twin' || text === 'triplet');

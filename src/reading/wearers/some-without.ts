@@ -4,7 +4,7 @@
 import { type Match, pattern } from '../pattern.ts';
 import { allFree, type Finding, found, type Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
-import { isCount } from '../text/token.ts';
+import { isCount, type Token } from '../text/token.ts';
 import { countFor } from './role-counts.ts';
 
 const opens =
@@ -14,7 +14,8 @@ const group =
   "(the|our|his|her|their|this)? (bridal|wedding|whole|full|entire|groom's|grooms|bride's|brides)? (party|line up|lineup|squad|court|crew|procession)";
 const within =
   '((,|-|\\(){0,1} ((including|incl|inc|counting|with|<included>|of which|of whom|of them) (the|both|his|her|our)? (<k:count>)? (are|is)?|<k:count> (of them|of whom|of which|of those) (are|is|being)?) (little|small)? <g:role> (\\))?)?';
-const none = '(any|one|them|it|theirs|a flower|flowers|a <piece>|<piece>)? (thanks|at all|now|after all|though|on the day|\\)){0,2}';
+const none =
+  '((any|their|a)? (flower|flowers|<piece>)|any|one|them|it|theirs|a flower)? (thanks|at all|now|after all|though|on the day|\\)){0,2}';
 const refuse = `(just)? (don't|dont|doesn't|doesnt|do not|does not|won't|wont|will not|isn't|isnt|is not|aren't|arent|are not|not|can't|cant|refuse|refuses|refuse to|refuses to) (be)? (want|wants|wanting|need|needs|needing|wear|wears|wearing|get|gets|getting|have|having) ${none}`;
 const goes = `(is|are|has|have)? (going without|go without|goes without|opted out|opting out|said no|says no|say no|passed|declined|without) ${none}`;
 const sum =
@@ -30,8 +31,20 @@ const named = `${but} (the|his|her|our|their|both|all|those|both the|all the|one
 const notHim = `${but} <x:word> (for)? (the|his|her|our)? (<l:count>)? <r:role>`;
 // "11 in the party, 3 are kids and don't get one"
 const someWho = `${but} <k:count> (of them|of those|of whom|of which)? (are|is)? (just)? (little|small)? <g:role> (and|who|that|so|,)? (they|they're|theyre)? (${refuse}|${goes})`;
+// "12 in the party, 2 are babies so 10": whatever is said of the two, the sum says that they wear none.
+const someSo = `${but} <j:count> (of them|of those|of whom)? (<any>){1,7} ${sum.replace(/\?$/, '')}`;
 const forms = [
-  ...parties.flatMap((party) => [`${party} ${within} ${named} ${sum}`, `${party} ${someWho} ${sum}`, `${party} ${notHim} ${sum}`]),
+  ...parties.flatMap((party) => [
+    `${party} ${within} ${named} ${sum}`,
+    `${party} ${someWho} ${sum}`,
+    `${party} ${notHim} ${sum}`,
+    `${party} ${someSo}`,
+  ]),
+  // "party of 10 less 2 so 8", "bridal party of 12 less the 2 babies"
+  ...parties.map(
+    (party) =>
+      `${party} (,)? (less|minus) (the)? (<j:count>) (of (them|those|whom))? (little|small)? (<role>|people|who <any> <any>)? ${sum}`,
+  ),
   // "9 people incl the celebrant, celebrant doesn't want one"
   `${opens} <n:count> ${folk} ${within.replace(/\?$/, '')} ${named} ${sum}`,
 ].map((source) => pattern(source));
@@ -59,29 +72,32 @@ export const someWithout = (reader: Reader, part: Part): Finding | undefined => 
   const next = message.parts.find(({ start }) => start >= part.end);
   const near = next !== undefined && !next.asked && next.start - part.end <= 2 && allFree(reader, part.start, next.end);
   for (const end of near ? [next.end, part.end] : [part.end]) {
-    const match = likely.map((form) => form.at(tokens, part.start, end)).find((each) => each?.end === end);
-    const finding = match === undefined ? undefined : told(reader, match);
-    if (finding !== undefined) return finding;
+    for (const form of likely) {
+      const match = form.at(tokens, part.start, end);
+      const finding = match?.end === end ? told(reader, match) : undefined;
+      if (finding !== undefined) return finding;
+    }
   }
   return undefined;
 };
 
 const told = (reader: Reader, match: Match): Finding | undefined => {
   const { tokens } = reader;
-  const { n, k, l, s, g, r, x } = match.kept;
+  const { n, k, l, s, g, r, x, j } = match.kept;
   if (n === undefined) return undefined;
+  // "10 in the bridal party, 2 crowns for the girls so 8 bouts": what they wear
+  const kinds = tokens.slice(match.start, match.end).filter(({ means }) => (means['piece'] ?? 'unspecified') !== 'unspecified');
+  if (j !== undefined && kinds.length > (s !== undefined && kinds.includes(tokens[match.end - 1] as Token) ? 1 : 0)) return undefined;
   if (x !== undefined && !(s === undefined ? /^not$/ : /^(not|except|minus|bar|without|excluding)$/).test(x.text)) return undefined;
   const held = { start: match.start, end: match.end, held: true };
-  if ([n, k, l, s].some((token) => token !== undefined && !isCount(token))) return held;
+  if ([n, k, l, s, j].some((token) => token !== undefined && !isCount(token))) return held;
   const all = Number(n.number?.amount);
   const left = s === undefined ? undefined : Number(s.number?.amount);
-  const gone = goneOf(
-    match,
-    tokens.slice(match.start, match.end).some(({ text }) => /^both( the)?$/.test(text)),
-  );
+  const both = tokens.slice(match.start, match.end).some(({ text }) => /^both( the)?$/.test(text));
+  const gone = j === undefined ? goneOf(match, both) : Number(j.number?.amount);
   const count = gone === undefined ? left : all - gone;
   const inside = g !== undefined && (r === undefined || g.means['role'] === r.means['role']);
-  const sure = left !== undefined || inside || (x === undefined && walks.test(r?.means['role'] ?? ''));
+  const sure = left !== undefined || inside || j !== undefined || (x === undefined && walks.test(r?.means['role'] ?? ''));
   if (count === undefined || !sure || count < 1 || count >= all || (left !== undefined && left !== count)) return held;
   return found(reader, match.start, match.end, [{ fact: 'wearers', wearers: [], total: count }]);
 };

@@ -1,4 +1,4 @@
-// Who wears them in a word nobody knows: "groom, one koro, 2 dads", "3 pikers". Counted and among wearers that are known it is one of them, as typed.
+// Who wears them in a word nobody knows: "groom, one piker, 2 dads", "3 pikers". Counted and among wearers that are known it is one of them, as typed.
 
 import { firstWhere, isCount, isNameless, type Token } from '../text/token.ts';
 import { usualWords } from '../words/usual-words.ts';
@@ -32,7 +32,7 @@ export const isStranger = (token: Token | undefined): token is Token =>
 const ends = /^(,|and|&|n|plus|\+|then|\/|;)$/;
 const whose = /^(a|an|the|his|her|their|our)$/;
 
-/** Whether a stranger stands in the list, counted or alone: "groom, koro, 4 ushers". Without them it would count too few. */
+/** Whether a stranger stands in the list, counted or alone: "groom, piker, 4 ushers". Without them it would count too few. */
 export const listsStranger = (tokens: readonly Token[], start: number, end: number): boolean =>
   firstWhere(tokens, start, end, (token, at) => {
     const next = tokens[at + 1];

@@ -3,7 +3,7 @@
 import { pattern } from '../pattern.ts';
 
 export const entry = pattern(
-  '(the|our|both|all|a|an|one|his|her|their|my)? (<n:count>)? (x|of|of the|for|for the|for his|for her|for each of the|for all the|little|small|wee|young|other|more|best)? (twin|triplet)? <r:role> ((aged|age|ages) <count> (and|&|n)? (<count>)?)? (x <m:count>)? (\\( <any>{1,4} \\))? (are|is|will be|will)? (to have|to wear|in|wearing|getting|having|get|gets|have|has|with|w|w /|wear|wears|need|needs|:|-|=|want|wants)? (a|an|the|each|matching)? (mini|tiny|little|small|smaller|baby|simple|proper|normal|plain|bigger|big|large|larger|nice|fancy|proper)? (<material>)? (<p:piece>)? (each)?',
+  '(the|our|both|all|a|an|one|his|her|their|my)? (<n:count>)? (x|of|of the|sets of|for|for the|for his|for her|for each of the|for all the|little|small|wee|young|other|more|best)? (twin|triplet)? <r:role> ((aged|age|ages) <count> (and|&|n)? (<count>)?)? (x <m:count>)? (\\( <any>{1,4} \\))? (are|is|will be|will)? (to have|to wear|in|wearing|getting|having|get|gets|have|has|with|w|w /|wear|wears|need|needs|:|-|=|want|wants)? (a|an|the|each|matching)? (mini|tiny|little|small|smaller|baby|simple|proper|normal|plain|bigger|big|large|larger|nice|fancy|proper)? (<material>)? (<p:piece>)? (each)?',
 );
 // "ushers four", "best men 2", "groomsmen 4 bouts": the number behind those who are more than one.
 export const countedBehind = pattern(
@@ -32,6 +32,10 @@ const joined = '(,|and|&|-|n|plus){0,2}';
 export const bothSides = [
   ...[side, sideBehind].map((one) =>
     pattern(`(wearing (flowers|them|one)? (:|-|,)?)? ${one} ${joined} ${one.replace('<n:', '<m:')} ${wearing}`),
+  ),
+  // "8 adults and 2 kids wearing"
+  pattern(
+    '(so|we have|there are|got)? <n:count> (adults|grown ups|grownups|teens|teenagers) (,|and|&|n|plus|\\+){1,2} <m:count> (kids|children|little ones|teens|babies|toddlers) (,|-)? (all|are|will be|to be|is){0,2} (wearing|to wear|getting|getting one|wearing one|get one|wear one|need one|in flowers) (each|one|flowers|them|on the day)?',
   ),
   // "6 on the bride's side, 7 on the groom's"
   pattern(`${behindThem} ${joined} <m:count> (<role>|people|guests|of them)? ${hers} ${wearing}`),

@@ -1,0 +1,21 @@
+// Nobody at the bench, or nobody but some: "no one in on sunday", "nobody in but me tmrw".
+
+import { pattern } from '../pattern.ts';
+import type { Reader } from '../phrase.ts';
+import type { Part } from '../text/message.ts';
+import { nobody } from './crew-forms.ts';
+
+const butSome = pattern('(but|except|bar|apart from|besides|other than) (for)? (<m:any>)?');
+const me = /^(me|myself)$/;
+const beside = /^(and|&|n|\+|plus)$/;
+
+/** 0 where it says that nobody is there, 1 where it is oneself alone; `others` where it is somebody who is not counted. */
+export const nobodyIn = ({ tokens }: Reader, { start, end }: Part): 0 | 1 | 'others' | undefined => {
+  const match = nobody.at(tokens, start, end);
+  if (match === undefined) return undefined;
+  const but = butSome.in(tokens, match.end, end);
+  if (but === undefined) return 0;
+  if (!me.test(but.kept['m']?.text ?? '')) return 'others';
+  // "nobody in but me and jo": they are counted elsewhere
+  return beside.test(tokens[but.end]?.text ?? '') ? undefined : 1;
+};
