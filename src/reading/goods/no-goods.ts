@@ -1,7 +1,7 @@
 // What speaks of money and is no price of goods: wages, bills, orders of pieces, and people with a plant's name.
 
 import { otherThings } from '../held/more-signs.ts';
-import { pattern } from '../pattern.ts';
+import { firstIn, pattern } from '../pattern.ts';
 import type { Finding, Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import type { Token } from '../text/token.ts';
@@ -70,8 +70,11 @@ const somePieces = pattern('(about|say)? <count> <piece> (<material>)? (,|-|at|@
 const soldBoxed = pattern(
   '<piece> <piece> (,|-|:)? ((a|per)? <pack> (of|x|/)? <count>|<count> (-)? <pack>) (,|-|:|for|at|@)? <p:amount> (<included>|<onTop>|<tax>|plus|\\+|,){0,3}',
 );
+const boxedBehind = pattern(
+  '<piece> <piece> (,|-|:)? <p:amount> (a|per|for|/|for a|,|-)? (<pack> (of|x|/)? <count>|<count> (-)? <pack>) (<included>|<onTop>|<tax>|plus|\\+|,){0,3}',
+);
 const boxed = ({ tokens }: Reader, start: number, end: number): boolean => {
-  const match = soldBoxed.in(tokens, start, end);
+  const match = firstIn([soldBoxed, boxedBehind], tokens, start, end);
   return (
     match !== undefined &&
     (match.kept['p']?.number?.form === 'money' || /[.,]\d\d$/.test(match.kept['p']?.text ?? '')) &&

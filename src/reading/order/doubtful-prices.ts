@@ -11,6 +11,16 @@ import { pairsAreOpen } from './name-first.ts';
 const belowZero = pattern('(at|@) - <n:amount>');
 const powerOfTen = pattern('(at|@) <number> e <number>');
 
+// "wristlets $18 box of 12": what a box of them costs, and no price of one.
+const ofBox = pattern(
+  '<piece> (,|-|:|at|@)? <money> (a|per|for|/|,|-)? (box|boxes|pack|packs|packet|pkt|bag|card|carton) (of|x|/) <count>',
+);
+/** Held from the kind to what the box holds. */
+export const priceOfBox = ({ tokens }: Reader): Finding | undefined => {
+  const match = ofBox.in(tokens, 0, tokens.length);
+  return match === undefined ? undefined : { start: match.start, end: match.end, held: true };
+};
+
 /** The message is refused with one sentence; nothing of it is stored. */
 export const impossiblePrice = (reader: Reader): Finding | undefined => {
   const below = belowZero.in(reader.tokens, 0, reader.tokens.length);

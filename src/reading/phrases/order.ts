@@ -11,7 +11,8 @@ import { coversOthers } from '../order/covers.ts';
 import { coversService } from '../order/covers-delivery.ts';
 import { withCurrencySaid } from '../order/currency-said.ts';
 import { withDearLines } from '../order/dear-lines.ts';
-import { countOrPrice, impossiblePrice } from '../order/doubtful-prices.ts';
+import { countOrPrice, impossiblePrice, priceOfBox } from '../order/doubtful-prices.ts';
+import { hasHappened } from '../order/happened.ts';
 import { leftOver } from '../order/left-over.ts';
 import { lineTotals } from '../order/line-totals.ts';
 import { matchPrices } from '../order/match-prices.ts';
@@ -64,7 +65,7 @@ const takes = (reader: Reader, mentions: readonly Mention[], prices: readonly Pr
 };
 
 const find = (reader: Reader): Finding[] => {
-  const doubtful = impossiblePrice(reader) ?? hangsOnPrice(reader) ?? countOrPrice(reader);
+  const doubtful = impossiblePrice(reader) ?? priceOfBox(reader) ?? hangsOnPrice(reader) ?? countOrPrice(reader);
   if (doubtful !== undefined) return [doubtful];
   const named = findMentions(reader);
   const again = pricedAgain(
@@ -114,7 +115,7 @@ const find = (reader: Reader): Finding[] => {
   if (ordered.length === 0 && ofNoneOrTwo(reader, prices)) return [];
   if (ordered.length === 0 && lastTime.in(reader.tokens, 0, reader.tokens.length) !== undefined) return [];
   // "her mum just rang strike 6 combs" takes some away, from what is not said; "15 lapels down" may be made or be fewer.
-  if (ordered.some((mention) => takesAway(reader, mention))) return [];
+  if (ordered.some((mention) => takesAway(reader, mention) || hasHappened(reader, mention))) return [];
   const short = ordered.find((mention) => leavesOutNamed(reader, mention));
   if (short !== undefined) return [{ start: short.start, end: reader.tokens.length, takes: takes(reader, ordered, prices), held: true }];
   const none = ordered.find((mention) => countOf(mention).count === 0);

@@ -23,6 +23,7 @@ import { joinUnits } from './number-units.ts';
 import { joinNumberWords } from './number-words.ts';
 import { withOpenPer } from './open-per.ts';
 import { withKindMeant } from './other-kind-meant.ts';
+import { withOwnNumbers } from './own-number.ts';
 import { splitPricedStrokes } from './priced-strokes.ts';
 import { withOthers } from './remaining-ones.ts';
 import { withoutAsking } from './requests.ts';
@@ -130,6 +131,7 @@ const stages: readonly ((tokens: readonly Token[]) => readonly Token[])[] = [
   joinHourWords,
   joinUnits,
   joinHoursAndMinutes,
+  withOwnNumbers,
   joinRanges,
   nameWords,
   withSoldBy,

@@ -3,6 +3,7 @@
 import { remembered } from '../words/remembered.ts';
 import { isKnownWord } from '../words/vocabulary.ts';
 import { unclipped } from './clipped-words.ts';
+import { isSlip } from './slip-told.ts';
 import { slipOf } from './slips.ts';
 import { taxApart } from './tax-as-one.ts';
 import { changed, type Token } from './token.ts';
@@ -162,13 +163,6 @@ const letterFor = (tokens: readonly Token[], index: number): string | undefined 
   if (!opens || (next !== undefined && next.kind !== 'line' && !inList.test(next.text))) return undefined;
   return tokens.some((each) => wearer.test(each.text)) ? (token.text === 'g' ? 'groom' : 'bride') : undefined;
 };
-
-// "meant £9.50 each, fat fingers": so it was a slip.
-const slips =
-  /^((fat|big|clumsy|cold|frozen) (finger|fingers|fingered|thumb|thumbs)|brain (fade|fog|fart|freeze)|(typing|keyboard|keying|thumb|finger|autocorrect) (mistake|mistakes|error|errors|slip|slips|fail|slip up))$/;
-const isSlip = (tokens: readonly Token[], index: number): boolean =>
-  /^(fat|big|clumsy|cold|frozen|brain|typing|keyboard|keying|thumb|finger|autocorrect)$/.test(tokens[index]?.text ?? '') &&
-  slips.test(`${tokens[index]?.text} ${tokens[index + 1]?.text}`);
 
 // The word that was meant by a slip of the thumb.
 const meantBy = remembered((text) => (Object.hasOwn(full, text) ? full[text] : (slipOf(text) ?? unclipped(text))));

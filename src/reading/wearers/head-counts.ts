@@ -16,9 +16,9 @@ import { bothSides, coupleFirst, couplesWear, eachSide } from './wearer-words.ts
 const opens =
   "(so|that's|thats|about|it's|its|there's|theres|there are|there is|there will be|there'll be|we have|we've|we've got|we got|got|i have|i've got|roughly|around|total of|a total of){0,2}";
 const folk =
-  '(people|persons|ppl|pax|folk|folks|guests|men|guys|gents|blokes|lads|chaps|fellas|ladies|women|adults|attendants|of them|of us|in all|all|family|in the party)?';
+  '(people|persons|ppl|pax|folk|folks|guests|men|guys|gents|blokes|lads|chaps|fellas|ladies|women|adults|attendants|of them|of us|in all|all|family|in the party|(bridal|wedding) attendants|in the (bridal|wedding)? (party|retinue|line up|lineup|squad|group|entourage|procession))? ((,|-)? (each|all|everyone|all of them|each of them))?';
 const wear =
-  '(wearing|to wear|to <piece>|are wearing|will be wearing|wearers|will wear|need|needing|getting|having|want|to pin|to be pinned|being pinned|get|getting pinned|are getting|are having)';
+  '(wearing|each wearing|to wear|to <piece>|are wearing|will be wearing|wearers|will wear|need|needing|getting|having|want|to pin|to be pinned|being pinned|get|getting pinned|are getting|are having)';
 const headCount = pattern(
   `${opens} <n:count> ${folk} ${wear} (them|one|these|it|flowers|flower|a flower|<piece>)? ((on)? the day)? (<all>|all up|altogether|total|in all|in total|all told)? ((,|-) no (kids|children|babies|toddlers|bride|groom|<role>))? (,|-|\\()? (not counting|not including|not incl|excluding|excl|without|bar|minus|except)? (the)? (bride|the bride)? (not counted|not included|excluded|not incl|aside|apart)? (\\))?`,
 );

@@ -53,7 +53,7 @@ export const everydayWords = [
   mice, mouse, rat, rats, wasp, wasps, ant, ants, spider, fox, vet bill, dog walker, kennels, paracetamol, ibuprofen, antibiotics,
   prescription, plaster, plasters, first aid kit, first aid, bandage, blood pressure, blood test, scan, x ray, xray, injection, flu,
   flu jab, jab, migraine, headache, sick note, hospital, tooth, root canal, gym, pilates, yoga, half marathon, marathon,
-  swimming lesson, driving lesson, driving test, guitar lesson, haircut, hair appointment, massage, nail appointment, hair and makeup,
+  swimming lesson, driving lesson, driving test, guitar lesson, haircut, hair cut, hair appointment, hair appt, massage, nail appointment, nail appt, lash appointment, lash appt, brow appointment, brow appt, hair and makeup,
   nails done, school run, school fee, school fees, school uniform, school bag, school play, school trip, school holidays,
   parents evening, homework, maths, gcse, nursery fees, daycare, creche, babysitting, sleepover, netball, football, footy, rugby,
   cricket, golf club fees, wickets, penalty, penalties, the match, kick off time, gig tickets, cinema, cinema ticket,

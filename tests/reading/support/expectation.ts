@@ -165,6 +165,8 @@ const fields = (facts: readonly Fact[]): Record<string, unknown> => {
   )[0];
   const line = of(facts, 'pieces');
   const linePrice = line.find((fact) => fact.price !== undefined)?.price;
+  const sameKind = line.every((fact) => fact.price?.kind === linePrice?.kind) ? linePrice?.kind : undefined;
+  const kindSaid = (each ?? all)?.kind ?? sameKind;
   const counted = made.filter((fact) => fact.count !== undefined && fact.stage === undefined && fact.remade === undefined);
   return {
     unitPrice:
@@ -178,7 +180,7 @@ const fields = (facts: readonly Fact[]): Record<string, unknown> => {
       (priceTo !== undefined && priceTo.per !== 'each' ? number(priceTo.to) : undefined) ??
       (line.length === 1 && line[0]?.price?.per === 'line' ? Number(line[0].price.amount) : undefined),
     totalPriceMax: number(all?.amountMax),
-    priceIs: (each ?? all)?.kind === 'up to' ? 'max' : (each ?? all)?.kind,
+    priceIs: kindSaid === 'up to' ? 'max' : kindSaid,
     currency:
       each?.currency ??
       all?.currency ??

@@ -1,0 +1,13 @@
+// "my no is 0491 570 156": the number to ring, and nobody says no.
+
+import { changed, type Token } from './token.ts';
+
+const whose = /^(my|her|his|their|our|your|phone|mobile|mob|cell|contact|tel|order|job|invoice|ref|account|booking|whatsapp)$/;
+const nearby = 3; // tokens from "no" to the number
+
+export const withOwnNumbers = (tokens: readonly Token[]): readonly Token[] => {
+  const isNumber = (index: number): boolean =>
+    whose.test(tokens[index - 1]?.text ?? '') && tokens.slice(index + 1, index + 1 + nearby).some(({ number }) => number?.form === 'code');
+  if (!tokens.some(({ text }, index) => text === 'no' && isNumber(index))) return tokens;
+  return tokens.map((token, index) => (token.text === 'no' && isNumber(index) ? changed(token, { text: 'number' }) : token));
+};
