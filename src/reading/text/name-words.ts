@@ -1,6 +1,6 @@
 // Marks each word with what it stands for, the longest known name first: "wrist corsages" is one piece word, not "wrist" and "corsages".
 
-import { meansAlone, namesFrom } from '../words/vocabulary.ts';
+import { meansAlone, namesFrom, namesOfSeveral } from '../words/vocabulary.ts';
 import { nearestWord } from './nearest-word.ts';
 import { changed, none, type Token, textOf } from './token.ts';
 
@@ -10,19 +10,18 @@ const longestName = (tokens: readonly Token[], start: number): { length: number;
   const word = (tokens[start] as Token).text;
   let length = 0;
   let means: Means = none;
-  for (const entry of namesFrom(word)) {
+  for (const entry of namesOfSeveral(word, tokens[start + 1]?.text ?? '')) {
     if (entry.words.length < length) break;
-    if (entry.words.length === 1) return { length: 1, means: meansAlone(word) };
-    if (
-      !entry.words.every(
-        (each, offset) => offset === 0 || (tokens[start + offset]?.text === each && tokens[start + offset]?.number === undefined),
-      )
-    )
-      continue;
+    const isSaid = entry.words.every(
+      (each, offset) => offset === 0 || (tokens[start + offset]?.text === each && tokens[start + offset]?.number === undefined),
+    );
+    if (!isSaid) continue;
     length = entry.words.length;
     means = { [entry.tag]: entry.value, ...means };
   }
-  return length === 0 ? undefined : { length, means };
+  if (length > 0) return { length, means };
+  const own = meansAlone(word);
+  return own === none ? undefined : { length: 1, means: own };
 };
 
 type Found = ReturnType<typeof longestName>;

@@ -72,14 +72,24 @@ for (const role of roles) {
 for (const [word, month] of monthWords) add(word, 'month', month);
 for (const [word, day] of weekdayWords) add(word, 'weekday', day);
 const alone = new Map<string, Readonly<Record<string, string>>>();
+const ofSeveral = new Map<string, Map<string, Entry[]>>(); // by the first word and the second
 for (const [word, entries] of table) {
   entries.sort((a, b) => b.words.length - a.words.length);
+  const bySecond = new Map<string, Entry[]>();
+  for (const entry of entries) {
+    const second = entry.words[1];
+    if (second !== undefined) bySecond.set(second, [...(bySecond.get(second) ?? []), entry]);
+  }
+  ofSeveral.set(word, bySecond);
   const names = entries.filter((entry) => entry.words.length === 1).reverse();
-  alone.set(word, Object.fromEntries(names.map(({ tag, value }) => [tag, value])));
+  if (names.length > 0) alone.set(word, Object.fromEntries(names.map(({ tag, value }) => [tag, value])));
 }
 
 /** Names that begin with this word, the longest first. */
 export const namesFrom = (word: string): readonly Entry[] => table.get(word) ?? [];
+
+/** Names of several words that begin with these two, the longest first. */
+export const namesOfSeveral = (first: string, second: string): readonly Entry[] => ofSeveral.get(first)?.get(second) ?? [];
 
 /** What the word stands for where no longer name begins with it. */
 export const meansAlone = (word: string): Readonly<Record<string, string>> => alone.get(word) ?? none;
