@@ -20,6 +20,13 @@ export const nextBit = (bits: Uint32Array, from: number, end = bits.length << 5)
   return found < end ? found : -1;
 };
 
+/** The last number in the first `words`; -1 when there is none. */
+export const lastBit = (bits: Uint32Array, words: number): number => {
+  let word = words - 1;
+  while (word >= 0 && bits[word] === 0) word -= 1;
+  return word < 0 ? -1 : (word << 5) + 31 - Math.clz32(bits[word] as number);
+};
+
 /** Adds each number whose next one is there, where `goesOn` has it, in the first `words`. */
 export const orFromNext = (bits: Uint32Array, goesOn: Uint32Array, words: number): void => {
   for (let word = 0; word < words; word++) {

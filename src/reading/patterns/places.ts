@@ -1,8 +1,8 @@
 // Where in a message each pattern could begin: found for all patterns at once, when the first of them is asked for.
 // Only the last message's places are kept, in room that is used again. All of it is rows of bits, so that little memory is touched.
 
-import type { Token } from '../text/token.ts';
-import { add, has, nextBit, orFromNext, roomFor } from './bits.ts';
+import { none as noMeaning, type Token } from '../text/token.ts';
+import { add, has, lastBit, nextBit, orFromNext, roomFor } from './bits.ts';
 import { firstNeed, firstOpening, openings, reaches, tests, type Use, useOfKind, useOfWord } from './registry.ts';
 import { kindsOf } from './token-kinds.ts';
 import type { Sight } from './trial.ts';
@@ -15,6 +15,7 @@ let patterns = 0;
 // The message in blocks, each within one line: which block each token stands in (the end of a line belongs to it),
 // which blocks go on in the next, and from which each need is within its pattern's reach: one bit for a block.
 let blockOf = new Uint16Array();
+let blockStart = new Uint32Array();
 let blockWords = 1;
 let goesOn = new Uint32Array(1);
 let metFrom = new Uint32Array();
@@ -55,33 +56,48 @@ const stands = (use: Use, index: number): void => {
   add(standsAt, at * tokenWords * 32 + index);
   add(standsIn, at * blockWords * 32 + (blockOf[index] as number));
 };
+const usesOf = (token: Token): readonly Use[] =>
+  [useOfWord.get(token.text), ...kindsOf(token).map((kind) => useOfKind.get(kind))].filter((use) => use !== undefined);
+// Words and signs with no meaning of their own are asked for what they are once, as long as no pattern is added.
+const bare = { word: new Map<string, readonly Use[]>(), sign: new Map<string, readonly Use[]>() };
+const mostKept = 4096;
+const usesKept = (token: Token): readonly Use[] => {
+  const { kind, text, number, means, guessed } = token;
+  if ((kind !== 'word' && kind !== 'sign') || number !== undefined || means !== noMeaning || guessed !== undefined) return usesOf(token);
+  const known = bare[kind].get(text);
+  if (known !== undefined) return known;
+  if (bare[kind].size === mostKept) bare[kind].clear();
+  const uses = usesOf(token);
+  bare[kind].set(text, uses);
+  return uses;
+};
+
 const see = (token: Token, index: number): void => {
-  const ofWord = useOfWord.get(token.text);
-  if (ofWord !== undefined) {
-    seen.word[index] = ofWord.number;
-    stands(ofWord, index);
-  }
-  for (const kind of kindsOf(token)) {
-    const ofKind = useOfKind.get(kind);
-    if (ofKind === undefined) continue;
-    add(seen.kinds, index * seen.kindWords * 32 + ofKind.number);
-    stands(ofKind, index);
+  for (const use of usesKept(token)) {
+    if (use.isKind) add(seen.kinds, index * seen.kindWords * 32 + use.number);
+    else seen.word[index] = use.number;
+    stands(use, index);
   }
 };
 
 const intoBlocks = (tokens: readonly Token[]): void => {
   const goingOn: number[] = [];
   let [block, length] = [0, 0];
-  if (tokens.length > blockOf.length) blockOf = new Uint16Array(tokens.length * 2);
+  if (tokens.length > blockOf.length) {
+    blockOf = new Uint16Array(tokens.length * 2);
+    blockStart = new Uint32Array(tokens.length * 2 + 2);
+  }
   for (let index = 0; index < tokens.length; index++) {
     if (length === longestBlock) {
       goingOn.push(block);
       [block, length] = [block + 1, 0];
     }
+    if (length === 0) blockStart[block] = index;
     blockOf[index] = block;
     length += 1;
     if (tokens[index]?.kind === 'line') [block, length] = [block + 1, 0];
   }
+  blockStart[length === 0 ? block : block + 1] = tokens.length;
   blockWords = (block >> 5) + 1;
   [goesOn, blocks] = [roomFor(goesOn, blockWords), roomFor(blocks, blockWords)];
   for (const each of goingOn) add(goesOn, each);
@@ -89,8 +105,12 @@ const intoBlocks = (tokens: readonly Token[]): void => {
 
 // How many blocks further a pattern reaches than the one it begins in, for each of its needs.
 let further = new Uint8Array();
-const reachOfNeeds = (): void => {
-  if (further.length === firstNeed[patterns]) return;
+let prepared = 0; // patterns
+const prepare = (): void => {
+  if (prepared === patterns) return;
+  prepared = patterns;
+  bare.word.clear();
+  bare.sign.clear();
   further = new Uint8Array(firstNeed[patterns] as number);
   for (let id = 0; id < patterns; id++)
     further.fill(((reaches[id] as number) + longestBlock - 2) >> 4, firstNeed[id] as number, firstNeed[id + 1] as number);
@@ -128,13 +148,17 @@ const startsInto = (row: number, id: number): boolean => {
   const [words, first] = [tokenWords, row * tokenWords];
   starts = withRow(starts, row + 1, words);
   const [into, from] = [starts, standsAt];
+  const all = firstNeed[id] === firstNeed[id + 1];
+  // Looked at from the first of the blocks to the last.
+  const begin = all ? 0 : (blockStart[nextBit(blocks, 0)] as number) >> 5;
+  const end = all ? words : Math.min(words, ((blockStart[lastBit(blocks, blockWords) + 1] as number) >> 5) + 1);
   for (let opening = firstOpening[id] as number; opening < (firstOpening[id + 1] as number); opening++) {
     const at = rowOf[openings[opening] as number] as number;
-    if (at !== none) for (let word = 0; word < words; word++) (into[first + word] as number) |= from[at * words + word] as number;
+    if (at !== none) for (let word = begin; word < end; word++) (into[first + word] as number) |= from[at * words + word] as number;
   }
-  if (firstNeed[id] === firstNeed[id + 1]) return true;
+  if (all) return true;
   let any = 0;
-  for (let word = 0; word < words; word++) {
+  for (let word = begin; word < end; word++) {
     for (let left = into[first + word] as number; left !== 0; left &= left - 1) {
       const bit = 31 - Math.clz32(left & -left);
       if (!has(blocks, blockOf[word * 32 + bit] as number)) (into[first + word] as number) &= ~(1 << bit);
@@ -147,7 +171,7 @@ const startsInto = (row: number, id: number): boolean => {
 const lookAt = (tokens: readonly Token[]): void => {
   message = tokens;
   patterns = reaches.length;
-  reachOfNeeds();
+  prepare();
   intoBlocks(tokens);
   tokenWords = (tokens.length >> 5) + 1;
   const kindWords = (tests.length + 31) >> 5;

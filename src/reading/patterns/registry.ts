@@ -20,6 +20,7 @@ export interface Looks {
 
 /** What a word or a kind is good for. */
 export interface Use {
+  readonly isKind: boolean;
   /** Its number among the words, or among the kinds. */
   readonly number: number;
   /** The needs it meets, by their number among the needs of all patterns. */
@@ -48,7 +49,7 @@ export const firstOpening: number[] = [0];
 const used = (uses: Map<string, Use>, key: string, numbered: () => number): Use => {
   const known = uses.get(key);
   if (known !== undefined) return known;
-  const use = { number: numbered() - 1, needs: [], opens: [], place: useOfWord.size + useOfKind.size };
+  const use = { isKind: uses === useOfKind, number: numbered() - 1, needs: [], opens: [], place: useOfWord.size + useOfKind.size };
   uses.set(key, use);
   return use;
 };

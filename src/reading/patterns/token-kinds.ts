@@ -1,8 +1,7 @@
 // Kinds of tokens that patterns and phrases ask for by name: number forms, 'count', 'number', 'word', 'any', or a tag of the vocabulary.
 
-import { cut, isCount, type NumberForm, none, type Token } from '../text/token.ts';
+import { isCount, type NumberForm, none, type Token } from '../text/token.ts';
 import { isOtherThings, isUnlisted } from '../words/other-things.ts';
-import { remembered } from '../words/remembered.ts';
 
 const numberForms: Readonly<Record<string, readonly NumberForm[]>> = {
   money: ['money'],
@@ -62,7 +61,9 @@ const tagsOfForm = new Map<NumberForm, readonly string[]>();
 const own = new Set([...Object.keys(special), ...Object.keys(numberForms)]);
 const [numberTests, wordTests] = [Object.entries(ofNumbers), Object.entries(ofWords)];
 
-const testedKinds = (token: Token): readonly string[] => {
+/** Every kind a token is of: looked up by its number and its meanings, so that few tests are made. */
+export const kindsOf = (token: Token): readonly string[] => {
+  if (token.kind === 'line') return ['line'];
   const kinds = ['any'];
   if (token.kind === 'word') for (const [tag, test] of wordTests) if (test(token)) kinds.push(tag);
   if (token.means !== none) {
@@ -76,17 +77,6 @@ const testedKinds = (token: Token): readonly string[] => {
   tagsOfForm.set(form, forms);
   kinds.push(...forms);
   return kinds;
-};
-
-const [ofLines, ofSigns] = [['line'], ['any']];
-// A word with no meaning of its own is what its letters are.
-const ofBareWord = remembered((text) => testedKinds(cut({ kind: 'word', text, start: 0, end: text.length, glued: false })));
-
-/** Every kind a token is of: looked up by its number and its meanings, so that few tests are made. */
-export const kindsOf = (token: Token): readonly string[] => {
-  if (token.kind === 'line') return ofLines;
-  if (token.number !== undefined || token.means !== none || token.guessed !== undefined) return testedKinds(token);
-  return token.kind === 'word' ? ofBareWord(token.text) : ofSigns;
 };
 
 /** Whether a token is of a kind: a number form, 'count', 'number', 'word', 'any', or a tag of the vocabulary. */
