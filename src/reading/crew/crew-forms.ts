@@ -16,7 +16,7 @@ export const peopleForms = [
   handsBehind,
   pattern('<n:count> (extra|more|other|good|new|of the|part time|casual|bench)? (<bench>)'),
   // "crew 4 / 5 hrs / fri", "staff: 3, hours: 6 each", "apprentices (2) 7 hours each"
-  pattern('<bench> (:|=|x|\\()? <n:count> (\\))? (,|/|-|;)? (for)? (<duration>|(hours|hrs|hr) (:|=|-)? <count> <each>)'),
+  pattern('<ahead:bench> (:|=|x|\\()? <n:count> (\\))? (,|/|-|;)? (for)? (<duration>|(hours|hrs|hr) (:|=|-)? <count> <each>)'),
   pattern('<n:count> <unlisted> <bench>'),
   pattern('<n:count> (extra|more|other) (on|in|for|<weekday>|tomorrow|this)'),
   pattern('<n:count> of (the|our|my) (<role>|<unlisted>) (are|is)? (helping|in|coming|working|on)'),

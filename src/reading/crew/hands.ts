@@ -41,6 +41,8 @@ export const peopleIn = (reader: Reader, part: Part): number | undefined => {
   if (hands !== undefined) return Number.isNaN(hands) ? undefined : hands;
   for (const form of peopleForms) {
     const match = form.in(reader.tokens, part.start, part.end);
+    // "freelancers 30 for 4 hours": what they are paid, by common practice, no source
+    if (match?.kept['ahead'] !== undefined && Number(match.kept['n']?.number?.amount) >= 15) return undefined;
     if (match !== undefined && match.kept['n']?.number?.max === undefined) return Number(match.kept['n']?.number?.amount);
   }
   const none = nobodyIn(reader, part);

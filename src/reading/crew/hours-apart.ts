@@ -7,6 +7,7 @@ import type { DateRead } from '../dates/date-read.ts';
 import { firstAt, pattern } from '../pattern.ts';
 import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
+import { isSingle } from '../text/token.ts';
 import { hoursOf } from './pace.ts';
 
 const opens = "(,|and|&|\\+|plus|then|n){0,2} (the|our|my)? (me|i|i'm|i'll|i've|ive|<b:bench>|<who:word>) (\\()?";
@@ -60,6 +61,8 @@ export const hoursApart = (reader: Reader, part: Part): Finding | undefined => {
     const who = match?.kept['who'];
     // "me 4, junior 2 and a half hrs": hours are said with the other; "table 4, me 3 hrs" is no one's.
     if (people === 0 && match?.kept['n'] !== undefined && (who !== undefined || match.kept['n'].number?.or !== undefined)) break;
+    const said = match?.kept['n']?.number;
+    if (said !== undefined && !isSingle(said)) return { start: part.start, end: part.end, held: true };
     timed ||= match?.kept['d'] !== undefined;
     const hours = match?.kept['n'] === undefined ? hoursOf(match?.kept['d']) : Number(match.kept['n'].number?.amount);
     // "lapel 5 min, corsage 12 min" is how long they take.

@@ -6,6 +6,7 @@ import { clausesOf } from '../held/clauses.ts';
 import { firstIn } from '../pattern.ts';
 import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
+import { isSingle } from '../text/token.ts';
 import { besidePace, leavesNumber } from './beside-pace.ts';
 import {
   alone,
@@ -122,10 +123,11 @@ export const readShift = (reader: Reader, part: Part, behind = false, timed = fa
   const duration = totals === undefined ? hoursEach(reader, part, shift) : undefined;
   const bare =
     wage === undefined || people === undefined ? undefined : forHours.in(tokens, part.start, part.end)?.kept['n']?.number?.amount;
-  const noted = people === undefined ? undefined : hoursNoted.in(tokens, part.start, part.end)?.kept['n']?.number?.amount;
+  const noted = people === undefined ? undefined : hoursNoted.in(tokens, part.start, part.end)?.kept['n']?.number;
+  if (noted !== undefined && !isSingle(noted)) return { start: part.start, end: part.end, held: true };
   const hours =
     hoursOf(duration?.kept['d']) ??
-    (noted === undefined ? undefined : Number(noted)) ??
+    (noted === undefined ? undefined : Number(noted.amount)) ??
     (bare === undefined ? undefined : Number(bare)) ??
     (people !== undefined && people > 0 && total === undefined ? shiftHours(reader, part) : undefined) ??
     (shared && total !== undefined && people !== undefined && people > 0 ? evenly(total, people) : undefined);

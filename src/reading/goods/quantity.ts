@@ -1,6 +1,6 @@
 // How much of an ingredient: stems, a share of a stem, or a length. A third has no last digit, so it stays one stem for three pieces.
 
-import type { Token } from '../text/token.ts';
+import { isSingle, type Token } from '../text/token.ts';
 import { goodsByLength, lengths } from '../words/measure-words.ts';
 import { portionWords } from '../words/trade-words.ts';
 import { measureSaid } from './measures-said.ts';
@@ -115,7 +115,7 @@ export const quantity = (tokens: readonly Token[], index: number): Quantity | un
     const x = named && unit.test(tokens[index + 1]?.text ?? '') ? 1 : 0;
     return { stems: Number(number.amount), next: index + 1 + x };
   }
-  if ((number?.form === 'length' || number?.form === 'weight') && number.max === undefined)
+  if ((number?.form === 'length' || number?.form === 'weight') && isSingle(number))
     return { length: Number(number.amount), unit: number.unit ?? '', next: pastWidth(tokens, index + 1) };
   if (/^(sprig|stem|head|bloom|floret|stalk|snip|tuft|wisp)$/.test(token.text) && tokens[index + 1]?.text === 'of')
     return { stems: 1, next: index + 2 };

@@ -4,7 +4,7 @@ import type { PieceKind } from '../../handbook/pieces.ts';
 import { decimal } from '../../values/decimal.ts';
 import { firstIn, pattern } from '../pattern.ts';
 import { allFree, type Finding, found, type Reader, type Unworded } from '../phrase.ts';
-import type { NumberRead, Token } from '../text/token.ts';
+import { isSingle, type Token } from '../text/token.ts';
 import { currencyFields } from './read-order.ts';
 
 const link = '(and|,|&|+|/|plus|with|n|-){1,2}';
@@ -18,19 +18,17 @@ const forms = [
 const ownPrices = pattern('(,|-|:|;)? (at|@)? <x:amount> (and|,|&|+|/|n) <y:amount> (<each>|each)?');
 const perPair = pattern('(,|-|:|;)? (at|@|for)? <c:amount> (a|per|each|the|/|for each|for a) (set|pair|combo|couple|duo|package)');
 
-const single = (number: NumberRead | undefined): boolean => number !== undefined && number.max === undefined && number.or === undefined;
-
 /** As many of each as there are couples, with what each or both cost. */
 export const forCouples = (reader: Reader): Finding | undefined => {
   const { tokens } = reader;
   const match = firstIn(forms, tokens, 0, tokens.length);
   const { a, b, n } = match?.kept ?? {};
   const [first, second] = [a?.means['piece'], b?.means['piece']];
-  if (match === undefined || n === undefined || !single(n.number) || first === second || !allFree(reader, match.start, match.end))
-    return undefined;
+  if (match === undefined || n === undefined || first === second || !allFree(reader, match.start, match.end)) return undefined;
   // "6 bouts and corsages for 4 couples" counts them otherwise.
   if ([first, second].includes('unspecified') || (tokens[match.start - 1]?.number !== undefined && tokens[match.start] !== n))
     return undefined;
+  if (!isSingle(n.number)) return { start: match.start, end: match.end, held: true };
   const row = tokens[match.end];
   const slashed = row?.number?.form === 'slashed' && row.number.parts?.length === 2 ? row.number.parts : undefined;
   const own = slashed === undefined ? ownPrices.at(tokens, match.end, tokens.length) : undefined;
@@ -42,7 +40,7 @@ export const forCouples = (reader: Reader): Finding | undefined => {
   const end = slashed === undefined ? (own?.end ?? whole?.end ?? match.end) : match.end + 1;
   if (!allFree(reader, match.start, end)) return undefined;
   const prices = [own?.kept['x'], own?.kept['y'], whole?.kept['c']].filter((token) => token !== undefined);
-  if (!prices.every(({ number }) => single(number))) return { start: match.start, end, held: true };
+  if (!prices.every(({ number }) => isSingle(number))) return { start: match.start, end, held: true };
   const lines: Unworded[] = [
     { fact: 'pieces', piece: first as PieceKind, count: Number(n.number?.amount), ...cost(own?.kept['x'], slashed?.[0]) },
     { fact: 'pieces', piece: second as PieceKind, count: Number(n.number?.amount), ...cost(own?.kept['y'], slashed?.[1]) },

@@ -5,7 +5,7 @@ import { decimal } from '../../values/decimal.ts';
 import type { Fact } from '../fact.ts';
 import { pattern } from '../pattern.ts';
 import { allFree, type Finding, found, type Reader, type Unworded } from '../phrase.ts';
-import type { NumberRead, Token } from '../text/token.ts';
+import { isSingle, type NumberRead, type Token } from '../text/token.ts';
 import { currencyFields } from './read-order.ts';
 
 const price = (name: string): string => `((\\( (at|@)?|at|@|is|are|:|-|=)? <${name}:amount> (<each>)? (\\))?)?`;
@@ -68,6 +68,9 @@ export const piecesOfSets = (reader: Reader): Finding | undefined => {
   const end = behind?.end ?? match.end;
   if (!allFree(reader, match.start, end)) return undefined;
   const whole = behind?.kept['c']?.number;
+  // "6 sets (1 corsage + 1 bout) 30-35 each"
+  const said = [whole, match.kept['ap']?.number, match.kept['bp']?.number];
+  if (said.some((number) => number !== undefined && !isSingle(number))) return { start: match.start, end, held: true };
   const line = (piece: string, number: NumberRead | undefined): Unworded => ({
     fact: 'pieces',
     piece: piece as PieceKind,
@@ -85,9 +88,9 @@ export const piecesOfSets = (reader: Reader): Finding | undefined => {
   const finding = found(reader, match.start, end, [
     line(first, match.kept['ap']?.number),
     line(second, match.kept['bp']?.number),
-    ...(whole === undefined || whole.max !== undefined || unsaid ? [] : [total(whole)]),
+    ...(whole === undefined || unsaid ? [] : [total(whole)]),
   ]);
-  if (whole === undefined || whole.max !== undefined || !unsaid) return finding;
+  if (whole === undefined || !unsaid) return finding;
   const words = reader.words(tokens.indexOf(behind?.kept['c'] as Token, match.end), end);
   const choice = (said: string, fact: Unworded) => ({ words: `${whole.amount} a ${said}`, facts: [{ ...fact, words } as Fact] });
   const each: Unworded = { fact: 'price', amount: whole.amount, per: 'each', ...currencyFields(whole) };

@@ -3,7 +3,7 @@
 import type { PieceKind } from '../../handbook/pieces.ts';
 import { firstIn, pattern } from '../pattern.ts';
 import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
-import type { Token } from '../text/token.ts';
+import { isSingle, type Token } from '../text/token.ts';
 import type { Mention } from './mention.ts';
 import type { Price } from './price-at.ts';
 import { currencyFields } from './read-order.ts';
@@ -104,6 +104,7 @@ export const sharesByPrice = (reader: Reader): Finding | undefined => {
     // Without a word for the rest its number must say so.
     if (b === undefined ? form !== allBut && !stretch.some((token) => saysRest.test(token.text)) : amount(b) !== left) continue;
     if (left < 1 || stretch.some((_, at) => !reader.free(match.start + at))) continue;
+    if (![w, ap, bp, b ?? w].every((token) => isSingle(token.number))) return { start: match.start, end: match.end, held: true };
     const piece = k?.means['piece'] as PieceKind;
     return found(reader, match.start, match.end, [ofOne(piece, 1, ap, { wearer }), ofOne(piece, left, bp)]);
   }

@@ -112,7 +112,7 @@ const find = (reader: Reader): Finding[] => {
   const whole = leaningDays(reader, withMoreDays(reader, dateReads(reader)));
   const said = withDayBefore(reader, whole);
   const all = said.some((read) => read.relative !== true) ? said : said.map((read) => byEvent(reader, read));
-  const kept = eventDays(reader, all).filter((read) => all.length > 1 || !leansOnUnknown(reader, read));
+  const kept = eventDays(reader, all).filter((read) => !leansOnUnknown(reader, read));
   const open = kept.filter((read) => !vetoed(reader, read, all));
   const { reads, also } = withPickedDay(reader, open);
   if (reads.length === 0) return [];

@@ -43,7 +43,7 @@ const byHalves = (reader: Reader, part: Part): Finding[] => {
   if (meals === undefined && told) return []; // read as work by others
   const unsure = [n, m].some((token) => token?.number?.max !== undefined || token?.number?.or !== undefined);
   const asks = /\b(please|pls|plz)\b/i.test(reader.message.clean.text); // to be done, then
-  if (meals === undefined || unsure || asks) return [{ start, end, held: true }];
+  if (meals === undefined || unsure || asks || (p === undefined && q !== undefined)) return [{ start, end, held: true }];
   const two = p !== undefined && q !== undefined && kindOf(p).piece !== kindOf(q).piece;
   const facts: Unworded[] = two
     ? [

@@ -5,7 +5,7 @@ import type { Fact } from '../fact.ts';
 import { pattern } from '../pattern.ts';
 import { allFree, type Finding, type Phrase, type Reader } from '../phrase.ts';
 import { amountOf, kindOf } from '../progress/made-facts.ts';
-import type { Token } from '../text/token.ts';
+import { isSingle, type Token } from '../text/token.ts';
 
 const tick = /[✅✔☑✓]|:(white|heavy)_check_mark:|:ballot_box_with_check:/;
 // The tick itself is a comma by now.
@@ -23,7 +23,8 @@ const findIn = (reader: Reader, start: number, end: number): Finding[] => {
   while (index < end) {
     const match = item.at(tokens, index, end);
     const { n, p } = match?.kept ?? {};
-    if (match === undefined || n?.number?.max !== undefined || n?.number?.or !== undefined) return [];
+    if (match === undefined) return [];
+    if (n !== undefined && !isSingle(n.number)) return [{ start, end, held: true }];
     index = match.end;
     while (index < end && isBreak(tokens[index] as Token)) index += 1;
     ticks.push(tick.test(between(reader, match.end, index)));

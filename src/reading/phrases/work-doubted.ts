@@ -2,6 +2,7 @@
 
 import { firstIn, pattern } from '../pattern.ts';
 import type { Finding, Phrase, Reader } from '../phrase.ts';
+import { allButAny } from '../progress/but-not-all.ts';
 import { didWord, doneWord } from '../progress/done-words.ts';
 import type { Part } from '../text/message.ts';
 
@@ -73,6 +74,9 @@ const boasts = ({ tokens }: Reader, { start, end }: Part): boolean =>
 const doubtIn = (reader: Reader, { start, end, asked }: Part): Finding[] => {
   if (asked) return [];
   const { tokens } = reader;
+  // "all but one of the 20 bouts in white": no word of work, and none of wearing
+  const some = allButAny.in(tokens, start, end);
+  if (some?.kept['p'] !== undefined && finished.in(tokens, start, end) === undefined) return [{ start, end, held: true }];
   const out = droppedOut.in(tokens, start, end);
   if (out !== undefined && finished.in(tokens, start, end) === undefined) return [{ start, end, held: true }];
   const later = doneLater.in(tokens, start, end);

@@ -16,7 +16,9 @@ export const allBut = pattern(
 const but = '(all|everything|the lot|all of them|every one) (except|bar|but|apart from|other than|excluding|minus|save) (for)?';
 const ofThem = `${but} (the)? (last)? (<n:count>|one) (<p:piece>)? (out of|of) (the|our|those|these|my)? <m:count> (<material>)? (<p:piece>)?`;
 /** "all but 3 of the 20 bouts are done", "finished all but one of the 8 crowns" */
-export const allButOf = [`${ofThem} (are|is|now|all|been|have|has){0,2} (${done})?`, `(${doneWord}|${didWord}) ${ofThem}`];
+export const allButOf = [`${ofThem} (are|is|now|all|been|have|has){0,2} ${done}`, `(${doneWord}|${didWord}) ${ofThem}`];
+/** "all but 3 of the 20", whatever is said of them. */
+export const allButAny = pattern(ofThem);
 /** "all bar 3 done" */
 export const allButFirst = pattern(
   `(all|everything|the lot|all of them|every one) (except|bar|but|apart from|other than|excluding|minus|save) (for)? (the)? (last)? <n:count> (of)? (the|them)? (<p:piece>)? (is|are|now)? ${done}`,

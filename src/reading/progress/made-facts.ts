@@ -3,7 +3,7 @@
 import type { PieceKind } from '../../handbook/pieces.ts';
 import type { Match } from '../pattern.ts';
 import type { Unworded } from '../phrase.ts';
-import type { Token } from '../text/token.ts';
+import { isSingle, type Token } from '../text/token.ts';
 
 export type Build = (match: Match) => Unworded | undefined;
 
@@ -20,6 +20,7 @@ export const none: Build = (match) => ({ fact: 'made', count: 0, ...pieceIn(matc
 export const again: Build = (match) => ({ fact: 'made', count: amountOf(match.kept['n']), remade: true, ...pieceIn(match) });
 
 export const outOf: Build = (match) => {
+  if ([match.kept['n'], match.kept['m']].some((token) => token !== undefined && !isSingle(token.number))) return undefined;
   const [count = 0, of = 0] = match.kept['s']?.number?.parts ?? [amountOf(match.kept['n']), amountOf(match.kept['m'])];
   if (of < count || (of <= 4 && match.kept['s'] !== undefined && match.kept['p'] === undefined)) return undefined; // "2/3 done" may be two thirds
   return { fact: 'made', count, of, total: true, ...(count === of ? { all: true } : {}), ...pieceIn(match) };

@@ -4,7 +4,7 @@ import type { PieceKind } from '../../handbook/pieces.ts';
 import { dateAt } from '../dates/date-forms.ts';
 import { pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
-import type { NumberRead } from '../text/token.ts';
+import { isSingle, type NumberRead } from '../text/token.ts';
 
 // "can 3 of us get 60 bouts done": the number of the pieces is the one asked about.
 const counted = pattern('<plain> (x|nos|no)? (<material>|dried|more|extra)? <piece>');
@@ -63,12 +63,12 @@ export const details = (reader: Reader, start: number, end: number) => {
       continue;
     }
     if (handsOf.at(tokens, index, end) !== undefined) {
-      people ??= Number(token.number?.amount);
+      if (isSingle(token.number)) people ??= Number(token.number.amount);
       continue;
     }
     if (old.has(index)) continue;
     if (ofPace.at(tokens, index, end) !== undefined) {
-      pace ??= Number(token.number?.amount);
+      if (isSingle(token.number)) pace ??= Number(token.number.amount);
       continue;
     }
     if (token.number?.form === 'plain') {

@@ -4,7 +4,7 @@ import type { PieceKind } from '../../handbook/pieces.ts';
 import { linesIn } from '../goods/recipe-lines.ts';
 import { firstAt, type Match, pattern } from '../pattern.ts';
 import { type Finding, found, type Reader } from '../phrase.ts';
-import { isCount, type Token } from '../text/token.ts';
+import { isCount, isSingle, type Token } from '../text/token.ts';
 
 // "a bunch of 20 stretches to 8 buttonholes"
 const reaches =
@@ -108,6 +108,7 @@ const batch = (reader: Reader, start: number, end: number): Finding | undefined 
   const lines = linesIn(reader, match.end, end);
   if (lines === undefined || lines.length === 0 || lines.some((line) => !line.known && line.line.ingredient !== 'stem')) return undefined;
   if (lines.every(({ line }) => line.stems === undefined && line.length === undefined)) return undefined;
+  if (!isSingle(match.kept['n']?.number)) return { start, end, held: true };
   // Fewer stems than pieces is what goes into each.
   const every = reader.tokens.slice(match.start, match.end).some((token) => /^(every|per|each)$/.test(token.text));
   if (!every && !lines.some(({ line }) => (line.stems ?? 0) >= pieces)) return undefined;
@@ -131,6 +132,7 @@ const batchAfter = (reader: Reader, start: number, end: number): Finding | undef
     lines.some(({ known, line }) => !known || (line.stems === undefined && line.length === undefined))
   )
     return undefined;
+  if (!isSingle(match.kept['n']?.number)) return { start, end, held: true };
   return found(reader, start, end, [{ fact: 'recipe', lines: lines.map(({ line }) => line), pieces, ...kindOf(match) }]);
 };
 
@@ -150,7 +152,9 @@ export const yields = (reader: Reader, start: number, end: number): Finding | un
   if (reach !== undefined) return { start: reach.start, end: reach.end, held: true };
   const long = lengthForm.in(reader.tokens, start, end);
   const [length, made, goods] = [long?.kept['l']?.number, long?.kept['m']?.number, long?.kept['i']?.means['ingredient']];
-  if (long !== undefined && length?.max === undefined && made?.max === undefined && goods !== undefined)
+  if (long !== undefined && goods !== undefined && !(isSingle(length) && isSingle(made)))
+    return { start: long.start, end: long.end, held: true };
+  if (long !== undefined && goods !== undefined)
     return found(reader, long.start, long.end, [
       {
         fact: 'recipe',

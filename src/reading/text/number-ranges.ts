@@ -104,9 +104,10 @@ const joinPair = (tokens: readonly Token[], index: number): { token: Token; next
   // "lapels x 25 - 560 all up": far apart with room round the dash are two numbers.
   if (dash?.text === '-' && !dash.glued && first.number.form === 'plain' && high.gt(low.times(5))) return undefined;
   const { approx: _, ...plain } = form;
-  // "£12-50 each": pounds and pence, as some write them.
-  const pence = first.number.form === 'money' && dash?.text === '-' && dash.glued && /^(25|50|75|95|99)$/.test(second.text);
-  if (pence && second.glued && /^\D*\d+$/.test(first.text) && high.gt(low.times(3))) {
+  // "£12-50 each": pounds and pence, as some write them; "£15-50" and "budget £10-50" are from the one to the other.
+  const pence = first.number.form === 'money' && dash?.text === '-' && dash.glued && /^(50|95|99)$/.test(second.text);
+  const spans = tokens.slice(Math.max(0, index - 3), index).some(({ text }) => /^(budgets?|between|from|spend|range|anything)$/.test(text));
+  if (pence && !spans && second.glued && /^\D*\d+$/.test(first.text) && high.gt(low.times(4))) {
     const amount = `${first.number.amount}.${second.text}`.replace(/0$/, '');
     return {
       token: changed(first, {

@@ -52,6 +52,10 @@ export const isCount = (token: Token | undefined): boolean =>
 
 export const meaning = (token: Token | undefined, tag: string): string | undefined => token?.means[tag];
 
+/** One number: no range and no choice between two. */
+export const isSingle = (number: NumberRead | undefined): number is NumberRead =>
+  number !== undefined && number.max === undefined && number.or === undefined;
+
 /** No meaning yet. */
 export const none: Readonly<Record<string, string>> = Object.freeze({});
 

@@ -2,19 +2,19 @@
 
 import type { Reader } from '../phrase.ts';
 import type { Stretch } from '../text/message.ts';
-import { firstWhere } from '../text/token.ts';
+import { firstWhere, isSingle } from '../text/token.ts';
 import type { Entry } from './read-wearers.ts';
 import { nameOf, onlyOne } from './role-counts.ts';
 import { andMore } from './wearer-words.ts';
 
-/** The men behind the wearer `role`, wearing what was named last, and where they end. */
+/** The men behind the wearer `role`, wearing what was named last, and where they end; unsure where they are a range or a choice. */
 export const menBehind = (
   { tokens }: Reader,
   { start, end: index }: Stretch,
   end: number,
   role: string,
   worn: Entry['piece'],
-): { readonly entry: Entry; readonly end: number } | undefined => {
+): { readonly entry: Entry; readonly end: number } | 'unsure' | undefined => {
   // "groom (+3)"
   const open = firstWhere(tokens, start, index, ({ text }) => text === '(');
   const within = open < 0 ? undefined : andMore.at(tokens, open + 1, index);
@@ -28,7 +28,8 @@ export const menBehind = (
     /^(in|with|w|wearing|get|have|having|getting|all|for|x|each)$/.test(next?.text ?? '')
   )
     return undefined;
-  const count = Number(more.kept['n'].number?.amount);
+  if (!isSingle(more.kept['n'].number)) return 'unsure';
+  const count = Number(more.kept['n'].number.amount);
   return {
     entry: { at: more.start, wearer: nameOf('groomsman', count), count, ...(worn === undefined ? {} : { piece: worn }) },
     end: more.end,

@@ -36,11 +36,9 @@ export const readWearers = (reader: Reader, part: Part): WearersRead => {
   const entries: Entry[] = [];
   let clean = true;
   const waiting: Waiting[] = [];
-  let heads = 0;
-  let excluded = false;
+  let [heads, leftOut] = [0, 0];
+  let [excluded, counted, unsaid] = [false, false, false]; // unsaid: how many men are behind him
   let negated = false; // "no best man"
-  let counted = false;
-  let leftOut = 0;
   let loose = -1; // "groom, bm, 4 and fob": four of whom?
   const head = forHead.at(reader.tokens, part.start, part.end);
   let common = head?.kept['p']?.means['piece'] as PieceKind | undefined;
@@ -131,7 +129,7 @@ export const readWearers = (reader: Reader, part: Part): WearersRead => {
             at: match.start,
             wearer,
             count: count * sides,
-            ...(most === undefined ? {} : { most: Number(most) }),
+            ...(most === undefined ? {} : { most: Number(most) * sides }),
             ...(piece === undefined || piece === 'unspecified' ? {} : { piece }),
             ...(aside.note === undefined ? {} : { note: aside.note }),
           });
@@ -156,7 +154,8 @@ export const readWearers = (reader: Reader, part: Part): WearersRead => {
         continue;
       }
       const men = menBehind(reader, { start: match.start, end: index }, part.end, role.means['role'] ?? '', entries.at(-1)?.piece);
-      if (men !== undefined) {
+      if (men === 'unsure') unsaid = true;
+      else if (men !== undefined) {
         entries.push(men.entry);
         index = men.end;
       }
@@ -210,7 +209,7 @@ export const readWearers = (reader: Reader, part: Part): WearersRead => {
   return {
     entries,
     clean,
-    unknown: leftWaiting(waiting, entries) > 0,
+    unknown: unsaid || leftWaiting(waiting, entries) > 0,
     kindWaits: waiting.some((each) => waitsForCount(reader.tokens, each)),
     heads,
     loose: loose >= 0 && !(said !== undefined && loose >= said.start && loose < said.end),
