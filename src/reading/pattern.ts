@@ -39,11 +39,14 @@ export const formOf = (source: string): Form => {
   const { words, kinds, open } = openingOf(nodes);
   const tests = [...kinds].map(testOf);
   const trial = trialOf(nodes);
+  const opens = (first: Token): boolean => {
+    for (const test of tests) if (test(first)) return true;
+    return words.has(first.text);
+  };
   return {
     at: (tokens, index, end = tokens.length) => {
       const first = tokens[index];
-      if (!open && (first === undefined || !(words.has(first.text) || tests.some((test) => test(first))))) return undefined;
-      return trial(tokens, index, end);
+      return open || (first !== undefined && opens(first)) ? trial(tokens, index, end) : undefined;
     },
   };
 };

@@ -1,6 +1,7 @@
 // A day without a clock or a zone: 'YYYY-MM-DD'. Text sorts in date order and goes into JSON unchanged; the arithmetic is Temporal's.
 
 import { Temporal } from 'temporal-polyfill';
+import { remembered } from './remembered.ts';
 
 declare const dayBrand: unique symbol;
 export type Day = string & { readonly [dayBrand]: true };
@@ -17,22 +18,29 @@ export const parseDay = (text: string): Day | undefined => {
   return dayOf(Number(text.slice(0, 4)), Number(text.slice(5, 7)), Number(text.slice(8, 10)));
 };
 
-/** The day with this year, month (1–12) and day of month; undefined when there is none. */
-export const dayOf = (year: number, month: number, dayOfMonth: number): Day | undefined => {
+const calendarDay = remembered((asked): Day | undefined => {
+  const [year, month, day] = asked.split('/').map(Number) as [number, number, number];
   try {
     // Asking costs less than being refused: most days that are tried and do not exist are a 29th to 31st.
-    const date = Temporal.PlainDate.from({ year, month, day: dayOfMonth }, { overflow: 'constrain' });
-    return date.month === month && date.day === dayOfMonth ? toDay(date) : undefined;
+    const date = Temporal.PlainDate.from({ year, month, day }, { overflow: 'constrain' });
+    return date.month === month && date.day === day ? toDay(date) : undefined;
   } catch {
     return undefined;
   }
-};
+});
+/** The day with this year, month (1–12) and day of month; undefined when there is none. */
+export const dayOf = (year: number, month: number, dayOfMonth: number): Day | undefined => calendarDay(`${year}/${month}/${dayOfMonth}`);
 
 /** The day it is at this instant in this time zone (IANA name). */
 export const dayAt = (epochMilliseconds: number, timeZone: string): Day =>
   toDay(Temporal.Instant.fromEpochMilliseconds(epochMilliseconds).toZonedDateTimeISO(timeZone).toPlainDate());
 
-export const addDays = (day: Day, days: number): Day => toDay(plain(day).add({ days }));
+// The same few days are asked for over and over: every "friday" of a message is so many days from today.
+const added = remembered((asked) => {
+  const [day, days] = asked.split(' ');
+  return toDay(plain(day as Day).add({ days: Number(days) }));
+});
+export const addDays = (day: Day, days: number): Day => added(`${day} ${days}`);
 
 /** Days from one to the other; negative when the second is earlier. */
 export const daysBetween = (from: Day, to: Day): number => plain(from).until(plain(to), { largestUnit: 'day' }).days;

@@ -13,6 +13,8 @@ import { daysOfWeekend, weekendAround } from './weekends.ts';
 const form = pattern(
   '(the|a)? (first|early|start of|second|late|last|end of|other|1 st|2 nd)? (<m:month>)? bank (holiday|hol|hols|holidays) (<w:weekday>|day|weekend|wkend|wknd|wend)? (in|of|,)? (<n:month>)?',
 );
+/** What a bank holiday begins with. */
+export const bankHolidayOpens = [form];
 const first = /^(first|early|start|1 st)$/;
 const last = /^(second|late|last|end|2 nd)$/;
 

@@ -1,7 +1,7 @@
 // Date arithmetic the reader needs: the coming weekday, the nth weekday of a month, Easter.
 
 import { addDays, type Day, dayOf, monthOf, weekdayOf, weekdays, yearOf } from '../../values/day.ts';
-import { remembered } from '../words/remembered.ts';
+import { remembered } from '../../values/remembered.ts';
 
 /** Monday 1 … Sunday 7. Asked of the same few days at every weekday of a message. */
 export const weekdayNumber: (day: Day) => number = remembered((day) => weekdays.indexOf(weekdayOf(day as Day)) + 1);

@@ -1,7 +1,7 @@
 // A time of day beside a date: "4:30 pm", "at 2", "noon", "2 to 6pm". Times said without am or pm are taken as a florist's events run: 1 to 7 are
 // afternoon, unless the morning is named.
 
-import { type Match, pattern } from '../pattern.ts';
+import { beginsAt, type Match, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import type { Token } from '../text/token.ts';
 import { isUnlisted } from '../words/other-things.ts';
@@ -176,9 +176,15 @@ const besideOnly = (reader: Reader, index: number): TimeRead | undefined => {
     : undefined;
 };
 
+const opens = [forms, between, spoken, bareHour, minutesPast, halfPast, bareHours, hours];
+/** Whether an hour could begin here: one look for all that it is told by. */
+export const mayBeHour = (tokens: readonly Token[], index: number): boolean =>
+  tokens[index]?.number !== undefined || beginsAt(opens, tokens, index);
+
 /** The time that begins at this token. A bare "at 2" is a time only when `besideDate`. */
 export const timeAt = (reader: Reader, index: number, besideDate: boolean): TimeRead | undefined => {
   const { tokens } = reader;
+  if (!mayBeHour(tokens, index)) return undefined;
   const span = between.at(tokens, index, tokens.length);
   const first = span === undefined ? undefined : opening(span);
   if (span !== undefined && first !== undefined) return { start: index, end: span.end, time: first };

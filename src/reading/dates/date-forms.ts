@@ -2,24 +2,24 @@
 // A form gives one day, several possible days, or a day that does not exist; it never picks between two.
 
 import { addDays } from '../../values/day.ts';
-import { isA, type Match, pattern } from '../pattern.ts';
+import { beginsAt, isA, type Match, pattern } from '../pattern.ts';
 import type { ReadingContext } from '../reading.ts';
 import type { Token } from '../text/token.ts';
-import { bankHoliday } from './bank-holidays.ts';
+import { bankHoliday, bankHolidayOpens } from './bank-holidays.ts';
 import { weekdaysOfMonth } from './calendar-sums.ts';
 import type { DateRead } from './date-read.ts';
 import { afterMay } from './date-words.ts';
 import { asDay, build, insteadOf, monthOfToken, withWeekday, yearFrom } from './day-parts.ts';
-import { dayBeside } from './days-beside.ts';
-import { named, several } from './named-dates.ts';
-import { nthDay } from './nth-days.ts';
-import { numberedMonth, strokedYear } from './numbered-months.ts';
-import { oneAfter } from './one-after.ts';
+import { besideOpens, dayBeside } from './days-beside.ts';
+import { named, namedOpens, several } from './named-dates.ts';
+import { nthDay, nthDayOpens } from './nth-days.ts';
+import { numberedMonth, numberedOpens, strokedYear } from './numbered-months.ts';
+import { oneAfter, oneAfterOpens } from './one-after.ts';
 import { orElse } from './or-else.ts';
-import { dayWithWeekday, vague, weekdayWithDay } from './part-dates.ts';
-import { relativeForms } from './relative-days.ts';
+import { dayWithWeekday, partOpens, vague, weekdayWithDay } from './part-dates.ts';
+import { relativeForms, relativeOpens } from './relative-days.ts';
 import { slashForms } from './slash-dates.ts';
-import { daysOfWeekend, narrowed, weekendAround, weekendBehind } from './weekends.ts';
+import { daysOfWeekend, narrowed, narrowedOpens, weekendAround, weekendBehind } from './weekends.ts';
 
 const dayAndMonth = pattern(
   "(<w:weekday>)? (,)? (the)? (<d:ordinal>|<d:plain>) (-|/|of|day of|,)? (-)? <m:month> (.)? (,|-|/|of)? (')? (<y:plain>)?",
@@ -132,9 +132,30 @@ const monthPlaces = (tokens: readonly Token[], index: number, context: ReadingCo
   return undefined;
 };
 
+// All that a date begins with: where none of these could begin, there is no date, and most words of a message are passed over by one look.
+const opens = [
+  pattern('(the|this|on|next|coming) (coming)? <weekday>'),
+  pattern('(<slashed>|<weekday>)'),
+  dayAndMonth,
+  monthAndDay,
+  twoDays,
+  slashTwoDays,
+  weekdayInMonth,
+  ...besideOpens,
+  ...bankHolidayOpens,
+  ...nthDayOpens,
+  ...narrowedOpens,
+  ...numberedOpens,
+  ...partOpens,
+  ...namedOpens,
+  ...oneAfterOpens,
+  ...relativeOpens,
+];
+
 const readAt = (tokens: readonly Token[], index: number, context: ReadingContext): DateRead | undefined => {
   const token = tokens[index];
   if (token === undefined || token.kind === 'line' || (token.kind === 'sign' && token.text !== "'")) return undefined;
+  if (!beginsAt(opens, tokens, index)) return undefined;
   // "the friday, 12 feb", "next saturday the 30th"
   if (/^(the|this|on|next|coming)$/.test(token.text)) {
     const at = tokens[index + 1]?.text === 'coming' ? index + 2 : index + 1;

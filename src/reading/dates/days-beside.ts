@@ -10,6 +10,9 @@ import { named } from './named-dates.ts';
 
 const form = pattern('(the|on|a)? (day|<w:weekday>|weekend|wkend|wknd|week) (right|just|straight|immediately)? (<b:word>) (the)?');
 
+/** What such a day begins with. */
+export const besideOpens = [form];
+
 const strictlyBefore = (day: Day, weekday: number): Day => addDays(comingWeekday(day, weekday, true), -7);
 
 /** A day told by a named one, if one begins here. A whole week is too wide to be one. */

@@ -1,6 +1,6 @@
 // "team be at the barn 6am sat 13 feb for the wedding": the hour is when our own hands have to be there, and not the event's.
 
-import { pattern } from '../pattern.ts';
+import { beginsAt, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import type { DateRead } from './date-read.ts';
 import { isCompound, namesEvent } from './leads.ts';
@@ -20,12 +20,14 @@ const opening = /^(,|\.|;|-|all|and|then|pls|please)$/;
 const reach = 12;
 
 const endsAt = ({ tokens }: Reader, end: number): boolean => {
-  for (let from = end - 1; from >= 0 && from >= end - reach; from--)
+  for (let from = end - 1; from >= 0 && from >= end - reach; from--) {
+    if (!beginsAt(before, tokens, from)) continue;
     for (const [at, form] of before.entries()) {
       // "guests be at the barn 2pm" are not ours: where nobody is named, it opens the clause.
       const opens = at !== 2 || from === 0 || opening.test(tokens[from - 1]?.text ?? '') || tokens[from - 1]?.kind === 'line';
       if (opens && form.at(tokens, from, end)?.end === end) return true;
     }
+  }
   return false;
 };
 

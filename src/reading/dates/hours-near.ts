@@ -1,7 +1,7 @@
 // The hours that stand near an event's days: "ceremony 2pm sat 13 feb", "fri 26 feb, we deliver by 11, ceremony 2".
 
 import type { Reader } from '../phrase.ts';
-import { partOfDay, type TimeRead, timeAt } from './clock-time.ts';
+import { mayBeHour, partOfDay, type TimeRead, timeAt } from './clock-time.ts';
 import type { DateRead } from './date-read.ts';
 import { isHandsHour } from './hands-there.ts';
 import { timeAhead } from './hour-ahead.ts';
@@ -21,7 +21,7 @@ const isBeside = ({ tokens }: Reader, index: number, read: DateRead): boolean =>
 export const hoursNear = (reader: Reader, reads: readonly DateRead[], confident: boolean): readonly TimeRead[] => {
   const times: TimeRead[] = [];
   for (let index = 0; index < reader.tokens.length; index++) {
-    if (!reader.free(index) || reads.some((read) => read.start <= index && index < read.end)) continue;
+    if (!mayBeHour(reader.tokens, index) || !reader.free(index) || reads.some((read) => read.start <= index && index < read.end)) continue;
     const beside = confident && reads.some((read) => isBeside(reader, index, read));
     const time = timeAt(reader, index, beside) ?? (confident ? timeAhead(reader, index, reads) : undefined);
     if (time !== undefined && !isHandsHour(reader, time.start, reads)) times.push(time);

@@ -44,6 +44,9 @@ for (const [name, days] of namedDays) {
   for (const first of waysToType(name.split(' ')[0] ?? '')) byFirstWord.set(first, [...(byFirstWord.get(first) ?? []), form]);
 }
 
+/** What a day said by name begins with. */
+export const namedOpens = [...byFirstWord.values()].flat().map(({ pattern }) => pattern);
+
 const inMonth = pattern('(in|of|,|\\()? <m:month>');
 
 export const named = (tokens: readonly Token[], index: number, context: ReadingContext): DateRead | undefined => {

@@ -25,6 +25,9 @@ const nth = pattern(
 );
 const lastDay = pattern(`(the)? (very)? (last|final|first) day (in|of) (the)? ${month} (<y:plain>)?`);
 
+/** What such a day begins with. */
+export const nthDayOpens = [nth, lastDay];
+
 const yearSaid = (token: Token | undefined, context: ReadingContext, words: string): number | undefined =>
   words.endsWith('next year') ? yearOf(context.today) + 1 : yearFrom(token);
 

@@ -25,3 +25,6 @@ export const numberedMonth = (tokens: readonly Token[], index: number, context: 
   const date = build(context, month, day, undefined);
   return { start: index, end: match.end, days: date === undefined ? [] : [date], yearAssumed: true };
 };
+
+/** What such days begin with. */
+export const numberedOpens = [monthAndStroke, ofMonthNumber];

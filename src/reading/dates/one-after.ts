@@ -24,6 +24,9 @@ const nextNotThis = [`(the)? next <w:weekday> ${gap} not ${thisOne}`, `not ${thi
 );
 const thisNotNext = pattern(`this (coming)? <w:weekday> ${gap} not (the)? next (one|week|weekend|week's)?`);
 
+/** What such a day begins with. */
+export const oneAfterOpens = [form, behind, ...nextNotThis, thisNotNext];
+
 const toldFromNext = (tokens: readonly Token[], index: number, { today }: ReadingContext): DateRead | undefined => {
   const next = firstAt(nextNotThis, tokens, index, tokens.length);
   const match = next ?? thisNotNext.at(tokens, index, tokens.length);

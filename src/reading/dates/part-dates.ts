@@ -138,6 +138,20 @@ export const dayAlone = (start: number, end: number, number: number, context: Re
   return { start, end, days, why: 'which month', relative: true, dayOnly: number };
 };
 
+/** What a part of a date begins with. */
+export const partOpens = [
+  vagueMonth,
+  movedTo,
+  monthFirst,
+  monthWedding,
+  eventMonth,
+  dayOnly,
+  monthOfYear,
+  ofNextMonth,
+  ordinalAlone,
+  weekdayAndDay,
+];
+
 /** "saturday 13th" */
 export const weekdayWithDay = (tokens: readonly Token[], index: number, context: ReadingContext): DateRead | undefined => {
   const placed = weekdayAndDay.at(tokens, index, tokens.length);

@@ -6,7 +6,7 @@ import type { ReadingContext } from '../reading.ts';
 import { type Token, textOf } from '../text/token.ts';
 import { comingWeekday, weekdayNumber } from './calendar-sums.ts';
 import type { DateRead } from './date-read.ts';
-import { daysAhead, daysNear, type Span, spanAt } from './spans.ts';
+import { daysAhead, daysNear, type Span, spanAt, spanOpens } from './spans.ts';
 
 const tomorrowWord = '(tomorrow|tmrw|tomoz|tmr|tomorow|tommorow|tomorro|2moro|2morrow|tmrow|tommorrow|tomo|2mrw|tomoro|tom)';
 const todayWord = '(today|2day|now)';
@@ -151,7 +151,7 @@ export const relativeForms = (tokens: readonly Token[], index: number, context: 
   const { today } = context;
   const spanned = fromSpan(tokens, index, context) ?? beforeSpan(tokens, index, context) ?? namedWeek(tokens, index, context);
   if (spanned !== undefined) return spanned;
-  if (/^(today|tonight|tonite|2day)$/.test(text)) return one(today, index + 1);
+  if (itself.at(tokens, index, tokens.length) !== undefined) return one(today, index + 1);
   const part = partOfToday.at(tokens, index, tokens.length);
   if (part !== undefined) return one(today, part.end);
   const after = dayAfter.at(tokens, index, tokens.length);
@@ -174,8 +174,24 @@ export const relativeForms = (tokens: readonly Token[], index: number, context: 
     return undefined;
   return weekdayForm(tokens, index, weekday.end, Number(weekday.kept['w']?.means['weekday']), context);
 };
+const itself = pattern('(today|tonight|tonite|2day)');
 const partOfToday = pattern('this (arvo|afternoon|evening|morning)');
 const tomorrowForm = pattern(tomorrowWord);
+
+/** What a day said from today begins with. */
+export const relativeOpens = [
+  ...spanOpens,
+  behindTomorrow,
+  behindWeekday,
+  someWeekdays,
+  dayOfWeek,
+  weekOfDay,
+  itself,
+  partOfToday,
+  dayAfter,
+  tomorrowForm,
+  relativeWeekday,
+];
 
 const weekdayForm = (tokens: readonly Token[], index: number, end: number, weekday: number, context: ReadingContext): DateRead => {
   const { today } = context;

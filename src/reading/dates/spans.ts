@@ -13,9 +13,11 @@ export interface Span {
   readonly rough: boolean;
 }
 
-const form = pattern(
-  "(exactly|precisely|just|another|about|around|roughly|approx|approximately|nearly|almost|under|over|say|like|maybe|~){0,2} (<n:duration>|<c:plain> (day's|week's|month's)|(a|an|one)? (few|couple) (of)? (days|weeks|months)|(a|one)? (day|week|fortnight|month|day's|week's|fortnight's|fortnights|month's)|(a|one) (days|weeks|months)) (')? (or so|ish|or thereabouts|give or take)?",
-);
+const stretch =
+  "(exactly|precisely|just|another|about|around|roughly|approx|approximately|nearly|almost|under|over|say|like|maybe|~){0,2} (<n:duration>|<c:plain> (day's|week's|month's)|(a|an|one)? (few|couple) (of)? (days|weeks|months)|(a|one)? (day|week|fortnight|month|day's|week's|fortnight's|fortnights|month's)|(a|one) (days|weeks|months)) (')? (or so|ish|or thereabouts|give or take)?";
+const form = pattern(stretch);
+/** What a span begins with, where a word leads to it and where none does. */
+export const spanOpens = [form, pattern(`(in|after|within) ${stretch}`)];
 const roughly =
   /^(about|around|roughly|approx|approximately|nearly|almost|under|over|say|like|maybe|few|couple|~|so|ish|thereabouts|take)$/;
 const units: readonly (readonly [RegExp, Span['unit'], number])[] = [

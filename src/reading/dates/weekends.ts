@@ -45,6 +45,9 @@ const longWeekend = pattern('(<m:month> long (weekend|wkend|wknd)|long (weekend|
 const endOfWeek = pattern('(the)? end of (next week|the week|this week)');
 const nextMonth = pattern('(next month|month after next)');
 
+/** What days narrowed to a few begin with. */
+export const narrowedOpens = [weekendOf, weekOf, comingWeekend, weekOfMonth, longWeekend, endOfWeek, nextMonth];
+
 const saturdays = (context: ReadingContext, month: number, year: number): readonly Day[] =>
   weekdaysOfMonth(year, month, 6).filter((day) => day >= context.today);
 

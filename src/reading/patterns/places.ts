@@ -144,26 +144,37 @@ const withinReach = (id: number): boolean => {
 };
 
 // The pattern's starts in the blocks at hand, into a row of their own; false when there is none.
+let opening = new Int32Array(16); // where the rows begin of what the pattern may open with and stands in the message
 const startsInto = (row: number, id: number): boolean => {
   const [words, first] = [tokenWords, row * tokenWords];
   starts = withRow(starts, row + 1, words);
   const [into, from] = [starts, standsAt];
-  const all = firstNeed[id] === firstNeed[id + 1];
-  // Looked at from the first of the blocks to the last.
-  const begin = all ? 0 : (blockStart[nextBit(blocks, 0)] as number) >> 5;
-  const end = all ? words : Math.min(words, ((blockStart[lastBit(blocks, blockWords) + 1] as number) >> 5) + 1);
-  for (let opening = firstOpening[id] as number; opening < (firstOpening[id + 1] as number); opening++) {
-    const at = rowOf[openings[opening] as number] as number;
-    if (at !== none) for (let word = begin; word < end; word++) (into[first + word] as number) |= from[at * words + word] as number;
+  let open = 0;
+  const [begin, end] = [firstOpening[id] as number, firstOpening[id + 1] as number];
+  if (end - begin > opening.length) opening = new Int32Array((end - begin) * 2);
+  for (let at = begin; at < end; at++) {
+    const place = rowOf[openings[at] as number] as number;
+    if (place !== none) opening[open++] = place * words;
   }
-  if (all) return true;
+  const opens = (word: number): number => {
+    let bits = 0;
+    for (let at = 0; at < open; at++) bits |= from[(opening[at] as number) + word] as number;
+    return bits;
+  };
+  if (firstNeed[id] === firstNeed[id + 1]) {
+    for (let word = 0; word < words; word++) into[first + word] = opens(word);
+    return true;
+  }
   let any = 0;
-  for (let word = begin; word < end; word++) {
-    for (let left = into[first + word] as number; left !== 0; left &= left - 1) {
-      const bit = 31 - Math.clz32(left & -left);
-      if (!has(blocks, blockOf[word * 32 + bit] as number)) (into[first + word] as number) &= ~(1 << bit);
+  const last = lastBit(blocks, blockWords);
+  for (let block = nextBit(blocks, 0); block !== none && block <= last; block = nextBit(blocks, block + 1)) {
+    const [start, stop] = [blockStart[block] as number, (blockStart[block + 1] as number) - 1];
+    for (let word = start >> 5; word <= stop >> 5; word++) {
+      const within = (word === start >> 5 ? -1 << (start & 31) : -1) & (word === stop >> 5 ? -1 >>> (31 - (stop & 31)) : -1);
+      const bits = opens(word) & within;
+      (into[first + word] as number) |= bits;
+      any |= bits;
     }
-    any |= into[first + word] as number;
   }
   return any !== 0;
 };

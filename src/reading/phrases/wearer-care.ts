@@ -6,7 +6,7 @@ import { type Finding, found, type Phrase, type Reader } from '../phrase.ts';
 import { looksAsked } from '../questions/looks-asked.ts';
 import { who } from '../recipes/recipe-headings.ts';
 import type { Token } from '../text/token.ts';
-import { remembered } from '../words/remembered.ts';
+import { remembered } from '../../values/remembered.ts';
 
 const reach = 7; // words between the wearer and the care
 

@@ -57,7 +57,7 @@ const ownsMany = (tokens: readonly Token[], index: number): boolean => {
 export const withApostrophes = (tokens: readonly Token[]): readonly Token[] => {
   const kept: Token[] = [];
   tokens.forEach((token, index) => {
-    if (ownsMany(tokens, index)) return;
+    if (token.text === "'" && ownsMany(tokens, index)) return;
     const text =
       token.kind === 'word' && (token.text.endsWith('s') || token.text === 'were')
         ? (manyMeant(tokens, index) ?? restored(tokens, index))

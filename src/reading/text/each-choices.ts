@@ -1,7 +1,7 @@
 // One of two prices, each with its own "each": "12 each or 15 each w the orchid", "28 each or 32 with pearls". Both are kept, as in "12 or 15 each".
 
 import { formOf, type Match } from '../pattern.ts';
-import { asNumber, changed, type NumberRead, type Token } from './token.ts';
+import { asNumber, changed, isNumber, type NumberRead, type Token } from './token.ts';
 
 const form = formOf('<a:amount> <e:each> (,|-)? or (at|@|maybe|possibly|say)? <b:amount> (<f:each>)?');
 // What a second price without "each" goes on with; "14 each or 150 for the lot" are two totals.
@@ -33,6 +33,7 @@ const isPricedTwice = (tokens: readonly Token[], index: number): boolean => {
   return false;
 };
 const formAt = (tokens: readonly Token[], index: number): Match | undefined => {
+  if (!isNumber(tokens[index], 'plain', 'money')) return undefined; // all begin with an amount
   const plain = form.at(tokens, index, tokens.length);
   if (plain !== undefined) return plain;
   const because = told.at(tokens, index, tokens.length);
@@ -48,8 +49,9 @@ const formAt = (tokens: readonly Token[], index: number): Match | undefined => {
 
 const bothOf = (tokens: readonly Token[], index: number): { match: Match; number: NumberRead; own: boolean } | undefined => {
   const match = formAt(tokens, index);
-  const [low, high] = [match?.kept['a']?.number, match?.kept['b']?.number];
-  if (match === undefined || low === undefined || high === undefined) return undefined;
+  if (match === undefined) return undefined;
+  const [low, high] = [match.kept['a']?.number, match.kept['b']?.number];
+  if (low === undefined || high === undefined) return undefined;
   if ([low, high].some(({ max, or }) => max !== undefined || or !== undefined)) return undefined;
   if (low.currency !== undefined && high.currency !== undefined && low.currency !== high.currency) return undefined;
   const own = match.kept['f'] !== undefined;

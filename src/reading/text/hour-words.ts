@@ -49,6 +49,7 @@ const fractionOfHours = (tokens: readonly Token[], index: number): { amount: str
   return next === undefined ? undefined : { amount: String(whole + share), next };
 };
 
+const opens = new Set(['a', 'an', ...hours, ...Object.keys(shares)]);
 /** The tokens with shares of an hour joined. */
 export const joinHourWords = (tokens: readonly Token[]): readonly Token[] => {
   if (!tokens.some((token) => inHours.test(token.text))) return tokens;
@@ -57,13 +58,19 @@ export const joinHourWords = (tokens: readonly Token[]): readonly Token[] => {
     joined.push(asNumber(tokens, from, next, { form: 'duration', amount, unit }));
   };
   for (let index = 0; index < tokens.length; ) {
+    const here = tokens[index] as Token;
+    if (here.number === undefined && !opens.has(here.text)) {
+      joined.push(here);
+      index += 1;
+      continue;
+    }
     const share = shareOfHour(tokens, index);
     const half = share === undefined ? hourAndHalf(tokens, index) : undefined;
     const fraction = share === undefined && half === undefined ? fractionOfHours(tokens, index) : undefined;
     if (share !== undefined) put(index, share.next, share.minutes, 'min');
     else if (fraction !== undefined) put(index, fraction.next, fraction.amount, 'hour');
     else if (half !== undefined) put(index, half, '1.5', 'hour');
-    else joined.push(tokens[index] as Token);
+    else joined.push(here);
     index = share?.next ?? half ?? fraction?.next ?? index + 1;
   }
   return joined;

@@ -29,7 +29,7 @@ export const joinLots = (tokens: readonly Token[]): Token[] => {
   for (let index = 0; index < tokens.length; index++) {
     const here = tokens[index] as Token;
     const match = here.number === undefined ? undefined : lots.at(tokens, index);
-    const { n, m } = match?.kept ?? {};
+    const [n, m] = [match?.kept['n'], match?.kept['m']];
     const many = Number(m?.number?.amount);
     if (match === undefined || !isWhole(n) || !isWhole(m) || isOpen(tokens, match.end, many)) {
       joined.push(here);

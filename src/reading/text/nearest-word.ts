@@ -2,7 +2,7 @@
 // Money and dates are never guessed.
 
 import { distance } from 'fastest-levenshtein';
-import { remembered } from '../words/remembered.ts';
+import { remembered } from '../../values/remembered.ts';
 import type { Entry } from '../words/vocabulary.ts';
 import { isKnownWord, namesFrom } from '../words/vocabulary.ts';
 import { wordList } from '../words/word-list.ts';

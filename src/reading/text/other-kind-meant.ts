@@ -14,16 +14,19 @@ const price = formOf(
   "(,|-|:|at|@|for)? <a:amount> (<e:each>)? (,|-|\\.|\\.\\.){0,3} ((sorry|soz|oops|whoops|no wait|wait no|no sorry|hang on|hold on|no|wait|i mean|rather|make that|make it|actually) (,)?){1,3} (its|it's|that's|make that|make it|at)? <b:amount> (<f:each>)?",
 );
 const counted = formOf('<count> (<material>)? <piece>');
+const countedFrom = (tokens: readonly Token[], start: number, index: number): boolean =>
+  start >= 0 && counted.at(tokens, start, index)?.end === index;
 const ofCounted = (tokens: readonly Token[], index: number): boolean =>
-  [2, 3].some((back) => index >= back && counted.at(tokens, index - back, index)?.end === index);
+  countedFrom(tokens, index - 2, index) || countedFrom(tokens, index - 3, index);
 const isPrice = (token: Token | undefined, each: Token | undefined): boolean => token?.number?.form === 'money' || each !== undefined;
 
 /** Where a price that was not meant ends, if one begins here. */
 const priceMeant = (tokens: readonly Token[], index: number): { readonly rest: readonly Token[]; readonly end: number } | undefined => {
   const match = ofCounted(tokens, index) ? price.at(tokens, index) : undefined;
-  const { a, b, e, f } = match?.kept ?? {};
-  const next = tokens[match?.end ?? 0];
-  if (match === undefined || a === undefined || b === undefined || !(isPrice(a, e) || isPrice(b, f))) return undefined;
+  if (match === undefined) return undefined;
+  const { a, b, e, f } = match.kept;
+  const next = tokens[match.end];
+  if (a === undefined || b === undefined || !(isPrice(a, e) || isPrice(b, f))) return undefined;
   if (!(next === undefined || next.kind === 'line' || /^(,|;|\.|!|plus|\+|inc|incl|ex|please|pls|and)$/.test(next.text))) return undefined;
   const [was, is] = [Number(a.number?.amount), Number(b.number?.amount)];
   if (a.number?.max !== undefined || b.number?.max !== undefined || is > 2 * was || was > 2 * is) return undefined;

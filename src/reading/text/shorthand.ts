@@ -1,6 +1,6 @@
 // Words as thumbs write them: "shd", "nt", "wk". Each becomes the word it stands for, so that no phrase needs to know the short form.
 
-import { remembered } from '../words/remembered.ts';
+import { remembered } from '../../values/remembered.ts';
 import { isKnownWord } from '../words/vocabulary.ts';
 import { unclipped } from './clipped-words.ts';
 import { isSlip } from './slip-told.ts';
@@ -104,8 +104,9 @@ const full: Readonly<Record<string, string>> = {
 const asked = /^(the|these|those|they|we|you|u|our|my|all|both|there|any|bouts|bhs|lapels|crowns|corsages|buttonholes|combs|pcs|things)$/;
 // "bouts r done": an r that belongs to no amount of rand.
 const isAre = (tokens: readonly Token[], index: number): boolean => {
-  const [before, token, next] = [tokens[index - 1], tokens[index], tokens[index + 1]];
-  if (token?.text !== 'r' || next === undefined || next.glued) return false;
+  if (tokens[index]?.text !== 'r') return false;
+  const [before, next] = [tokens[index - 1], tokens[index + 1]];
+  if (next === undefined || next.glued) return false;
   // "r the bouts dried or fresh": it opens what is asked.
   if (before === undefined || before.kind === 'line' || /^[.,;?!]$/.test(before.text)) return asked.test(next.text);
   if (before.kind !== 'word') return false;
@@ -157,8 +158,10 @@ const timesWord = (tokens: readonly Token[], index: number): boolean => {
 const wearer = /^(groom|bride|bm|bms|gm|gms|fob|fog|mob|mog|best|groomsm[ae]n|ushers?|bridesmaids?|dads?|mums?|moms?|fathers?|mothers?)$/;
 const inList = /^(,|&|\+|and|plus|\/|-|:|x|n|\(|\))$/;
 const letterFor = (tokens: readonly Token[], index: number): string | undefined => {
-  const [before, token, next] = [tokens[index - 1], tokens[index], tokens[index + 1]];
-  if (token === undefined || (token.text !== 'g' && token.text !== 'b') || (token.glued && before?.kind !== 'sign')) return undefined;
+  const token = tokens[index];
+  if (token === undefined || (token.text !== 'g' && token.text !== 'b')) return undefined;
+  const [before, next] = [tokens[index - 1], tokens[index + 1]];
+  if (token.glued && before?.kind !== 'sign') return undefined;
   const opens = before === undefined || before.kind === 'line' || inList.test(before.text) || /^[1x]$/.test(before.text);
   if (!opens || (next !== undefined && next.kind !== 'line' && !inList.test(next.text))) return undefined;
   return tokens.some((each) => wearer.test(each.text)) ? (token.text === 'g' ? 'groom' : 'bride') : undefined;

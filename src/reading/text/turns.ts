@@ -102,12 +102,14 @@ const ofOne =
   /^(stems?|bunch|bunches|bn|each|ea|piece|pc|pcs|box|roll|pack|pk|spool|wrap|bag|hr|hour|h|day|head|person|unit|m|kg|bout|bh|lapel|corsage|crown|buttonhole)$/;
 const currency = /^(r|rs|eur|gbp|inr|zar|nz|au|ca|c|us)$/;
 const separates = (tokens: readonly Token[], index: number): boolean => {
-  const [before, token, next] = [tokens[index - 1], tokens[index], tokens[index + 1]];
-  if (token === undefined || token.glued || next === undefined || next.glued || before === undefined) return false;
+  const token = tokens[index];
+  if (token === undefined || (token.text !== '-' && token.text !== '/')) return false;
+  const [before, next] = [tokens[index - 1], tokens[index + 1]];
+  if (token.glued || next === undefined || next.glued || before === undefined) return false;
   // "corsage - 4 roses" and "R95 - R110" mean something by the dash.
   if (token.text === '-') return next.kind === 'word' && next.number === undefined && !currency.test(next.text) && !ofOne.test(next.text);
-  if (token.text === '/' && someOfThem.test(wordsFrom(tokens, index + 1))) return true;
-  if (token.text !== '/' || (before.number !== undefined && next.number !== undefined)) return false;
+  if (someOfThem.test(wordsFrom(tokens, index + 1))) return true;
+  if (before.number !== undefined && next.number !== undefined) return false;
   return !ofOne.test(before.number === undefined ? before.text : next.text);
 };
 // "i said 22 finished its really 20": the comma nobody typed.

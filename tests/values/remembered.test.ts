@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { remembered } from '../../../src/reading/words/remembered.ts';
+import { remembered } from '../../src/values/remembered.ts';
 
 describe('an answer about a word', () => {
   it('is reckoned once and stays the same', () => {
