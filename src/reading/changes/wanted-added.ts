@@ -65,10 +65,11 @@ export const wantedAdded = (reader: Reader, part: Part, ends: readonly number[])
   for (const clause of clausesOf(reader, part))
     for (const start of [clause.start, ...ends.filter((at) => at > clause.start && at < clause.end)]) {
       const read = wantedAt(reader, start, clause.end, ends.length > 0);
+      if (read === undefined) continue;
       const alone =
         ends.length > 0 ||
         tokens.every(({ number, means }, at) => (at >= start && at < clause.end) || (number === undefined && means['piece'] === undefined));
-      if (read !== undefined && alone) return read;
+      if (alone) return read;
     }
   return undefined;
 };

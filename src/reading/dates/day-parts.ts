@@ -54,6 +54,8 @@ export const withWeekday = (read: DateRead, weekday: Token | undefined, context:
 
 // A bare number before or after a month may be a year's tail or a price; only 1 to 31 is a day.
 export const asDay = (token: Token | undefined): number | undefined => {
-  const text = token?.number?.amount ?? '';
-  return /^\d{1,2}$/.test(text) && Number(text) >= 1 && Number(text) <= 99 && token?.number?.max === undefined ? Number(text) : undefined;
+  const number = token?.number;
+  if (number === undefined || number.max !== undefined || number.amount.length > 2) return undefined;
+  const day = Number(number.amount);
+  return Number.isInteger(day) && day >= 1 ? day : undefined;
 };

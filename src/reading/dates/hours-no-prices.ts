@@ -47,8 +47,8 @@ const isInCourse = (tokens: readonly Token[], index: number): boolean => {
 
 /** "wedding at 4, 20 bouts": the hour of an occasion, and no price. */
 export const isHourOfOccasion = (tokens: readonly Token[], index: number): boolean =>
+  tokens[index]?.number?.form === 'plain' &&
   /^(at|@)$/.test(tokens[index - 1]?.text ?? '') &&
   (isOccasion(tokens[index - 2]?.text ?? '') || /^(service|vows|mass)$/.test(tokens[index - 2]?.text ?? '') || isInCourse(tokens, index)) &&
-  tokens[index]?.number?.form === 'plain' &&
   hourOf(tokens[index]) !== undefined &&
   tokens[index + 1]?.means['each'] === undefined;

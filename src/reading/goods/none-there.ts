@@ -1,6 +1,6 @@
 // Goods that are not to be had, said beside those that are: "no eucalyptus this week, rose 18 a bunch". No price is theirs.
 
-import { firstAt, pattern } from '../pattern.ts';
+import { beginsIn, firstAt, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 
@@ -11,6 +11,7 @@ const forms = [
 
 /** The part without such a clause at its beginning or its end, where no number stands in it. */
 export const withoutAbsent = ({ tokens }: Reader, part: Part): Part => {
+  if (!beginsIn(forms, tokens, part.start, part.end)) return part;
   let { start, end } = part;
   const isAbsent = (from: number, to: number): boolean =>
     firstAt(forms, tokens, from, to) !== undefined && tokens.slice(from, to).every(({ number }) => number === undefined);

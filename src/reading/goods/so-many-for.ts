@@ -47,10 +47,11 @@ export const soManyFor = (reader: Reader, part: Part): { readonly findings: read
   const { tokens } = reader;
   if (!forPrice.might(tokens) && !besidePrice.might(tokens)) return { findings: [], rest: [part] };
   const isPriced = tokens.slice(part.start, part.end).some(hasPence) || aPack.in(tokens, part.start, part.end) !== undefined;
+  if (!isPriced) return { findings: [], rest: [part] };
   const cuts = clauses(reader, part);
   const findings: Finding[] = [];
   for (const cut of cuts) {
-    const match = isPriced ? wholeMatch(reader, forPrice, cut) : undefined;
+    const match = wholeMatch(reader, forPrice, cut);
     const { n, p } = match?.kept ?? {};
     const nameFirst = match !== undefined && tokens[match.start]?.kind === 'word';
     const name =
@@ -82,7 +83,7 @@ export const soManyFor = (reader: Reader, part: Part): { readonly findings: read
       const told = found(reader, cut.start, cut.end, [pack(amount, n.number.amount)]);
       // "roses 12 for 18": twelve of them, or £12 for eighteen
       findings.push(nameFirst && p.number.form === 'plain' && isCount(p) ? asked(reader, told, pack(n.number.amount, amount)) : told);
-    } else if (isPriced && wholeMatch(reader, besidePrice, cut) !== undefined) findings.push({ ...cut, held: true });
+    } else if (wholeMatch(reader, besidePrice, cut) !== undefined) findings.push({ ...cut, held: true });
   }
   if (findings.length === 0) return { findings, rest: [part] };
   const taken = new Set(findings.map(({ start }) => start));

@@ -4,7 +4,7 @@ import type { Reader } from '../phrase.ts';
 import type { Part, Stretch } from '../text/message.ts';
 import type { Token } from '../text/token.ts';
 
-const breaks = /^(,|but|though|whereas|while)$/;
+const breaks = new Set([',', 'but', 'though', 'whereas', 'while']);
 // A clause that begins so speaks of this order again.
 const turns =
   /^(but|now|this|we|we're|we'll|we'd|i|i'm|i'll|i'd|today|so|she|he|they|client|bride|instead|ours|ok|made|did|done|finished|let's|lets|make|quote|do|whereas|though|while)$/;
@@ -15,7 +15,7 @@ export const clausesOf = ({ tokens }: Reader, part: Part): readonly Stretch[] =>
   for (let index = part.start; index <= part.end; index++) {
     const token = tokens[index];
     const dash = token?.text === '-' && !token.glued && tokens[index + 1]?.glued !== true;
-    if (index < part.end && !dash && !breaks.test(token?.text ?? '')) continue;
+    if (index < part.end && !dash && !breaks.has(token?.text ?? '')) continue;
     if (index > start) clauses.push({ start, end: index });
     start = index;
   }

@@ -54,6 +54,7 @@ export const moreOfTheKind = (reader: Reader, index: number, before: Mention): M
   return more !== undefined && sharesOut(reader.tokens, before, more.countIndex) ? undefined : more;
 };
 
+const links = new Set([',', 'and', '&', '+', ';', ':', 'plus', 'then', '-']);
 const moreAt = (reader: Reader, index: number): More | undefined => {
   const { tokens } = reader;
   const told = others.at(tokens, index, tokens.length) ?? thenBoth.at(tokens, index, tokens.length);
@@ -61,10 +62,10 @@ const moreAt = (reader: Reader, index: number): More | undefined => {
   const rest = remaining.at(tokens, index, tokens.length)?.kept['n'];
   if (rest !== undefined) return { count: rest, countIndex: tokens.indexOf(rest, index), end: tokens.indexOf(rest, index) + 1 };
   const mark = tokens[index]?.text ?? '';
-  const sized = /^(,|and|&|\+|;|:|plus|then|-|x|n)$/.test(mark) ? toldBySize(tokens, index) : undefined;
+  const sized = links.has(mark) || mark === 'x' || mark === 'n' ? toldBySize(tokens, index) : undefined;
   if (sized !== undefined && reader.free(sized.countIndex)) return sized;
   const fresh = tokens[index]?.kind === 'line' || tokens[index]?.text === '.'; // a line or a sentence of its own
-  if (!fresh && !/^(,|and|&|\+|;|:|plus|then|-)$/.test(tokens[index]?.text ?? '')) return undefined;
+  if (!fresh && !links.has(mark)) return undefined;
   const from = fresh ? index + 1 : index;
   const match = firstAt(fresh ? freshForms : goingOn, tokens, from, tokens.length);
   const count = match?.kept['n'];

@@ -6,7 +6,7 @@ import { firstWhere, isCount, isNumber, type Token } from '../text/token.ts';
 
 const pair = pattern('<piece> <plain> (,|and|&|/|\\+|-|;){0,2} <piece> <plain>');
 const link = /^(,|and|&|\/|\+|-|;|@|at)$/;
-const opens = /^(,|:|-|;|at|@|\()$/;
+const opens = new Set([',', ':', '-', ';', 'at', '@', '(']);
 
 /** Piece token to number token, for every row of two pairs or more. */
 export const nameFirstPairs = (reader: Reader): ReadonlyMap<number, number> => {
@@ -14,7 +14,7 @@ export const nameFirstPairs = (reader: Reader): ReadonlyMap<number, number> => {
   for (const part of reader.message.parts) {
     for (let start = part.start; start < part.end; start++) {
       if (reader.tokens[start]?.means['piece'] === undefined) continue;
-      if (start > part.start && !opens.test(reader.tokens[start - 1]?.text ?? '')) continue;
+      if (start > part.start && !opens.has(reader.tokens[start - 1]?.text ?? '')) continue;
       const { row, end } = rowAt(reader, start, part.end);
       if (row.size < 2) continue;
       for (const [piece, number] of row) pairs.set(piece, number);

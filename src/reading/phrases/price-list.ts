@@ -36,6 +36,7 @@ const severalNamed = (tokens: readonly Token[]): boolean =>
 /** What one part says of goods and their prices; nothing where it is no list of prices. */
 const readPart = (reader: Reader, whole: Part): readonly Finding[] => {
   const tokens = reader.tokens.slice(whole.start, whole.end);
+  if (!tokens.some(({ number, text }) => number !== undefined || text === 'free')) return [];
   const sized = priceForSize(reader, whole) ?? pinsFor(reader, whole);
   if (sized !== undefined) return [sized];
   const known = knowsItem(tokens, reader.context.items);

@@ -9,7 +9,7 @@ import { namedRecipe } from '../recipes/named-recipes.ts';
 import { recipeChange } from '../recipes/recipe-changes.ts';
 
 // "do you know is 20 roses enough" asks, mark or none.
-const asks = /^(enough|know)$/;
+const asks = pattern('(enough|know)');
 
 // "do we need more than 3 spools" asks too; "can we swap the fern" does not.
 const asked = pattern(
@@ -24,7 +24,7 @@ const find = (reader: Reader): Finding[] =>
       (part) =>
         !part.asked &&
         asked.at(reader.tokens, part.start, part.end) === undefined &&
-        !reader.tokens.slice(part.start, part.end).some((token) => asks.test(token.text)),
+        asks.in(reader.tokens, part.start, part.end) === undefined,
     )
     .flatMap((part) =>
       part.end - part.start > 30

@@ -51,8 +51,8 @@ const putRight = /^(should|shud|shd|shld|shouldve|should've|should be|meant|mean
 const regretted = ({ tokens }: Reader, { start, end }: Part): boolean => {
   const words = tokens.slice(start, end);
   const counts = words.filter(({ number, text }) => number?.form === 'plain' && text !== 'one').length;
-  if (words.some(({ text }) => putRight.test(text))) return false; // others read what they put right
-  return counts > 1 && words.some(({ text }) => regrets.test(text)) && firstIn(claims, tokens, start, end) !== undefined;
+  if (counts <= 1 || words.some(({ text }) => putRight.test(text))) return false; // others read what they put right
+  return words.some(({ text }) => regrets.test(text)) && firstIn(claims, tokens, start, end) !== undefined;
 };
 
 export const recountedWork: Phrase = {

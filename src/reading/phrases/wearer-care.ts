@@ -2,11 +2,11 @@
 // keeps the count and the piece the list has. It reads words that others have taken too: "best man (pacemaker), 2 dads" is a list of wearers first.
 
 import { tellsOfHealth } from '../../handbook/hazard-words.ts';
+import { remembered } from '../../values/remembered.ts';
 import { type Finding, found, type Phrase, type Reader } from '../phrase.ts';
 import { looksAsked } from '../questions/looks-asked.ts';
 import { who } from '../recipes/recipe-headings.ts';
 import type { Token } from '../text/token.ts';
-import { remembered } from '../../values/remembered.ts';
 
 const reach = 7; // words between the wearer and the care
 

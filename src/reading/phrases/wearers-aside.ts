@@ -10,7 +10,10 @@ const reach = 14; // tokens from the pieces to the aside: their price and its ta
 const longest = 24;
 const stops = (token: Token | undefined): boolean => token === undefined || token.kind === 'line' || token.text === '?';
 // A dash with room round it may stand as a comma by now.
-const divides = ({ tokens }: Reader, index: number): boolean => /^[-,]$/.test(tokens[index]?.text ?? '') && tokens[index]?.glued === false;
+const divides = ({ tokens }: Reader, index: number): boolean => {
+  const token = tokens[index];
+  return token !== undefined && !token.glued && (token.text === '-' || token.text === ',');
+};
 
 /** Where the aside that opens here closes: at its bracket, or at a dash or the end of the line where a dash opened it. */
 const closeOf = (reader: Reader, open: number): number | undefined => {

@@ -28,20 +28,22 @@ export const bareShare = (reader: Reader): Finding[] => {
 const kindShare = pattern('<p:piece> (:|-|=|at|are|,)? <s:slashed>');
 export const sharesByKind = (reader: Reader): Finding[] => {
   const matches: Match[] = [];
-  for (let index = 0; index < reader.tokens.length; index++) {
-    const match = kindShare.at(reader.tokens, index, reader.tokens.length);
+  const { length } = reader.tokens;
+  for (let index = kindShare.next(reader.tokens, 0, length); index < length; index = kindShare.next(reader.tokens, index + 1, length)) {
+    const match = kindShare.at(reader.tokens, index, length);
     // "9 bouts & 4 corsages, 13/24" may price them.
     const counted = reader.tokens[index - 1]?.number?.form === 'plain';
     if (match !== undefined && !counted && reader.free(index) && reader.free(match.end - 1)) matches.push(match);
   }
+  if (matches.length === 0) return [];
   const parts = matches.map((match) => match.kept['s']?.number?.parts ?? []);
   const shares = parts.every(([count = 1, of = 0, third]) => third === undefined && count <= of);
   const noDay = parts.some(([count = 0, of = 0]) => of > 31 || (count > 12 && of > 12));
   // "corsages 6/6" and nothing else: all six.
-  const complete = parts.length > 0 && parts.every(([count, of]) => count === of) && reader.tokens.length <= 3 * parts.length;
+  const complete = parts.every(([count, of]) => count === of) && reader.tokens.length <= 3 * parts.length;
   // "wrist corsages 5/8" and nothing else: a date would say what it is for.
   const others = reader.tokens.filter(({ text, kind }) => kind === 'line' || joins.test(text)).length;
-  const alone = parts.length > 0 && matches.reduce((sum, match) => sum + match.end - match.start, 0) === reader.tokens.length - others;
+  const alone = matches.reduce((sum, match) => sum + match.end - match.start, 0) === reader.tokens.length - others;
   if (!shares || !(noDay || complete || alone) || reader.tokens.some((token) => priced.some((tag) => token.means[tag] !== undefined)))
     return [];
   return matches.map((match, at) => {

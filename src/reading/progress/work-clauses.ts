@@ -5,6 +5,7 @@ import { anyIn } from '../pattern.ts';
 import type { Reader, Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import type { Token } from '../text/token.ts';
+import { wordList } from '../words/word-list.ts';
 import { withKindBegun } from './begun-then-finished.ts';
 import { besideDone } from './beside-done.ts';
 import { didWord, doneWord, intent, stageWord, stageWork } from './done-words.ts';
@@ -46,14 +47,17 @@ const cues = new Set(
       entry.includes(' ') ? entry.split(' ').filter((word) => word.length > 3 && !/^(only|just)$/.test(word)) : [entry],
     ),
 );
-const otherCue =
-  /^(none|nothing|no|nil|nada|zero|zilch|not|never|half|halfway|third|thirds|quarter|quarters|way|down|left|go|spare|spares|again|re|missing|short|waiting|balance|remaining|outstanding|pending|sitting|currently|we're|were|i'm|im|that's|thats|makes|brings|takes|gets|puts|stopped|stopping|ran|tally|progress|total|now|far|yet|good|usable|sound|intact|salvageable|begun|touched|haven't|havent|hasn't|hasnt|didn't|didnt|aren't|arent|isn't|isnt|ain't|aint|won't|wont|all told|all up|up to|upto|smoko|lunchtime|in all|in total|nobody|nobody's|nobodys|noone|noones|noone's|soul)$/;
+const otherCue = new Set(
+  wordList(
+    `none, nothing, no, nil, nada, zero, zilch, not, never, half, halfway, third, thirds, quarter, quarters, way, down, left, go, spare, spares, again, re, missing, short, waiting, balance, remaining, outstanding, pending, sitting, currently, we're, were, i'm, im, that's, thats, makes, brings, takes, gets, puts, stopped, stopping, ran, tally, progress, total, now, far, yet, good, usable, sound, intact, salvageable, begun, touched, haven't, havent, hasn't, hasnt, didn't, didnt, aren't, arent, isn't, isnt, ain't, aint, won't, wont, all told, all up, up to, upto, smoko, lunchtime, in all, in total, nobody, nobody's, nobodys, noone, noones, noone's, soul`,
+  ),
+);
 const speaksOfWork = (tokens: readonly Token[], { start, end }: Pick<Part, 'start' | 'end'>): boolean => {
   for (let index = start; index < end; index++) {
     const token = tokens[index] as Token;
     // "at 7 of 12"
     const share = token.text === 'of' && tokens[index - 1]?.number !== undefined && tokens[index + 1]?.number !== undefined;
-    if (share || cues.has(token.text) || otherCue.test(token.text) || token.number?.form === 'percent' || token.number?.form === 'slashed')
+    if (share || cues.has(token.text) || otherCue.has(token.text) || token.number?.form === 'percent' || token.number?.form === 'slashed')
       return true;
   }
   return false;

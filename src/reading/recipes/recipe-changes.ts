@@ -106,12 +106,13 @@ const second = (reader: Reader, { start, end }: Stretch): Change | undefined => 
   };
 };
 
+const ofAll = pattern('(recipe|everything)');
 const scaled = (reader: Reader, { start, end }: Stretch): Change | undefined => {
   for (const form of scaleForms) {
     const match = form.at(reader.tokens, start, end);
     const scale = match?.kept['n']?.number?.amount;
-    const about = reader.tokens.slice(start, end).some((token) => /^(recipe|everything)$/.test(token.text));
-    if (match?.end === end && scale !== undefined && about) return { fact: 'recipe', lines: [], scale };
+    if (match?.end === end && scale !== undefined && ofAll.in(reader.tokens, start, end) !== undefined)
+      return { fact: 'recipe', lines: [], scale };
   }
   const match = scaleWords.at(reader.tokens, start, end);
   const word = match?.kept['k']?.text ?? '';

@@ -11,7 +11,7 @@ const tellsOf =
 const kin =
   /^(brother|brothers|sister|sisters|uncle|uncles|aunt|aunts|auntie|aunties|aunty|nan|nans|nana|gran|grans|granny|grandad|granddad|grandpa|grandfather|grandma|grandmother|grandparents|cousin|cousins|nephew|nephews|niece|nieces|son|sons|daughter|daughters|stepdad|stepmum|stepmom|family|one|friend|friends)$/;
 
-const shortIs = /^(many|much)'?s$/;
+const shortIs = new Set(["many's", 'manys', "much's", 'muchs']);
 
 const opensPart = (before: Token | undefined): boolean =>
   before === undefined || before.kind === 'line' || /^([,.;:!?-]|so|and|but|ok|the|hi|sorry|oh|oops|actually)$/.test(before.text);
@@ -69,9 +69,9 @@ export const withApostrophes = (tokens: readonly Token[]): readonly Token[] => {
 
 /** "how many's left" as "how many is left". */
 export const withManyIs = (tokens: readonly Token[]): readonly Token[] =>
-  tokens.some(({ text }) => shortIs.test(text))
+  tokens.some(({ text }) => shortIs.has(text))
     ? tokens.flatMap((token, index) =>
-        shortIs.test(token.text) && tokens[index - 1]?.text === 'how'
+        shortIs.has(token.text) && tokens[index - 1]?.text === 'how'
           ? [changed(token, { text: token.text.slice(0, 4) }), changed(token, { text: 'is', glued: false })]
           : [token],
       )

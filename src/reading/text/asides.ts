@@ -6,14 +6,14 @@ import type { Token } from './token.ts';
 const aside = formOf(
   '(-|\\()? ((would you|wld you|would u|if you can|if u can|if you|can you) believe (it)? (or not)?|(believe|beleive|belive) (it|me) or not|(like|love|want) it or not|(love|like) it or (hate|loathe|lump) it|(strange|odd|weird|funny) as it (sounds|seems)) (-|\\)|!)?',
 );
-const hint = /^(believe|beleive|belive|like|love|want|strange|odd|weird|funny)$/;
+const hint = new Set('believe beleive belive like love want strange odd weird funny'.split(' '));
 const second = /^(it|me|or|as)$/;
 // "can you believe she wants 40?" tells what is behind it with a mark of its own, and stays as it is.
 const marked = (tokens: readonly Token[]): boolean => tokens.some(({ text }) => text === '?');
 
 /** The tokens without such words. */
 export const withoutAsides = (tokens: readonly Token[]): readonly Token[] => {
-  const likely = tokens.some(({ text }, at) => hint.test(text) && (/^bel/.test(text) || second.test(tokens[at + 1]?.text ?? '')));
+  const likely = tokens.some(({ text }, at) => hint.has(text) && (/^bel/.test(text) || second.test(tokens[at + 1]?.text ?? '')));
   if (!likely || marked(tokens)) return tokens;
   const kept: Token[] = [];
   for (let index = 0; index < tokens.length; index++) {

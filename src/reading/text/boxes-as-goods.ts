@@ -31,8 +31,9 @@ const cloth = /^(organza|tulle|kraft|paper|hessian|jute|muslin|velvet|burlap|cot
 const bought = formOf(
   '<any> (are|is|now|at|@|:|-|x|cost|just|from|,|pack of){0,2} (<plain> (pack|pk|pcs|pieces)? (for|at|@|:|=|-|,)? <money>|<money> (<each>|(for|per|\\/) (a|pack of|bag of)? <plain>))',
 );
+const held = new Set(['bag', 'bags', 'sleeves', 'baskets']);
 const ofCloth = (tokens: readonly Token[], index: number): boolean =>
-  /^(bag|bags|sleeves|baskets)$/.test(tokens[index]?.text ?? '') &&
+  held.has(tokens[index]?.text ?? '') &&
   cloth.test(tokens[index - 1]?.text ?? '') &&
   !/^(of|with|in)$/.test(tokens[index + 1]?.text ?? '') &&
   bought.at(tokens, index, tokens.length) !== undefined;

@@ -47,9 +47,10 @@ const sumAt = (tokens: readonly Token[], index: number): { end: number; tokens: 
   return undefined;
 };
 
+const hints = new Set(['spare', 'spares', ')']);
 /** The tokens with such sums as one count. */
 export const withSparesCounted = (tokens: readonly Token[]): readonly Token[] => {
-  if (!tokens.some(({ text }) => /^(spares?|\))$/.test(text))) return tokens;
+  if (!tokens.some(({ text }) => hints.has(text))) return tokens;
   const read: Token[] = [];
   for (let index = 0; index < tokens.length; ) {
     const sum = tokens[index]?.number?.form === 'plain' ? sumAt(tokens, index) : undefined;

@@ -38,21 +38,21 @@ const hourAndHalf = (tokens: readonly Token[], index: number): number | undefine
 
 // "3 1/2 hours", "1/2 hr", "3/4 of an hour": a fraction before hours is no day of the year.
 const fractions: Readonly<Record<string, number>> = { '1/2': 0.5, '1/4': 0.25, '3/4': 0.75 };
-const inHours = /^(hours?|hrs?|h)$/;
+const inHours = new Set(['hour', 'hours', 'hr', 'hrs', 'h']);
 const fractionOfHours = (tokens: readonly Token[], index: number): { amount: string; next: number } | undefined => {
   const whole = tokens[index]?.number?.form === 'plain' && /^\d{1,2}$/.test(textAt(tokens, index)) ? Number(textAt(tokens, index)) : 0;
   const at = whole > 0 ? index + 1 : index;
   const share =
     tokens[at]?.number?.form === 'slashed' && Object.hasOwn(fractions, textAt(tokens, at)) ? fractions[textAt(tokens, at)] : undefined;
   if (share === undefined) return undefined;
-  const next = inHours.test(textAt(tokens, at + 1)) ? at + 2 : whole > 0 ? undefined : ofHour(tokens, at + 1);
+  const next = inHours.has(textAt(tokens, at + 1)) ? at + 2 : whole > 0 ? undefined : ofHour(tokens, at + 1);
   return next === undefined ? undefined : { amount: String(whole + share), next };
 };
 
 const opens = new Set(['a', 'an', ...hours, ...Object.keys(shares)]);
 /** The tokens with shares of an hour joined. */
 export const joinHourWords = (tokens: readonly Token[]): readonly Token[] => {
-  if (!tokens.some((token) => inHours.test(token.text))) return tokens;
+  if (!tokens.some((token) => inHours.has(token.text))) return tokens;
   const joined: Token[] = [];
   const put = (from: number, next: number, amount: string, unit: 'min' | 'hour'): void => {
     joined.push(asNumber(tokens, from, next, { form: 'duration', amount, unit }));

@@ -26,11 +26,15 @@ export const joinHoursAndMinutes = (tokens: readonly Token[]): readonly Token[] 
   const kept: Token[] = [];
   for (let index = 0; index < tokens.length; index++) {
     const token = tokens[index] as Token;
+    if (!isLength(token, 'hour')) {
+      kept.push(token);
+      continue;
+    }
     const hours = Number(token.number?.amount);
     const at = joint.test(tokens[index + 1]?.text ?? '') ? index + 2 : index + 1;
     const minutes = Number(tokens[at]?.number?.amount);
     const told = isLength(tokens[at], 'min') ? minutes < 60 : at === index + 1 && bareMinutes(tokens, at);
-    if (!isLength(token, 'hour') || !Number.isInteger(hours) || hours > 14 || !told) {
+    if (!Number.isInteger(hours) || hours > 14 || !told) {
       kept.push(token);
       continue;
     }

@@ -4,7 +4,8 @@ import { readNumeral } from './numeral.ts';
 import { changed, type Token } from './token.ts';
 
 const isFigures = (token: Token | undefined): boolean => token?.kind === 'number' && /^(\d+|\.\d+)$/.test(token.text);
-const isNoughts = (token: Token | undefined): boolean => token?.kind === 'word' && /^o{1,3}$/.test(token.text);
+const noughts = new Set(['o', 'oo', 'ooo']);
+const isNoughts = (token: Token | undefined): boolean => token?.kind === 'word' && noughts.has(token.text);
 const longest = 6; // "door 4o4o4o4" is nobody's count
 
 // Where the number that begins here ends; the same place when it holds no letter.

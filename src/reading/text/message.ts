@@ -71,11 +71,12 @@ const listNumber = (tokens: readonly Token[], index: number): boolean => {
 };
 
 // "*30* bouts", "_dried_": marks of bold and italic go; "~20~" was struck out, so its words go too. A lone star ("*45") corrects, so only pairs count.
+const emphasis = new Set('*_~');
 const withoutEmphasis = (tokens: readonly Token[]): Token[] => {
   const dropped = new Set<number>();
   for (let index = 0; index < tokens.length; index++) {
     const mark = tokens[index] as Token;
-    if (!/^[*_~]$/.test(mark.text) || dropped.has(index) || tokens[index + 1]?.glued !== true) continue;
+    if (!emphasis.has(mark.text) || dropped.has(index) || tokens[index + 1]?.glued !== true) continue;
     if (mark.glued && tokens[index - 1]?.kind !== 'sign') continue;
     for (let end = index + 2; end < tokens.length && end <= index + 12 && tokens[end]?.kind !== 'line'; end++) {
       if (tokens[end]?.text !== mark.text || tokens[end]?.glued !== true) continue;

@@ -54,11 +54,12 @@ export const nameWords = (tokens: readonly Token[]): Token[] => {
       continue;
     }
     // "ribbon's in", "corsage's done"
-    const bare = /^[a-z]{3,}'s$/.test(token.text)
-      ? namesFrom(token.text.slice(0, -2)).filter(
-          (entry) => entry.words.length === 1 && /^(ingredient|piece|taxName|everyday)$/.test(entry.tag),
-        )
-      : [];
+    const bare =
+      token.text.endsWith("'s") && /^[a-z]{3,}'s$/.test(token.text)
+        ? namesFrom(token.text.slice(0, -2)).filter(
+            (entry) => entry.words.length === 1 && /^(ingredient|piece|taxName|everyday)$/.test(entry.tag),
+          )
+        : [];
     if (bare.length > 0) {
       named.push(changed(token, { means: Object.fromEntries(bare.map((entry) => [entry.tag, entry.value])) }));
       index += 1;

@@ -209,7 +209,8 @@ export const writtenOut = (given: readonly Token[]): readonly Token[] => {
     if (token.text === 'no' && /^[a-z]+'ll$/.test(tokens[index - 1]?.text ?? '') && tokens[index + 1]?.kind === 'word')
       return changed(token, { text: 'not' });
     // "the 31st o june"
-    if (/^o'?$/.test(token.text) && /^(st|nd|rd|th)$/.test(tokens[index - 1]?.text ?? '')) return changed(token, { text: 'of' });
+    if ((token.text === 'o' || token.text === "o'") && /^(st|nd|rd|th)$/.test(tokens[index - 1]?.text ?? ''))
+      return changed(token, { text: 'of' });
     if (token.text === 'n' && tokens[index + 1]?.text === 'a' && tokens[index + 2]?.text === 'half') return changed(token, { text: 'and' });
     // "ten days from now": nothing has changed by it.
     if (token.text === 'now' && tokens[index - 1]?.text === 'from' && tokens[index + 1]?.text !== 'on')

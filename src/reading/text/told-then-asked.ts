@@ -31,7 +31,8 @@ const ofTheirSum =
 const most = 24;
 
 const longest = 12;
-const isStop = (token: Token | undefined): boolean => token === undefined || token.kind === 'line' || /^[.;?!]$/.test(token.text);
+const stops = new Set('.;?!');
+const isStop = (token: Token | undefined): boolean => token === undefined || token.kind === 'line' || stops.has(token.text);
 const words = (tokens: readonly Token[], from: number, step: 1 | -1, most: number): string => {
   const said: string[] = [];
   for (let index = from; said.length < most && !isStop(tokens[index]); index += step) said.push(tokens[index]?.text ?? '');
@@ -42,7 +43,7 @@ const words = (tokens: readonly Token[], from: number, step: 1 | -1, most: numbe
 const ofTheDay =
   /^(so |and |but |now )?(is|are|was|when's|whens|which day|what (day|time|date)|who|where) (the |our |her |his |their |this |that )?(wedding|event|party|pickup|pick up|collection|delivery|ceremony|gala|ball|formal|prom|dinner|funeral|handover|is|it|they|we)( |$)/;
 // "14 bouts done and what time is pickup?": nothing but "and" between them.
-const joinedBy = /^(and|but|also)$/;
+const joinedBy = new Set(['and', 'but', 'also']);
 
 const endsTold = /(^| )(done|made|finished|boxed|completed|wired|broke|broken|snapped)( now| so far| today)?$/;
 const isAsked = (tokens: readonly Token[], from: number): boolean => {
@@ -54,7 +55,7 @@ const isAsked = (tokens: readonly Token[], from: number): boolean => {
 /** The tokens with a full stop for the comma between what is told of the work and what is asked about it. */
 export const withQuestionsApart = (tokens: readonly Token[]): readonly Token[] =>
   tokens.map((token, index) => {
-    const joins = joinedBy.test(token.text) && tokens[index - 1]?.text !== ',';
+    const joins = joinedBy.has(token.text) && tokens[index - 1]?.text !== ',';
     if ((token.text !== ',' && !joins) || tokens[index + 1]?.glued !== false) return token;
     const next = words(tokens, index + 1, 1, 5);
     if (!asks.test(words(tokens, index + 1, 1, 4)) && !ofTheDay.test(next)) return token;

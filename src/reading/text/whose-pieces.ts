@@ -19,7 +19,9 @@ const asOwner = (tokens: readonly Token[], index: number): Token | undefined => 
   const token = tokens[index] as Token;
   if (tokens[index - 1]?.text === 'of') return undefined;
   const role =
-    token.kind === 'word' && token.means === none && /^[a-z]{2,}'s$/.test(token.text) ? roleOf(token.text.slice(0, -2)) : undefined;
+    token.kind === 'word' && token.means === none && token.text.endsWith("'s") && /^[a-z]{2,}'s$/.test(token.text)
+      ? roleOf(token.text.slice(0, -2))
+      : undefined;
   return role === undefined || hers.at(tokens, index) === undefined ? undefined : changed(token, { means: { owner: role } });
 };
 
@@ -28,7 +30,14 @@ export const withoutOwners = (tokens: readonly Token[]): readonly Token[] =>
   tokens.map((token, index) => {
     const own = asOwner(tokens, index);
     if (own !== undefined) return own;
-    if (token.kind !== 'word' || !owner.test(token.text) || noOwner.test(token.text) || Object.keys(token.means).length > 0) return token;
+    if (
+      token.kind !== 'word' ||
+      !token.text.includes("'") ||
+      !owner.test(token.text) ||
+      noOwner.test(token.text) ||
+      Object.keys(token.means).length > 0
+    )
+      return token;
     const [of, count] = [tokens[index - 1], tokens[index - 2]];
     if (of?.text !== 'of' || count === undefined || !(isCount(count) || some.test(count.text))) return token;
     return named.at(tokens, index - 1) === undefined ? token : changed(token, { text: 'the' });
