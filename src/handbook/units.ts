@@ -60,6 +60,7 @@ const counted = new Map<string, string>([
     'card',
     'bag',
     'sheet',
+    'stick',
     'wire',
     'length',
     'clip',

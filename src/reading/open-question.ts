@@ -5,6 +5,7 @@ import { answered } from './answered.ts';
 import { dateAt } from './dates/date-forms.ts';
 import type { Fact } from './fact.ts';
 import { packHolds } from './goods/pack-holds.ts';
+import { amountSaid } from './order/price-each.ts';
 import type { Ask, Choice, OpenQuestion, Reading, ReadingContext } from './reading.ts';
 import { type Message, openMessage } from './text/message.ts';
 import { isCount, type Token } from './text/token.ts';
@@ -159,19 +160,8 @@ const missing = (message: Message, open: Extract<OpenQuestion, { kind: 'missing'
     said.slice(1).every(({ means }) => means['all'] !== undefined || means['each'] !== undefined) &&
     (only.number?.form === 'plain' || only.number?.form === 'money')
   ) {
-    const { amount, max, currency, symbol } = only.number;
     const per = message.tokens.some((token) => token.means['all'] !== undefined) ? 'all' : 'each';
-    return withWords(
-      {
-        fact: 'price',
-        amount,
-        ...(max === undefined ? {} : { amountMax: max }),
-        ...(currency === undefined ? {} : { currency }),
-        ...(symbol === undefined ? {} : { symbol }),
-        per,
-      },
-      own,
-    );
+    return withWords({ fact: 'price', ...amountSaid(only.number), per }, own);
   }
   if (open.about === 'material' && second === undefined && only.means['material'] !== undefined)
     return withWords({ fact: 'material', material: only.means['material'] }, own);

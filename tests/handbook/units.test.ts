@@ -38,6 +38,7 @@ test.each([
   ['each', 'stem'],
   ['pins', 'pin'],
   ['leaves', 'leaf'],
+  ['sticks', 'stick'],
   ['kg', 'kg'],
 ])('%s is a %s', (word, name) => {
   expect(readUnit(word)?.name).toBe(name);

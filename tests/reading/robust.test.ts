@@ -35,6 +35,7 @@ it.each([
   '\u0000',
   '__proto__',
   'constructor prototype hasOwnProperty',
+  '2 constructor dozen bouts',
   '40 __proto__ at toString each',
   '1e309 buttonholes',
   '-0 bouts at -1 each',

@@ -4,6 +4,7 @@ import type { PieceKind } from '../../handbook/pieces.ts';
 import { speedSaid } from '../crew/crew-forms.ts';
 import { firstIn, type Match, pattern } from '../pattern.ts';
 import type { Unworded } from '../phrase.ts';
+import { ofKind } from '../text/kind-named.ts';
 import type { Part } from '../text/message.ts';
 import type { Token } from '../text/token.ts';
 
@@ -42,7 +43,7 @@ const minutesOf = (match: Match): number | undefined => {
 
 const kindOf = (match: Match): { piece?: PieceKind } => {
   const kind = (match.kept['p'] ?? match.kept['many'] ?? match.kept['one'])?.means['piece'] as PieceKind | undefined;
-  return kind === undefined || kind === 'unspecified' ? {} : { piece: kind };
+  return ofKind(kind);
 };
 
 export interface Taken {

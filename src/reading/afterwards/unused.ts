@@ -5,6 +5,8 @@ import { carryWord } from '../held/carrying.ts';
 import type { Match } from '../pattern.ts';
 import { firstIn, pattern } from '../pattern.ts';
 import type { Unworded } from '../phrase.ts';
+import { overAndLeft, overOutOf } from '../progress/finished-over.ts';
+import { ofKind } from '../text/kind-named.ts';
 import type { Part } from '../text/message.ts';
 import type { Token } from '../text/token.ts';
 
@@ -21,18 +23,7 @@ const forms = [
 // "take the 12 corsages over at 3", "12 bouts over to the church by 3": carried there, and none left. "had 3 over at the end" were.
 const carries = new RegExp(`^(${carryWord}|come|comes|coming|go|goes|going|knock|knocked|fell|tip|tipped|bowled)$`);
 const thither = /^(to|there|here|by|later|tomorrow|tonight|before|around|via|asap|when|at|on)$/;
-// "30 nos over out of 50", "30 nos over, 20 pending": in India they are finished.
-const finishedOf = [
-  pattern(
-    '<count> (nos|pcs|pieces|no)? (<material>)? (<piece>)? (is|are|all|work)? over (out of|of|from) (the|our|total|a total of)? <count>',
-  ),
-  pattern(
-    '(out of|of|from) (the|our|total|a total of)? <count> (nos|pcs|pieces)? (<piece>)? (,|-)? (<count>)? (nos|pcs|pieces)? (is|are|all)? over',
-  ),
-  pattern(
-    '<count> (nos|pcs|pieces) (<material>)? (<piece>)? over (,|;|-|and|&|sir|madam|only|now){0,3} (balance|still|only)? <count> (nos|pcs|pieces)? (more)? (pending|balance|left|remaining|to go|to do|to make|baki)',
-  ),
-];
+const finishedOf = [...overOutOf, overAndLeft].map((source) => pattern(source));
 const bought = /^(stems?|had|have|got|bought|ordered|used|needed|spares?|extras?)$/;
 const finishes = (tokens: readonly Token[], part: Part): boolean =>
   firstIn(finishedOf, tokens, part.start, part.end) !== undefined &&
@@ -58,7 +49,7 @@ export const unused = (tokens: readonly Token[], part: Part): { readonly match: 
       fact: 'actual',
       what: 'unused',
       count: Number(number.amount),
-      ...(kind === undefined || kind === 'unspecified' ? {} : { piece: kind }),
+      ...ofKind(kind),
       ...(item === undefined ? {} : { item }),
     },
   };

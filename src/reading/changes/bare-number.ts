@@ -3,6 +3,7 @@
 import { anyIn, pattern } from '../pattern.ts';
 import { type Finding, found, type Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
+import { tellsOfTax } from '../text/of-tax.ts';
 import type { Token } from '../text/token.ts';
 import { bareWords, markers } from './change-words.ts';
 import { reasonBehind } from './reason-behind.ts';
@@ -17,8 +18,7 @@ const ofCount = (stretch: readonly Token[]): boolean =>
   stretch.some((token) => /^(pieces|pcs|pcs|nos|count|qty|quantity|piece|pc|headcount|units)$/.test(token.text));
 
 // "make it 40 not counting tax" says both.
-const isTax = ({ means, text }: Token): boolean =>
-  ['taxName', 'taxWord', 'included', 'onTop'].some((tag) => means[tag] !== undefined) || /^(counting|adding)$/.test(text);
+const saysTax = (token: Token): boolean => tellsOfTax(token) || /^(counting|adding)$/.test(token.text);
 
 // "ok go with 16", "lets say 18", "45 it is": chosen, so it is asked whether it is the price or the number.
 const chosen = [
@@ -49,7 +49,7 @@ export const bareNumber = (reader: Reader, whole: Part): Finding | undefined => 
       if (token.number.form !== 'plain') return undefined;
     } else if (
       token.kind === 'word'
-        ? !bareWords.has(token.text) && !isTax(token) && !(picks && chosenWords.test(token.text))
+        ? !bareWords.has(token.text) && !saysTax(token) && !(picks && chosenWords.test(token.text))
         : !/^[,.\-*()!":>/]$/.test(token.text)
     )
       return undefined;

@@ -1,7 +1,7 @@
 // The counts and the prices that a correction names anew, each as one change.
 
 import type { PieceKind } from '../../handbook/pieces.ts';
-import { isHourOfDay } from '../dates/hours-no-prices.ts';
+import { isHourBehindDay } from '../dates/hours-no-prices.ts';
 import { findMentions } from '../order/mentions.ts';
 import { findPrices } from '../order/prices.ts';
 import { countOf } from '../order/read-order.ts';
@@ -150,7 +150,7 @@ export const countAndPrice = (own: Reader, part: Part, zones: Zones): Unworded[]
   const prices = findPrices(own, used, undefined, part).filter(
     (price) =>
       inZones(zones.fresh, price.index) &&
-      !isHourOfDay(tokens, price.index) &&
+      !isHourBehindDay(tokens, price.index) &&
       (price.per !== 'unsaid' || price.number.form === 'money' || price.at || named || oldSays('each', true) || wholeSaid),
   );
   // "bouts should be $14 each": the only kind named, with no number of its own.

@@ -1,20 +1,16 @@
 // Corrections by a difference: "add 5 more bouts", "minus one bout", "2 fewer", "knock 2 quid off each".
 
-import type { PieceKind } from '../../handbook/pieces.ts';
 import type { FactOf } from '../fact.ts';
 import { isSpare } from '../order/spare-pieces.ts';
 import { beginsAt, type Match, pattern } from '../pattern.ts';
 import type { Unworded } from '../phrase.ts';
+import { kindOf } from '../text/kind-named.ts';
+import { namesTax } from '../text/of-tax.ts';
 import type { NumberRead, Token } from '../text/token.ts';
 import { goodsBefore, otherGoods } from './other-goods.ts';
 import { reminds, takenBack } from './taken-back.ts';
 
 type Change = Omit<FactOf<'change'>, 'words'>;
-
-const kindOf = (token: Token | undefined): { piece?: PieceKind } => {
-  const kind = token?.means['piece'] as PieceKind | undefined;
-  return kind === undefined || kind === 'unspecified' ? {} : { piece: kind };
-};
 
 const some = '(<n:count>|a|an|another|one)';
 const what = '(<material>|the|those|of the|of)? (<filler>)? (<p:piece>)';
@@ -149,8 +145,7 @@ export const countDifference = (tokens: readonly Token[], index: number, end: nu
     const match = form.at(tokens, index, end);
     if (match === undefined || match.kept['n']?.number?.max !== undefined) continue;
     // "gst extra, 12 bouts": the tax is extra, not the bouts.
-    if (tokens[index]?.text === 'extra' && ['taxName', 'taxWord'].some((tag) => tokens[index - 1]?.means[tag] !== undefined))
-      return undefined;
+    if (tokens[index]?.text === 'extra' && namesTax(tokens[index - 1])) return undefined;
     // "10% extra bouts": how many that is, nobody has said.
     if (tokens[index - 1]?.number?.form === 'percent') return undefined;
     // "groom extra large bout" says its size; "2 extra large corsages" may be two more, or two of that size.

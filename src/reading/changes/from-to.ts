@@ -8,7 +8,7 @@ import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import type { Token } from '../text/token.ts';
 import { isRare } from './now-count-or-price.ts';
-import { besideReason } from './old-numbers.ts';
+import { withoutReason } from './old-numbers.ts';
 
 const change =
   '(change|update|amend|switch|correct|move|bump|take|cut|drop|raise|lower|reduce|increase|bring|put|changing|adjust|alter|set)';
@@ -42,7 +42,7 @@ export const countFromTo = (reader: Reader, part: Part): Finding | undefined => 
     const piece = match.kept['p']?.means['piece'] as PieceKind | undefined;
     const kind = piece === undefined || piece === 'unspecified' ? {} : { piece };
     const asCount: Unworded = { fact: 'change', what: 'count', to: Number(to), from: Number(from), ...kind };
-    const { end } = besideReason(tokens, part, [asCount]);
+    const { end } = withoutReason(tokens, part, [asCount]);
     const rest = [...tokens.slice(part.start, match.start), ...tokens.slice(match.end, end)];
     const stretch = tokens.slice(part.start, end);
     if (

@@ -3,8 +3,8 @@
 import type { PieceKind } from '../../handbook/pieces.ts';
 import { pattern } from '../pattern.ts';
 import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
+import { kindNamed } from '../text/kind-named.ts';
 import type { Part } from '../text/message.ts';
-import type { Token } from '../text/token.ts';
 import { isRare } from './now-count-or-price.ts';
 
 const off =
@@ -20,19 +20,15 @@ const another = pattern(
 const soMany = pattern(
   '(make|have|do|set|put|change|move|take|bump|get|turn|bring)? (the|our|those)? <q:piece> (to|up to|<upTo>|down to|up|down|at|be|=|:|now|are|is|should be|go|goes){0,3} <n:count> (instead|please|pls|now|then|total|of them)?',
 );
-const kindOf = (token: Token | undefined): PieceKind | undefined => {
-  const kind = token?.means['piece'] as PieceKind | undefined;
-  return kind === 'unspecified' ? undefined : kind;
-};
 const none = (piece: PieceKind): Unworded => ({ fact: 'change', what: 'count', to: 0, piece });
 
 const behind = (reader: Reader, part: Part, start: number): Unworded | undefined => {
   const { tokens } = reader;
   const also = another.at(tokens, start, part.end);
-  const kind = kindOf(also?.kept['q']);
+  const kind = kindNamed(also?.kept['q']);
   if (also?.end === part.end && kind !== undefined) return none(kind);
   const many = soMany.at(tokens, start, part.end);
-  const [piece, number] = [kindOf(many?.kept['q']), many?.kept['n']?.number];
+  const [piece, number] = [kindNamed(many?.kept['q']), many?.kept['n']?.number];
   if (many?.end !== part.end || piece === undefined || number === undefined || number.max !== undefined || number.or !== undefined)
     return undefined;
   // "drop the combs and make the crowns 65" may tell what one costs.
@@ -43,7 +39,7 @@ const behind = (reader: Reader, part: Part, start: number): Unworded | undefined
 export const offAndMore = (reader: Reader, part: Part, read: (part: Part) => readonly Finding[]): readonly Finding[] | undefined => {
   const { tokens } = reader;
   const match = first.at(tokens, part.start, part.end);
-  const piece = kindOf(match?.kept['p']);
+  const piece = kindNamed(match?.kept['p']);
   if (match === undefined || piece === undefined || match.end >= part.end) return undefined;
   const rest = tokens.slice(match.end, part.end);
   if (!rest.some(({ number, means }) => number !== undefined || means['piece'] !== undefined)) return undefined;

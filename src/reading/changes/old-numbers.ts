@@ -65,7 +65,7 @@ const reason = pattern(
   "(,|-|;|\\(|as|because|cos|coz|since|there's|theres|there are|we have|they have|got|they've|theyve|found|added|couple|they|bride|client|family|planner|she|he|have|has|just|forgot|remembered|invited|lost|asked){1,5} (<k:count>|a|an|another|one) (more|extra|additional|new|further|fewer|less)? (<role>|cousins|cousin|guests|uncles|aunts|nephews|nieces|brothers|sisters|men|guys|lads|girls) (now|coming|added|too|after all|than (i|we) (said|thought)|\\)){0,2}",
 );
 /** The part without the reason behind a change that explains it. */
-export const besideReason = (tokens: readonly Token[], part: Part, facts: readonly Unworded[]): Part => {
+export const withoutReason = (tokens: readonly Token[], part: Part, facts: readonly Unworded[]): Part => {
   const why = reason.in(tokens, part.start + 1, part.end);
   if (why?.end !== part.end) return part;
   const said = why.kept['k']?.number;
@@ -85,4 +85,4 @@ export const besideReason = (tokens: readonly Token[], part: Part, facts: readon
 /** "make it 20 at 14, 3 for kids": whether a number that no change holds shows that not all is understood. */
 export const unsaid = (tokens: readonly Token[], part: Part, facts: readonly Unworded[]): boolean =>
   facts.some((fact) => fact.fact === 'change' && (fact.what === 'count' || fact.what === 'price')) &&
-  leftOut(tokens, besideReason(tokens, part, facts), facts).length > 0;
+  leftOut(tokens, withoutReason(tokens, part, facts), facts).length > 0;

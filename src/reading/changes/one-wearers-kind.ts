@@ -1,8 +1,8 @@
 // "mob wants a wrist corsage not a pin on", "both mums want combs instead of crowns": another kind for those named, and for nobody else.
 
-import type { PieceKind } from '../../handbook/pieces.ts';
 import { type Match, pattern } from '../pattern.ts';
 import { type Finding, found, type Reader } from '../phrase.ts';
+import { kindNamed } from '../text/kind-named.ts';
 import type { Part } from '../text/message.ts';
 import type { Token } from '../text/token.ts';
 
@@ -16,11 +16,6 @@ const form = pattern(`${lead} (the|her|his|our|their|both|all)? (<n:count>)? <r:
 const oneIs = pattern(
   '<n:count> of (the|those|our|her|them|these) <a:piece> (is|are|should be|to be|needs to be|need to be|has to be|have to be|will be|becomes|become|is to be|are to be) (now|really)? (a|an|to be)? <b:piece> (now|instead|please|pls|not <piece>)?',
 );
-
-const kindOf = (token: Token | undefined): PieceKind | undefined => {
-  const kind = token?.means['piece'] as PieceKind | undefined;
-  return kind === 'unspecified' ? undefined : kind;
-};
 
 // How many are meant: as many as are named, if that is said at all.
 const manyOf = (reader: Reader, match: Match): number | undefined => {
@@ -37,7 +32,7 @@ const manyOf = (reader: Reader, match: Match): number | undefined => {
 export const oneWearersKind = (reader: Reader, part: Part): Finding | undefined => {
   const match = form.at(reader.tokens, part.start, part.end) ?? oneIs.at(reader.tokens, part.start, part.end);
   if (match?.end !== part.end) return undefined;
-  const [from, to, many] = [kindOf(match.kept['a']), kindOf(match.kept['b']), manyOf(reader, match)];
+  const [from, to, many] = [kindNamed(match.kept['a']), kindNamed(match.kept['b']), manyOf(reader, match)];
   if (from === undefined || to === undefined || from === to || many === undefined || many < 1) return undefined;
   return found(reader, part.start, part.end, [
     { fact: 'change', what: 'count', by: -many, piece: from },

@@ -1,8 +1,8 @@
 // Corrections of a price by a difference: "knock 2 quid off each", "a fiver off the crowns", "bouts are a dollar cheaper now".
 
-import type { PieceKind } from '../../handbook/pieces.ts';
 import { beginsAt, type Match, pattern } from '../pattern.ts';
 import type { Unworded } from '../phrase.ts';
+import { kindOf } from '../text/kind-named.ts';
 import type { Token } from '../text/token.ts';
 
 const sum = '(a|another|an extra)? (<n:money>|<n:plain>)';
@@ -46,11 +46,6 @@ const directionOf = (words: readonly string[]): 1 | -1 => {
   if (words.some((word) => /^(off|down|less|cheaper)$/.test(word))) return -1;
   const first = words.find((word) => lowers.test(word) || raises.test(word));
   return first !== undefined && lowers.test(first) ? -1 : 1;
-};
-
-const kindOf = (token: Token | undefined): { piece?: PieceKind } => {
-  const kind = token?.means['piece'] as PieceKind | undefined;
-  return kind === undefined || kind === 'unspecified' ? {} : { piece: kind };
 };
 
 // "drop off 8.30 sat 13 march", "pick up 8.30 sat": when the flowers are brought or fetched.

@@ -3,9 +3,9 @@
 import { pattern } from '../pattern.ts';
 import type { Reader, Unworded } from '../phrase.ts';
 import { didWord, doneWord } from '../progress/done-words.ts';
+import { lossWords } from '../progress/losses.ts';
 import type { Part } from '../text/message.ts';
 import { isCount } from '../text/token.ts';
-import { wordList } from '../words/word-list.ts';
 import { inZones, type Zones } from './zones.ts';
 
 const doneAfter = pattern(
@@ -14,11 +14,6 @@ const doneAfter = pattern(
 const doneBefore = pattern(`(${didWord}) (only|just)? <n:count>`);
 
 const madeWord = /^(made|did|finished|completed|boxed|done)$/;
-const lossWord = new Set(
-  wordList(
-    'broke, broken, snapped, dud, duds, lost, binned, damaged, dropped, ruined, crushed, squashed, died, dead, wilted, cracked, bent, smashed, wrecked, drooped, flopped, shattered, browned, bruised, frozen, froze, rotted, crumbled, melted, squished, trashed',
-  ),
-);
 // "only 2 broke not 3"
 export const brokeChange = (reader: Reader, part: Part, zones: Zones): Unworded[] | undefined => {
   const stretch = reader.tokens.slice(part.start, part.end);
@@ -27,7 +22,7 @@ export const brokeChange = (reader: Reader, part: Part, zones: Zones): Unworded[
   const numbers = stretch.flatMap((token, offset) => (isCount(token) ? [part.start + offset] : []));
   const [fresh, second] = numbers.filter((index) => inZones(zones.fresh, index));
   const old = numbers.find((index) => inZones(zones.old, index));
-  if (!stretch.some((token) => lossWord.has(token.text)) || fresh === undefined || second !== undefined || old === undefined)
+  if (!stretch.some((token) => lossWords.has(token.text)) || fresh === undefined || second !== undefined || old === undefined)
     return undefined;
   const piece = stretch.find((token) => token.means['piece'] !== undefined)?.means['piece'];
   return [

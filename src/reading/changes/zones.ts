@@ -1,6 +1,7 @@
 // Divides a correction into what is meant now and what was said before: "14 not 40", "from 12 to 15", "not dried, fresh".
 
 import { firstIn, pattern } from '../pattern.ts';
+import { namesTax } from '../text/of-tax.ts';
 import { firstWhere, type Token, textOf } from '../text/token.ts';
 import { wordList } from '../words/word-list.ts';
 
@@ -26,15 +27,14 @@ const fromTo = pattern('(from) <a:any> <any>{0,3} to');
 // "tax not included" takes nothing back.
 const taxNegated = (tokens: readonly Token[], index: number): boolean => {
   const [before, next, after] = [tokens[index - 1], tokens[index + 1], tokens[index + 2]];
-  const isTax = (token: Token | undefined): boolean =>
-    token?.means['taxName'] !== undefined || token?.means['taxWord'] !== undefined || token?.text === 'is';
-  if (isTax(next) && /^(registered|charged|applicable)$/.test(after?.text ?? '')) return true; // "we're not vat registered"
-  if (/^(counting|allowing|adding)$/.test(next?.text ?? '')) return tokens.slice(index + 2, index + 5).some(isTax);
+  const taxOrIs = (token: Token | undefined): boolean => namesTax(token) || token?.text === 'is';
+  if (taxOrIs(next) && /^(registered|charged|applicable)$/.test(after?.text ?? '')) return true; // "we're not vat registered"
+  if (/^(counting|allowing|adding)$/.test(next?.text ?? '')) return tokens.slice(index + 2, index + 5).some(taxOrIs);
   // "plus gst not incl" says both.
   const said = tokens
     .slice(Math.max(0, index - 3), index)
     .some((token) => token.means['onTop'] !== undefined || /^(plus|\+|ex|top|extra|added)$/.test(token.text));
-  return !said && next?.means['included'] !== undefined && (isTax(before) || isTax(after));
+  return !said && next?.means['included'] !== undefined && (taxOrIs(before) || taxOrIs(after));
 };
 
 const tags = wordList(`

@@ -1,6 +1,7 @@
 // How people say who is at the bench, for how long, at what wage and how fast.
 
 import { pattern } from '../pattern.ts';
+import { roughly } from './roughly.ts';
 
 /** "helpers 2 nos" */
 export const handsBehind = pattern('<bench> (:|-|x)? <n:count> (nos|no|pax)');
@@ -66,9 +67,6 @@ export const wageForms = [
   pattern('<w:amount> (an|per|/|p/|p) (hour|hr|hrs)'),
   pattern('<w:amount> (ph|phr)'),
 ];
-// "a corsage is like 11 minutes for me"
-const roughly =
-  '(about|around|roughly|like|more like|closer to|nearer|prob|probably|maybe|usually|normally|generally|say|only|just|bout|approx)';
 const atMost = '(or so|tops|max|maximum|at most|at the most|at best|or less|or thereabouts|ish|give or take)';
 export const paceForms: readonly ReturnType<typeof pattern>[] = [
   // "crowns 40 mins each and 3 girls on it"

@@ -1,9 +1,9 @@
 // How fast and at what wage: "7 mins per buttonhole", "8 an hour", "casuals are 28 an hour".
 
-import type { PieceKind } from '../../handbook/pieces.ts';
 import { decimal } from '../../values/decimal.ts';
 import { pattern } from '../pattern.ts';
 import type { Reader, Unworded } from '../phrase.ts';
+import { kindOf } from '../text/kind-named.ts';
 import type { Part } from '../text/message.ts';
 import { isCount, isNameless, type Token } from '../text/token.ts';
 import { hourlyPiece, oneInAll, paceAsSpeed, paceForms, paceIn, paceOfSome, rateForms, strongHand, wageForms } from './crew-forms.ts';
@@ -17,10 +17,6 @@ export const hoursOf = (token: Token | undefined): number | undefined => {
 const minutesOf = (token: Token | undefined): number | undefined => {
   const hours = hoursOf(token);
   return hours === undefined ? undefined : token?.number?.unit === 'min' ? Number(token.number.amount) : hours * 60;
-};
-const kindOf = (token: Token | undefined): { piece?: PieceKind } => {
-  const kind = token?.means['piece'] as PieceKind | undefined;
-  return kind === undefined || kind === 'unspecified' ? {} : { piece: kind };
 };
 
 const someTake = (reader: Reader, part: Part): Unworded | undefined => {

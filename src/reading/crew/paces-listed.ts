@@ -4,9 +4,11 @@ import type { PieceKind } from '../../handbook/pieces.ts';
 import type { Reader, Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import type { Token } from '../text/token.ts';
+import { roughWords } from './roughly.ts';
 
-const around =
-  /^(takes?|taking|take us|me|us|i|we|it|you|about|around|roughly|each|a|an|the|our|per|is|are|for|:|-|=|to|do|make|making|only|just|need|needs|at|one|every|allow|and|or|so|usually|normally|generally|like|more|closer|nearer|prob|probably|maybe|say|tops|max|now|on|average|~|\(|\)|ea|apiece|a piece|for each)$/;
+const between =
+  /^(takes?|taking|take us|me|us|i|we|it|you|each|a|an|the|our|per|is|are|for|:|-|=|to|do|make|making|need|needs|at|one|every|allow|and|or|so|tops|max|now|on|average|~|\(|\)|ea|apiece|a piece|for each)$/;
+const around = (text: string): boolean => between.test(text) || roughWords.has(text);
 const joint = /^(,|and|&|n|\/|\+|but|then|while)$/;
 
 interface Timed {
@@ -27,10 +29,10 @@ const timed = (reader: Reader, start: number, end: number, unit: string | undefi
       own = number.unit ?? unit;
       minutes = Number(number.amount) * (own === 'hour' ? 60 : 1);
     } else if (number !== undefined && !(number.amount === '1' && reader.tokens[index + 1]?.means['piece'] !== undefined)) return undefined;
-    else if (kind !== undefined && number === undefined && !around.test(token?.text ?? '')) {
+    else if (kind !== undefined && number === undefined && !around(token?.text ?? '')) {
       if (piece !== undefined || kind === 'unspecified') return undefined;
       piece = kind;
-    } else if (number === undefined && !around.test(token?.text ?? '')) return undefined;
+    } else if (number === undefined && !around(token?.text ?? '')) return undefined;
   }
   return piece === undefined || minutes === undefined || own === undefined ? undefined : { piece, minutes, unit: own };
 };

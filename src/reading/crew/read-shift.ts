@@ -84,8 +84,8 @@ export const readShift = (reader: Reader, part: Part, behind = false, timed = fa
   if (off !== undefined) return off;
   const absent = countAway(reader, part);
   const gone = absent > 0;
-  // "freelancers at 20 an hour", "jo at 12 an hour": hired hands are paid it; of others it may be either.
   const rate = speed?.fact === 'crew' ? speed.piecesPerHour : undefined;
+  // "freelancers at 20 an hour", "jo at 12 an hour": hired hands are paid it; of others it may be either.
   const either = rate !== undefined && rate === Number(wage?.wage);
   const hired = words.some((token) => token.number?.form === 'duration' || strongHand.test(token.text));
   const paced = either && !hired && speed?.fact === 'crew' && speed.piece !== undefined; // "lapels at 12 an hour"

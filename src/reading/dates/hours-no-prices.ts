@@ -14,7 +14,7 @@ const isComing = (tokens: readonly Token[], index: number): boolean =>
   !tokens.slice(Math.max(0, index - 10), index).some(({ means }) => means['piece'] !== undefined);
 
 /** "on thursday at 11": the number here is the hour of a day, and no price. */
-export const isHourOfDay = (tokens: readonly Token[], index: number): boolean => {
+export const isHourBehindDay = (tokens: readonly Token[], index: number): boolean => {
   const day = tokens[index - 2];
   return (
     (ofADay(day) || /^(today|tomorrow)$/.test(day?.text ?? '') || isComing(tokens, index)) &&

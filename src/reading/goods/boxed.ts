@@ -1,6 +1,7 @@
 // "pins 50 box 6", "elastics 10 pack 4", "magnets box of 20 14": two bare numbers round a box, of which one is what it holds and the other its price.
 
 import { type Match, pattern } from '../pattern.ts';
+import { tellsOfTax } from '../text/of-tax.ts';
 import type { Token } from '../text/token.ts';
 
 export interface Boxed {
@@ -17,7 +18,7 @@ const holds = /^(box|pack|packet|bag|card|jar)$/;
 const closes = (token: Token | undefined): boolean =>
   token === undefined ||
   token.kind === 'line' ||
-  ['included', 'onTop', 'taxName', 'taxWord'].some((tag) => token.means[tag] !== undefined) ||
+  tellsOfTax(token) ||
   /^(,|;|\.|\(|\+|and|&|plus|inc|ex|ea|each|now|from)$/.test(token.text);
 
 const fitted = (tokens: readonly Token[], match: Match | undefined, first: boolean): Boxed | undefined => {

@@ -2,6 +2,7 @@
 
 import { readRole } from '../../handbook/roles.ts';
 import type { FactOf } from '../fact.ts';
+import { namesTax } from '../text/of-tax.ts';
 import type { Token } from '../text/token.ts';
 
 type Extras = Pick<FactOf<'pack'>, 'spare' | 'role' | 'stock' | 'leadDays'>;
@@ -21,9 +22,6 @@ const days = (token: Token | undefined): number | undefined => {
   return Number(number.max ?? number.amount) * (number.unit === 'week' ? 7 : 1);
 };
 
-// "gst 5% extra" is no spare.
-const isTax = (token: Token | undefined): boolean => token?.means['taxName'] !== undefined || token?.means['taxWord'] !== undefined;
-
 /** The words are marked as used, so that no name, size or price is read from them. */
 export const itemExtras = (
   tokens: readonly Token[],
@@ -40,7 +38,8 @@ export const itemExtras = (
     const token = tokens[index];
     const next = index + 1 < end ? tokens[index + 1] : undefined;
     const afterNext = index + 2 < end ? tokens[index + 2] : undefined;
-    if (token?.number?.form === 'percent' && !isTax(tokens[index - 1]) && spareWord.test(next?.text ?? ''))
+    // "gst 5% extra" is no spare.
+    if (token?.number?.form === 'percent' && !namesTax(tokens[index - 1]) && spareWord.test(next?.text ?? ''))
       take(index, index + 2, { spare: token.number.amount });
     else if (next?.number?.form === 'percent' && spareWord.test(token?.text ?? '') && !spareWord.test(afterNext?.text ?? ''))
       take(index, index + 2, { spare: next.number.amount });

@@ -1,15 +1,12 @@
 // Whether a number is what goods cost. Without a currency or pence only "12 a bunch", "now 12" and "12 each" are prices.
 
-import { isHourBeforeDay, isHourOfDay } from '../dates/hours-no-prices.ts';
+import { isHourBeforeDay, isHourBehindDay } from '../dates/hours-no-prices.ts';
 import { pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
+import { tellsOfTax } from '../text/of-tax.ts';
 import type { Token } from '../text/token.ts';
 import { boxedAt } from './boxed.ts';
 import { eachSaid } from './each-price.ts';
-
-// "wheat 5 each + vat": what is taxed is a price.
-export const isTax = (tokens: readonly Token[]): boolean =>
-  tokens.some(({ means }) => ['taxName', 'taxWord', 'included', 'onTop'].some((tag) => means[tag] !== undefined));
 
 // "sat week picking up roses at 8": when they are fetched.
 const fetched = pattern(
@@ -43,7 +40,7 @@ export const isPrice = (reader: Reader, index: number, pack: boolean, known: boo
   if (token.number.form !== 'plain' || token.number.inDozens === true) return false;
   const [before, after] = [reader.tokens[index - 1], reader.tokens[index + 1]];
   // "water tanker at 4 today", "popping in tomorrow at 3 to look at ribbons": an hour.
-  if (isHourOfDay(reader.tokens, index) || isHourBeforeDay(reader.tokens, index) || isHourToFetch(reader.tokens, index)) return false;
+  if (isHourBehindDay(reader.tokens, index) || isHourBeforeDay(reader.tokens, index) || isHourToFetch(reader.tokens, index)) return false;
   if (isHourToMeet(reader.tokens, index)) return false;
   if (departs.in(reader.tokens, 0, index) !== undefined) return false;
   // "need one each" counts.
@@ -64,11 +61,12 @@ export const isPrice = (reader: Reader, index: number, pack: boolean, known: boo
   // "gum x2, rose x1 each" counts.
   if (before?.text === 'x' && token.glued && !decimals) return false;
   if (decimals && (pack || known)) return true;
+  // "wheat 5 each + vat": what is taxed is a price.
   const perPack =
     after !== undefined &&
     ((/^(a|an|per|\/|the)$/.test(after.text) && reader.tokens[index + 2]?.means['pack'] !== undefined) ||
       (after.means['pack'] !== undefined && after.means['pack'] !== 'stem' && before?.means['ingredient'] !== undefined) ||
-      (after.means['each'] !== undefined && (pack || (known && isTax(reader.tokens.slice(index + 2, index + 5))))));
+      (after.means['each'] !== undefined && (pack || (known && reader.tokens.slice(index + 2, index + 5).some(tellsOfTax)))));
   const behindPack =
     (closesPrice(after) || after?.text === 'plus') &&
     known &&

@@ -10,9 +10,8 @@ const steps = pattern(
 );
 // "R220 for 10 bunches": the price of ten, and no bunch of ten.
 const ofSeveral = pattern('<amount> for <count> <p:pack>');
-// "£7 each or 3 for £18"
+// "£7 each or 3 for £18", "90p each or £16 for 20"
 const orFew = pattern('(or|,|\\(|-) (<count> (<pack>)? for <money>|<money> (for|per) <count> (stems|stem)?)');
-// "90p each or £16 for 20"
 const opens = /^(,|\(|or|but|and|then|;)$/;
 // "10+ rolls 7": at least so many.
 const atLeast = (token: Token | undefined): boolean =>

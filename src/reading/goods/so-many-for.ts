@@ -5,6 +5,7 @@ import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
 import { taxAt } from '../phrases/tax-basis.ts';
 import type { Choice } from '../reading.ts';
 import type { Part } from '../text/message.ts';
+import { stretchesBetween } from '../text/stretches-between.ts';
 import { isCount, isNumber, type Token } from '../text/token.ts';
 import { itemName } from './item-name.ts';
 
@@ -16,18 +17,6 @@ const aPack = pattern('(a|per|/) <pack>');
 
 const isEdge = (token: Token | undefined): boolean => token === undefined || token.kind === 'line' || /^(,|;|and|&)$/.test(token.text);
 const hasPence = (token: Token | undefined): boolean => isNumber(token, 'money') || /^\d+[.,]\d{2}$/.test(token?.text ?? '');
-
-/** The clauses that stand alone between commas or lines, tax words and all. */
-const clauses = ({ tokens }: Reader, { start, end }: Part): { start: number; end: number }[] => {
-  const cuts: { start: number; end: number }[] = [];
-  let from = start;
-  for (let index = start; index <= end; index++) {
-    if (index < end && !isEdge(tokens[index])) continue;
-    if (index > from) cuts.push({ start: from, end: index });
-    from = index + 1;
-  }
-  return cuts;
-};
 
 const wholeMatch = (reader: Reader, form: typeof forPrice, { start, end }: { start: number; end: number }): Match | undefined => {
   const match = form.at(reader.tokens, start, end);
@@ -48,7 +37,8 @@ export const soManyFor = (reader: Reader, part: Part): { readonly findings: read
   if (!forPrice.might(tokens) && !besidePrice.might(tokens)) return { findings: [], rest: [part] };
   const isPriced = tokens.slice(part.start, part.end).some(hasPence) || aPack.in(tokens, part.start, part.end) !== undefined;
   if (!isPriced) return { findings: [], rest: [part] };
-  const cuts = clauses(reader, part);
+  // The clauses that stand alone between commas or lines, tax words and all.
+  const cuts = stretchesBetween(reader.tokens, part, isEdge);
   const findings: Finding[] = [];
   for (const cut of cuts) {
     const match = wholeMatch(reader, forPrice, cut);

@@ -1,10 +1,9 @@
-// "roses 40cm 90c": how long their stems are, and no size of what is sold. Ribbon and wire are sold by their length.
+// "roses 40cm 90c": how long their stems are, and no size of what is sold. Ribbon and wire are sold by their length;
+// millimetres are their width: "lace 25mm £4".
 
 import type { Token } from '../text/token.ts';
+import { goodsWithoutStem } from '../words/measure-words.ts';
 import type { PackSize } from './pack-size.ts';
-
-const soldByLength =
-  /ribbon|wire|tape|twine|lace|cord|raffia|elastic|tulle|hessian|string|thread|velvet|garland|chain|burlap|chiffon|jute|wrap|tube|pin|comb|clip|band/;
 
 interface Pack extends PackSize {
   readonly used: readonly number[];
@@ -17,13 +16,12 @@ const isGauge = (pack: Pack, tokens: readonly Token[]): boolean =>
   (pack.size ?? 0) <= 34 &&
   tokens.some(({ means }) => /wire/.test(means['ingredient'] ?? ''));
 
-/** The pack without a size that is no more than the length of a stem, or the gauge of a wire. */
+/** The pack without a size that is no more than the length of a stem, a width, or the gauge of a wire. */
 export const withoutStemLength = (pack: Pack, tokens: readonly Token[]): Pack => {
-  if (
-    !isGauge(pack, tokens) &&
-    (!/^(cm|mm|in)$/.test(pack.unit ?? '') || tokens.some(({ means }) => soldByLength.test(means['ingredient'] ?? '')))
-  )
-    return pack;
+  const isLength =
+    pack.unit === 'mm' ||
+    (/^(cm|in)$/.test(pack.unit ?? '') && !tokens.some(({ means }) => goodsWithoutStem.test(means['ingredient'] ?? '')));
+  if (!isGauge(pack, tokens) && !isLength) return pack;
   const { size: _size, unit: _unit, ...unsized } = pack;
   return unsized;
 };

@@ -4,6 +4,7 @@ import type { PieceKind } from '../../handbook/pieces.ts';
 import type { FactOf } from '../fact.ts';
 import { type Match, pattern } from '../pattern.ts';
 import type { Unworded } from '../phrase.ts';
+import { ofKind } from '../text/kind-named.ts';
 import type { Stretch } from '../text/message.ts';
 import { firstWhere, type Token } from '../text/token.ts';
 
@@ -34,7 +35,7 @@ const factOf = (item: string, kept: Match['kept']): Unworded | undefined => {
   const line = lineOf(item, kept);
   const piece = kept['piece']?.means['piece'] as PieceKind | undefined;
   if (line === undefined) return undefined;
-  return { fact: 'recipe', lines: [line], adds: true, ...(piece === undefined || piece === 'unspecified' ? {} : { piece }) };
+  return { fact: 'recipe', lines: [line], adds: true, ...ofKind(piece) };
 };
 
 /** How much goes in, told behind a price up to the end of the part, of goods that are named before it. */

@@ -3,7 +3,7 @@
 import { pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
-import type { Token } from '../text/token.ts';
+import { tellsOfTax } from '../text/of-tax.ts';
 
 const eventNamed =
   /^(event|wedding|weddings|party|gala|ceremony|function|formal|reception|nuptials|marrying|married|prom|ball|date|date's|event's|wedding's)$/;
@@ -15,8 +15,6 @@ const priced = pattern('(<money>|<plain> (<each>|<all>)|(at|@|total|budget) (of|
 const packs = pattern(
   '(need|order|ordered|got|bought|get)? <count> (more|new|extra)? (boxes|buckets|crates|trays|bags|rolls|reels|spools|packets|cartons|sleeves)',
 );
-
-const ofTax = ({ means }: Token): boolean => ['taxName', 'taxWord', 'included', 'onTop'].some((tag) => means[tag] !== undefined);
 
 /** Tokens that are kept from every later phrase; none where anything worn is spoken of. */
 export const otherWorkAlone = (reader: Reader): readonly number[] => {
@@ -32,7 +30,7 @@ export const otherWorkAlone = (reader: Reader): readonly number[] => {
   }
   const event = tokens.some((token, index) => eventNamed.test(token.text) && tokens[index + 1]?.means['other'] === undefined); // "ceremony arch"
   for (const [index, token] of tokens.entries()) {
-    if (ofTax(token) || (!event && (token.number !== undefined || token.means['material'] !== undefined))) kept.add(index);
+    if (tellsOfTax(token) || (!event && (token.number !== undefined || token.means['material'] !== undefined))) kept.add(index);
   }
   return [...kept].filter((index) => reader.free(index)).sort((a, b) => a - b);
 };

@@ -2,6 +2,7 @@
 
 import { pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
+import { namesTax, tellsOfTax } from '../text/of-tax.ts';
 import { isCount, type Token } from '../text/token.ts';
 import { countsBehind, countsInRow, surelyCounts } from './counts-behind.ts';
 import { related } from './match-prices.ts';
@@ -75,10 +76,7 @@ export const withListed = (
   // "bouts 18, corsages 42. 8 and 5 of them": those are the prices, and these count.
   const row = countsInRow(reader, last.end, lines.length);
   if (row !== undefined && surelyCounts(reader, row)) return prices.filter(({ index }) => !row.places.includes(index));
-  const respective = reader.tokens.some(
-    (token) =>
-      /^(resp|respectively|each)$/.test(token.text) || token.means['taxName'] !== undefined || token.means['taxWord'] !== undefined,
-  );
+  const respective = reader.tokens.some((token) => /^(resp|respectively|each)$/.test(token.text) || namesTax(token));
   const numbers = reader.tokens.flatMap((token, index) =>
     index > last.end - 1 && token.number?.form === 'plain' && !counts.has(index) && reader.free(index) ? [index] : [],
   );
@@ -182,7 +180,7 @@ const neededNumber = (
       next !== undefined &&
       next.kind === 'word' &&
       next.means['material'] === undefined &&
-      !['included', 'onTop', 'taxName', 'taxWord'].some((tag) => next.means[tag] !== undefined) &&
+      !tellsOfTax(next) &&
       next.means['piece'] === undefined &&
       !/^(by|on|before|asap|but|if)$/.test(next.text); // "needing 22 by friday"
     if (match === undefined || number === undefined || !open(at) || !reader.free(at) || (plainNoun && told === undefined)) continue;

@@ -4,7 +4,8 @@ import type { PieceKind } from '../../handbook/pieces.ts';
 import { type Match, pattern } from '../pattern.ts';
 import { allFree, type Finding, found, type Reader } from '../phrase.ts';
 import type { Token } from '../text/token.ts';
-import { currencyFields } from './read-order.ts';
+import { allButMaterial } from './all-but-material.ts';
+import { pricedEach } from './price-each.ts';
 
 const line = pattern('<n:count> ((@|at) <a:amount> (<each>)?|(x)? <a:money>) <p:piece>');
 
@@ -21,11 +22,9 @@ const countsInARow = (reader: Reader): Finding | undefined => {
   if (match === undefined || first === undefined || second === undefined || first === second) return undefined;
   if (n?.number?.max !== undefined || m?.number?.max !== undefined || tokens[match.end]?.means['piece'] !== undefined) return undefined;
   if (!allFree(reader, match.start, match.end)) return undefined;
-  const own = (token: Token | undefined): object =>
-    token?.number === undefined ? {} : { price: { amount: token.number.amount, per: 'each', ...currencyFields(token.number) } };
   return found(reader, match.start, match.end, [
-    { fact: 'pieces', piece: first, count: Number(n?.number?.amount), ...own(a) },
-    { fact: 'pieces', piece: second, count: Number(m?.number?.amount), ...own(b) },
+    { fact: 'pieces', piece: first, count: Number(n?.number?.amount), ...pricedEach(a) },
+    { fact: 'pieces', piece: second, count: Number(m?.number?.amount), ...pricedEach(b) },
   ]);
 };
 
@@ -57,15 +56,9 @@ const atTwoPrices = (reader: Reader): Finding | undefined => {
     fact: 'pieces' as const,
     piece: p?.means['piece'] as PieceKind,
     count: Number(count?.number?.amount),
-    price: {
-      amount: price?.number?.amount ?? '0',
-      per: 'each' as const,
-      ...(price?.number === undefined ? {} : currencyFields(price.number)),
-    },
+    ...pricedEach(price),
   });
-  const takes = Array.from({ length: match.end - match.start }, (_, at) => match.start + at).filter(
-    (index) => tokens[index]?.means['material'] === undefined,
-  );
+  const takes = allButMaterial(tokens, match.start, match.end);
   return found(reader, match.start, match.end, [line(n, a), line(m, b)], takes);
 };
 
@@ -103,7 +96,7 @@ export const countsAtFirst = (reader: Reader): Finding | undefined => {
       fact: 'pieces',
       piece: p?.means['piece'] as PieceKind,
       count: Number(n?.number?.amount),
-      price: { amount: a?.number?.amount ?? '0', per: 'each', ...(a?.number === undefined ? {} : currencyFields(a.number)) },
+      ...pricedEach(a),
     })),
     takes,
   );

@@ -3,7 +3,7 @@
 import type { PieceKind } from '../../handbook/pieces.ts';
 import { firstAt, pattern } from '../pattern.ts';
 import { allFree, type Reader } from '../phrase.ts';
-import { isCount, type Token } from '../text/token.ts';
+import { firstWhere, isCount, type Token } from '../text/token.ts';
 import type { Mention } from './mention.ts';
 
 const who = "(the)? (groom|groom's|grooms|bride|bride's|brides|his|her|hers|<role>|<owner>) ('s)?";
@@ -21,6 +21,7 @@ const forms = [
     `<p:piece> (,|:|-|=){0,1} <n:count> (for|on|from) ${side} ${link} <m:count> (for|on|from)? ${who} (side|family|lot|mob|crowd|people)?`,
   ),
 ];
+const links = /^(,|;|and|&|\+|n|plus|\/)$/;
 const counted = /^(side|family|lot|mob|crowd|people)$/;
 
 /** Both lines, where the place begins such a list. */
@@ -41,10 +42,15 @@ export const bySide = (reader: Reader, index: number): { lines: readonly [Mentio
     return { index: at, last: at, start: at, end: at + 1, kind, count, countIndex: at };
   };
   const [first, second] = [line(n, match.start), line(m, tokens.indexOf(n, match.start) + 1)];
+  // Each line's words are its own: its side stands before its number or behind it, and the kind belongs to either.
+  const sideFirst = firstWhere(tokens, match.start, first.index, ({ text }) => counted.test(text)) >= 0;
+  const from = sideFirst ? first.index + 1 : second.index;
+  const end = firstWhere(tokens, first.index + 1, from, (_, at) => tokens.slice(at, from).every(({ text }) => links.test(text)));
+  const start = firstWhere(tokens, from, second.index, ({ text }) => !links.test(text));
   return {
     lines: [
-      { ...first, start: match.start, end: second.start },
-      { ...second, last: match.end - 1, end: match.end },
+      { ...first, start: match.start, end: end < 0 ? from : end },
+      { ...second, start: start < 0 ? second.index : start, last: match.end - 1, end: match.end },
     ],
     end: match.end,
   };

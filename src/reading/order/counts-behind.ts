@@ -16,20 +16,27 @@ export const surelyCounts = (reader: Reader, row: { readonly end: number }): boo
   /^(them|those|these|em|needed|wanted|required|reqd)$/.test(reader.tokens[row.end - 1]?.text ?? '');
 const joins = /^(and|n|&|,|\+|\/|then)$/;
 
+// Counts from here on with no more than a comma or "and" between them.
+const rowFrom = (reader: Reader, from: number): { places: number[]; end: number } => {
+  const { tokens } = reader;
+  const places: number[] = [];
+  let end = from;
+  for (let index = from; index < tokens.length; index++) {
+    const token = tokens[index];
+    if (isCount(token) && token?.number?.max === undefined && reader.free(index)) {
+      places.push(index);
+      end = index + 1;
+    } else if (!joins.test(token?.text ?? '')) break;
+  }
+  return { places, end };
+};
+
 /** As many counts as there are kinds behind `start`, if what follows them says that they count. */
 export const countsInRow = (reader: Reader, start: number, kinds: number): { places: number[]; end: number } | undefined => {
   const { tokens } = reader;
   for (let from = start; from < tokens.length; from++) {
     if (!isCount(tokens[from]) || !reader.free(from) || !/^[,.;:-]$/.test(tokens[from - 1]?.text ?? ',')) continue;
-    const places: number[] = [];
-    let end = from;
-    for (let index = from; index < tokens.length; index++) {
-      const token = tokens[index];
-      if (isCount(token) && token?.number?.max === undefined && reader.free(index)) {
-        places.push(index);
-        end = index + 1;
-      } else if (!joins.test(token?.text ?? '')) break;
-    }
+    const { places, end } = rowFrom(reader, from);
     const told = closing.test(tokens[end]?.text ?? '') ? end + 1 : ofThem.at(tokens, end, tokens.length)?.end;
     if (told !== undefined && places.length === kinds) return { places, end: told };
   }
@@ -45,15 +52,7 @@ export const countsBehind = (
   const { tokens } = reader;
   const match = opening.at(tokens, start, tokens.length);
   if (match === undefined) return undefined;
-  const places: number[] = [];
-  let end = match.end;
-  for (let index = match.end; index < tokens.length; index++) {
-    const token = tokens[index];
-    if (isCount(token) && token?.number?.max === undefined && reader.free(index)) {
-      places.push(index);
-      end = index + 1;
-    } else if (!/^(and|n|&|,|\+|\/|then)$/.test(token?.text ?? '')) break;
-  }
+  const { places, end } = rowFrom(reader, match.end);
   const next = tokens[end];
   if (next?.means['piece'] !== undefined || next?.means['each'] !== undefined) return undefined;
   const counts = places.map((place) => Number(tokens[place]?.number?.amount));

@@ -4,7 +4,7 @@ import type { PieceKind } from '../../handbook/pieces.ts';
 import { firstAt, type Match, pattern } from '../pattern.ts';
 import { allFree, type Finding, found, type Reader } from '../phrase.ts';
 import type { NumberRead, Token } from '../text/token.ts';
-import { currencyFields } from './read-order.ts';
+import { priceEach } from './price-each.ts';
 
 const whole = pattern("<w:count> (<material>)? <k:piece> (,|:|;|-|\\(|of which|so|at|@|for|it's|its|they're|with|\\.){0,2}");
 const is = '(is|are|at|@|=|:|-|for|to be|cost|costs|come to|will be|go at){0,2}';
@@ -93,7 +93,7 @@ const read = (reader: Reader, start: number, from: number, total: Token | undefi
       fact: 'pieces',
       piece,
       count: count ?? left,
-      price: { amount: number.amount, per: 'each', ...currencyFields(number) },
+      price: priceEach(number),
     })),
   );
 };

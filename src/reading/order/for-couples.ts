@@ -5,6 +5,7 @@ import { decimal } from '../../values/decimal.ts';
 import { firstIn, pattern } from '../pattern.ts';
 import { allFree, type Finding, found, type Reader, type Unworded } from '../phrase.ts';
 import { isSingle, type Token } from '../text/token.ts';
+import { pricedEach } from './price-each.ts';
 import { currencyFields } from './read-order.ts';
 
 const link = '(and|,|&|+|/|plus|with|n|-){1,2}';
@@ -33,10 +34,8 @@ export const forCouples = (reader: Reader): Finding | undefined => {
   const slashed = row?.number?.form === 'slashed' && row.number.parts?.length === 2 ? row.number.parts : undefined;
   const own = slashed === undefined ? ownPrices.at(tokens, match.end, tokens.length) : undefined;
   const whole = own === undefined ? perPair.at(tokens, match.end, tokens.length) : undefined;
-  const cost = (token: Token | undefined, part: number | undefined): object => {
-    if (part !== undefined) return { price: { amount: String(part), per: 'each' } };
-    return token?.number === undefined ? {} : { price: { amount: token.number.amount, per: 'each', ...currencyFields(token.number) } };
-  };
+  const cost = (token: Token | undefined, part: number | undefined): object =>
+    part === undefined ? pricedEach(token) : { price: { amount: String(part), per: 'each' } };
   const end = slashed === undefined ? (own?.end ?? whole?.end ?? match.end) : match.end + 1;
   if (!allFree(reader, match.start, end)) return undefined;
   const prices = [own?.kept['x'], own?.kept['y'], whole?.kept['c']].filter((token) => token !== undefined);

@@ -9,7 +9,7 @@ const befell = pattern('(all|both|have|has|had|just){0,2} (got|were|was|been) (a
 const befallen = /..(ed|en)$|^(left|lost|hit|torn|sat|stuck|cut|bit|shut|thrown|blown)$/;
 // What is done to an order, and not to a piece.
 const ofOrder =
-  /^(added|ordered|booked|confirmed|wanted|needed|requested|required|agreed|quoted|priced|approved|picked|promised|included|pinned|wired|taped|boxed|decided|supposed|changed|swapped|given|chosen|listed|planned|costed|charged|invoiced|asked|told|allowed|expected|meant|then|when|often|even|open)$/;
+  /^(added|ordered|booked|confirmed|wanted|needed|requested|required|agreed|quoted|priced|approved|picked|promised|included|pinned|wired|taped|boxed|decided|supposed|changed|swapped|given|chosen|listed|planned|costed|charged|invoiced|asked|allowed|expected|then|when|often|even|open)$/;
 
 export const hasHappened = ({ tokens }: Reader, mention: Mention): boolean => {
   const word = befell.at(tokens, mention.end, tokens.length)?.kept['w'];

@@ -5,7 +5,8 @@ import { pattern } from '../pattern.ts';
 import { allFree, type Finding, found, type Reader, type Unworded } from '../phrase.ts';
 import type { NumberRead } from '../text/token.ts';
 import { nameOf } from '../wearers/role-counts.ts';
-import { currencyFields } from './read-order.ts';
+import { allButMaterial } from './all-but-material.ts';
+import { priceEach } from './price-each.ts';
 
 const entry = pattern(
   '(and|n|&|\\+|plus|then|,){0,2} (<n:count>|one) (more|others|other|further|extra)? (for (the|our|his|her|each)? (<r:role>|<r:owner>))? (at|@) <p:amount> (<each>)?',
@@ -52,13 +53,11 @@ export const kindBehind = (reader: Reader): Finding | undefined => {
         fact: 'pieces',
         piece,
         count,
-        price: { amount: number.amount, per: 'each', ...currencyFields(number) },
+        price: priceEach(number),
         ...(wearer === undefined ? {} : { wearer }),
       }),
     );
-    const takes = Array.from({ length: match.end - at }, (_, offset) => at + offset).filter(
-      (index) => tokens[index]?.means['material'] === undefined,
-    );
+    const takes = allButMaterial(tokens, at, match.end);
     return found(reader, at, match.end, lines, takes);
   }
   return undefined;

@@ -6,6 +6,7 @@ import type { Fact } from '../fact.ts';
 import { pattern } from '../pattern.ts';
 import { allFree, type Finding, found, type Reader, type Unworded } from '../phrase.ts';
 import { isSingle, type NumberRead, type Token } from '../text/token.ts';
+import { priceEach } from './price-each.ts';
 import { currencyFields } from './read-order.ts';
 
 const price = (name: string): string => `((\\( (at|@)?|at|@|is|are|:|-|=)? <${name}:amount> (<each>)? (\\))?)?`;
@@ -20,8 +21,7 @@ const perSet = pattern('(,|-|:)? (at|@|for)? <c:amount> (a|per|each|the|/|for ea
 
 const isSet = /^(set|combo|pair|couple)$/;
 
-const own = (number: NumberRead | undefined): object =>
-  number === undefined ? {} : { price: { amount: number.amount, per: 'each', ...currencyFields(number) } };
+const own = (number: NumberRead | undefined): object => (number === undefined ? {} : { price: priceEach(number) });
 
 // "5 bouts + 5 wrist corsages, $60 a set": as many of the one as of the other are so many sets.
 const alike = pattern(

@@ -1,6 +1,7 @@
 // Kinds that are named again behind their list, each with its price ahead of it: "6 bouts n 2 corsages, 15 ea the bouts 28 ea the corsages", "1 crown and 5 bouts, 14 per bout, 75 crown".
 
 import type { Reader } from '../phrase.ts';
+import { tellsOfTax } from '../text/of-tax.ts';
 import type { Token } from '../text/token.ts';
 import type { Mention } from './mention.ts';
 import { type Price, priceAt } from './price-at.ts';
@@ -8,10 +9,7 @@ import { type Price, priceAt } from './price-at.ts';
 const joins = /^(a|an|per|\/|each|every|for|on|the|our)$/;
 const isJoin = (token: Token | undefined): boolean => token !== undefined && (token.means['each'] !== undefined || joins.test(token.text));
 const ends = (token: Token | undefined): boolean =>
-  token === undefined ||
-  token.kind !== 'word' ||
-  /^(and|n|then|plus|for|with|all|inc|incl|ex)$/.test(token.text) ||
-  ['included', 'onTop', 'taxName', 'taxWord'].some((tag) => token.means[tag] !== undefined);
+  token === undefined || token.kind !== 'word' || /^(and|n|then|plus|for|with|all|inc|incl|ex)$/.test(token.text) || tellsOfTax(token);
 
 interface Again {
   readonly mention: Mention;

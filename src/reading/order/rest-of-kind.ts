@@ -1,11 +1,11 @@
 // A sum with all of its shares but the last counted: "9 corsages, 5 wrist and the rest pin on" is five and four, "12 corsages, half wrist, half pin" six and six.
 
 import type { PieceKind } from '../../handbook/pieces.ts';
-import type { FactOf } from '../fact.ts';
 import { beginsIn, firstIn, type Match, pattern } from '../pattern.ts';
 import { allFree, type Finding, found, type Reader, type Unworded } from '../phrase.ts';
 import { isCount, type Token } from '../text/token.ts';
-import { currencyFields } from './read-order.ts';
+import { allButMaterial } from './all-but-material.ts';
+import { pricedEach, priceEach } from './price-each.ts';
 
 const price = (name: string): string => `((at|@) <${name}:amount> (<each>)?|<${name}:money> (<each>)?|<${name}:plain> <each>)?`;
 const kind = '(<piece>|wrists|pin|pins|pinned) (ones|one|style)?';
@@ -41,9 +41,6 @@ const saysSome = ({ text, means }: Token): boolean =>
   means['role'] === 'rest' || /^(remainder|but|bar|except|half|most|mostly|mainly|some|a few)$/.test(text);
 const isRest = ({ kept }: Match): boolean => kept['r'] === undefined || kept['r'].means['role'] === 'rest';
 
-const priceOf = (token: Token | undefined): Pick<FactOf<'pieces'>, 'price'> =>
-  token?.number === undefined ? {} : { price: { amount: token.number.amount, per: 'each', ...currencyFields(token.number) } };
-
 /** The kinds named in the stretch behind the whole's. */
 const kindsIn = (tokens: readonly Token[], { kept, start, end }: Match): PieceKind[] =>
   tokens.slice(tokens.indexOf(kept['k'] as Token, start) + 1, end).flatMap((token) => kindOf(token) ?? []);
@@ -76,13 +73,10 @@ const told = (reader: Reader, match: Match, kinds: readonly PieceKind[], parts: 
     fact: 'pieces',
     piece: kinds[at] as PieceKind,
     count,
-    ...(common === undefined ? priceOf(price) : {}),
+    ...(common === undefined ? pricedEach(price) : {}),
   }));
-  if (common?.number !== undefined)
-    facts.push({ fact: 'price', amount: common.number.amount, per: 'each', ...currencyFields(common.number) });
-  const takes = Array.from({ length: match.end - match.start }, (_, at) => match.start + at).filter(
-    (index) => reader.tokens[index]?.means['material'] === undefined,
-  );
+  if (common?.number !== undefined) facts.push({ fact: 'price', ...priceEach(common.number) });
+  const takes = allButMaterial(reader.tokens, match.start, match.end);
   return found(reader, match.start, match.end, facts, takes);
 };
 

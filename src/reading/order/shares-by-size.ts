@@ -4,8 +4,9 @@
 import type { PieceKind } from '../../handbook/pieces.ts';
 import { firstIn, pattern } from '../pattern.ts';
 import { allFree, type Finding, found, type Reader, type Unworded } from '../phrase.ts';
-import type { Token } from '../text/token.ts';
-import { currencyFields } from './read-order.ts';
+import type { NumberRead, Token } from '../text/token.ts';
+import { allButMaterial } from './all-but-material.ts';
+import { priceEach } from './price-each.ts';
 import { describes } from './told-by-size.ts';
 
 const ones = '(ones|one|size|sized|crowns|bouts|on)?';
@@ -31,7 +32,8 @@ export const sharesBySize = (reader: Reader): Finding | undefined => {
   const { tokens } = reader;
   const match = firstIn(forms, tokens, 0, tokens.length);
   const { w, k, a, b, d, e, f, g, p, q } = match?.kept ?? {};
-  if (match === undefined || d === undefined || e === undefined || p?.number === undefined || q?.number === undefined) return undefined;
+  const [one, other] = [p?.number, q?.number];
+  if (match === undefined || d === undefined || e === undefined || one === undefined || other === undefined) return undefined;
   const kind = k?.means['piece'] as PieceKind;
   if (!tells(d, kind) || !tells(e, kind) || stem(d) === stem(e) || !allFree(reader, match.start, match.end)) return undefined;
   const straight = stem(f) === stem(d) && stem(g) === stem(e);
@@ -39,22 +41,13 @@ export const sharesBySize = (reader: Reader): Finding | undefined => {
   const end = match.end + (tokens[match.end]?.means['each'] === undefined ? 0 : 1);
   const plain = [w, a, b, p, q].every((token) => token?.number?.max === undefined && token?.number?.or === undefined);
   if (!plain || amount(a) + amount(b) !== amount(w)) return { start: match.start, end, held: true };
-  const line = (word: Token, count: Token | undefined, price: Token | undefined): Unworded => ({
+  // "kids 38 adults 55": the second is of the first one's money, where it has no sign of its own.
+  const line = (word: Token, count: Token | undefined, price: NumberRead): Unworded => ({
     fact: 'pieces',
     piece: (word.means['piece'] as PieceKind | undefined) ?? pieceOf[stem(word)] ?? kind,
     count: amount(count),
-    ...(price?.number === undefined
-      ? {}
-      : {
-          price: {
-            amount: price.number.amount,
-            per: 'each',
-            ...currencyFields(price.number.form === 'money' ? price.number : (p.number ?? price.number)),
-          },
-        }),
+    price: { ...priceEach(price.form === 'money' ? price : one), amount: price.amount },
   });
-  const takes = Array.from({ length: end - match.start }, (_, at) => match.start + at).filter(
-    (index) => tokens[index]?.means['material'] === undefined,
-  );
-  return found(reader, match.start, end, [line(d, a, straight ? p : q), line(e, b, straight ? q : p)], takes);
+  const takes = allButMaterial(tokens, match.start, end);
+  return found(reader, match.start, end, [line(d, a, straight ? one : other), line(e, b, straight ? other : one)], takes);
 };

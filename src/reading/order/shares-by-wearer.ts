@@ -6,7 +6,7 @@ import { type Match, pattern } from '../pattern.ts';
 import { allFree, type Finding, found, type Reader, type Unworded } from '../phrase.ts';
 import type { NumberRead, Token } from '../text/token.ts';
 import { countFor, nameOf } from '../wearers/role-counts.ts';
-import { currencyFields } from './read-order.ts';
+import { priceEach } from './price-each.ts';
 import { describes } from './told-by-size.ts';
 
 const whole = pattern('<w:count> (<material>)? <k:piece> (<all>)? (,|:|-|\\(|of which|with|so|\\.){1,2}');
@@ -76,7 +76,7 @@ const factOf = (piece: PieceKind, { number, wearer }: Share, count: number): Unw
   fact: 'pieces',
   piece,
   count,
-  price: { amount: number.amount, per: 'each', ...currencyFields(number) },
+  price: priceEach(number),
   ...(wearer === undefined ? {} : { wearer }),
 });
 

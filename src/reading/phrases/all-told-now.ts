@@ -5,6 +5,7 @@ import type { PieceKind } from '../../handbook/pieces.ts';
 import type { Fact } from '../fact.ts';
 import { firstAt, pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader } from '../phrase.ts';
+import { ofKind } from '../text/kind-named.ts';
 
 const all = '<a:all>';
 const sums = /^(all told|all up|in total|in all|altogether|all together|overall|total|grand total|ttl|tot)$/; // "31 for the lot now" is a price
@@ -39,7 +40,7 @@ const find = (reader: Reader): Finding[] => {
     const kind = match.kept['p']?.means['piece'] as PieceKind | undefined;
     const count = Number(number.amount);
     if (kind === undefined && count > most) return [];
-    const piece = kind === undefined || kind === 'unspecified' ? {} : { piece: kind };
+    const piece = ofKind(kind);
     if (match === far) return [found(reader, part.start, part.end, [{ fact: 'made', count, total: true, ...piece }])];
     const words = reader.words(part.start, part.end);
     const choices: { words: string; facts: Fact[] }[] = [

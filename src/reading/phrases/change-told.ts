@@ -9,6 +9,7 @@ import { clausesOf } from '../held/clauses.ts';
 import { isSpare } from '../order/spare-pieces.ts';
 import { beginsAt, type Match, pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader, type Unworded } from '../phrase.ts';
+import { ofKind } from '../text/kind-named.ts';
 import type { Part } from '../text/message.ts';
 
 const opening =
@@ -32,7 +33,7 @@ const doubtful = /^(if|unless|whether|might|maybe|may|perhaps|would|not|never|pr
 const forms = toldForms.map(([, form]) => form);
 
 const factFor = (as: ToldAs, count: number, piece: PieceKind | undefined, from: number | undefined): Unworded => {
-  const kind = piece === undefined || piece === 'unspecified' ? {} : { piece };
+  const kind = ofKind(piece);
   if (as === 'more' || as === 'fewer') return { fact: 'change', what: 'count', by: as === 'more' ? count : -count, ...kind };
   if (as === 'broke') return { fact: 'broke', count, ...kind };
   if (as === 'remade') return { fact: 'made', count, remade: true, ...kind };

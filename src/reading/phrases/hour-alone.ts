@@ -3,7 +3,8 @@
 import { timeAt } from '../dates/clock-time.ts';
 import { pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader } from '../phrase.ts';
-import type { Part } from '../text/message.ts';
+import { stretchesBetween } from '../text/stretches-between.ts';
+import type { Token } from '../text/token.ts';
 
 // A reception has an hour of its own.
 const own =
@@ -33,23 +34,14 @@ const hourBehind = (reader: Reader, from: number, end: number): string | undefin
   return undefined;
 };
 
-const clauses = ({ tokens }: Reader, { start, end }: Part): { start: number; end: number }[] => {
-  const cuts: { start: number; end: number }[] = [];
-  let from = start;
-  for (let index = start; index <= end; index++) {
-    if (index < end && tokens[index]?.text !== ',' && tokens[index]?.kind !== 'line') continue;
-    if (index > from) cuts.push({ start: from, end: index });
-    from = index + 1;
-  }
-  return cuts;
-};
+const cuts = (token: Token | undefined): boolean => token?.text === ',' || token?.kind === 'line';
 
 const find = (reader: Reader): Finding[] => {
   if (reader.context.eventDate === undefined) return [];
   const { tokens } = reader;
   return reader.untouched().flatMap((part) => {
     if (part.asked) return [];
-    const read = clauses(reader, part).map(({ start, end }) => {
+    const read = stretchesBetween(reader.tokens, part, cuts).map(({ start, end }) => {
       for (const form of [...ofEvent, ofHandOver]) {
         const match = form.at(tokens, start, end);
         // "from 9" is a price sooner than an hour.

@@ -1,13 +1,12 @@
 // A sum said with its shares: "10 corsages (4 wrist, 6 pin) at 32" is four and six, not ten and four.
 
 import type { PieceKind } from '../../handbook/pieces.ts';
-import type { FactOf } from '../fact.ts';
 import { countsAtFirst } from '../order/at-first.ts';
 import { firstThen } from '../order/first-then.ts';
 import { forCouples } from '../order/for-couples.ts';
 import { kindBehind } from '../order/kind-behind.ts';
 import { piecesOfSets } from '../order/piece-sets.ts';
-import { currencyFields } from '../order/read-order.ts';
+import { pricedEach, priceEach } from '../order/price-each.ts';
 import { restOfKind } from '../order/rest-of-kind.ts';
 import { sharesByPrice } from '../order/shares-by-price.ts';
 import { sharesBySize } from '../order/shares-by-size.ts';
@@ -30,10 +29,6 @@ const short: Readonly<Record<string, PieceKind>> = {
 const kindOf = (token: Token | undefined): PieceKind | undefined =>
   (token?.means['piece'] as PieceKind | undefined) ?? (Object.hasOwn(short, token?.text ?? '') ? short[token?.text ?? ''] : undefined);
 const amount = (token: Token | undefined): number => Number(token?.number?.amount);
-
-// Where each share has a price of its own.
-const own = (token: Token | undefined): Pick<FactOf<'pieces'>, 'price'> =>
-  token?.number === undefined ? {} : { price: { amount: token.number.amount, per: 'each', ...currencyFields(token.number) } };
 
 // "7 corsages, 3 of them wrist": three of the seven, and four of no particular kind.
 const someOf = pattern(
@@ -65,9 +60,7 @@ const someShared = (reader: Reader): Finding | undefined => {
   return found(reader, match.start, price === undefined ? match.end : (behind?.end ?? match.end), [
     { fact: 'pieces', piece: whole, count: amount(s) - amount(a) },
     { fact: 'pieces', piece: part, count: amount(a) },
-    ...(price === undefined || price.max !== undefined
-      ? []
-      : [{ fact: 'price' as const, amount: price.amount, per: 'each' as const, ...currencyFields(price) }]),
+    ...(price === undefined || price.max !== undefined ? [] : [{ fact: 'price' as const, ...priceEach(price) }]),
   ]);
 };
 
@@ -106,11 +99,10 @@ const find = (reader: Reader): Finding[] => {
   const behind = common === undefined && match.kept['e'] === undefined ? priceBehind.at(tokens, match.end, tokens.length) : undefined;
   const price = (common ?? behind?.kept['c'])?.number;
   const facts: Unworded[] = [
-    { fact: 'pieces', piece: first, count: amount(a), ...own(match.kept['d']) },
-    { fact: 'pieces', piece: second, count: amount(b), ...(match.kept['d'] === undefined ? {} : own(match.kept['e'])) },
+    { fact: 'pieces', piece: first, count: amount(a), ...pricedEach(match.kept['d']) },
+    { fact: 'pieces', piece: second, count: amount(b), ...(match.kept['d'] === undefined ? {} : pricedEach(match.kept['e'])) },
   ];
-  if (price !== undefined && price.max === undefined)
-    facts.push({ fact: 'price', amount: price.amount, per: 'each', ...currencyFields(price) });
+  if (price !== undefined && price.max === undefined) facts.push({ fact: 'price', ...priceEach(price) });
   return [found(reader, match.start, behind !== undefined && price?.max === undefined ? behind.end : match.end, facts)];
 };
 

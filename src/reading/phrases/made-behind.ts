@@ -3,7 +3,8 @@
 import { pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader, type Unworded } from '../phrase.ts';
 import { didWord } from '../progress/done-words.ts';
-import { amountOf, kindOf } from '../progress/made-facts.ts';
+import { amountOf } from '../progress/made-facts.ts';
+import { kindOf } from '../text/kind-named.ts';
 import type { Part } from '../text/message.ts';
 import type { Token } from '../text/token.ts';
 

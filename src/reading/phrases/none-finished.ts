@@ -4,7 +4,7 @@
 import { firstIn, pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader } from '../phrase.ts';
 import { doneWord, stageWord, stepBefore } from '../progress/done-words.ts';
-import { kindOf } from '../progress/made-facts.ts';
+import { kindOf } from '../text/kind-named.ts';
 import type { Part } from '../text/message.ts';
 
 const never = "haven't|havent|have not|hasn't|hasnt|has not|hadn't|hadnt|didn't|didnt|did not|ain't|aint";

@@ -4,6 +4,7 @@ import type { PieceKind } from '../../handbook/pieces.ts';
 import { currencyFields } from '../order/read-order.ts';
 import { firstAt, type Match, pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader, type Unworded } from '../phrase.ts';
+import { ofKind } from '../text/kind-named.ts';
 import type { Part } from '../text/message.ts';
 
 const lead = '(sorry|soz|oops|no|ok|actually|oh|so|just|also|btw|fyi|,|-|:|to be clear){0,4}';
@@ -26,7 +27,7 @@ const factOf = ({ kept }: Match, counts: boolean): Unworded | undefined => {
   const said = kept['n']?.number;
   if (said === undefined || said.max !== undefined || said.or !== undefined) return undefined;
   const piece = kept['p']?.means['piece'] as PieceKind | undefined;
-  const kind = piece === undefined || piece === 'unspecified' ? {} : { piece };
+  const kind = ofKind(piece);
   if (!counts) return { fact: 'change', what: 'price', to: said.amount, per: 'each', ...currencyFields(said), ...kind };
   const isWhole = said.form === 'plain' && Number.isInteger(Number(said.amount));
   return isWhole ? { fact: 'change', what: 'count', to: Number(said.amount), ...kind } : undefined;

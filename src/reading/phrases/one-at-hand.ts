@@ -4,6 +4,7 @@ import type { PieceKind } from '../../handbook/pieces.ts';
 import type { Fact } from '../fact.ts';
 import { firstAt, pattern } from '../pattern.ts';
 import type { Finding, Phrase, Reader } from '../phrase.ts';
+import { ofKind } from '../text/kind-named.ts';
 
 const opens =
   "(ok|so|and|right|just|,){0,3} (i'm|im|i am|we're|we are|she's|shes|he's|hes|now)? (only|just|now|already|still|currently|nearly)?";
@@ -37,7 +38,7 @@ const find = (reader: Reader): Finding[] => {
     if (/[^s]s$/.test(p?.text ?? '') || !(which > 1)) return [];
     const words = reader.words(part.start, part.end);
     const kind = p?.means['piece'] as PieceKind | undefined;
-    const piece = kind === undefined || kind === 'unspecified' ? {} : { piece: kind };
+    const piece = ofKind(kind);
     const of = m?.number === undefined ? {} : { of: Number(m.number.amount) };
     const sofar = (count: number): { words: string; facts: Fact[] } => ({
       words: `${count} made so far`,

@@ -5,7 +5,8 @@ import { firstAt, pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader } from '../phrase.ts';
 import { countedTwice } from '../progress/counted-twice.ts';
 import { didWord, doneWord } from '../progress/done-words.ts';
-import { amountOf, kindOf } from '../progress/made-facts.ts';
+import { amountOf } from '../progress/made-facts.ts';
+import { kindOf } from '../text/kind-named.ts';
 import type { Part } from '../text/message.ts';
 
 const sorry =

@@ -43,6 +43,7 @@ import { withWorkedOut } from '../order/worked-out.ts';
 import { pattern } from '../pattern.ts';
 import type { Finding, Phrase, Reader } from '../phrase.ts';
 import type { Ask } from '../reading.ts';
+import { namesTax } from '../text/of-tax.ts';
 
 // "we quoted 18 each last year" is another job's price.
 const lastTime = pattern('(last|previous) (year|time|season|month|week|wedding|event|one|job)');
@@ -207,8 +208,7 @@ const find = (reader: Reader): Finding[] => {
   return [{ start: first, end: (tokens.at(-1) ?? first) + 1, takes: tokens, facts: apart?.facts ?? facts, asks, problems }];
 };
 
-const taxNear = (reader: Reader): boolean =>
-  reader.tokens.some((token) => token.means['taxName'] !== undefined || token.means['taxWord'] !== undefined);
+const taxNear = (reader: Reader): boolean => reader.tokens.some(namesTax);
 
 export const order: Phrase = {
   name: 'order',

@@ -2,7 +2,7 @@
 
 import type { PieceKind } from '../../handbook/pieces.ts';
 import type { Fact } from '../fact.ts';
-import { currencyFields } from '../order/read-order.ts';
+import { priceEach } from '../order/price-each.ts';
 import { pattern } from '../pattern.ts';
 import type { Finding, Phrase, Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
@@ -44,7 +44,7 @@ const readPart = (reader: Reader, part: Part): Finding | undefined => {
     fact: 'pieces',
     piece,
     count: Number(n.number?.amount),
-    price: { amount: price.amount, per: 'each', ...currencyFields(price) },
+    price: priceEach(price),
     words,
   });
   const asked = context.open?.kind === 'missing' && context.pieces.length === 0 ? context.open.piece : undefined;

@@ -1,9 +1,10 @@
 // Wearers listed with what each one's piece costs: "groom £14, best man £12, 4 ushers £9 each", with the kind said for each, for all, or not at all.
 
 import type { PieceKind } from '../../handbook/pieces.ts';
-import { currencyFields } from '../order/read-order.ts';
+import { priceEach } from '../order/price-each.ts';
 import { pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader } from '../phrase.ts';
+import { namesTax } from '../text/of-tax.ts';
 import { type PricedEntry, pricedEntry } from '../wearers/priced-entries.ts';
 import { suits } from '../wearers/share-pieces.ts';
 
@@ -25,7 +26,7 @@ const certain = (reader: Reader, entries: readonly PricedEntry[]): boolean => {
     return false;
   if (entries.every((entry) => entry.bench && entry.piece === undefined)) return false;
   if (entries.some((entry) => entry.marked)) return true;
-  if (reader.tokens.some((token) => token.means['taxName'] !== undefined || token.means['taxWord'] !== undefined)) return true;
+  if (reader.tokens.some(namesTax)) return true;
   if (entries.some((entry) => entry.odd) && entries.some((entry) => entry.counted)) return true;
   return entries.some((entry) => entry.counted && entry.at) && entries.some((entry) => Number(entry.number.amount) > 12);
 };
@@ -87,7 +88,7 @@ const find = (reader: Reader): Finding[] => {
       fact: 'pieces' as const,
       piece: kinds[at] ?? ('unspecified' as const),
       count,
-      price: { amount: number.amount, per: 'each' as const, ...currencyFields(number) },
+      price: priceEach(number),
       ...(wearer === undefined ? {} : { wearer }),
     }));
     return [found(reader, from, to, facts)];

@@ -4,6 +4,7 @@ import type { PieceKind } from '../../handbook/pieces.ts';
 import { couldBePrice } from '../changes/now-count-or-price.ts';
 import { dateAt } from '../dates/date-forms.ts';
 import type { Fact, FactOf } from '../fact.ts';
+import { amountSaid } from '../order/price-each.ts';
 import { type Match, pattern } from '../pattern.ts';
 import { allFree, type Finding, found, type Phrase, type Reader } from '../phrase.ts';
 import type { Choice } from '../reading.ts';
@@ -79,18 +80,12 @@ const pricesIn = (reader: Reader, { start, end }: Part): readonly Priced[] => {
   return prices;
 };
 
-const asFact = ({ token, piece }: Priced): Omit<FactOf<'price'>, 'words'> => {
-  const { amount, max, currency, symbol } = token.number as NumberRead;
-  return {
-    fact: 'price',
-    amount,
-    ...(max === undefined ? {} : { amountMax: max }),
-    ...(currency === undefined ? {} : { currency }),
-    ...(symbol === undefined ? {} : { symbol }),
-    per: 'each',
-    ...(piece === undefined ? {} : { piece }),
-  };
-};
+const asFact = ({ token, piece }: Priced): Omit<FactOf<'price'>, 'words'> => ({
+  fact: 'price',
+  ...amountSaid(token.number as NumberRead),
+  per: 'each',
+  ...(piece === undefined ? {} : { piece }),
+});
 
 /** "16 and 34" for two kinds: which is whose is asked, in the order they were said first. */
 const askWhose = (reader: Reader, prices: readonly [Priced, Priced], kinds: readonly [PieceKind, PieceKind]): Finding => {

@@ -22,6 +22,7 @@ import { everydayAsked, smallTalk, speaksOfTrade } from '../questions/small-talk
 import { topicOf } from '../questions/topics.ts';
 import { namesWhere } from '../questions/where-to.ts';
 import type { Part } from '../text/message.ts';
+import { namesTax } from '../text/of-tax.ts';
 import { firstWhere, textOf } from '../text/token.ts';
 import { taxAt } from './tax-basis.ts';
 
@@ -54,8 +55,9 @@ const pricesSomething = (reader: Reader, start: number, end: number): boolean =>
 const inKinds = (reader: Reader, start: number, end: number): string =>
   reader.tokens
     .slice(start, end)
-    .map(({ means, text, number }) => {
-      if (means['taxName'] !== undefined || means['taxWord'] !== undefined) return '<tax>';
+    .map((token) => {
+      const { means, text, number } = token;
+      if (namesTax(token)) return '<tax>';
       if (means['piece'] !== undefined) return '<piece>';
       if (means['ingredient'] !== undefined) return '<ingredient>';
       if (means['weekday'] !== undefined) return '<weekday>';

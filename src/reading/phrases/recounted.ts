@@ -2,7 +2,8 @@
 
 import { firstIn, pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader } from '../phrase.ts';
-import { amountOf, kindOf } from '../progress/made-facts.ts';
+import { amountOf } from '../progress/made-facts.ts';
+import { kindOf } from '../text/kind-named.ts';
 import type { Part } from '../text/message.ts';
 
 const worked = '(made|done|finished|completed|boxed|ready|wired and boxed)';

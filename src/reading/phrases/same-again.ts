@@ -3,6 +3,7 @@
 import type { PieceKind } from '../../handbook/pieces.ts';
 import { pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader } from '../phrase.ts';
+import { ofKind } from '../text/kind-named.ts';
 
 const lead = "(and|ok|so|oh|also|plus|then|please|pls|,|she wants|they want|we need|need|add|do|can we do|i'll have){0,3}";
 const form = pattern(
@@ -23,7 +24,7 @@ const find = (reader: Reader): Finding[] =>
     // "same again for the bridesmaids": how many they are is not said.
     if (match?.end !== part.end || role === undefined || wearer === undefined || wearer === 'rest' || /(s|men|folk)$/.test(role.text))
       return [];
-    const piece = kind === undefined || kind === 'unspecified' ? {} : { piece: kind };
+    const piece = ofKind(kind);
     return [
       found(reader, part.start, part.end, [
         { fact: 'wearers', wearers: [{ wearer, count: 1, ...piece }], by: 'more' },

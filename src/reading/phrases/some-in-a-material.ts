@@ -3,6 +3,7 @@
 import type { Material, PieceKind } from '../../handbook/pieces.ts';
 import { type Match, pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader, type Unworded } from '../phrase.ts';
+import { ofKind } from '../text/kind-named.ts';
 import type { Part } from '../text/message.ts';
 
 const asked =
@@ -25,7 +26,7 @@ const forms = [
 
 const factsOf = ({ n, p, m, r, x }: Match['kept']): Unworded[] => {
   const kind = p?.means['piece'] as PieceKind | undefined;
-  const piece = kind === undefined || kind === 'unspecified' ? {} : { piece: kind };
+  const piece = ofKind(kind);
   const to = m?.means['material'];
   const others = r?.means['material'];
   if (to === undefined || n?.number?.max !== undefined || to === others || (x !== undefined && x.means['role'] !== 'rest')) return [];

@@ -4,7 +4,8 @@ import type { PieceKind } from '../../handbook/pieces.ts';
 import type { Fact } from '../fact.ts';
 import { pattern } from '../pattern.ts';
 import { allFree, type Finding, type Phrase, type Reader } from '../phrase.ts';
-import { amountOf, kindOf } from '../progress/made-facts.ts';
+import { amountOf } from '../progress/made-facts.ts';
+import { kindOf } from '../text/kind-named.ts';
 import { isSingle, type Token } from '../text/token.ts';
 
 const tick = /[✅✔☑✓]|:(white|heavy)_check_mark:|:ballot_box_with_check:/;

@@ -4,6 +4,7 @@ import { currencyFields } from '../order/read-order.ts';
 import { type Match, pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
+import { tellsOfTax } from '../text/of-tax.ts';
 
 const lead = '(ok|okay|so|and|now|actually|sorry|update|,){0,3}';
 const who =
@@ -16,17 +17,8 @@ const forms = [
 ];
 const least = 30; // a bare number below it is hardly what a whole order costs: common practice, no source
 
-const isTax = ({ tokens }: Reader, start: number, end: number): boolean =>
-  tokens
-    .slice(start, end)
-    .every(
-      ({ means, text }) =>
-        means['included'] !== undefined ||
-        means['onTop'] !== undefined ||
-        means['taxName'] !== undefined ||
-        means['taxWord'] !== undefined ||
-        /^[,.]$/.test(text),
-    );
+const onlyTax = ({ tokens }: Reader, start: number, end: number): boolean =>
+  tokens.slice(start, end).every((token) => tellsOfTax(token) || /^[,.]$/.test(token.text));
 
 const totalIn = (reader: Reader, part: Part): Match | undefined => {
   for (const form of forms) {
@@ -35,7 +27,7 @@ const totalIn = (reader: Reader, part: Part): Match | undefined => {
     if (match === undefined || number === undefined || number.max !== undefined || number.or !== undefined || number.approx === true)
       continue;
     if (number.form === 'plain' && Number(number.amount) < least) continue;
-    if (isTax(reader, match.end, part.end)) return match;
+    if (onlyTax(reader, match.end, part.end)) return match;
   }
   return undefined;
 };

@@ -2,11 +2,11 @@
 
 import { firstAt, pattern } from '../pattern.ts';
 import { type Finding, found, type Reader } from '../phrase.ts';
+import { kindOf } from '../text/kind-named.ts';
 import type { Part } from '../text/message.ts';
 import type { Token } from '../text/token.ts';
 import { isPlural } from '../wearers/role-counts.ts';
 import { doneWord } from './done-words.ts';
-import { kindOf } from './made-facts.ts';
 
 const opens = "(ok|okay|right|so|and|well|yay|phew|update|now|,|-|:|just|got|have|we've|weve|i've|ive){0,3}";
 const all =

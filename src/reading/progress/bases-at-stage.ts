@@ -2,9 +2,10 @@
 
 import { firstAt, pattern } from '../pattern.ts';
 import { type Finding, found, type Reader } from '../phrase.ts';
+import { kindOf } from '../text/kind-named.ts';
 import type { Part } from '../text/message.ts';
 import { stageOf, stageWord } from './done-words.ts';
-import { amountOf, kindOf } from './made-facts.ts';
+import { amountOf } from './made-facts.ts';
 
 const opens = "(ok|okay|right|so|and|update|,|just|only|we|i|have|got|we've|i've|ive|weve|there's|theres){0,3}";
 const some = '<n:count> (of the|more|of|x|nos)? (<material>)? (<p:piece>)? (base|bases)';

@@ -3,9 +3,10 @@
 
 import { firstAt, pattern } from '../pattern.ts';
 import { type Finding, found, type Reader } from '../phrase.ts';
+import { kindOf } from '../text/kind-named.ts';
 import type { Part } from '../text/message.ts';
 import { doneWord } from './done-words.ts';
-import { amountOf, kindOf } from './made-facts.ts';
+import { amountOf } from './made-facts.ts';
 
 const opens = "(ok|okay|right|so|and|update|,|just|that's|thats|we've|i've|ive|we|i|got|have|another){0,3}";
 const box = '(box|boxes|tray|trays|crate|crates|carton|cartons|bag|bags|board|boards|rack|racks|row|rows)';

@@ -4,11 +4,13 @@
 import type { PieceKind } from '../../handbook/pieces.ts';
 import { pattern } from '../pattern.ts';
 import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
+import { kindOf } from '../text/kind-named.ts';
 import type { Part } from '../text/message.ts';
 import type { Token } from '../text/token.ts';
+import { familyAtBench } from '../words/bench-people.ts';
 import { isUnlisted } from '../words/other-things.ts';
 import { doneWord, intent } from './done-words.ts';
-import { amountOf, kindOf } from './made-facts.ts';
+import { amountOf } from './made-facts.ts';
 import { noName } from './work-forms.ts';
 
 const person = "(has|'s|had|did|made|done|:|-|with|got)?";
@@ -19,8 +21,9 @@ const close = pattern(
 const nobody =
   /^(order|ordered|orders|add|added|adding|quote|book|booked|put|make|do|get|send|sent|client|clients|also|and|then|that|these|those|the|a|an|of|for|at|by|to|from|on|in|per|each|we|they|you|u|it|its|it's|wedding|event|table|flat|room|tray|box|batch|invoice|job|ref)$/;
 // Of the bench, or of the family that helps at it: "girls" and "boys" may be those who wear them.
-const atBench =
-  /^((freelancer|florist|helper|casual|junior|trainee|assistant|worker|apprentice|student|maker|karigar|temp|designer|senior|volunteer)s?|mum|mam|mom|dad|sister|brother|husband|wife|daughter|son|partner)$/;
+const atBench = new RegExp(
+  `^((freelancer|florist|helper|casual|junior|trainee|assistant|worker|apprentice|student|maker|karigar|temp|designer|senior|volunteer)s?|${familyAtBench})$`,
+);
 export const isPerson = (token: Token | undefined): boolean =>
   token !== undefined &&
   (/^(me|i|i've|ive)$/.test(token.text) ||

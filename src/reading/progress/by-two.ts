@@ -2,9 +2,10 @@
 
 import { pattern } from '../pattern.ts';
 import { type Finding, found, type Reader } from '../phrase.ts';
+import { kindOf } from '../text/kind-named.ts';
 import type { Part } from '../text/message.ts';
 import { isPerson } from './by-several.ts';
-import { amountOf, kindOf } from './made-facts.ts';
+import { amountOf } from './made-facts.ts';
 
 const did = "(has|'s|have|just|only|also){0,2} (did|done|made|finished|completed|knocked out|boxed|managed|got through|wired and boxed)";
 const some = (count: string, kind: string): string => `<${count}:count> (of them)? (of the|of)? (<material>)? (<${kind}:piece>)?`;

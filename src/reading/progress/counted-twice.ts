@@ -3,9 +3,10 @@
 
 import { firstAt, pattern } from '../pattern.ts';
 import { type Finding, found, type Reader } from '../phrase.ts';
+import { kindOf } from '../text/kind-named.ts';
 import type { Part } from '../text/message.ts';
 import { didWord, doneWord } from './done-words.ts';
-import { amountOf, kindOf } from './made-facts.ts';
+import { amountOf } from './made-facts.ts';
 
 const soft =
   '(,|-|;|:|\\(|\\.|so|and|because|cos|coz|as|since|oh|oops|whoops|sorry|soz|no|wait|ok|ah|argh|my bad|actually|correction|but|although|though){0,5}';

@@ -3,9 +3,10 @@
 import type { PieceKind } from '../../handbook/pieces.ts';
 import { pattern } from '../pattern.ts';
 import { type Finding, found, type Reader } from '../phrase.ts';
+import { kindOf } from '../text/kind-named.ts';
 import type { Part } from '../text/message.ts';
 import { goneWrong, moreGoneWrong } from './losses.ts';
-import { amountOf, kindOf } from './made-facts.ts';
+import { amountOf } from './made-facts.ts';
 
 const fell =
   '(dropped|knocked|tipped|bumped|sat on|stood on|trod on) (another|about|all|the|over|off|down){0,2} (<n:count>|a|an|one) (of the|of them|of)? (<material>)? (<p:piece>)?';

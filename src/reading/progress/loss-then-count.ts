@@ -3,10 +3,11 @@
 
 import { pattern } from '../pattern.ts';
 import { type Finding, found, type Reader } from '../phrase.ts';
+import { kindOf } from '../text/kind-named.ts';
 import type { Part } from '../text/message.ts';
 import { doneWord } from './done-words.ts';
 import { goneWrong, lossVerb, moreGoneWrong } from './losses.ts';
-import { amountOf, kindOf } from './made-facts.ts';
+import { amountOf } from './made-facts.ts';
 
 const be = '(has|have|just|is|are|was|were|got|of them|of the <piece>|went){0,3}';
 const lost = `(oops|whoops|argh|ugh|damn|sorry|oh|,|ok){0,3} (the|another)? (<l:count>|one|a) (of (the|our|my|them|those))? (<material>)? (<k:piece>)? ${be} (${goneWrong}|${moreGoneWrong})`;

@@ -4,15 +4,21 @@ import { type Match, type Pattern, pattern } from '../pattern.ts';
 import type { Token } from '../text/token.ts';
 import { stageOf, stageWord, stageWork } from './done-words.ts';
 
+// What is done to a piece that is lost, and what a piece is then: words that say nothing else.
+const broken =
+  'broke|snapped|dropped|binned|scrapped|ruined|wrecked|damaged|crushed|bust|squashed|smashed|busted|cracked|broken|squished|smushed|smooshed|mangled|spoiled|bent|froze';
+const gone = 'duds|dud|shattered|died|wilted|squooshed|browned|spoilt|crumbled|rotted|dying|dead|trashed|flopped|drooped|bruised|frozen';
 /** What became of pieces that are no good any more. */
-export const goneWrong =
-  'got damage|got spoilt|got spoil|got crush|came damaged|damaged in transit|lost its head|lost a head|lost its heads|lost all its petals|lost its petals|have had it|has had it|had it|went to the bin|straight in the bin|straight to the bin|headed for the bin|ended up in the compost|in the compost|got chucked|no longer good|past saving|beyond saving|broke|broken|snapped|dropped|ruined|duds|dud|damaged|crushed|squashed|binned|wrecked|no good|fell apart|fell asunder|fallen asunder|came asunder|went asunder|gone asunder|scrapped|shattered|died|wilted|busted|bust|unusable|cracked|came apart|bent|squished|smushed|smooshed|squooshed|got squashed|got crushed|got broken|got damaged|broke off|collapsed|failed|rejects|reject|rejected|got wet|in the bin|to bin|smashed|are broken|were broken|got binned|have broken|has broken|munted|stuffed|knackered|banjaxed|mangled|went soft|browned|went brown|turned|spoiled|spoilt|goosed|fell on the floor|falling apart|came undone|lost their heads|fell off|crumbled|shed|went mouldy|rotted|dying|dead|crook|trashed|sat on|stood on|dodgy|wonky|iffy|manky|ropey|kaput|flopped|drooped|bruised|past it|frozen|frozen solid|froze|for the bin|not usable|no use|not good|came loose|unravelled|need redoing|needs redoing|need remaking|to redo|to remake|snapping|fell to bits|in bits|shattering|failed qc|rubbish|useless|unsellable|gone bad|gone off|gone brown|gone soft|gone limp|gone mouldy|went limp|not up to scratch|went missing|gone missing|got dropped';
+export const goneWrong = `damaged in transit|${broken}|${gone}|got damage|got spoilt|got spoil|got crush|came damaged|lost its head|lost a head|lost its heads|lost all its petals|lost its petals|have had it|has had it|had it|went to the bin|straight in the bin|straight to the bin|headed for the bin|ended up in the compost|in the compost|got chucked|no longer good|past saving|beyond saving|no good|fell apart|fell asunder|fallen asunder|came asunder|went asunder|gone asunder|unusable|came apart|got squashed|got crushed|got broken|got damaged|broke off|collapsed|failed|rejects|reject|rejected|got wet|in the bin|to bin|are broken|were broken|got binned|have broken|has broken|munted|stuffed|knackered|banjaxed|went soft|went brown|turned|goosed|fell on the floor|falling apart|came undone|lost their heads|fell off|shed|went mouldy|crook|sat on|stood on|dodgy|wonky|iffy|manky|ropey|kaput|past it|frozen solid|for the bin|not usable|no use|not good|came loose|unravelled|need redoing|needs redoing|need remaking|to redo|to remake|snapping|fell to bits|in bits|shattering|failed qc|rubbish|useless|unsellable|gone bad|gone off|gone brown|gone soft|gone limp|gone mouldy|went limp|not up to scratch|went missing|gone missing|got dropped`;
 /** More of it, told behind a form of "be" or "have". */
 export const moreGoneWrong =
   'sad|brown|limp|mouldy|off|unglued|unstuck|undone|loose|wilting|drooping|browning|crushed up|very sad|a mess|a write off|a bit sad|too loose|to be redone|to be remade|to be binned|in the bin|ended up in the bin|for the bin|beyond saving|broken up|unwired|bald|split|splitting|blown open|melted|frozen|soaked|torn|chewed|eaten|faded|mushy|squished|a disaster|too wonky|beyond repair';
-/** What one does to a piece that is lost. */
-export const lossVerb =
-  'broke|lost|snapped|dropped|binned|scrapped|ruined|wrecked|damaged|crushed|bust|squashed|smashed|busted|bin|scrap|throw|toss|threw|threw out|threw away|chucked|chuck|tossed|cracked|broken|thrown|thrown out|sat on|trod on|stood on|squished|smushed|smooshed|mangled|melted|spoiled|bent|butchered|discarded|discard|froze';
+/** What was done to a piece that is lost. */
+export const lossDone = `${broken}|lost|threw|threw out|threw away|chucked|tossed|thrown|thrown out|sat on|trod on|stood on|melted|butchered|discarded`;
+/** The same, or told to be done. */
+export const lossVerb = `${lossDone}|bin|scrap|throw|toss|chuck|discard`;
+/** A word that surely tells of a loss: "turned" and "rubbish" may be said of anything. */
+export const lossWords: ReadonlySet<string> = new Set([...broken.split('|'), ...gone.split('|'), 'lost', 'melted']);
 /** Of pieces: not made yet. */
 export const stillToDo =
   'to tackle|to crack on with|left|to go|remaining|remain|remains|pending|to do|outstanding|to make|to be made|left to do|left to make|left to finish|still to go|still to do|still to make|to be done|to finish|short|not done|need doing|need making|needing made|undone|unfinished|yet to make|yet to do|yet to go|yet to be made|not made|more to go|more to do|more to make|waiting|to wire|to tape|to glue|to assemble|to build|to wrap|to box|to pack|to knock out|to knock up|left over to do|still on the bench|still on my bench|left on the bench|left to box|left to wire|left to tape|balance|baki|to start|to begin|not started|due|still outstanding|still left|on the to do list|still due';
@@ -21,9 +27,7 @@ export const lossForms: readonly Pattern[] = [
   pattern(
     `<n:count> (of)? (the|them|those)? (<material>)? (<p:piece>|(earlier|first|last|other|old|finished|new)? ones|earlier ones|others)? (are|is|were|was|have|has|had|that)? (got)? (just)? ${losses}`,
   ),
-  pattern(
-    '(broke|lost|snapped|dropped|binned|scrapped|ruined|wrecked|damaged|crushed|bust|squashed|smashed|busted|had to bin|had to scrap|threw out|chucked|cracked|broken|froze|sat on|stood on|trod on|knelt on) (another|about)? <n:count> (of)? (the|them|more)? (<p:piece>)? (tho|though)?',
-  ),
+  pattern(`(${lossDone}|had to bin|had to scrap|knelt on) (another|about)? <n:count> (of)? (the|them|more)? (<p:piece>)? (tho|though)?`),
   pattern('(a|an|another) (<p:piece>) (<filler>)? (broke|snapped|fell apart|got crushed|got squashed|died|is broken|has broken)'),
 ];
 /** "20 done minus 2": fewer are good; with nothing made before it the number is a temperature or a change. */

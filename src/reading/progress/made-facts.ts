@@ -3,14 +3,11 @@
 import type { PieceKind } from '../../handbook/pieces.ts';
 import type { Match } from '../pattern.ts';
 import type { Unworded } from '../phrase.ts';
+import { kindOf } from '../text/kind-named.ts';
 import { isSingle, type Token } from '../text/token.ts';
 
 export type Build = (match: Match) => Unworded | undefined;
 
-export const kindOf = (token: Token | undefined): { piece?: PieceKind } => {
-  const kind = token?.means['piece'] as PieceKind | undefined;
-  return kind === undefined || kind === 'unspecified' ? {} : { piece: kind };
-};
 export const amountOf = (token: Token | undefined): number => Number(token?.number?.amount ?? Number.NaN);
 export const pieceIn = (match: Match): { piece?: PieceKind } => kindOf(match.kept['p']);
 

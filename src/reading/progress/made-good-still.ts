@@ -2,10 +2,11 @@
 
 import { firstAt, pattern } from '../pattern.ts';
 import { type Finding, found, type Reader } from '../phrase.ts';
+import { kindOf } from '../text/kind-named.ts';
 import type { Part } from '../text/message.ts';
 import { doneWord } from './done-words.ts';
 import { goneWrong, lossVerb } from './losses.ts';
-import { amountOf, kindOf } from './made-facts.ts';
+import { amountOf } from './made-facts.ts';
 
 const lead = '(oops|whoops|argh|ugh|damn|oh|ok|so|,|we|i|had){0,3}';
 const lost = `((${lossVerb}) (another|about)? (<l:count>|one|a) (of them|of the)? (<material>)? (<k:piece>)?|(another)? (<l:count>|one) (of them|of the)? (<material>)? (<k:piece>)? (has|have|just|got|were|was|are){0,2} (${goneWrong})) (on me|on us|overnight|in the (heat|van|fridge)|again|earlier|today|this morning)?`;

@@ -3,10 +3,10 @@
 
 import { pattern } from '../pattern.ts';
 import { type Finding, found, type Reader } from '../phrase.ts';
+import { kindOf } from '../text/kind-named.ts';
 import type { Part } from '../text/message.ts';
 import type { Token } from '../text/token.ts';
 import { doneWord } from './done-words.ts';
-import { kindOf } from './made-facts.ts';
 
 const nths = ['first', 'second', 'third', 'fourth', 'fifth', 'sixth', 'seventh', 'eighth', 'ninth', 'tenth', 'eleventh', 'twelfth'];
 const nth = `(<o:ordinal>|${nths.join('|')})`;

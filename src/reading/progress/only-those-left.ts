@@ -2,7 +2,8 @@
 
 import { firstAt, pattern } from '../pattern.ts';
 import { type Finding, found, type Reader } from '../phrase.ts';
-import { amountOf, kindOf } from './made-facts.ts';
+import { kindOf } from '../text/kind-named.ts';
+import { amountOf } from './made-facts.ts';
 
 const form = pattern(
   "(ok|so|and|now|we've|ive|i've|we|i|have|got|it's|its|,){0,3} (only|just) (got)? (the|my|our)? (<material>)? <p:piece> (to do|to go|left|left to do|to make|to finish|still to do|left to make|left to go|outstanding|remaining) (now|today|tomorrow)? (,|-|and){0,2} ((there's|theres|there is|there are|that's|thats|its|it's|all)? (only|just)?) <n:count> (of them|of those|of em)? (left|to go|to do|now)?",

@@ -3,10 +3,11 @@
 import { pattern } from '../pattern.ts';
 import type { Unworded } from '../phrase.ts';
 import { type Finding, found, type Reader } from '../phrase.ts';
+import { kindOf } from '../text/kind-named.ts';
 import type { Part } from '../text/message.ts';
 import { doneWord, stageOf, stageWord } from './done-words.ts';
 import { stillToDo } from './losses.ts';
-import { amountOf, kindOf } from './made-facts.ts';
+import { amountOf } from './made-facts.ts';
 
 const head = pattern('(ok|so|update|,|the|our){0,2} <p:piece> (:|-|,)?');
 const item = pattern(`(,|and|-|&)? (<w:word>) (:|=) (x)? <n:count>`);

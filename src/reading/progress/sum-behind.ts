@@ -2,10 +2,11 @@
 
 import { type Match, pattern } from '../pattern.ts';
 import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
+import { kindOf } from '../text/kind-named.ts';
 import type { Part } from '../text/message.ts';
 import type { Token } from '../text/token.ts';
 import { didWord, intent } from './done-words.ts';
-import { amountOf, kindOf } from './made-facts.ts';
+import { amountOf } from './made-facts.ts';
 import { dayTold, noName } from './work-forms.ts';
 
 const all = '(<all>|total|in total|in all|all in all|all up|all told|altogether|all together|overall|combined)';

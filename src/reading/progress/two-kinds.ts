@@ -2,7 +2,8 @@
 
 import { type Match, pattern } from '../pattern.ts';
 import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
-import { amountOf, kindOf } from './made-facts.ts';
+import { kindOf } from '../text/kind-named.ts';
+import { amountOf } from './made-facts.ts';
 
 const opens = "(ok|so|just|only|still|and|now|we've|ive|i've|got|have|at|,|-){0,3}";
 const first = '(<n:count>|a|one) (<material>)? <p:piece>';

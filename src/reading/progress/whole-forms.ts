@@ -3,6 +3,7 @@
 import type { Unworded } from '../phrase.ts';
 import { allButOf } from './but-not-all.ts';
 import { done } from './counted-forms.ts';
+import { overOutOf } from './finished-over.ts';
 import { allButSome, allOf, amountOf, type Build, counts, outOf, pieceIn, sofar } from './made-facts.ts';
 
 const everything =
@@ -42,15 +43,7 @@ export const wholeForms: readonly (readonly [string, Build])[] = [
     (match) => ({ fact: 'made', count: 1, total: true, ...pieceIn(match) }),
   ],
   // "30 nos over out of 50": finished, and so many wanted
-  [
-    '<n:count> (nos|pcs|pieces|no)? (<material>)? (<p:piece>)? (is|are|all|work)? over (out of|of|from) (the|our|total|a total of)? <m:count> (nos|pcs|pieces)? (<p:piece>)?',
-    outOf,
-  ],
-  [
-    '<n:count> (nos|pcs|pieces|no)? (out of|of|from) (the|our|total|a total of)? <m:count> (nos|pcs|pieces)? (<p:piece>)? (is|are|all)? over',
-    outOf,
-  ],
-  ['(out of|of|from) (the|our|total)? <m:count> (nos|pcs|pieces)? (<p:piece>)? (,|-)? <n:count> (nos|pcs|pieces)? (is|are)? over', outOf],
+  ...overOutOf.map((form) => [form, outOf] as const),
   // "over" is finished in India; alone it may be left over.
   [
     `(the|all|all the)? <p:piece> (are|is|all|work){0,2} over (,|-|and|but|;){1,2} (only|now|just|balance)? (the)? <piece> (are|is|only|still){0,2} ${left}`,

@@ -2,21 +2,20 @@
 
 import { firstAt, type Match, pattern } from '../pattern.ts';
 import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
+import { kindOf } from '../text/kind-named.ts';
 import type { Part } from '../text/message.ts';
 import { isPlural } from '../wearers/role-counts.ts';
 import { doneWord } from './done-words.ts';
-import { goneWrong } from './losses.ts';
-import { kindOf } from './made-facts.ts';
+import { goneWrong, lossDone } from './losses.ts';
 
 const opens = '(ok|right|so|and|update|oh|no|ugh|argh|damn|sorry|just|we|i|,|-){0,3}';
 const whose = "(the|my|our)? (<o:owner>|<o:role> ('s|s)?|<w:word>) (<material>)? <p:piece>";
 const be = "(is|'s|are|has|has been|been|all|now|just|got|was|have){0,2}";
 const ends = '(now|today|too|already|at last|finally|yay|as well|,|!){0,2}';
 const made = pattern(`${opens} ${whose} ${be} (${doneWord}) ${ends}`);
-const broke = [
-  `${opens} ${whose} ${be} (${goneWrong}|broke|broken|snapped|fell apart|squashed|crushed|ruined) (in the <word>|overnight)?`,
-  `${opens} (broke|snapped|dropped|squashed|ruined|binned|crushed|sat on|trod on|wrecked|smashed) ${whose}`,
-].map((source) => pattern(source));
+const broke = [`${opens} ${whose} ${be} (${goneWrong}) (in the <word>|overnight)?`, `${opens} (${lossDone}) ${whose}`].map((source) =>
+  pattern(source),
+);
 const again = pattern(
   '(,|-|but|and|so|now){0,3} (i|we)? (have|just)? (remade|redid|rebuilt|fixed|redone|rewired|remaking|replaced|mended) (it|that|one|another)?',
 );

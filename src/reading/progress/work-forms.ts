@@ -1,6 +1,7 @@
 // The words in which work is told, each with what they tell.
 
 import { type Pattern, pattern } from '../pattern.ts';
+import { familyAtBench } from '../words/bench-people.ts';
 import { didWord, doneWord, stageWord, stepBefore } from './done-words.ts';
 import { goneWrong, lossVerb, moreGoneWrong, stillToDo } from './losses.ts';
 
@@ -166,5 +167,5 @@ export const noName =
   /^(\w+(ed|ing|ly)|said|put|only|just|still|but|need|needs|about|maybe|plus|another|then|now|meant|wrote|told|sent|went|got|lost|took|around|roughly|nearly|almost|over|under|balance|total|rest|left|spare|spares|table|tray|crate|batch|round|bay|van|page|phase|room|shelf|gun|fan|drill|number|no|tally|stock|est|est\.|eta)$/;
 /** "Sam did 6", "Priya has made 4": whoever it was. */
 export const somebody = pattern(
-  '(me and|i and|and)? (<w:unlisted>|(the|my|our)? (<bench>|mum|mam|mom|dad|sister|brother|husband|wife|daughter|son|partner)) (and (i|me|<unlisted>))? (has|have|just|had|also|and i){0,2}',
+  `(me and|i and|and)? (<w:unlisted>|(the|my|our)? (<bench>|${familyAtBench})) (and (i|me|<unlisted>))? (has|have|just|had|also|and i){0,2}`,
 );

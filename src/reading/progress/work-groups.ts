@@ -1,8 +1,8 @@
 // Puts what a sentence tells of the work together: which counts belong to which word. Only where it can be done in one way alone.
 
 import type { Unworded } from '../phrase.ts';
+import { kindOf } from '../text/kind-named.ts';
 import type { Token } from '../text/token.ts';
-import { kindOf } from './made-facts.ts';
 import type { Event } from './work-events.ts';
 import type { Told } from './work-forms.ts';
 import { allOf, allOfThem, apart, factOf, itemsFrom, kindsFrom, sameKind } from './work-items.ts';

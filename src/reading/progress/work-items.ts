@@ -1,7 +1,7 @@
 // The counted pieces of a sentence about the work that stand together, and the fact that each gives.
 
 import type { Unworded } from '../phrase.ts';
-import { kindOf } from './made-facts.ts';
+import { kindOf } from '../text/kind-named.ts';
 import type { Event } from './work-events.ts';
 import type { Told } from './work-forms.ts';
 

@@ -3,6 +3,7 @@
 import { pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
+import { namesTax } from '../text/of-tax.ts';
 import type { Token } from '../text/token.ts';
 import { openers } from './opening-words.ts';
 import { tells } from './opens-and-tells.ts';
@@ -15,7 +16,6 @@ const isSubject = (token: Token): boolean =>
     token.text,
   );
 
-const isTaxWord = ({ means }: Token): boolean => means['taxName'] !== undefined || means['taxWord'] !== undefined;
 // "was vat on top, now included" puts the tax right.
 const takenBack = (reader: Reader, index: number, part: Part): boolean =>
   reader.tokens.slice(index, part.end).some((token) => /^(,|now|not|should|sorry|but)$/.test(token.text));
@@ -79,14 +79,13 @@ export const isOpener = (reader: Reader, index: number, part: Part): boolean => 
     if (
       next?.number !== undefined ||
       next?.means['piece'] !== undefined ||
-      next?.means['taxName'] !== undefined ||
-      next?.means['taxWord'] !== undefined ||
+      namesTax(next) ||
       next?.means['weekday'] !== undefined ||
       next?.means['material'] !== undefined
     )
       return (
         /^(is|are|will|can|could|does|would|should|shall)$/.test(token.text) ||
-        (/^(was|were|did)$/.test(token.text) && isTaxWord(next) && !takenBack(reader, index, part))
+        (/^(was|were|did)$/.test(token.text) && namesTax(next) && !takenBack(reader, index, part))
       );
     return (
       next !== undefined &&

@@ -4,6 +4,7 @@
 import type { PieceKind } from '../../handbook/pieces.ts';
 import { pattern } from '../pattern.ts';
 import { type Finding, found, type Reader } from '../phrase.ts';
+import { ofKind } from '../text/kind-named.ts';
 import type { Stretch } from '../text/message.ts';
 import { isCount, type Token } from '../text/token.ts';
 import { readStretch } from './recipe-stretch.ts';
@@ -59,7 +60,7 @@ const read = (reader: Reader, whole: Stretch, piece: Token | undefined, count: n
   if (!goods && fact.lines.some(({ ingredient }) => ingredient !== 'stem')) return undefined;
   if (fact.piece !== undefined && kind !== fact.piece && kind !== 'unspecified') return undefined;
   if (!every && !(goods && fact.lines.every(({ stems = 1 }) => stems < count && stems <= 8))) return undefined;
-  return found(reader, stretch.start, stretch.end, [{ ...fact, ...(kind === undefined || kind === 'unspecified' ? {} : { piece: kind }) }]);
+  return found(reader, stretch.start, stretch.end, [{ ...fact, ...ofKind(kind) }]);
 };
 
 export const besideCount = (reader: Reader, part: Stretch): Finding | undefined => {

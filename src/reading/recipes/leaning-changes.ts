@@ -1,12 +1,12 @@
 // Changes that lean on the recipe held: "and pins" is one more thing in it, "use spray roses instead" takes the place of its roses.
 
 import { ingredientKey, matchIngredient } from '../../handbook/ingredient-names.ts';
-import type { PieceKind } from '../../handbook/pieces.ts';
 import { soundsLikeSundry } from '../../handbook/roles.ts';
 import { knowsItem } from '../goods/item-name.ts';
 import { linesIn } from '../goods/recipe-lines.ts';
 import { pattern } from '../pattern.ts';
 import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
+import { ofKind } from '../text/kind-named.ts';
 import type { Part } from '../text/message.ts';
 import type { Token } from '../text/token.ts';
 import { allGoodsNamed, goodsNamed } from './goods-named.ts';
@@ -34,9 +34,6 @@ const onlyNames = ({ tokens, context }: Reader, start: number, end: number): boo
   return plain && last !== undefined && isGoods(last);
 };
 
-const named = (kind: string | undefined): { piece?: PieceKind } =>
-  kind === undefined || kind === 'unspecified' ? {} : { piece: kind as PieceKind };
-
 // "and pins", "plus ribbon": how many is not said, so it is one each, and the answer says so.
 const joined = (reader: Reader, { start, end }: Part): Recipe | undefined => {
   const verb = joins.at(reader.tokens, start, end);
@@ -47,7 +44,7 @@ const joined = (reader: Reader, { start, end }: Part): Recipe | undefined => {
   const last = piece?.end === to ? piece : undefined;
   const names = allGoodsNamed(reader, verb.end, last?.start ?? to);
   if (names === undefined || !onlyNames(reader, verb.end, last?.start ?? to)) return undefined;
-  return { fact: 'recipe', lines: names.map((ingredient) => ({ ingredient })), adds: true, ...named(last?.kept['p']?.means['piece']) };
+  return { fact: 'recipe', lines: names.map((ingredient) => ({ ingredient })), adds: true, ...ofKind(last?.kept['p']?.means['piece']) };
 };
 
 const head = (name: string): string => ingredientKey(name).split(' ').at(-1) ?? '';
@@ -74,7 +71,7 @@ const instead = (reader: Reader, { start, end }: Part, held: readonly string[]):
     line?.known === true && more === undefined && line.line.stems !== undefined && line.line.stems <= 12 ? line.line : undefined;
   const given = by ?? counted?.ingredient;
   if (given === undefined || !onlyNames(reader, from, to - 1)) return undefined;
-  const kind = named(last?.kept['p']?.means['piece']);
+  const kind = ofKind(last?.kept['p']?.means['piece']);
   const of = (ingredient: string): Recipe =>
     counted === undefined
       ? { fact: 'recipe', lines: [], swaps: [{ ingredient, with: given }], ...kind }

@@ -3,8 +3,8 @@
 import type { PieceKind } from '../../handbook/pieces.ts';
 import { firstAt, type Match, pattern } from '../pattern.ts';
 import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
+import { kindNamed } from '../text/kind-named.ts';
 import type { Part } from '../text/message.ts';
-import type { Token } from '../text/token.ts';
 
 const saveForms = [
   pattern(
@@ -37,10 +37,6 @@ const target = pattern('(for|on|in) (the|our|all the|these|those)? <p:piece>');
 const notName =
   /^(the|a|an|new|this|that|which|what|same|old|next|first|your|my|whole|any|no|buttonhole|recipe|send|show|print|need|is|save|card|double|halve|half|his|her|their)$/;
 
-const kind = (token: Token | undefined): PieceKind | undefined => {
-  const piece = token?.means['piece'] as PieceKind | undefined;
-  return piece === 'unspecified' ? undefined : piece;
-};
 const named = (piece: PieceKind | undefined): { piece?: PieceKind } => (piece === undefined ? {} : { piece });
 
 /** The words of a name without quotation marks, a leading article and a trailing "recipe" or "please". */
@@ -58,12 +54,12 @@ export const namedRecipe = (reader: Reader, part: Part): Finding | undefined => 
   const one = (fact: Unworded): Finding => found(reader, start, end, [fact]);
   for (const form of likeForms) {
     const match = form.at(tokens, start, end);
-    const [piece, like] = [kind(match?.kept['p']), kind(match?.kept['q'])];
+    const [piece, like] = [kindNamed(match?.kept['p']), kindNamed(match?.kept['q'])];
     if (match !== undefined && match.end >= end - 1 && piece !== undefined && like !== undefined && piece !== like)
       return one({ fact: 'recipe', lines: [], piece, like });
   }
   const alone = likeAlone.at(tokens, start, end);
-  const like = kind(alone?.kept['q']);
+  const like = kindNamed(alone?.kept['q']);
   if (alone !== undefined && alone.end >= end - 1 && like !== undefined) return one({ fact: 'recipe', lines: [], like });
   const saved = savedAt(reader, part);
   if (saved !== undefined) return saved;
@@ -86,7 +82,7 @@ const savedAt = (reader: Reader, { start, end }: Part): Finding | undefined => {
   if (match === undefined || name === undefined) return undefined;
   // "remember the recipe for next time": when it is wanted again, and no name.
   if (whenWanted.test(name)) return { start, end, held: true };
-  return found(reader, start, end, [{ fact: 'recipe', lines: [], name, saves: true, ...named(kind(match.kept['p'])) }]);
+  return found(reader, start, end, [{ fact: 'recipe', lines: [], name, saves: true, ...named(kindNamed(match.kept['p'])) }]);
 };
 
 const usedAgain = (reader: Reader, { start, end }: Part, match: Match | undefined): Finding | undefined => {
@@ -112,5 +108,5 @@ const usedAgain = (reader: Reader, { start, end }: Part, match: Match | undefine
 
 const withoutTarget = (reader: Reader, start: number, end: number): [number, PieceKind | undefined] => {
   const match = target.in(reader.tokens, start, end);
-  return match === undefined || match.end < end - 1 ? [end, undefined] : [match.start, kind(match.kept['p'])];
+  return match === undefined || match.end < end - 1 ? [end, undefined] : [match.start, kindNamed(match.kept['p'])];
 };

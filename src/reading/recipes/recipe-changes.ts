@@ -4,6 +4,7 @@ import type { PieceKind } from '../../handbook/pieces.ts';
 import { linesIn } from '../goods/recipe-lines.ts';
 import { pattern } from '../pattern.ts';
 import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
+import { ofKind } from '../text/kind-named.ts';
 import type { Part, Stretch } from '../text/message.ts';
 import { firstWhere } from '../text/token.ts';
 import { headedBy, trimmed } from './change-stretch.ts';
@@ -73,7 +74,7 @@ export const recipeChange = (reader: Reader, part: Part): Finding | undefined =>
   }
   const change = changeIn(reader, { start, end }) ?? (piece === undefined ? undefined : putIn(reader, { start, end }));
   if (change === undefined) return mayBeEither(reader, { start, end }) ? { start: part.start, end: part.end, held: true } : undefined;
-  return found(reader, part.start, part.end, [{ ...change, ...(piece === undefined || piece === 'unspecified' ? {} : { piece }) }]);
+  return found(reader, part.start, part.end, [{ ...change, ...ofKind(piece) }]);
 };
 
 const changeIn = (reader: Reader, stretch: Stretch): Change | undefined =>
@@ -102,7 +103,7 @@ const second = (reader: Reader, { start, end }: Stretch): Change | undefined => 
     fact: 'recipe',
     lines: [{ ingredient, stems: 2, ...(wearer === undefined ? {} : { wearer }) }],
     adds: true,
-    ...(piece === undefined || piece === 'unspecified' ? {} : { piece }),
+    ...ofKind(piece),
   };
 };
 
@@ -191,7 +192,7 @@ const lineAnew = (reader: Reader, { start, end }: Stretch): Change | undefined =
   // "correction to the rose order: wrist corsages should read 10, not 8" counts pieces.
   const pieces = !goodsOnly(reader, start, piece === undefined ? end : (per?.start ?? end));
   return line?.known === true && more === undefined && !pieces && line.line.stems !== undefined && line.line.stems <= 50
-    ? { fact: 'recipe', lines: [line.line], adds: true, ...(piece === undefined || piece === 'unspecified' ? {} : { piece }) }
+    ? { fact: 'recipe', lines: [line.line], adds: true, ...ofKind(piece) }
     : undefined;
 };
 

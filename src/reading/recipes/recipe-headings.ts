@@ -99,8 +99,8 @@ export const who = (token: Token | undefined, after?: Token): string | undefined
   if (role !== undefined && /^(groom|bride|best man)$/.test(role.one) && his) return role.one;
   return role !== undefined && token?.means['owner'] === undefined && /(s|men)$/.test(token?.text ?? '') ? role.many : one;
 };
-/** "4 heads per stem", "a stem has five usable heads": how a plant grows, not what goes in. "Per 20 chairs" is of other work. */
-export const headsOfStem = [
+/** Counts that are no recipe's: "per 20 chairs" is of other work, "4 heads per stem", "a stem has five usable heads" say how a plant grows. */
+export const countsOfElse = [
   pattern('(per|every|each) <count> <things>'),
   pattern('(heads|head|blooms|buds|florets|flowers|tips) (per|on|to|in|off|from) (a|an|each|the|every|one)? (stem|stems|bunch)'),
   pattern(

@@ -7,17 +7,18 @@ import { type Line, linesIn } from '../goods/recipe-lines.ts';
 import { firstIn, type Match } from '../pattern.ts';
 import type { Reader, Unworded } from '../phrase.ts';
 import type { Stretch } from '../text/message.ts';
+import { namesTax } from '../text/of-tax.ts';
 import type { Token } from '../text/token.ts';
 import { isOneAmongSeveral } from './in-one.ts';
 import { paceBeside } from './minutes-beside.ts';
 import {
+  countsOfElse,
   endsWithPiece,
   firstWord,
   forPiece,
   forSome,
   forWearer,
   heading,
-  headsOfStem,
   inPiece,
   namedBefore,
   oneMore,
@@ -73,7 +74,7 @@ const namesGoods = ({ tokens, context }: Reader, start: number, end: number): bo
 
 export const readStretch = (reader: Reader, { start, end }: Stretch, titled = false): StretchRead | undefined => {
   const { tokens } = reader;
-  const taxed = tokens.slice(start, end).some(({ means }) => means['taxName'] !== undefined || means['taxWord'] !== undefined);
+  const taxed = tokens.slice(start, end).some(namesTax);
   if (
     (!titled && !namesGoods(reader, start, end)) ||
     taxed ||
@@ -81,12 +82,12 @@ export const readStretch = (reader: Reader, { start, end }: Stretch, titled = fa
     priced(reader, start, end) ||
     oneMore.in(tokens, start, end) !== undefined ||
     takenOut.at(tokens, start, end) !== undefined ||
-    firstIn(headsOfStem, tokens, start, end) !== undefined
+    firstIn(countsOfElse, tokens, start, end) !== undefined
   )
     return undefined;
-  // "bouts: 9 done / corsages: 2 done" tells of work.
   // In "a corsage is made of 3 roses" nobody has made one.
   const madeOf = (at: number): boolean => tokens[at]?.text === 'made' && /^(up|of|from|with)$/.test(tokens[at + 1]?.text ?? '');
+  // "bouts: 9 done / corsages: 2 done" tells of work.
   if (
     tokens
       .slice(start, end)

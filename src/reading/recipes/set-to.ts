@@ -3,6 +3,7 @@
 import type { PieceKind } from '../../handbook/pieces.ts';
 import { pattern } from '../pattern.ts';
 import type { Reader, Unworded } from '../phrase.ts';
+import { ofKind } from '../text/kind-named.ts';
 import type { Stretch } from '../text/message.ts';
 import { goodsNamed } from './goods-named.ts';
 
@@ -41,6 +42,6 @@ export const setTo = (reader: Reader, { start, end }: Stretch): Recipe | undefin
     fact: 'recipe',
     lines: [{ ingredient, stems: Number(number.number?.amount) }],
     adds: true,
-    ...(piece === undefined || piece === 'unspecified' ? {} : { piece }),
+    ...ofKind(piece),
   };
 };

@@ -4,6 +4,7 @@ import type { PieceKind } from '../../handbook/pieces.ts';
 import { linesIn } from '../goods/recipe-lines.ts';
 import { firstAt, type Match, pattern } from '../pattern.ts';
 import { type Finding, found, type Reader } from '../phrase.ts';
+import { ofKind } from '../text/kind-named.ts';
 import { isCount, isSingle, type Token } from '../text/token.ts';
 
 // "a bunch of 20 stretches to 8 buttonholes"
@@ -141,7 +142,7 @@ export const priced = (reader: Reader, start: number, end: number): boolean =>
 
 export const kindOf = (match: Match | undefined): { piece?: PieceKind } => {
   const kind = match?.kept['p']?.means['piece'] as PieceKind | undefined;
-  return kind === undefined || kind === 'unspecified' ? {} : { piece: kind };
+  return ofKind(kind);
 };
 
 export const yields = (reader: Reader, start: number, end: number): Finding | undefined => {

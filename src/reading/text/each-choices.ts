@@ -78,8 +78,9 @@ export const joinEachChoices = (tokens: readonly Token[]): readonly Token[] => {
     const { match, number, own } = both;
     const last = tokens[match.end - 1] as Token;
     joined.push(asNumber(tokens, index, match.end - (own ? 1 : 0), number));
-    if (own || match.kept['e'] !== undefined)
-      joined.push(own ? last : changed((match.kept['e'] ?? last) as Token, { start: last.end, end: last.end }));
+    const each = match.kept['e'];
+    if (own) joined.push(last);
+    else if (each !== undefined) joined.push(changed(each, { start: last.end, end: last.end }));
     index = match.end;
   }
   return joined;

@@ -1,6 +1,7 @@
 // Joins hours said in shares: "half an hour", "quarter of an hour", "three quarters of an hour", "an hour and a half". They become minutes or hours once,
 // so that no phrase reads the hour alone.
 
+import { slashedParts } from './fractions.ts';
 import { asNumber, type Token } from './token.ts';
 
 const shares: Readonly<Record<string, string>> = { half: '30', quarter: '15' };
@@ -37,16 +38,14 @@ const hourAndHalf = (tokens: readonly Token[], index: number): number | undefine
 };
 
 // "3 1/2 hours", "1/2 hr", "3/4 of an hour": a fraction before hours is no day of the year.
-const fractions: Readonly<Record<string, number>> = { '1/2': 0.5, '1/4': 0.25, '3/4': 0.75 };
 const inHours = new Set(['hour', 'hours', 'hr', 'hrs', 'h']);
 const fractionOfHours = (tokens: readonly Token[], index: number): { amount: string; next: number } | undefined => {
   const whole = tokens[index]?.number?.form === 'plain' && /^\d{1,2}$/.test(textAt(tokens, index)) ? Number(textAt(tokens, index)) : 0;
   const at = whole > 0 ? index + 1 : index;
-  const share =
-    tokens[at]?.number?.form === 'slashed' && Object.hasOwn(fractions, textAt(tokens, at)) ? fractions[textAt(tokens, at)] : undefined;
+  const share = tokens[at]?.number?.form === 'slashed' ? slashedParts[textAt(tokens, at)] : undefined;
   if (share === undefined) return undefined;
   const next = inHours.has(textAt(tokens, at + 1)) ? at + 2 : whole > 0 ? undefined : ofHour(tokens, at + 1);
-  return next === undefined ? undefined : { amount: String(whole + share), next };
+  return next === undefined ? undefined : { amount: String(whole + Number(share)), next };
 };
 
 const opens = new Set(['a', 'an', ...hours, ...Object.keys(shares)]);

@@ -2,6 +2,7 @@
 // What is asked is read as if it were asked outright: "how many are left?", "can we do 30 by Friday?".
 
 import { formOf, type Match } from '../pattern.ts';
+import { namesTax } from './of-tax.ts';
 import { isEnd } from './sentence-end.ts';
 import { changed, cut, type Token } from './token.ts';
 
@@ -61,7 +62,7 @@ const outright = (said: readonly Token[]): readonly Token[] => {
 
 const unsureOfTax = (tokens: readonly Token[], start: number, end: number): Match | undefined => {
   const match = unsure.at(tokens, start, end);
-  const taxed = tokens.slice(start, end).some(({ means }) => means['taxName'] !== undefined || means['taxWord'] !== undefined);
+  const taxed = tokens.slice(start, end).some(namesTax);
   return match !== undefined && taxed ? { ...match, end: match.end - 1 } : undefined;
 };
 

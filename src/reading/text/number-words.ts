@@ -2,6 +2,7 @@
 // "one" standing for a thing ("this one") and "a" alone stay words.
 
 import { type Decimal, decimal } from '../../values/decimal.ts';
+import { exactParts } from './fractions.ts';
 import { ordinalWords } from './ordinal-words.ts';
 import { asNumber, changed, firstWhere, type NumberRead, type Token } from './token.ts';
 import { articles, beforeThing, isDozen, lakh, scaleOf, tensAndUnits, value } from './worded-numbers.ts';
@@ -55,18 +56,18 @@ const isScoreOf = (tokens: readonly Token[], index: number): boolean => {
 const openers = new Set([...articles, 'score', 'half', 'couple', 'pair', 'trio', 'baker', "baker's", 'bakers', 'hundred']);
 const mayOpen = (token: Token): boolean => openers.has(token.text) || isDozen(token) || value(token) !== undefined;
 
-// A leading numeral, number word, "a", "half" or "a couple", before dozen or a scale.
 const priced = (before: Token | undefined): boolean => /^(@|at)$/.test(before?.text ?? '') || priceSign.test(before?.text ?? '');
 const inHours = /^(hours?|hrs?)$/;
 const halfOf = /^(1\/2|½)$/; // "1/2 doz corsages"
-const fractions: Readonly<Record<string, string>> = { '1/2': '0.5', '½': '0.5', '1/4': '0.25', '¼': '0.25', '3/4': '0.75', '¾': '0.75' };
 const priceSign = /^[$£€₹¥]$|^(r|rs|zar|inr|eur|gbp|usd|aud|nzd|cad)$/;
+// A leading numeral, number word, "a", "half" or "a couple", before dozen or a scale.
 const head = (tokens: readonly Token[], start: number): { amount: Decimal; next: number; worded: boolean; approx: boolean } | undefined => {
   const token = tokens[start];
   if (token === undefined || (token.number === undefined && !mayOpen(token))) return undefined;
   if (token.number !== undefined && halfOf.test(token.text) && isDozen(tokens[start + 1]))
     return { amount: decimal('0.5'), next: start + 1, worded: true, approx: false };
-  const part = fractions[tokens[start + 1]?.text ?? ''];
+  const share = tokens[start + 1]?.text ?? '';
+  const part = Object.hasOwn(exactParts, share) ? exactParts[share] : undefined; // "2 constructor dozen" has none
   // "2 1/2 doz bouts"; "$24 1/2 doz" is a price, then six.
   if (part !== undefined && /^[1-9]$/.test(token.text) && isDozen(tokens[start + 2]) && !priced(tokens[start - 1]))
     return { amount: decimal(token.text).plus(part), next: start + 2, worded: true, approx: false };

@@ -1,9 +1,8 @@
 // Reads one numeral as typed: 18,500 · 3 250 · 1.234,50 · 8,25 · 1,20,000 · ½. Separators are told apart by the digits after them.
 
 import { thinSpace } from './clean-text.ts';
+import { signParts } from './fractions.ts';
 import type { NumberRead } from './token.ts';
-
-const parts: Readonly<Record<string, string>> = { '½': '0.5', '¼': '0.25', '¾': '0.75', '⅓': '0.333', '⅔': '0.667' };
 
 /** Removes needless zeros: "007.50" is "7.5", "8.00" is "8". Text in, text out, so nothing is rounded. */
 export const tidyAmount = (text: string): string => {
@@ -16,7 +15,7 @@ export const tidyAmount = (text: string): string => {
 const plain = (text: string): NumberRead => ({ form: 'plain', amount: tidyAmount(text) });
 
 export const readNumeral = (text: string): NumberRead => {
-  const fraction = parts[text];
+  const fraction = signParts[text];
   if (fraction !== undefined) return plain(fraction);
   if (/^\d{1,3}(\.\d{3})+,\d{1,2}$/.test(text)) return plain(text.replaceAll('.', '').replace(',', '.'));
   const thousands = /^\d{1,3}(?:([,'\u2009])\d{3})+(\.\d{1,4})?$/.exec(text) ?? /^\d{1,2}(?:,\d{2})+,\d{3}(\.\d{1,4})?$/.exec(text);

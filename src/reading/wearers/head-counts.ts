@@ -11,6 +11,7 @@ import { leaderAndMen } from './leader-and-men.ts';
 import { nameOf } from './role-counts.ts';
 import { someWithout } from './some-without.ts';
 import { bothSides, coupleFirst, couplesWear, eachSide } from './wearer-words.ts';
+import { noneOfThem, wearNone } from './who-wears-none.ts';
 
 // "14 wearing them all up": how many, not who.
 const opens =
@@ -42,7 +43,7 @@ const totalWithHim = pattern(
 );
 // "7 groomsmen but one isn't wearing a flower so 6": those who wear one, where the numbers agree.
 const allBut = pattern(
-  "(so|we have|we've|there's|theres|there are|it's|its|got){0,2} <m:count> <r:role> (in all|in total|total|<all>)? (,|-|\\(|but|and|though|only|;){1,3} (<l:count>|one|a couple) (of them|of those|of em|of whom)? (is|are|has|have|'s)? (just)? (don't want|dont want|doesn't want|doesnt want|do not want|does not want|not wearing|aren't wearing|arent wearing|isn't wearing|isnt wearing|is not wearing|won't wear|wont wear|won't be wearing|wont be wearing|not having|isn't having|isnt having|not getting|opted out|said no|says no|refuses|refuses to wear|passed|going without|without|doesn't need|doesnt need|don't need|dont need) ((any|their)? (flower|flowers)|any|one|them|it|a flower|anything)? (\\))? ((,|-|so|=|that's|thats|makes|makes it|leaves|leaving|is|down to){1,3} (it's|its)? (only|just)? <n:count> (wearing|to wear|in all|total|in total|flowers|<all>|of them|to make|<piece>)? (them|one|flowers)?)?",
+  `(so|we have|we've|there's|theres|there are|it's|its|got){0,2} <m:count> <r:role> (in all|in total|total|<all>)? (,|-|\\(|but|and|though|only|;){1,3} (<l:count>|one|a couple) (of them|of those|of em|of whom)? (is|are|has|have|'s)? ${wearNone} ${noneOfThem} ((,|-|so|=|that's|thats|makes|makes it|leaves|leaving|is|down to){1,3} (it's|its)? (only|just)? <n:count> (wearing|to wear|in all|total|in total|flowers|<all>|of them|to make|<piece>)? (them|one|flowers)?)?`,
 );
 const wearingOfRole = (reader: Reader, part: Part): Finding | undefined => {
   const match = allBut.might(reader.tokens) ? allBut.at(reader.tokens, part.start, part.end) : undefined;

@@ -4,6 +4,7 @@
 import type { PieceKind } from '../../handbook/pieces.ts';
 import { type Match, pattern } from '../pattern.ts';
 import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
+import { ofKind } from '../text/kind-named.ts';
 import type { Part } from '../text/message.ts';
 import { isCount } from '../text/token.ts';
 import { honourRoles, longestRole, type Stands } from '../words/honour-roles.ts';
@@ -96,7 +97,7 @@ const itemAt = (reader: Reader, index: number, end: number, sure: boolean): List
     own: role.role === undefined,
     stranger,
     pair: role.stands === 2,
-    entry: { at: index, wearer, count: many, ...(piece === undefined || piece === 'unspecified' ? {} : { piece }) },
+    entry: { at: index, wearer, count: many, ...ofKind(piece) },
     end: more?.end ?? role.end,
   };
 };

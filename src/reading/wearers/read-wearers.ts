@@ -3,6 +3,7 @@
 import type { PieceKind } from '../../handbook/pieces.ts';
 import { firstAt } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
+import { ofKind } from '../text/kind-named.ts';
 import type { Part } from '../text/message.ts';
 import { isCount } from '../text/token.ts';
 import { asideOf, countInside, remarkAt } from './asides.ts';
@@ -130,7 +131,7 @@ export const readWearers = (reader: Reader, part: Part): WearersRead => {
             wearer,
             count: count * sides,
             ...(most === undefined ? {} : { most: Number(most) * sides }),
-            ...(piece === undefined || piece === 'unspecified' ? {} : { piece }),
+            ...ofKind(piece),
             ...(aside.note === undefined ? {} : { note: aside.note }),
           });
         }

@@ -6,6 +6,7 @@ import { allFree, type Finding, found, type Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import { isCount, type Token } from '../text/token.ts';
 import { countFor } from './role-counts.ts';
+import { noneOfThem, wearNone } from './who-wears-none.ts';
 
 const opens =
   "(so|ok|we have|we've|weve|there's|theres|there are|there is|it's|its|got|i have|i've got|about|total of|a total of|the|our|all of){0,3}";
@@ -14,10 +15,6 @@ const group =
   "(the|our|his|her|their|this)? (bridal|wedding|whole|full|entire|groom's|grooms|bride's|brides)? (party|line up|lineup|squad|court|crew|procession)";
 const within =
   '((,|-|\\(){0,1} ((including|incl|inc|counting|with|<included>|of which|of whom|of them) (the|both|his|her|our)? (<k:count>)? (are|is)?|<k:count> (of them|of whom|of which|of those) (are|is|being)?) (little|small)? <g:role> (\\))?)?';
-const none =
-  '((any|their|a)? (flower|flowers|<piece>)|any|one|them|it|theirs|a flower)? (thanks|at all|now|after all|though|on the day|\\)){0,2}';
-const refuse = `(just)? (don't|dont|doesn't|doesnt|do not|does not|won't|wont|will not|isn't|isnt|is not|aren't|arent|are not|not|can't|cant|refuse|refuses|refuse to|refuses to) (be)? (want|wants|wanting|need|needs|needing|wear|wears|wearing|get|gets|getting|have|having) ${none}`;
-const goes = `(is|are|has|have)? (going without|go without|goes without|opted out|opting out|said no|says no|say no|passed|declined|without) ${none}`;
 const sum =
   "((,|-|<line>|so|=|that's|thats|makes|making|makes it|leaves|leaving|which leaves|down to|and){1,3} (it's|its|we need|that's|thats)? (only|just)? (<s:count>) (wearing|to wear|in all|total|in total|flowers|<all>|of them|to make|<piece>)? (them|one|flowers)?)?";
 
@@ -26,11 +23,11 @@ const parties = [
   `${opens} ${group} (is|of|has|are|:|=|-|of about){1,2} <n:count> ${folk}`,
 ];
 const but = '(,|-|\\(|;|\\.|<line>|but|and|though|only){0,3}';
-const named = `${but} (the|his|her|our|their|both|all|those|both the|all the|one)? (<l:count>)? (little|small)? (<r:role>|<t:word>) (${refuse}|${goes})`;
+const named = `${but} (the|his|her|our|their|both|all|those|both the|all the|one)? (<l:count>)? (little|small)? (<r:role>|<t:word>) (is|are|has|have)? ${wearNone} ${noneOfThem}`;
 // "12 in the party but not the ring bearer": whether he is one of the twelve is not said, unless the number behind says it.
 const notHim = `${but} <x:word> (for)? (the|his|her|our)? (<l:count>)? <r:role>`;
 // "11 in the party, 3 are kids and don't get one"
-const someWho = `${but} <k:count> (of them|of those|of whom|of which)? (are|is)? (just)? (little|small)? <g:role> (and|who|that|so|,)? (they|they're|theyre)? (${refuse}|${goes})`;
+const someWho = `${but} <k:count> (of them|of those|of whom|of which)? (are|is)? (just)? (little|small)? <g:role> (and|who|that|so|,)? (they|they're|theyre)? (is|are|has|have)? ${wearNone} ${noneOfThem}`;
 // "12 in the party, 2 are babies so 10": whatever is said of the two, the sum says that they wear none.
 const someSo = `${but} <j:count> (of them|of those|of whom)? (<any>){1,7} ${sum.replace(/\?$/, '')}`;
 const forms = [

@@ -3,22 +3,30 @@
 import { pattern } from '../pattern.ts';
 
 const joint = '(,|-|\\(|but|and|though|;|except|as|because|cos){0,2}';
-const declines =
-  "(don't want|dont want|doesn't want|doesnt want|do not want|does not want|don't need|dont need|doesn't need|doesnt need|won't wear|wont wear|will not wear|won't have|wont have|not wearing|not having|not getting|not wanting|aren't wearing|arent wearing|isn't wearing|isnt wearing|isn't having|isnt having|won't be wearing|wont be wearing|won't be having|refuses|refuse|refuses to wear|refuse to wear|refused|opted out|opting out|said no|say no|says no|said no thanks|says no thanks|said no thank you|says no thank you|passed|is passing|not bothered|not fussed|not keen|going without|goes without|declined|declines|dropped out|pulled out|is allergic|has hayfever)";
-const ends =
-  '((any|their|his|her|a)? (flower|flowers|<piece>)|any|one|them|it|his|hers|theirs|a flower|on it|to it)? (thanks|thank you|at all|this time|\\))?';
+const negative =
+  "(don't|dont|doesn't|doesnt|do not|does not|won't|wont|will not|isn't|isnt|is not|aren't|arent|are not|not|can't|cant|refuse|refuses|refuse to|refuses to)";
+const wearing = '(be)? (want|wants|wanting|need|needs|needing|wear|wears|wearing|get|gets|getting|have|having)';
+const goesWithout =
+  '(going without|go without|goes without|without|opted out|opting out|said no|say no|says no|said no thanks|says no thanks|said no thank you|says no thank you|passed|is passing|not bothered|not fussed|not keen|refuse|refuses|refused|declined|declines|dropped out|pulled out)';
+/** That somebody wears none, behind who it is. */
+export const wearNone = `(just)? (${negative} ${wearing}|${goesWithout})`;
+/** What of, and courtesy behind it. */
+export const noneOfThem =
+  '((any|their|his|her|a)? (flower|flowers|<piece>)|any|one|them|it|his|hers|theirs|a flower|anything|on it|to it)? (thanks|thank you|at all|this time|now|after all|though|on the day|\\)){0,2}';
 const folk = '(<role>|men|guys|gents|blokes|lads|chaps|fellas|ladies|women|girls|boys|adults|grown ups|kids|children|family)';
 
 // "10 in the party but 2 don't want any"
 export const lessForm = pattern(
-  "(,|-|\\(|but|and|though|;){0,2} (<n:count>|one|a couple) (of them|of those|of the lot|of em|people|ppl|guys|lads)? (are|is|have|has)? (don't want|dont want|doesn't want|doesnt want|do not want|don't need|dont need|doesn't need|doesnt need|won't wear|wont wear|not wearing|aren't wearing|arent wearing|isn't wearing|isnt wearing|won't be wearing|wont be wearing|refuse to wear|opted out|opting out|said no|say no|says no|passed|not bothered|not having|not getting|go without|going without|declined|dropped out|pulled out) ((any|their|his|her)? (flower|flowers|buttonholes|pieces)|any|one|them|it|theirs|a flower|on it|to it)? (thanks|at all|\\))?",
+  `(,|-|\\(|but|and|though|;){0,2} (<n:count>|one|a couple) (of them|of those|of the lot|of em|people|ppl|guys|lads)? (are|is|have|has)? ${wearNone} ${noneOfThem}`,
 );
 
+// "groom has hayfever": among numbers that agree he wears none; of one man alone it is a note.
+const declines = `(${wearNone}|is allergic|has hayfever)`;
 export const noneFor = [
   pattern(
-    `${joint} (the|his|her|our|their)? (<n:count> (of the|of)?)? (<owner>)? <r:role> (is|are|has|have|just|both){0,2} ${declines} ${ends}`,
+    `${joint} (the|his|her|our|their)? (<n:count> (of the|of)?)? (<owner>)? <r:role> (is|are|has|have|just|both){0,2} ${declines} ${noneOfThem}`,
   ),
-  pattern(`${joint} (minus|not|less) (the)? <r:role> (who|as|cos|because|,)? (he|she|they)? (is|are|has|have)? ${declines} ${ends}`),
+  pattern(`${joint} (minus|not|less) (the)? <r:role> (who|as|cos|because|,)? (he|she|they)? (is|are|has|have)? ${declines} ${noneOfThem}`),
 ];
 
 /** "12 in the party, 2 are babies, so 10 adults": how many are left, behind. */

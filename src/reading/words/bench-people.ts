@@ -10,3 +10,6 @@ export const benchPeople = wordList(`
   extras, sets of hands, designers, designer, part timers, part-timers, seniors, senior, team, us, volunteers, artisans, men, women,
   folk, crew
 `);
+
+/** Family that helps at the bench, as alternatives. */
+export const familyAtBench = 'mum|mam|mom|dad|sister|brother|husband|wife|daughter|son|partner';

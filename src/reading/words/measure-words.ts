@@ -72,6 +72,9 @@ export const weights: Readonly<Record<string, string>> = {
 };
 export const onlyGlued = new Set(['in', 'l', 'h', 'f', 'c', 'p', '"', 's']);
 
+const byLength =
+  'ribbon|wire|bindwire|twine|tape|raffia|string|cord|jute|elastic|lace|organza|chiffon|tulle|thread|hessian|burlap|grosgrain|velvet';
 /** The end of a name of what is sold by length. */
-export const goodsByLength =
-  /(ribbon|wire|bindwire|twine|tape|raffia|string|cord|jute|elastic|lace|organza|chiffon|tulle|thread|hessian|burlap|grosgrain)$/;
+export const goodsByLength = new RegExp(`(${byLength})$`);
+/** In the name of what has a length and is no stem. */
+export const goodsWithoutStem = new RegExp(`${byLength}|garland|chain|wrap|tube|pin|comb|clip|band`);

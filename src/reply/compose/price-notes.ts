@@ -6,6 +6,7 @@ import { hasPriceRange } from '../../pricing/order-of-event.ts';
 import { priceEvent } from '../../pricing/price-event.ts';
 import type { PricedOrder } from '../../pricing/price-order.ts';
 import type { Override } from '../../pricing/price-terms.ts';
+import type { TaxTerms } from '../../pricing/tax-terms.ts';
 import { printNumber } from '../../values/money.ts';
 import type { Answer, Manner } from '../answer.ts';
 import type { Line } from '../reply.ts';
@@ -49,12 +50,17 @@ const materialNotes = ({ lines }: PricedOrder): readonly Line[] => {
   return [...why, ...[...warned].map((note) => text`${note}`)];
 };
 
+/** The tax was called by a name that is not the one worked with. */
+export const otherTaxSaid = (tax: TaxTerms, { tax: said }: Answer['event']): readonly Line[] =>
+  said.name !== undefined && said.name !== tax.name && tax.basis.value !== 'none'
+    ? [text`You said ${said.name}; this is worked out with ${tax.name}.`]
+    : [];
+
 const taxNotes = (priced: PricedOrder, { event, manner }: Answer): readonly Line[] => {
   const { tax } = priced.terms;
   const notes: Line[] = [...materialNotes(priced)];
   if (tax.rateUnset) notes.push(text`No rate is set for the ${tax.name} that comes on top: say “tax 8.25%” or set it for the studio.`);
-  if (event.tax.name && event.tax.name !== tax.name && tax.basis.value !== 'none')
-    notes.push(text`You said ${event.tax.name}; this is worked out with ${tax.name}.`);
+  notes.push(...otherTaxSaid(tax, event));
   if (tax.notRegistered && event.tax.basis && event.tax.basis !== 'none')
     notes.push(text`The studio is set as not registered for tax, so none is taken off.`);
   for (const change of tax.changes) {

@@ -82,6 +82,19 @@ describe('nothing is hidden', () => {
     expect(await reply(['40 buttonholes at 25 inc gst'])).toContain('You said GST; this is worked out with VAT.');
   });
 
+  it.each([
+    [['40 buttonholes at 25 or 28 inc gst']],
+    [['40 buttonholes at 25 inc gst', 'try 20 to 30']],
+    [['40 buttonholes at 25 inc gst', 'how many at 25 for 600']],
+    [['40 buttonholes at 25 inc gst', 'what must I charge to keep 3.20 for stems']],
+  ])('names it beside prices that are tried: %j', async (lines) => {
+    expect(await reply(lines)).toContain('You said GST; this is worked out with VAT.');
+  });
+
+  it('says nothing of it where the tax goes by its own name', async () => {
+    expect(await reply(['40 buttonholes at 25 or 28 inc vat'])).not.toContain('You said');
+  });
+
   it('names the minutes that are not paid for, and the price that pays for them', async () => {
     expect(await reply(['50 buttonholes at 8.25 inc vat'])).toMatch(
       /pays for 6 min each; you plan 15\. That is 6 h 56 min short for the order\. £19\.00 would cover it/,

@@ -15,6 +15,7 @@ describe('a price typed in a thread', () => {
     ['satin ribbon 10 m spool 18', 'Satin ribbon: £18.00 for 10 m, £1.80 a m.'],
     ['statice 9.50 inc vat a bunch of 10', 'Statice: £7.50 → £9.50 for 10 stems, so £0.75 → £0.95 each, counted with the VAT in it.'],
     ['heather 4.80 a bunch', 'Heather: £4.80 a bunch. How many are in a bunch? Say “heather 4.80 a bunch of 10”.'],
+    ['hot glue 50p per stick', 'Hot glue: £0.50 each.'],
     ['foraged larch twigs, free, 7 days to dry', 'Larch twig: free, as before, 7 days to dry.'],
   ])('%s', async (said, expected) => {
     expect((await lastReply(said)).split('\n')[0]).toBe(expected);

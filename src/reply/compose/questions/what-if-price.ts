@@ -7,6 +7,7 @@ import { priceEvent } from '../../../pricing/price-event.ts';
 import { priceForStems } from '../../../pricing/price-for.ts';
 import { type LadderRow, priceLadder } from '../../../pricing/price-ladder.ts';
 import { chainRules } from '../../../pricing/price-order.ts';
+import type { TaxTerms } from '../../../pricing/tax-terms.ts';
 import { termsOf } from '../../../pricing/terms.ts';
 import type { FactOf } from '../../../reading/fact.ts';
 import { applyFacts } from '../../../thread/apply-facts.ts';
@@ -20,6 +21,7 @@ import { counted, pieceName, plural } from '../../words/names.ts';
 import { basisWords } from '../../words/order.ts';
 import { problemLine } from '../../words/problems.ts';
 import { budgetBlocks } from '../budget.ts';
+import { otherTaxSaid } from '../price-notes.ts';
 import { type Respond, storedNothing } from './respond.ts';
 import { whatIfItem } from './what-if-item.ts';
 
@@ -29,6 +31,9 @@ const problemBlocks = (problem: Problem, { manner }: Answer): readonly Block[] =
 
 // Behind an order that was just noted with two prices, only the price is open.
 const noPriceYet: Block = { block: 'assumed', line: plainLine('Only worked out: no price is kept yet.') };
+
+// Before what is only worked out: the tax goes by another name.
+const taxBlocks = (tax: TaxTerms, event: EventState): readonly Block[] => otherTaxSaid(tax, event).map((line) => ({ block: 'line', line }));
 
 /** The event with the question's own basis and, where the thread has none, its piece. */
 const asAsked = (question: FactOf<'question'>, event: EventState): EventState => {
@@ -134,6 +139,7 @@ export const ladderBlocks: Respond = (question, answer) => {
       ],
       rows: rows.value.map((row) => [...ladderRow(row, timed, answer), ...(several ? [totalOf(row, answer)] : [])]),
     },
+    ...taxBlocks(terms.value.tax, event),
     answer.event.price === undefined && answer.event.lines.every((line) => line.price === undefined) ? noPriceYet : storedNothing,
   ];
 };
@@ -175,6 +181,7 @@ export const countForBlocks: Respond = (question, answer) => {
       block: 'answer',
       line: text`${strong(counted(found.value.count, line.piece, manner.says))} at ${moneySpan(manner.money(each))}, ${basisWords(terms.value.tax)}: ${moneySpan(manner.money(found.value.total))}${left}.`,
     },
+    ...taxBlocks(terms.value.tax, event),
     storedNothing,
   ];
 };
@@ -205,6 +212,7 @@ export const priceForBlocks: Respond = (question, answer) => {
       block: 'assumed',
       line: text`Exactly ${manner.money(found.value.exact)}, rounded up to the next ${manner.money(found.value.step)}. Stems ×${rules.stemsMultiple.toString()}, sundries ${manner.money(sundries)} ×${rules.sundriesMultiple.toString()}, labour ${rules.labour.share.toString()} % ${rules.labour.rule}.${found.value.raisedToMinimum ? ` Your minimum for a ${name} applies.` : ''}`,
     },
+    ...taxBlocks(terms.value.tax, event),
     storedNothing,
   ];
 };
