@@ -35,7 +35,9 @@ const countsFlowers = (token: Token | undefined): boolean =>
 const piecesOf = (entries: readonly Entry[], said: { piece: PieceKind; count: number } | undefined, before: number): Unworded[] => {
   const pieces = new Map<PieceKind, number>();
   for (const each of entries) if (each.piece !== undefined) pieces.set(each.piece, (pieces.get(each.piece) ?? 0) + each.count);
-  if (said !== undefined && pieces.size === 0) pieces.set(said.piece, said.count);
+  // "2 mums are wearing corsages so 10 bouts": of a kind that nobody was given.
+  // "groom bout, 3 ushers so 4 bouts": of him and of those nobody gave one.
+  if (said !== undefined && !(Number(pieces.get(said.piece)) >= said.count)) pieces.set(said.piece, said.count);
   // "20 bouts for groom, 4 ushers": the number said of the pieces stands, whoever is named; too small a number leaves it open.
   const [only] = [...pieces];
   if (before > 0 && pieces.size === 1 && only !== undefined && before !== only[1])
@@ -100,8 +102,8 @@ const find = (reader: Reader): Finding[] => {
     if (!bridal && !tokens.some(({ means }) => means['role'] !== undefined)) continue;
     const read = readWearers(reader, own);
     if (read.loose && read.entries.length >= 2) continue;
-    // "groom, best man, 3 ushers, one piker with his dog": a list without him would count too few.
-    if (read.entries.length >= 2 && listsStranger(reader.tokens, own.start, own.end)) {
+    // "groom, best man, 3 ushers, one piker with his dog": a list without him would count too few; "groom (+2-3)" does not say how many.
+    if (read.unsaid || (read.entries.length >= 2 && listsStranger(reader.tokens, own.start, own.end))) {
       findings.push({ start: own.start, end: own.end, held: true });
       continue;
     }
@@ -164,8 +166,11 @@ const find = (reader: Reader): Finding[] => {
       tail?.kept['p'] === undefined
         ? undefined
         : { piece: tail.kept['p'].means['piece'] as PieceKind, count: Number(tail.kept['n']?.number?.amount) };
+    // "2 mums wearing corsages so 10 bouts": ten are not all of them.
+    const ofSome =
+      said !== undefined && said.count === read.total && read.entries.some(({ piece }) => (piece ?? said.piece) !== said.piece);
     const facts = (entries: readonly Entry[]): Unworded[] => [
-      wearersFact(entries, read.total),
+      wearersFact(entries, ofSome ? undefined : read.total),
       ...(read.unknown ? [] : piecesOf(entries, said, many)),
     ];
     // "3 groomsmen, 2 grooms dads": his fathers, and no two grooms.
