@@ -6,6 +6,8 @@ import type { Part } from '../text/message.ts';
 import { isSingle } from '../text/token.ts';
 
 const forSome = pattern('for <n:count> (each|max|tops|,)?');
+/** "8-10 bouts an hour": how fast they are is not said, and nobody orders so many. */
+export const openRate = pattern('<range> (<piece>|of them)? (an|per|a|every|in an|/|p) (hour|hr|h)');
 const fewHours = 8; // "for 9-12" is by the clock
 
 /** Whether a length of hours is a range, or a number alone behind "for" that may be hours and is not `told`. */

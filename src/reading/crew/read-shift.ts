@@ -39,7 +39,7 @@ import { hoursApart } from './hours-apart.ts';
 import { nobodyIn } from './nobody-in.ts';
 import { ofThem } from './of-them.ts';
 import { oneIsPaid } from './one-paid.ts';
-import { openHours } from './open-hours.ts';
+import { openHours, openRate } from './open-hours.ts';
 import { countedHands, hoursOf, othersPace, pace, wageIn } from './pace.ts';
 import { anotherTimed, pacesListed } from './paces-listed.ts';
 import { askOfRate, askPaidOrMade, doubtfulRate } from './paid-or-made.ts';
@@ -56,6 +56,7 @@ export const readShift = (reader: Reader, part: Part, behind = false, timed = fa
   if (apart !== undefined) return apart;
   const listed = pacesListed(reader, part);
   if (listed !== undefined) return found(reader, part.start, part.end, listed);
+  if (openRate.in(tokens, part.start, part.end) !== undefined) return { start: part.start, end: part.end, held: true };
   const speed = pace(reader, part);
   const wage = wageIn(reader, part);
   const wagedPeople = wage === undefined ? undefined : gotSome.in(tokens, part.start, part.end)?.kept['n']?.number?.amount;
@@ -117,14 +118,15 @@ export const readShift = (reader: Reader, part: Part, behind = false, timed = fa
     ]);
   }
   if (longAgo.in(tokens, part.start, part.end) !== undefined) return undefined;
-  const summed = benchHours.in(tokens, part.start, part.end)?.kept['n']?.number?.amount;
+  const summed = benchHours.in(tokens, part.start, part.end)?.kept['n']?.number;
   const totals = firstIn(totalHours, tokens, part.start, part.end);
-  const total = hoursOf(totals?.kept['d']) ?? (summed === undefined ? undefined : Number(summed));
+  const total = hoursOf(totals?.kept['d']) ?? (summed === undefined ? undefined : Number(summed.amount));
   const shared = totals !== undefined && words.some((token) => /^(between|among|amongst|across|shared|split)$/.test(token.text));
   const duration = totals === undefined ? hoursEach(reader, part, shift) : undefined;
   const bare = wage === undefined || people === undefined ? undefined : forHours.in(tokens, part.start, part.end)?.kept['n']?.number;
   const noted = people === undefined ? undefined : hoursNoted.in(tokens, part.start, part.end)?.kept['n']?.number;
-  if ([noted, bare].some((number) => number !== undefined && !isSingle(number))) return { start: part.start, end: part.end, held: true };
+  if ([noted, bare, summed].some((number) => number !== undefined && !isSingle(number)))
+    return { start: part.start, end: part.end, held: true };
   const hours =
     hoursOf(duration?.kept['d']) ??
     (noted === undefined ? undefined : Number(noted.amount)) ??

@@ -42,9 +42,11 @@ const soldTogether = (tokens: readonly Token[], start: number, end: number): num
 const muchLess = (number: NumberRead): boolean => Number(number.amount) * 2.5 < Number(number.max ?? number.amount);
 
 const isPriced = ({ number, text }: Token): boolean => number?.form === 'money' || /^\d+[.,]\d{2}$/.test(text);
-// "from £5-5.50": from the one to the other, or what they cost at the least.
-const fromEither = (tokens: readonly Token[], price: Token | undefined, start: number): boolean =>
-  price !== undefined && / - /.test(price.text) && tokens[tokens.indexOf(price, start) - 1]?.text === 'from';
+// "from £5-5.50": from the one to the other, or what they cost at the least; "gone up to £9-10" is the new price alone.
+const fromEither = (tokens: readonly Token[], price: Token | undefined, start: number): boolean => {
+  const before = price === undefined ? undefined : tokens[tokens.indexOf(price, start) - 1];
+  return before?.means['upTo'] !== undefined || before?.text === 'to' || (before?.text === 'from' && / - /.test(price?.text ?? ''));
+};
 
 // Whether two prices are said and neither is an old one.
 const pricedTwice = (tokens: readonly Token[]): boolean =>
