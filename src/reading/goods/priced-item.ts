@@ -14,7 +14,7 @@ import { besideNames } from './name-edges.ts';
 import { isSomeones } from './no-goods.ts';
 import { findPack, type PackSize } from './pack-size.ts';
 import { isPrice, pricedEitherWay } from './price-at.ts';
-import { byHowMuch, changeBeside, changeWord } from './price-changes.ts';
+import { byHowMuch, changeBeside, changeWord, taken } from './price-changes.ts';
 import { type Priced, priceOfSeveral } from './price-of-several.ts';
 import { sellersVan } from './sellers-van.ts';
 import { namesSaid } from './several-goods.ts';
@@ -134,7 +134,7 @@ export const readItem = (reader: Reader, { start, end }: Stretch, common: PackSi
     price?.number?.max !== undefined &&
     price.number.or === undefined &&
     !fromEither(tokens, price, start) &&
-    stretch.some((token) => changeWord.test(token.text)) &&
+    stretch.some((token, at) => changeWord.test(token.text) && !taken.test(stretch[at - 1]?.text ?? '')) &&
     !stretch.some((token) => /^(anywhere|somewhere|between|ranging|ranges|about|around|likely|could|might|maybe)$/.test(token.text));
   const each = stretch.some(
     (token, at) => token.means['each'] !== undefined && /^(each|ea|apiece)$/.test(token.text) && used.has(start + at),
