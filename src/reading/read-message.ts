@@ -3,6 +3,7 @@
 import type { Problem } from '../values/problem.ts';
 import type { Fact } from './fact.ts';
 import { keptBeside } from './left-beside.ts';
+import { saysRange, withBothEnds } from './one-end-alone.ts';
 import { answerOpenQuestion } from './open-question.ts';
 import type { Finding, Phrase, Reader } from './phrase.ts';
 import { phrases } from './phrases.ts';
@@ -62,10 +63,12 @@ export const readPhrases = (text: string, context: ReadingContext, list: readonl
   const problems: Problem[] = [];
   const trace: Trace[] = [];
   const reader = readerOf(message, context, taken, facts, asks);
+  const ranged = saysRange(message.tokens);
   for (const phrase of list) {
-    for (const finding of phrase.find(reader)) {
-      const tokens = takenBy(finding);
+    for (const read of phrase.find(reader)) {
+      const tokens = takenBy(read);
       if (tokens.some((index) => taken[index] !== undefined)) continue;
+      const finding = ranged ? withBothEnds(message.tokens, read, tokens) : read;
       for (const index of tokens) {
         taken[index] = phrase.name;
         if (finding.held === true) held.add(index);

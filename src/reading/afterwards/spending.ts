@@ -2,7 +2,7 @@
 
 import { firstAt, type Match, pattern } from '../pattern.ts';
 import type { Part } from '../text/message.ts';
-import type { Token } from '../text/token.ts';
+import { isSingle, type Token } from '../text/token.ts';
 
 const shop =
   '(market|markets|flower market|wholesaler|wholesalers|supplier|suppliers|grower|growers|auction|merchant|merchants|cash and carry|cash & carry)';
@@ -59,7 +59,7 @@ const ofOthers = (tokens: readonly Token[], start: number, from: number): boolea
 
 const spentIn = (match: Match): Spent[] => {
   const number = match.kept['n']?.number;
-  return number === undefined || number.max !== undefined ? [] : [{ match, amount: number.amount }];
+  return isSingle(number) ? [{ match, amount: number.amount }] : [];
 };
 
 /** What a sentence says was really spent. Money as typed; ranges and ceilings say nothing of it. */

@@ -6,7 +6,7 @@ import { firstIn, type Match, pattern } from '../pattern.ts';
 import type { Unworded } from '../phrase.ts';
 import { ofKind } from '../text/kind-named.ts';
 import type { Part } from '../text/message.ts';
-import type { Token } from '../text/token.ts';
+import { isSingle, type Token } from '../text/token.ts';
 
 const whole = '(in total|all up|total|altogether|all in|in the end|all told|overall)';
 const some = '(about|a <all>|just|nearly|roughly|over|only|around|exactly)';
@@ -38,7 +38,7 @@ const unitMinutes: Readonly<Record<string, number>> = { hour: 60, min: 1 };
 const minutesOf = (match: Match): number | undefined => {
   const number = match.kept['d']?.number;
   const unit = unitMinutes[number?.unit ?? ''];
-  return number === undefined || number.max !== undefined || unit === undefined ? undefined : Number(number.amount) * unit;
+  return !isSingle(number) || unit === undefined ? undefined : Number(number.amount) * unit;
 };
 
 const kindOf = (match: Match): { piece?: PieceKind } => {
@@ -65,7 +65,7 @@ const longest = 14; // words: more is a story
 export const timeTaken = (tokens: readonly Token[], part: Part): Taken | undefined => {
   const plain = hours.in(tokens, part.start, part.end);
   const told = plain?.kept['h']?.number;
-  if (plain !== undefined && told !== undefined && told.max === undefined)
+  if (plain !== undefined && isSingle(told))
     return { match: plain, facts: [{ fact: 'actual', what: 'minutes', minutes: Number(told.amount) * 60 }] };
   for (const form of took) {
     const match = firstIn([form], tokens, part.start, part.end);

@@ -8,7 +8,7 @@ import type { Unworded } from '../phrase.ts';
 import { overAndLeft, overOutOf } from '../progress/finished-over.ts';
 import { ofKind } from '../text/kind-named.ts';
 import type { Part } from '../text/message.ts';
-import type { Token } from '../text/token.ts';
+import { isSingle, type Token } from '../text/token.ts';
 
 const stem = '(stems|stem)';
 const forms = [
@@ -39,7 +39,7 @@ const goesOver = (tokens: readonly Token[], part: Part, { start, end }: Match): 
 export const unused = (tokens: readonly Token[], part: Part): { readonly match: Match; readonly fact: Unworded } | undefined => {
   const match = firstIn(forms, tokens, part.start, part.end);
   const number = match?.kept['n']?.number;
-  if (match === undefined || number === undefined || number.max !== undefined || goesOver(tokens, part, match)) return undefined;
+  if (match === undefined || !isSingle(number) || goesOver(tokens, part, match)) return undefined;
   if (tokens[match.end - 1]?.text === 'over' && finishes(tokens, part)) return undefined;
   const item = match.kept['i']?.means['ingredient'];
   const kind = match.kept['p']?.means['piece'] as PieceKind | undefined;

@@ -4,10 +4,11 @@ import { anyIn, pattern } from '../pattern.ts';
 import { type Finding, found, type Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import { tellsOfTax } from '../text/of-tax.ts';
-import type { Token } from '../text/token.ts';
+import { isSingle, type Token } from '../text/token.ts';
 import { bareWords, markers } from './change-words.ts';
 import { reasonBehind } from './reason-behind.ts';
 import { samePrice } from './same-price.ts';
+import { spanAt } from './span-told.ts';
 import { taxChange } from './tax-and-material.ts';
 import { inZones, zonesOf } from './zones.ts';
 
@@ -67,9 +68,11 @@ export const bareNumber = (reader: Reader, whole: Part): Finding | undefined => 
   const number = tokens[at]?.number;
   const old = numbers.find((index) => inZones(zones.old, index));
   if (number === undefined || number.approx === true) return undefined;
-  const range = number.max;
-  const to = range ?? number.amount;
-  const from = range === undefined ? (old === undefined ? undefined : tokens[old]?.number?.amount) : number.amount;
+  const span = spanAt(tokens, at);
+  // "go back to 12 or 15"
+  if (span === undefined && !isSingle(number)) return { start: part.start, end: whole.end, held: true };
+  const was = old === undefined ? undefined : tokens[old]?.number;
+  const [from, to] = span ?? [isSingle(was) ? was.amount : undefined, number.amount];
   // "40 to 45" is a change only after "from" or a word of change; that is what the marker said.
   const tax = taxChange(reader, part, zones);
   // A number beside a tax word is a price.

@@ -8,12 +8,13 @@ import { countOf } from '../order/read-order.ts';
 import { pattern } from '../pattern.ts';
 import type { Reader, Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
-import { firstWhere, isCount, type NumberRead } from '../text/token.ts';
+import { firstWhere, isCount, isSingle, type NumberRead } from '../text/token.ts';
 import { ofThem } from './beside-values.ts';
 import { kindsIn, ofKindsAhead } from './kinds-priced.ts';
 import { differenceSaid, oldNumbers } from './old-numbers.ts';
 import { priceChange } from './price-change.ts';
 import { samePrice } from './same-price.ts';
+import { spanAt } from './span-told.ts';
 import { inZones, type Zones } from './zones.ts';
 
 const isNow = pattern(
@@ -57,14 +58,13 @@ export const countAndPrice = (own: Reader, part: Part, zones: Zones): Unworded[]
       facts.push({ fact: 'change', what: 'count', by: by * count, ...(mention.kind === 'unspecified' ? {} : { piece: mention.kind }) });
       continue;
     }
-    const range = mention.count?.number;
-    const was =
-      range?.max !== undefined && tokens.slice(part.start, mention.start).some((token) => /^(from|change|bump|up|move)$/.test(token.text));
+    const rising = tokens.slice(part.start, mention.start).some((token) => /^(from|change|bump|up|move)$/.test(token.text));
+    const span = rising ? spanAt(tokens, mention.countIndex) : undefined;
     facts.push({
       fact: 'change',
       what: 'count',
-      to: was ? Number(range?.max) : count,
-      ...(was ? { from: count } : from?.form === 'plain' && mention === ofOld ? { from: Number(from.amount) } : {}),
+      to: span === undefined ? count : Number(span[1]),
+      ...(span !== undefined ? { from: count } : from?.form === 'plain' && mention === ofOld ? { from: Number(from.amount) } : {}),
       ...(mention.kind !== 'unspecified' ? { piece: mention.kind } : onlyKind === undefined ? {} : { piece: onlyKind }),
     });
   }
@@ -83,7 +83,7 @@ export const countAndPrice = (own: Reader, part: Part, zones: Zones): Unworded[]
       fact: 'change',
       what: 'count',
       to: Number(tokens[loneAt]?.number?.amount),
-      from: countOf(oldMention).count,
+      ...(isSingle(oldMention.count?.number) ? { from: countOf(oldMention).count } : {}),
       ...(oldMention.kind === 'unspecified' ? {} : { piece: oldMention.kind }),
     });
   }
@@ -121,12 +121,12 @@ export const countAndPrice = (own: Reader, part: Part, zones: Zones): Unworded[]
       continue;
     used.add(at);
     const kind = match.kept['p']?.means['piece'];
-    const range = number.number?.max;
+    const span = spanAt(tokens, at);
     facts.push({
       fact: 'change',
       what: 'count',
-      to: Number(range ?? number.number?.amount),
-      ...(range !== undefined ? { from: Number(number.number?.amount) } : from?.form === 'plain' ? { from: Number(from.amount) } : {}),
+      to: Number(span?.[1] ?? number.number?.amount),
+      ...(span !== undefined ? { from: Number(span[0]) } : from?.form === 'plain' ? { from: Number(from.amount) } : {}),
       ...(kind === undefined || kind === 'unspecified' ? {} : { piece: kind as 'buttonhole' }),
     });
     index = match.end - 1;
@@ -183,12 +183,13 @@ export const countAndPrice = (own: Reader, part: Part, zones: Zones): Unworded[]
       (token, index) => inZones(zones.fresh, index) && token.number?.form === 'plain' && !used.has(index),
     );
     const number = at < 0 ? undefined : tokens[at]?.number;
+    const span = spanAt(tokens, at);
     if (number !== undefined)
       facts.push({
         fact: 'change',
         what: 'price',
-        to: number.max ?? number.amount,
-        ...(number.max !== undefined ? { from: number.amount } : from === undefined ? {} : { from: from.amount }),
+        to: span?.[1] ?? number.amount,
+        ...(span !== undefined ? { from: span[0] } : from === undefined ? {} : { from: from.amount }),
         per: wholeSaid || allBefore ? 'all' : 'each',
         ...(priceAlone && !wholeSaid ? of : {}),
       });

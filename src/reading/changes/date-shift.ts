@@ -1,7 +1,7 @@
 // The event moved by some days: "pushed back a week", "a day earlier", "they bumped it a fortnight later".
 
 import { type Match, type Pattern, pattern } from '../pattern.ts';
-import type { Token } from '../text/token.ts';
+import { isSingle, type Token } from '../text/token.ts';
 import { anyOccasion } from '../words/occasion-words.ts';
 
 const shiftForm = pattern(
@@ -38,7 +38,7 @@ const days = (match: Match, tokens: readonly Token[]): number | undefined => {
   const words = tokens.slice(match.start, match.end).map((token) => token.text);
   if (number !== undefined) {
     const unit = number.unit === 'week' ? 7 : number.unit === 'day' ? 1 : 0;
-    return unit === 0 || number.max !== undefined ? undefined : Number(number.amount) * unit;
+    return unit === 0 || !isSingle(number) ? undefined : Number(number.amount) * unit;
   }
   if (words.includes('month')) return undefined;
   return words.includes('fortnight') ? 14 : words.includes('week') ? 7 : 1;

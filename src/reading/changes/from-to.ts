@@ -6,7 +6,7 @@ import { currencyFields } from '../order/read-order.ts';
 import { type Match, pattern } from '../pattern.ts';
 import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
-import type { Token } from '../text/token.ts';
+import { isSingle, type Token } from '../text/token.ts';
 import { isRare } from './now-count-or-price.ts';
 import { withoutReason } from './old-numbers.ts';
 
@@ -27,16 +27,20 @@ const money = /^(each|ea|apiece|price|prices|priced|cost|pp|per|total|all)$/;
 
 const valuesOf = (match: Match): readonly [string, string] | undefined => {
   const range = match.kept['r']?.number;
-  if (range !== undefined) return range.max === undefined ? undefined : [range.amount, range.max];
+  if (range !== undefined) return range.max === undefined || range.or !== undefined ? undefined : [range.amount, range.max];
   const [from, to] = [match.kept['a']?.number, match.kept['b']?.number];
-  return from === undefined || to === undefined || from.max !== undefined || to.max !== undefined ? undefined : [from.amount, to.amount];
+  return isSingle(from) && isSingle(to) ? [from.amount, to.amount] : undefined;
 };
+
+// "bouts changed from 12 or 15"
+const saysEither = ({ kept }: Match): boolean => Object.values(kept).some((token) => token?.number?.or !== undefined);
 
 export const countFromTo = (reader: Reader, part: Part): Finding | undefined => {
   const { tokens } = reader;
   for (const form of forms) {
     const match = form.in(tokens, part.start, part.end);
     const values = match === undefined ? undefined : valuesOf(match);
+    if (match !== undefined && saysEither(match)) return { start: part.start, end: part.end, held: true };
     if (match === undefined || values === undefined) continue;
     const [from, to] = values;
     const piece = match.kept['p']?.means['piece'] as PieceKind | undefined;
@@ -84,6 +88,7 @@ export const priceFromTo = (reader: Reader, part: Part): Finding | undefined => 
   const ofEach = risen !== undefined && reader.tokens.slice(risen.start, risen.end).some(isPriced) ? risen : undefined;
   const match = ofEach ?? priceForm.in(reader.tokens, part.start, part.end);
   const values = match === undefined ? undefined : valuesOf(match);
+  if (match !== undefined && saysEither(match)) return { start: part.start, end: part.end, held: true };
   if (match === undefined || values === undefined) return undefined;
   // "wholesaler prices gone up from 11 to 12": somebody else's.
   if (match.start > part.start && !ownWords.test(reader.tokens[match.start - 1]?.text ?? '')) return undefined;

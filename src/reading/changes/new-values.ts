@@ -4,7 +4,7 @@ import { clausesOf } from '../held/clauses.ts';
 import { anyIn, pattern } from '../pattern.ts';
 import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
-import { isCount, type Token } from '../text/token.ts';
+import { isCount, isSingle, type Token } from '../text/token.ts';
 import { besideOrder, countForPrice } from './beside-order.ts';
 import { dayNotDay, lossBeside, monthMeant } from './beside-values.ts';
 import { boundedPrice, withBound } from './bounded-price.ts';
@@ -41,6 +41,14 @@ const numberNow = ({ number }: Token, facts: readonly Unworded[]): Unworded =>
     ? { fact: 'change', what: 'price', to: number?.amount ?? '' }
     : { fact: 'change', what: 'number', to: Number(number?.amount) };
 
+// "24 bouts now, scrap the 4 or 5 corsages": by how many is not said.
+const openBy = (tokens: readonly Token[], facts: readonly Unworded[]): boolean =>
+  facts.some((fact) => {
+    if (fact.fact !== 'change' || fact.by === undefined) return false;
+    const by = Math.abs(Number(fact.by));
+    return tokens.some(({ number }) => number !== undefined && Number(number.amount) === by && !isSingle(number));
+  });
+
 export const newValues = (reader: Reader, part: Part): Finding[] => {
   const { tokens } = reader;
   const zones = zonesOf(tokens, part.start, part.end);
@@ -68,8 +76,8 @@ export const newValues = (reader: Reader, part: Part): Finding[] => {
   const { start, end } = clause ?? { ...part, start: day?.end ?? part.start };
   // "oops only 9 made, 2 broke": whether the nine are with or without them is not said.
   const lost = facts.some((fact) => fact.fact === 'change' && fact.what === 'made') && lossBeside.in(tokens, start, end) !== undefined;
-  const doubtful = lost || saysTwice(facts) || countForPrice(tokens, zones, facts);
-  if (doubtful || unsaid(tokens, { ...part, start, end }, facts)) return [{ start, end, held: true }];
+  const doubtful = lost || saysTwice(facts) || countForPrice(tokens, zones, facts) || openBy(tokens.slice(start, end), facts);
+  if (doubtful || unsaid(tokens, { ...part, start, end }, zones, facts)) return [{ start, end, held: true }];
   const moved = day === undefined ? undefined : dateChange(reader, { ...part, end: day.end - 1 });
   return [
     ...(moved === undefined ? [] : [moved]),

@@ -4,7 +4,7 @@ import { leftOut } from '../facts/left-out.ts';
 import { pattern } from '../pattern.ts';
 import type { Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
-import { firstWhere, type NumberRead, type Token } from '../text/token.ts';
+import { firstWhere, isSingle, type NumberRead, type Token } from '../text/token.ts';
 import { inZones, type Zones } from './zones.ts';
 
 export interface OldNumbers {
@@ -31,7 +31,9 @@ export const oldNumbers = (tokens: readonly Token[], part: Part, zones: Zones): 
     tokens[index]?.number?.form === 'money' || (index >= 0 && tokens[index + 1]?.means['each'] !== undefined);
   const priced = surely(second) || (second > 0 && /^(at|@)$/.test(tokens[second - 1]?.text ?? ''));
   const price = priced && from?.form === 'plain' ? tokens[second]?.number : from;
-  return { at, from, price, onlyPrice: second < 0 && surely(at) };
+  // "$23 or $25, should be 32": which of them it was is not said.
+  const sure = (number: NumberRead | undefined): NumberRead | undefined => (isSingle(number) ? number : undefined);
+  return { at, from: sure(from), price: sure(price), onlyPrice: second < 0 && surely(at) };
 };
 
 // "24 bouts now, scrap the 4 corsages"
@@ -79,10 +81,10 @@ export const withoutReason = (tokens: readonly Token[], part: Part, facts: reado
       fact.from !== undefined &&
       Number(fact.to) - Number(fact.from) === by,
   );
-  return said?.max === undefined && explained ? { ...part, end: why.start } : part;
+  return (said === undefined || isSingle(said)) && explained ? { ...part, end: why.start } : part;
 };
 
-/** "make it 20 at 14, 3 for kids": whether a number that no change holds shows that not all is understood. */
-export const unsaid = (tokens: readonly Token[], part: Part, facts: readonly Unworded[]): boolean =>
+/** "make it 20 at 14, 3 for kids": whether a number that no change holds shows that not all is understood; a range taken back may go. */
+export const unsaid = (tokens: readonly Token[], part: Part, zones: Zones, facts: readonly Unworded[]): boolean =>
   facts.some((fact) => fact.fact === 'change' && (fact.what === 'count' || fact.what === 'price')) &&
-  leftOut(tokens, withoutReason(tokens, part, facts), facts).length > 0;
+  leftOut(tokens, withoutReason(tokens, part, facts), facts).some((at) => isSingle(tokens[at]?.number) || !inZones(zones.old, at));

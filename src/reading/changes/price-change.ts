@@ -13,8 +13,10 @@ export const priceChange = (
   rising: boolean,
 ): Unworded => {
   const per = perOf(price, negated);
-  const to = rising && price.number.max !== undefined ? price.number.max : price.number.amount;
-  const was = rising && price.number.max !== undefined ? price.number.amount : from?.amount;
+  const { amount, max, or } = price.number;
+  const span = rising && or === undefined ? max : undefined;
+  const to = span ?? amount;
+  const was = span === undefined ? from?.amount : amount;
   return {
     fact: 'change',
     what: 'price',

@@ -3,7 +3,7 @@
 import { beginsAt, type Match, pattern } from '../pattern.ts';
 import type { Unworded } from '../phrase.ts';
 import { kindOf } from '../text/kind-named.ts';
-import type { Token } from '../text/token.ts';
+import { isSingle, type Token } from '../text/token.ts';
 
 const sum = '(a|another|an extra)? (<n:money>|<n:plain>)';
 // What it is off or on: "each", "every crown", "the bouts", "the price of each comb".
@@ -56,13 +56,13 @@ const broughtThen = (tokens: readonly Token[], { start }: Match): boolean => {
   );
 };
 
-/** A difference in the price, if this place says one. Only with a currency, "each" or "price" beside it. */
-export const priceDifference = (tokens: readonly Token[], index: number, end: number): { match: Match; fact: Unworded } | undefined => {
+/** A difference in the price, if this place says one; no fact where it is one of two. Only with a currency, "each" or "price" beside it. */
+export const priceDifference = (tokens: readonly Token[], index: number, end: number): { match: Match; fact?: Unworded } | undefined => {
   if (!beginsAt(forms, tokens, index)) return undefined;
   for (const form of forms) {
     const match = form.at(tokens, index, end);
     const number = match?.kept['n']?.number;
-    if (match === undefined || number === undefined || number.max !== undefined || number.or !== undefined) continue;
+    if (match === undefined || number === undefined) continue;
     const stretch = tokens.slice(match.start, match.end);
     const words = stretch.map((token) => token.text);
     const named = stretch.some((token) => token.means['each'] !== undefined || one.test(token.text));
@@ -102,6 +102,7 @@ export const priceDifference = (tokens: readonly Token[], index: number, end: nu
     if (next?.number?.form === 'percent' && words.at(-1) === 'less') continue;
     // "3 less than the crowns", "2 more than quoted"
     if (next?.text === 'than') continue;
+    if (!isSingle(number)) return { match };
     return {
       match,
       fact: {

@@ -5,6 +5,7 @@ import { currencyFields } from '../order/read-order.ts';
 import { type Match, pattern } from '../pattern.ts';
 import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
+import { isSingle } from '../text/token.ts';
 import { countedGone, insteadOf, kind, numberOf } from './instead-of.ts';
 import { wrongKind } from './wrong-kind.ts';
 
@@ -65,7 +66,14 @@ const someSwapped = (reader: Reader, part: Part): Finding | undefined => {
   ]);
 };
 
+/** One kind for another, or one taken off; held where how many is a range or a choice. */
 export const swapped = (reader: Reader, part: Part): Finding | undefined => {
+  const swap = swapIn(reader, part);
+  const open = reader.tokens.slice(swap?.start, swap?.end).some(({ number }) => number?.form === 'plain' && !isSingle(number));
+  return swap?.facts !== undefined && open ? { start: swap.start, end: swap.end, held: true } : swap;
+};
+
+const swapIn = (reader: Reader, part: Part): Finding | undefined => {
   const some = wrongKind(reader, part) ?? someSwapped(reader, part);
   if (some !== undefined) return some;
   for (const [form] of forms) {

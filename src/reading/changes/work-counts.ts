@@ -5,7 +5,7 @@ import type { Reader, Unworded } from '../phrase.ts';
 import { didWord, doneWord } from '../progress/done-words.ts';
 import { lossWords } from '../progress/losses.ts';
 import type { Part } from '../text/message.ts';
-import { isCount } from '../text/token.ts';
+import { isCount, isSingle } from '../text/token.ts';
 import { inZones, type Zones } from './zones.ts';
 
 const doneAfter = pattern(
@@ -30,7 +30,7 @@ export const brokeChange = (reader: Reader, part: Part, zones: Zones): Unworded[
       fact: 'change',
       what: 'broke',
       to: Number(reader.tokens[fresh]?.number?.amount),
-      from: Number(reader.tokens[old]?.number?.amount),
+      ...(isSingle(reader.tokens[old]?.number) ? { from: Number(reader.tokens[old]?.number?.amount) } : {}),
       ...(piece === undefined || piece === 'unspecified' ? {} : { piece: piece as 'buttonhole' }),
     },
   ];
@@ -65,14 +65,14 @@ export const madeChange = (reader: Reader, part: Part, zones: Zones): Unworded[]
   const fresh = numbers.find((index) => inZones(zones.fresh, index));
   const old = numbers.find((index) => inZones(zones.old, index));
   const to = reader.tokens[inZones(zones.fresh, at) ? at : (fresh ?? at)]?.number?.amount;
-  const from = old === undefined ? undefined : reader.tokens[old]?.number?.amount;
+  const was = old === undefined ? undefined : reader.tokens[old]?.number;
   const piece = match.kept['p']?.means['piece'];
   return [
     {
       fact: 'change',
       what: 'made',
       to: Number(to),
-      ...(from === undefined ? {} : { from: Number(from) }),
+      ...(isSingle(was) ? { from: Number(was.amount) } : {}),
       ...(piece === undefined || piece === 'unspecified' ? {} : { piece: piece as 'buttonhole' }),
     },
   ];

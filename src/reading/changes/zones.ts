@@ -50,8 +50,11 @@ const turning = pattern(
   "(no (,|make|wait|sorry|its|it's|that's|thats|(ex|excl|exc|inc|incl))|sorry|actually|wait|correction|oops|scratch that|i mean|make that)",
 );
 // "preserved actually, not dried": what follows is what was said before.
-const negatedNext = (tokens: readonly Token[], index: number): boolean =>
-  tokens[index]?.text === 'not' || (/^[,-]$/.test(tokens[index]?.text ?? '') && tokens[index + 1]?.text === 'not');
+const near = 4; // words: "12 bouts actually done, not 15"
+const negatedNext = (tokens: readonly Token[], index: number): boolean => {
+  const stop = firstWhere(tokens, index, index + near, (token) => token.text === 'not' || comparable(token));
+  return tokens[stop]?.text === 'not';
+};
 
 const turnsAt = (tokens: readonly Token[], start: number, end: number): number | undefined => {
   for (let index = turning.next(tokens, start + 1, end); index < end; index = turning.next(tokens, index + 1, end)) {

@@ -5,7 +5,7 @@ import { clausesOf } from '../held/clauses.ts';
 import { pattern } from '../pattern.ts';
 import type { Finding, Reader } from '../phrase.ts';
 import type { Part, Stretch } from '../text/message.ts';
-import { firstWhere, isNameless } from '../text/token.ts';
+import { firstWhere, isNameless, isSingle } from '../text/token.ts';
 import { awayWord, helping, meAnd, pairForms, peopleForms } from './crew-forms.ts';
 import { dateIn } from './days-at-bench.ts';
 import { handsTogether } from './hands-together.ts';
@@ -36,7 +36,8 @@ export const peopleIn = (reader: Reader, part: Part): number | undefined => {
   if (together !== undefined) return together;
   const others = meAnd.in(reader.tokens, part.start, part.end);
   // "5 hours for me and 3 for meg": the three are hours.
-  if (others !== undefined && reader.tokens[others.end]?.text !== 'for') return 1 + Number(others.kept['n']?.number?.amount);
+  const more = others === undefined || reader.tokens[others.end]?.text === 'for' ? undefined : others.kept['n']?.number;
+  if (more !== undefined) return isSingle(more) ? 1 + Number(more.amount) : undefined;
   const hands = summedHands(reader, part);
   if (hands !== undefined) return Number.isNaN(hands) ? undefined : hands;
   for (const form of peopleForms) {

@@ -4,10 +4,10 @@ import { decimal } from '../../values/decimal.ts';
 import { dateOutcome } from '../dates/date-facts.ts';
 import { dateAt } from '../dates/date-forms.ts';
 import type { DateRead } from '../dates/date-read.ts';
-import { firstAt, pattern } from '../pattern.ts';
+import { firstAt, type Match, pattern } from '../pattern.ts';
 import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
-import { isSingle } from '../text/token.ts';
+import { isNameless, isSingle } from '../text/token.ts';
 import { hoursOf } from './pace.ts';
 
 const opens = "(,|and|&|\\+|plus|then|n){0,2} (the|our|my)? (me|i|i'm|i'll|i've|ive|<b:bench>|<who:word>) (\\()?";
@@ -41,6 +41,14 @@ const dayLast = (reader: Reader, index: number, end: number): DateRead | undefin
   return read?.end === end ? read : undefined;
 };
 
+// "jo 4 or 5, me 3 hrs": somebody's hours, of which only the other's are sure.
+const either = (reader: Reader, { end, kept }: Match, last: number): boolean => {
+  const { n, d, who } = kept;
+  const number = (n ?? d)?.number;
+  if (who === undefined || !isNameless(who) || notSomeone.test(who.text) || isSingle(number)) return false;
+  return withHours.at(reader.tokens, end, last) !== undefined;
+};
+
 export const hoursApart = (reader: Reader, part: Part): Finding | undefined => {
   const days: DateRead[] = [];
   let index = part.start;
@@ -60,8 +68,10 @@ export const hoursApart = (reader: Reader, part: Part): Finding | undefined => {
       firstAt([hoursFor, withHours], reader.tokens, index, part.end) ?? firstAt([numberFor, withNumber], reader.tokens, index, part.end);
     const who = match?.kept['who'];
     // "me 4, junior 2 and a half hrs": hours are said with the other; "table 4, me 3 hrs" is no one's.
+    const opensEither = people === 0 && match !== undefined && either(reader, match, part.end);
+    if (opensEither) return { start: part.start, end: part.end, held: true };
     if (people === 0 && match?.kept['n'] !== undefined && (who !== undefined || match.kept['n'].number?.or !== undefined)) break;
-    const said = match?.kept['n']?.number;
+    const said = (match?.kept['n'] ?? (people > 0 ? match?.kept['d'] : undefined))?.number;
     if (said !== undefined && !isSingle(said)) return { start: part.start, end: part.end, held: true };
     timed ||= match?.kept['d'] !== undefined;
     const hours = match?.kept['n'] === undefined ? hoursOf(match?.kept['d']) : Number(match.kept['n'].number?.amount);

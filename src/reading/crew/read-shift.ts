@@ -17,7 +17,6 @@ import {
   handsBehind,
   hoursNoted,
   longAgo,
-  nobody,
   otherMatter,
   payWord,
   perDay,
@@ -37,8 +36,10 @@ import { away, countAway, peopleIn, someoneHelps, unsureHands } from './hands.ts
 import { handsBehindPace } from './hands-behind-pace.ts';
 import { handsShared } from './hands-shared.ts';
 import { hoursApart } from './hours-apart.ts';
+import { nobodyIn } from './nobody-in.ts';
 import { ofThem } from './of-them.ts';
 import { oneIsPaid } from './one-paid.ts';
+import { openHours, openRate } from './open-hours.ts';
 import { countedHands, hoursOf, othersPace, pace, wageIn } from './pace.ts';
 import { anotherTimed, pacesListed } from './paces-listed.ts';
 import { askOfRate, askPaidOrMade, doubtfulRate } from './paid-or-made.ts';
@@ -55,6 +56,7 @@ export const readShift = (reader: Reader, part: Part, behind = false, timed = fa
   if (apart !== undefined) return apart;
   const listed = pacesListed(reader, part);
   if (listed !== undefined) return found(reader, part.start, part.end, listed);
+  if (openRate.in(tokens, part.start, part.end) !== undefined) return { start: part.start, end: part.end, held: true };
   const speed = pace(reader, part);
   const wage = wageIn(reader, part);
   const wagedPeople = wage === undefined ? undefined : gotSome.in(tokens, part.start, part.end)?.kept['n']?.number?.amount;
@@ -116,23 +118,24 @@ export const readShift = (reader: Reader, part: Part, behind = false, timed = fa
     ]);
   }
   if (longAgo.in(tokens, part.start, part.end) !== undefined) return undefined;
-  const summed = benchHours.in(tokens, part.start, part.end)?.kept['n']?.number?.amount;
+  const summed = benchHours.in(tokens, part.start, part.end)?.kept['n']?.number;
   const totals = firstIn(totalHours, tokens, part.start, part.end);
-  const total = hoursOf(totals?.kept['d']) ?? (summed === undefined ? undefined : Number(summed));
+  const total = hoursOf(totals?.kept['d']) ?? (summed === undefined ? undefined : Number(summed.amount));
   const shared = totals !== undefined && words.some((token) => /^(between|among|amongst|across|shared|split)$/.test(token.text));
   const duration = totals === undefined ? hoursEach(reader, part, shift) : undefined;
-  const bare =
-    wage === undefined || people === undefined ? undefined : forHours.in(tokens, part.start, part.end)?.kept['n']?.number?.amount;
+  const bare = wage === undefined || people === undefined ? undefined : forHours.in(tokens, part.start, part.end)?.kept['n']?.number;
   const noted = people === undefined ? undefined : hoursNoted.in(tokens, part.start, part.end)?.kept['n']?.number;
-  if (noted !== undefined && !isSingle(noted)) return { start: part.start, end: part.end, held: true };
+  if ([noted, bare, summed].some((number) => number !== undefined && !isSingle(number)))
+    return { start: part.start, end: part.end, held: true };
   const hours =
     hoursOf(duration?.kept['d']) ??
     (noted === undefined ? undefined : Number(noted.amount)) ??
-    (bare === undefined ? undefined : Number(bare)) ??
+    (bare === undefined ? undefined : Number(bare.amount)) ??
     (people !== undefined && people > 0 && total === undefined ? shiftHours(reader, part) : undefined) ??
     (shared && total !== undefined && people !== undefined && people > 0 ? evenly(total, people) : undefined);
   // "20 mins for me to get there": nobody's shift
-  if (hours !== undefined && hours < 0.5) return { start: part.start, end: part.end, held: true };
+  if ((hours !== undefined && hours < 0.5) || (people !== undefined && openHours(reader, part, [hours, total])))
+    return { start: part.start, end: part.end, held: true };
   // "me jo n mia sat, 5 hrs each": one alone has no hours each.
   if (people === 1 && hours !== undefined && duration !== undefined && !beside && isEach(tokens, duration.end - 1))
     return { start: part.start, end: part.end, held: true };
@@ -143,7 +146,7 @@ export const readShift = (reader: Reader, part: Part, behind = false, timed = fa
     total !== undefined &&
     (words.some((token) => /^(us|of us|bench|labour|labor)$/.test(token.text)) || weHave.in(tokens, part.start, part.end) !== undefined);
   const strong = words.some((token) => token.means['bench'] !== undefined && strongHand.test(token.text));
-  const none = people === 0 && nobody.at(tokens, part.start, part.end) !== undefined;
+  const none = people !== undefined && people === nobodyIn(reader, part);
   const pair = plainPair(reader, part);
   const counted = handsBehind.in(tokens, part.start, part.end) !== undefined;
   const enough =

@@ -31,6 +31,7 @@ const noName =
 const politely = /^(please|pls|plz|thanks|thx|ok|x|,)$/;
 // "me 3-1 fri" is no shift: from three to one.
 const hoursMost = 14;
+const fewHours = 8; // "4-5" may be so many hours, "9-12" is not
 
 interface Shift {
   readonly people: number;
@@ -38,6 +39,7 @@ interface Shift {
   readonly day: DateRead | undefined;
   readonly sure: boolean; // its words could tell of nothing but hands at work
   readonly isIn: boolean; // "Kel's in", "jo is on"
+  readonly by: 'hours' | 'clock' | 'either' | undefined; // "4-5" may be either
   readonly again: boolean; // nobody is named: the hands before it
   readonly end: number;
 }
@@ -100,6 +102,7 @@ const shiftAt = (reader: Reader, from: number, end: number, before: Shift | unde
   if (who === undefined && (before === undefined || only)) return undefined;
   const written = /^[A-Z]/.test(reader.words(name, name + 1));
   let isIn = false;
+  let by: Shift['by'];
   let sure = who === undefined || who.sure || (only && written);
   let [hours, day, index]: [number | undefined, DateRead | undefined, number] = [undefined, ahead, who?.end ?? opens];
   while (index < end) {
@@ -110,11 +113,15 @@ const shiftAt = (reader: Reader, from: number, end: number, before: Shift | unde
       day = named;
       index = named.end;
     } else if (span !== undefined) {
+      // "sat for 5-6"
+      if (tokens[index - 1]?.text === 'for' && token.number?.form === 'plain' && Number(token.number.max) <= fewHours) return undefined;
       hours = span.hours;
+      by = token.number?.form === 'plain' && Number(token.number.max) <= fewHours ? 'either' : 'clock';
       for (let at = index; at < span.end && day === undefined; at++) day = dayAt(reader, at, span.end);
       index = span.end;
     } else if (hours === undefined && hoursOf(token) !== undefined) {
       hours = hoursOf(token);
+      by = 'hours';
       index += 1;
     } else {
       const close: number = hours === undefined ? index : (tail.at(tokens, index, end)?.end ?? index);
@@ -129,7 +136,7 @@ const shiftAt = (reader: Reader, from: number, end: number, before: Shift | unde
     }
   }
   if (hours !== undefined && !(hours >= 0.5 && hours <= hoursMost)) return undefined;
-  return { people: who?.people ?? before?.people ?? 1, hours, day, sure, isIn, again: who === undefined, end: index };
+  return { people: who?.people ?? before?.people ?? 1, hours, by, day, sure, isIn, again: who === undefined, end: index };
 };
 
 const factOf = (shifts: readonly Shift[], date: string | undefined): Unworded => {
@@ -179,6 +186,9 @@ export const shiftsTold = (reader: Reader, part: Part): Finding | undefined => {
     break;
   }
   const timed = shifts.every(({ hours }) => hours !== undefined);
+  // "me 3 hrs, jo 4-5": from four to five, or as many hours.
+  if (shifts.some(({ by }) => by === 'either') && shifts.some(({ by }) => by === 'hours'))
+    return { start: part.start, end: part.end, held: true };
   const [first] = shifts;
   // "Kel's in 9 to 1 tomorrow and Bron's in 10 to 2": two who are in, each by the clock.
   const bothIn = shifts.length > 1 && shifts.every(({ isIn, hours }) => isIn && hours !== undefined);

@@ -2,7 +2,7 @@
 
 import type { Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
-import type { Token } from '../text/token.ts';
+import { isSingle, type Token } from '../text/token.ts';
 
 const valuesOf = (facts: readonly Unworded[]): ReadonlySet<number> =>
   new Set(
@@ -12,12 +12,13 @@ const valuesOf = (facts: readonly Unworded[]): ReadonlySet<number> =>
       .map((value) => Math.abs(Number(value))),
   );
 
-/** Where the plain numbers and the money stand that no fact has taken. */
+/** Where the plain numbers, the money and the ranges of percents stand that no fact has taken. */
 export const leftOut = (tokens: readonly Token[], { start, end }: Part, facts: readonly Unworded[]): readonly number[] => {
   const values = valuesOf(facts);
   return Array.from({ length: end - start }, (_, at) => start + at).filter((index) => {
     const number = tokens[index]?.number;
-    if (number === undefined || tokens[index]?.text === 'one' || !/^(plain|money|length)$/.test(number.form)) return false;
+    if (number === undefined || tokens[index]?.text === 'one' || !/^(plain|money|length|percent)$/.test(number.form)) return false;
+    if (number.form === 'percent' && isSingle(number)) return false;
     if ([index - 1, index + 1].some((at) => tokens[at]?.means['month'] !== undefined)) return false; // "from 1 feb"
     return !values.has(Number(number.amount)) && !values.has(Number(number.max ?? Number.NaN));
   });

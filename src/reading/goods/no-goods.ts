@@ -8,6 +8,7 @@ import type { Token } from '../text/token.ts';
 import { anyOccasion, occasions } from '../words/occasion-words.ts';
 import { sundryHeads } from '../words/piece-words.ts';
 import { wordList } from '../words/word-list.ts';
+import { openShare } from './open-share.ts';
 import { sellersVan } from './sellers-van.ts';
 
 // "we sell roses at 3.50": what others pay us.
@@ -115,7 +116,11 @@ export const noGoods = (reader: Reader, { start, end }: Part, known: boolean): b
   )
     return true;
   if (weSell.in(reader.tokens, start, end) !== undefined || fetchedAt.in(reader.tokens, start, end) !== undefined) return true;
-  if (recipeWords.in(reader.tokens, start, end) !== undefined || tokens.some(({ text }) => handsAtWork.test(text))) return true;
+  if (
+    [recipeWords, openShare].some((form) => form.in(reader.tokens, start, end) !== undefined) ||
+    tokens.some(({ text }) => handsAtWork.test(text))
+  )
+    return true;
   const leaves = tokens.some((token, at) => token.text === 'leaves' && leaving.at(reader.tokens, start + at, end) !== undefined);
   if ((leaves || someone.at(reader.tokens, start, end) !== undefined) && !tokens.some((token) => token.means['pack'] !== undefined))
     return true;

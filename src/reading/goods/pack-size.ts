@@ -147,11 +147,11 @@ export const findPack = (tokens: readonly Token[], start: number, end: number): 
   }
   // "10st 8.95": so many stems, where it is no ordinal.
   const short = found.size === undefined ? firstWhere(tokens, start, end, stemsShort) : -1;
+  const code = found.size === undefined ? firstWhere(tokens, start, end - 1, (token, index) => packCode(token, tokens[index + 1])) : -1;
   if (short >= 0) {
     found = { ...found, size: Number(tokens[short]?.number?.amount) };
     used.add(short);
   }
-  const code = found.size === undefined ? firstWhere(tokens, start, end - 1, (token, index) => packCode(token, tokens[index + 1])) : -1;
   if (code >= 0) {
     found = { ...found, size: Number(tokens[code + 1]?.text) };
     used.add(code + 1);

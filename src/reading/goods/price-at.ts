@@ -100,9 +100,12 @@ export const isPrice = (reader: Reader, index: number, pack: boolean, known: boo
       perPack ||
       told ||
       /^(at|@|now|to)$/.test(before?.text ?? '') ||
-      token.number.max !== undefined)
+      (known && token.number.max !== undefined && countsGoods.at(reader.tokens, index + 1, reader.tokens.length) === undefined))
   );
 };
+
+// "used 20 or 22 roses": how many, and no price.
+const countsGoods = pattern('(x|of|more|extra|stems|stem|sprigs|heads|<material>){0,2} <ingredient>');
 
 const nameBefore = {
   test: (tokens: readonly Token[], index: number): boolean => rises.in(tokens, Math.max(0, index - 5), index)?.end === index,

@@ -68,7 +68,7 @@ export const changeWord =
 const byPart = pattern('(up|down|dropped|risen|increased|rise|increase) (by|of|about|around|another){0,2} <n:amount>');
 const dearer = pattern('<money> (a|per|/)? (<pack>)? (more|less|dearer|cheaper|extra|off)');
 // "picked up 3 bunches at $9": what was bought.
-const taken = /^(pick|picks|picked|picking|snap|snapped|stock|stocked|scooped|bought|mopped|loaded|hoovered)$/;
+export const taken = /^(pick|picks|picked|picking|snap|snapped|stock|stocked|scooped|bought|mopped|loaded|hoovered)$/;
 
 /** "up 50c a bunch", "a dollar dearer": by how much, not what it costs now. */
 export const byHowMuch = (tokens: readonly Token[], start: number, end: number): Match | undefined => {

@@ -5,21 +5,24 @@ import { type Match, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import { taxAt } from '../phrases/tax-basis.ts';
 import type { Stretch } from '../text/message.ts';
-import { isNumber, type NumberRead, type Token } from '../text/token.ts';
+import { isNumber, isSingle, type NumberRead, type Token } from '../text/token.ts';
 import { fromSeller } from './from-seller.ts';
+import { isOpenSize } from './glued-sizes.ts';
 import { itemExtras } from './item-extras.ts';
 import { knowsItem } from './item-name.ts';
 import { besideNames } from './name-edges.ts';
 import { isSomeones } from './no-goods.ts';
 import { findPack, type PackSize } from './pack-size.ts';
 import { isPrice, pricedEitherWay } from './price-at.ts';
-import { byHowMuch, changeBeside, changeWord } from './price-changes.ts';
+import { byHowMuch, changeBeside, changeWord, taken } from './price-changes.ts';
 import { type Priced, priceOfSeveral } from './price-of-several.ts';
 import { sellersVan } from './sellers-van.ts';
 import { namesSaid } from './several-goods.ts';
 import { withoutStemLength } from './stem-length.ts';
 
 const sellerWord = /^(wholesale|wholesaler|wholesalers|supplier|market|auction|they|has|have|got|doing|sells|selling|selling at|charging)$/;
+// "8-10 stem bunch 6.50"
+const stemsOpen = pattern('<range> (-)? (stem|stems|stm|st|head|heads|pc|pcs|ct|count) <pack>');
 const perStem = pattern('(a|per|/|p) (stem|stm)');
 const dryingForm = pattern('(,)? (takes)? <d:duration> (to dry|drying|dry|drying time)');
 const least = pattern('(,)? (min|minimum|min order|moq|minimum order) (of|order|qty|is)? (of)? <n:count> (<pack>)?');
@@ -39,6 +42,12 @@ const soldTogether = (tokens: readonly Token[], start: number, end: number): num
 const muchLess = (number: NumberRead): boolean => Number(number.amount) * 2.5 < Number(number.max ?? number.amount);
 
 const isPriced = ({ number, text }: Token): boolean => number?.form === 'money' || /^\d+[.,]\d{2}$/.test(text);
+// "from £5-5.50": from the one to the other, or what they cost at the least; "gone up to £9-10" is the new price alone.
+const fromEither = (tokens: readonly Token[], price: Token | undefined, start: number): boolean => {
+  const before = price === undefined ? undefined : tokens[tokens.indexOf(price, start) - 1];
+  return before?.means['upTo'] !== undefined || before?.text === 'to' || (before?.text === 'from' && / - /.test(price?.text ?? ''));
+};
+
 // Whether two prices are said and neither is an old one.
 const pricedTwice = (tokens: readonly Token[]): boolean =>
   tokens.filter(isPriced).length > 1 && !tokens.some(({ text }) => /^(was|now|from|up|down)$/.test(text));
@@ -82,7 +91,9 @@ export const readItem = (reader: Reader, { start, end }: Stretch, common: PackSi
     start,
     Math.min(...[van, seller].map((from) => (from !== undefined && from.start > start ? from.start : end))),
   ); // "£1 a stem off the van"
-  if (change === undefined && rises !== undefined && rises.kept['n']?.number?.max === undefined) return [];
+  const much = rises?.kept['n']?.number;
+  if (change === undefined && rises !== undefined && (much?.max === undefined || much.or !== undefined)) return [];
+  if (stretch.some((_, at) => isOpenSize(tokens, start + at)) || stemsOpen.in(tokens, start, end) !== undefined) return [];
   let price: Token | undefined;
   let from: string | undefined;
   if (change !== undefined) {
@@ -94,7 +105,7 @@ export const readItem = (reader: Reader, { start, end }: Stretch, common: PackSi
       change.kept['r'] !== undefined &&
       !/^(from|was)$/.test(tokens[tokens.indexOf(change.kept['r'], start) - 1]?.text ?? '') &&
       Number(change.kept['r'].number?.amount) * 2.5 < Number(price?.number?.amount);
-    if (old !== undefined && !byHow && !pack.used.includes(tokens.indexOf(old, start))) from = old.number?.amount;
+    if (isSingle(old?.number) && !byHow && !pack.used.includes(tokens.indexOf(old as Token, start))) from = old?.number?.amount;
     for (const index of change.said) used.add(index);
     // "was 8.80 for 10, now 9.90 for 12": the packs differ.
     const other = (token: Token, at: number): boolean =>
@@ -114,9 +125,16 @@ export const readItem = (reader: Reader, { start, end }: Stretch, common: PackSi
   }
   const free = price === undefined ? freeForm.in(tokens, start, end) : undefined;
   if (price === undefined && !(free !== undefined && known && tokens.slice(start, end).some((token) => token.text === 'free'))) return [];
+  // "10 or 12 stem bunch £5", "£5 for 10-12": what one holds is not said.
+  const isOpen = (token: Token, at: number): boolean =>
+    token.number?.form === 'plain' && token !== price && !used.has(start + at) && !isSingle(token.number);
+  if (stretch.some(isOpen)) return [];
   const rise =
+    change === undefined &&
     price?.number?.max !== undefined &&
-    stretch.some((token) => changeWord.test(token.text)) &&
+    price.number.or === undefined &&
+    !fromEither(tokens, price, start) &&
+    stretch.some((token, at) => changeWord.test(token.text) && !taken.test(stretch[at - 1]?.text ?? '')) &&
     !stretch.some((token) => /^(anywhere|somewhere|between|ranging|ranges|about|around|likely|could|might|maybe)$/.test(token.text));
   const each = stretch.some(
     (token, at) => token.means['each'] !== undefined && /^(each|ea|apiece)$/.test(token.text) && used.has(start + at),

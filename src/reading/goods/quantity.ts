@@ -98,7 +98,7 @@ export const quantity = (tokens: readonly Token[], index: number): Quantity | un
   if (part !== undefined) return measured(tokens, part) ?? part;
   const said = measureSaid(tokens, index);
   if (said !== undefined) return said;
-  if (number?.form === 'plain' && number.max === undefined && Number(number.amount) <= 500) {
+  if (number?.form === 'plain' && isSingle(number) && Number(number.amount) <= 500) {
     const long = inches(tokens, index);
     if (long !== undefined) return long;
     // "2 and a half stems"

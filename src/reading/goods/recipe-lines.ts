@@ -4,7 +4,7 @@ import { hazardsIn, tellsOfHealth } from '../../handbook/hazard-words.ts';
 import type { RecipeLineFact } from '../fact.ts';
 import { pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
-import type { Token } from '../text/token.ts';
+import { isSingle, type Token } from '../text/token.ts';
 import { portionWords } from '../words/trade-words.ts';
 import { itemName, knowsItem } from './item-name.ts';
 import { besideNames } from './name-edges.ts';
@@ -21,7 +21,7 @@ const numberBehind = (tokens: readonly Token[], at: number, end: number): Quanti
   if (tokens[at]?.text === '(' && tokens[at + 2]?.text === ')' && at + 2 < end && tokens[at + 1]?.number?.form === 'plain')
     return { stems: Number(tokens[at + 1]?.number?.amount), next: at + 3 };
   const number = tokens[at]?.number;
-  if (number === undefined || number.max !== undefined) return undefined;
+  if (!isSingle(number)) return undefined;
   const closes = (next: number): boolean => next >= end || separates(tokens[next]) || tokens[next]?.number !== undefined;
   // "ribbon 30cm"
   if (number.form === 'length')
@@ -104,8 +104,8 @@ export const linesIn = (reader: Reader, start: number, end: number): Line[] | un
       index = out;
       continue;
     }
-    // "2-3 roses": how many is not said.
-    if (token?.number?.form === 'plain' && token.number.max !== undefined) return undefined;
+    // "2-3 roses", "10cm or 12cm ribbon": how many or how long is not said.
+    if (token?.number !== undefined && /^(plain|length|weight)$/.test(token.number.form) && !isSingle(token.number)) return undefined;
     const amount = quantity(tokens, index);
     const from = amount?.next ?? index;
     let to = from;

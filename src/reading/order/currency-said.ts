@@ -15,7 +15,7 @@ const ends = /^([,;.)(+&-]|and|plus|inc|incl|ex|please|pls|thanks)$/;
 const besides = /^(delivery|deliver|delivered|deposit|setup|install|installation|collection)$/;
 const near = 4; // words
 const ofClient = (tokens: readonly Token[], index: number): boolean =>
-  tokens.slice(Math.max(0, index - near), index + near).some(({ text, means }) => means['other'] !== undefined || besides.test(text));
+  tokens.slice(Math.max(0, index - near), index + near + 1).some(({ text, means }) => means['other'] !== undefined || besides.test(text));
 const moneyBesides = (tokens: readonly Token[]): Pick<NumberRead, 'currency' | 'symbol'> => {
   const sums = tokens.flatMap(({ number }, index) => ((number?.currency ?? number?.symbol) === undefined ? [] : [{ number, index }]));
   const [first] = sums;

@@ -20,9 +20,12 @@ const most: Readonly<Record<PieceKind, number>> = {
 };
 const alike = /^(GBP|EUR|USD|AUD|NZD|CAD)$/;
 
+// "$70-80" may be for one; of "$70 or $80" either is what the line comes to.
+const isSpan = ({ number: { max, or } }: Price): boolean => max !== undefined && or === undefined;
+
 const isDear = (reader: Reader, { mention, price }: Line): boolean => {
   // "@ 180" prices one, whatever it comes to.
-  if (price === undefined || price.at || price.per !== 'unsaid' || price.forCount === true || price.number.max !== undefined) return false;
+  if (price === undefined || price.at || price.per !== 'unsaid' || price.forCount === true || isSpan(price)) return false;
   if (!alike.test(price.number.currency ?? reader.context.currency)) return false;
   const [amount, count] = [Number(price.number.amount), countOf(mention).count];
   const limit = most[mention.kind];
@@ -43,7 +46,7 @@ const least: Readonly<Record<PieceKind, number>> = {
 const namedBehind = (reader: Reader, price: Price | undefined): boolean =>
   price?.piece !== undefined &&
   price.per === 'unsaid' &&
-  price.number.max === undefined &&
+  !isSpan(price) &&
   (price.pieceIndex ?? -1) > price.index &&
   /^(for|on)$/.test(reader.tokens[price.index + 1]?.text ?? '');
 const fitsLine = ({ mention, price }: Line): boolean =>
@@ -92,7 +95,6 @@ const isComesTo = (reader: Reader, { mention, price }: Line): boolean =>
   price !== undefined &&
   price.per === 'unsaid' &&
   price.number.form === 'money' &&
-  price.number.max === undefined &&
   reader.tokens[price.start - 1]?.text === '=' &&
   mention.end === price.start - 1 &&
   mention.countIndex !== undefined &&

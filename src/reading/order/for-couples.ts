@@ -40,9 +40,10 @@ export const forCouples = (reader: Reader): Finding | undefined => {
   if (!allFree(reader, match.start, end)) return undefined;
   const prices = [own?.kept['x'], own?.kept['y'], whole?.kept['c']].filter((token) => token !== undefined);
   if (!prices.every(({ number }) => isSingle(number))) return { start: match.start, end, held: true };
+  const count = { count: Number(n.number.amount), ...(n.number.approx === true ? { approx: true as const } : {}) };
   const lines: Unworded[] = [
-    { fact: 'pieces', piece: first as PieceKind, count: Number(n.number?.amount), ...cost(own?.kept['x'], slashed?.[0]) },
-    { fact: 'pieces', piece: second as PieceKind, count: Number(n.number?.amount), ...cost(own?.kept['y'], slashed?.[1]) },
+    { fact: 'pieces', piece: first as PieceKind, ...count, ...cost(own?.kept['x'], slashed?.[0]) },
+    { fact: 'pieces', piece: second as PieceKind, ...count, ...cost(own?.kept['y'], slashed?.[1]) },
   ];
   const pair = whole?.kept['c']?.number;
   if (pair !== undefined)

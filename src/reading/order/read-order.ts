@@ -80,6 +80,12 @@ export const likelyPer = (
   return pieces >= 3 && share < (leastEach[price.number.currency ?? ''] ?? 0.9) ? 'each' : 'unsaid';
 };
 
+// "$14 or $12 each" on one line of several: from 12 to 14.
+const ends = ({ amount, max, or }: NumberRead): { amount: string; amountMax?: string } => {
+  const [low = amount, high = max] = or === undefined ? [amount, max] : or.toSorted((a, b) => Number(a) - Number(b));
+  return { amount: low, ...(high === undefined ? {} : { amountMax: high }) };
+};
+
 const lineFact = (line: Line, single: boolean): Unworded => {
   const { mention, price } = line;
   // "2 corsages budget 60" speaks of all there are.
@@ -94,8 +100,7 @@ const lineFact = (line: Line, single: boolean): Unworded => {
       ? {}
       : {
           price: {
-            amount: price.number.amount,
-            ...(price.number.max === undefined ? {} : { amountMax: price.number.max }),
+            ...ends(price.number),
             per: own,
             ...(price.kind === undefined ? {} : { kind: price.kind }),
             ...currencyFields(price.number),

@@ -73,8 +73,10 @@ const countedShares = (reader: Reader): Finding | undefined => {
   const rest = amount(w) - amount(a) - (c === undefined ? 0 : amount(c)); // where the last share is all that is left
   if (b === undefined && bp !== undefined && rest > 0) shares.push({ count: rest, cost: bp });
   const sum = shares.reduce((all, { count }) => all + count, 0);
-  if (w?.number?.max !== undefined) return undefined;
   if (reader.tokens.slice(match.start, match.end).some((_, at) => !reader.free(match.start + at))) return undefined;
+  // "20 bouts, 15 or 16 at 12 and the rest at 14"
+  if ([w, a, b, c, ap, bp, cp].some((token) => token !== undefined && !isSingle(token.number)))
+    return { start: match.start, end: match.end, held: true };
   // Shares that do not make the whole up say nothing sure of either.
   if (sum !== amount(w)) return { start: match.start, end: match.end, held: true };
   const piece = k?.means['piece'] as PieceKind;

@@ -11,6 +11,7 @@ import { beginsAt, type Match, pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader, type Unworded } from '../phrase.ts';
 import { ofKind } from '../text/kind-named.ts';
 import type { Part } from '../text/message.ts';
+import { isSingle } from '../text/token.ts';
 
 const opening =
   /^(,|-|ok|okay|oh|and|so|but|sorry|actually|no|nope|hey|hi|now|well|please|pls|plz|just|we|i|they|she|he|you|you'll|can|could|lets|let's|then|right|also|we've|weve|i've|ive|they've|theyve|she's|he's|that|that's|update|correction|apparently|argh|ugh|bugger|damn|oops|whoops|fyi|client|bride|the|hiya|morning|turns|out)$/;
@@ -51,7 +52,7 @@ const spaced = ({ tokens }: Reader, { start, end, kept }: Match): boolean => {
 const asked = (reader: Reader, { start, end, kept }: Match): Finding | undefined => {
   const [piece, number] = [kept['p']?.means['piece'] as PieceKind | undefined, kept['n']?.number];
   const again = reader.tokens.slice(start, end + 1).some(({ text }) => text === 'now');
-  if (!again || piece === undefined || number === undefined || number.max !== undefined || number.or !== undefined) return undefined;
+  if (!again || piece === undefined || !isSingle(number)) return undefined;
   const words = reader.words(start, end);
   const choices = [
     { words: `${number.amount} pieces`, facts: [{ ...factFor('now', Number(number.amount), piece, undefined), words } as Fact] },
@@ -98,7 +99,9 @@ const tallied = ({ tokens }: Reader, { start, end }: Match): boolean =>
 const findingOf = (reader: Reader, [as, match]: readonly [ToldAs, Match], start: number, end: number): Finding | undefined => {
   const number = match.kept['n']?.number;
   const before = match.kept['a']?.number;
-  if (number?.max !== undefined || number?.or !== undefined || before?.max !== undefined || before?.or !== undefined) return undefined;
+  // "a pin came off 2 or 3 bouts": how many is not said, and nobody orders them. What they are to be now is asked elsewhere.
+  if ([number, before].some((each) => each !== undefined && !isSingle(each)))
+    return as.startsWith('now') ? undefined : { start, end, held: true };
   const piece = match.kept['p']?.means['piece'] as PieceKind | undefined;
   if (as === 'more' && match.kept['p'] !== undefined && isSpare(reader.tokens, reader.tokens.indexOf(match.kept['p'], match.start)))
     return undefined;
@@ -160,7 +163,7 @@ const find = (reader: Reader): Finding[] => {
     return (token.number === undefined || harmless(index)) && token.means['piece'] === undefined;
   });
   // "12 done, the heat got to 4 of the corsages": a loss stands beside other work.
-  const lost = findings.filter(({ facts }) => facts?.every((fact) => fact.fact === 'broke') === true);
+  const lost = findings.filter(({ facts, held }) => held || facts?.every((fact) => fact.fact === 'broke') === true);
   const unsure = tokens.some((token) => doubtful.test(token.text));
   return alone && findings.every(({ start, end }) => numbered(start, end) <= 2) ? findings : unsure ? [] : lost;
 };

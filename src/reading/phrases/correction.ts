@@ -147,7 +147,7 @@ const readPart = (reader: Reader, part: Part): Finding[] => {
   while (goods && at < from + 4 && leadsToMore.test(tokens[at]?.text ?? '')) at += 1;
   const dearer = goods ? (priceDifference(tokens, from, part.end) ?? priceDifference(tokens, at, part.end)) : undefined;
   if (dearer !== undefined && whyBehind.test(tokens[dearer.match.end]?.text ?? ''))
-    return [found(reader, from, dearer.match.end, [dearer.fact])];
+    return dearer.fact === undefined ? [{ ...dearer.match, held: true }] : [found(reader, from, dearer.match.end, [dearer.fact])];
   if (goods) return [];
   if (
     doneAt === undefined ||

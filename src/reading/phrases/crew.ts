@@ -9,6 +9,7 @@ import { withoutAbsent } from '../crew/hands.ts';
 import { withHours } from '../crew/hours-behind.ts';
 import { onlyHeld } from '../crew/only-held.ts';
 import { onlyUs } from '../crew/only-us.ts';
+import { endsEither } from '../crew/open-hours.ts';
 import { ownShift } from '../crew/own-shift.ts';
 import { hoursOf } from '../crew/pace.ts';
 import { pairHours } from '../crew/pair-hours.ts';
@@ -24,6 +25,7 @@ const readPart = (reader: Reader, part: Part): Finding[] => {
   const us = onlyUs(reader, part);
   if (us !== undefined) return [us];
   if (!speaksOfHands(reader, part)) return [];
+  if (endsEither.in(reader.tokens, part.start, part.end) !== undefined) return [{ start: part.start, end: part.end, held: true }];
   const own = ownShift(reader, part) ?? shiftsTold(reader, part) ?? pairHours(reader, part);
   if (own !== undefined) return [own];
   const off = dayOff(reader, part);

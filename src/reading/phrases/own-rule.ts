@@ -4,6 +4,7 @@ import type { PieceKind } from '../../handbook/pieces.ts';
 import type { FactOf } from '../fact.ts';
 import { type Match, pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader, type Unworded } from '../phrase.ts';
+import { isSingle } from '../text/token.ts';
 
 const lead = pattern(
   '(this one|this event|this job|for this|on this|here|this|it|them|these) (one|event|job)? (is|goes|at|on|runs|with|,|:|to|be)? (at|on|with)?',
@@ -112,7 +113,8 @@ const find = (reader: Reader): Finding[] => {
       const days = match?.kept['d']?.number;
       const unit = days?.unit === 'week' ? 7 : days?.unit === 'day' ? 1 : 0;
       if (match === undefined || days === undefined || unit === 0 || findings.some((finding) => finding.start === match.start)) continue;
-      const max = days.max === undefined ? {} : { daysMax: Number(days.max) * unit };
+      const most = days.max ?? days.or?.at(-1);
+      const max = most === undefined ? {} : { daysMax: Number(most) * unit };
       findings.push(
         found(reader, match.start, match.end, [
           { fact: 'drying', item: match.kept['i']?.means['ingredient'] ?? '', days: Number(days.amount) * unit, ...max },
@@ -160,7 +162,12 @@ const find = (reader: Reader): Finding[] => {
       if (fact !== undefined && (found_.length > 0 || next === undefined || next.text === 'x' || next.text === 'times'))
         found_.push({ match: multiple, fact });
     }
-    for (const each of found_) findings.push(found(reader, each.match.start, each.match.end, [each.fact]));
+    // "labour 20 or 25%": which of them is not said.
+    for (const { match, fact } of found_) {
+      const said = match.kept['n']?.number;
+      const { start, end } = match;
+      findings.push(said === undefined || isSingle(said) ? found(reader, start, end, [fact]) : { start, end, held: true });
+    }
   }
   return findings;
 };

@@ -6,6 +6,7 @@ import type { Asked } from '../fact.ts';
 import { pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader, type Unworded } from '../phrase.ts';
 import { askedOfOthers } from '../questions/asked-of-others.ts';
+import { asking, defined } from '../questions/asking.ts';
 import { behindRemark } from '../questions/behind-remark.ts';
 import { asksDayOfOccasion } from '../questions/day-of-occasion.ts';
 import { isOpened, looksAsked, openAt } from '../questions/looks-asked.ts';
@@ -25,8 +26,6 @@ import type { Part } from '../text/message.ts';
 import { namesTax } from '../text/of-tax.ts';
 import { firstWhere, textOf } from '../text/token.ts';
 import { taxAt } from './tax-basis.ts';
-
-const defined = (fields: object): object => Object.fromEntries(Object.entries(fields).filter(([, value]) => value !== undefined));
 
 const longest = 40;
 
@@ -111,8 +110,7 @@ const readQuestion = (reader: Reader, whole: Part): Finding => {
   );
   const short = shortQuestion(reader, part, from) ?? shortQuestion(reader, part, openAt(reader, part));
   if (short !== undefined) {
-    const fields = shaped(reader, from, part.end, short, details(reader, from, part.end));
-    return found(reader, whole.start, whole.end, [{ fact: 'question', asks: short, ...defined(fields) } as Unworded]);
+    return asking(reader, whole, short, shaped(reader, from, part.end, short, details(reader, from, part.end)));
   }
   if (asksOfRivals(reader, from, part.end)) {
     const { piece, item } = details(reader, from, part.end);
@@ -156,13 +154,12 @@ const readQuestion = (reader: Reader, whole: Part): Finding => {
     ((asked === 'price' && pricesWhatIf.in(reader.tokens, from, part.end) !== undefined) ||
       (asked === 'total' && totalWhatIf.in(reader.tokens, from, part.end) !== undefined));
   if (tried) {
-    const fields = shaped(reader, from, part.end, 'whatIf', details(reader, from, part.end));
-    return found(reader, whole.start, whole.end, [{ fact: 'question', asks: 'whatIf', ...defined(fields) } as Unworded]);
+    return asking(reader, whole, 'whatIf', shaped(reader, from, part.end, 'whatIf', details(reader, from, part.end)));
   }
   const asks = asked === 'price' && ofSeveral(reader, from, part.end) ? 'total' : asked;
   const basis = asks === 'taxStatus' ? undefined : basisIn(reader, from, part.end);
   const fields = shaped(reader, from, part.end, asks, details(reader, from, part.end));
-  return found(reader, whole.start, whole.end, [{ fact: 'question', asks, ...defined({ ...fields, basis }) } as Unworded]);
+  return asking(reader, whole, asks, fields && { ...fields, basis });
 };
 
 const basisIn = (reader: Reader, start: number, end: number): string | undefined => {

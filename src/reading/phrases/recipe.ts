@@ -4,6 +4,7 @@ import type { PieceKind } from '../../handbook/pieces.ts';
 import type { RecipeLineFact } from '../fact.ts';
 import { eachSaid } from '../goods/each-price.ts';
 import { leavesOut } from '../goods/not-put-in.ts';
+import { openShare } from '../goods/open-share.ts';
 import { quantity } from '../goods/quantity.ts';
 import { linesIn, separates } from '../goods/recipe-lines.ts';
 import { openParts } from '../open-parts.ts';
@@ -99,8 +100,8 @@ const findIn = (reader: Reader, parts: readonly Part[]): Finding[] => {
       findings.push({ start: part.start, end: part.end, held: true });
       continue;
     }
-    // "no more than 3 stems a bout" says how many there may be, and not how many there are.
-    if (bounded.in(reader.tokens, part.start, part.end) !== undefined) {
+    // "no more than 3 stems a bout" says how many there may be, and not how many there are; "MOB gets 3-4 roses" neither.
+    if ([bounded, openShare].some((form) => form.in(reader.tokens, part.start, part.end) !== undefined)) {
       findings.push({ start: part.start, end: part.end, held: true });
       continue;
     }

@@ -5,6 +5,7 @@ import { type Match, pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader, type Unworded } from '../phrase.ts';
 import { ofKind } from '../text/kind-named.ts';
 import type { Part } from '../text/message.ts';
+import { isSingle } from '../text/token.ts';
 
 const asked =
   "(so|and|ok|,|-|actually|can|could|would|you|we|i|please|pls|do|make|have|want|wants|they|they'd|she|he|she'd|like|let's|lets|bride|now|maybe|just|only|exactly|about|go|with|need|needs|may|be|to){0,7}";
@@ -29,7 +30,7 @@ const factsOf = ({ n, p, m, r, x }: Match['kept']): Unworded[] => {
   const piece = ofKind(kind);
   const to = m?.means['material'];
   const others = r?.means['material'];
-  if (to === undefined || n?.number?.max !== undefined || to === others || (x !== undefined && x.means['role'] !== 'rest')) return [];
+  if (to === undefined || to === others || (x !== undefined && x.means['role'] !== 'rest')) return [];
   const some = n?.number === undefined ? 'half' : Number(n.number.amount);
   return [{ fact: 'change', what: 'material', to, some, ...(others === undefined ? {} : { rest: others as Material }), ...piece }];
 };
@@ -38,7 +39,8 @@ const inPart = (reader: Reader, { start, end }: Part): Finding[] => {
   for (const form of forms) {
     const match = form.at(reader.tokens, start, end);
     const facts = match?.end === end ? factsOf(match.kept) : [];
-    if (facts.length > 0) return [found(reader, start, end, facts)];
+    const some = match?.kept['n']?.number;
+    if (facts.length > 0) return some === undefined || isSingle(some) ? [found(reader, start, end, facts)] : [{ start, end, held: true }];
   }
   return [];
 };

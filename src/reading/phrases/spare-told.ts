@@ -4,7 +4,7 @@ import { itemName, knowsItem } from '../goods/item-name.ts';
 import { pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
-import { firstWhere } from '../text/token.ts';
+import { firstWhere, isSingle } from '../text/token.ts';
 
 const lead =
   "(ok|okay|and|so|,|please|pls|can we|can you|could you|we|i|lets|let's|should|to|want|wants|usually|for this one|for this event|on this one|this one|just|-){0,4}";
@@ -63,7 +63,7 @@ const toldIn = (reader: Reader, { start, end, asked }: Part): Finding | undefine
   if (asked || end - start > 16) return undefined;
   const percent = firstWhere(tokens, start, end, ({ number }) => number?.form === 'percent');
   const number = tokens[percent]?.number;
-  if (percent < 0 || number === undefined || number.max !== undefined) return undefined;
+  if (percent < 0 || !isSingle(number)) return undefined;
   if (tokens.slice(start, end).some(({ means }) => means['piece'] !== undefined && means['piece'] !== 'unspecified')) return undefined;
   const rule = { fact: 'rule' as const, what: 'spare' as const, to: number.amount };
   for (const form of ofAll) if (form.at(tokens, start, end)?.end === end) return found(reader, start, end, [rule]);

@@ -4,7 +4,7 @@ import type { PieceKind } from '../../handbook/pieces.ts';
 import { pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader, type Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
-import type { Token } from '../text/token.ts';
+import { isSingle, type Token } from '../text/token.ts';
 import { together } from '../wearers/across-lines.ts';
 import { askHowMany } from '../wearers/ask-how-many.ts';
 import { beforePrice } from '../wearers/before-price.ts';
@@ -35,7 +35,9 @@ const countsFlowers = (token: Token | undefined): boolean =>
 const piecesOf = (entries: readonly Entry[], said: { piece: PieceKind; count: number } | undefined, before: number): Unworded[] => {
   const pieces = new Map<PieceKind, number>();
   for (const each of entries) if (each.piece !== undefined) pieces.set(each.piece, (pieces.get(each.piece) ?? 0) + each.count);
-  if (said !== undefined && pieces.size === 0) pieces.set(said.piece, said.count);
+  // "2 mums are wearing corsages so 10 bouts": of a kind that nobody was given.
+  // "groom bout, 3 ushers so 4 bouts": of him and of those nobody gave one.
+  if (said !== undefined && !(Number(pieces.get(said.piece)) >= said.count)) pieces.set(said.piece, said.count);
   // "20 bouts for groom, 4 ushers": the number said of the pieces stands, whoever is named; too small a number leaves it open.
   const [only] = [...pieces];
   if (before > 0 && pieces.size === 1 && only !== undefined && before !== only[1])
@@ -100,8 +102,15 @@ const find = (reader: Reader): Finding[] => {
     if (!bridal && !tokens.some(({ means }) => means['role'] !== undefined)) continue;
     const read = readWearers(reader, own);
     if (read.loose && read.entries.length >= 2) continue;
-    // "groom, best man, 3 ushers, one piker with his dog": a list without him would count too few.
-    if (read.entries.length >= 2 && listsStranger(reader.tokens, own.start, own.end)) {
+    // "groom, best man, 3 ushers, one piker with his dog": a list without him would count too few; "groom (+2-3)" does not say how many.
+    if (read.unsaid || (read.entries.length >= 2 && listsStranger(reader.tokens, own.start, own.end))) {
+      findings.push({ start: own.start, end: own.end, held: true });
+      continue;
+    }
+    // "bridal party of 10-12", "3 or 4 corsages for the mums"
+    const opens = [forHead, tailPieces].map((form) => form.in(reader.tokens, own.start, own.end)?.kept['n']?.number);
+    const open = ({ number }: Token): boolean => Number(number?.amount) === read.total && !isSingle(number);
+    if (tokens.some(open) || opens.some((number) => number !== undefined && !isSingle(number))) {
       findings.push({ start: own.start, end: own.end, held: true });
       continue;
     }
@@ -164,8 +173,11 @@ const find = (reader: Reader): Finding[] => {
       tail?.kept['p'] === undefined
         ? undefined
         : { piece: tail.kept['p'].means['piece'] as PieceKind, count: Number(tail.kept['n']?.number?.amount) };
+    // "2 mums wearing corsages so 10 bouts": ten are not all of them.
+    const ofSome =
+      said !== undefined && said.count === read.total && read.entries.some(({ piece }) => (piece ?? said.piece) !== said.piece);
     const facts = (entries: readonly Entry[]): Unworded[] => [
-      wearersFact(entries, read.total),
+      wearersFact(entries, ofSome ? undefined : read.total),
       ...(read.unknown ? [] : piecesOf(entries, said, many)),
     ];
     // "3 groomsmen, 2 grooms dads": his fathers, and no two grooms.

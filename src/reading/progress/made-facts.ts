@@ -27,7 +27,7 @@ export const outOf: Build = (match) => {
 export const allButSome: Build = (match) => {
   const { n, m } = match.kept;
   const [gone, of] = [n === undefined ? 1 : amountOf(n), amountOf(m)];
-  const unsure = [n, m].some((token) => token?.number?.max !== undefined || token?.number?.or !== undefined);
+  const unsure = [n, m].some((token) => token !== undefined && !isSingle(token.number));
   return unsure || !(gone < of) ? undefined : { fact: 'made', count: of - gone, of, total: true, ...pieceIn(match) };
 };
 
@@ -45,7 +45,7 @@ export const share =
     const of = match.kept['m']?.number;
     const count = of === undefined ? Number.NaN : Number(of.amount) * Number(fraction);
     // "half of the 30 bouts" is fifteen of them.
-    return of?.max === undefined && Number.isInteger(count)
+    return (of === undefined || isSingle(of)) && Number.isInteger(count)
       ? { fact: 'made', count, of: Number(of?.amount), total: true, ...pieceIn(match) }
       : { fact: 'made', fraction, ...pieceIn(match) };
   };
@@ -53,7 +53,7 @@ export const share =
 export const percentDone: Build = (match) => {
   const part = match.kept['f']?.number;
   const hundredth = Number(part?.amount) / 100;
-  return part?.max !== undefined || !(hundredth > 0 && hundredth < 1)
+  return !isSingle(part) || !(hundredth > 0 && hundredth < 1)
     ? undefined
     : { fact: 'made', fraction: String(hundredth), ...pieceIn(match) };
 };

@@ -1,6 +1,7 @@
 // Ways to say how far the whole of it is: "whole lot finished, all 36", "just finished number 23", "buttonholes over, only corsages pending".
 
 import type { Unworded } from '../phrase.ts';
+import { isSingle } from '../text/token.ts';
 import { allButOf } from './but-not-all.ts';
 import { done } from './counted-forms.ts';
 import { overOutOf } from './finished-over.ts';
@@ -32,7 +33,7 @@ export const wholeForms: readonly (readonly [string, Build])[] = [
     `(just|only|another|did|done|made|and|ok|so|that's|thats){0,2} <n:count> (more)? (<p:piece>)? (done|made|finished)? since (the|my|our|this|then|last|morning){0,2} (smoko|lunch|lunchtime|tea|break|breakfast|coffee|noon|midday|morning|then|time|count|<time>)? (,|-|so|and|now|which|that|that's|thats|makes|makes it|brings it to|it's|its|we're at|were at|i'm at|im at|we're on|up to|=){1,5} <m:count> (<q:piece>)? (done|made)? (altogether|all up|in total|in all|all told|so far|total|now|overall|all together|<all>) (done|made|now)?`,
     ({ kept: { n, m, p, q }, ...match }) => {
       const others = p !== undefined && q !== undefined && p.means['piece'] !== q.means['piece'];
-      const unsure = n?.number?.max !== undefined || others || amountOf(m) < amountOf(n);
+      const unsure = !isSingle(n?.number) || !isSingle(m?.number) || others || amountOf(m) < amountOf(n);
       const kind = p ?? q;
       return unsure || m === undefined ? undefined : sofar({ ...match, kept: { n: m, ...(kind === undefined ? {} : { p: kind }) } });
     },
@@ -55,7 +56,7 @@ export const wholeForms: readonly (readonly [string, Build])[] = [
 export const lastForms: readonly (readonly [string, Build])[] = [
   // "just tied the last of the wrist corsages"
   [
-    "(just|now|finally|and|ok|i|we|i've|ive|we've|weve|have|has){0,3} (tied|tied off|tied up|pinned|wrapped|knotted|tagged|labelled|carded|sealed|netted) (off|up)? (the|my|our)? (very)? (last|final) (one|few)? (of)? (the|my|our|these|those|them)? (<material>)? <p:piece>",
+    "(just|now|finally|and|ok|i|we|i've|ive|we've|weve|have|has){0,3} (tied|tied off|tied up|pinned|wrapped|knotted|tagged|labelled|carded|sealed|netted) (off|up)? (the|my|our)? (very)? (last|final) (one|few)? (of)? (the|my|our|these|those|them)? (<count>)? (<material>)? <p:piece>",
     allOf,
   ],
   // "last bout just went in the box"

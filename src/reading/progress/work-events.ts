@@ -1,7 +1,7 @@
 // Cuts a sentence about the work into what it tells: counted pieces, what became of them, words that join. One word it does not know, and it is not cut at all.
 
 import type { Reader } from '../phrase.ts';
-import { isCount, type Token } from '../text/token.ts';
+import { isCount, isSingle, type Token } from '../text/token.ts';
 import type { Event } from './event.ts';
 import { amount, at, eventAt } from './event-at.ts';
 import { asSpares, nobody, spares } from './spares-told.ts';
@@ -66,6 +66,7 @@ export const workEvents = (reader: Reader, start: number, end: number, kindsFirs
     const spare = last === undefined ? undefined : spares.at(tokens, index, end);
     const made = events.findLastIndex((event) => event.told === 'count');
     if (spare !== undefined && made >= 0) {
+      if (!isSingle(spare.kept['n']?.number)) return undefined; // "2 or 3 of them spare"
       events[made] = { ...(events[made] as Event), spares: amount(spare.kept['n']) };
       index = spare.end;
       continue;

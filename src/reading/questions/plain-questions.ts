@@ -44,10 +44,10 @@ export const plainQuestions: Forms = [
   [
     'away',
     [
-      '(if|suppose|supposing|say|imagine) <any>{0,2} <count> (people|of (us|them|you|the team)|girls|lads|staff|<bench>) (call|calls|called|phone|phones|ring|rings|are|were|go|went|is|get|was){0,2} (in|off)? (sick|ill|poorly|away|off)',
+      '(if|suppose|supposing|say|imagine|can|could) <any>{0,2} <count> (people|of (us|them|you|the team)|girls|lads|staff|<bench>) (call|calls|called|phone|phones|ring|rings|are|were|be|go|went|is|get|was){0,2} (in|off)? (sick|ill|poorly|away|off)',
       "(if|with|say) <any>{0,2} (one|1|two|2|both|three|all|only|<bench>|i|i'm|im|she|he|me|someone|somebody|<word>) <any>{0,4} (away|sick|ill|missing|on leave|not in|can't come|cant come|on holiday|poorly|off|out)",
     ],
-    /(<?\d|£|\$|knock|take|took|price|percent|money).{0,12}\boff\b|sold out|in or out|out or in|run out|ran out|runs out|turn.{0,8}out|\b(work|works|working|worked|figure|figuring|find|finding|sort|sorting|hand|handing|point|pointing) (it |that |this |them )?out\b/,
+    /(<?\d(?! (?:of us|of you|of them|people|staff|girls|lads)\b)|£|\$|knock|take|took|price|percent|money).{0,12}\boff\b|sold out|in or out|out or in|run out|ran out|runs out|turn.{0,8}out|\b(work|works|working|worked|figure|figuring|find|finding|sort|sorting|hand|handing|point|pointing) (it |that |this |them )?out\b/,
   ],
   [
     'drying',

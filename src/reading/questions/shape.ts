@@ -3,6 +3,7 @@
 import { addDays, weekdayOf, weekdays } from '../../values/day.ts';
 import { firstIn, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
+import { isSingle, type NumberRead } from '../text/token.ts';
 import { type details, oldNumbers } from './question-details.ts';
 
 type Details = ReturnType<typeof details>;
@@ -19,25 +20,26 @@ const everyEvent = pattern(
 
 const week = 7;
 
-export const shaped = (reader: Reader, start: number, end: number, asks: string, fields: Details): Fields => {
+/** Undefined where it could only be answered for one end of a range. */
+export const shaped = (reader: Reader, start: number, end: number, asks: string, fields: Details): Fields | undefined => {
   switch (asks) {
     case 'away':
-      return { ...fields, number: undefined, people: peopleAway(reader, start, end) ?? fields.people ?? fields.number ?? 1 };
-    case 'withHands':
-      return { ...fields, number: undefined, people: peopleAway(reader, start, end) ?? fields.people ?? fields.number ?? 1 };
+    case 'withHands': {
+      const people = peopleAway(reader, start, end) ?? fields.people;
+      // "what if 2 or 3 of us are off"
+      if (people === undefined && fields.numberMax !== undefined) return undefined;
+      return { ...fields, number: undefined, people: people ?? fields.number ?? 1 };
+    }
     case 'ladder':
       return ladder(reader, start, end, fields);
-    case 'countFor':
-      return { ...fields, ...countFor(reader, start, end) };
+    case 'countFor': {
+      const told = countFor(reader, start, end);
+      return told && { ...fields, ...told };
+    }
     case 'priceFor':
       return { ...fields, ...(keptForStems(reader, start, end, fields) ?? {}) };
     case 'whatIf':
-      return (
-        stemsTried(reader, start, end, fields) ?? {
-          ...fields,
-          ...(totalTried(reader, start, end) ?? priceTried(reader, start, end, fields) ?? {}),
-        }
-      );
+      return whatIf(reader, start, end, fields);
     case 'due':
     case 'hands':
       return { ...fields, ...daysNamed(reader, start, end) };
@@ -51,6 +53,12 @@ export const shaped = (reader: Reader, start: number, end: number, asks: string,
     default:
       return fields;
   }
+};
+
+const whatIf = (reader: Reader, start: number, end: number, fields: Details): Fields | undefined => {
+  const stems = stemsTried(reader, start, end, fields);
+  if (stems === 'unsure') return undefined;
+  return stems ?? { ...fields, ...(totalTried(reader, start, end) ?? priceTried(reader, start, end, fields) ?? {}) };
 };
 
 // "what if both of us are away", "me and jo are off".
@@ -78,9 +86,9 @@ const countFor = (
   reader: Reader,
   start: number,
   end: number,
-): { amount: string | undefined; amountMax: string | undefined; number: undefined } => {
-  let each: string | undefined;
-  let budget: string | undefined;
+): { amount: string | undefined; amountMax: string | undefined; number: undefined } | undefined => {
+  let each: NumberRead | undefined;
+  let budget: NumberRead | undefined;
   for (let index = start; index < end; index++) {
     const number = reader.tokens[index]?.number;
     if (number === undefined || (number.form !== 'money' && number.form !== 'plain')) continue;
@@ -90,10 +98,11 @@ const countFor = (
       /^(at|@)$/.test(reader.tokens[index - 1]?.text ?? '') ||
       reader.tokens[index + 1]?.means['each'] !== undefined ||
       reader.tokens[index + 1]?.text === 'per';
-    if (priced) each ??= number.amount;
-    else budget ??= number.amount;
+    if (priced) each ??= number;
+    else budget ??= number;
   }
-  return { amount: each, amountMax: budget, number: undefined };
+  if ([each, budget].some((number) => number !== undefined && !isSingle(number))) return undefined;
+  return { amount: each?.amount, amountMax: budget?.amount, number: undefined };
 };
 
 // "what if i charged 16": the only number is the price to try.
@@ -104,20 +113,18 @@ const priceTried = (reader: Reader, start: number, end: number, fields: Details)
     .slice(start, end)
     .filter((token, at) => (token.number?.form === 'plain' || token.number?.form === 'money') && !old.has(start + at));
   const [only] = numbers;
-  return numbers.length === 1 && only?.number !== undefined && only.number.max === undefined
-    ? { number: undefined, amount: only.number.amount }
-    : undefined;
+  return numbers.length === 1 && isSingle(only?.number) ? { number: undefined, amount: only.number.amount } : undefined;
 };
 
 // "what if i use 2 roses each", "3 stems of statice": how many go in, not what they cost.
 const stemsForm = pattern('<n:count> (x)? (stems|stem|sprigs|sprig|heads|bits)? (of)? (<word>)? <ingredient>');
 // "can we do 2 stems each instead of 3": of whatever goes in.
 const unnamedStems = pattern('<n:count> (stems|stem|sprigs|heads|bits) (<each>|in <each>|a (piece|bout|crown|corsage))');
-const stemsTried = (reader: Reader, start: number, end: number, fields: Details): Fields | undefined => {
-  const any = fields.item === undefined ? unnamedStems.in(reader.tokens, start, end)?.kept['n']?.number?.amount : undefined;
-  if (any !== undefined) return { ...fields, number: undefined, amount: undefined, stems: Number(any) };
-  const many = fields.item === undefined ? undefined : stemsForm.in(reader.tokens, start, end)?.kept['n']?.number?.amount;
-  return many === undefined ? undefined : { ...fields, number: undefined, amount: undefined, stems: Number(many) };
+const stemsTried = (reader: Reader, start: number, end: number, fields: Details): Fields | 'unsure' | undefined => {
+  const many = (fields.item === undefined ? unnamedStems : stemsForm).in(reader.tokens, start, end)?.kept['n']?.number;
+  if (many === undefined) return undefined;
+  // "what if i use 2 or 3 roses"
+  return isSingle(many) ? { ...fields, number: undefined, amount: undefined, stems: Number(many.amount) } : 'unsure';
 };
 
 // "what should i charge to keep 4 for stems": money, not a number of pieces.
@@ -126,9 +133,7 @@ const keepForm = pattern(
 );
 const keptForStems = (reader: Reader, start: number, end: number, { number, amount }: Details): Fields | undefined => {
   const kept = amount === undefined ? keepForm.in(reader.tokens, start, end)?.kept['n']?.number : undefined;
-  return kept === undefined || kept.max !== undefined
-    ? undefined
-    : { amount: kept.amount, ...(number === Number(kept.amount) ? { number: undefined } : {}) };
+  return !isSingle(kept) ? undefined : { amount: kept.amount, ...(number === Number(kept.amount) ? { number: undefined } : {}) };
 };
 
 // "can we do it for 400 all in", "could we do the lot for 400": what all of them come to.
@@ -142,8 +147,7 @@ const totalTried = (reader: Reader, start: number, end: number): Fields | undefi
   const match = firstIn(totalForms, reader.tokens, start, end);
   const amount = match?.kept['a']?.number;
   const behind = reader.tokens[match?.end ?? end];
-  if (amount === undefined || amount.max !== undefined || behind?.means['piece'] !== undefined || behind?.means['each'] !== undefined)
-    return undefined;
+  if (!isSingle(amount) || behind?.means['piece'] !== undefined || behind?.means['each'] !== undefined) return undefined;
   return { number: undefined, amount: amount.amount, per: 'all' };
 };
 

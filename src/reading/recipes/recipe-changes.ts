@@ -6,9 +6,10 @@ import { pattern } from '../pattern.ts';
 import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
 import { ofKind } from '../text/kind-named.ts';
 import type { Part, Stretch } from '../text/message.ts';
-import { firstWhere } from '../text/token.ts';
+import { firstWhere, isSingle } from '../text/token.ts';
 import { headedBy, trimmed } from './change-stretch.ts';
 import { allGoodsNamed, goodsNamed } from './goods-named.ts';
+import { isOpenChange } from './open-change.ts';
 import { added, addedSoMany, goodsOnly, putIn } from './put-in.ts';
 import { who } from './recipe-headings.ts';
 import { mayBeEither, ofEach, setTo } from './set-to.ts';
@@ -58,6 +59,7 @@ export const recipeChange = (reader: Reader, part: Part): Finding | undefined =>
   )
     return undefined;
   let piece = heading?.kept['p']?.means['piece'] as PieceKind | undefined;
+  if (isOpenChange(reader, { start, end })) return { start: part.start, end: part.end, held: true };
   const soMany = addedSoMany(reader, { start, end });
   if (soMany !== undefined) return found(reader, part.start, part.end, [soMany]);
   // "no ruscus in these"
@@ -205,7 +207,7 @@ const another = (reader: Reader, stretch: Stretch): Change | undefined => {
   // "do roses at 2.50 each" may be what one costs.
   if (number !== undefined && (/[.,]/.test(number.amount) || /^(at|@)$/.test(reader.tokens[end - 2]?.text ?? ''))) return undefined;
   const ingredient = goodsNamed(reader, verb.end, end - 1);
-  if (number?.form === 'plain' && number.max === undefined && ingredient !== undefined)
+  if (number?.form === 'plain' && isSingle(number) && ingredient !== undefined)
     return { fact: 'recipe', lines: [{ ingredient, stems: Number(number.amount) }], adds: true };
   return lineAnew(reader, { start: verb.end, end });
 };

@@ -5,6 +5,7 @@ import { pattern } from '../pattern.ts';
 import type { Reader, Unworded } from '../phrase.ts';
 import { ofKind } from '../text/kind-named.ts';
 import type { Stretch } from '../text/message.ts';
+import { isSingle } from '../text/token.ts';
 import { goodsNamed } from './goods-named.ts';
 
 type Recipe = Extract<Unworded, { fact: 'recipe' }>;
@@ -12,8 +13,16 @@ type Recipe = Extract<Unworded, { fact: 'recipe' }>;
 /** The piece a number is told of: "2 roses per corsage". */
 export const ofEach = pattern('(per|a|an|each|for each|in each|on each|in a|on a) <p:piece>');
 const raised = pattern(
-  '(bump|up|raise|increase|reduce|drop|cut|lower|bring|take|knock|put) (up|down|back)? (the|all the)? <any>{1,3} (up|down|back)? to <n:count> (stems)?',
+  '(bump|up|raise|increase|reduce|drop|cut|lower|bring|take|knock|put|set|trim|push) (up|down|back)? (the|all the)? <any>{1,3} (up|down|back)? (to|<upTo>) <n:count> (stems)?',
 );
+// The flower that is named between the verb and "to".
+const flowerOf = (reader: Reader, start: number, at: number): string | undefined => {
+  let [from, to] = [start + 1, at - 1];
+  while (/^(up|down|back|the|all)$/.test(reader.tokens[from]?.text ?? '')) from += 1;
+  while (/^(up|down|back)$/.test(reader.tokens[to - 1]?.text ?? '')) to -= 1;
+  return goodsNamed(reader, from, to);
+};
+
 /** "drop the roses to 2": stems, or what they cost. */
 export const mayBeEither = (reader: Reader, { start, end }: Stretch): boolean => {
   const match = raised.at(reader.tokens, start, end);
@@ -32,12 +41,9 @@ export const setTo = (reader: Reader, { start, end }: Stretch): Recipe | undefin
   // "drop the roses to 2" alone may be what they cost.
   const per = ofEach.at(reader.tokens, match.end, end);
   if (per?.end !== end && !(match.end === end && reader.tokens[end - 1]?.text === 'stems')) return undefined;
-  let [from, to] = [start + 1, at - 1];
-  while (/^(up|down|back|the|all)$/.test(reader.tokens[from]?.text ?? '')) from += 1;
-  while (/^(up|down|back)$/.test(reader.tokens[to - 1]?.text ?? '')) to -= 1;
-  const ingredient = goodsNamed(reader, from, to);
+  const ingredient = flowerOf(reader, start, at);
   const piece = per?.kept['p']?.means['piece'] as PieceKind | undefined;
-  if (ingredient === undefined || number.number?.max !== undefined || Number(number.number?.amount) > 30) return undefined;
+  if (ingredient === undefined || !isSingle(number.number) || Number(number.number?.amount) > 30) return undefined;
   return {
     fact: 'recipe',
     lines: [{ ingredient, stems: Number(number.number?.amount) }],

@@ -45,19 +45,20 @@ const linkAt = (tokens: readonly Token[], index: number): { kind: 'to' | 'or' | 
   return undefined;
 };
 
-// "1-1.5 lakh", "8 to 10k": the thousands are said once, for both.
+// "1-1.5 lakh", "8 to 10k", "1 or 2 dozen": the thousands or the dozens are said once, for both.
 const scaled = /(^|[\d ])(k|grand|thousand|lakhs?|lacs?)$/;
-const inThousands = (first: Token, second: Token | undefined): Token => {
+const inPence = /\d ?(p|c|cents?|pence|paise)$/;
+const inSameUnit = (first: Token, second: Token | undefined): Token => {
   const [low, high] = [first.number, second?.number];
-  if (
-    low === undefined ||
-    !/^(plain|money)$/.test(low.form) ||
-    low.worded === true ||
-    high === undefined ||
-    scaled.test(first.text) ||
-    !scaled.test(second?.text ?? '')
-  )
-    return first;
+  if (low === undefined || !/^(plain|money)$/.test(low.form) || high === undefined) return first;
+  if (high.inDozens === true && low.inDozens !== true && low.form === 'plain') {
+    const dozens = decimal(low.amount).times(12);
+    return dozens.lt(high.amount) ? changed(first, { number: { ...low, amount: dozens.toFixed(), inDozens: true } }) : first;
+  }
+  // "50-60p each"
+  if (low.form === 'plain' && high.form === 'money' && inPence.test(second?.text ?? '') && decimal(low.amount).gt(high.amount))
+    return changed(first, { number: { ...low, amount: decimal(low.amount).dividedBy(100).toFixed() } });
+  if (low.worded === true || scaled.test(first.text) || !scaled.test(second?.text ?? '')) return first;
   const times = /(lakhs?|lacs?)$/.test(second?.text ?? '') ? 100_000 : 1000;
   const amount = decimal(low.amount).times(times);
   return decimal(low.amount).lt(times) && amount.lt(high.amount) ? changed(first, { number: { ...low, amount: amount.toFixed() } }) : first;
@@ -71,7 +72,7 @@ const isBtw = (tokens: readonly Token[], index: number): boolean =>
 const joinPair = (tokens: readonly Token[], index: number): { token: Token; next: number } | undefined => {
   const link = linkAt(tokens, index + 1);
   const given = link === undefined ? undefined : tokens[index];
-  const first = given === undefined || link === undefined ? undefined : inThousands(given, tokens[link.next]);
+  const first = given === undefined || link === undefined ? undefined : inSameUnit(given, tokens[link.next]);
   if (first === undefined || link === undefined || !rangeable(first.number)) return undefined;
   const between = tokens[index - 1]?.text === 'between' || isBtw(tokens, index);
   if (link.kind === 'and' && !between) return undefined;

@@ -75,12 +75,13 @@ export const headsAlone = (reader: Reader, part: Part): Finding | undefined => {
   const couples = couplesWear.at(reader.tokens, part.start, part.end);
   const [first, second] = [couples?.kept['p']?.means['piece'], couples?.kept['q']?.means['piece']] as (PieceKind | undefined)[];
   if (couples?.end === part.end && first !== undefined && second !== undefined && first !== second) {
-    const count = Number(couples.kept['n']?.number?.amount);
+    const number = couples.kept['n']?.number;
+    const count = { count: Number(number?.amount), ...(number?.approx === true ? { approx: true as const } : {}) };
     return found(
       reader,
       part.start,
       part.end,
-      [first, second].map((piece) => ({ fact: 'pieces', piece, count })),
+      [first, second].map((piece) => ({ fact: 'pieces', piece, ...count })),
     );
   }
   const each = eachSide.at(reader.tokens, part.start, part.end) ?? coupleFirst.at(reader.tokens, part.start, part.end);

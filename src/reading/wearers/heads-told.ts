@@ -4,7 +4,7 @@
 import { firstAt, firstIn, type Pattern, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
-import { isCount } from '../text/token.ts';
+import { isCount, isSingle } from '../text/token.ts';
 import { besideHeads } from './beside-heads.ts';
 import { agreed, fewOf } from './heads-agree.ts';
 import { nobodyThere, oneOfTheCounted, staffNone, staffWithout } from './heads-named.ts';
@@ -152,7 +152,7 @@ export const headsTold = (reader: Reader, part: Part): number | undefined => {
       const number = own.kept['n'] ?? own.kept['w'];
       if (kind === 'only' && number !== undefined && heads.length !== 1) continue; // "only 6 wearing" is the first said
       const count = Number(number?.number?.amount);
-      if (number !== undefined && !isCount(number)) return undefined;
+      if (number !== undefined && !(isCount(number) && isSingle(number.number))) return undefined;
       if (kind === 'table') {
         if (own.kept['t'] !== undefined && !/table$/.test(own.kept['t'].text)) continue;
         atTable = true;
@@ -190,7 +190,7 @@ export const headsTold = (reader: Reader, part: Part): number | undefined => {
       } else if (kind === 'heads') heads.push(count);
       else if (kind === 'side') {
         sides.push(count);
-        ours ||= tokens.slice(own.start, own.end).some(({ text }) => text === 'party');
+        ours ||= tokens.slice(own.start, own.end).some(({ text }) => /^(party|crew|squad)$/.test(text));
       } else if (kind === 'each side') sides.push(count, count);
       else if (kind === 'sum') sum = sum === 0 || sum === count ? count : Number.NaN;
       else if (kind === 'wear') worn = true;

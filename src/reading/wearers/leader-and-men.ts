@@ -3,7 +3,7 @@
 import { firstAt, pattern } from '../pattern.ts';
 import { type Finding, found, type Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
-import { isCount } from '../text/token.ts';
+import { isCount, isSingle } from '../text/token.ts';
 import { isPlural, nameOf } from './role-counts.ts';
 
 const head =
@@ -33,7 +33,9 @@ export const leaderAndMen = (reader: Reader, part: Part): Finding | undefined =>
     return undefined;
   if (isPlural(a.text) || !isPlural(b.text) || !isCount(n)) return undefined;
   if (c !== undefined && c.means['role'] !== leader && !/^(himself|herself)$/.test(c.text)) return undefined;
-  const count = Number(n?.number?.amount) - (match === one ? 1 : 0);
+  // "about 7 all up", "7 or 8 of them"
+  if (!isSingle(n?.number) || n.number.approx === true) return { start: part.start, end: part.end, held: true };
+  const count = Number(n.number.amount) - (match === one ? 1 : 0);
   if (count < 1) return undefined;
   const wearers = [
     { wearer: leader, count: 1 },

@@ -2,10 +2,16 @@
 
 import type { Reader } from '../phrase.ts';
 import type { Stretch } from '../text/message.ts';
-import { firstWhere, isSingle } from '../text/token.ts';
+import { firstWhere, isSingle, type Token } from '../text/token.ts';
 import type { Entry } from './read-wearers.ts';
 import { nameOf, onlyOne } from './role-counts.ts';
 import { andMore } from './wearer-words.ts';
+
+// "groom and 3 ushers", "groom + 2 in bouts": what stands behind the number says whose or what it is.
+const goesOn = (next: Token | undefined, count: Token): boolean =>
+  !(next?.means['role'] === undefined || onlyOne(next, count)) ||
+  next?.means['piece'] !== undefined ||
+  /^(in|with|w|wearing|get|have|having|getting|all|for|x|each)$/.test(next?.text ?? '');
 
 /** The men behind the wearer `role`, wearing what was named last, and where they end; unsure where they are a range or a choice. */
 export const menBehind = (
@@ -17,21 +23,17 @@ export const menBehind = (
 ): { readonly entry: Entry; readonly end: number } | 'unsure' | undefined => {
   // "groom (+3)"
   const open = firstWhere(tokens, start, index, ({ text }) => text === '(');
-  const within = open < 0 ? undefined : andMore.at(tokens, open + 1, index);
-  const more = within?.end === index ? within : andMore.at(tokens, index, end);
+  const inside = open < 0 ? undefined : andMore.at(tokens, open + 1, index);
+  // "groom (+2) bouts": what they wear stands behind the bracket.
+  const within = inside !== undefined && [inside.end - 1, inside.end].some((at) => tokens[at]?.text === ')') ? inside : undefined;
+  const more = within ?? andMore.at(tokens, index, end);
   const next = tokens[more?.end ?? 0];
-  if (
-    more?.kept['n'] === undefined ||
-    !/^(groom|best man)$/.test(role) ||
-    !(next?.means['role'] === undefined || onlyOne(next, more.kept['n'])) ||
-    next?.means['piece'] !== undefined ||
-    /^(in|with|w|wearing|get|have|having|getting|all|for|x|each)$/.test(next?.text ?? '')
-  )
+  if (more?.kept['n'] === undefined || !/^(groom|best man)$/.test(role) || (within === undefined && goesOn(next, more.kept['n'])))
     return undefined;
   if (!isSingle(more.kept['n'].number)) return 'unsure';
   const count = Number(more.kept['n'].number.amount);
   return {
     entry: { at: more.start, wearer: nameOf('groomsman', count), count, ...(worn === undefined ? {} : { piece: worn }) },
-    end: more.end,
+    end: Math.max(index, more.end),
   };
 };

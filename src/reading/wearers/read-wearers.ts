@@ -211,6 +211,7 @@ export const readWearers = (reader: Reader, part: Part): WearersRead => {
     entries,
     clean,
     unknown: unsaid || leftWaiting(waiting, entries) > 0,
+    unsaid,
     kindWaits: waiting.some((each) => waitsForCount(reader.tokens, each)),
     heads,
     loose: loose >= 0 && !(said !== undefined && loose >= said.start && loose < said.end),

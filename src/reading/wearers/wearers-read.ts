@@ -8,6 +8,7 @@ export interface WearersRead {
   clean: boolean; // nothing else is said
   pieceless: boolean;
   unknown: boolean; // of some nobody said how many
+  unsaid: boolean; // how many men are behind him
   kindWaits: boolean; // of some nobody said what they wear
   heads: number;
   loose: boolean; // a number stands alone
