@@ -69,8 +69,9 @@ const someSwapped = (reader: Reader, part: Part): Finding | undefined => {
 /** One kind for another, or one taken off; held where how many is a range or a choice. */
 export const swapped = (reader: Reader, part: Part): Finding | undefined => {
   const swap = swapIn(reader, part);
-  const open = reader.tokens.slice(swap?.start, swap?.end).some(({ number }) => number?.form === 'plain' && !isSingle(number));
-  return swap?.facts !== undefined && open ? { start: swap.start, end: swap.end, held: true } : swap;
+  if (swap?.facts === undefined) return swap;
+  const open = reader.tokens.slice(swap.start, swap.end).some(({ number }) => number?.form === 'plain' && !isSingle(number));
+  return open ? { start: swap.start, end: swap.end, held: true } : swap;
 };
 
 const swapIn = (reader: Reader, part: Part): Finding | undefined => {

@@ -74,8 +74,13 @@ const sameMonth = (reader: Reader, reads: readonly DateRead[]): DateRead[] => {
   const [day] = whole?.days ?? [];
   if (whole === undefined || day === undefined) return [];
   const found: DateRead[] = [];
-  for (let index = 0; index < reader.tokens.length; index++) {
-    const match = weekdayAndDay.at(reader.tokens, index, reader.tokens.length);
+  const { length } = reader.tokens;
+  for (
+    let index = weekdayAndDay.next(reader.tokens, 0, length);
+    index < length;
+    index = weekdayAndDay.next(reader.tokens, index + 1, length)
+  ) {
+    const match = weekdayAndDay.at(reader.tokens, index, length);
     const number = asDay(match?.kept['d']);
     if (
       match === undefined ||

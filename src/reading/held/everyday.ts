@@ -101,14 +101,14 @@ const isPriceOnly = (tokens: readonly Token[], { start, end }: Stretch): boolean
   );
 };
 
+const ofOrder = pattern('(<piece>|<ingredient>)');
+const everyday = pattern('<everyday>');
 /** The stretches that tell of everyday things. */
 export const everydayStretches = (reader: Reader, part: Part): Stretch[] => {
   const { tokens } = reader;
-  const other = tokens.some((token) => ['piece', 'ingredient'].some((tag) => token.means[tag] !== undefined))
-    ? undefined
-    : firstIn(talk, tokens, part.start, part.end);
+  const other = ofOrder.might(tokens) ? undefined : firstIn(talk, tokens, part.start, part.end);
   if (other !== undefined) return [part];
-  if (!among(tokens, part, (token) => token.means['everyday'] !== undefined)) return [];
+  if (everyday.in(tokens, part.start, part.end) === undefined) return [];
   if (onlyUs(reader, part) !== undefined) return [];
   const clauses = clausesOf(reader, part);
   if (opensWithNamedOccasion(reader)) return [];

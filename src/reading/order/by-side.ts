@@ -1,7 +1,7 @@
 // One kind counted on either side: "groom's side 8, bride's side 7, all buttonholes", "9 for her family and 6 for his side, all bouts".
 
 import type { PieceKind } from '../../handbook/pieces.ts';
-import { firstAt, pattern } from '../pattern.ts';
+import { beginsAt, firstAt, pattern } from '../pattern.ts';
 import { allFree, type Reader } from '../phrase.ts';
 import { firstWhere, isCount, type Token } from '../text/token.ts';
 import type { Mention } from './mention.ts';
@@ -27,9 +27,10 @@ const counted = /^(side|family|lot|mob|crowd|people)$/;
 /** Both lines, where the place begins such a list. */
 export const bySide = (reader: Reader, index: number): { lines: readonly [Mention, Mention]; end: number } | undefined => {
   const { tokens } = reader;
-  const match = firstAt(forms, tokens, index, tokens.length);
-  const { n, m, p } = match?.kept ?? {};
-  if (match === undefined || n === undefined || m === undefined || p === undefined) return undefined;
+  const match = beginsAt(forms, tokens, index) ? firstAt(forms, tokens, index, tokens.length) : undefined;
+  if (match === undefined) return undefined;
+  const { n, m, p } = match.kept;
+  if (n === undefined || m === undefined || p === undefined) return undefined;
   if (!allFree(reader, match.start, match.end) || !tokens.slice(match.start, match.end).some(({ text }) => counted.test(text)))
     return undefined;
   // "bride's side 9, groom's side 6 bouts, 3 corsages" goes on; a further kind or person behind the last number counts that.

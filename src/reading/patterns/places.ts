@@ -1,7 +1,7 @@
 // Where in a message each pattern could begin: found for all patterns at once, when the first of them is asked for.
 // Only the last message's places are kept, in room that is used again. All of it is rows of bits, so that little memory is touched.
 
-import { none as noMeaning, type Token } from '../text/token.ts';
+import type { Token } from '../text/token.ts';
 import { add, has, lastBit, nextBit, orFromNext, roomFor } from './bits.ts';
 import { firstNeed, firstOpening, openings, reaches, tests, type Use, useOfKind, useOfWord } from './registry.ts';
 import { kindsOf } from './token-kinds.ts';
@@ -58,17 +58,20 @@ const stands = (use: Use, index: number): void => {
 };
 const usesOf = (token: Token): readonly Use[] =>
   [useOfWord.get(token.text), ...kindsOf(token).map((kind) => useOfKind.get(kind))].filter((use) => use !== undefined);
-// Words and signs with no meaning of their own are asked for what they are once, as long as no pattern is added.
-const bare = { word: new Map<string, readonly Use[]>(), sign: new Map<string, readonly Use[]>() };
+// Words and signs are asked for what they are once, as long as no pattern is added: with the meaning they had then, for the vocabulary shares it.
+const known = {
+  word: new Map<string, { means: Token['means']; uses: readonly Use[] }>(),
+  sign: new Map<string, { means: Token['means']; uses: readonly Use[] }>(),
+};
 const mostKept = 4096;
 const usesKept = (token: Token): readonly Use[] => {
   const { kind, text, number, means, guessed } = token;
-  if ((kind !== 'word' && kind !== 'sign') || number !== undefined || means !== noMeaning || guessed !== undefined) return usesOf(token);
-  const known = bare[kind].get(text);
-  if (known !== undefined) return known;
-  if (bare[kind].size === mostKept) bare[kind].clear();
+  if ((kind !== 'word' && kind !== 'sign') || number !== undefined || guessed !== undefined) return usesOf(token);
+  const kept = known[kind].get(text);
+  if (kept?.means === means) return kept.uses;
+  if (known[kind].size >= mostKept) known[kind].clear();
   const uses = usesOf(token);
-  bare[kind].set(text, uses);
+  known[kind].set(text, { means, uses });
   return uses;
 };
 
@@ -109,8 +112,8 @@ let prepared = 0; // patterns
 const prepare = (): void => {
   if (prepared === patterns) return;
   prepared = patterns;
-  bare.word.clear();
-  bare.sign.clear();
+  known.word.clear();
+  known.sign.clear();
   further = new Uint8Array(firstNeed[patterns] as number);
   for (let id = 0; id < patterns; id++)
     further.fill(((reaches[id] as number) + longestBlock - 2) >> 4, firstNeed[id] as number, firstNeed[id + 1] as number);

@@ -1,7 +1,7 @@
 // "3 of the crowns need to be bigger", "10 of the bouts are fresh": said of some that are ordered already. It orders nothing, and is no matter of them all.
 
 import { sharesBySize } from '../order/shares-by-size.ts';
-import { pattern } from '../pattern.ts';
+import { beginsAt, pattern } from '../pattern.ts';
 import type { Finding, Phrase, Reader } from '../phrase.ts';
 
 const some = pattern(
@@ -19,9 +19,12 @@ const bySize = pattern(
   `(the)? ${size} (ones|one|sizes)? (are|is|at|@|:|for){0,2} <amount> (<each>)? (,|;|and|&|-|but){0,2} (the)? (<role>|rest|others|other ones|${size}) (of them)? (ones|one|sizes)? (are|is|at|@|:|for){0,2} <amount> (<each>)?`,
 );
 
+const forms = [some, bySize];
+
 const find = (reader: Reader): Finding[] =>
   reader.message.parts.flatMap(({ start, end }): Finding[] => {
     for (let index = start; index < end; index++) {
+      if (!beginsAt(forms, reader.tokens, index)) continue;
       const counted = reader.tokens[index - 1]?.number !== undefined;
       if (some.at(reader.tokens, index, end) === undefined && (counted || bySize.at(reader.tokens, index, end) === undefined)) continue;
       // "16 bouts, 2 large 14 small, large 18 small 12": how many of either is said.

@@ -74,8 +74,11 @@ const behindPrice = (token: Token | undefined): boolean =>
 const ends = (reader: Reader, index: number): boolean =>
   endsThere(reader, index) && reader.tokens[index]?.means['all'] === undefined && reader.tokens[index]?.text !== 'not';
 
+// All that tax words begin with.
+const opens = [...formsAlone, andTax, aloneIncluded, aloneOnTop];
 /** The tax words at this place, if any: used by corrections too. */
 export const taxAt = (reader: Reader, index: number): { match: Match; fact: ReturnType<typeof taxFact> } | undefined => {
+  if (!beginsAt(opens, reader.tokens, index)) return undefined;
   const places = beginsAt(formsAlone, reader.tokens, index) ? taxForms : [];
   for (const [basis, form] of places) {
     const match = form.at(reader.tokens, index, reader.tokens.length);
@@ -98,6 +101,7 @@ export const taxAt = (reader: Reader, index: number): { match: Match; fact: Retu
 
 // "25 each inc, tax 8.25%": the rate stands apart from where it goes.
 const rateAlone = pattern('<tax:tax> (rate)? (is|at|@|of|:|=)? <rate:percent>');
+const said = [...opens, noneOnTop, rateAlone];
 
 const find = (reader: Reader): Finding[] => {
   const findings: Finding[] = [];
@@ -108,6 +112,7 @@ const find = (reader: Reader): Finding[] => {
   let basis: string | undefined;
   let first: string | undefined;
   for (let index = 0; index < reader.tokens.length; index++) {
+    if (!beginsAt(said, reader.tokens, index)) continue;
     // "no vat on top" may mean "no, vat on top": neither is read.
     const doubtful = noneOnTop.at(reader.tokens, index, reader.tokens.length);
     const read = taxAt(reader, index); // "no gst to add, it's in there"

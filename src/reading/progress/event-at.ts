@@ -3,7 +3,7 @@
 import { beginsAt, firstAt, type Match } from '../pattern.ts';
 import type { Token } from '../text/token.ts';
 import type { Event } from './event.ts';
-import { shareSaid } from './share-forms.ts';
+import { shareForms, shareSaid } from './share-forms.ts';
 import { isNamed } from './what-follows.ts';
 import {
   both,
@@ -70,8 +70,28 @@ const countsNext = (tokens: readonly Token[], index: number, end: number): boole
   (/^(made|did|done|finished|completed)$/.test(tokens[index]?.text ?? '') && counted.at(tokens, index + 1, end) !== undefined);
 
 const toldAlone = toldForms.map(([, form]) => form);
+// All that anything told begins with; a number may be a name's.
+const opens = [
+  ...noneForms,
+  ...shareForms,
+  ...toldAlone,
+  target,
+  reaching,
+  reachingIf,
+  kindFirst,
+  share,
+  counted,
+  both,
+  couple,
+  single,
+  named,
+  whole,
+  joins,
+];
 /** What begins here, if anything is told. */
 export const eventAt = (tokens: readonly Token[], index: number, end: number, kindsFirst: boolean): Event | 'unsure' | undefined => {
+  const token = tokens[index];
+  if (token?.number === undefined && !beginsAt(opens, tokens, index) && !wholeWord.has(token?.text ?? '')) return undefined;
   const none = firstAt(noneForms, tokens, index, end);
   if (none !== undefined) return at(none, 'none', kindIn(none));
   const part = shareSaid(tokens, index, end);
@@ -103,7 +123,7 @@ export const eventAt = (tokens: readonly Token[], index: number, end: number, ki
     return at(kind, 'kind', { ...kindIn(kind), ...(ofAll.test(tokens[kind.start]?.text ?? '') ? { all: true } : {}) });
   const all = whole.at(tokens, index, end);
   if (all !== undefined) return at(all, 'whole');
-  if (wholeWord.test(tokens[index]?.text ?? '')) return { told: 'whole', start: index, end: index + 1 };
+  if (wholeWord.has(token?.text ?? '')) return { told: 'whole', start: index, end: index + 1 };
   const join = joins.at(tokens, index, end);
   return join === undefined ? undefined : at(join, 'join', tokens[index]?.text === ',' ? { comma: true } : {});
 };

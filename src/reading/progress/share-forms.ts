@@ -38,7 +38,8 @@ const forms: readonly (readonly [Pattern, string | undefined])[] = [
   ],
 ];
 
-const formsAlone = forms.map(([form]) => form);
+/** What a share begins with. */
+export const shareForms = forms.map(([form]) => form);
 const nearly = /^nearly$/;
 
 /** The share said at this place, as a fraction. */
@@ -47,7 +48,7 @@ export const shareSaid = (
   index: number,
   end: number,
 ): { match: Match; fraction: string } | undefined => {
-  if (!beginsAt(formsAlone, tokens, index)) return undefined;
+  if (!beginsAt(shareForms, tokens, index)) return undefined;
   for (const [form, fraction] of forms) {
     const match = form.at(tokens, index, end);
     if (match === undefined || tokens.slice(match.start, match.end).some((token) => nearly.test(token.text))) continue;

@@ -2,6 +2,7 @@
 
 import { type Pattern, pattern } from '../pattern.ts';
 import { familyAtBench } from '../words/bench-people.ts';
+import { wordList } from '../words/word-list.ts';
 import { didWord, doneWord, stageWord, stepBefore } from './done-words.ts';
 import { goneWrong, lossVerb, moreGoneWrong, stillToDo } from './losses.ts';
 
@@ -134,7 +135,7 @@ export const reachingIf = pattern(
 );
 
 export const whole = pattern('(so far|sofar|to date|up to now|up till now|till now|until now|altogether|thus far|as of now|all together)');
-export const wholeWord = /^(all up|in total|in all|all told|altogether|overall|total|all together|sofar)$/;
+export const wholeWord = new Set(wordList('all up, in total, in all, all told, altogether, overall, total, all together, sofar'));
 export const joins = pattern('(and|+|&|plus|also|then|,|n)');
 export const stops = /^(-|;|\(|\)|but|:|so|with|while)$/;
 const well =

@@ -80,17 +80,21 @@ export const cleanText = (original: string): CleanText => {
     at.push(index);
   };
   const plainStretch = (from: number, to: number): void => {
+    let copied = from;
     for (let index = from; index < to; index++) {
-      const char = original[index] ?? '';
+      const code = original.charCodeAt(index);
       // Most characters stand for themselves.
-      if ((char >= 'a' && char <= 'z') || char === ' ') {
-        text += char;
+      if ((code >= 0x61 && code <= 0x7a) || code === 0x20) {
         at.push(index);
         continue;
       }
+      text += original.slice(copied, index);
+      copied = index + 1;
+      const char = original[index] ?? '';
       const lower = char.toLowerCase();
-      keep(plainOf(lower.length === 1 ? lower : char, char.charCodeAt(0)), index);
+      keep(plainOf(lower.length === 1 ? lower : char, code), index);
     }
+    text += original.slice(copied, to);
   };
   let done = 0;
   for (const mark of original.matchAll(markup)) {

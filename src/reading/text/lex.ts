@@ -44,6 +44,8 @@ const numberOf = (groups: Readonly<Record<string, string | undefined>>, text: st
 // Most of a message is single spaces, plain words and short whole numbers, which need no look at the other shapes.
 const plainWord = /[a-z]+(?![a-z'\u00df-\u024f])/y;
 const shortNumber = /[1-9]\d{0,4}(?![^ \n])/y;
+// Signs with which no other shape begins.
+const lone = new Set(',-():;&@!?=%*"\'~£$€');
 
 export const lex = (text: string): Token[] => {
   const tokens: Token[] = [];
@@ -71,6 +73,13 @@ export const lex = (text: string): Token[] => {
       tokens.push(cut({ kind: 'number', text: amount, start, end, glued, number: { form: 'plain', amount } }));
       glued = true;
       shapes.lastIndex = end;
+      continue;
+    }
+    const sign = text[start] ?? '';
+    if (lone.has(sign)) {
+      tokens.push(cut({ kind: 'sign', text: sign, start, end: start + 1, glued }));
+      glued = true;
+      shapes.lastIndex = start + 1;
       continue;
     }
     const found = shapes.exec(text);

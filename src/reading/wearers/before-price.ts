@@ -15,7 +15,7 @@ const speaksOfMoney = (token: Token, next: Token | undefined): boolean =>
   (token.means['each'] !== undefined && token.text !== 'each' && token.text !== 'a piece' && next?.text !== 'side') ||
   token.means['budget'] !== undefined ||
   token.means['other'] !== undefined ||
-  (/^(at|@)$/.test(token.text) && next?.number?.form === 'plain') ||
+  (next?.number?.form === 'plain' && (token.text === 'at' || token.text === '@')) ||
   token.number?.form === 'duration';
 
 /** The part without a price behind its list: "1 groom 9 groomsmen all lapels, 14 each"; undefined when money stands anywhere else. */
@@ -32,8 +32,9 @@ export const beforePrice = (reader: Reader, part: Part): Part | undefined => {
   for (let index = own.start; index < own.end; index++) {
     const token = tokens[index];
     if (token === undefined) continue;
-    const [next, after] = [tokens[index + 1], tokens[index + 2]];
-    if (speaksOfMoney(token, next) || (pricesEach(token, next) && after?.text !== 'side' && index + 1 < own.end)) return undefined;
+    const next = tokens[index + 1];
+    if (speaksOfMoney(token, next)) return undefined;
+    if (pricesEach(token, next) && tokens[index + 2]?.text !== 'side' && index + 1 < own.end) return undefined;
   }
   if (cut < 0) return own;
   const { entries, clean, unknown } = readWearers(reader, own);
