@@ -3,7 +3,7 @@
 import type { Token } from '../text/token.ts';
 import type { Node } from './parse-pattern.ts';
 import { mostSteps, type Program, programOf, programs, step } from './program.ts';
-import { tests, words } from './registry.ts';
+import { tests, useOfWord, words } from './registry.ts';
 import type { Test } from './token-kinds.ts';
 
 /** A match: where it stands and the tokens it keeps, by name. */
@@ -48,6 +48,23 @@ const undoTo = (note: number): void => {
 
 const isWord = (number: number, tokens: readonly Token[], index: number, sight: Sight | undefined): boolean =>
   sight === undefined ? tokens[index]?.text === words[number] : sight.word[index] === number;
+/** Whether the word is in the table of so many places and one that stands here. */
+const isAmong = (
+  program: Int32Array,
+  table: number,
+  last: number,
+  tokens: readonly Token[],
+  index: number,
+  sight: Sight | undefined,
+): boolean => {
+  const number = sight === undefined ? (useOfWord.get(tokens[index]?.text ?? '')?.number ?? 0) : (sight.word[index] as number);
+  if (number === 0) return false;
+  for (let at = number & last; ; at = (at + 1) & last) {
+    const here = program[table + at];
+    if (here === number) return true;
+    if (here === 0) return false;
+  }
+};
 const isKind = (number: number, tokens: readonly Token[], index: number, sight: Sight | undefined): boolean =>
   sight === undefined
     ? (tests[number] as Test)(tokens[index] as Token)
@@ -93,6 +110,20 @@ const run = (start: number, tokens: readonly Token[], from: number, upTo: number
           index += 1;
           at += 4;
         } else at = program[at + 3] as number;
+        continue;
+      case step.words:
+        if (index < end && isAmong(program, at + 2, first, tokens, index, sight)) {
+          index += 1;
+          at += first + 3;
+          continue;
+        }
+        break;
+      case step.wordsOr:
+        if (index < end && isAmong(program, at + 3, first, tokens, index, sight)) {
+          comeBackTo(program[at + 2] as number, index);
+          index += 1;
+          at += first + 4;
+        } else at = program[at + 2] as number;
         continue;
       case step.either:
         comeBackTo(first, index);
