@@ -1,14 +1,17 @@
 // Names what nobody read: words with digits or a trade meaning. Ordinary words are nobody's business.
 
 import type { Message } from './text/message.ts';
-import type { Token } from './text/token.ts';
+import { none, type Token } from './text/token.ts';
 
 const tradeTags = ['piece', 'material', 'taxName', 'taxWord', 'ingredient', 'other', 'budget'];
 
+const ofTrade = ({ means }: Token): boolean => {
+  if (means === none) return false;
+  for (const tag of tradeTags) if (means[tag] !== undefined) return true;
+  return false;
+};
 const matters = (token: Token): boolean =>
-  (token.number !== undefined && token.number.worded !== true) ||
-  tradeTags.some((tag) => token.means[tag] !== undefined) ||
-  token.number?.form === 'money';
+  (token.number !== undefined && token.number.worded !== true) || ofTrade(token) || token.number?.form === 'money';
 
 /** The person's own words for each stretch that matters and was not read. */
 export const unreadWords = (message: Message, free: (index: number) => boolean): string[] => {

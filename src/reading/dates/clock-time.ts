@@ -1,6 +1,7 @@
 // A time of day beside a date: "4:30 pm", "at 2", "noon", "2 to 6pm". Times said without am or pm are taken as a florist's events run: 1 to 7 are
 // afternoon, unless the morning is named.
 
+import { namesPieces } from '../names-pieces.ts';
 import { beginsAt, type Match, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import type { Token } from '../text/token.ts';
@@ -104,7 +105,7 @@ const goingDown = (tokens: readonly Token[], index: number): TimeRead | undefine
   const [hour, last] = [hourOf(match?.kept['h']), match?.kept['e']];
   if (match === undefined || hour === undefined) return undefined;
   // "open day 14 feb 10-3, 20 corsages"
-  if (!ofADay(tokens[index - 1]) && tokens.some((token) => token.means['piece'] !== undefined)) return undefined;
+  if (!ofADay(tokens[index - 1]) && namesPieces(tokens)) return undefined;
   // "ten to three" is ten minutes before it.
   if (match.kept['h']?.number?.worded === true || (hour % 5 === 0 && textsOf(tokens, match).includes('to'))) return undefined;
   if (last !== undefined && ((hourOf(last) ?? hour) >= hour || !standsAlone(tokens, match.end))) return undefined;
@@ -118,7 +119,7 @@ const fromHours = (tokens: readonly Token[], index: number): TimeRead | undefine
   const range = match?.kept['r']?.number;
   const small = range?.form === 'plain' && Number(range.max) <= 12;
   const hour = small ? Number(range.amount) : hourOf(match?.kept['h']);
-  if (match === undefined || hour === undefined || hour < 1 || tokens.some((token) => token.means['piece'] !== undefined)) return undefined;
+  if (match === undefined || hour === undefined || hour < 1 || namesPieces(tokens)) return undefined;
   return { start: index, end: match.end, time: at(of24(hour), 0) };
 };
 
@@ -142,7 +143,7 @@ const besideOnly = (reader: Reader, index: number): TimeRead | undefined => {
   const token = tokens[index];
   const half = halfNear(tokens, index, index + 1);
   const one = (time: string, end = index + 1): TimeRead => ({ start: index, end, time });
-  const pieces = (): boolean => tokens.some((each) => each.means['piece'] !== undefined);
+  const pieces = (): boolean => namesPieces(tokens);
   const dotted = token?.number?.form === 'plain' ? /^(\d{1,2})[.]([0-5]\d)$/.exec(token.text) : null;
   // "prom night, 8.50 a ticket": what something costs.
   const costs =

@@ -1,5 +1,6 @@
 // Days that are somebody's own and no event's: "tbc by saturday", "off to a wedding fri 12 feb", "bride free fri 9-1", "any chance of a price by tomorrow".
 
+import { namesPieces } from '../names-pieces.ts';
 import { anyIn, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import { anyOccasion } from '../words/occasion-words.ts';
@@ -74,7 +75,7 @@ const before = (reader: Reader, read: DateRead, form: typeof answerBy, reach: nu
 export const tellsOwnDay = (reader: Reader): boolean => {
   const { tokens } = reader;
   if (offThen.in(tokens, 0, tokens.length) !== undefined) return true;
-  if (tokens.some(({ means }) => means['piece'] !== undefined)) return false;
+  if (namesPieces(tokens)) return false;
   if (anyIn([attending, ownEvent, orderWindow], tokens, 0, tokens.length)) return true;
   if (ownChild.in(tokens, 0, tokens.length) !== undefined && !tokens.some(({ means }) => means['material'] !== undefined)) return true;
   // "wedding 20 march, need the day off after it" names the event's all the same.

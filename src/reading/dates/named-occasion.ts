@@ -12,10 +12,11 @@ const own = pattern(
   "(with (the|my|our) (<word>)? (family|fam|kids|kid|mates|friends|parents|in laws|inlaws|in - laws|girls|lads|mum|mam|mom|dad|nan|gran|husband|wife|partner|crew)|at (mine|mums|mum's|ours|nans|nan's|home|my|our|yours)|(we're|we are|shop|shop's|studio|everyone|all|i'm|im|i am) (is|are|be)? (off|away|going|cooking|hosting|bringing|shut|closed|closing)|(bring|bringing|who's|whos) <any>)",
 );
 
+const made = pattern('(<material>|<piece>)');
 /** Whether the message opens with such a day and the occasion on it, and says what it is to be made of. */
 export const opensWithNamedOccasion = (reader: Reader): boolean => {
   const { tokens, context } = reader;
-  if (!meal.might(tokens) || !tokens.some(({ means }) => means['material'] !== undefined || means['piece'] !== undefined)) return false;
+  if (!meal.might(tokens) || !made.might(tokens)) return false;
   let index = 0;
   while (index < 4 && opening.test(tokens[index]?.text ?? '')) index += 1;
   const read = named(tokens, index, context);

@@ -1,5 +1,6 @@
 // "everything's late today", "could only make 5 today": what is said of today is the talk of a working day, unless an event is named or something is for it.
 
+import { namesPieces } from '../names-pieces.ts';
 import type { Reader } from '../phrase.ts';
 import type { DateRead } from './date-read.ts';
 import { isCompound, isLed } from './leads.ts';
@@ -19,8 +20,6 @@ export const isOfToday = (reader: Reader, read: DateRead): boolean => {
     return true;
   if (!said.some((text) => today.test(text)) && !/this (morning|arvo|afternoon|evening)/.test(said.join(' '))) return false;
   return (
-    !isLed(reader, [read]) &&
-    !isCompound(reader) &&
-    !(reader.tokens.some(({ text }) => wanted.test(text)) && reader.tokens.some(({ means }) => means['piece'] !== undefined))
+    !isLed(reader, [read]) && !isCompound(reader) && !(reader.tokens.some(({ text }) => wanted.test(text)) && namesPieces(reader.tokens))
   );
 };

@@ -4,8 +4,8 @@
 import type { Token } from '../text/token.ts';
 import { add, has, lastBit, nextBit, orFromNext, roomFor } from './bits.ts';
 import { firstNeed, firstOpening, openings, reaches, tests, type Use, useOfKind, useOfWord } from './registry.ts';
-import { kindsOf } from './token-kinds.ts';
 import type { Sight } from './trial.ts';
+import { forgetUses, usesKept } from './uses-kept.ts';
 
 const longestBlock = 16; // tokens
 const none = -1;
@@ -56,25 +56,6 @@ const stands = (use: Use, index: number): void => {
   add(standsAt, at * tokenWords * 32 + index);
   add(standsIn, at * blockWords * 32 + (blockOf[index] as number));
 };
-const usesOf = (token: Token): readonly Use[] =>
-  [useOfWord.get(token.text), ...kindsOf(token).map((kind) => useOfKind.get(kind))].filter((use) => use !== undefined);
-// Words and signs are asked for what they are once, as long as no pattern is added: with the meaning they had then, for the vocabulary shares it.
-const known = {
-  word: new Map<string, { means: Token['means']; uses: readonly Use[] }>(),
-  sign: new Map<string, { means: Token['means']; uses: readonly Use[] }>(),
-};
-const mostKept = 4096;
-const usesKept = (token: Token): readonly Use[] => {
-  const { kind, text, number, means, guessed } = token;
-  if ((kind !== 'word' && kind !== 'sign') || number !== undefined || guessed !== undefined) return usesOf(token);
-  const kept = known[kind].get(text);
-  if (kept?.means === means) return kept.uses;
-  if (known[kind].size >= mostKept) known[kind].clear();
-  const uses = usesOf(token);
-  known[kind].set(text, { means, uses });
-  return uses;
-};
-
 const see = (token: Token, index: number): void => {
   for (const use of usesKept(token)) {
     if (use.isKind) add(seen.kinds, index * seen.kindWords * 32 + use.number);
@@ -112,8 +93,7 @@ let prepared = 0; // patterns
 const prepare = (): void => {
   if (prepared === patterns) return;
   prepared = patterns;
-  known.word.clear();
-  known.sign.clear();
+  forgetUses();
   further = new Uint8Array(firstNeed[patterns] as number);
   for (let id = 0; id < patterns; id++)
     further.fill(((reaches[id] as number) + longestBlock - 2) >> 4, firstNeed[id] as number, firstNeed[id + 1] as number);

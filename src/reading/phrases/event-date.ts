@@ -28,6 +28,7 @@ import { dayAlone } from '../dates/part-dates.ts';
 import { withPickedDay } from '../dates/picked-days.ts';
 import { takenByBoth } from '../dates/two-events.ts';
 import { namesOnlyWork, plansWork, readyEarly } from '../dates/work-days.ts';
+import { nextPiece } from '../names-pieces.ts';
 import { isPriceSeries } from '../order/price-series.ts';
 import { isPricesOrDay } from '../order/prices-or-day.ts';
 import { allFree, type Finding, type Phrase, type Reader, type Unworded } from '../phrase.ts';
@@ -46,8 +47,11 @@ const dayOfWork = (reader: Reader, read: DateRead): boolean => {
 };
 
 // "40 bouts for friday": the order around it makes it the event's day.
-const tradeWords = (reader: Reader): boolean =>
-  reader.tokens.some((token, index) => reader.free(index) && token.means['piece'] !== undefined && reader.tokens[index + 1]?.text !== 'of');
+const tradeWords = ({ tokens, free }: Reader): boolean => {
+  for (let index = nextPiece(tokens, 0); index < tokens.length; index = nextPiece(tokens, index + 1))
+    if (free(index) && tokens[index + 1]?.text !== 'of') return true;
+  return false;
+};
 
 const vetoed = (reader: Reader, read: DateRead, all: readonly DateRead[]): boolean => {
   // "will get the date off her tomorrow": when we shall hear.

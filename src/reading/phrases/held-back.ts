@@ -29,6 +29,7 @@ import {
 } from '../held/signs.ts';
 import { isStrangeTalk } from '../held/strange-talk.ts';
 import { surelyTeeth, teethStretches } from '../held/teeth.ts';
+import { namesPieces } from '../names-pieces.ts';
 import { beginsIn, type Pattern, pattern } from '../pattern.ts';
 import type { Finding, Phrase, Reader } from '../phrase.ts';
 import { mishap } from '../progress/losses.ts';
@@ -65,7 +66,7 @@ const mayBe: readonly Pattern[] = [...unreal, ...handled];
 const besidePieces = ({ tokens }: Reader, { start, end }: Part) => {
   const match = boxedThings.in(tokens, start, end);
   const bought = match !== undefined && tokens.slice(match.start, match.end).some(({ means }) => means['ingredient'] !== undefined);
-  return match !== undefined && !bought && tokens.some(({ means }) => means['piece'] !== undefined) ? match : undefined;
+  return match !== undefined && !bought && namesPieces(tokens) ? match : undefined;
 };
 
 // "20 candles for the tables, 4 each": other things, and what they cost. Beside pieces in the same clause only the things themselves.

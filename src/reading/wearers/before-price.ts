@@ -49,12 +49,10 @@ const endsList = (tokens: readonly Token[], index: number): boolean => {
   if (before?.means['piece'] !== undefined || before?.means['role'] !== undefined) return true;
   return before?.number?.form === 'plain' && (x?.text === 'x' || x?.means['role'] !== undefined);
 };
+const named = pattern('(<role>|<owner>|<piece>)');
 const behindKind = (tokens: readonly Token[], { start, end }: Part): number => {
   const at = firstWhere(tokens, start + 1, end, (_, index) => endsList(tokens, index) && kindTail.at(tokens, index, end) !== undefined);
-  const further = firstWhere(tokens, Math.max(at, 0), end, ({ means }) =>
-    ['role', 'owner', 'piece'].some((tag) => means[tag] !== undefined),
-  );
+  if (at < 0 || named.in(tokens, at, end) !== undefined) return -1;
   // "5 corsages for the mums, 4 ushers bouts £12 each": two kinds, and one price.
-  const kinds = tokens.slice(start, end).filter(({ means }) => means['piece'] !== undefined).length;
-  return further < 0 && kinds === 1 ? at : -1;
+  return tokens.slice(start, end).filter(({ means }) => means['piece'] !== undefined).length === 1 ? at : -1;
 };
