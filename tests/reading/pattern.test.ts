@@ -72,6 +72,7 @@ test('a trial finds what a plain walk finds, and the quick look rules none of it
     '(of the|of|<n:count> left|<money>)',
     '((<any> of)? left|the (of|<n:any>)){0,2}',
     '(made|of|the|left|dried){1,3}',
+    '(made|of the|left|dried|<count>|the|of) (12|40)?',
   );
   const source = fc.array(atom, { minLength: 1, maxLength: 5 }).map((atoms) => atoms.join(' '));
   fc.assert(

@@ -22,6 +22,13 @@ const forms: readonly (readonly [ReturnType<typeof pattern>, 'a' | 'b'])[] = [
     ),
     'a',
   ],
+  // "make the 3 crowns combs instead"
+  [
+    pattern(
+      '(make|do) (all)? (of)? (the|those|these|our|her|all the|both) (<n:count>|both)? (<material>)? <a:piece> (all|as){0,2} <b:piece> (instead|rather|now)?',
+    ),
+    'a',
+  ],
   [pattern('<m:count> <b:piece> (instead of|not|rather than|in place of|replacing|and not) (the|any|a)? (<n:count>)? <a:piece>'), 'a'],
   [
     pattern(
@@ -53,7 +60,7 @@ const counted = (reader: Reader, match: Match): number | undefined => {
 
 // "change 4 of the bouts to pin corsages": so many of one kind become the other.
 const someOf = pattern(
-  '(swap|change|switch|replace|make|turn|convert) <n:count> (of|x) (the|those|our|her|my)? <a:piece> (to|for|into|with|over to) (a|some)? <b:piece>',
+  '((swap|change|switch|replace|make|turn|convert) <n:count> (of|x) (the|those|our|her|my)? <a:piece> (to|for|into|with|over to) (a|some)?|make <n:count> (of|x) (the|those|our|her|my)? <a:piece>) <b:piece>',
 );
 const someSwapped = (reader: Reader, part: Part): Finding | undefined => {
   const match = someOf.in(reader.tokens, part.start, part.end);
