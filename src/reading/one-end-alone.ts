@@ -2,7 +2,7 @@
 
 import type { Fact } from './fact.ts';
 import type { Finding } from './phrase.ts';
-import { isSingle, type Token } from './text/token.ts';
+import { isRangeOrChoice, isSingle, type Token } from './text/token.ts';
 
 // Where the other end stands beside the one.
 const companions: Readonly<Record<string, readonly string[]>> = {
@@ -16,7 +16,6 @@ const companions: Readonly<Record<string, readonly string[]>> = {
 const free = /Max$|^(words|amounts|hours|totalHours|leadDays|dryingDays|date|time)$/;
 
 const link = /^(or|-)$/;
-const numbered = (token: Token | undefined): boolean => token?.number !== undefined && token.number.amount !== '';
 
 /** The ends of the ranges among the tokens, with a third number joined on: "9 or 11 or 12". No number said by itself is one. */
 const endsIn = (tokens: readonly Token[], places: readonly number[]): ReadonlySet<number> => {
@@ -25,8 +24,8 @@ const endsIn = (tokens: readonly Token[], places: readonly number[]): ReadonlySe
     const number = tokens[at]?.number;
     if (number === undefined || number.amount === '') continue;
     const joined = [-1, 1].some((by) => {
-      const other = tokens[at + 2 * by];
-      return link.test(tokens[at + by]?.text ?? '') && numbered(other) && !isSingle(other?.number);
+      const other = tokens[at + 2 * by]?.number;
+      return link.test(tokens[at + by]?.text ?? '') && other?.amount !== '' && isRangeOrChoice(other);
     });
     const said = isSingle(number) && !joined ? alone : ends;
     for (const each of [number.amount, number.max, ...(number.or ?? [])]) if (each !== undefined) said.add(Number(each));
@@ -53,7 +52,7 @@ const keepsOne = (fact: object, ends: ReadonlySet<number>): boolean => {
 };
 
 /** Whether any range or choice was typed at all. */
-export const saysRange = (tokens: readonly Token[]): boolean => tokens.some(({ number }) => number !== undefined && !isSingle(number));
+export const saysRange = (tokens: readonly Token[]): boolean => tokens.some(({ number }) => isRangeOrChoice(number));
 
 /** The finding, or its words held where one of its facts keeps one end alone. */
 export const withBothEnds = (tokens: readonly Token[], finding: Finding, places: readonly number[]): Finding => {

@@ -8,8 +8,8 @@ import { isSingle, type Token } from '../text/token.ts';
 import { bareWords, markers } from './change-words.ts';
 import { reasonBehind } from './reason-behind.ts';
 import { samePrice } from './same-price.ts';
-import { spanAt } from './span-told.ts';
 import { taxChange } from './tax-and-material.ts';
+import { wasAndIs } from './was-and-is.ts';
 import { inZones, zonesOf } from './zones.ts';
 
 const star = /^\*$/;
@@ -68,7 +68,7 @@ export const bareNumber = (reader: Reader, whole: Part): Finding | undefined => 
   const number = tokens[at]?.number;
   const old = numbers.find((index) => inZones(zones.old, index));
   if (number === undefined || number.approx === true) return undefined;
-  const span = spanAt(tokens, at);
+  const span = wasAndIs(tokens, at);
   // "go back to 12 or 15"
   if (span === undefined && !isSingle(number)) return { start: part.start, end: whole.end, held: true };
   const was = old === undefined ? undefined : tokens[old]?.number;

@@ -4,6 +4,7 @@ import type { PieceKind } from '../../handbook/pieces.ts';
 import { currencyFields } from '../order/read-order.ts';
 import { firstAt, pattern } from '../pattern.ts';
 import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
+import { ofKind } from '../text/kind-named.ts';
 import type { Part } from '../text/message.ts';
 import { isNumber } from '../text/token.ts';
 import { bareWords } from './change-words.ts';
@@ -35,7 +36,7 @@ export const countAtPrice = (reader: Reader, part: Part): Finding | undefined =>
   if (a === undefined || b === undefined || p === undefined || q === undefined) return undefined;
   const kinds = new Set([match.kept['k'], match.kept['l']].flatMap((token) => (token?.means['piece'] ?? []) as PieceKind | []));
   const [kind] = kinds;
-  const piece = kind === undefined || kind === 'unspecified' ? {} : { piece: kind };
+  const piece = ofKind(kind);
   const facts: Unworded[] = [];
   if (a.amount !== b.amount) facts.push({ fact: 'change', what: 'count', to: Number(a.amount), from: Number(b.amount), ...piece });
   if (p.amount !== q.amount)

@@ -7,6 +7,7 @@ import { findPrices } from '../order/prices.ts';
 import { countOf } from '../order/read-order.ts';
 import { pattern } from '../pattern.ts';
 import type { Reader, Unworded } from '../phrase.ts';
+import { ofKind } from '../text/kind-named.ts';
 import type { Part } from '../text/message.ts';
 import { firstWhere, isCount, isSingle, type NumberRead } from '../text/token.ts';
 import { ofThem } from './beside-values.ts';
@@ -14,7 +15,7 @@ import { kindsIn, ofKindsAhead } from './kinds-priced.ts';
 import { differenceSaid, oldNumbers } from './old-numbers.ts';
 import { priceChange } from './price-change.ts';
 import { samePrice } from './same-price.ts';
-import { spanAt } from './span-told.ts';
+import { wasAndIs } from './was-and-is.ts';
 import { inZones, type Zones } from './zones.ts';
 
 const isNow = pattern(
@@ -55,11 +56,11 @@ export const countAndPrice = (own: Reader, part: Part, zones: Zones): Unworded[]
     const { count } = countOf(mention);
     const by = differenceSaid(tokens, mention.countIndex);
     if (by !== 0) {
-      facts.push({ fact: 'change', what: 'count', by: by * count, ...(mention.kind === 'unspecified' ? {} : { piece: mention.kind }) });
+      facts.push({ fact: 'change', what: 'count', by: by * count, ...ofKind(mention.kind) });
       continue;
     }
     const rising = tokens.slice(part.start, mention.start).some((token) => /^(from|change|bump|up|move)$/.test(token.text));
-    const span = rising ? spanAt(tokens, mention.countIndex) : undefined;
+    const span = rising ? wasAndIs(tokens, mention.countIndex) : undefined;
     facts.push({
       fact: 'change',
       what: 'count',
@@ -84,7 +85,7 @@ export const countAndPrice = (own: Reader, part: Part, zones: Zones): Unworded[]
       what: 'count',
       to: Number(tokens[loneAt]?.number?.amount),
       ...(isSingle(oldMention.count?.number) ? { from: countOf(oldMention).count } : {}),
-      ...(oldMention.kind === 'unspecified' ? {} : { piece: oldMention.kind }),
+      ...ofKind(oldMention.kind),
     });
   }
   // "wrong number of corsages, should be 8"
@@ -121,13 +122,13 @@ export const countAndPrice = (own: Reader, part: Part, zones: Zones): Unworded[]
       continue;
     used.add(at);
     const kind = match.kept['p']?.means['piece'];
-    const span = spanAt(tokens, at);
+    const span = wasAndIs(tokens, at);
     facts.push({
       fact: 'change',
       what: 'count',
       to: Number(span?.[1] ?? number.number?.amount),
       ...(span !== undefined ? { from: Number(span[0]) } : from?.form === 'plain' ? { from: Number(from.amount) } : {}),
-      ...(kind === undefined || kind === 'unspecified' ? {} : { piece: kind as 'buttonhole' }),
+      ...ofKind(kind),
     });
     index = match.end - 1;
   }
@@ -183,7 +184,7 @@ export const countAndPrice = (own: Reader, part: Part, zones: Zones): Unworded[]
       (token, index) => inZones(zones.fresh, index) && token.number?.form === 'plain' && !used.has(index),
     );
     const number = at < 0 ? undefined : tokens[at]?.number;
-    const span = spanAt(tokens, at);
+    const span = wasAndIs(tokens, at);
     if (number !== undefined)
       facts.push({
         fact: 'change',

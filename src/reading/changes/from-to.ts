@@ -5,10 +5,11 @@ import type { Fact } from '../fact.ts';
 import { currencyFields } from '../order/read-order.ts';
 import { type Match, pattern } from '../pattern.ts';
 import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
+import { ofKind } from '../text/kind-named.ts';
 import type { Part } from '../text/message.ts';
 import { isSingle, type Token } from '../text/token.ts';
 import { isRare } from './now-count-or-price.ts';
-import { withoutReason } from './old-numbers.ts';
+import { upToReason } from './old-numbers.ts';
 
 const change =
   '(change|update|amend|switch|correct|move|bump|take|cut|drop|raise|lower|reduce|increase|bring|put|changing|adjust|alter|set)';
@@ -44,9 +45,9 @@ export const countFromTo = (reader: Reader, part: Part): Finding | undefined => 
     if (match === undefined || values === undefined) continue;
     const [from, to] = values;
     const piece = match.kept['p']?.means['piece'] as PieceKind | undefined;
-    const kind = piece === undefined || piece === 'unspecified' ? {} : { piece };
+    const kind = ofKind(piece);
     const asCount: Unworded = { fact: 'change', what: 'count', to: Number(to), from: Number(from), ...kind };
-    const { end } = withoutReason(tokens, part, [asCount]);
+    const { end } = upToReason(tokens, part, [asCount]);
     const rest = [...tokens.slice(part.start, match.start), ...tokens.slice(match.end, end)];
     const stretch = tokens.slice(part.start, end);
     if (
@@ -101,7 +102,7 @@ export const priceFromTo = (reader: Reader, part: Part): Finding | undefined => 
   const number = match.kept['r']?.number ?? match.kept['b']?.number;
   const each = reader.tokens.slice(match.start, match.end).some(({ means }) => means['each'] !== undefined);
   const [from, to] = values;
-  const kind = piece === undefined || piece === 'unspecified' ? {} : { piece };
+  const kind = ofKind(piece);
   const change: Unworded = {
     fact: 'change',
     what: 'price',

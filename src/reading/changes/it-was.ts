@@ -3,7 +3,9 @@
 import type { PieceKind } from '../../handbook/pieces.ts';
 import { pattern } from '../pattern.ts';
 import { type Finding, found, type Reader } from '../phrase.ts';
+import { ofKind } from '../text/kind-named.ts';
 import type { Part } from '../text/message.ts';
+import { isSingle } from '../text/token.ts';
 
 const turn =
   '(hang on|hold on|hang|hold|on|wait|no|nope|nah|actually|sorry|soz|oops|whoops|ooops|my bad|tell a lie|correction|oh|ah|er|um|argh|ugh|scratch that|,|-|\\.)';
@@ -15,7 +17,7 @@ const form = pattern(
 export const itWas = (reader: Reader, { start, end }: Part): Finding | undefined => {
   const match = form.at(reader.tokens, start, end);
   const { n, m, p } = match?.kept ?? {};
-  if (match?.end !== end || n?.number === undefined || n.number.max !== undefined || n.number.or !== undefined) return undefined;
+  if (match?.end !== end || !isSingle(n?.number)) return undefined;
   const kind = p?.means['piece'] as PieceKind | undefined;
   return found(reader, start, end, [
     {
@@ -23,7 +25,7 @@ export const itWas = (reader: Reader, { start, end }: Part): Finding | undefined
       what: 'number',
       to: Number(n.number.amount),
       ...(m?.number === undefined ? {} : { from: Number(m.number.amount) }),
-      ...(kind === undefined || kind === 'unspecified' ? {} : { piece: kind }),
+      ...ofKind(kind),
     },
   ]);
 };

@@ -4,7 +4,7 @@ import type { PieceKind } from '../../handbook/pieces.ts';
 import { firstAt, pattern } from '../pattern.ts';
 import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
-import type { Token } from '../text/token.ts';
+import { isRangeOrChoice, type Token } from '../text/token.ts';
 
 const lead = '(sorry|soz|ok|actually|oh|so|and|no|nope|update|,|please|pls){0,3}';
 const other = '(not|nt|rather than|instead of|and not) (the|a|on)? (<c:piece>|<w:word>) (ones|one|corsages|corsage|type|style)?';
@@ -32,7 +32,7 @@ const neverMeant = (reader: Reader, part: Part): Finding | undefined => {
   const to = b === undefined && /corsage/.test(from ?? '') ? 'pin corsage' : (b?.means['piece'] as PieceKind | undefined);
   if (from === undefined || to === undefined || from === to || [from, to].includes('unspecified')) return undefined;
   if (n === undefined) return found(reader, part.start, part.end, [{ fact: 'change', what: 'piece', from, to, piece: from }]);
-  if (n.number?.max !== undefined || n.number?.or !== undefined) return undefined;
+  if (isRangeOrChoice(n.number)) return undefined;
   // "8 corsages should be bouts" may be eight of more, and bouts that are there already stay.
   const all = reader.tokens
     .slice(part.start, reader.tokens.indexOf(n, part.start))
@@ -56,7 +56,7 @@ export const kindMeant = (reader: Reader, part: Part): Finding | undefined => {
   if (from === undefined || to === undefined || from === to || [from, to].includes('unspecified')) return undefined;
   if (m !== undefined && n !== undefined) return undefined;
   const number = (m ?? n)?.number;
-  if (number?.max !== undefined || number?.or !== undefined) return undefined;
+  if (isRangeOrChoice(number)) return undefined;
   const facts: Unworded[] = [{ fact: 'change', what: 'piece', from, to, piece: from }];
   if (number !== undefined) facts.push({ fact: 'change', what: 'count', to: Number(number.amount), piece: to });
   return found(reader, part.start, part.end, facts);

@@ -4,7 +4,7 @@ import type { PieceKind } from '../../handbook/pieces.ts';
 import { pattern } from '../pattern.ts';
 import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
-import type { Token } from '../text/token.ts';
+import { isRangeOrChoice, type Token } from '../text/token.ts';
 
 const lead = "(sorry|soz|ok|actually|oh|so|and|no|update|,|please|pls|they|she|bride|client|we|want|wants|just|can|you|lets|let's){0,4}";
 const not =
@@ -56,7 +56,7 @@ export const kindNotKind = (reader: Reader, part: Part): Finding | undefined => 
   )
     return undefined;
   if (taken === to || (taken !== 'wrist corsage' && taken !== 'pin corsage')) return undefined;
-  if ([m, n].some((token) => token?.number?.max !== undefined || token?.number?.or !== undefined)) return undefined;
+  if ([m, n].some((token) => isRangeOrChoice(token?.number))) return undefined;
   if (o !== undefined && !whole.test(o.text)) return undefined;
   if (from !== 'corsage' && from !== taken) return undefined;
   const some = amount(m);

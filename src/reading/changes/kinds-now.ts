@@ -5,6 +5,7 @@ import type { Fact } from '../fact.ts';
 import { pattern } from '../pattern.ts';
 import type { Finding, Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
+import { isRangeOrChoice } from '../text/token.ts';
 import { couldBePrice, isRare } from './now-count-or-price.ts';
 
 const lead = '(ok|so|sorry|actually|no|oh|and|the|our|,|-|update|oops){0,3}';
@@ -18,8 +19,7 @@ export const kindsNow = (reader: Reader, part: Part): Finding | undefined => {
   const { tokens } = reader;
   const match = form.at(tokens, part.start, part.end);
   const { p, q, n, m } = match?.kept ?? {};
-  if (match?.end !== part.end || [n, m].some((token) => token?.number?.max !== undefined || token?.number?.or !== undefined))
-    return undefined;
+  if (match?.end !== part.end || [n, m].some((token) => isRangeOrChoice(token?.number))) return undefined;
   const said = [
     [p?.means['piece'] as PieceKind, n?.number?.amount ?? ''],
     [q?.means['piece'] as PieceKind, m?.number?.amount ?? ''],

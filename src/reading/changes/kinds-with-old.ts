@@ -5,7 +5,7 @@ import { currencyFields } from '../order/read-order.ts';
 import { type Match, pattern } from '../pattern.ts';
 import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
-import type { NumberRead, Token } from '../text/token.ts';
+import { isSingle, type NumberRead, type Token } from '../text/token.ts';
 
 const lead = pattern(
   "(ok|so|sorry|actually|no|oh|update|oops|and|,|:|-|(the)? (final|new|updated|latest|revised|confirmed|real) (numbers|count|counts|number|tally|headcount|order|prices|pricing|price list)|(numbers|count|counts|prices) (are|is|now)|now|it's|its|make it|make that|that's|thats|we're at|is|are|the){1,5}",
@@ -35,8 +35,6 @@ const kindOf = (match: Match): PieceKind | undefined => {
   const kind = match.kept['p']?.means['piece'] as PieceKind | undefined;
   return kind === 'unspecified' ? undefined : kind;
 };
-const isOne = (number: NumberRead | undefined): number is NumberRead =>
-  number !== undefined && number.max === undefined && number.or === undefined;
 const allApart = (kinds: readonly (PieceKind | undefined)[]): boolean =>
   kinds.every((kind) => kind !== undefined) && new Set(kinds).size === kinds.length;
 
@@ -47,7 +45,8 @@ const pricesAnew = (reader: Reader, start: number, end: number): readonly Unword
   const items = listOf(priced, reader.tokens, start, end);
   if (items.at(-1)?.end !== end || !allApart(items.map(kindOf))) return undefined;
   const numbers = items.map(({ kept }) => [kept['n']?.number, kept['m']?.number] as const);
-  if (!numbers.flat().every(isOne) || !numbers.some((pair) => pair.some((number) => isOne(number) && isPrice(number)))) return undefined;
+  if (!numbers.flat().every(isSingle) || !numbers.some((pair) => pair.some((number) => isSingle(number) && isPrice(number))))
+    return undefined;
   return items.map((item, at): Unworded => {
     const [to, from] = numbers[at] as readonly [NumberRead, NumberRead];
     const piece = kindOf(item) as PieceKind;
@@ -70,7 +69,7 @@ const countsAnew = (reader: Reader, start: number, end: number): readonly Unword
   // "22 bouts 7 corsages, down from 24": which of them it was is not said.
   const short = olds.length > 0 && olds.length < items.length && tokens[marker.end - 1]?.text === 'from';
   if (short && olds.at(-1)?.end === end) return [];
-  if (olds.length !== items.length || olds.at(-1)?.end !== end || !numbers.flat().every(isOne)) return undefined;
+  if (olds.length !== items.length || olds.at(-1)?.end !== end || !numbers.flat().every(isSingle)) return undefined;
   return items.map((item, at): Unworded => {
     const [to, was] = numbers[at] as readonly [NumberRead, NumberRead];
     return { fact: 'change', what: 'count', to: Number(to.amount), from: Number(was.amount), piece: kindOf(item) as PieceKind };

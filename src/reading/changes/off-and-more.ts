@@ -5,6 +5,7 @@ import { pattern } from '../pattern.ts';
 import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
 import { kindNamed } from '../text/kind-named.ts';
 import type { Part } from '../text/message.ts';
+import { isSingle } from '../text/token.ts';
 import { isRare } from './now-count-or-price.ts';
 
 const off =
@@ -29,8 +30,7 @@ const behind = (reader: Reader, part: Part, start: number): Unworded | undefined
   if (also?.end === part.end && kind !== undefined) return none(kind);
   const many = soMany.at(tokens, start, part.end);
   const [piece, number] = [kindNamed(many?.kept['q']), many?.kept['n']?.number];
-  if (many?.end !== part.end || piece === undefined || number === undefined || number.max !== undefined || number.or !== undefined)
-    return undefined;
+  if (many?.end !== part.end || piece === undefined || !isSingle(number)) return undefined;
   // "drop the combs and make the crowns 65" may tell what one costs.
   return isRare(piece, Number(number.amount)) ? undefined : { fact: 'change', what: 'count', to: Number(number.amount), piece };
 };

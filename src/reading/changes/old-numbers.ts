@@ -4,7 +4,7 @@ import { leftOut } from '../facts/left-out.ts';
 import { pattern } from '../pattern.ts';
 import type { Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
-import { firstWhere, isSingle, type NumberRead, type Token } from '../text/token.ts';
+import { firstWhere, isRangeOrChoice, isSingle, type NumberRead, type Token } from '../text/token.ts';
 import { inZones, type Zones } from './zones.ts';
 
 export interface OldNumbers {
@@ -67,7 +67,7 @@ const reason = pattern(
   "(,|-|;|\\(|as|because|cos|coz|since|there's|theres|there are|we have|they have|got|they've|theyve|found|added|couple|they|bride|client|family|planner|she|he|have|has|just|forgot|remembered|invited|lost|asked){1,5} (<k:count>|a|an|another|one) (more|extra|additional|new|further|fewer|less)? (<role>|cousins|cousin|guests|uncles|aunts|nephews|nieces|brothers|sisters|men|guys|lads|girls) (now|coming|added|too|after all|than (i|we) (said|thought)|\\)){0,2}",
 );
 /** The part without the reason behind a change that explains it. */
-export const withoutReason = (tokens: readonly Token[], part: Part, facts: readonly Unworded[]): Part => {
+export const upToReason = (tokens: readonly Token[], part: Part, facts: readonly Unworded[]): Part => {
   const why = reason.in(tokens, part.start + 1, part.end);
   if (why?.end !== part.end) return part;
   const said = why.kept['k']?.number;
@@ -81,10 +81,10 @@ export const withoutReason = (tokens: readonly Token[], part: Part, facts: reado
       fact.from !== undefined &&
       Number(fact.to) - Number(fact.from) === by,
   );
-  return (said === undefined || isSingle(said)) && explained ? { ...part, end: why.start } : part;
+  return !isRangeOrChoice(said) && explained ? { ...part, end: why.start } : part;
 };
 
 /** "make it 20 at 14, 3 for kids": whether a number that no change holds shows that not all is understood; a range taken back may go. */
 export const unsaid = (tokens: readonly Token[], part: Part, zones: Zones, facts: readonly Unworded[]): boolean =>
   facts.some((fact) => fact.fact === 'change' && (fact.what === 'count' || fact.what === 'price')) &&
-  leftOut(tokens, withoutReason(tokens, part, facts), facts).some((at) => isSingle(tokens[at]?.number) || !inZones(zones.old, at));
+  leftOut(tokens, upToReason(tokens, part, facts), facts).some((at) => isSingle(tokens[at]?.number) || !inZones(zones.old, at));

@@ -4,6 +4,7 @@ import type { PieceKind } from '../../handbook/pieces.ts';
 import { firstAt, pattern } from '../pattern.ts';
 import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
+import { isRangeOrChoice } from '../text/token.ts';
 import { countFor, nameOf } from '../wearers/role-counts.ts';
 
 const lead =
@@ -26,7 +27,7 @@ export const oneToo = (reader: Reader, part: Part): Finding | undefined => {
   const piece = (q ?? p)?.means['piece'] as PieceKind | undefined;
   if (match?.end !== part.end || piece === undefined || piece === 'unspecified') return undefined;
   if (p !== undefined && q !== undefined && p.means['piece'] !== q.means['piece']) return undefined;
-  if (n?.number?.max !== undefined || n?.number?.or !== undefined) return undefined;
+  if (isRangeOrChoice(n?.number)) return undefined;
   const role = r?.means['role'];
   const one = role !== undefined && countFor(r?.text ?? '', undefined, false) === 1 && role !== 'bride';
   const count: Unworded = { fact: 'change', what: 'count', ...(n === undefined ? { by: 1 } : { to: Number(n.number?.amount) }), piece };

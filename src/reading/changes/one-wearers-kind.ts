@@ -4,7 +4,7 @@ import { type Match, pattern } from '../pattern.ts';
 import { type Finding, found, type Reader } from '../phrase.ts';
 import { kindNamed } from '../text/kind-named.ts';
 import type { Part } from '../text/message.ts';
-import type { Token } from '../text/token.ts';
+import { isSingle, type Token } from '../text/token.ts';
 
 const lead = '(sorry|actually|oh|so|and|,|update|ok|fyi|turns out){0,3}';
 const wants =
@@ -20,7 +20,7 @@ const oneIs = pattern(
 // How many are meant: as many as are named, if that is said at all.
 const manyOf = (reader: Reader, match: Match): number | undefined => {
   const number = match.kept['n']?.number;
-  if (number !== undefined) return number.max === undefined && number.or === undefined ? Number(number.amount) : undefined;
+  if (number !== undefined) return isSingle(number) ? Number(number.amount) : undefined;
   const words = reader.tokens.slice(match.start, match.end);
   if (words.some(({ text }) => text === 'both')) return 2;
   const before = words[words.indexOf(match.kept['b'] as Token) - 1];

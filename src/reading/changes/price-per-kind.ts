@@ -4,6 +4,7 @@ import type { PieceKind } from '../../handbook/pieces.ts';
 import { currencyFields } from '../order/read-order.ts';
 import { pattern } from '../pattern.ts';
 import { type Finding, found, type Reader } from '../phrase.ts';
+import { ofKind } from '../text/kind-named.ts';
 import type { Part } from '../text/message.ts';
 
 const form = pattern(
@@ -15,7 +16,7 @@ export const pricePerKind = (reader: Reader, part: Part): Finding | undefined =>
   const { p, n, m } = match?.kept ?? {};
   const piece = p?.means['piece'] as PieceKind | undefined;
   if (match?.end !== part.end || n?.number === undefined || m?.number === undefined || n.number.max !== undefined) return undefined;
-  const of = piece === undefined || piece === 'unspecified' ? {} : { piece };
+  const of = ofKind(piece);
   return found(reader, part.start, part.end, [
     { fact: 'change', what: 'price', to: n.number.amount, from: m.number.amount, per: 'each', ...currencyFields(n.number), ...of },
   ]);

@@ -3,7 +3,7 @@
 import type { PieceKind } from '../../handbook/pieces.ts';
 import { type Match, pattern } from '../pattern.ts';
 import type { Unworded } from '../phrase.ts';
-import { isSingle, type Token } from '../text/token.ts';
+import { isRangeOrChoice, type Token } from '../text/token.ts';
 
 const verb =
   /^(add|adding|added|adds|chuck in|chuck|throw|throw in|stick|tack|pop|include|minus|drop|lose|remove|take|knock|subtract|cancel|scrap|cut|delete|losing|dropping|cancelling|ditch|bin|pull|forget|deduct)$/;
@@ -24,7 +24,7 @@ export const sameVerb = (tokens: readonly Token[], start: number, from: number, 
   const { n, p } = match?.kept ?? {};
   const piece = p?.means['piece'] as PieceKind | undefined;
   if (match === undefined || piece === undefined) return undefined;
-  if (n !== undefined && !isSingle(n.number)) return { match, fact: undefined };
+  if (isRangeOrChoice(n?.number)) return { match, fact: undefined };
   const less = Number(before.by) < 0;
   const joined = tokens.slice(match.start, match.end).some(({ text }) => /^(and|&|n|plus|\+|also)$/.test(text));
   // "drop 2 bouts and 3 corsages now"

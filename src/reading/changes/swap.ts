@@ -9,42 +9,17 @@ import { isSingle } from '../text/token.ts';
 import { countedGone, insteadOf, kind, numberOf } from './instead-of.ts';
 import { wrongKind } from './wrong-kind.ts';
 
-const forms: readonly (readonly [ReturnType<typeof pattern>, 'a' | 'b'])[] = [
-  [
-    pattern(
-      '(swap|change|switch|replace|exchange|trade|swop|turn|make|convert|swapping|switching|swapped) (out)? (all|both|those|them)? (of)? (the|those|our|her|all the)? (<n:count>|both)? (<material>)? <a:piece> (for|to|with|into|in|over to|as) (the|a|some|all)? (<m:count>)? (<material>)? <b:piece>',
-    ),
-    'a',
-  ],
-  [
-    pattern(
-      '(the|all the|those|all)? (<n:count>|both)? <a:piece> (are|is|should be|to be|now|becoming|to become|become|will be|go|going) (now|to be|all)? (<m:count>)? <b:piece> (now|instead)?',
-    ),
-    'a',
-  ],
+const forms = [
+  '(swap|change|switch|replace|exchange|trade|swop|turn|make|convert|swapping|switching|swapped) (out)? (all|both|those|them)? (of)? (the|those|our|her|all the)? (<n:count>|both)? (<material>)? <a:piece> (for|to|with|into|in|over to|as) (the|a|some|all)? (<m:count>)? (<material>)? <b:piece>',
+  '(the|all the|those|all)? (<n:count>|both)? <a:piece> (are|is|should be|to be|now|becoming|to become|become|will be|go|going) (now|to be|all)? (<m:count>)? <b:piece> (now|instead)?',
   // "make the 3 crowns combs instead"
-  [
-    pattern(
-      '(make|do) (all)? (of)? (the|those|these|our|her|all the|both) (<n:count>|both)? (<material>)? <a:piece> (all|as){0,2} <b:piece> (instead|rather|now)?',
-    ),
-    'a',
-  ],
-  [pattern('<m:count> <b:piece> (instead of|not|rather than|in place of|replacing|and not) (the|any|a)? (<n:count>)? <a:piece>'), 'a'],
-  [
-    pattern(
-      "instead of (the|any|her|our)? (<n:count>)? <a:piece> (,|-)? (do|make|have|use|it's|its|we want|they want|she wants|can we do|let's do|lets do|go for|put)? (it|them|us)? <m:count> <b:piece>",
-    ),
-    'a',
-  ],
-  [pattern('<b:piece> (instead of|not|rather than|in place of) (the)? (<n:count>)? <a:piece>'), 'a'],
+  '(make|do) (all)? (of)? (the|those|these|our|her|all the|both) (<n:count>|both)? (<material>)? <a:piece> (all|as){0,2} <b:piece> (instead|rather|now)?',
+  '<m:count> <b:piece> (instead of|not|rather than|in place of|replacing|and not) (the|any|a)? (<n:count>)? <a:piece>',
+  "instead of (the|any|her|our)? (<n:count>)? <a:piece> (,|-)? (do|make|have|use|it's|its|we want|they want|she wants|can we do|let's do|lets do|go for|put)? (it|them|us)? <m:count> <b:piece>",
+  '<b:piece> (instead of|not|rather than|in place of) (the)? (<n:count>)? <a:piece>',
   // "not 3 crowns, 3 combs"
-  [
-    pattern(
-      "not (the)? (<n:count>)? <a:piece> (,|but|-){1,2} (its|it's|they're|theyre|make it|make that|should be|actually)? (<m:count>)? <b:piece>",
-    ),
-    'a',
-  ],
-];
+  "not (the)? (<n:count>)? <a:piece> (,|but|-){1,2} (its|it's|they're|theyre|make it|make that|should be|actually)? (<m:count>)? <b:piece>",
+].map((source) => pattern(source));
 const gone = pattern(
   "(scrap|scratch|scrub|drop|cancel|lose|remove|ditch|no more|no|forget|forget about|ignore|disregard|never mind|nevermind|bin|skip|without|cut|take out|take off|delete|kill|leave out|not doing|don't need|dont need|doesn't want|doesnt want|doesn't need|doesnt need|no longer need|no longer wants|no longer want|no need for|pull|losing|dropping|cancelling|not having|they don't want|dont want|don't want|not doing the|canceling|nix|axe|scrapping|no to) (the|any|all|all the|her|those|our|out)? (of)? (the)? <p:piece> (now|please|pls|after all|any more|anymore|altogether|from the order|this time|off the order|then|sorry|thanks|at all|whatsoever|in the end){0,3}",
 );
@@ -60,7 +35,7 @@ const counted = (reader: Reader, match: Match): number | undefined => {
 
 // "change 4 of the bouts to pin corsages": so many of one kind become the other.
 const someOf = pattern(
-  '((swap|change|switch|replace|make|turn|convert) <n:count> (of|x) (the|those|our|her|my)? <a:piece> (to|for|into|with|over to) (a|some)?|make <n:count> (of|x) (the|those|our|her|my)? <a:piece>) <b:piece>',
+  '(swap|change|switch|replace|make|turn|convert) <n:count> (of|x) (the|those|our|her|my)? <a:piece> (to|for|into|with|over to)? (a|some)? <b:piece>',
 );
 const someSwapped = (reader: Reader, part: Part): Finding | undefined => {
   const match = someOf.in(reader.tokens, part.start, part.end);
@@ -84,7 +59,7 @@ export const swapped = (reader: Reader, part: Part): Finding | undefined => {
 const swapIn = (reader: Reader, part: Part): Finding | undefined => {
   const some = wrongKind(reader, part) ?? someSwapped(reader, part);
   if (some !== undefined) return some;
-  for (const [form] of forms) {
+  for (const form of forms) {
     const match = form.in(reader.tokens, part.start, part.end);
     if (match === undefined) continue;
     const [from, to] = [kind(match.kept['a']), kind(match.kept['b'])];

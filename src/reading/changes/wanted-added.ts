@@ -5,6 +5,7 @@ import { clausesOf } from '../held/clauses.ts';
 import { firstAt, type Match, pattern } from '../pattern.ts';
 import { type Finding, found, type Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
+import { isRangeOrChoice } from '../text/token.ts';
 
 const joint = '(,|-|;|:|and|but|so|now|then|also|ok|oh|&|n|\\.|sorry|actually|update|just){0,4}';
 const whose = '(the|his|her|my|our|their|one of the)?';
@@ -46,7 +47,7 @@ const finding = (reader: Reader, match: Match, start: number, sign: 1 | -1): Fin
   const piece = match.kept['p']?.means['piece'] as PieceKind | undefined;
   const number = match.kept['n']?.number;
   if (piece === undefined || piece === 'unspecified') return undefined;
-  if (number?.max !== undefined || number?.or !== undefined) return { start, end: match.end, held: true };
+  if (isRangeOrChoice(number)) return { start, end: match.end, held: true };
   return found(reader, start, match.end, [{ fact: 'change', what: 'count', by: sign * Number(number?.amount ?? 1), piece }]);
 };
 

@@ -4,6 +4,7 @@ import { pattern } from '../pattern.ts';
 import type { Reader, Unworded } from '../phrase.ts';
 import { didWord, doneWord } from '../progress/done-words.ts';
 import { lossWords } from '../progress/losses.ts';
+import { ofKind } from '../text/kind-named.ts';
 import type { Part } from '../text/message.ts';
 import { isCount, isSingle } from '../text/token.ts';
 import { inZones, type Zones } from './zones.ts';
@@ -31,7 +32,7 @@ export const brokeChange = (reader: Reader, part: Part, zones: Zones): Unworded[
       what: 'broke',
       to: Number(reader.tokens[fresh]?.number?.amount),
       ...(isSingle(reader.tokens[old]?.number) ? { from: Number(reader.tokens[old]?.number?.amount) } : {}),
-      ...(piece === undefined || piece === 'unspecified' ? {} : { piece: piece as 'buttonhole' }),
+      ...ofKind(piece),
     },
   ];
 };
@@ -73,7 +74,7 @@ export const madeChange = (reader: Reader, part: Part, zones: Zones): Unworded[]
       what: 'made',
       to: Number(to),
       ...(isSingle(was) ? { from: Number(was.amount) } : {}),
-      ...(piece === undefined || piece === 'unspecified' ? {} : { piece: piece as 'buttonhole' }),
+      ...ofKind(piece),
     },
   ];
 };

@@ -5,6 +5,7 @@ import { type Match, pattern } from '../pattern.ts';
 import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
 import { didWord, doneWord } from '../progress/done-words.ts';
 import type { Part } from '../text/message.ts';
+import { isRangeOrChoice } from '../text/token.ts';
 
 const lead = '(sorry|oops|ok|whoops|soz|,|-|no|actually|ah){0,3}';
 const meant =
@@ -24,7 +25,7 @@ const read = (match: Match, ofWork: boolean): readonly Unworded[] | undefined =>
   const { a, b, m, n } = match.kept;
   const [from, to] = [a?.means['piece'], b?.means['piece']] as [PieceKind | undefined, PieceKind | undefined];
   if (from === undefined || to === undefined || from === to || from === 'unspecified' || to === 'unspecified') return undefined;
-  if ([m, n].some((token) => token?.number?.max !== undefined || token?.number?.or !== undefined)) return undefined;
+  if ([m, n].some((token) => isRangeOrChoice(token?.number))) return undefined;
   const count = Number((m ?? n)?.number?.amount);
   if (ofWork) return [{ fact: 'made', count, piece: to }];
   const other = m !== undefined && n !== undefined && m.number?.amount !== n.number?.amount;

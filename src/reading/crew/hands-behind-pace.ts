@@ -4,7 +4,7 @@ import { clausesOf } from '../held/clauses.ts';
 import { firstAt, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import type { Part, Stretch } from '../text/message.ts';
-import { firstWhere, isCount, type Token } from '../text/token.ts';
+import { firstWhere, isCount, isSingle, type Token } from '../text/token.ts';
 
 const opens = "(,|-|;|and|but|with|we have|we've|we've got|got|have|there's|theres|there are|there'll be|so){0,3}";
 const who = '(<bench>|of us|girls|lads|boys|ladies|women|men|people|hands|friends|mates|pairs of hands)';
@@ -43,7 +43,5 @@ export const handsBehindPace = (reader: Reader, part: Part): number | undefined 
     if (match?.end !== part.end) return undefined;
     told.push(match.kept['n']?.number);
   }
-  return told.length > 1 || number === undefined || number.max !== undefined || number.or !== undefined
-    ? Number.NaN
-    : Number(number.amount);
+  return told.length > 1 || !isSingle(number) ? Number.NaN : Number(number.amount);
 };

@@ -5,7 +5,7 @@ import { decimal } from '../../values/decimal.ts';
 import { pattern } from '../pattern.ts';
 import { type Finding, found, type Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
-import type { Token } from '../text/token.ts';
+import { isRangeOrChoice, isSingle, type Token } from '../text/token.ts';
 import { dateIn } from './days-at-bench.ts';
 import { hoursOf, wageIn } from './pace.ts';
 
@@ -43,7 +43,7 @@ const shareAt = (tokens: readonly Token[], index: number, end: number, left: num
   const k = match.kept['k'] === h ? undefined : match.kept['k'];
   const other = o !== undefined && rest.test(o.text);
   const hours = d === undefined ? Number(h?.number?.amount) : hoursOf(d);
-  const unsure = [k, h].some((token) => token?.number?.max !== undefined || token?.number?.or !== undefined);
+  const unsure = [k, h].some((token) => isRangeOrChoice(token?.number));
   if ((o !== undefined && !other) || (k === undefined && !other) || unsure) return undefined;
   if (hours === undefined || !(hours >= 0.5 && hours <= 14)) return undefined;
   const rests = allTheRest.test(o?.text ?? '') || several.test(b?.text ?? '');
@@ -62,7 +62,7 @@ export const handsShared = (reader: Reader, part: Part): Finding | undefined => 
   const { tokens } = reader;
   const opening = head.at(tokens, part.start, part.end);
   const number = opening?.kept['n']?.number;
-  if (opening !== undefined && (number === undefined || number.max !== undefined || number.or !== undefined)) return undefined;
+  if (opening !== undefined && !isSingle(number)) return undefined;
   const whole = number === undefined ? undefined : Number(number.amount);
   const shares: Share[] = [];
   let [index, people, total] = [opening?.end ?? part.start, 0, decimal(0)];

@@ -3,7 +3,7 @@
 import { type Match, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
-import { firstWhere, type Token } from '../text/token.ts';
+import { firstWhere, isSingle, type Token } from '../text/token.ts';
 
 const myself = pattern('(me|myself|i)');
 const counted = pattern(
@@ -81,7 +81,7 @@ const whoWeAre = (reader: Reader, { start, end }: Part): number | undefined => {
   const { tokens } = reader;
   const match = ofUs.in(tokens, start, end);
   const number = match?.kept['n']?.number;
-  if (match?.kept['b']?.text !== 'of us' || number === undefined || number.max !== undefined || number.or !== undefined) return undefined;
+  if (match?.kept['b']?.text !== 'of us' || !isSingle(number)) return undefined;
   const mark = firstWhere(tokens, match.end, Math.min(end, match.end + 5), ({ text }) => /^[,:(-]$/.test(text));
   if (mark < 0) return undefined;
   let [people, index, self] = [0, mark + 1, false];

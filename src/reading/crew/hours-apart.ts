@@ -7,7 +7,7 @@ import type { DateRead } from '../dates/date-read.ts';
 import { firstAt, type Match, pattern } from '../pattern.ts';
 import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
-import { isNameless, isSingle } from '../text/token.ts';
+import { isNameless, isRangeOrChoice, isSingle } from '../text/token.ts';
 import { hoursOf } from './pace.ts';
 
 const opens = "(,|and|&|\\+|plus|then|n){0,2} (the|our|my)? (me|i|i'm|i'll|i've|ive|<b:bench>|<who:word>) (\\()?";
@@ -72,7 +72,7 @@ export const hoursApart = (reader: Reader, part: Part): Finding | undefined => {
     if (opensEither) return { start: part.start, end: part.end, held: true };
     if (people === 0 && match?.kept['n'] !== undefined && (who !== undefined || match.kept['n'].number?.or !== undefined)) break;
     const said = (match?.kept['n'] ?? (people > 0 ? match?.kept['d'] : undefined))?.number;
-    if (said !== undefined && !isSingle(said)) return { start: part.start, end: part.end, held: true };
+    if (isRangeOrChoice(said)) return { start: part.start, end: part.end, held: true };
     timed ||= match?.kept['d'] !== undefined;
     const hours = match?.kept['n'] === undefined ? hoursOf(match?.kept['d']) : Number(match.kept['n'].number?.amount);
     // "lapel 5 min, corsage 12 min" is how long they take.

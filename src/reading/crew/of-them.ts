@@ -3,6 +3,7 @@
 import { pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
+import { isRangeOrChoice } from '../text/token.ts';
 import { dateIn } from './days-at-bench.ts';
 
 const them = "(')? (them|em|those|these)";
@@ -36,8 +37,7 @@ export const ofThem = (reader: Reader, part: Part, wage: boolean): number | unde
   const people = n === undefined ? (tokens[match.start]?.text === 'both' ? 2 : 1) : Number(n.number?.amount);
   const again = ofThose.in(tokens, match.end, end) ?? onDay.in(tokens, match.end, end);
   const [before, next] = [tokens[match.start - 1], match.end < end ? tokens[match.end] : undefined];
-  if (again !== undefined || n?.number?.max !== undefined || n?.number?.or !== undefined || people > (own ? mostHands : mostByDay))
-    return Number.NaN;
+  if (again !== undefined || isRangeOrChoice(n?.number) || people > (own ? mostHands : mostByDay)) return Number.NaN;
   if (own && (unsure.test(match.start > start ? (before?.text ?? '') : '') || unsure.test(next?.text ?? ''))) {
     // "4 of em at 28 an hr", "4 of em are in sat"
     const plain =

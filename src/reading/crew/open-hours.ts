@@ -12,7 +12,8 @@ const tillEither = pattern('(<count>|<time>|noon|midday) (till|til|until|to|-) <
 export const endsEither = pattern('<range> or (<count>|<time>)');
 /** "8-10 bouts an hour": how fast they are is not said, and nobody orders so many. */
 export const openRate = pattern('<range> (<piece>|of them)? (an|per|a|every|in an|/|p) (hour|hr|h)');
-const fewHours = 8; // "for 9-12" is by the clock
+/** More are by the clock: "4-5" may be so many hours, "9-12" is not. */
+export const fewHours = 8;
 
 /** Whether a length of hours is a range, or a number alone behind "for" that may be hours and is not `told`. */
 export const openHours = ({ tokens }: Reader, { start, end }: Part, told: readonly (number | undefined)[]): boolean => {

@@ -4,6 +4,7 @@ import { pattern } from '../pattern.ts';
 import type { Finding, Reader } from '../phrase.ts';
 import type { Choice } from '../reading.ts';
 import type { Part } from '../text/message.ts';
+import { isSingle } from '../text/token.ts';
 import { payWord } from './crew-forms.ts';
 
 export const askPaidOrMade = (reader: Reader, { start, end }: Part, rate: number, wage: object | undefined): Finding => {
@@ -23,7 +24,7 @@ export const doubtfulRate = ({ tokens }: Reader, { start, end }: Part, wage: str
   const match = bareRate.might(tokens) ? bareRate.in(tokens, start, end) : undefined;
   const number = match?.kept['r']?.number;
   const words = tokens.slice(start, end);
-  if (number === undefined || number.max !== undefined || number.or !== undefined || /[.,]/.test(number.amount)) return undefined;
+  if (!isSingle(number) || /[.,]/.test(number.amount)) return undefined;
   if (words.some(({ text, means }) => payWord.test(text) || means['piece'] !== undefined)) return undefined;
   const own = wage === number.amount && words.some(({ text }) => ours.test(text));
   return own || (wage === undefined && !paced) ? Number(number.amount) : undefined;

@@ -6,7 +6,7 @@ import { clausesOf } from '../held/clauses.ts';
 import { firstIn } from '../pattern.ts';
 import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
-import { isSingle } from '../text/token.ts';
+import { isRangeOrChoice } from '../text/token.ts';
 import { besidePace, leavesNumber } from './beside-pace.ts';
 import {
   alone,
@@ -125,8 +125,7 @@ export const readShift = (reader: Reader, part: Part, behind = false, timed = fa
   const duration = totals === undefined ? hoursEach(reader, part, shift) : undefined;
   const bare = wage === undefined || people === undefined ? undefined : forHours.in(tokens, part.start, part.end)?.kept['n']?.number;
   const noted = people === undefined ? undefined : hoursNoted.in(tokens, part.start, part.end)?.kept['n']?.number;
-  if ([noted, bare, summed].some((number) => number !== undefined && !isSingle(number)))
-    return { start: part.start, end: part.end, held: true };
+  if ([noted, bare, summed].some((number) => isRangeOrChoice(number))) return { start: part.start, end: part.end, held: true };
   const hours =
     hoursOf(duration?.kept['d']) ??
     (noted === undefined ? undefined : Number(noted.amount)) ??

@@ -10,6 +10,7 @@ import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import { firstWhere, isNameless, type Token } from '../text/token.ts';
 import { usualWords } from '../words/usual-words.ts';
+import { fewHours } from './open-hours.ts';
 import { hoursOf } from './pace.ts';
 import { clockSpan } from './shift-hours.ts';
 
@@ -31,7 +32,6 @@ const noName =
 const politely = /^(please|pls|plz|thanks|thx|ok|x|,)$/;
 // "me 3-1 fri" is no shift: from three to one.
 const hoursMost = 14;
-const fewHours = 8; // "4-5" may be so many hours, "9-12" is not
 
 interface Shift {
   readonly people: number;

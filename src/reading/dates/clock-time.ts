@@ -143,7 +143,7 @@ const besideOnly = (reader: Reader, index: number): TimeRead | undefined => {
   const token = tokens[index];
   const half = halfNear(tokens, index, index + 1);
   const one = (time: string, end = index + 1): TimeRead => ({ start: index, end, time });
-  const pieces = (): boolean => namesPieces(tokens);
+  const pieces = namesPieces(tokens);
   const dotted = token?.number?.form === 'plain' ? /^(\d{1,2})[.]([0-5]\d)$/.exec(token.text) : null;
   // "prom night, 8.50 a ticket": what something costs.
   const costs =
@@ -151,22 +151,22 @@ const besideOnly = (reader: Reader, index: number): TimeRead | undefined => {
   if (token !== undefined && dotted !== null && !costs && standsAlone(tokens, index + 1)) {
     const hour = Number(dotted[1]);
     // "15.30" is a time by the clock of 24 hours.
-    if (hour >= 13 && hour <= 23 && !pieces() && !tokens.some((each) => each.means['each'] !== undefined || each.number?.form === 'money'))
+    if (hour >= 13 && hour <= 23 && !pieces && !tokens.some((each) => each.means['each'] !== undefined || each.number?.form === 'money'))
       return one(at(hour, Number(dotted[2])));
     const led = /^(at|@|ceremony|vows|service|from|starts|starting|start|kickoff|kick-off|time)$/.test(tokens[index - 1]?.text ?? '');
     // "sat: 9 bouts @ 12.50": what a piece costs.
     const priced = led && tokens[index - 2]?.means['piece'] !== undefined && (hour >= 5 || !/^(00|15|30|45)$/.test(dotted[2] ?? ''));
-    if (hour >= 1 && hour <= 12 && !priced && (led || half !== undefined || !pieces())) return one(at(of24(hour, half), Number(dotted[2])));
+    if (hour >= 1 && hour <= 12 && !priced && (led || half !== undefined || !pieces)) return one(at(of24(hour, half), Number(dotted[2])));
   }
   if (token !== undefined && isHourOfDay(token)) return one(at(Number(token.text.slice(0, 2)), Number(token.text.slice(2, 4))));
-  const together = pieces() ? undefined : hourRunTogether(tokens, index);
+  const together = pieces ? undefined : hourRunTogether(tokens, index);
   if (together !== undefined && standsAlone(tokens, together.end)) {
     const { hour, minute, end } = together;
     return one(at(hour > 12 || token?.text.startsWith('0') ? hour : of24(hour, half), minute), end);
   }
-  const clipped = pieces() ? undefined : clippedHour(tokens, index);
+  const clipped = pieces ? undefined : clippedHour(tokens, index);
   if (clipped !== undefined && standsAlone(tokens, clipped.end)) return one(at(clipped.hour, clipped.minute), clipped.end);
-  const ish = token?.number?.approx === true && !pieces() ? hourOf(token) : undefined;
+  const ish = token?.number?.approx === true && !pieces ? hourOf(token) : undefined;
   if (ish !== undefined && standsAlone(tokens, index + 1)) return one(at(of24(ish, half), 0));
   // "by friday, 20 bouts at 12": what each costs.
   if (/^(at|@)$/.test(token?.text ?? '') && tokens[index - 1]?.means['piece'] !== undefined) return undefined;

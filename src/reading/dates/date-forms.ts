@@ -2,115 +2,34 @@
 // A form gives one day, several possible days, or a day that does not exist; it never picks between two.
 
 import { addDays } from '../../values/day.ts';
-import { beginsAt, isA, type Match, pattern } from '../pattern.ts';
+import { beginsAt, pattern } from '../pattern.ts';
 import type { ReadingContext } from '../reading.ts';
 import type { Token } from '../text/token.ts';
 import { bankHoliday, bankHolidayOpens } from './bank-holidays.ts';
 import { weekdaysOfMonth } from './calendar-sums.ts';
 import type { DateRead } from './date-read.ts';
-import { afterMay } from './date-words.ts';
-import { asDay, build, insteadOf, monthOfToken, withWeekday, yearFrom } from './day-parts.ts';
+import { asDay, build, monthOfToken, yearFrom } from './day-parts.ts';
 import { besideOpens, dayBeside } from './days-beside.ts';
+import { dayWithMonth, isPriceOrCount, monthDayOpens } from './month-days.ts';
 import { named, namedOpens, several } from './named-dates.ts';
 import { nthDay, nthDayOpens } from './nth-days.ts';
 import { numberedMonth, numberedOpens, strokedYear } from './numbered-months.ts';
 import { oneAfter, oneAfterOpens } from './one-after.ts';
-import { orElse } from './or-else.ts';
 import { dayWithWeekday, partOpens, vague, weekdayWithDay } from './part-dates.ts';
 import { relativeForms, relativeOpens } from './relative-days.ts';
 import { slashForms } from './slash-dates.ts';
-import { daysOfWeekend, narrowed, narrowedOpens, weekendAround, weekendBehind } from './weekends.ts';
+import { narrowed, narrowedOpens } from './weekends.ts';
 
-const dayAndMonth = pattern(
-  "(<w:weekday>)? (,)? (the)? (<d:ordinal>|<d:plain>) (-|/|of|day of|,)? (-)? <m:month> (.)? (,|-|/|of)? (')? (<y:plain>)?",
-);
-const monthAndDay = pattern("(<w:weekday>)? (,)? <m:month> (the|-)? (<d:ordinal>|<d:plain>) (,)? (')? (<y:plain>)?");
 const twoDays = pattern(
   '(<w:weekday>)? (the)? (<d:ordinal>|<d:plain>) (-|to|and|or|&|/|through|thru|till|until) (<weekday>)? (the)? (<e:ordinal>|<e:plain>) (of)? <m:month> (<y:plain>)?',
 );
 const slashTwoDays = pattern('(<weekday>)? (,)? <s:slashed> (of)? <m:month>');
 const weekdayInMonth = pattern('(a|one|some)? <w:weekday> in <m:month>');
-// "16 may not 15 may", "may 22 not may 15": only a verb stands before "not" and another word.
-const notAnother = pattern('not (on|for|the){0,2} (<number>|<month>|<weekday>)');
 const sunMonth = /^(sun|mar|may|sat|wed)$/;
-
-const monthForms = (tokens: readonly Token[], index: number, context: ReadingContext): DateRead | undefined => {
-  for (const form of [dayAndMonth, monthAndDay]) {
-    const match = form.at(tokens, index, tokens.length);
-    if (match === undefined) continue;
-    const { d, m, y, w } = match.kept;
-    const either = d?.number?.or?.length === 2 ? d.number.or.map(Number) : []; // "april 10 or 17"
-    const day = asDay(d) ?? either[0];
-    if (form === dayAndMonth && isPriceBeforeDay(tokens, index, match)) continue;
-    if (day === undefined || (w === undefined && m !== undefined && m.text === 'sun')) continue;
-    if (
-      m?.text === 'may' &&
-      w === undefined &&
-      tokens[match.end - 1]?.text !== ',' &&
-      d?.number?.form !== 'ordinal' &&
-      notAnother.at(tokens, match.end, tokens.length) === undefined &&
-      afterMay.test(tokens[match.end]?.text ?? '')
-    )
-      continue;
-    const year = yearFrom(y, tokens);
-    const end = y !== undefined && year === undefined ? match.end - 1 : match.end;
-    // "may 20 be enough": "may" is a month here only with a day that stands alone.
-    if (m?.text === 'may' && form === monthAndDay && tokens[end] !== undefined && isA(tokens[end], 'piece')) continue;
-    const date = build(context, monthOfToken(m), day, year);
-    const other = either[1] === undefined ? undefined : build(context, monthOfToken(m), either[1], year);
-    const read: DateRead = {
-      start: index,
-      end: trimmed(tokens, end),
-      days: [date, other].flatMap((each) => each ?? []),
-      ...(other === undefined ? {} : { why: 'which date' as const }),
-      ...(date === undefined ? insteadOf(context, monthOfToken(m), day, year) : {}),
-      ...(year === undefined ? { yearAssumed: true } : {}),
-      ...(date !== undefined && date < context.today ? { past: true } : {}),
-    };
-    const said = withWeekday(read, w ?? trailingWeekday(tokens, read.end), context);
-    const weekend = w === undefined && year === undefined ? weekendBehind.at(tokens, said.end, tokens.length) : undefined;
-    if (weekend !== undefined && date !== undefined && said.days.length === 1)
-      return { ...said, end: weekend.end, days: weekendAround(date), why: 'which day', within: daysOfWeekend(date) };
-    return isRough(tokens, index, d) ? near(said) : orElse(tokens, said, monthOfToken(m), year, context);
-  }
-  return undefined;
-};
-
-// "around 8 march": the day, or the weekend by it.
-const isRough = (tokens: readonly Token[], index: number, day: Token | undefined): boolean =>
-  day?.number?.approx === true || /^(around|roughly|approx|approximately|circa|about)$/.test(tokens[index - 1]?.text ?? '');
-const near = (read: DateRead): DateRead => {
-  const [day] = read.days;
-  if (day === undefined || read.days.length > 1 || read.past === true) return read;
-  return { ...read, days: [...new Set([day, ...weekendAround(day)])].sort(), why: 'which day' };
-};
-
-const isPrice = (tokens: readonly Token[], index: number): boolean =>
-  /^(at|@)$/.test(tokens[index - 1]?.text ?? '') ||
-  (tokens[index - 1]?.text === 'of' && /^(party|group|table|team|total)$/.test(tokens[index - 2]?.text ?? '')); // "party of 4 march 14"
-
-// "at 25, March 14th": the day is behind the month, and the price before it.
-const isPriceBeforeDay = (tokens: readonly Token[], index: number, { kept }: Match): boolean =>
-  kept['w'] === undefined &&
-  kept['d']?.number?.form === 'plain' &&
-  isPrice(tokens, index) &&
-  monthAndDay.at(tokens, tokens.indexOf(kept['m'] as Token), tokens.length) !== undefined;
-
-const trailingWeekday = (tokens: readonly Token[], end: number): Token | undefined => {
-  const at = tokens[end]?.text === '(' || tokens[end]?.text === ',' ? end + 1 : end;
-  const token = tokens[at];
-  return token?.means['weekday'] !== undefined && !/^(week|fortnight)$/.test(tokens[at + 1]?.text ?? '') ? token : undefined;
-};
-
-const trimmed = (tokens: readonly Token[], end: number): number => {
-  let last = end;
-  while (last > 0 && /^(,|-|\/|'|of|\.)$/.test(tokens[last - 1]?.text ?? '')) last -= 1;
-  return last;
-};
 
 const monthPlaces = (tokens: readonly Token[], index: number, context: ReadingContext): DateRead | undefined => {
   const both = twoDays.at(tokens, index, tokens.length);
-  const priced = both?.kept['d']?.number?.form === 'plain' && isPrice(tokens, index);
+  const priced = both?.kept['d']?.number?.form === 'plain' && isPriceOrCount(tokens, index);
   if (both !== undefined && !priced) {
     const { d, e, m, y } = both.kept;
     const days = [d, e].flatMap((token) => build(context, monthOfToken(m), asDay(token) ?? 0, yearFrom(y)) ?? []);
@@ -136,8 +55,7 @@ const monthPlaces = (tokens: readonly Token[], index: number, context: ReadingCo
 const opens = [
   pattern('(the|this|on|next|coming) (coming)? <weekday>'),
   pattern('(<slashed>|<weekday>)'),
-  dayAndMonth,
-  monthAndDay,
+  ...monthDayOpens,
   twoDays,
   slashTwoDays,
   weekdayInMonth,
@@ -160,7 +78,7 @@ const readAt = (tokens: readonly Token[], index: number, context: ReadingContext
   if (/^(the|this|on|next|coming)$/.test(token.text)) {
     const at = tokens[index + 1]?.text === 'coming' ? index + 2 : index + 1;
     const led = tokens[at]?.means['weekday'] !== undefined;
-    const whole = led ? (monthForms(tokens, at, context) ?? soon(weekdayWithDay(tokens, at, context), context)) : undefined;
+    const whole = led ? (dayWithMonth(tokens, at, context) ?? soon(weekdayWithDay(tokens, at, context), context)) : undefined;
     if (whole !== undefined) return { ...whole, start: index };
   }
   const weekday = token.means['weekday'] !== undefined;
@@ -184,7 +102,7 @@ const readAt = (tokens: readonly Token[], index: number, context: ReadingContext
       numberedMonth(tokens, index, context) ??
       strokedYear(tokens, index, context) ??
       monthPlaces(tokens, index, context) ??
-      monthForms(tokens, index, context) ??
+      dayWithMonth(tokens, index, context) ??
       slashForms(tokens, index, context) ??
       dayWithWeekday(tokens, index, context);
     if (read !== undefined) return read;

@@ -23,6 +23,13 @@ const priced = ['piece', 'each', 'ingredient', 'pack'];
 const handsOver = ({ tokens }: Reader, index: number): boolean =>
   handing.in(tokens, 0, index) !== undefined &&
   !tokens.some(({ means, number }) => number?.form === 'money' || priced.some((tag) => means[tag] !== undefined));
+// The hour here, where a day stands right behind it.
+const beforeDay = (reader: Reader, index: number, reads: readonly DateRead[]): TimeRead | undefined => {
+  const time = timeAt(reader, index, true);
+  const next = time === undefined ? undefined : reads.find((read) => read.start >= time.end && read.start - time.end <= 2);
+  if (time === undefined || next === undefined) return undefined;
+  return reader.tokens.slice(time.end, next.start).every(({ text }) => between.test(text)) ? time : undefined;
+};
 const dottedBehind = (reader: Reader, index: number, reads: readonly DateRead[]): TimeRead | undefined => {
   const { tokens } = reader;
   const before = tokens[index - 1]?.text ?? '';
@@ -36,10 +43,7 @@ const dottedBehind = (reader: Reader, index: number, reads: readonly DateRead[])
     )
   )
     return undefined;
-  const time = timeAt(reader, index, true);
-  const next = time === undefined ? undefined : reads.find((read) => read.start >= time.end && read.start - time.end <= 2);
-  if (time === undefined || next === undefined) return undefined;
-  return tokens.slice(time.end, next.start).every(({ text }) => between.test(text)) ? time : undefined;
+  return beforeDay(reader, index, reads);
 };
 
 /** The hour that begins here, where a day follows at once. */
@@ -54,8 +58,5 @@ export const timeAhead = (reader: Reader, index: number, reads: readonly DateRea
   const lead = at.test(tokens[index]?.text ?? '') ? index : index - 1;
   if (!at.test(tokens[lead]?.text ?? '') || !(led.test(tokens[lead - 1]?.text ?? '') || isOccasion(tokens[lead - 1]?.text ?? '')))
     return undefined;
-  const time = timeAt(reader, index, true);
-  const next = time === undefined ? undefined : reads.find((read) => read.start >= time.end && read.start - time.end <= 2);
-  if (time === undefined || next === undefined) return undefined;
-  return tokens.slice(time.end, next.start).every(({ text }) => between.test(text)) ? time : undefined;
+  return beforeDay(reader, index, reads);
 };

@@ -2,7 +2,7 @@
 
 import { addDays, type Day, dayOf, dayOfMonth, monthOf, yearOf } from '../../values/day.ts';
 import { pattern } from '../pattern.ts';
-import type { Token } from '../text/token.ts';
+import { isRangeOrChoice, type Token } from '../text/token.ts';
 import { comingWeekday, weekdaysOfMonth } from './calendar-sums.ts';
 
 export interface Span {
@@ -37,8 +37,7 @@ export const spanAt = (tokens: readonly Token[], index: number): Span | undefine
   const number = (n ?? c)?.number;
   const amount = Number(number?.amount ?? (words.includes('couple') ? 2 : 1)) * (n === undefined ? (unit?.[2] ?? 1) : 1);
   if (unit === undefined || !Number.isInteger(amount) || amount < 1) return undefined;
-  const rough =
-    words.some((text) => roughly.test(text)) || number?.max !== undefined || number?.or !== undefined || number?.approx === true;
+  const rough = words.some((text) => roughly.test(text)) || isRangeOrChoice(number) || number?.approx === true;
   return { end: match.end, amount, unit: unit[1], rough };
 };
 

@@ -1,7 +1,7 @@
 // How goods are sold: "a bunch of 50", "box/144", "100g", "10 m spool", "10 stem bunch".
 
 import { type Match, type Pattern, pattern } from '../pattern.ts';
-import { firstWhere, isCount, isSingle, type Token } from '../text/token.ts';
+import { firstWhere, isCount, isRangeOrChoice, type Token } from '../text/token.ts';
 import { boxedAt } from './boxed.ts';
 import { packCode, stemsShort } from './glued-sizes.ts';
 
@@ -95,7 +95,7 @@ export const findPack = (tokens: readonly Token[], start: number, end: number): 
     if (match === undefined || overlaps(match, used) || someOfThem(tokens, match) || tokens[match.start - 1]?.text === 'instead') continue;
     const { k, n, m, q } = match.kept;
     // "x3-4 bunches": how many is not said
-    if ([n, m, q].some((token) => token !== undefined && !isSingle(token.number))) continue;
+    if ([n, m, q].some((token) => isRangeOrChoice(token?.number))) continue;
     if (alone && (n !== undefined || q !== undefined)) continue;
     // "marigold 60/kg, was 45": what they cost, and how they are sold.
     if (n !== undefined && form === soManyPer && (k?.means['pack'] === 'kg' || wasPriced(tokens, start, end))) continue;

@@ -3,7 +3,7 @@
 import type { PieceKind } from '../../handbook/pieces.ts';
 import { type Match, pattern } from '../pattern.ts';
 import { allFree, type Finding, found, type Reader } from '../phrase.ts';
-import type { Token } from '../text/token.ts';
+import { isSingle, type Token } from '../text/token.ts';
 import { allButMaterial } from './all-but-material.ts';
 import { pricedEach } from './price-each.ts';
 
@@ -37,11 +37,7 @@ const atTwoPrices = (reader: Reader): Finding | undefined => {
   const { tokens } = reader;
   const match = oneKind.in(tokens, 0, tokens.length);
   const { n, a, m, b, p } = match?.kept ?? {};
-  if (
-    match === undefined ||
-    [n, a, m, b].some((token) => token?.number === undefined || token.number.max !== undefined || token.number.or !== undefined)
-  )
-    return undefined;
+  if (match === undefined || [n, a, m, b].some((token) => !isSingle(token?.number))) return undefined;
   const before = tokens.slice(Math.max(0, match.start - 2), match.start);
   const next = tokens[match.end];
   if (before.some(({ text, means }) => means['piece'] !== undefined || text === 'x') || !allFree(reader, match.start, match.end))

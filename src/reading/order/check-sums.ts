@@ -2,6 +2,7 @@
 
 import { decimal } from '../../values/decimal.ts';
 import type { Reader } from '../phrase.ts';
+import { isSingle } from '../text/token.ts';
 import type { Mention } from './mention.ts';
 import type { Price } from './price-at.ts';
 import { countOf } from './read-order.ts';
@@ -12,7 +13,7 @@ interface PricedLine {
   readonly to: number; // where the next line begins
 }
 
-const exact = (price: Price): boolean => price.number.max === undefined && price.number.or === undefined;
+const exact = (price: Price): boolean => isSingle(price.number);
 
 // Each counted line with the first price behind its name.
 const pricedLines = (mentions: readonly Mention[], prices: readonly Price[]): PricedLine[] => {

@@ -6,6 +6,7 @@ import type { Fact } from '../fact.ts';
 import { firstIn, pattern } from '../pattern.ts';
 import type { Finding, Reader } from '../phrase.ts';
 import type { Choice } from '../reading.ts';
+import { ofKind } from '../text/kind-named.ts';
 import type { NumberRead, Token } from '../text/token.ts';
 import { sharesShort } from './shares-by-material.ts';
 
@@ -78,7 +79,7 @@ const orderOrWork = (reader: Reader): Finding | undefined => {
   const words = reader.words(match.start, match.end);
   const choices: Choice[] = [
     { words: `an order of up to ${count}`, facts: [{ fact: 'pieces', piece, count, approx: true, words }] },
-    { words: `${count} made so far`, facts: [{ fact: 'made', count, total: true, ...(piece === 'unspecified' ? {} : { piece }), words }] },
+    { words: `${count} made so far`, facts: [{ fact: 'made', count, total: true, ...ofKind(piece), words }] },
   ];
   return { start: match.start, end: match.end, asks: [{ about: 'count', why: 'which number', words, choices }] };
 };

@@ -3,7 +3,7 @@
 import type { PieceKind } from '../../handbook/pieces.ts';
 import { firstAt, type Match, pattern } from '../pattern.ts';
 import { allFree, type Finding, found, type Reader } from '../phrase.ts';
-import type { NumberRead, Token } from '../text/token.ts';
+import { isSingle, type NumberRead, type Token } from '../text/token.ts';
 import { priceEach } from './price-each.ts';
 
 const whole = pattern("<w:count> (<material>)? <k:piece> (,|:|;|-|\\(|of which|so|at|@|for|it's|its|they're|with|\\.){0,2}");
@@ -35,7 +35,7 @@ interface Step {
 const stepOf = ({ tokens }: Reader, { kept, start, end }: Match): Step | undefined => {
   const { n, p, k, r } = kept;
   if (r !== undefined && r.means['role'] !== 'rest') return undefined;
-  if (p?.number === undefined || p.number.max !== undefined || p.number.or !== undefined || n?.number?.max !== undefined) return undefined;
+  if (!isSingle(p?.number) || n?.number?.max !== undefined) return undefined;
   const after = tokens[end];
   if (after?.means['piece'] !== undefined || after?.means['all'] !== undefined || after?.number !== undefined) return undefined;
   const stretch = tokens.slice(start, end);

@@ -3,7 +3,7 @@
 import type { PieceKind } from '../../handbook/pieces.ts';
 import { pattern } from '../pattern.ts';
 import { allFree, type Finding, found, type Reader, type Unworded } from '../phrase.ts';
-import type { NumberRead } from '../text/token.ts';
+import { isSingle, type NumberRead } from '../text/token.ts';
 import { nameOf } from '../wearers/role-counts.ts';
 import { allButMaterial } from './all-but-material.ts';
 import { priceEach } from './price-each.ts';
@@ -28,7 +28,7 @@ const entriesFrom = ({ tokens }: Reader, start: number): { entries: Entry[]; end
   for (let match = entry.at(tokens, end, tokens.length); match !== undefined; match = entry.at(tokens, end, tokens.length)) {
     const { n, r, p } = match.kept;
     const number = p?.number;
-    if (number === undefined || number.max !== undefined || number.or !== undefined || n?.number?.max !== undefined) break;
+    if (!isSingle(number) || n?.number?.max !== undefined) break;
     if (number.form === 'plain' && Number(number.amount) <= latestHour && /^\d+$/.test(number.amount)) break;
     const count = n === undefined ? 1 : Number(n.number?.amount);
     const role = r?.means['role'] ?? r?.means['owner'];

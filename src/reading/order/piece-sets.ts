@@ -5,7 +5,7 @@ import { decimal } from '../../values/decimal.ts';
 import type { Fact } from '../fact.ts';
 import { pattern } from '../pattern.ts';
 import { allFree, type Finding, found, type Reader, type Unworded } from '../phrase.ts';
-import { isSingle, type NumberRead, type Token } from '../text/token.ts';
+import { isRangeOrChoice, type NumberRead, type Token } from '../text/token.ts';
 import { priceEach } from './price-each.ts';
 import { currencyFields } from './read-order.ts';
 
@@ -70,7 +70,7 @@ export const piecesOfSets = (reader: Reader): Finding | undefined => {
   const whole = behind?.kept['c']?.number;
   // "6 sets (1 corsage + 1 bout) 30-35 each"
   const said = [whole, match.kept['ap']?.number, match.kept['bp']?.number];
-  if (said.some((number) => number !== undefined && !isSingle(number))) return { start: match.start, end, held: true };
+  if (said.some((number) => isRangeOrChoice(number))) return { start: match.start, end, held: true };
   const line = (piece: string, number: NumberRead | undefined): Unworded => ({
     fact: 'pieces',
     piece: piece as PieceKind,

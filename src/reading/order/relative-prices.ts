@@ -3,7 +3,7 @@
 import { decimal } from '../../values/decimal.ts';
 import { type Match, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
-import type { NumberRead, Token } from '../text/token.ts';
+import { isSingle, type NumberRead, type Token } from '../text/token.ts';
 import type { Mention } from './mention.ts';
 import type { Price } from './price-at.ts';
 import { currencyFields } from './read-order.ts';
@@ -60,7 +60,7 @@ const baseOf = (prices: readonly Price[], index: number, piece: string | undefin
   const own = piece === undefined ? before : before.filter((price) => price.piece === piece);
   const [base] = own.length > 0 ? own : before;
   const same = before.every(({ number }) => number.amount === base?.number.amount);
-  const exact = base !== undefined && base.number.max === undefined && base.number.or === undefined && base.kind === undefined;
+  const exact = base !== undefined && isSingle(base.number) && base.kind === undefined;
   return exact && (same || own.length === 1) && base.per !== 'all' && base.forCount !== true ? base : undefined;
 };
 

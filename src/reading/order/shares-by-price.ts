@@ -3,7 +3,7 @@
 import type { PieceKind } from '../../handbook/pieces.ts';
 import { firstIn, pattern } from '../pattern.ts';
 import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
-import { isSingle, type Token } from '../text/token.ts';
+import { isRangeOrChoice, isSingle, type Token } from '../text/token.ts';
 import type { Mention } from './mention.ts';
 import type { Price } from './price-at.ts';
 import { currencyFields } from './read-order.ts';
@@ -75,8 +75,7 @@ const countedShares = (reader: Reader): Finding | undefined => {
   const sum = shares.reduce((all, { count }) => all + count, 0);
   if (reader.tokens.slice(match.start, match.end).some((_, at) => !reader.free(match.start + at))) return undefined;
   // "20 bouts, 15 or 16 at 12 and the rest at 14"
-  if ([w, a, b, c, ap, bp, cp].some((token) => token !== undefined && !isSingle(token.number)))
-    return { start: match.start, end: match.end, held: true };
+  if ([w, a, b, c, ap, bp, cp].some((token) => isRangeOrChoice(token?.number))) return { start: match.start, end: match.end, held: true };
   // Shares that do not make the whole up say nothing sure of either.
   if (sum !== amount(w)) return { start: match.start, end: match.end, held: true };
   const piece = k?.means['piece'] as PieceKind;

@@ -5,7 +5,7 @@ import { decimal } from '../../values/decimal.ts';
 import { pattern } from '../pattern.ts';
 import { allFree, type Reader } from '../phrase.ts';
 import { taxAt } from '../phrases/tax-basis.ts';
-import type { Token } from '../text/token.ts';
+import { isSingle, type Token } from '../text/token.ts';
 import { lastBefore } from './line-sums.ts';
 import type { Price } from './price-at.ts';
 
@@ -23,8 +23,7 @@ const agrees = (net: string, gross: string, rate: string | undefined, counts: re
     ),
   );
 
-const isOne = (token: Token | undefined): boolean =>
-  token?.number !== undefined && token.number.max === undefined && token.number.or === undefined;
+const isOne = (token: Token | undefined): boolean => token?.number !== undefined && isSingle(token.number);
 
 // "£240 plus VAT, so £288 all in", "€40 + VAT which makes €49.20 each": what the second is for, the first is for.
 const per = (tokens: readonly Token[], price: Price): Price['per'] =>

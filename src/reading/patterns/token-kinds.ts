@@ -1,5 +1,6 @@
 // Kinds of tokens that patterns and phrases ask for by name: number forms, 'count', 'number', 'word', 'any', or a tag of the vocabulary.
 
+import { namesTax } from '../text/of-tax.ts';
 import { isCount, type NumberForm, none, type Token } from '../text/token.ts';
 import { isOtherThings, isUnlisted } from '../words/other-things.ts';
 
@@ -33,13 +34,12 @@ const ofWords: Readonly<Record<string, Test>> = {
   unlisted: isUnlisted,
   reaching: (token) => /^(up to|upto)$/.test(token.text), // "we're up to 30"; "max 30" is a limit
 };
-const isTax: Test = (token) => token.means['taxName'] !== undefined || token.means['taxWord'] !== undefined;
 const special: Readonly<Record<string, Test>> = {
   ...ofNumbers,
   ...ofWords,
   any: (token) => token.kind !== 'line',
   line: (token) => token.kind === 'line',
-  tax: isTax,
+  tax: namesTax,
 };
 
 const testFor = (tag: string): Test => {
@@ -68,7 +68,7 @@ export const kindsOf = (token: Token): readonly string[] => {
   if (token.kind === 'word') for (const [tag, test] of wordTests) if (test(token)) kinds.push(tag);
   if (token.means !== none) {
     for (const tag in token.means) if (token.means[tag] !== undefined && !own.has(tag)) kinds.push(tag);
-    if (isTax(token)) kinds.push('tax');
+    if (namesTax(token)) kinds.push('tax');
   }
   if (token.number === undefined) return kinds;
   for (const [tag, test] of numberTests) if (test(token)) kinds.push(tag);

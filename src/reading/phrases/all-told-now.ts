@@ -6,6 +6,7 @@ import type { Fact } from '../fact.ts';
 import { firstAt, pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader } from '../phrase.ts';
 import { ofKind } from '../text/kind-named.ts';
+import { isSingle } from '../text/token.ts';
 
 const all = '<a:all>';
 const sums = /^(all told|all up|in total|in all|altogether|all together|overall|total|grand total|ttl|tot)$/; // "31 for the lot now" is a price
@@ -29,14 +30,7 @@ const find = (reader: Reader): Finding[] => {
     const far = firstAt(soFars, tokens, part.start, part.end);
     const match = far?.end === part.end ? far : firstAt(nows, tokens, part.start, part.end);
     const number = match?.kept['n']?.number;
-    if (
-      match?.end !== part.end ||
-      !sums.test(match.kept['a']?.text ?? '') ||
-      number === undefined ||
-      number.max !== undefined ||
-      number.or !== undefined
-    )
-      return [];
+    if (match?.end !== part.end || !sums.test(match.kept['a']?.text ?? '') || !isSingle(number)) return [];
     const kind = match.kept['p']?.means['piece'] as PieceKind | undefined;
     const count = Number(number.amount);
     if (kind === undefined && count > most) return [];

@@ -11,7 +11,7 @@ import { beginsAt, type Match, pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader, type Unworded } from '../phrase.ts';
 import { ofKind } from '../text/kind-named.ts';
 import type { Part } from '../text/message.ts';
-import { isSingle } from '../text/token.ts';
+import { isRangeOrChoice, isSingle } from '../text/token.ts';
 
 const opening =
   /^(,|-|ok|okay|oh|and|so|but|sorry|actually|no|nope|hey|hi|now|well|please|pls|plz|just|we|i|they|she|he|you|you'll|can|could|lets|let's|then|right|also|we've|weve|i've|ive|they've|theyve|she's|he's|that|that's|update|correction|apparently|argh|ugh|bugger|damn|oops|whoops|fyi|client|bride|the|hiya|morning|turns|out)$/;
@@ -100,8 +100,7 @@ const findingOf = (reader: Reader, [as, match]: readonly [ToldAs, Match], start:
   const number = match.kept['n']?.number;
   const before = match.kept['a']?.number;
   // "a pin came off 2 or 3 bouts": how many is not said, and nobody orders them. What they are to be now is asked elsewhere.
-  if ([number, before].some((each) => each !== undefined && !isSingle(each)))
-    return as.startsWith('now') ? undefined : { start, end, held: true };
+  if ([number, before].some((each) => isRangeOrChoice(each))) return as.startsWith('now') ? undefined : { start, end, held: true };
   const piece = match.kept['p']?.means['piece'] as PieceKind | undefined;
   if (as === 'more' && match.kept['p'] !== undefined && isSpare(reader.tokens, reader.tokens.indexOf(match.kept['p'], match.start)))
     return undefined;

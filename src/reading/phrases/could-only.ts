@@ -6,6 +6,7 @@ import { type Finding, found, type Phrase, type Reader } from '../phrase.ts';
 import { amountOf } from '../progress/made-facts.ts';
 import { kindOf } from '../text/kind-named.ts';
 import type { Part } from '../text/message.ts';
+import { isSingle } from '../text/token.ts';
 
 const then =
   '(today|tonight|yesterday|last night|since (morning|lunch|this morning)|till now|until now|up to now|so far|this (morning|arvo|afternoon|evening)|in the (morning|afternoon|evening))';
@@ -37,7 +38,7 @@ const findIn = (reader: Reader, part: Part): Finding[] => {
   for (const form of forms) {
     const match = form.at(tokens, part.start, part.end);
     const number = match?.kept['n']?.number;
-    if (match === undefined || number === undefined || number.max !== undefined || number.or !== undefined) continue;
+    if (match === undefined || !isSingle(number)) continue;
     const words = tokens.slice(match.start, match.end).map(({ text }) => text);
     const ending = when.at(tokens, match.end, part.end);
     const end = ending?.end ?? match.end;

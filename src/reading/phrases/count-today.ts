@@ -4,6 +4,8 @@ import type { PieceKind } from '../../handbook/pieces.ts';
 import type { Fact } from '../fact.ts';
 import { firstAt, pattern } from '../pattern.ts';
 import type { Finding, Phrase, Reader } from '../phrase.ts';
+import { ofKind } from '../text/kind-named.ts';
+import { isSingle } from '../text/token.ts';
 
 const day = '(today|tonight|yesterday|last night|this (morning|arvo|afternoon|evening))';
 const forms = [
@@ -18,11 +20,10 @@ const find = (reader: Reader): Finding[] => {
     const match = part.asked ? undefined : firstAt(forms, reader.tokens, part.start, part.end);
     const piece = match?.kept['p']?.means['piece'] as PieceKind | undefined;
     const number = match?.kept['n']?.number;
-    if (match?.end !== part.end || piece === undefined || number === undefined || number.max !== undefined || number.or !== undefined)
-      return [];
+    if (match?.end !== part.end || piece === undefined || !isSingle(number)) return [];
     const words = reader.words(part.start, part.end);
     const count = Number(number.amount);
-    const of = piece === 'unspecified' ? {} : { piece };
+    const of = ofKind(piece);
     const choices: { words: string; facts: Fact[] }[] = [
       { words: `${count} made`, facts: [{ fact: 'made', count, ...of, words }] },
       { words: `an order of ${count}`, facts: [{ fact: 'pieces', piece, count, words }] },

@@ -6,7 +6,7 @@ import { didWord } from '../progress/done-words.ts';
 import { amountOf } from '../progress/made-facts.ts';
 import { kindOf } from '../text/kind-named.ts';
 import type { Part } from '../text/message.ts';
-import type { Token } from '../text/token.ts';
+import { isRangeOrChoice, type Token } from '../text/token.ts';
 
 const more = '(more|extra|of the|other|further)? (<material>)?';
 const made = pattern(
@@ -26,7 +26,7 @@ const wholeCounted = (reader: Reader, part: Part): Finding | undefined => {
   if (match === undefined) return undefined;
   const { n, m, p, q, s } = match.kept;
   const spare = s === undefined ? (/^(spare|extra)$/.test(reader.tokens[match.end - 1]?.text ?? '') ? 1 : undefined) : amountOf(s);
-  const unsure = [n, m, s].some((token) => token?.number?.max !== undefined || token?.number?.or !== undefined);
+  const unsure = [n, m, s].some((token) => isRangeOrChoice(token?.number));
   // Spares beside two kinds are of either.
   if (unsure || (m !== undefined && spare !== undefined) || !remarkOnly(reader.tokens, match.end, part.end)) return undefined;
   const spares = spare === undefined ? {} : { spares: spare };
@@ -83,7 +83,7 @@ const findIn = (reader: Reader, part: Part): Finding[] => {
   for (let index = match.end; index < part.end; index++)
     if (tokens[index]?.number?.form === 'money' || tokens[index]?.means['each'] !== undefined) return [];
   const { n, m, p, q } = match.kept;
-  const unsure = [n, m].some((token) => token?.number?.max !== undefined || token?.number?.or !== undefined);
+  const unsure = [n, m].some((token) => isRangeOrChoice(token?.number));
   if (unsure || !remarkOnly(tokens, match.end, part.end)) return [{ start: part.start, end: part.end, held: true }];
   const facts: Unworded[] = [{ fact: 'made', count: amountOf(n), ...kindOf(p) }];
   if (m !== undefined) facts.push({ fact: 'made', count: amountOf(m), ...kindOf(q) });

@@ -6,6 +6,7 @@ import { didWord, doneWord } from '../progress/done-words.ts';
 import { amountOf } from '../progress/made-facts.ts';
 import { kindOf } from '../text/kind-named.ts';
 import type { Part } from '../text/message.ts';
+import { isRangeOrChoice } from '../text/token.ts';
 
 const half = '(morning|evening|afternoon|night|arvo|noon|itself)';
 const before = `(yesterday|yesterday's|yesterdays|last night|yest|<weekday>) ${half}? (:|-|,)?`;
@@ -42,7 +43,7 @@ const byHalves = (reader: Reader, part: Part): Finding[] => {
   const { n, m, p, q } = match.kept;
   const told = reader.tokens.slice(start, end).some(({ text }) => work.test(text));
   if (meals === undefined && told) return []; // read as work by others
-  const unsure = [n, m].some((token) => token?.number?.max !== undefined || token?.number?.or !== undefined);
+  const unsure = [n, m].some((token) => isRangeOrChoice(token?.number));
   const asks = /\b(please|pls|plz)\b/i.test(reader.message.clean.text); // to be done, then
   if (meals === undefined || unsure || asks || (p === undefined && q !== undefined)) return [{ start, end, held: true }];
   const two = p !== undefined && q !== undefined && kindOf(p).piece !== kindOf(q).piece;

@@ -7,6 +7,7 @@ import { pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader } from '../phrase.ts';
 import { doneWord } from '../progress/done-words.ts';
 import type { Part } from '../text/message.ts';
+import { isRangeOrChoice } from '../text/token.ts';
 
 const joint = '(,|-|;|and|but|so|still|now|then|also|just|pls|please|&|n){0,4}';
 const unsure = pattern(
@@ -45,7 +46,7 @@ const find = (reader: Reader): Finding[] => {
       return [];
     const start = done.at(tokens, match.start, match.end)?.end ?? match.start;
     const [piece, number] = [more?.kept['p']?.means['piece'] as PieceKind | undefined, more?.kept['n']?.number];
-    if (more === undefined || piece === undefined || piece === 'unspecified' || number?.max !== undefined || number?.or !== undefined)
+    if (more === undefined || piece === undefined || piece === 'unspecified' || isRangeOrChoice(number))
       return [{ start, end: match.end, held: true }];
     return [found(reader, start, match.end, [{ fact: 'change', what: 'count', by: Number(number?.amount), piece }])];
   });

@@ -6,6 +6,7 @@ import { firstAt, type Match, pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader, type Unworded } from '../phrase.ts';
 import { ofKind } from '../text/kind-named.ts';
 import type { Part } from '../text/message.ts';
+import { isSingle } from '../text/token.ts';
 
 const lead = '(sorry|soz|oops|no|ok|actually|oh|so|just|also|btw|fyi|,|-|:|to be clear){0,4}';
 const number =
@@ -25,7 +26,7 @@ const asCount = [
 
 const factOf = ({ kept }: Match, counts: boolean): Unworded | undefined => {
   const said = kept['n']?.number;
-  if (said === undefined || said.max !== undefined || said.or !== undefined) return undefined;
+  if (!isSingle(said)) return undefined;
   const piece = kept['p']?.means['piece'] as PieceKind | undefined;
   const kind = ofKind(piece);
   if (!counts) return { fact: 'change', what: 'price', to: said.amount, per: 'each', ...currencyFields(said), ...kind };

@@ -5,6 +5,7 @@ import type { Fact } from '../fact.ts';
 import { firstAt, pattern } from '../pattern.ts';
 import type { Finding, Phrase, Reader } from '../phrase.ts';
 import { ofKind } from '../text/kind-named.ts';
+import { isSingle } from '../text/token.ts';
 
 const opens =
   "(ok|so|and|right|just|,){0,3} (i'm|im|i am|we're|we are|she's|shes|he's|hes|now)? (only|just|now|already|still|currently|nearly)?";
@@ -32,7 +33,7 @@ const find = (reader: Reader): Finding[] => {
     const match = begun?.end === part.end ? begun : finished.at(tokens, part.start, part.end);
     const { p, n, o, m } = match?.kept ?? {};
     const number = (n ?? o)?.number;
-    if (match?.end !== part.end || number === undefined || number.max !== undefined || number.or !== undefined) return [];
+    if (match?.end !== part.end || !isSingle(number)) return [];
     const which = Number.parseInt(number.amount === '' ? ((n ?? o)?.text ?? '') : number.amount, 10);
     // "on bouts 13 now" is a number of them.
     if (/[^s]s$/.test(p?.text ?? '') || !(which > 1)) return [];

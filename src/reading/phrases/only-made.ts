@@ -8,6 +8,7 @@ import { didWord, doneWord } from '../progress/done-words.ts';
 import { amountOf } from '../progress/made-facts.ts';
 import { kindOf } from '../text/kind-named.ts';
 import type { Part } from '../text/message.ts';
+import { isRangeOrChoice, isSingle } from '../text/token.ts';
 
 const sorry =
   '((sorry|soz|apologies|my bad|apologise|so sorry|really sorry|oops|whoops|ah|oh|no|but|ok|so|guys|boss|unfortunately|,|-){0,4})';
@@ -57,7 +58,7 @@ const reallyDone = pattern(
 const askWhich = (reader: Reader, part: Part): Finding | undefined => {
   const match = firstAt([eitherWay, actually, reallyDone], reader.tokens, part.start, part.end);
   const number = match?.kept['n']?.number;
-  if (match?.end !== part.end || number === undefined || number.max !== undefined || number.or !== undefined) return undefined;
+  if (match?.end !== part.end || !isSingle(number)) return undefined;
   const words = reader.words(part.start, part.end);
   const [count, kind] = [amountOf(match.kept['n']), kindOf(match.kept['p'])];
   const choices: { words: string; facts: Fact[] }[] = [
@@ -98,7 +99,7 @@ const findIn = (reader: Reader, part: Part): Finding[] => {
   for (const form of forms) {
     const match = form.at(tokens, part.start, part.end);
     const number = match?.kept['n']?.number;
-    if (match === undefined || number?.max !== undefined || number?.or !== undefined) continue;
+    if (match === undefined || isRangeOrChoice(number)) continue;
     const count = match.kept['n'] === undefined ? 1 : amountOf(match.kept['n']);
     const words = tokens.slice(match.start, match.end).map(({ text }) => text);
     if (!closes(reader, match.end, part)) continue;

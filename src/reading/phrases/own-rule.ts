@@ -4,7 +4,7 @@ import type { PieceKind } from '../../handbook/pieces.ts';
 import type { FactOf } from '../fact.ts';
 import { type Match, pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader, type Unworded } from '../phrase.ts';
-import { isSingle } from '../text/token.ts';
+import { isRangeOrChoice } from '../text/token.ts';
 
 const lead = pattern(
   '(this one|this event|this job|for this|on this|here|this|it|them|these) (one|event|job)? (is|goes|at|on|runs|with|,|:|to|be)? (at|on|with)?',
@@ -166,7 +166,7 @@ const find = (reader: Reader): Finding[] => {
     for (const { match, fact } of found_) {
       const said = match.kept['n']?.number;
       const { start, end } = match;
-      findings.push(said === undefined || isSingle(said) ? found(reader, start, end, [fact]) : { start, end, held: true });
+      findings.push(!isRangeOrChoice(said) ? found(reader, start, end, [fact]) : { start, end, held: true });
     }
   }
   return findings;

@@ -4,6 +4,7 @@ import { matchIngredient } from '../../handbook/ingredient-names.ts';
 import { itemName, knowsItem } from '../goods/item-name.ts';
 import { pattern } from '../pattern.ts';
 import type { Finding, Phrase, Reader } from '../phrase.ts';
+import { isSingle } from '../text/token.ts';
 
 const form = pattern("(and|the|,|ok|oh|so){0,2} (<word>){1,3} (is|are|it's|its|was|:|-|=|@){0,2} <n:plain>");
 
@@ -16,7 +17,7 @@ const loneIn = (reader: Reader, start: number, end: number, unpriced: readonly s
   const { tokens, context } = reader;
   const match = form.at(tokens, start, end);
   const number = match?.kept['n']?.number;
-  if (match?.end !== end || number === undefined || number.max !== undefined || number.or !== undefined || number.worded) return undefined;
+  if (match?.end !== end || !isSingle(number) || number.worded) return undefined;
   if (!/^\d{1,3}$/.test(number.amount) || number.amount === '0') return undefined;
   const words = tokens.slice(start, end - 1);
   // "rose at 9" may be somebody's hour

@@ -37,12 +37,12 @@ import { acceptsAfter, ofStems, ofUnknown } from '../progress/what-follows.ts';
 import { endsWork, lastOnes, saysSoFar, thatIsAll } from '../progress/whole-told.ts';
 import { withoutReasons } from '../progress/why-remade.ts';
 import type { Part } from '../text/message.ts';
-import { firstWhere, isSingle, type Token } from '../text/token.ts';
+import { firstWhere, isRangeOrChoice, type Token } from '../text/token.ts';
 
 const monthBehind = pattern('(-|of|th)? <month>');
 
 // "made 12-13": how many is not said.
-const spread = ({ kept: { n, m } }: Match): boolean => !isSingle((n ?? m)?.number ?? { form: 'plain', amount: '' });
+const spread = ({ kept: { n, m } }: Match): boolean => isRangeOrChoice((n ?? m)?.number);
 
 // "crowns going ok, 3 bouts done", "just to let you know we finished 12" intend nothing.
 const well = /^(ok|okay|well|fine|nicely|good|great|slow|slowly|alright|grand|steady|badly|smoothly|lovely)$/;
@@ -126,7 +126,7 @@ const findPart = (reader: Reader, part: Part, likely: readonly Form[]): Finding[
   makeGood(reader, part, findings, take);
   const spares = spareForm.in(tokens, part.start, part.end);
   // "made 12 plus 2 or 3 spares"
-  if (spares?.kept['n'] !== undefined && !isSingle(spares.kept['n'].number)) return [{ start: part.start, end: part.end, held: true }];
+  if (isRangeOrChoice(spares?.kept['n']?.number)) return [{ start: part.start, end: part.end, held: true }];
   const finished = doneAnywhere.in(tokens, part.start, part.end) !== undefined || anyIn(countedForms, tokens, part.start, part.end);
   const spare = spares !== undefined && finished && open(spares.start) && open(spares.end - 1) ? amountOf(spares.kept['n']) : undefined;
   if (spares !== undefined && spare !== undefined) for (let index = spares.start; index < spares.end; index++) taken.add(index);

@@ -5,6 +5,7 @@ import { type Finding, found, type Phrase, type Reader } from '../phrase.ts';
 import { amountOf } from '../progress/made-facts.ts';
 import { kindOf } from '../text/kind-named.ts';
 import type { Part } from '../text/message.ts';
+import { isRangeOrChoice } from '../text/token.ts';
 
 const worked = '(made|done|finished|completed|boxed|ready|wired and boxed)';
 const have = "(i'd|id|we'd|i had|we had|i've|we've|ive|weve|i|we|she'd|he'd|that|were|was|there were)";
@@ -33,7 +34,7 @@ const findIn = ({ tokens }: Reader, part: Part): { count: number; from: number; 
   const again = recounted.in(tokens, said.end, part.end);
   const { m, q } = again?.kept ?? {};
   if (again === undefined || m === undefined || numbers.length !== 2 || !numbers.includes(m) || !numbers.includes(n)) return undefined;
-  if ([n, m].some(({ number }) => number?.max !== undefined || number?.or !== undefined || number?.form !== 'plain')) return undefined;
+  if ([n, m].some(({ number }) => isRangeOrChoice(number) || number?.form !== 'plain')) return undefined;
   if (tokens.slice(said.start, part.end).some(({ text }) => another.test(text))) return undefined;
   const next = tokens[again.end];
   if (

@@ -5,7 +5,7 @@ import { type Match, pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader, type Unworded } from '../phrase.ts';
 import { ofKind } from '../text/kind-named.ts';
 import type { Part } from '../text/message.ts';
-import { isSingle } from '../text/token.ts';
+import { isRangeOrChoice } from '../text/token.ts';
 
 const asked =
   "(so|and|ok|,|-|actually|can|could|would|you|we|i|please|pls|do|make|have|want|wants|they|they'd|she|he|she'd|like|let's|lets|bride|now|maybe|just|only|exactly|about|go|with|need|needs|may|be|to){0,7}";
@@ -40,7 +40,7 @@ const inPart = (reader: Reader, { start, end }: Part): Finding[] => {
     const match = form.at(reader.tokens, start, end);
     const facts = match?.end === end ? factsOf(match.kept) : [];
     const some = match?.kept['n']?.number;
-    if (facts.length > 0) return some === undefined || isSingle(some) ? [found(reader, start, end, facts)] : [{ start, end, held: true }];
+    if (facts.length > 0) return !isRangeOrChoice(some) ? [found(reader, start, end, facts)] : [{ start, end, held: true }];
   }
   return [];
 };

@@ -5,8 +5,8 @@ import type { Fact } from '../fact.ts';
 import { pattern } from '../pattern.ts';
 import { allFree, type Finding, type Phrase, type Reader } from '../phrase.ts';
 import { amountOf } from '../progress/made-facts.ts';
-import { kindOf } from '../text/kind-named.ts';
-import { isSingle, type Token } from '../text/token.ts';
+import { kindOf, ofKind } from '../text/kind-named.ts';
+import { isRangeOrChoice, type Token } from '../text/token.ts';
 
 const tick = /[✅✔☑✓]|:(white|heavy)_check_mark:|:ballot_box_with_check:/;
 // The tick itself is a comma by now.
@@ -25,7 +25,7 @@ const findIn = (reader: Reader, start: number, end: number): Finding[] => {
     const match = item.at(tokens, index, end);
     const { n, p } = match?.kept ?? {};
     if (match === undefined) return [];
-    if (n !== undefined && !isSingle(n.number)) return [{ start, end, held: true }];
+    if (isRangeOrChoice(n?.number)) return [{ start, end, held: true }];
     index = match.end;
     while (index < end && isBreak(tokens[index] as Token)) index += 1;
     ticks.push(tick.test(between(reader, match.end, index)));
@@ -37,12 +37,11 @@ const findIn = (reader: Reader, start: number, end: number): Finding[] => {
   const words = reader.words(start, end);
   const said = counts.map(({ count }) => count).join(' and ');
   const choices: { words: string; facts: Fact[] }[] = [
-    { words: `${said} made`, facts: counts.map(({ count, piece }): Fact => ({ fact: 'made', count, ...named(piece), words })) },
+    { words: `${said} made`, facts: counts.map(({ count, piece }): Fact => ({ fact: 'made', count, ...ofKind(piece), words })) },
     { words: `${said} ordered`, facts: counts.map(({ count, piece }): Fact => ({ fact: 'pieces', piece, count, words })) },
   ];
   return [{ start, end: index, asks: [{ about: 'count', why: 'which number', words, choices }] }];
 };
-const named = (piece: PieceKind): { piece?: PieceKind } => (piece === 'unspecified' ? {} : { piece });
 
 const isBreak = ({ kind, text }: Token): boolean => kind === 'line' || /^[,.]$/.test(text);
 

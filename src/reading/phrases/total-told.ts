@@ -5,6 +5,7 @@ import { type Match, pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import { tellsOfTax } from '../text/of-tax.ts';
+import { isSingle } from '../text/token.ts';
 
 const lead = '(ok|okay|so|and|now|actually|sorry|update|,){0,3}';
 const who =
@@ -24,8 +25,7 @@ const totalIn = (reader: Reader, part: Part): Match | undefined => {
   for (const form of forms) {
     const match = form.at(reader.tokens, part.start, part.end);
     const number = match?.kept['n']?.number;
-    if (match === undefined || number === undefined || number.max !== undefined || number.or !== undefined || number.approx === true)
-      continue;
+    if (match === undefined || !isSingle(number) || number.approx === true) continue;
     if (number.form === 'plain' && Number(number.amount) < least) continue;
     if (onlyTax(reader, match.end, part.end)) return match;
   }

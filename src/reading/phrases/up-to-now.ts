@@ -5,6 +5,7 @@ import { countOrPrice } from '../changes/now-count-or-price.ts';
 import type { Fact } from '../fact.ts';
 import { pattern } from '../pattern.ts';
 import type { Finding, Phrase, Reader } from '../phrase.ts';
+import { isSingle } from '../text/token.ts';
 
 const form = pattern(
   "(ok|so|and|the|our|fyi|,){0,3} <p:piece> (now|(are|is|'s) (now)?) <u:upTo> <n:count> (now|today|already|so far)? (please|pls|thanks|ta|lads|team|x)?",
@@ -16,8 +17,7 @@ const find = (reader: Reader): Finding[] => {
     const match = part.asked ? undefined : form.at(reader.tokens, part.start, part.end);
     const piece = match?.kept['p']?.means['piece'] as PieceKind | undefined;
     const number = match?.kept['n']?.number;
-    if (match?.end !== part.end || piece === undefined || number === undefined || number.max !== undefined || number.or !== undefined)
-      return [];
+    if (match?.end !== part.end || piece === undefined || !isSingle(number)) return [];
     if (!/^(up to|upto)$/.test(match.kept['u']?.text ?? '') || /^so far$/.test(reader.tokens[part.end - 1]?.text ?? '')) return [];
     const words = reader.words(part.start, part.end);
     const count = Number(number.amount);

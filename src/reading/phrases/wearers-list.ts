@@ -4,7 +4,7 @@ import type { PieceKind } from '../../handbook/pieces.ts';
 import { pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader, type Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
-import { isSingle, type Token } from '../text/token.ts';
+import { isRangeOrChoice, isSingle, type Token } from '../text/token.ts';
 import { together } from '../wearers/across-lines.ts';
 import { askHowMany } from '../wearers/ask-how-many.ts';
 import { beforePrice } from '../wearers/before-price.ts';
@@ -110,7 +110,7 @@ const find = (reader: Reader): Finding[] => {
     // "bridal party of 10-12", "3 or 4 corsages for the mums"
     const opens = [forHead, tailPieces].map((form) => form.in(reader.tokens, own.start, own.end)?.kept['n']?.number);
     const open = ({ number }: Token): boolean => Number(number?.amount) === read.total && !isSingle(number);
-    if (tokens.some(open) || opens.some((number) => number !== undefined && !isSingle(number))) {
+    if (tokens.some(open) || opens.some((number) => isRangeOrChoice(number))) {
       findings.push({ start: own.start, end: own.end, held: true });
       continue;
     }

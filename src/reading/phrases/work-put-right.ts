@@ -7,6 +7,7 @@ import { doneWord } from '../progress/done-words.ts';
 import { loggedAs } from '../progress/logged-as.ts';
 import { workClauses } from '../progress/work-clauses.ts';
 import type { Part } from '../text/message.ts';
+import { isRangeOrChoice } from '../text/token.ts';
 
 const soft = "(,|-|\\.|oh|ah|it's|its|that's|thats|that was|it was|only|just|is|it){0,3}";
 const strong =
@@ -32,7 +33,7 @@ const joined = (reader: Reader, whole: Part): Finding | undefined => {
     const { s, n, m, p } = match.kept;
     if (second !== undefined || !plain(fact)) continue;
     const [count = 0, of, third] = s?.number?.parts ?? [Number(n?.number?.amount), m === undefined ? undefined : Number(m.number?.amount)];
-    const unsure = third !== undefined || n?.number?.max !== undefined || n?.number?.or !== undefined;
+    const unsure = third !== undefined || isRangeOrChoice(n?.number);
     const kind = p?.means['piece'];
     // "14 bouts done, sorry 6 corsages" is another kind, "12/20 done, no 12/21" another whole.
     const others = (kind !== undefined && kind !== fact.piece) || (of !== undefined && of !== fact.of) || count === fact.count;

@@ -4,6 +4,7 @@ import { firstAt, pattern } from '../pattern.ts';
 import { type Finding, found, type Reader } from '../phrase.ts';
 import { kindOf } from '../text/kind-named.ts';
 import type { Part } from '../text/message.ts';
+import { isRangeOrChoice } from '../text/token.ts';
 import { stageOf, stageWord } from './done-words.ts';
 import { amountOf } from './made-facts.ts';
 
@@ -23,7 +24,7 @@ const basesIn = (reader: Reader, { start, end, asked }: Part): Finding | undefin
   const match = asked ? undefined : firstAt(forms, reader.tokens, start, end);
   const { n, w, p } = match?.kept ?? {};
   if (match?.end !== end || n === undefined || w === undefined || !stages.has(w.text)) return undefined;
-  if (n.number?.max !== undefined || n.number?.or !== undefined) return { start, end, held: true };
+  if (isRangeOrChoice(n.number)) return { start, end, held: true };
   return found(reader, start, end, [{ fact: 'made', count: amountOf(n), stage: stageOf(w.text), ...kindOf(p) }]);
 };
 

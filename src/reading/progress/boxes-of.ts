@@ -5,6 +5,7 @@ import { firstAt, pattern } from '../pattern.ts';
 import { type Finding, found, type Reader } from '../phrase.ts';
 import { kindOf } from '../text/kind-named.ts';
 import type { Part } from '../text/message.ts';
+import { isRangeOrChoice } from '../text/token.ts';
 import { doneWord } from './done-words.ts';
 import { amountOf } from './made-facts.ts';
 
@@ -26,7 +27,7 @@ const packedIn = (reader: Reader, { start, end: last, asked }: Part): Finding | 
   const match = asked ? undefined : firstAt(forms, reader.tokens, start, last);
   if (match?.end !== last) return undefined;
   const { a, b, c, p, q } = match.kept;
-  const unsure = [a, b, c].some((token) => token?.number?.max !== undefined || token?.number?.or !== undefined);
+  const unsure = [a, b, c].some((token) => isRangeOrChoice(token?.number));
   const count = amountOf(a) * amountOf(b);
   const others = p !== undefined && q !== undefined && kindOf(p).piece !== kindOf(q).piece;
   if (unsure || others || (c !== undefined && amountOf(c) !== count)) return { start, end: last, held: true };

@@ -6,7 +6,7 @@ import { pattern } from '../pattern.ts';
 import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
 import { kindOf } from '../text/kind-named.ts';
 import type { Part } from '../text/message.ts';
-import type { Token } from '../text/token.ts';
+import { isRangeOrChoice, type Token } from '../text/token.ts';
 import { familyAtBench } from '../words/bench-people.ts';
 import { isUnlisted } from '../words/other-things.ts';
 import { doneWord, intent } from './done-words.ts';
@@ -43,7 +43,7 @@ const severalIn = (reader: Reader, part: Part): Finding | undefined => {
     const match = item.at(tokens, index, part.end);
     const { w, n, p } = match?.kept ?? {};
     if (match === undefined || !isPerson(w)) break;
-    unsure ||= n?.number?.max !== undefined || n?.number?.or !== undefined;
+    unsure ||= isRangeOrChoice(n?.number);
     kind = p === undefined ? kind : kindOf(p).piece;
     // "thandi 12, priya 15": of what is not said.
     if (p === undefined && people.size === 0) return undefined;

@@ -4,6 +4,7 @@ import { pattern } from '../pattern.ts';
 import { type Finding, found, type Reader } from '../phrase.ts';
 import { kindOf } from '../text/kind-named.ts';
 import type { Part } from '../text/message.ts';
+import { isRangeOrChoice } from '../text/token.ts';
 import { isPerson } from './by-several.ts';
 import { amountOf } from './made-facts.ts';
 
@@ -18,7 +19,7 @@ const bothIn = (reader: Reader, { start, end }: Part): Finding | undefined => {
   const { w, v, x, y, n, m, p, q, r } = match?.kept ?? {};
   if (match?.end !== end || [w ?? v, x ?? y].some((who) => who !== undefined && !isPerson(who))) return undefined;
   const first = (w ?? v)?.text ?? 'i';
-  const unsure = [n, m].some((token) => token?.number?.max !== undefined || token?.number?.or !== undefined);
+  const unsure = [n, m].some((token) => isRangeOrChoice(token?.number));
   const each = reader.tokens.slice(start, end).some(({ means }) => means['each'] !== undefined);
   if (unsure || each || first === ((x ?? y)?.text ?? 'i')) return { start, end, held: true };
   const kinds = [kindOf(q ?? p ?? r), kindOf(p ?? r ?? q)] as const;

@@ -5,6 +5,7 @@ import { firstAt, pattern } from '../pattern.ts';
 import { type Finding, found, type Reader } from '../phrase.ts';
 import { kindOf } from '../text/kind-named.ts';
 import type { Part } from '../text/message.ts';
+import { isRangeOrChoice } from '../text/token.ts';
 import { didWord, doneWord } from './done-words.ts';
 import { amountOf } from './made-facts.ts';
 
@@ -35,7 +36,7 @@ const rightIn = (reader: Reader, { start, end, asked }: Part): Finding | undefin
   const match = firstAt(forms, tokens, start, end);
   const { n, m, p } = match?.kept ?? {};
   if (match?.end !== end || n === undefined) return undefined;
-  const unsure = [n, m].some((token) => token?.number?.max !== undefined || token?.number?.or !== undefined);
+  const unsure = [n, m].some((token) => isRangeOrChoice(token?.number));
   // "did 24 but counted 2 twice": 24, or 22?
   if (unsure || righted.in(tokens, start, end) === undefined) return { start, end, held: true };
   const from = m === undefined ? {} : { from: amountOf(m) };

@@ -4,6 +4,7 @@ import type { PieceKind } from '../../handbook/pieces.ts';
 import { firstAt, pattern } from '../pattern.ts';
 import { type Finding, found, type Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
+import { isRangeOrChoice } from '../text/token.ts';
 import { didWord, doneWord } from './done-words.ts';
 import { amountOf } from './made-facts.ts';
 
@@ -25,7 +26,7 @@ const inTurn = (reader: Reader, { start, end }: Part): Finding | undefined => {
   const { a, b, c, x, y, z } = match.kept;
   const numbers = [a, b, c].filter((token) => token !== undefined);
   const named = [x, y, z].flatMap((token) => token?.means['piece'] ?? []) as PieceKind[];
-  const unsure = numbers.some(({ number }) => number?.max !== undefined || number?.or !== undefined);
+  const unsure = numbers.some(({ number }) => isRangeOrChoice(number));
   if (unsure || numbers.length !== named.length || named.includes('unspecified') || new Set(named).size !== named.length)
     return { start, end, held: true };
   return found(

@@ -4,6 +4,7 @@ import type { PieceKind } from '../../handbook/pieces.ts';
 import { firstAt, pattern } from '../pattern.ts';
 import { type Finding, found, type Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
+import { isRangeOrChoice } from '../text/token.ts';
 
 const opens = '(sorry|soz|oops|whoops|ah|oh|no|wait|actually|ok|so|btw|fyi|,|-|:){0,4}';
 const told =
@@ -32,7 +33,7 @@ const findIn = (reader: Reader, { start, end, asked }: Part): Finding[] => {
   if (match.end !== end) return [{ start, end, held: true }];
   const { a, b, n } = match.kept;
   const [from, to] = [a?.means['piece'], b?.means['piece']] as [PieceKind | undefined, PieceKind | undefined];
-  const unsure = n?.number?.max !== undefined || n?.number?.or !== undefined || from === to || [from, to].includes('unspecified');
+  const unsure = isRangeOrChoice(n?.number) || from === to || [from, to].includes('unspecified');
   if (from === undefined || to === undefined || unsure || either.at(reader.tokens, start, end) !== undefined)
     return [{ start, end, held: true }];
   const count = Number(n?.number?.amount);

@@ -5,6 +5,7 @@ import { pattern } from '../pattern.ts';
 import { type Finding, found, type Reader } from '../phrase.ts';
 import { kindOf } from '../text/kind-named.ts';
 import type { Part } from '../text/message.ts';
+import { isRangeOrChoice } from '../text/token.ts';
 import { doneWord } from './done-words.ts';
 import { goneWrong, lossVerb, moreGoneWrong } from './losses.ts';
 import { amountOf } from './made-facts.ts';
@@ -31,7 +32,7 @@ const lossIn = (reader: Reader, { start, end }: Part): Finding | undefined => {
   const match = form.at(tokens, start, end);
   if (match?.end !== end || finished.in(tokens, start, end) === undefined) return undefined;
   const { l, n, m, k, p } = match.kept;
-  const unsure = [l, n, m].some((token) => token?.number?.max !== undefined || token?.number?.or !== undefined);
+  const unsure = [l, n, m].some((token) => isRangeOrChoice(token?.number));
   const [lostOnes, left, before] = [l === undefined ? 1 : amountOf(l), amountOf(n), amountOf(m)];
   // "two broke so 19 done, not 20" does not add up.
   if (unsure || before - left !== lostOnes) return { start, end, held: true };

@@ -4,7 +4,7 @@ import type { PieceKind } from '../../handbook/pieces.ts';
 import type { Match } from '../pattern.ts';
 import type { Unworded } from '../phrase.ts';
 import { kindOf } from '../text/kind-named.ts';
-import { isSingle, type Token } from '../text/token.ts';
+import { isRangeOrChoice, isSingle, type Token } from '../text/token.ts';
 
 export type Build = (match: Match) => Unworded | undefined;
 
@@ -17,7 +17,7 @@ export const none: Build = (match) => ({ fact: 'made', count: 0, ...pieceIn(matc
 export const again: Build = (match) => ({ fact: 'made', count: amountOf(match.kept['n']), remade: true, ...pieceIn(match) });
 
 export const outOf: Build = (match) => {
-  if ([match.kept['n'], match.kept['m']].some((token) => token !== undefined && !isSingle(token.number))) return undefined;
+  if ([match.kept['n'], match.kept['m']].some((token) => isRangeOrChoice(token?.number))) return undefined;
   const [count = 0, of = 0] = match.kept['s']?.number?.parts ?? [amountOf(match.kept['n']), amountOf(match.kept['m'])];
   if (of < count || (of <= 4 && match.kept['s'] !== undefined && match.kept['p'] === undefined)) return undefined; // "2/3 done" may be two thirds
   return { fact: 'made', count, of, total: true, ...(count === of ? { all: true } : {}), ...pieceIn(match) };
@@ -27,7 +27,7 @@ export const outOf: Build = (match) => {
 export const allButSome: Build = (match) => {
   const { n, m } = match.kept;
   const [gone, of] = [n === undefined ? 1 : amountOf(n), amountOf(m)];
-  const unsure = [n, m].some((token) => token !== undefined && !isSingle(token.number));
+  const unsure = [n, m].some((token) => isRangeOrChoice(token?.number));
   return unsure || !(gone < of) ? undefined : { fact: 'made', count: of - gone, of, total: true, ...pieceIn(match) };
 };
 
@@ -45,7 +45,7 @@ export const share =
     const of = match.kept['m']?.number;
     const count = of === undefined ? Number.NaN : Number(of.amount) * Number(fraction);
     // "half of the 30 bouts" is fifteen of them.
-    return (of === undefined || isSingle(of)) && Number.isInteger(count)
+    return !isRangeOrChoice(of) && Number.isInteger(count)
       ? { fact: 'made', count, of: Number(of?.amount), total: true, ...pieceIn(match) }
       : { fact: 'made', fraction, ...pieceIn(match) };
   };

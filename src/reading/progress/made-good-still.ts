@@ -4,6 +4,7 @@ import { firstAt, pattern } from '../pattern.ts';
 import { type Finding, found, type Reader } from '../phrase.ts';
 import { kindOf } from '../text/kind-named.ts';
 import type { Part } from '../text/message.ts';
+import { isRangeOrChoice } from '../text/token.ts';
 import { doneWord } from './done-words.ts';
 import { goneWrong, lossVerb } from './losses.ts';
 import { amountOf } from './made-facts.ts';
@@ -26,7 +27,7 @@ const read = (reader: Reader, part: Part): Finding[] => {
   if (match?.end !== part.end) return [];
   const { l, a, w, n, k, p } = match.kept;
   const [count, made] = [l === undefined ? 1 : amountOf(l), a === undefined ? undefined : amountOf(a)];
-  const unsure = [l, a, n].some((token) => token?.number?.max !== undefined || token?.number?.or !== undefined);
+  const unsure = [l, a, n].some((token) => isRangeOrChoice(token?.number));
   const word = w?.text ?? 'them';
   // "broke 3, remade both" does not add up, nor does "broke 2, remade it".
   const odd = (word === 'both' && count !== 2) || (word === 'it' && count !== 1) || (made !== undefined && made !== count);

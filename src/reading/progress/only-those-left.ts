@@ -3,6 +3,7 @@
 import { firstAt, pattern } from '../pattern.ts';
 import { type Finding, found, type Reader } from '../phrase.ts';
 import { kindOf } from '../text/kind-named.ts';
+import { isRangeOrChoice } from '../text/token.ts';
 import { amountOf } from './made-facts.ts';
 
 const form = pattern(
@@ -19,7 +20,7 @@ export const onlyThoseLeft = (reader: Reader): Finding[] =>
     ? reader.untouched().flatMap((part) => {
         const match = part.asked ? undefined : firstAt([form, rest], reader.tokens, part.start, part.end);
         const { n, p } = match?.kept ?? {};
-        if (match?.end !== part.end || n?.number?.max !== undefined || n?.number?.or !== undefined) return [];
+        if (match?.end !== part.end || isRangeOrChoice(n?.number)) return [];
         return [found(reader, part.start, part.end, [{ fact: 'left', count: amountOf(n), ...kindOf(p) }])];
       })
     : [];

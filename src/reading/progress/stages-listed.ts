@@ -5,6 +5,7 @@ import type { Unworded } from '../phrase.ts';
 import { type Finding, found, type Reader } from '../phrase.ts';
 import { kindOf } from '../text/kind-named.ts';
 import type { Part } from '../text/message.ts';
+import { isRangeOrChoice } from '../text/token.ts';
 import { doneWord, stageOf, stageWord } from './done-words.ts';
 import { stillToDo } from './losses.ts';
 import { amountOf } from './made-facts.ts';
@@ -24,7 +25,7 @@ const listIn = (reader: Reader, { start, end, asked }: Part): Finding | undefine
   for (let match = item.at(tokens, index, end); match !== undefined; match = item.at(tokens, index, end)) {
     const { w, n } = match.kept;
     const word = w?.text ?? '';
-    if (n?.number?.max !== undefined || n?.number?.or !== undefined) return undefined;
+    if (isRangeOrChoice(n?.number)) return undefined;
     const count = amountOf(n);
     if (stages.has(word)) facts.push({ fact: 'made', count, stage: stageOf(word), ...piece });
     else if (done.has(word)) facts.push({ fact: 'made', count, ...piece });

@@ -4,7 +4,7 @@ import { type Match, pattern } from '../pattern.ts';
 import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
 import { kindOf } from '../text/kind-named.ts';
 import type { Part } from '../text/message.ts';
-import type { Token } from '../text/token.ts';
+import { isRangeOrChoice, type Token } from '../text/token.ts';
 import { didWord, intent } from './done-words.ts';
 import { amountOf } from './made-facts.ts';
 import { dayTold, noName } from './work-forms.ts';
@@ -93,7 +93,7 @@ const wholeIn = ({ tokens, free }: Reader, { start, end, asked }: Part): Match |
   last ??= theirs.in(tokens, start, end);
   const next = last === undefined || last.end >= end ? undefined : tokens[last.end];
   const number = last?.kept['n']?.number;
-  const unsure = number?.max !== undefined || number?.or !== undefined || (next !== undefined && !goesOn.test(next.text));
+  const unsure = isRangeOrChoice(number) || (next !== undefined && !goesOn.test(next.text));
   return last === undefined || unsure || !free(last.start) || !free(last.end - 1) ? undefined : last;
 };
 

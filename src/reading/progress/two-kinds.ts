@@ -3,6 +3,7 @@
 import { type Match, pattern } from '../pattern.ts';
 import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
 import { kindOf } from '../text/kind-named.ts';
+import { isRangeOrChoice } from '../text/token.ts';
 import { amountOf } from './made-facts.ts';
 
 const opens = "(ok|so|just|only|still|and|now|we've|ive|i've|got|have|at|,|-){0,3}";
@@ -19,8 +20,7 @@ const forms: readonly (readonly [ReturnType<typeof pattern>, (count: number) => 
   [soFar, (count) => ({ fact: 'made', count, total: true })],
   [ready, (count) => ({ fact: 'made', count })],
 ];
-const unsure = ({ kept: { n, m } }: Match): boolean =>
-  [n, m].some((token) => token?.number?.max !== undefined || token?.number?.or !== undefined);
+const unsure = ({ kept: { n, m } }: Match): boolean => [n, m].some((token) => isRangeOrChoice(token?.number));
 
 export const twoKinds = (reader: Reader): Finding[] =>
   forms.some(([form]) => form.might(reader.tokens))

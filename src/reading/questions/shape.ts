@@ -3,7 +3,7 @@
 import { addDays, weekdayOf, weekdays } from '../../values/day.ts';
 import { firstIn, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
-import { isSingle, type NumberRead } from '../text/token.ts';
+import { isRangeOrChoice, isSingle, type NumberRead } from '../text/token.ts';
 import { type details, oldNumbers } from './question-details.ts';
 
 type Details = ReturnType<typeof details>;
@@ -101,7 +101,7 @@ const countFor = (
     if (priced) each ??= number;
     else budget ??= number;
   }
-  if ([each, budget].some((number) => number !== undefined && !isSingle(number))) return undefined;
+  if ([each, budget].some((number) => isRangeOrChoice(number))) return undefined;
   return { amount: each?.amount, amountMax: budget?.amount, number: undefined };
 };
 

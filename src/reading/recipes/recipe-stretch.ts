@@ -8,6 +8,7 @@ import { firstIn, type Match } from '../pattern.ts';
 import type { Reader, Unworded } from '../phrase.ts';
 import type { Stretch } from '../text/message.ts';
 import { namesTax } from '../text/of-tax.ts';
+import { stretchesBetween } from '../text/stretches-between.ts';
 import type { Token } from '../text/token.ts';
 import { isOneAmongSeveral } from './in-one.ts';
 import { paceBeside } from './minutes-beside.ts';
@@ -139,14 +140,7 @@ export const readStretch = (reader: Reader, { start, end }: Stretch, titled = fa
     (role !== undefined && role.end < end && quantity(tokens, role.end) !== undefined ? role.kept['r'] : undefined);
   const from =
     roleName === undefined || roleName === whose?.kept['r'] ? start : ((head?.kept['r'] === undefined ? role?.end : head.end) ?? start);
-  const parts: Stretch[] = [];
-  let open = from;
-  for (let index = from; index <= end; index++) {
-    if (index === end || removed.has(index)) {
-      if (index > open) parts.push({ start: open, end: index });
-      open = index + 1;
-    }
-  }
+  const parts = stretchesBetween(tokens, { start: from, end }, (_, index) => removed.has(index));
   // "groom 2 roses, and his brothers say 1": another's flowers are not his.
   const besideWearer = roleName === undefined ? [] : parts.flatMap((part) => tokens.slice(part.start, part.end));
   if (besideWearer.some((token) => token !== roleName && (token.means['role'] ?? token.means['owner']) !== undefined)) return undefined;

@@ -1,7 +1,7 @@
 // "15 lapels n one spare so 16 all up", "11 lapels all up (10 plus a spare)": what is ordered is what they come to, the spare among them. Where the sum is wrong, nothing is changed.
 
 import { formOf, type Match } from '../pattern.ts';
-import { changed, type Token } from './token.ts';
+import { changed, isSingle, type Token } from './token.ts';
 
 const and = '(and|&|n|\\+|plus|with|w)';
 const spare = '(<b:count>|a|one) (spare|spares)';
@@ -16,8 +16,7 @@ const behind = [
 
 const done = /^(made|did|done|finished|completed|boxed|left|wired|taped|packed|ready|go)$/;
 const near = 4; // words
-const amount = (token: Token | undefined): number | undefined =>
-  token?.number === undefined || token.number.max !== undefined || token.number.or !== undefined ? undefined : Number(token.number.amount);
+const amount = (token: Token | undefined): number | undefined => (!isSingle(token?.number) ? undefined : Number(token.number.amount));
 
 const ofWork = (tokens: readonly Token[], { start, end }: Match): boolean =>
   tokens.slice(Math.max(0, start - near), end + near).some(({ text }) => done.test(text));

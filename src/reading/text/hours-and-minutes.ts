@@ -1,6 +1,6 @@
 // "1 hr 10 mins", "1hr 15 each": one length of time, told in hours and minutes. In "2 hrs 10 lapels" the ten are lapels.
 
-import { asNumber, type Token } from './token.ts';
+import { asNumber, isSingle, type Token } from './token.ts';
 
 const joint = /^(and|&|n)$/;
 // What may stand behind bare minutes; anything else could be counted by them.
@@ -10,7 +10,7 @@ const weekday = /^(mon|tues?|weds?|thu|thurs?|fri|sat|sun)(day|sday|nesday|rsday
 const forSome = /^(for|to)$/;
 
 const isLength = (token: Token | undefined, unit: string): boolean =>
-  token?.number?.form === 'duration' && token.number.unit === unit && token.number.max === undefined && token.number.or === undefined;
+  token?.number?.form === 'duration' && token.number.unit === unit && isSingle(token.number);
 
 const bareMinutes = (tokens: readonly Token[], index: number): boolean => {
   const [token, next, after] = [tokens[index], tokens[index + 1], tokens[index + 2]];

@@ -2,7 +2,7 @@
 
 import { decimal } from '../../values/decimal.ts';
 import { countsOfColumns } from './count-columns.ts';
-import { changed, type NumberRead, none, type Token } from './token.ts';
+import { changed, isSingle, type NumberRead, none, type Token } from './token.ts';
 
 const months = /^(jan|feb|mar|apr|may|jun|jul|aug|sep|sept|oct|nov|dec)[a-z]*$/;
 const roughBefore = new Set([
@@ -23,10 +23,7 @@ const roughBefore = new Set([
 ]);
 
 const rangeable = (number: NumberRead | undefined): number is NumberRead =>
-  number !== undefined &&
-  number.max === undefined &&
-  number.or === undefined &&
-  ['plain', 'money', 'duration', 'length', 'percent', 'weight'].includes(number.form);
+  isSingle(number) && ['plain', 'money', 'duration', 'length', 'percent', 'weight'].includes(number.form);
 
 // A bare number takes the unit of the other end: "20 to 25 quid", "$20-25", "4-5 hrs".
 const sharedForm = (first: NumberRead, second: NumberRead): NumberRead | undefined => {

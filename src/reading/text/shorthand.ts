@@ -3,103 +3,11 @@
 import { remembered } from '../../values/remembered.ts';
 import { isKnownWord } from '../words/vocabulary.ts';
 import { unclipped } from './clipped-words.ts';
+import { fullWords } from './short-words.ts';
 import { isSlip } from './slip-told.ts';
 import { slipOf } from './slips.ts';
 import { taxApart } from './tax-as-one.ts';
 import { changed, type Token } from './token.ts';
-
-const full: Readonly<Record<string, string>> = {
-  shd: 'should',
-  ea: 'each',
-  shud: 'should',
-  shld: 'should',
-  shoud: 'should',
-  shoul: 'should',
-  shoudl: 'should',
-  sould: 'should',
-  shouild: 'should',
-  nt: 'not',
-  wk: 'week',
-  wks: 'weeks',
-  hv: 'have',
-  abt: 'about',
-  nowt: 'nothing',
-  jst: 'just',
-  flwr: 'flower',
-  flwrs: 'flowers',
-  // as some say it in Scotland and the north of England
-  whit: 'what',
-  fae: 'from',
-  frae: 'from',
-  tae: 'to',
-  aff: 'off',
-  mair: 'more',
-  insteid: 'instead',
-  naw: 'no',
-  ae: 'of',
-  cannae: "can't",
-  willnae: "won't",
-  winnae: "won't",
-  wouldnae: "wouldn't",
-  doesnae: "doesn't",
-  dinnae: "don't",
-  dinna: "don't",
-  gonnae: 'gonna',
-  needin: 'needing',
-  wantin: 'wanting',
-  oor: 'our',
-  wur: 'our',
-  flooer: 'flower',
-  flooers: 'flowers',
-  meself: 'myself',
-  owt: 'anything',
-  naught: 'nothing',
-  reqd: 'required',
-  seperate: 'separate',
-  seperately: 'separately',
-  seprate: 'separate',
-  seprately: 'separately',
-  separatly: 'separately',
-  seperatly: 'separately',
-  kindly: 'please',
-  wud: 'would',
-  wd: 'would',
-  cud: 'could',
-  cld: 'could',
-  wld: 'would',
-  pcd: 'priced',
-  qtr: 'quarter',
-  qtrs: 'quarters',
-  dn: 'done',
-  wots: "what's",
-  wats: "what's",
-  wot: 'what',
-  wat: 'what',
-  wht: 'what',
-  whts: "what's",
-  "wht's": "what's",
-  cn: 'can',
-  wdg: 'wedding',
-  wdng: 'wedding',
-  wedd: 'wedding',
-  cerem: 'ceremony',
-  evt: 'event',
-  hw: 'how',
-  wen: 'when',
-  wens: "when's",
-  whn: 'when',
-  nxt: 'next',
-  theyve: "they've",
-  youve: "you've",
-  btwn: 'between',
-  betw: 'between',
-  btween: 'between',
-  xtra: 'extra',
-  mny: 'many',
-  mch: 'much',
-  yr: 'year',
-  yrs: 'years',
-};
 
 const asked = /^(the|these|those|they|we|you|u|our|my|all|both|there|any|bouts|bhs|lapels|crowns|corsages|buttonholes|combs|pcs|things)$/;
 // "bouts r done": an r that belongs to no amount of rand.
@@ -168,7 +76,7 @@ const letterFor = (tokens: readonly Token[], index: number): string | undefined 
 };
 
 // The word that was meant by a slip of the thumb.
-const meantBy = remembered((text) => (Object.hasOwn(full, text) ? full[text] : (slipOf(text) ?? unclipped(text))));
+const meantBy = remembered((text) => (Object.hasOwn(fullWords, text) ? fullWords[text] : (slipOf(text) ?? unclipped(text))));
 
 // "pushed bk a wk": elsewhere it may be a book.
 const moves = /^(pushed|push|put|moved|move|shifted|bumped|brought|bring|set|go|goes|going|gone|came|come|knocked|slid)$/;

@@ -7,12 +7,12 @@ import type { Token } from './token.ts';
 export const stretchesBetween = (
   tokens: readonly Token[],
   { start, end }: Stretch,
-  cuts: (token: Token | undefined) => boolean,
+  cuts: (token: Token | undefined, index: number) => boolean,
 ): Stretch[] => {
   const between: Stretch[] = [];
   let from = start;
   for (let index = start; index <= end; index++) {
-    if (index < end && !cuts(tokens[index])) continue;
+    if (index < end && !cuts(tokens[index], index)) continue;
     if (index > from) between.push({ start: from, end: index });
     from = index + 1;
   }

@@ -55,6 +55,8 @@ export const meaning = (token: Token | undefined, tag: string): string | undefin
 /** One number: no range and no choice between two. */
 export const isSingle = (number: NumberRead | undefined): number is NumberRead =>
   number !== undefined && number.max === undefined && number.or === undefined;
+/** A number from one to another, or one of several. */
+export const isRangeOrChoice = (number: NumberRead | undefined): boolean => number !== undefined && !isSingle(number);
 
 /** No meaning yet. */
 export const none: Readonly<Record<string, string>> = Object.freeze({});

@@ -4,6 +4,7 @@ import type { PieceKind } from '../../handbook/pieces.ts';
 import { pattern } from '../pattern.ts';
 import { type Finding, found, type Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
+import { isRangeOrChoice } from '../text/token.ts';
 import { allButSome } from './all-but-some.ts';
 import { headsOfAKind } from './heads-of-a-kind.ts';
 import { headsTold } from './heads-told.ts';
@@ -52,7 +53,7 @@ const wearingOfRole = (reader: Reader, part: Part): Finding | undefined => {
   if (match?.end !== part.end || m?.number === undefined || role === undefined) return undefined;
   const couple = reader.tokens.slice(match.start, match.end).some(({ text }) => text === 'a couple');
   const count = Number(m.number.amount) - (l === undefined ? (couple ? 2 : 1) : Number(l.number?.amount));
-  const unsure = [m, l, n].some((token) => token?.number?.max !== undefined || token?.number?.or !== undefined);
+  const unsure = [m, l, n].some((token) => isRangeOrChoice(token?.number));
   if (unsure || count < 1 || (n !== undefined && Number(n.number?.amount) !== count))
     return { start: part.start, end: part.end, held: true };
   return found(reader, part.start, part.end, [{ fact: 'wearers', wearers: [{ wearer: nameOf(role, count), count }], total: count }]);

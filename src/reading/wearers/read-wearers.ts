@@ -19,7 +19,7 @@ import { bornTogether, countFor, inSets, nameOf, openEnded } from './role-counts
 import { kindsAhead, pieceForAll, piecePaused, shareBehind, shareByGroup, stillFor } from './share-pieces.ts';
 import { tellsWho, whoTheyAre } from './told-first.ts';
 import { shareWithBefore } from './too.ts';
-import { totalAt, totalIn } from './totals.ts';
+import { totalAt, totalSaid } from './totals.ts';
 import { leftWaiting, type Waiting, waitsForCount } from './waiting.ts';
 import { afterAll, countedBefore, entry, fillers, forHead, notThese, oneEach, partyOf, speaker } from './wearer-words.ts';
 import type { WearersRead } from './wearers-read.ts';
@@ -201,12 +201,8 @@ export const readWearers = (reader: Reader, part: Part): WearersRead => {
   if (given === undefined) shareByGroup(reader, entries);
   else for (const each of entries) each.piece ??= given;
   shareBehind(reader, entries);
-  const party = partyOf.in(reader.tokens, part.start, part.end);
-  const totals = totalIn(reader, part, Math.max(0, ...entries.map((each) => each.count)));
-  const said = party ?? totals;
-  // "party of 14, leave out the 2 babies": a total said by itself has left them out already.
-  const total =
-    said === undefined ? first : Number(said.kept['n']?.number?.amount) - (said === party && totals === undefined ? leftOut : 0);
+  const said = totalSaid(reader, part, Math.max(0, ...entries.map((each) => each.count)), leftOut);
+  const total = said === undefined ? first : said.total;
   return {
     entries,
     clean,
@@ -214,7 +210,7 @@ export const readWearers = (reader: Reader, part: Part): WearersRead => {
     unsaid,
     kindWaits: waiting.some((each) => waitsForCount(reader.tokens, each)),
     heads,
-    loose: loose >= 0 && !(said !== undefined && loose >= said.start && loose < said.end),
+    loose: loose >= 0 && !(said !== undefined && loose >= said.match.start && loose < said.match.end),
     pieceless: entries.every((each) => each.piece === undefined),
     ...(total === undefined || Number.isNaN(total) ? {} : { total }),
   };

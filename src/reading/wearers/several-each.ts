@@ -4,6 +4,7 @@ import type { PieceKind } from '../../handbook/pieces.ts';
 import { firstAt, pattern } from '../pattern.ts';
 import { type Finding, found, type Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
+import { isRangeOrChoice } from '../text/token.ts';
 import { nameOf } from './role-counts.ts';
 
 const lead = '(ok|so|and|need|needs|we need|they need|she needs|wants|want|we|have|:|,){0,3}';
@@ -33,7 +34,7 @@ export const severalEach = (reader: Reader, part: Part): Finding | undefined => 
   if (match.end < part.end && next?.number?.form !== 'money' && !goesOn.test(next?.text ?? '')) return undefined;
   const kinds = new Set([p, q].flatMap((token) => (token?.means['piece'] as PieceKind | undefined) ?? []));
   const [piece, another] = [...kinds].filter((kind) => kind !== 'unspecified');
-  const rough = [k, n, t].some((token) => token?.number?.max !== undefined || token?.number?.or !== undefined);
+  const rough = [k, n, t].some((token) => isRangeOrChoice(token?.number));
   const heads = people !== undefined && !Number.isNaN(people) ? people : all !== undefined ? all / each : Number.NaN;
   if (piece === undefined || another !== undefined || rough) return undefined;
   if (Number.isNaN(heads) || (n === undefined && others.at(tokens, match.end, part.end) !== undefined))

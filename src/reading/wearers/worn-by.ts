@@ -5,6 +5,7 @@ import { currencyFields } from '../order/read-order.ts';
 import { pattern } from '../pattern.ts';
 import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
+import { isRangeOrChoice } from '../text/token.ts';
 import type { Entry } from './read-wearers.ts';
 import { countFor, nameOf } from './role-counts.ts';
 
@@ -24,7 +25,7 @@ export const wornBy = (reader: Reader, part: Part, entries: readonly Entry[]): F
   if (match === undefined || piece === undefined || piece === 'unspecified' || role === undefined) return undefined;
   const cost = match.end === part.end ? undefined : priced.at(tokens, match.end, part.end);
   const number = cost?.kept['a']?.number;
-  if ((cost?.end ?? match.end) !== part.end || number?.max !== undefined || number?.or !== undefined) return undefined;
+  if ((cost?.end ?? match.end) !== part.end || isRangeOrChoice(number)) return undefined;
   const price: Unworded[] =
     number === undefined ? [] : [{ fact: 'price', amount: number.amount, ...currencyFields(number), per: 'each', piece }];
   const meant = entries.filter((each) => each.piece === undefined && (each.wearer === nameOf(role, 1) || each.wearer === nameOf(role, 2)));

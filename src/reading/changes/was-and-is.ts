@@ -3,7 +3,7 @@
 import type { Token } from '../text/token.ts';
 
 /** What it was and what it is, where the token at `at` tells both. */
-export const spanAt = (tokens: readonly Token[], at: number): readonly [string, string] | undefined => {
+export const wasAndIs = (tokens: readonly Token[], at: number): readonly [string, string] | undefined => {
   const [before, token] = [tokens[at - 1], tokens[at]];
   const number = token?.number;
   if (number?.max === undefined || number.or !== undefined || before?.means['upTo'] !== undefined) return undefined;
