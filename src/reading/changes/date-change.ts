@@ -118,7 +118,7 @@ export const dateChange = (reader: Reader, part: Part): Finding | undefined => {
       : { old: [off], fresh: [[part.start, off[0]] as const, [off[1], part.end] as const] };
   const saidOtherwise = marksChange(reader, part);
   const marked = zones.old.length > 0 || saidOtherwise || movesHour(reader, part);
-  if (!marked || tellsOwnDay(reader) || hoursBehindDay(reader, part)) return undefined;
+  if (!marked || tellsOwnDay(reader.tokens) || hoursBehindDay(reader, part)) return undefined;
   const whole = zones.fresh.flatMap(([start, end]) => datesIn(reader, { start, end }));
   const [taken] = zones.old.flatMap(([start, end]) => datesIn(reader, { start, end }, true));
   const fresh = whole.length > 0 ? whole : dayNumberNow(reader, part, taken);

@@ -4,6 +4,7 @@ import { endOfHours, timeAt } from '../dates/clock-time.ts';
 import { pattern } from '../pattern.ts';
 import { type Finding, found, type Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
+import { withoutOwner } from '../text/owners.ts';
 import { firstWhere, isNumber, type Token } from '../text/token.ts';
 import { anyOccasion, isOccasion } from '../words/occasion-words.ts';
 import { bareWords } from './change-words.ts';
@@ -70,7 +71,7 @@ const passive = pattern(
 );
 const ofOthers = ({ tokens }: Reader, { start, end }: Part): boolean => {
   const words = tokens.slice(start, end).filter(({ kind, number }) => kind === 'word' && number === undefined);
-  const plain = (token: Token): string => token.text.replace(/'s$/, '');
+  const plain = (token: Token): string => withoutOwner(token.text);
   const bumps = (token: Token, at: number): boolean =>
     token.text === 'bump' && /^(it|that|us|them|things)$/.test(words[at + 1]?.text ?? '');
   if (words.some((token, at) => besides.test(plain(token)) && !bumps(token, at)) || starter.in(tokens, start, end) !== undefined)
@@ -126,7 +127,7 @@ export const oldOfSpan = (tokens: readonly Token[], index: number, end: number, 
 export const timeChange = (reader: Reader, part: Part, zones: Zones): Finding | undefined => {
   const named =
     movesHour(reader, part) ||
-    reader.tokens.slice(part.start, part.end).some(({ text }) => timeWords.test(text.replace(/'s$/, '')) || isOccasion(text));
+    reader.tokens.slice(part.start, part.end).some(({ text }) => timeWords.test(withoutOwner(text)) || isOccasion(text));
   // "i start now at 9" is neither an hour of the event nor a price.
   const ours = reader.tokens.slice(part.start, part.end).some(({ means }) => means['piece'] !== undefined);
   if (!ours && starter.in(reader.tokens, part.start, part.end) !== undefined) return { start: part.start, end: part.end, held: true };

@@ -5,6 +5,7 @@ import { clausesOf } from '../held/clauses.ts';
 import { pattern } from '../pattern.ts';
 import type { Finding, Reader } from '../phrase.ts';
 import type { Part, Stretch } from '../text/message.ts';
+import { withoutOwner } from '../text/owners.ts';
 import { firstWhere, isNameless, isSingle } from '../text/token.ts';
 import { awayWord, helping, meAnd, pairForms, peopleForms } from './crew-forms.ts';
 import { dateIn } from './days-at-bench.ts';
@@ -147,7 +148,7 @@ export const away = (reader: Reader, part: Part): Finding | undefined => {
   if (
     match === undefined ||
     name === undefined ||
-    notPeople.test(name.text.replace(/'s$/, '')) ||
+    notPeople.test(withoutOwner(name.text)) ||
     awayWord.test(name.text) ||
     !words.some((word) => awayWord.test(word) || word === 'not')
   )
@@ -214,7 +215,5 @@ export const someoneHelps = (reader: Reader, part: Part): boolean => {
   const match = helping.at(reader.tokens, part.start, part.end);
   const who = match?.kept['who'];
   if (who === undefined || Object.keys(who.means).some((tag) => tag !== 'role' && tag !== 'owner')) return false;
-  return (
-    !notPeople.test(who.text.replace(/'s$/, '')) && reader.tokens.slice(part.start, part.end).some((token) => hoursOf(token) !== undefined)
-  );
+  return !notPeople.test(withoutOwner(who.text)) && reader.tokens.slice(part.start, part.end).some((token) => hoursOf(token) !== undefined);
 };

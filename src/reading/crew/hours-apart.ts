@@ -7,6 +7,7 @@ import type { DateRead } from '../dates/date-read.ts';
 import { firstAt, type Match, pattern } from '../pattern.ts';
 import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
+import { withoutOwner } from '../text/owners.ts';
 import { isNameless, isRangeOrChoice, isSingle } from '../text/token.ts';
 import { hoursOf } from './pace.ts';
 
@@ -77,7 +78,7 @@ export const hoursApart = (reader: Reader, part: Part): Finding | undefined => {
     const hours = match?.kept['n'] === undefined ? hoursOf(match?.kept['d']) : Number(match.kept['n'].number?.amount);
     // "lapel 5 min, corsage 12 min" is how long they take.
     if (match === undefined || hours === undefined || hours < 0.5 || hours > 14) break;
-    if (who !== undefined && notSomeone.test(who.text.replace(/'s$/, ''))) return undefined;
+    if (who !== undefined && notSomeone.test(withoutOwner(who.text))) return undefined;
     // "juniors 3 hrs, me 5": how many juniors is not said.
     crowd ||= several.test(match.kept['b']?.text ?? '');
     if (who !== undefined && !firstNames.test(who.text) && Object.keys(who.means).some((tag) => tag !== 'role')) return undefined;

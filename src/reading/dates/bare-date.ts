@@ -3,7 +3,7 @@
 import { type Match, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import { fillers } from './date-words.ts';
-import { dayToCome } from './day-to-come.ts';
+import { saysDayToCome } from './day-to-come.ts';
 
 const unsettled = /^(locked|confirmed|sure|booked|set|fixed|decided|final|certain|definite|settled|in|yet)$/;
 // "dried again", "silk as usual", "fresh this time"
@@ -35,7 +35,7 @@ export const isBareDate = (reader: Reader, spoken: readonly { readonly start: nu
     (place.end === tokens.length || /^[,.]$/.test(tokens[place.end]?.text ?? '') || spoken.some(({ start }) => start === place.end))
       ? place
       : undefined;
-  const later = dayToCome(tokens, 0, tokens.length);
+  const later = saysDayToCome(tokens);
   return tokens.every((token, index) => {
     if (later !== undefined && later.start <= index && index < later.end) return true;
     if (token.kind === 'line' || !reader.free(index) || spoken.some((read) => read.start <= index && index < read.end)) return true;

@@ -1,6 +1,7 @@
 // The day is still to come: "its end of feb sometime, will get the day", "early may, not sure which day yet". Nothing is taken back or asked by it, and a day in it is when we shall hear.
 
 import { firstIn, type Match, pattern } from '../pattern.ts';
+import { askedOnce } from '../text/asked-once.ts';
 import type { Token } from '../text/token.ts';
 
 const who =
@@ -19,3 +20,6 @@ const forms = [
 
 /** Where it is said that the day will be told later. */
 export const dayToCome = (tokens: readonly Token[], start: number, end: number): Match | undefined => firstIn(forms, tokens, start, end);
+
+/** Where the message first says so. */
+export const saysDayToCome = askedOnce((tokens) => dayToCome(tokens, 0, tokens.length));

@@ -3,6 +3,7 @@
 import { namesPieces } from '../names-pieces.ts';
 import { anyIn, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
+import { askedOnce } from '../text/asked-once.ts';
 import { anyOccasion } from '../words/occasion-words.ts';
 import type { DateRead } from './date-read.ts';
 import { hasGoneBy } from './days-gone.ts';
@@ -72,15 +73,14 @@ const before = (reader: Reader, read: DateRead, form: typeof answerBy, reach: nu
   form.in(reader.tokens, Math.max(0, read.start - reach), read.start)?.end === read.start;
 
 /** Whether the whole message tells what somebody here does that day. */
-export const tellsOwnDay = (reader: Reader): boolean => {
-  const { tokens } = reader;
+export const tellsOwnDay = askedOnce((tokens): boolean => {
   if (offThen.in(tokens, 0, tokens.length) !== undefined) return true;
   if (namesPieces(tokens)) return false;
   if (anyIn([attending, ownEvent, orderWindow], tokens, 0, tokens.length)) return true;
   if (ownChild.in(tokens, 0, tokens.length) !== undefined && !tokens.some(({ means }) => means['material'] !== undefined)) return true;
   // "wedding 20 march, need the day off after it" names the event's all the same.
-  return anyIn([ownTime, calendar], tokens, 0, tokens.length) && !namesEvent(reader);
-};
+  return anyIn([ownTime, calendar], tokens, 0, tokens.length) && !namesEvent(tokens);
+});
 
 /** Whether the day is one of an answer or of a price, or of somebody who comes by. */
 export const dayOfOthers = (reader: Reader, read: DateRead, all: readonly DateRead[]): boolean => {

@@ -2,6 +2,7 @@
 
 import type { Fact } from '../fact.ts';
 import type { Finding, Reader } from '../phrase.ts';
+import { withoutOwner } from '../text/owners.ts';
 import { isOccasion } from '../words/occasion-words.ts';
 import type { TimeRead } from './clock-time.ts';
 
@@ -15,7 +16,7 @@ const particles: Readonly<Record<string, RegExp>> = {
 const between = /^(is|at|by|for|from|before|around|about|approx|the|will|be|them|it|these|everything|flowers|@|:|-|from|@)$/;
 
 const handsAt = ({ tokens }: Reader, index: number): boolean => {
-  const text = tokens[index]?.text.replace(/'s$/, '') ?? '';
+  const text = withoutOwner(tokens[index]?.text ?? '');
   return handing.test(text) || (Object.hasOwn(particles, text) && particles[text]?.test(tokens[index - 1]?.text ?? '') === true);
 };
 
@@ -41,7 +42,7 @@ export const isHandOverHour = (reader: Reader, { start, end }: TimeRead): boolea
 };
 
 /** Whether the message names what the day is of, so that an hour of handing over is not the event's own. */
-export const namesOccasion = ({ tokens }: Reader): boolean => tokens.some(({ text }) => isOccasion(text.replace(/'s$/, '')));
+export const namesOccasion = ({ tokens }: Reader): boolean => tokens.some(({ text }) => isOccasion(text));
 
 /** The day told or asked about, with the hour it is handed over. */
 export const handedOverAt = (finding: Finding, hour: TimeRead | undefined): Finding => {

@@ -33,7 +33,7 @@ const endsAt = ({ tokens }: Reader, end: number): boolean => {
 
 /** "all hands at the studio 6am fri 12 feb": the day, too, is one of work. */
 export const isHandsDay = (reader: Reader, read: DateRead): boolean =>
-  [0, 1, 2].some((by) => endsAt(reader, read.start - by)) && !namesEvent(reader) && !isCompound(reader);
+  [0, 1, 2].some((by) => endsAt(reader, read.start - by)) && !namesEvent(reader.tokens) && !isCompound(reader.tokens);
 
 /** Whether the hour at `index` is one at which our own hands are somewhere. */
 export const isHandsHour = (reader: Reader, index: number, reads: readonly DateRead[]): boolean => {

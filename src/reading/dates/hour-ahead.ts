@@ -19,10 +19,8 @@ const clock = /^\d{1,2}(\.|:)(00|15|30|45)$/; // "8.50" is sooner a price
 const handing = pattern(
   '(pickup|pick-up|collection|collecting|collect|handover|delivery|delivering|deliver|pick up|picking up|drop off|dropping off|hand over|be there|drop)',
 );
-const priced = ['piece', 'each', 'ingredient', 'pack'];
-const handsOver = ({ tokens }: Reader, index: number): boolean =>
-  handing.in(tokens, 0, index) !== undefined &&
-  !tokens.some(({ means, number }) => number?.form === 'money' || priced.some((tag) => means[tag] !== undefined));
+const priced = pattern('(<money>|<piece>|<each>|<ingredient>|<pack>)');
+const handsOver = ({ tokens }: Reader, index: number): boolean => handing.in(tokens, 0, index) !== undefined && !priced.might(tokens);
 // The hour here, where a day stands right behind it.
 const beforeDay = (reader: Reader, index: number, reads: readonly DateRead[]): TimeRead | undefined => {
   const time = timeAt(reader, index, true);

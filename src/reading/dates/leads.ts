@@ -2,6 +2,8 @@
 
 import { anyIn, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
+import { askedOnce } from '../text/asked-once.ts';
+import { withoutOwner } from '../text/owners.ts';
 import { besideOccasions, isOccasion, occasions } from '../words/occasion-words.ts';
 import { wordList } from '../words/word-list.ts';
 import type { DateRead } from './date-read.ts';
@@ -71,17 +73,22 @@ const headed = pattern(
   "(mass (is|on|,){0,2}|(the|our|her|his|their)? (church|memorial|carol|school|dawn|funeral)? (service|vows|mass|blessing|committal|burial|speech day|open day|prize night|concert|conference|exhibition|opening night|high tea|kitchen tea|rehearsal dinner) (is|are|'s|will be|now|falls|:|-|,|on|at){1,3}|(the|their|her|his)? (church|chapel|cathedral|mosque|temple|mandir|gurdwara|synagogue|registry|registry office|crem|crematorium) (is|'s|will be|now|:) (on|at|half|quarter|past|to|<time>|<plain>){0,4})",
 );
 
+const saysOfEvent = askedOnce(
+  (tokens): boolean =>
+    anyIn(forms, tokens, 0, tokens.length) ||
+    tokens.some(
+      (token, index) =>
+        token.kind === 'word' &&
+        leads.has(withoutOwner(token.text)) &&
+        token.means['weekday'] === undefined && // "roses landing weds"
+        (token.text !== 'do' || !doing.test(tokens[index - 1]?.text ?? '')),
+    ),
+);
+
 /** Whether the message says that its day is an event's. */
 export const isLed = (reader: Reader, reads: readonly DateRead[] = []): boolean => {
   const { tokens } = reader;
-  if (anyIn(forms, tokens, 0, tokens.length)) return true;
-  const led = tokens.some(
-    (token, index) =>
-      token.kind === 'word' &&
-      leads.has(token.text.replace(/'s$/, '')) &&
-      token.means['weekday'] === undefined && // "roses landing weds"
-      (token.text !== 'do' || !doing.test(tokens[index - 1]?.text ?? '')),
-  );
+  if (saysOfEvent(tokens)) return true;
   // Handing over is said of many things, so its day must follow at once.
   const handed = (read: DateRead): boolean =>
     [1, 2, 3, 4, 5, 6, 7].some((by) =>
@@ -99,14 +106,15 @@ export const isLed = (reader: Reader, reads: readonly DateRead[] = []): boolean 
     return hour !== undefined && (next === undefined || next.kind === 'line' || handEnds.test(next.text));
   };
   const head = headed.at(tokens, 0, tokens.length);
-  return led || reads.some((read) => read.start === head?.end || handed(read) || behind(read) || isDrop(reader, read) || picked(read));
+  return reads.some((read) => read.start === head?.end || handed(read) || behind(read) || isDrop(reader, read) || picked(read));
 };
 
-export const isCompound = (reader: Reader): boolean => occasionNamed.in(reader.tokens, 0, reader.tokens.length) !== undefined;
+export const isCompound = askedOnce((tokens): boolean => occasionNamed.in(tokens, 0, tokens.length) !== undefined);
 
 // Words of everyday talk too, and those that happen while the shop is shut for them.
 const notTheEvent =
   /^(funeral|memorial|viewing|vigil|removal|races|awards|confirmation|retirement|dedication|civil|registry|festival|expo|engagement|shower|naming|wake|regatta)('s)?$/;
 /** Whether the event itself is named. */
-export const namesEvent = (reader: Reader): boolean =>
-  reader.tokens.some(({ text }) => (isOccasion(text) && !notTheEvent.test(text)) || /^(handover|date|date's)$/.test(text));
+export const namesEvent = askedOnce((tokens): boolean =>
+  tokens.some(({ text }) => (isOccasion(text) && !notTheEvent.test(text)) || /^(handover|date|date's)$/.test(text)),
+);

@@ -20,6 +20,8 @@ export const isOfToday = (reader: Reader, read: DateRead): boolean => {
     return true;
   if (!said.some((text) => today.test(text)) && !/this (morning|arvo|afternoon|evening)/.test(said.join(' '))) return false;
   return (
-    !isLed(reader, [read]) && !isCompound(reader) && !(reader.tokens.some(({ text }) => wanted.test(text)) && namesPieces(reader.tokens))
+    !isLed(reader, [read]) &&
+    !isCompound(reader.tokens) &&
+    !(reader.tokens.some(({ text }) => wanted.test(text)) && namesPieces(reader.tokens))
   );
 };

@@ -2,6 +2,7 @@
 
 import type { FactOf } from '../fact.ts';
 import type { Reader } from '../phrase.ts';
+import { withoutOwner } from '../text/owners.ts';
 import type { DateRead } from './date-read.ts';
 import { leads } from './leads.ts';
 
@@ -19,7 +20,7 @@ const isFor = ({ tokens }: Reader, index: number): boolean => {
 export const ofWhat = (reader: Reader, read: DateRead): FactOf<'date'>['of'] => {
   let forIt = false;
   for (let index = read.start - 1, steps = 0; index >= 0 && steps < 3; index--) {
-    const text = reader.tokens[index]?.text.replace(/'s$/, '') ?? '';
+    const text = withoutOwner(reader.tokens[index]?.text ?? '');
     // "collecting fri for a sat wedding": what stands before "for" has a day of its own.
     forIt ||= text === 'for';
     if (forIt && (reader.tokens[index]?.means['weekday'] !== undefined || reader.tokens[index]?.number?.form === 'ordinal'))

@@ -2,6 +2,7 @@
 
 import { pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
+import { withoutOwner } from '../text/owners.ts';
 import { besideOccasions, isOccasion, occasions } from '../words/occasion-words.ts';
 import { wordList } from '../words/word-list.ts';
 import type { DateRead } from './date-read.ts';
@@ -43,7 +44,7 @@ const saidIn = (reader: Reader, start: number, end: number): Said => {
     if (text === 'rehearsal' && reader.tokens[index + 1]?.text === 'dinner') said = 'side';
     else if (quotes.at(reader.tokens, index, reader.tokens.length) !== undefined) continue;
     else if (besides.has(text) || pairs.test(both) || pairs.test(text)) return 'beside';
-    else if (sideEvents.has(text.replace(/'s$/, '')) || (said === undefined && (sideWork.test(text) || sideWork.test(both)))) said = 'side';
+    else if (sideEvents.has(withoutOwner(text)) || (said === undefined && (sideWork.test(text) || sideWork.test(both)))) said = 'side';
     else if (said === undefined && (mainEvents.test(text) || isOccasion(text))) said = 'event';
   }
   return said;
@@ -109,7 +110,7 @@ const besideNamed = (reader: Reader, read: DateRead): boolean => {
   const [word, span] = [reader.tokens[at], reader.tokens[at - 1]];
   if (word?.text === 'last' && read.relative !== true) return true;
   // "off till the 8th" ends something; "postponed till the 8th" is put right elsewhere; "the wedding's not till the 8th" names the day.
-  if (/^(till|until|til)$/.test(word?.text ?? '')) return !(/^(not|isn't|isnt)$/.test(span?.text ?? '') && namesEvent(reader));
+  if (/^(till|until|til)$/.test(word?.text ?? '')) return !(/^(not|isn't|isnt)$/.test(span?.text ?? '') && namesEvent(reader.tokens));
   return (
     /^(before|after)$/.test(word?.text ?? '') &&
     (/^(day|week|weekend|night|month|fortnight|days|weeks|saturday|sunday)$/.test(span?.text ?? '') || span?.number?.form === 'duration')

@@ -5,6 +5,7 @@ import { opensWithNamedOccasion } from '../dates/named-occasion.ts';
 import { occasionNamed } from '../dates/occasion-named.ts';
 import { firstIn, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
+import { askedOnce } from '../text/asked-once.ts';
 import type { Part, Stretch } from '../text/message.ts';
 import { firstWhere, type Token } from '../text/token.ts';
 import { tellsOfNone } from '../wearers/heads-named.ts';
@@ -101,6 +102,8 @@ const isPriceOnly = (tokens: readonly Token[], { start, end }: Stretch): boolean
   );
 };
 
+const tellsOfOurs = askedOnce((tokens): boolean => tokens.some((token) => isOurs(token) || work.test(token.text)));
+const namesOurs = askedOnce((tokens): boolean => tokens.some((token) => ourTags.some((tag) => token.means[tag] !== undefined)));
 const ofOrder = pattern('(<piece>|<ingredient>)');
 const everyday = pattern('<everyday>');
 /** The stretches that tell of everyday things. */
@@ -112,8 +115,8 @@ export const everydayStretches = (reader: Reader, part: Part): Stretch[] => {
   if (onlyUs(reader, part) !== undefined) return [];
   const clauses = clausesOf(reader, part);
   if (opensWithNamedOccasion(reader)) return [];
-  const alone = !tokens.some((token) => isOurs(token) || work.test(token.text));
-  const named = tokens.some((token) => ourTags.some((tag) => token.means[tag] !== undefined));
+  const alone = !tellsOfOurs(tokens);
+  const named = namesOurs(tokens);
   const held: Stretch[] = [];
   for (let index = 0; index < clauses.length; index++) {
     const clause = clauses[index] as Stretch;

@@ -3,6 +3,7 @@
 import { type Match, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import type { Part, Stretch } from '../text/message.ts';
+import { withoutOwner } from '../text/owners.ts';
 import { meansAlone } from '../words/vocabulary.ts';
 
 const theirs = pattern(
@@ -14,7 +15,7 @@ const kin =
 const couple = /^(bride|groom|couple|client|customer)$/;
 const whose = /^(her|his|their|a|bride's|brides|groom's|grooms|mum's|mums|mom's|moms|client's|couple's)$/;
 
-const roleOf = (text: string): string => meansAlone(text.replace(/'s$/, ''))['role'] ?? text.replace(/'s$/, '');
+const roleOf = (text: string): string => meansAlone(withoutOwner(text))['role'] ?? withoutOwner(text);
 
 const isOthers = ({ tokens }: Reader, match: Match): boolean => {
   const who = match.kept['w'];

@@ -5,6 +5,7 @@ import { dateAt } from '../dates/date-forms.ts';
 import { pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import { opensTitle } from '../phrases/event-title.ts';
+import { withoutOwner } from '../text/owners.ts';
 import { isNameless, type Token } from '../text/token.ts';
 import { usualWords } from '../words/usual-words.ts';
 
@@ -18,7 +19,7 @@ const isStrange = (token: Token): boolean =>
   (isNameless(token) || token.means['everyday'] !== undefined) &&
   token.text.length > 2 &&
   !usualWords.has(token.text) &&
-  !usualWords.has(token.text.replace(/'s$/, ''));
+  !usualWords.has(withoutOwner(token.text));
 
 // "goldfish died, 3 left": of something.
 const someLeft = pattern('(,|-|.) (only|just|still)? <count> (left|short|over|remaining)');

@@ -3,16 +3,18 @@
 import { speaksOfTeeth } from '../held/teeth.ts';
 import { pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
+import { askedOnce } from '../text/asked-once.ts';
 import { isCount, isNumber } from '../text/token.ts';
 import { sundryHeads } from '../words/piece-words.ts';
 
 // "off to the dentist, getting a crown"
-const atDentist = (reader: Reader): boolean => speaksOfTeeth(reader.tokens);
+const atDentist = askedOnce(speaksOfTeeth);
 // "3 bouts on the boxing tonight"
 const ring = pattern('(boxing|boxer|boxers|wrestling|ufc|mma|fencing|sparring|undercard|judo|kickboxing)');
 // "1 casket spray n 3 wreaths"
-const atFuneral = (reader: Reader): boolean =>
-  reader.tokens.some((each) => /\b(funeral|casket|coffin|sympathy|graves?|cemetery|memorial|hearse)\b/.test(each.text));
+const atFuneral = askedOnce((tokens): boolean =>
+  tokens.some((each) => /\b(funeral|casket|coffin|sympathy|graves?|cemetery|memorial|hearse)\b/.test(each.text)),
+);
 // "10 stems of statice per 5 lapels", "5 stems does 2 corsages": what goods make orders none.
 export const ofBatch = ({ tokens }: Reader, number: number): boolean => {
   const verb = tokens[number - 1]?.text ?? '';
@@ -31,9 +33,9 @@ export const isPiece = (reader: Reader, index: number): boolean => {
   const next = reader.tokens[index + 1];
   if (next !== undefined && next.kind === 'word' && sundryHeads.has(next.text)) return false;
   if (token.text === 'bouts' && next?.text === 'of') return false; // of sneezing
-  if (/^crowns?$/.test(token.text) && atDentist(reader)) return false;
+  if (/^crowns?$/.test(token.text) && atDentist(reader.tokens)) return false;
   if (/^bouts?$/.test(token.text) && ring.might(reader.tokens)) return false;
-  if (/^wreaths?$/.test(token.text) && atFuneral(reader)) return false;
+  if (/^wreaths?$/.test(token.text) && atFuneral(reader.tokens)) return false;
   if (token.text === 'hair' && !isCount(reader.tokens[index - 1])) return false; // "hair appointment"
   if (token.means['piece'] === 'unspecified') {
     if (next?.text === 'of') return false;

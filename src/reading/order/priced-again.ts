@@ -19,8 +19,7 @@ interface Again {
   readonly per: Price['per'];
 }
 
-const againAt = ({ tokens }: Reader, mentions: readonly Mention[], mention: Mention): Again | undefined => {
-  const before = mentions.find((other) => other.kind === mention.kind && other.countIndex !== undefined && other.index < mention.index);
+const againAt = ({ tokens }: Reader, before: Mention | undefined, mention: Mention): Again | undefined => {
   if (before === undefined || mention.kind === 'unspecified' || mention.material !== undefined) return undefined;
   let at = mention.index - 1;
   while (at > mention.index - 5 && isJoin(tokens[at])) at -= 1;
@@ -47,8 +46,10 @@ export const pricedAgain = (reader: Reader, mentions: readonly Mention[]): { men
   const again: Again[] = [];
   // "the bouts 15 the corsages 28": each number is of the name before it.
   const misread = new Set<Mention>();
+  const counted = new Map<Mention['kind'], Mention>(); // the first of each kind
   for (const mention of mentions) {
-    const found = againAt(reader, mentions, mention);
+    const found = againAt(reader, counted.get(mention.kind), mention);
+    if (mention.countIndex !== undefined && !counted.has(mention.kind)) counted.set(mention.kind, mention);
     if (found === undefined) continue;
     const near = mentions.find(({ last }) => last === found.at - 1);
     if (near === undefined || near.countIndex !== undefined || again.some((other) => other.mention === near)) again.push(found);

@@ -1,7 +1,7 @@
 // A price said again with its tax, or without it: "30 buttonholes @ £8 plus VAT so £9.60", "R92 incl VAT (R80 excl)". It says nothing new, and is taken only where a known rate makes the one of the other.
 
 import { allRates } from '../../handbook/tax-rates.ts';
-import { decimal } from '../../values/decimal.ts';
+import { type Decimal, decimal, zero } from '../../values/decimal.ts';
 import { pattern } from '../pattern.ts';
 import { allFree, type Reader } from '../phrase.ts';
 import { taxAt } from '../phrases/tax-basis.ts';
@@ -12,16 +12,20 @@ import type { Price } from './price-at.ts';
 const again = pattern(
   "(,|-)? (so|=|\\(|,|-|ie|i . e .|i . e|or|aka|that's|thats|which is|which makes|making it|makes it|makes|comes to|comes out at|works out at) (that's|thats|it's|its|so|=|is|to|at|just|about){0,2} <t:amount> (a|per|/)? (<each>|<all>|<piece>)? (all)?",
 );
-const beside = new Set(allRates.map(({ parts }) => parts.reduce((sum, { rate }) => sum.plus(rate), decimal(0)).toString()));
+const sums = new Set(allRates.map(({ parts }) => parts.reduce((sum, { rate }) => sum.plus(rate), decimal(0)).toString()));
+const known = [...sums].map((rate) => decimal(rate)).toSorted((a, b) => a.comparedTo(b));
 const cent = decimal('0.005');
 
 /** Whether the one is the other with tax on it, or (with `count`) so many of them. */
 const agrees = (net: string, gross: string, rate: string | undefined, counts: readonly number[]): boolean =>
-  (rate === undefined ? [...beside] : [rate]).some((percent) =>
-    counts.some((count) =>
-      decimal(net).times(count).times(decimal(percent).plus(100)).dividedBy(100).minus(gross).abs().lessThanOrEqualTo(cent),
-    ),
-  );
+  counts.some((count) => {
+    const untaxed = decimal(net).times(count);
+    const allowed = rate === undefined ? known : [decimal(rate)];
+    const taxed = (percent: Decimal): Decimal => untaxed.times(percent.plus(100)).dividedBy(100).minus(gross);
+    // Most numbers are out of reach of all rates.
+    if (taxed(allowed[0] ?? zero).gt(cent) || taxed(allowed.at(-1) ?? zero).lt(cent.neg())) return false;
+    return allowed.some((percent) => taxed(percent).abs().lessThanOrEqualTo(cent));
+  });
 
 const isOne = (token: Token | undefined): boolean => token?.number !== undefined && isSingle(token.number);
 

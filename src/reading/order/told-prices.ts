@@ -21,9 +21,10 @@ const isNumberAhead = (tokens: readonly Token[], start: number): boolean => {
 /** A price for each kind that is named once with its price and once with its count. */
 export const toldPrices = (reader: Reader, mentions: readonly Mention[], known: readonly Price[]): Price[] => {
   const { tokens } = reader;
+  const counted = [...new Set(mentions.flatMap(({ kind, countIndex }) => (countIndex === undefined ? [] : [kind])))];
   return mentions.flatMap((mention): Price[] => {
-    const counted = mentions.some((other) => other !== mention && related(other.kind, mention.kind) && other.countIndex !== undefined);
-    if (mention.countIndex !== undefined || !counted || known.some((price) => price.pieceIndex === mention.index)) return [];
+    if (mention.countIndex !== undefined || !counted.some((kind) => related(kind, mention.kind))) return [];
+    if (known.some((price) => price.pieceIndex === mention.index)) return [];
     const own = { per: 'each' as const, at: false, piece: mention.kind, pieceIndex: mention.index };
     const after = behindName.at(tokens, mention.last + 1, tokens.length);
     const number = after?.kept['n'];

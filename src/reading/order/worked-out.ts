@@ -31,13 +31,14 @@ const isRow = (
   );
 
 /** The prices, with "96 so 8 each" behind twelve pieces as one price of 8 each; where they do not agree, as a total and a price for one. */
-export const withWorkedOut = ({ tokens }: Reader, mentions: readonly Mention[], prices: readonly Price[]): readonly Price[] =>
-  prices.reduce<readonly Price[]>((settled, price) => {
+export const withWorkedOut = ({ tokens }: Reader, mentions: readonly Mention[], prices: readonly Price[]): readonly Price[] => {
+  const lines = mentions.filter((mention) => mention.countIndex !== undefined);
+  return prices.reduce<readonly Price[]>((settled, price) => {
     const match = price.per === 'each' || price.number.max !== undefined ? undefined : ofOne.at(tokens, price.end, tokens.length);
     const each = match?.kept['u'];
-    const lines = mentions.filter((mention) => mention.countIndex !== undefined);
+    if (match === undefined || each?.number === undefined || each.number.max !== undefined) return settled;
     const line = lines.findLast((mention) => mention.start < price.index);
-    if (match === undefined || each?.number === undefined || each.number.max !== undefined || line === undefined) return settled;
+    if (line === undefined) return settled;
     const { count, countMax } = countOf(line);
     if (countMax !== undefined || count < 2) return settled;
     if (isRow(tokens, lines, settled, price, match)) return settled;
@@ -54,3 +55,4 @@ export const withWorkedOut = ({ tokens }: Reader, mentions: readonly Mention[], 
     const one: Price = { index: tokens.indexOf(each), start: tokens.indexOf(each), end: match.end, per: 'each', number, at: false };
     return [...others, { ...price, per: 'all' }, one];
   }, prices);
+};

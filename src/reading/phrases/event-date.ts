@@ -9,7 +9,7 @@ import { dateAt } from '../dates/date-forms.ts';
 import type { DateRead } from '../dates/date-read.ts';
 import { vetoes } from '../dates/date-words.ts';
 import { withDayBefore } from '../dates/day-before.ts';
-import { dayToCome } from '../dates/day-to-come.ts';
+import { saysDayToCome } from '../dates/day-to-come.ts';
 import { dayOfOthers, tellsOwnDay } from '../dates/days-of-others.ts';
 import { handedOverAt, isHandOverHour, isOthersDelivery, namesOccasion } from '../dates/hand-over-hour.ts';
 import { isHandsDay } from '../dates/hands-there.ts';
@@ -32,6 +32,7 @@ import { nextPiece } from '../names-pieces.ts';
 import { isPriceSeries } from '../order/price-series.ts';
 import { isPricesOrDay } from '../order/prices-or-day.ts';
 import { allFree, type Finding, type Phrase, type Reader, type Unworded } from '../phrase.ts';
+import { withoutOwner } from '../text/owners.ts';
 
 // "bouts are done, corsages tomorrow": a day beside work is a working day.
 const work = new Set<string>(['made', 'left', 'broke', 'crew', 'question', 'actual', 'step', 'pack', 'recipe', 'change']);
@@ -55,10 +56,10 @@ const tradeWords = ({ tokens, free }: Reader): boolean => {
 
 const vetoed = (reader: Reader, read: DateRead, all: readonly DateRead[]): boolean => {
   // "will get the date off her tomorrow": when we shall hear.
-  const later = dayToCome(reader.tokens, 0, reader.tokens.length);
+  const later = saysDayToCome(reader.tokens);
   if (read.relative === true && later !== undefined && later.start <= read.start && read.start < later.end) return true;
-  if (isOfToday(reader, read) || isHandsDay(reader, read) || tellsOwnDay(reader) || dayOfOthers(reader, read, all)) return true;
-  if (tradeWords(reader) || namesEvent(reader) || isCompound(reader) || opensWithNamedOccasion(reader)) return false; // "40 bouts at 25 inc tax, 14 march"
+  if (isOfToday(reader, read) || isHandsDay(reader, read) || tellsOwnDay(reader.tokens) || dayOfOthers(reader, read, all)) return true;
+  if (tradeWords(reader) || namesEvent(reader.tokens) || isCompound(reader.tokens) || opensWithNamedOccasion(reader)) return false; // "40 bouts at 25 inc tax, 14 march"
   if (reader.tokens.some((token) => token.means['other'] !== undefined)) return true; // "table centres for thursday"
   const part = reader.message.parts.find((each) => each.start <= read.start && read.start < each.end);
   if (part === undefined) return false;
@@ -68,7 +69,7 @@ const vetoed = (reader: Reader, read: DateRead, all: readonly DateRead[]): boole
     // "collection friday 5 march after lunch": a part of the day.
     const ahead = reader.tokens[index - 1]?.text ?? '';
     if (/^lunch(time)?$/.test(token?.text ?? '') && /^(after|before|by|around|till|until)$/.test(ahead) && isLed(reader, all)) continue;
-    if (token?.kind !== 'word' || !vetoes.has(token.text.replace(/'s$/, '')) || /^(drop|kick)/.test(ahead)) {
+    if (token?.kind !== 'word' || !vetoes.has(withoutOwner(token.text)) || /^(drop|kick)/.test(ahead)) {
       // "in on monday 25 january 3 hours"; "1400hrs" is an hour of the day
       const hours = token?.number?.form === 'duration' && /^(hour|min)$/.test(token.number.unit ?? '');
       if (hours && !isHourOfDay(token)) return true;
@@ -128,7 +129,7 @@ const find = (reader: Reader): Finding[] => {
   );
   const trades = tradeWords(reader) && !working(reader) && !reads.some((read) => namesOnlyWork(reader, read));
   const strong =
-    ((isLed(reader, reads) || forDate) && !(working(reader) && !namesEvent(reader))) ||
+    ((isLed(reader, reads) || forDate) && !(working(reader) && !namesEvent(reader.tokens))) ||
     (isBareDate(reader, [...reads, ...also, ...hoursNear(reader, [...reads, ...also], true).slice(0, 1)]) && !working(reader)) ||
     trades;
   const usable = reads.filter((read) => !dayOfWork(reader, read) && (strong || read.relative !== true));
@@ -152,22 +153,26 @@ const find = (reader: Reader): Finding[] => {
   };
   const sure = strong || day.some((read) => read.relative !== true);
   // "hand over fri 12 march at 4, wedding saturday at 2": of several days each has the hour behind it.
-  const behind = (read: DateRead, index: number): boolean =>
-    (day.filter((each) => each.end <= index).at(-1) ?? day[0])?.days[0] === read.days[0];
+  const dayBehind = (index: number): Day | undefined => (day.findLast((each) => each.end <= index) ?? day[0])?.days[0];
   const told =
     day.length === 0
       ? []
       : hoursNear(reader, day, sure).filter((time) => !ofOther(time.start) && !ofOther(time.end - 1) && !isOthersDelivery(reader, time));
-  const hoursOf = (read: DateRead): readonly TimeRead[] => told.filter((time) => behind(read, time.start) && behind(read, time.end - 1));
+  const hours = new Map<Day | undefined, TimeRead[]>();
+  for (const time of told) {
+    const from = dayBehind(time.start);
+    if (from === dayBehind(time.end - 1)) hours.set(from, [...(hours.get(from) ?? []), time]);
+  }
   const apart = told.length > 0 && namesOccasion(reader);
-  const handed = (read: DateRead): TimeRead | undefined =>
-    apart && ofWhat(reader, read) === undefined ? hoursOf(read).find((time) => isHandOverHour(reader, time)) : undefined;
-  const timeOf = (read: DateRead): TimeRead | undefined =>
-    mainHour(
-      reader,
-      hoursOf(read).filter((time) => handed(read) === undefined || !isHandOverHour(reader, time)),
-    );
-  const times = new Map(day.map((read) => [read, timeOf(read)] as const));
+  const handed = new Map<DateRead, TimeRead>();
+  const times = new Map<DateRead, TimeRead>();
+  for (const read of day) {
+    const own = hours.get(read.days[0]) ?? [];
+    const over = apart && ofWhat(reader, read) === undefined ? own.find((time) => isHandOverHour(reader, time)) : undefined;
+    if (over !== undefined) handed.set(read, over);
+    const main = mainHour(reader, over === undefined ? own : own.filter((time) => !isHandOverHour(reader, time)));
+    if (main !== undefined) times.set(read, main);
+  }
   const fact =
     (read: DateRead) =>
     (date: Day): Unworded => {
@@ -182,9 +187,7 @@ const find = (reader: Reader): Finding[] => {
         ...(read.orderAssumed === true ? { orderAssumed: true } : {}),
       };
     };
-  const hoursTaken = [...times.values(), ...day.map(handed)].flatMap((time) =>
-    time === undefined ? [] : [{ start: time.start, end: endOfHours(reader.tokens, time.end) }],
-  );
+  const hoursTaken = [...times.values(), ...handed.values()].map(({ start, end }) => ({ start, end: endOfHours(reader.tokens, end) }));
   const events = day.filter((read) => ofWhat(reader, read) === undefined);
   const impossible = events.find((read) => read.days.length === 0);
   if (impossible !== undefined) {
@@ -201,7 +204,7 @@ const find = (reader: Reader): Finding[] => {
   }
   const findings: Finding[] = day
     .filter((read) => read !== second)
-    .map((read) => handedOverAt(dateOutcome(reader, read, fact(read)), handed(read)));
+    .map((read) => handedOverAt(dateOutcome(reader, read, fact(read)), handed.get(read)));
   if (day.length > 0) findings.push(...also.map(({ start, end }) => ({ start, end })));
   return [...findings, ...hoursTaken];
 };

@@ -126,6 +126,7 @@ const find = (reader: Reader): Finding[] => {
   const places: number[] = [];
   for (let index = 0; index < reader.tokens.length; index++) if (isMaterial(reader, index)) places.push(index);
   if (places.length === 0) return [];
+  const ofTrade = trade(reader);
   const but = places.length === 1 ? exceptSome(reader) : [];
   if (but.length > 0) return but;
   const findings: Finding[] = [];
@@ -134,7 +135,7 @@ const find = (reader: Reader): Finding[] => {
   for (const index of places) {
     const token = reader.tokens[index];
     const material = token?.means['material'] as Material;
-    if (token !== undefined && weak.has(token.text) && !trade(reader) && !oneOfTwo(reader, index)) continue;
+    if (token !== undefined && weak.has(token.text) && !ofTrade && !oneOfTwo(reader, index)) continue;
     // "mixed them up with the crowns" tells of a muddle.
     if (token?.text === 'mixed' && /^(them|it|up|those|these)$/.test(reader.tokens[index + 1]?.text ?? '')) continue;
     if (negated.at(reader.tokens, index - 1, index + 1) !== undefined || negated.at(reader.tokens, index - 2, index + 1) !== undefined)

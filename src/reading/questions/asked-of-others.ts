@@ -2,6 +2,7 @@
 
 import { anyIn, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
+import { withoutOwner } from '../text/owners.ts';
 import { isNameless, type Token } from '../text/token.ts';
 import { isOtherThings } from '../words/other-things.ts';
 import { wordList } from '../words/word-list.ts';
@@ -62,7 +63,7 @@ export const askedOfOthers = (reader: Reader, start: number, end: number): boole
     // "how many weddings", and not "how many miles"
     if (tokens[index]?.text === 'how' && next?.text === 'many' && strange(tokens[index + 2], isOtherThings)) return true;
     if (!pointers.test(tokens[index]?.text ?? '') || next?.kind !== 'word' || next.number !== undefined) continue;
-    if (!isNameless(next) || joining.test(next.text) || familiar.has(next.text.replace(/'s$/, ''))) continue;
+    if (!isNameless(next) || joining.test(next.text) || familiar.has(withoutOwner(next.text))) continue;
     if (
       !tokens
         .slice(index + 2, Math.min(end, pastName(tokens, index + 1) + 3))

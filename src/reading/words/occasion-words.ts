@@ -1,5 +1,6 @@
 // What an occasion is called, once for all who ask whether a day, an hour or a sentence is of one: its day, its "weddings on the 8th", its own hour.
 
+import { withoutOwner } from '../text/owners.ts';
 import { wordList } from './word-list.ts';
 
 /** Goes before another occasion or beside it: the event's only where none of the others is named. */
@@ -23,4 +24,4 @@ export const anyOccasion = [...occasions, ...besideOccasions].join('|');
 const named = new Set([...occasions, ...besideOccasions]);
 
 /** "wedding", "prom's" */
-export const isOccasion = (text: string): boolean => named.has(text.replace(/'s$/, ''));
+export const isOccasion = (text: string): boolean => named.has(withoutOwner(text));
