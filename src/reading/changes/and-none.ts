@@ -42,12 +42,10 @@ export const andNone = (reader: Reader, part: Part, read: (part: Part) => readon
   const findings = read(rest);
   const changed = findings.flatMap((finding) => finding.facts ?? []);
   if (changed.length === 0 || findings.some((finding) => finding.facts === undefined)) return undefined;
-  // "make it 5 combs and no combs"
+  // "make it 5 combs and no combs"; "make that 9 made and no crowns" tells of the work.
+  const ofWork = changed.some((fact) => fact.fact !== 'change' || fact.what === 'made' || fact.what === 'broke');
   const named = changed.flatMap((fact) => (fact.fact === 'change' && fact.piece !== undefined ? [fact.piece] : []));
-  if (
-    changed.some(({ fact }) => fact !== 'change') ||
-    facts.some((fact) => fact.fact === 'change' && named.some((piece) => piece === fact.piece))
-  )
+  if (ofWork || facts.some((fact) => fact.fact === 'change' && named.some((piece) => piece === fact.piece)))
     return [{ start: part.start, end: part.end, held: true }];
   const gone = found(reader, off.start, off.end, facts);
   return match === undefined ? [gone, ...findings] : [...findings, gone];
