@@ -44,7 +44,8 @@ const noSuchPiece = (state: EventState, piece: PieceKind): Settled => ({
   problem: problem('no-such-piece', { piece, known: kindsMeant(state, undefined) }),
 });
 
-const isTaken = (fact: Fact): fact is FactOf<'change'> => fact.fact === 'change' && fact.what === 'count' && Number(fact.by ?? 0) < 0;
+const isTaken = (fact: Fact): fact is FactOf<'change'> =>
+  fact.fact === 'change' && fact.what === 'count' && (Number(fact.by ?? 0) < 0 || fact.to === 0);
 const isGiven = (fact: Fact): boolean => fact.fact === 'change' && fact.what === 'count' && Number(fact.by ?? 0) > 0;
 
 /** "Corsages" said of an order of wrist corsages mean those; "a wrist corsage, not a pin-on" in one of corsages becomes a kind of its own. */
@@ -52,8 +53,10 @@ const ofKindHeld = (state: EventState, fact: Fact, beside: readonly Fact[]): Fac
   if (!('piece' in fact) || fact.piece === undefined || fact.fact === 'pieces') return fact;
   const piece = kindInOrder(state.lines, fact.piece);
   if (piece === fact.piece) return fact;
-  if (isGiven(fact) && beside.some((other) => isTaken(other) && other.piece && kindInOrder(state.lines, other.piece) === piece))
-    return fact;
+  // "make the 4 corsages wrist ones": the four are of the kind they become.
+  if (beside.some((other) => other.fact === 'change' && other.what === 'piece' && other.to === fact.piece)) return fact;
+  const given = isGiven(fact) || (fact.fact === 'change' && fact.what === 'count' && Number(fact.to ?? 0) > 0);
+  if (given && beside.some((other) => isTaken(other) && other.piece && kindInOrder(state.lines, other.piece) === piece)) return fact;
   return fact.fact === 'change' && fact.what === 'piece' ? { ...fact, piece, from: piece } : { ...fact, piece };
 };
 

@@ -13,3 +13,8 @@ it.each(textLines('unread.txt'))('%s', (message) => {
 it('names numbers and trade words that nothing used', () => {
   expect(readMessage('12 buttonholes at 18 each, 3 somethings', context).unread).toEqual(['3']);
 });
+
+it('names a kind that a change denies and does not read, and keeps no part of the change', () => {
+  const { facts, unread } = readMessage('make it 5 crowns and no hair flowers for the bride', context);
+  expect({ facts, unread }).toEqual({ facts: [], unread: ['5 crowns', 'hair flowers'] });
+});

@@ -53,6 +53,23 @@ describe('some of one kind made another', () => {
   });
 });
 
+describe('all of one kind made another', () => {
+  it.each([
+    ['make the 4 corsages wrist ones', '4 corsages at 28 inc', /^Corsages: 4 → 0\nWrist corsages: 0 → 4/],
+    ['for the 4 corsages, do wrist ones instead', '4 corsages at 28 inc', /^Corsages: 4 → 0\nWrist corsages: 0 → 4/],
+    ['the 4 corsages, do wrist ones instead', '4 pin corsages at 28 inc', /^Pin corsages: 4 → 0\nWrist corsages: 0 → 4/],
+    ['the 4 pin corsages, do them as wrist ones instead', '4 corsages at 28 inc', /^Corsages: 4 → 0\nWrist corsages: 0 → 4/],
+    ['swap the 4 pin corsages for wrist ones', '4 corsages at 28 inc', /^Corsages: 4 → 0\nWrist corsages: 0 → 4/],
+    [
+      'the 4 pin corsages, do them as wrist ones',
+      '4 pin corsages and 2 wrist corsages at 28 inc',
+      /^Pin corsages: 4 → 0\nWrist corsages: 2 → 6/,
+    ],
+  ])('%s', async (said, order, changes) => {
+    expect(await replyTo([`${order}, 8 bouts at 12`, said])).toMatch(changes);
+  });
+});
+
 it('says that there are none of what is to go', async () => {
   const reply = await replyTo(['12 buttonholes at 20 inc', 'client doesnt want the crowns any more']);
   expect(reply).toContain('There is no flower crown in this order. It has: buttonhole.');

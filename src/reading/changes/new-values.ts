@@ -12,6 +12,7 @@ import { markers } from './change-words.ts';
 import { countAndPrice } from './counts-and-prices.ts';
 import { dateChange } from './date-change.ts';
 import { dayIn } from './dates-in.ts';
+import { losesKind } from './kinds-lost.ts';
 import { unsaid } from './old-numbers.ts';
 import { onceFrom, saysTwice } from './once-from.ts';
 import { materialChange, taxChange } from './tax-and-material.ts';
@@ -76,7 +77,12 @@ export const newValues = (reader: Reader, part: Part): Finding[] => {
   const { start, end } = clause ?? { ...part, start: day?.end ?? part.start };
   // "oops only 9 made, 2 broke": whether the nine are with or without them is not said.
   const lost = facts.some((fact) => fact.fact === 'change' && fact.what === 'made') && lossBeside.in(tokens, start, end) !== undefined;
-  const doubtful = lost || saysTwice(facts) || countForPrice(tokens, zones, facts) || openBy(tokens.slice(start, end), facts);
+  const doubtful =
+    lost ||
+    saysTwice(facts) ||
+    countForPrice(tokens, zones, facts) ||
+    losesKind(tokens, { ...part, start, end }, zones, facts) ||
+    openBy(tokens.slice(start, end), facts);
   if (doubtful || unsaid(tokens, { ...part, start, end }, zones, facts)) return [{ start, end, held: true }];
   const moved = day === undefined ? undefined : dateChange(reader, { ...part, end: day.end - 1 });
   return [

@@ -19,7 +19,9 @@ const others = /^(everyone|everybody|each|all|both|them|us|me|myself|half|double
 
 export const oneIsPaid = (reader: Reader, { start, end }: Part): boolean => {
   const { tokens } = reader;
-  if (oneHand.at(tokens, start, end) !== undefined) return true;
+  // "fri the casual's in for 6 hrs, she's on 32 an hour"
+  const from = tokens[start]?.means['weekday'] === undefined ? start : start + (tokens[start + 1]?.text === ',' ? 2 : 1);
+  if (oneHand.at(tokens, from, end) !== undefined) return true;
   return forms.some((form) => {
     const match = form.at(tokens, start, end);
     const { who, b } = match?.kept ?? {};

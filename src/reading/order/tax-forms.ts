@@ -10,6 +10,12 @@ export type Basis = NonNullable<FactOf<'tax'>['basis']>;
 const rate = '(@|at|of)? (<rate:percent>)?';
 const rateBehind = '(@|at|of|-|\\(|is){0,2} <rate:percent> (\\))?';
 const extra = `(${service}|ribbon|ribbons|pins|bows|box|gift box|sundries|labour|labor) (fee|charge|charges|cost|on site|on the day|to (the)? <word>)?`;
+const isNot =
+  "(is|are|was|were|am)? not|isn't|isnt|is n't|wasn't|wasnt|weren't|werent|aren't|arent|ain't|aint|never|is never|was never|isn't actually|isnt actually";
+const doesNot =
+  "isn't|isnt|aren't|arent|wasn't|wasnt|weren't|werent|ain't|aint|doesn't|doesnt|does not|don't|dont|do not|didn't|didnt|did not|won't|wont|can't|cant";
+const thePrices =
+  '((any|all)? (of)? (the|those|these|that|this|my|our|any|her|your){1,2} (price|prices|pricing|quote|quotes|figure|figures|number|numbers|total|totals|amount|amounts|cost|costs|rate|rates)|it|them|there|those|these|that|this)';
 export const taxForms: readonly [Basis, ReturnType<typeof pattern>][] = (
   [
     [
@@ -54,7 +60,7 @@ export const taxForms: readonly [Basis, ReturnType<typeof pattern>][] = (
     ['none', `(not|arent|aren't) <tax:tax> registered`],
     [
       'on top',
-      `(not|isn't|isnt|without|doesn't|doesnt|does not|never) (<included>|include|counting|allowing for|adding) (the|any)? ${rate} <tax:tax>`,
+      `(not|without|never|${doesNot}) (<included>|include|including|counting|allowing for|adding|cover|covering) (the|any)? ${rate} <tax:tax>`,
     ],
     [
       'on top',
@@ -64,6 +70,8 @@ export const taxForms: readonly [Basis, ReturnType<typeof pattern>][] = (
       'on top',
       `<tax:tax> ${rate} (is|has|needs|will|should|still|yet){0,2} (to)? (be|go|come|going|getting|get)? (on|added|add|adding|come|applied) (on|to)? (top|that|it|this|them)?`,
     ],
+    // "gst is NOT in those prices", "hst wasnt part of the quote"; "vat is not in the drawer" tells of something else.
+    ['on top', `<tax:tax> (${isNot}) (<included>|counted|figured|factored|built)? (in|on|inside|part of|added to) ${thePrices}`],
     ['on top', `<tax:tax> (not|isn't|isnt|hasn't been|hasnt been|not been) (on|in|added|put on) (it|that|there|them)? (yet)?`],
     ['on top', `<tax:tax> (:|=|-) (<onTop>|extra|on top|added|not <included>|excluded)`],
     ['included', `<tax:tax> (:|=|-) (<included>|in|yes)`],

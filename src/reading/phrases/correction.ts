@@ -1,5 +1,7 @@
 // Taking one thing back and saying another: "make that 45", "R60 each not R65", "swap the 2 wrist corsages for pin-ons", "no, ex tax", "moved to 21 March".
 
+import { aheadThenSwapped } from '../changes/ahead-then-swapped.ts';
+import { andNone } from '../changes/and-none.ts';
 import { bareNumber } from '../changes/bare-number.ts';
 import { valuesAndLoss } from '../changes/broken-beside.ts';
 import { markers, strongMarkers } from '../changes/change-words.ts';
@@ -97,8 +99,10 @@ const readPart = (reader: Reader, part: Part): Finding[] => {
   const basis = basisOfOrder(tokens, part.start, part.end);
   if (basis !== undefined && !anyIn(markers, tokens, part.start, basis)) return [];
   if (isOfSome(reader, part)) return [{ start: part.start, end: part.end, held: true }];
-  const withOld = kindsWithOld(reader, part);
-  if (withOld !== undefined) return [withOld];
+  const whole = kindsWithOld(reader, part) ?? aheadThenSwapped(reader, part);
+  if (whole !== undefined) return [whole];
+  const none = andNone(reader, part, (own) => readPart(reader, own));
+  if (none !== undefined) return [...none];
   const two = twoPutRight(reader, part, (own) => readPart(reader, own));
   if (two !== undefined) return [...two];
   const either =

@@ -17,6 +17,7 @@ import { oneLess } from '../wearers/one-less.ts';
 import { type Entry, readWearers } from '../wearers/read-wearers.ts';
 import { severalEach } from '../wearers/several-each.ts';
 import { listsStranger } from '../wearers/strange-wearers.ts';
+import { disagrees, sumOfAll } from '../wearers/totals.ts';
 import { forHead, party, tailPieces } from '../wearers/wearer-words.ts';
 import { wornBy } from '../wearers/worn-by.ts';
 
@@ -135,6 +136,16 @@ const find = (reader: Reader): Finding[] => {
     if (tokens.some((token, at) => token.number?.form === 'plain' && countsFlowers(tokens[at + 1]))) continue;
     // "mums and nans - corsages (4 all up)": how many of each is not said, and four is no price.
     if (read.unknown && read.total !== undefined && read.heads > 1 && read.clean && !listed) {
+      const summed = sumOfAll(reader, own, read);
+      findings.push(
+        summed
+          ? found(reader, own.start, own.end, [wearersFact(read.entries, read.total)])
+          : { start: own.start, end: own.end, held: true },
+      );
+      continue;
+    }
+    // "6 ushers counting the best man, plus groom, so 8": he is one of the six, or he is not.
+    if (read.total !== undefined && !read.unknown && read.entries.length > 1 && disagrees(reader, own, read)) {
       findings.push({ start: own.start, end: own.end, held: true });
       continue;
     }

@@ -67,12 +67,23 @@ export const withApostrophes = (tokens: readonly Token[]): readonly Token[] => {
   return kept;
 };
 
-/** "how many's left" as "how many is left". */
-export const withManyIs = (tokens: readonly Token[]): readonly Token[] =>
-  tokens.some(({ text }) => shortIs.has(text))
+// "the casual's on 32 an hr", "our junior's working fri"; "the casual's hours" are hers.
+const oneAtBench = /^(helper|freelancer|casual|florist|junior|student|apprentice|assistant|temp|trainee|designer|volunteer|senior)'s$/;
+const whatSheDoes =
+  /^(on|in|working|doing|coming|here|free|available|off|away|sick|back|rostered|booked|covering|helping|only|just|also|getting|paid|charging|not)$/;
+
+const isShortIs = (tokens: readonly Token[], index: number): boolean => {
+  const [before, token, next] = [tokens[index - 1]?.text ?? '', tokens[index]?.text ?? '', tokens[index + 1]?.text ?? ''];
+  if (shortIs.has(token)) return before === 'how';
+  return oneAtBench.test(token) && whatSheDoes.test(next);
+};
+
+/** "how many's left" as "how many is left", "the casual's on 32" as "the casual is on 32". */
+export const withShortIs = (tokens: readonly Token[]): readonly Token[] =>
+  tokens.some((_, index) => isShortIs(tokens, index))
     ? tokens.flatMap((token, index) =>
-        shortIs.has(token.text) && tokens[index - 1]?.text === 'how'
-          ? [changed(token, { text: token.text.slice(0, 4) }), changed(token, { text: 'is', glued: false })]
+        isShortIs(tokens, index)
+          ? [changed(token, { text: token.text.replace(/'?s$/, '') }), changed(token, { text: 'is', glued: false })]
           : [token],
       )
     : tokens;

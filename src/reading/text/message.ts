@@ -1,6 +1,6 @@
 // A message ready for the phrases: its tokens, the parts it falls into, and what earlier phrases have already taken.
 
-import { withApostrophes, withManyIs } from './apostrophes.ts';
+import { withApostrophes, withShortIs } from './apostrophes.ts';
 import { withoutAsides } from './asides.ts';
 import { boxesAsGoods } from './boxes-as-goods.ts';
 import { type CleanText, cleanText, ownWords } from './clean-text.ts';
@@ -120,7 +120,7 @@ const stages: readonly ((tokens: readonly Token[]) => readonly Token[])[] = [
   withoutEmphasis,
   withoutListMarks,
   withoutShortPoints,
-  withManyIs,
+  withShortIs,
   withoutCourtesy,
   withoutAsides,
   withTurns,

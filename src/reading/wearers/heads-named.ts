@@ -18,6 +18,19 @@ export const oneOfTheCounted = [
   ),
 ];
 
+// "11 wearing, thats with the two grandads", "14 in all including both nans": who is counted in it, and how many of those.
+const theirs = (name: string): string =>
+  `(the|both|his|her|our|my|their)? (<${name}:count>)? (of the)? (little)? (<role>|couple|bride and groom)`;
+const such = "(,|-|that's|thats|that is|and|all|that|which|so|it){0,3} (\\()?";
+const more = `((and|&|n|,) ${theirs('f')}){0,2}`;
+export const theirsCounted = [
+  pattern(`${such} (including|includes|incl|inc|counting|<included>) ${theirs('e')} ${more} (in that)? (\\))?`),
+  pattern(
+    `(,|-|\\(|and|so){0,2} (that's|thats|that is|that|it's|its) (all)? with ${theirs('e')} ${more} (included|counted|in|too|in that|already)? (\\))?`,
+  ),
+  pattern(`(,|-)? (\\()? (and|with)? ${theirs('e')} ${more} (included|incl|<included>|counted|in that|counted in) (in that|too)? (\\))?`),
+];
+
 const staff = '(<everyday>|photographer|photographers|photog|band|barman|bar staff|caterers|driver)';
 const them = '(the|our|his|her|their|any of the|any)?';
 const none = '(nothing|none|no one|not one|no flower|no flowers|no bout|no bouts|no buttonhole|no buttonholes|not) (for|on|the){1,2}';

@@ -7,7 +7,7 @@ import type { Part } from '../text/message.ts';
 import { isCount, isSingle } from '../text/token.ts';
 import { besideHeads } from './beside-heads.ts';
 import { agreed, fewOf } from './heads-agree.ts';
-import { nobodyThere, oneOfTheCounted, staffNone, staffWithout } from './heads-named.ts';
+import { nobodyThere, oneOfTheCounted, staffNone, staffWithout, theirsCounted } from './heads-named.ts';
 import { countFor } from './role-counts.ts';
 import { leaves, lessForm, noneFor, onlySoMany, onlyThese } from './who-wears-none.ts';
 
@@ -68,12 +68,7 @@ const told: readonly (readonly [Told, Pattern])[] = [
   ],
   ['side', pattern(`(,|-|:|\\()? (and|plus|&|n)? <n:count> (${folk})? (on|for|from|of|off)? (the)? (his|hers|theirs)`)],
   ['side', pattern(`(,|-|:|\\()? (and|plus|&|n)? <n:count> (${folk})? (on|for|from) (the)? (groom's|bride's|grooms|brides|groom|bride)`)],
-  [
-    'included',
-    pattern(
-      "(,|-|that's|thats|and|all){0,2} (\\()? (including|incl|inc|counting|<included>) (the|both|his|her)? (<role>|couple|bride and groom) ((and|&|n|,) (the)? <role>){0,2} (\\))?",
-    ),
-  ],
+  ...theirsCounted.map((form) => ['included', form] as const),
   [
     'left out',
     pattern('(,|-)? (\\()? (not including|not counting|not incl|excluding|excl|without|minus|apart from) (the|his)? <r:role> (\\))?'),
@@ -84,7 +79,6 @@ const told: readonly (readonly [Told, Pattern])[] = [
       '(,|-)? (\\()? <count> of (them|those|whom|which|the <count>) (are|is|being|r)? (kids|children|men|women|ladies|boys|girls|guys|adults|little|small|<role>) (\\))?',
     ),
   ],
-  ['included', pattern('(,|-)? (\\()? (and)? (the)? <role> (included|incl|<included>|counted|in that|counted in) (in that|too)? (\\))?')],
   ['plus', pattern('(,|-)? (plus|\\+|and|&|n) (the|both|his|her|our)? (<m:count>)? <r:role>')],
   ['plus', pattern('(,|-)? (plus|\\+|and|&|n) (the)? (happy)? <c:word>')],
   [
@@ -197,7 +191,9 @@ export const headsTold = (reader: Reader, part: Part): number | undefined => {
       else if (kind === 'party') party = true;
       else if (kind === 'no one') without = true;
       else if (kind === 'included') included = true;
-      // "7 wearing, maid of honour is one of the 8"
+      // "7 wearing, thats with the 9 grandads", "7 wearing, maid of honour is one of the 8"
+      if (kind === 'included' && [own.kept['e'], own.kept['f']].some((some) => Number(some?.number?.amount) >= (heads[0] ?? 0)))
+        return undefined;
       if (kind === 'included' && own.kept['k'] !== undefined && Number(own.kept['k'].number?.amount) !== heads[0]) return undefined;
       if (own.kept['w'] !== undefined) worn = true;
       taken = own.end - index;

@@ -3,7 +3,7 @@
 import { type Match, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
-import { firstWhere } from '../text/token.ts';
+import { firstWhere, type Token } from '../text/token.ts';
 import { isPlural, pairs } from './role-counts.ts';
 import { countedBehind } from './wearer-words.ts';
 
@@ -23,6 +23,17 @@ export const behindPause = (reader: Reader, index: number, end: number): Match |
   const next = reader.tokens[match?.end ?? end];
   const closes = match?.end === end || next?.kind === 'sign' || next?.kind === 'line' || /^(and|n|plus)$/.test(next?.text ?? '');
   return closes && isPlural(match?.kept['r']?.text ?? '') ? match : undefined;
+};
+
+const reach = 5; // words: "and the two grooms mums ="
+/** Where the name at `index` has to end: before the "=" of a sum ("bridesmaids + mums + nans = 11"); "ushers = 4 + dads = 2" counts each. */
+export const upToSum = (tokens: readonly Token[], index: number, end: number): number => {
+  if (!/^(\+|plus|and|&|n)$/.test(tokens[index - 1]?.text ?? '')) return end;
+  const equals = (from: number, to: number): number => firstWhere(tokens, from, to, ({ text }) => text === '=');
+  let line = index;
+  while (line > 0 && tokens[line - 1]?.kind !== 'line') line -= 1;
+  const at = equals(index, Math.min(end, index + reach));
+  return at < 0 || equals(line, index) >= 0 ? end : at;
 };
 
 export const behind = (reader: Reader, index: number, end: number, numbersLast: boolean): Match | undefined => {

@@ -4,7 +4,7 @@
 import { tellsOfHealth } from '../../handbook/hazard-words.ts';
 import { firstAt, type Pattern, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
-import { firstWhere, isCount } from '../text/token.ts';
+import { firstWhere, isCount, type Token } from '../text/token.ts';
 import { saidAgain } from './himself.ts';
 import type { Entry } from './read-wearers.ts';
 import { nameOf } from './role-counts.ts';
@@ -79,6 +79,12 @@ const isSameOne = (reader: Reader, index: number, end: number, entries: Entry[])
   const both = other?.count === 1 ? oneAndSame.at(reader.tokens, index, end) : undefined;
   if (both !== undefined) entries.pop();
   return (both ?? firstAt(sameOne, reader.tokens, index, end))?.end ?? isWho(reader, index, end, entries);
+};
+
+/** "6 ushers including the best man", "11 guests, that's with the two grandads": who follows is one of those counted. */
+export const countedWithin = (tokens: readonly Token[], index: number): boolean => {
+  const [before, token] = [tokens[index - 1]?.text ?? '', tokens[index]?.text ?? ''];
+  return /^(including|incl|inc|counting|includes)$/.test(token) || (token === 'with' && /^(that's|thats|that is|that)$/.test(before));
 };
 
 /** Where the words about one of those end; the list is given what they tell of it. */

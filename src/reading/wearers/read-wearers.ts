@@ -12,8 +12,8 @@ import { onEachSide } from './each-side.ts';
 import { namesNobody } from './heads-named.ts';
 import { listEndsAt } from './list-ends.ts';
 import { menBehind } from './men-behind.ts';
-import { behind, behindPause, countsBehind } from './numbers-behind.ts';
-import { oneOfThose } from './one-of-those.ts';
+import { behind, behindPause, countsBehind, upToSum } from './numbers-behind.ts';
+import { countedWithin, oneOfThose } from './one-of-those.ts';
 import { parentOf } from './parents.ts';
 import { bornTogether, countFor, inSets, nameOf, openEnded } from './role-counts.ts';
 import { kindsAhead, pieceForAll, piecePaused, shareBehind, shareByGroup, stillFor } from './share-pieces.ts';
@@ -66,7 +66,7 @@ export const readWearers = (reader: Reader, part: Part): WearersRead => {
     if (!notThem && /^(bar|except|excluding|without|minus|not|apart|excl|leave|leaving|less)$/.test(token.text)) excluded = true;
     if (notThem || /^(no|nothing|none)$/.test(token.text)) negated = true;
     // "6 ushers including the best man, groom": he is one of the six.
-    if (/^(including|incl|inc|counting)$/.test(token.text)) counted = true;
+    if (countedWithin(reader.tokens, index)) counted = true;
     else if (/^(,|plus|\+|;)$/.test(token.text)) counted = false;
     const listed = entries.length;
     const within = oneOfThose(reader, index, part.end, entries);
@@ -93,11 +93,12 @@ export const readWearers = (reader: Reader, part: Part): WearersRead => {
       index = further.end;
       continue;
     }
+    const stop = upToSum(reader.tokens, index, part.end);
     const match =
       (tellsWho(entries) ? countedBefore.at(reader.tokens, index, part.end) : undefined) ??
-      behind(reader, index, part.end, numbersLast) ??
-      behindPause(reader, index, part.end) ??
-      entry.at(reader.tokens, index, part.end);
+      behind(reader, index, stop, numbersLast) ??
+      behindPause(reader, index, stop) ??
+      entry.at(reader.tokens, index, stop);
     if (match?.kept['r'] !== undefined) {
       const role = match.kept['r'];
       const sets = inSets(reader.tokens.slice(match.start, match.end), role);
