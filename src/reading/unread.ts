@@ -1,7 +1,8 @@
 // Names what nobody read: words with digits or a trade meaning. Ordinary words are nobody's business.
 
+import { none } from './text/means.ts';
 import type { Message } from './text/message.ts';
-import { none, type Token } from './text/token.ts';
+import type { Token } from './text/token.ts';
 
 const tradeTags = ['piece', 'material', 'taxName', 'taxWord', 'ingredient', 'other', 'budget'];
 

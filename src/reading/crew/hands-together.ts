@@ -2,6 +2,7 @@
 
 import { type Match, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
+import { tagsOf } from '../text/means.ts';
 import type { Part } from '../text/message.ts';
 import { firstWhere, isSingle, type Token } from '../text/token.ts';
 
@@ -30,7 +31,7 @@ const isName = (token: Token | undefined): boolean =>
   token.number === undefined &&
   token.text.length > 1 &&
   !place.test(token.text) &&
-  Object.keys(token.means).every((tag) => tag === 'role');
+  tagsOf(token.means).every((tag) => tag === 'role');
 
 const one = (match: Match, tokens: readonly Token[]): boolean => !several.test(tokens[match.end - 1]?.text ?? '');
 

@@ -4,6 +4,7 @@ import { dateOutcome } from '../dates/date-facts.ts';
 import { clausesOf } from '../held/clauses.ts';
 import { pattern } from '../pattern.ts';
 import type { Finding, Reader } from '../phrase.ts';
+import { tagsOf } from '../text/means.ts';
 import type { Part, Stretch } from '../text/message.ts';
 import { withoutOwner } from '../text/owners.ts';
 import { firstWhere, isNameless, isSingle } from '../text/token.ts';
@@ -214,6 +215,6 @@ export const withoutAbsent = (reader: Reader, part: Part): Part | undefined => {
 export const someoneHelps = (reader: Reader, part: Part): boolean => {
   const match = helping.at(reader.tokens, part.start, part.end);
   const who = match?.kept['who'];
-  if (who === undefined || Object.keys(who.means).some((tag) => tag !== 'role' && tag !== 'owner')) return false;
+  if (who === undefined || tagsOf(who.means).some((tag) => tag !== 'role' && tag !== 'owner')) return false;
   return !notPeople.test(withoutOwner(who.text)) && reader.tokens.slice(part.start, part.end).some((token) => hoursOf(token) !== undefined);
 };

@@ -6,6 +6,7 @@ import { dateAt } from '../dates/date-forms.ts';
 import type { DateRead } from '../dates/date-read.ts';
 import { firstAt, type Match, pattern } from '../pattern.ts';
 import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
+import { tagsOf } from '../text/means.ts';
 import type { Part } from '../text/message.ts';
 import { withoutOwner } from '../text/owners.ts';
 import { isNameless, isRangeOrChoice, isSingle } from '../text/token.ts';
@@ -81,7 +82,7 @@ export const hoursApart = (reader: Reader, part: Part): Finding | undefined => {
     if (who !== undefined && notSomeone.test(withoutOwner(who.text))) return undefined;
     // "juniors 3 hrs, me 5": how many juniors is not said.
     crowd ||= several.test(match.kept['b']?.text ?? '');
-    if (who !== undefined && !firstNames.test(who.text) && Object.keys(who.means).some((tag) => tag !== 'role')) return undefined;
+    if (who !== undefined && !firstNames.test(who.text) && tagsOf(who.means).some((tag) => tag !== 'role')) return undefined;
     total = total.plus(hours);
     people += 1;
     index = match.end;

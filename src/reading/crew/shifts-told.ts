@@ -7,6 +7,7 @@ import { dateAt } from '../dates/date-forms.ts';
 import type { DateRead } from '../dates/date-read.ts';
 import { pattern } from '../pattern.ts';
 import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
+import { tagsOf } from '../text/means.ts';
 import type { Part } from '../text/message.ts';
 import { firstWhere, isNameless, type Token } from '../text/token.ts';
 import { usualWords } from '../words/usual-words.ts';
@@ -55,7 +56,7 @@ const isName = (token: Token | undefined): boolean =>
   token?.kind === 'word' &&
   token.number === undefined &&
   token.text.length > 1 &&
-  (isNameless(token) || Object.keys(token.means).every((tag) => tag === 'role')) &&
+  (isNameless(token) || tagsOf(token.means).every((tag) => tag === 'role')) &&
   !several.test(token.means['role'] === undefined ? '' : token.text) &&
   !noName.test(token.text) &&
   !does.test(token.text) &&

@@ -2,6 +2,7 @@
 
 import { pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
+import { none, tagsOf } from '../text/means.ts';
 import type { Mention } from './mention.ts';
 import { goesOn } from './more-of-the-kind.ts';
 
@@ -15,7 +16,7 @@ export const oneInList = (reader: Reader, before: Mention | undefined, index: nu
   while (
     at > index - 3 &&
     tokens[at]?.kind === 'word' &&
-    Object.keys(tokens[at]?.means ?? {}).length === 0 &&
+    tagsOf(tokens[at]?.means ?? none).length === 0 &&
     !/^(and|n|plus|w|with|for|at|of)$/.test(tokens[at]?.text ?? '')
   )
     at -= 1;

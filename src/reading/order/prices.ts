@@ -108,7 +108,7 @@ const behindPiece = (reader: Reader, index: number, pieceEnds: ReadonlySet<numbe
         listed &&
         Number(reader.tokens[index]?.number?.amount) >= 5 &&
         reader.tokens[index + 2]?.means['role'] === undefined) ||
-      Object.keys(next.means).some((tag) => ['material', 'included', 'onTop', 'taxName', 'taxWord', 'all', 'each'].includes(tag)))
+      ['material', 'included', 'onTop', 'taxName', 'taxWord', 'all', 'each'].some((tag) => next.means[tag] !== undefined))
   );
 };
 

@@ -1,7 +1,8 @@
 // Kinds of tokens that patterns and phrases ask for by name: number forms, 'count', 'number', 'word', 'any', or a tag of the vocabulary.
 
+import { none, tagsOf } from '../text/means.ts';
 import { namesTax } from '../text/of-tax.ts';
-import { isCount, type NumberForm, none, type Token } from '../text/token.ts';
+import { isCount, type NumberForm, type Token } from '../text/token.ts';
 import { isOtherThings, isUnlisted } from '../words/other-things.ts';
 
 const numberForms: Readonly<Record<string, readonly NumberForm[]>> = {
@@ -67,7 +68,7 @@ export const kindsOf = (token: Token): readonly string[] => {
   const kinds = ['any'];
   if (token.kind === 'word') for (const [tag, test] of wordTests) if (test(token)) kinds.push(tag);
   if (token.means !== none) {
-    for (const tag in token.means) if (token.means[tag] !== undefined && !own.has(tag)) kinds.push(tag);
+    for (const tag of tagsOf(token.means)) if (!own.has(tag)) kinds.push(tag);
     if (namesTax(token)) kinds.push('tax');
   }
   if (token.number === undefined) return kinds;

@@ -1,6 +1,7 @@
 // Boxes and bags that are bought themselves: "magnets C$32 for a pack of 50, boxes C$1.10 each", "presentation boxes are 95p each now".
 
 import { formOf } from '../pattern.ts';
+import { meansOf } from './means.ts';
 import { changed, isNameless, type Token } from './token.ts';
 
 const goods: ReadonlyMap<string, string> = new Map([
@@ -49,10 +50,10 @@ const clothName = (tokens: readonly Token[], index: number): string => {
 export const boxesAsGoods = (tokens: readonly Token[]): readonly Token[] => {
   if (!tokens.some(({ text }) => goods.has(text) || text === 'bag')) return tokens;
   return tokens.map((token, index) => {
-    if (ofCloth(tokens, index)) return changed(token, { means: { ingredient: clothName(tokens, index) } });
+    if (ofCloth(tokens, index)) return changed(token, { means: meansOf({ ingredient: clothName(tokens, index) }) });
     const one = goods.get(token.text);
     return one !== undefined && opens(tokens, index) && priced.at(tokens, index, tokens.length) !== undefined
-      ? changed(token, { means: { ingredient: one } })
+      ? changed(token, { means: meansOf({ ingredient: one }) })
       : token;
   });
 };

@@ -3,7 +3,8 @@
 import { formOf } from '../pattern.ts';
 import { occasions } from '../words/occasion-words.ts';
 import type { CleanText } from './clean-text.ts';
-import { changed, none, type Token } from './token.ts';
+import { none } from './means.ts';
+import { changed, type Token } from './token.ts';
 
 const named = formOf(`<f:ingredient> (quote|job|booking|enquiry|inquiry|do|couple|family|${occasions.join('|')})`);
 const before = /^(the|re|for|on|to|with|from)$/;

@@ -1,6 +1,7 @@
 // What a piece is built on, closing its own list: in "corsage is 3 spray roses, 2 gyp, 1 wristlet" the wristlet goes in, and nobody orders one.
 
 import { formOf } from '../pattern.ts';
+import { meansOf } from './means.ts';
 import { isEnd } from './sentence-end.ts';
 import { changed, type Token } from './token.ts';
 
@@ -41,6 +42,6 @@ export const mountsAsGoods = (tokens: readonly Token[]): readonly Token[] => {
     const [before, next] = [tokens[index - 1], tokens[index + 1]];
     const led = leads.test(before?.text ?? '') || (before?.kind === 'word' && leads.test(tokens[index - 2]?.text ?? '')); // "1 pearl wristlet"
     const ended = next === undefined || next.kind === 'line' || closes.test(next.text) || isEnd(tokens, index + 1);
-    return led && ended && listedFor(tokens, index, kinds) ? changed(token, { means: { ingredient: one } }) : token;
+    return led && ended && listedFor(tokens, index, kinds) ? changed(token, { means: meansOf({ ingredient: one }) }) : token;
   });
 };

@@ -1,15 +1,14 @@
 // Marks each word with what it stands for, the longest known name first: "wrist corsages" is one piece word, not "wrist" and "corsages".
 
 import { meansAlone, namesFrom, namesOfSeveral } from '../words/vocabulary.ts';
+import { type Means, meansOf, none, type Tag } from './means.ts';
 import { nearestWord } from './nearest-word.ts';
-import { changed, none, type Token, textOf } from './token.ts';
-
-type Means = Token['means'];
+import { changed, type Token, textOf } from './token.ts';
 
 const longestName = (tokens: readonly Token[], start: number): { length: number; means: Means } | undefined => {
   const word = (tokens[start] as Token).text;
   let length = 0;
-  let means: Means = none;
+  let said: Partial<Record<Tag, string>> = {};
   for (const entry of namesOfSeveral(word, tokens[start + 1]?.text ?? '')) {
     if (entry.words.length < length) break;
     const isSaid = entry.words.every(
@@ -17,9 +16,9 @@ const longestName = (tokens: readonly Token[], start: number): { length: number;
     );
     if (!isSaid) continue;
     length = entry.words.length;
-    means = { [entry.tag]: entry.value, ...means };
+    said = { [entry.tag]: entry.value, ...said };
   }
-  if (length > 0) return { length, means };
+  if (length > 0) return { length, means: meansOf(said) };
   const own = meansAlone(word);
   return own === none ? undefined : { length: 1, means: own };
 };
@@ -29,11 +28,11 @@ type Found = ReturnType<typeof longestName>;
 const untangled = (tokens: readonly Token[], index: number, found: Found): Found => {
   // "statice 10 stem wrap 4.80" comes in wraps of ten; "stem wrap" alone is a roll of it.
   if (found?.length === 2 && /^stem (wrap|wire)$/.test(found.means['ingredient'] ?? '') && tokens[index - 1]?.number?.form === 'plain')
-    return { length: 1, means: { pack: 'stem' } };
+    return { length: 1, means: meansOf({ pack: 'stem' }) };
   if (found === undefined || found.length !== 2 || found.means['role'] === undefined || tokens[index + 2]?.text !== 'of') return found;
   if ((longestName(tokens, index + 1)?.length ?? 0) < 3) return found;
   const own = namesFrom((tokens[index] as Token).text).find((entry) => entry.words.length === 1 && entry.tag === 'role');
-  return own === undefined ? found : { length: 1, means: { role: own.value } };
+  return own === undefined ? found : { length: 1, means: meansOf({ role: own.value }) };
 };
 
 export const nameWords = (tokens: readonly Token[]): Token[] => {

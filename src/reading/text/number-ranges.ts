@@ -2,7 +2,8 @@
 
 import { decimal } from '../../values/decimal.ts';
 import { countsOfColumns } from './count-columns.ts';
-import { changed, isSingle, type NumberRead, none, type Token } from './token.ts';
+import { none } from './means.ts';
+import { changed, isSingle, type NumberRead, type Token } from './token.ts';
 
 const months = /^(jan|feb|mar|apr|may|jun|jul|aug|sep|sept|oct|nov|dec)[a-z]*$/;
 const roughBefore = new Set([

@@ -1,7 +1,8 @@
 // "20 crowns, 5 at £40 and the remaining 15 £32", "10 dried and the remaining 20 fresh": the others of an order, and none left to make.
 
 import { formOf } from '../pattern.ts';
-import { changed, none, type Token } from './token.ts';
+import { none } from './means.ts';
+import { changed, type Token } from './token.ts';
 
 const others = formOf('the remaining <count> (of them)? (are|to be|in|is)? (<money>|(at|@) <plain>|<plain> <each>|<material>)');
 

@@ -2,9 +2,10 @@
 // plainly by what stays when the asking goes, so it is read as that, and its question mark as a full stop.
 
 import { formOf } from '../pattern.ts';
+import { none } from './means.ts';
 import { gerunds } from './plain-verbs.ts';
 import { isEnd } from './sentence-end.ts';
-import { changed, none, type Token } from './token.ts';
+import { changed, type Token } from './token.ts';
 
 const courtesy = '(please|pls|plz|plse|kindly|possibly|just|quickly|also|then|maybe|perhaps|,){0,3}';
 const you = "(you|u|ya|ye|yous|yas|y'all)";

@@ -1,5 +1,7 @@
 // The pieces a message is cut into. A number is read once, with its unit, and every phrase uses that reading.
 
+import { type Means, none, tagsOf } from './means.ts';
+
 export type NumberForm =
   | 'plain'
   | 'money'
@@ -35,7 +37,7 @@ export interface Token {
   readonly end: number;
   readonly glued: boolean; // no space before it
   readonly number: NumberRead | undefined;
-  readonly means: Readonly<Record<string, string>>; // what the vocabulary says it is: { piece: 'buttonhole' }
+  readonly means: Means;
   readonly guessed: string | undefined; // the trade word this slip was taken for
 }
 
@@ -57,9 +59,6 @@ export const isSingle = (number: NumberRead | undefined): number is NumberRead =
   number !== undefined && number.max === undefined && number.or === undefined;
 /** A number from one to another, or one of several. */
 export const isRangeOrChoice = (number: NumberRead | undefined): boolean => number !== undefined && !isSingle(number);
-
-/** No meaning yet. */
-export const none: Readonly<Record<string, string>> = Object.freeze({});
 
 /** What a token is made of; it has no number, no meaning and no guess where none is given. */
 export type Cut = Pick<Token, 'kind' | 'text' | 'start' | 'end' | 'glued'> & Partial<Token>;
@@ -103,10 +102,7 @@ export const asNumber = (tokens: readonly Token[], start: number, end: number, n
 };
 
 /** A token the vocabulary says nothing of. */
-export const isNameless = ({ means }: Token): boolean => {
-  for (const _ in means) return false;
-  return true;
-};
+export const isNameless = ({ means }: Token): boolean => means === none || tagsOf(means).length === 0;
 
 /** The first token in a stretch that passes, or -1. A stretch is looked through alone, however long the message. */
 export const firstWhere = (

@@ -2,7 +2,8 @@
 
 import { formOf } from '../pattern.ts';
 import { namesFrom } from '../words/vocabulary.ts';
-import { changed, isCount, none, type Token } from './token.ts';
+import { meansOf, none, tagsOf } from './means.ts';
+import { changed, isCount, type Token } from './token.ts';
 
 const named = formOf(
   'of <word> (first|second|other|dried|fresh|little|<material>)? (wrist|pin|pin-on|flower|hair|small|big)? (<piece>|<role>)',
@@ -22,7 +23,7 @@ const asOwner = (tokens: readonly Token[], index: number): Token | undefined => 
     token.kind === 'word' && token.means === none && token.text.endsWith("'s") && /^[a-z]{2,}'s$/.test(token.text)
       ? roleOf(token.text.slice(0, -2))
       : undefined;
-  return role === undefined || hers.at(tokens, index) === undefined ? undefined : changed(token, { means: { owner: role } });
+  return role === undefined || hers.at(tokens, index) === undefined ? undefined : changed(token, { means: meansOf({ owner: role }) });
 };
 
 /** The tokens with a name in the possessive between "of" and a kind read as "the". */
@@ -35,7 +36,7 @@ export const withoutOwners = (tokens: readonly Token[]): readonly Token[] =>
       !token.text.includes("'") ||
       !owner.test(token.text) ||
       noOwner.test(token.text) ||
-      Object.keys(token.means).length > 0
+      tagsOf(token.means).length > 0
     )
       return token;
     const [of, count] = [tokens[index - 1], tokens[index - 2]];

@@ -1,7 +1,7 @@
 // Every word and name the reader knows, in one table: what it is called here (tag) and what it stands for (value).
 
 import { lex } from '../text/lex.ts';
-import { none } from '../text/token.ts';
+import { type Means, meansOf, none, type Tag } from '../text/means.ts';
 import { benchPeople } from './bench-people.ts';
 import { monthWords, weekdayWords } from './calendar-words.ts';
 import { everydayWords } from './everyday-words.ts';
@@ -15,7 +15,7 @@ import { goodsNames, ingredients, otherWork, packWords } from './trade-words.ts'
 
 export interface Entry {
   readonly words: readonly string[];
-  readonly tag: string;
+  readonly tag: Tag;
   readonly value: string;
 }
 
@@ -32,7 +32,7 @@ const known = new Set<string>();
 /** Every word of every name. */
 export const knownWords: ReadonlySet<string> = known;
 
-const add = (name: string, tag: string, value: string): void => {
+const add = (name: string, tag: Tag, value: string): void => {
   const words = lex(name).map((token) => token.text);
   const first = words[0];
   if (first === undefined) return;
@@ -41,7 +41,7 @@ const add = (name: string, tag: string, value: string): void => {
   if (!entries.some((entry) => entry.tag === tag && entry.words.join(' ') === words.join(' '))) entries.push({ words, tag, value });
   table.set(first, entries);
 };
-const addAll = (lists: Readonly<Record<string, readonly string[]>>, tag: string, many: boolean): void => {
+const addAll = (lists: Readonly<Record<string, readonly string[]>>, tag: Tag, many: boolean): void => {
   for (const [value, names] of Object.entries(lists)) {
     for (const name of names) for (const form of many ? plurals(name) : [name]) add(form, tag, value);
   }
@@ -71,7 +71,7 @@ for (const role of roles) {
 }
 for (const [word, month] of monthWords) add(word, 'month', month);
 for (const [word, day] of weekdayWords) add(word, 'weekday', day);
-const alone = new Map<string, Readonly<Record<string, string>>>();
+const alone = new Map<string, Means>();
 const ofSeveral = new Map<string, Map<string, Entry[]>>(); // by the first word and the second
 for (const [word, entries] of table) {
   entries.sort((a, b) => b.words.length - a.words.length);
@@ -82,7 +82,7 @@ for (const [word, entries] of table) {
   }
   ofSeveral.set(word, bySecond);
   const names = entries.filter((entry) => entry.words.length === 1).reverse();
-  if (names.length > 0) alone.set(word, Object.fromEntries(names.map(({ tag, value }) => [tag, value])));
+  if (names.length > 0) alone.set(word, meansOf(Object.fromEntries(names.map(({ tag, value }) => [tag, value]))));
 }
 
 /** Names that begin with this word, the longest first. */
@@ -92,7 +92,7 @@ export const namesFrom = (word: string): readonly Entry[] => table.get(word) ?? 
 export const namesOfSeveral = (first: string, second: string): readonly Entry[] => ofSeveral.get(first)?.get(second) ?? [];
 
 /** What the word stands for where no longer name begins with it. */
-export const meansAlone = (word: string): Readonly<Record<string, string>> => alone.get(word) ?? none;
+export const meansAlone = (word: string): Means => alone.get(word) ?? none;
 
 /** Whether the word occurs in any name, so that it is never taken for a slip. */
 export const isKnownWord = (word: string): boolean => known.has(word);

@@ -2,8 +2,9 @@
 
 import { describe, expect, it } from 'vitest';
 import { lex } from '../../../src/reading/text/lex.ts';
+import { none } from '../../../src/reading/text/means.ts';
 import { openMessage } from '../../../src/reading/text/message.ts';
-import { asNumber, changed, cut, none, textOf } from '../../../src/reading/text/token.ts';
+import { asNumber, changed, cut, textOf } from '../../../src/reading/text/token.ts';
 import { corpusLines } from '../support/corpus-files.ts';
 import type { CorpusLine } from '../support/expectation.ts';
 
