@@ -5,7 +5,7 @@ import { firstAt } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import { ofKind } from '../text/kind-named.ts';
 import type { Part } from '../text/message.ts';
-import { isCount } from '../text/token.ts';
+import { isCount, roughly } from '../text/token.ts';
 import { asideOf, countInside, remarkAt } from './asides.ts';
 import { declinedAt } from './declined.ts';
 import { onEachSide } from './each-side.ts';
@@ -29,6 +29,7 @@ export interface Entry {
   wearer: string;
   count: number;
   most?: number; // "4-5 ushers"
+  approx?: true; // "about 7 groomsmen"
   piece?: PieceKind;
   note?: string;
 }
@@ -132,6 +133,7 @@ export const readWearers = (reader: Reader, part: Part): WearersRead => {
             wearer,
             count: count * sides,
             ...(most === undefined ? {} : { most: Number(most) * sides }),
+            ...roughly(number),
             ...ofKind(piece),
             ...(aside.note === undefined ? {} : { note: aside.note }),
           });
