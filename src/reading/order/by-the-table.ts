@@ -1,10 +1,10 @@
 // Pieces for people counted by the table: "2 tables of 8, a buttonhole each" is sixteen. Where the tables are not all told alike, nothing is counted.
 
 import type { PieceKind } from '../../handbook/pieces.ts';
-import { amountSaid } from './price-each.ts';
 import { beginsAt, beginsIn, firstIn, type Match, pattern } from '../pattern.ts';
 import { allFree, type Finding, found, type Reader, type Unworded } from '../phrase.ts';
 import { isSingle, type Token } from '../text/token.ts';
+import { amountSaid } from './price-each.ts';
 
 const group =
   '(tables|table|rows|row|teams|team|groups|group|pews|squads|families|classes|choirs|benches|coaches|minibuses) (of|x|seating|with|at) (about|around)?';
@@ -47,7 +47,9 @@ const payingToMake = (reader: Reader): Finding | undefined => {
 };
 
 // "10 tables of 2 bouts": two at each of them, or two in all? "2 bouts per table, 10 tables" tells it.
-const ofPieces = pattern(`<m:count> (round|long|full|big|small|top)? ${group} <n:count> (<material>)? <p:piece> ((,|-)? (at|@) <v:amount>|(,|-|at|@|for){0,2} <v:amount> <each>)?`);
+const ofPieces = pattern(
+  `<m:count> (round|long|full|big|small|top)? ${group} <n:count> (<material>)? <p:piece> ((,|-)? (at|@) <v:amount>|(,|-|at|@|for){0,2} <v:amount> <each>)?`,
+);
 const tableFirst = pattern(
   `<m:count> (tables|rows|teams|families) (,|-|:|with|at|and){0,2} <n:count> (<material>)? <p:piece> (per|a|at each|on each|for each|each) (table|row|team|family)`,
 );
@@ -108,8 +110,7 @@ export const byTheTable = (reader: Reader): Finding | undefined => {
     const bare = ofPieces.at(tokens, start, tokens.length);
     if (bare?.end === end && isSingle(kept['m']?.number) && isSingle(kept['n']?.number) && number(kept['m']) > 1)
       return isOrdered(tokens, match) ? asked(reader, match) : { start, end, held: true };
-    const unsure =
-      isRough(match) || isSeated(tokens, match) || (other !== undefined && kept['k'] !== undefined);
+    const unsure = isRough(match) || isSeated(tokens, match) || (other !== undefined && kept['k'] !== undefined);
     if (unsure || piece === other) return { start, end, held: true };
     const facts = [piece, ...(other === undefined ? [] : [other])].map(
       (kind): Unworded => ({ fact: 'pieces', piece: kind, count: countOf(kept) }),
