@@ -62,21 +62,20 @@ const onlyDifference = (
   return whole && openIn[only.fact.fact]?.test(only.key) ? only : undefined;
 };
 
-const stemsOf = (key: string, value: number, ingredient: string): string => {
-  const stems = value === 1 ? 'stem' : 'stems';
-  if (key !== 'stems') return `${value} of ${ingredient}`;
-  return ingredient === 'stem' ? `${value} ${stems}` : `${value} ${stems} of ${ingredient}`;
-};
-
 const wordsFor = ({ key, of, fact }: Difference & { fact: Fact }, value: number): string => {
-  if (fact.fact === 'recipe') return stemsOf(key, value, String(of['ingredient']));
+  if (fact.fact === 'recipe') {
+    const { ingredient, unit = '' } = of as { ingredient?: string; unit?: string };
+    const name = ingredient === 'stem' && value > 1 ? 'stems' : (ingredient ?? '');
+    return key === 'length' ? `${value} ${unit} ${name}` : `${value} ${name}`;
+  }
   if (key === 'spares') return value === 1 ? '1 spare' : `${value} spares`;
   if (fact.fact === 'made' && fact.stage !== undefined) return `${value} ${fact.stage}`;
   if (fact.fact === 'broke') return `${value} broken`;
   if (fact.fact !== 'crew') return `${value} ${fact.fact === 'made' && fact.remade ? 'remade' : fact.fact}`;
   if (fact.away) return `${value} away`;
   if (key === 'people') return value === 1 ? '1 person' : `${value} people`;
-  return key === 'hours' ? `${value} hours each` : key === 'piecesPerHour' ? `${value} an hour` : `${value} minutes each`;
+  if (key === 'hours') return fact.people === 1 ? `${value} hours` : `${value} hours each`;
+  return key === 'piecesPerHour' ? `${value} an hour` : `${value} minutes each`;
 };
 
 // "bouts 16 to 20 done", "1-15 done" are pieces by their numbers.
@@ -101,7 +100,7 @@ export const askWhichEnd = (message: Message, reading: Reading, read: (tokens: r
   const at = tokens.findIndex(({ number }) => isRangeOrChoice(number));
   const number = tokens[at]?.number;
   const most = number?.max ?? number?.or?.[1];
-  if (number === undefined || most === undefined || !/^(plain|duration)$/.test(number.form) || (number.or?.length ?? 2) !== 2)
+  if (number === undefined || most === undefined || !/^(plain|duration|length)$/.test(number.form) || (number.or?.length ?? 2) !== 2)
     return undefined;
   if (tokens.some((token, index) => index !== at && isRangeOrChoice(token.number)) || isNumbering(tokens, at)) return undefined;
   const [low, high] = [read(withEnd(tokens, at, number.amount)), read(withEnd(tokens, at, most))];
