@@ -30,7 +30,7 @@ export interface ClientMessage {
   readonly time?: string; // HH:MM
   readonly handOver: { readonly date?: Day; readonly time?: string; readonly said: boolean }; // ready to pin on from then; where nobody said, the event's own day and time
   readonly pieces: readonly ClientPiece[];
-  readonly wearers: readonly Pick<Wearer, 'role' | 'count' | 'piece'>[]; // notes are left out: they can be about a person's health
+  readonly wearers: readonly Pick<Wearer, 'role' | 'count' | 'approx' | 'piece'>[]; // notes are left out: they can be about a person's health
   readonly differences: readonly KindCount[]; // to ask the client about
   readonly worn: readonly { readonly piece: PieceKind; readonly side: string }[];
   readonly price?: ClientPrice; // left out while nothing has a price, and for a single piece nobody has counted
@@ -76,7 +76,7 @@ export const clientMessage = (event: EventState, priced?: PricedEvent): ClientMe
       said: event.handOver !== undefined,
     },
     pieces: piecesOf(event, figures),
-    wearers: list.wearers.map(({ role, count, piece }) => ({ role, count, piece })),
+    wearers: list.wearers.map(({ role, count, approx, piece }) => ({ role, count, ...(approx ? { approx } : {}), piece })),
     differences: list.differences,
     worn: kinds.filter((piece) => piece !== 'unspecified').map((piece) => ({ piece, side: wearingSide(piece).side })),
     ...(priced === undefined || figures === undefined ? {} : { price: priceOf(priced, figures) }),

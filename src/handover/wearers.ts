@@ -12,6 +12,7 @@ import { type WearerPiece, wearerPiece } from './wearer-piece.ts';
 export interface Wearer extends WearerPiece {
   readonly role: string; // as written
   readonly count: number;
+  readonly approx?: true; // "about 7"
   readonly roleKnown: boolean;
   readonly note: string; // as written; '' for none
   readonly cares: readonly Known<Care>[];
@@ -91,6 +92,7 @@ export const wearersList = (event: EventState): WearersList => {
     return {
       role: one.wearer,
       count: one.count,
+      ...(one.approx ? { approx: true } : {}),
       ...wearerPiece(one.wearer, one.piece, order),
       roleKnown: wearerCustom(one.wearer) !== undefined,
       note,

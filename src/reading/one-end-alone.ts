@@ -41,6 +41,10 @@ const isSpan = (fact: object, ends: ReadonlySet<number>): boolean => {
   return from !== undefined && now !== undefined && from !== now && ends.has(Number(from)) && ends.has(Number(now));
 };
 
+// "buttonholes 1 to 15 done": pieces by their numbers, fifteen of them.
+const isNumbered = (fact: Fact, ends: ReadonlySet<number>): boolean =>
+  fact.fact === 'made' && fact.total === true && fact.of === undefined && ends.has(1) && fact.count === Math.max(...ends);
+
 const keepsOne = (fact: object, ends: ReadonlySet<number>): boolean => {
   if (isSpan(fact, ends)) return false;
   return Object.entries(fact).some(([key, value]) => {
@@ -58,7 +62,7 @@ export const saysRange = (tokens: readonly Token[]): boolean => tokens.some(({ n
 export const withBothEnds = (tokens: readonly Token[], finding: Finding, places: readonly number[]): Finding => {
   const facts: readonly Fact[] = finding.facts ?? [];
   const ends = facts.length === 0 ? new Set<number>() : endsIn(tokens, places);
-  return ends.size > 0 && facts.some((fact) => keepsOne(fact, ends))
+  return ends.size > 0 && facts.some((fact) => !isNumbered(fact, ends) && keepsOne(fact, ends))
     ? { start: finding.start, end: finding.end, takes: places, held: true }
     : finding;
 };

@@ -2,6 +2,7 @@
 // else is read as usual; numbers without a unit never bind outside an open question.
 
 import { answered } from './answered.ts';
+import { betweenEnds } from './between-ends.ts';
 import { dateAt } from './dates/date-forms.ts';
 import type { Fact } from './fact.ts';
 import { packHolds } from './goods/pack-holds.ts';
@@ -41,7 +42,7 @@ const wordsOf = (tokens: readonly Token[]): string[] =>
 const plainWords = (text: string): string[] => wordsOf(openMessage(text).tokens);
 
 // "each", "for all", "the first one", "saturday", or the choice's own words.
-const chosen = (message: Message, choices: readonly Choice[], context: ReadingContext): Choice | undefined => {
+const chosen = (message: Message, { why, choices }: Ask, context: ReadingContext): Choice | undefined => {
   const own = wordsOf(message.tokens).join(' ');
   const [same, another] = choices.filter(({ words }) => plainWords(words).join(' ') === own);
   if (same !== undefined && another === undefined) return same;
@@ -68,7 +69,7 @@ const chosen = (message: Message, choices: readonly Choice[], context: ReadingCo
   const dated = choices.filter((choice) =>
     choice.facts.some((fact) => 'date' in fact || ('to' in fact && /^\d{4}-/.test(String(fact.to)))),
   );
-  if (dated.length > 0) return byDate(message, dated, context);
+  if (dated.length > 0 && why !== 'low or high') return byDate(message, dated, context);
   const matching = choices.filter((choice) => saidWords.every((word) => matches(word, choice)));
   const [match, other] = matching;
   return other === undefined ? match : undefined;
@@ -178,7 +179,9 @@ export const answerOpenQuestion = (text: string, context: ReadingContext): Readi
   const message = openMessage(text);
   if (message.tokens.length === 0 || message.tokens.length > longestAnswer) return undefined;
   if (open.kind === 'choice') {
-    const choice = accepted(message, open.ask) ?? chosen(message, open.ask.choices, context);
+    const between = betweenEnds(telling(message.tokens), open.ask);
+    if (between !== undefined) return reading(between);
+    const choice = accepted(message, open.ask) ?? chosen(message, open.ask, context);
     return choice === undefined ? undefined : reading(choice.facts);
   }
   const fact = open.kind === 'missing' ? missing(message, open, context) : open.kind === 'pack' ? packHolds(message, open) : undefined;

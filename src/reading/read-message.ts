@@ -1,6 +1,7 @@
 // Reads one message: runs the phrases in order, lets each take its words, and reports what was left unread. Never throws, stores nothing.
 
 import type { Problem } from '../values/problem.ts';
+import { askWhichEnd } from './ask-which-end.ts';
 import type { Fact } from './fact.ts';
 import { keptBeside } from './left-beside.ts';
 import { saysRange, withBothEnds } from './one-end-alone.ts';
@@ -54,8 +55,10 @@ const takenBy = (finding: Finding): readonly number[] => {
   return tokens;
 };
 
-export const readPhrases = (text: string, context: ReadingContext, list: readonly Phrase[] = phrases): TracedReading => {
-  const message = openMessage(text);
+export const readPhrases = (text: string, context: ReadingContext, list: readonly Phrase[] = phrases): TracedReading =>
+  readOpened(openMessage(text), context, list);
+
+const readOpened = (message: Message, context: ReadingContext, list: readonly Phrase[]): TracedReading => {
   const taken = message.tokens.map((): string | undefined => undefined);
   const held = new Set<number>();
   const facts: Fact[] = [];
@@ -105,6 +108,10 @@ export const readMessage = (text: string, context: ReadingContext): Reading => {
   }
   const answer = answerOpenQuestion(text, context);
   if (answer !== undefined) return answer;
-  const { trace: _, ...reading } = readPhrases(text, context);
-  return reading;
+  const message = openMessage(text);
+  const { trace: _, ...reading } = readOpened(message, context, phrases);
+  const ask = saysRange(message.tokens)
+    ? askWhichEnd(message, reading, (end) => readOpened({ ...message, tokens: end }, context, phrases))
+    : undefined;
+  return ask === undefined ? reading : { ...reading, asks: [ask], unread: [] };
 };

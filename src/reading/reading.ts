@@ -15,6 +15,7 @@ export type AskReason =
   | 'day or month first'
   | 'which piece'
   | 'which number' // one number, two readings
+  | 'low or high' // "10-12 bouts done, lost count"
   | 'finished or begun' // "two dozen wired, none taped yet"
   | 'other currency'
   | 'which material'

@@ -46,9 +46,10 @@ export const applyWearers = (state: EventState, fact: FactOf<'wearers'>): EventS
   const now = fact.wearers.map((wearer) => again(wearer, state.wearers));
   const roles = new Set(now.map(({ wearer }) => roleOf(wearer)));
   const total = saidTotal(fact);
+  const { wearersRoughly: _, ...before } = state;
   return {
-    ...state,
+    ...(total === undefined ? state : before),
     wearers: [...state.wearers.filter((wearer) => !roles.has(roleOf(wearer.wearer))), ...now],
-    ...(total === undefined ? {} : { wearersSaid: total }),
+    ...(total === undefined ? {} : { wearersSaid: total, ...(fact.approx ? { wearersRoughly: true } : {}) }),
   };
 };

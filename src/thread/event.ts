@@ -73,8 +73,15 @@ export interface EventState {
   readonly quoted?: FactOf<'quoted'>['packs']; // prices its recipes were costed at; one an item
   readonly rules: readonly FactOf<'rule'>[];
   readonly steps: readonly FactOf<'step'>[];
-  readonly wearers: readonly { readonly wearer: string; readonly count: number; readonly piece?: PieceKind; readonly note?: string }[];
+  readonly wearers: readonly {
+    readonly wearer: string;
+    readonly count: number;
+    readonly approx?: true;
+    readonly piece?: PieceKind;
+    readonly note?: string;
+  }[];
   readonly wearersSaid?: number; // "so 9": people in all, as somebody said it
+  readonly wearersRoughly?: true; // "about 14 wearing"
   readonly actuals: readonly FactOf<'actual'>[];
   readonly care?: Care;
   readonly calendarGiven?: CalendarGiven;

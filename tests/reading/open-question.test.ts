@@ -71,6 +71,27 @@ describe('"wedding on the 27th": which month?', () => {
   });
 });
 
+describe('"2 or 3 of us in friday, 5 hrs each": which is it?', () => {
+  const open = asked('2 or 3 of us in friday, 5 hrs each');
+  it.each([
+    ['3', 3, 15],
+    ['2 people', 2, 10],
+    ['the second', 3, 15],
+  ])('%s', (text, people, totalHours) => {
+    expect(answer(text, open).facts).toEqual([expect.objectContaining({ fact: 'crew', people, hours: 5, totalHours, date: '2027-01-22' })]);
+  });
+});
+
+describe('"2 to 5 of us in friday, 5 hrs each": a number between the two is meant, and no place in the list', () => {
+  const open = asked('2 to 5 of us in friday, 5 hrs each');
+  it.each(['3', 'about 3', '3 people', 'say 3'])('%s', (text) => {
+    expect(answer(text, open).facts).toEqual([expect.objectContaining({ people: 3, hours: 5, totalHours: 15 })]);
+  });
+  it.each(['lunch at 3', '3 crowns'])('%s answers nothing', (text) => {
+    expect(answer(text, open).facts).not.toEqual([expect.objectContaining({ people: 3 })]);
+  });
+});
+
 describe('something missing', () => {
   it('takes a bare number as the count', () => {
     expect(answer('45', { kind: 'missing', about: 'count' }).facts).toEqual([

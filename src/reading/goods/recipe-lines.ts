@@ -4,7 +4,7 @@ import { hazardsIn, tellsOfHealth } from '../../handbook/hazard-words.ts';
 import type { RecipeLineFact } from '../fact.ts';
 import { pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
-import { isSingle, type Token } from '../text/token.ts';
+import { isRangeOrChoice, isSingle, type Token } from '../text/token.ts';
 import { portionWords } from '../words/trade-words.ts';
 import { itemName, knowsItem } from './item-name.ts';
 import { besideNames } from './name-edges.ts';
@@ -112,6 +112,8 @@ export const linesIn = (reader: Reader, start: number, end: number): Line[] | un
     while (to < end && !separates(tokens[to]) && (to === from || (quantity(tokens, to) === undefined && !endsName(tokens, to, end))))
       to += 1;
     const named = upToTalk(tokens.slice(from, to));
+    // "1 rose 2-3 wax"
+    if (tokens.slice(from, to).some(({ number }) => number?.form === 'plain' && isRangeOrChoice(number))) return undefined;
     // "3 roses or 2 peonies": which of them is not said.
     if (amount !== undefined && tokens[to - 1]?.text === 'or' && quantity(tokens, to) !== undefined) return undefined;
     if (

@@ -3,7 +3,8 @@
 import type { PieceKind } from '../../handbook/pieces.ts';
 import { beginsAt, beginsIn, firstIn, type Match, pattern } from '../pattern.ts';
 import { allFree, type Finding, found, type Reader, type Unworded } from '../phrase.ts';
-import type { Token } from '../text/token.ts';
+import { isSingle, type Token } from '../text/token.ts';
+import { amountSaid } from './price-each.ts';
 
 const group =
   '(tables|table|rows|row|teams|team|groups|group|pews|squads|families|classes|choirs|benches|coaches|minibuses) (of|x|seating|with|at) (about|around)?';
@@ -45,7 +46,41 @@ const payingToMake = (reader: Reader): Finding | undefined => {
   return match === undefined || !reader.free(match.end - 1) ? undefined : { start: match.start, end: match.end, held: true };
 };
 
-const all = [...forms, perTable, making];
+// "10 tables of 2 bouts": two at each of them, or two in all? "2 bouts per table, 10 tables" tells it.
+const ofPieces = pattern(
+  `<m:count> (round|long|full|big|small|top)? ${group} <n:count> (<material>)? <p:piece> ((,|-)? (at|@) <v:amount>|(,|-|at|@|for){0,2} <v:amount> <each>)?`,
+);
+const tableFirst = pattern(
+  `<m:count> (tables|rows|teams|families) (,|-|:|with|at|and){0,2} <n:count> (<material>)? <p:piece> (per|a|at each|on each|for each|each) (table|row|team|family)`,
+);
+const tableLast = pattern(
+  `<n:count> (<material>)? <p:piece> (per|a|at each|on each|for each|each|every) (table|row|team|family) (,|-|for|at|on|with|x|\\(|and|we have|there are|there's){0,2} <m:count> (tables|rows|teams|families)`,
+);
+const goesOn = /^(,|;|-|\.|!|\(|\)|at|@|for|please|pls|thanks|ta|so|and|all|in|we|they)$/;
+const endsThere = (token: Token | undefined): boolean =>
+  token === undefined || token.kind === 'line' || token.number?.form === 'money' || goesOn.test(token.text);
+
+const leads = /^(need|needs|want|wants|we|so|for|and|,|:|-|order|they|ok|hi|have|got|its|it's|quote|client|bride|plus|\+)$/;
+const isOrdered = (tokens: readonly Token[], { start, end }: Match): boolean =>
+  endsThere(tokens[end]) && (start === 0 || tokens[start - 1]?.kind === 'line' || leads.test(tokens[start - 1]?.text ?? ''));
+
+const asked = (reader: Reader, { start, end, kept }: Match): Finding => {
+  const words = reader.words(start, end);
+  const piece = kept['p']?.means['piece'] as PieceKind;
+  const said = kept['v']?.number;
+  const price: Unworded[] = said === undefined ? [] : [{ fact: 'price', ...amountSaid(said), per: 'each' }];
+  const choices = [countOf(kept), number(kept['n'])].map((count) => ({
+    words: `${count} pieces`,
+    facts: found(reader, start, end, [{ fact: 'pieces', piece, count }, ...price]).facts ?? [],
+  }));
+  return { start, end, asks: [{ about: 'count', why: 'which number', words, choices }] };
+};
+
+const all = [...forms, perTable, making, tableFirst, tableLast, ofPieces];
+
+// "2 tables of 8, a buttonhole per table"; in "10 tables with 2 bouts at each table" the two are the buttonholes.
+const isSeated = (tokens: readonly Token[], { start, end }: Match): boolean =>
+  perTable.at(tokens, start, tokens.length) !== undefined && tableFirst.at(tokens, start, tokens.length)?.end !== end;
 
 const number = (token: Token | undefined): number => Number(token?.number?.amount);
 const isRough = (match: Match): boolean =>
@@ -72,8 +107,10 @@ export const byTheTable = (reader: Reader): Finding | undefined => {
     if (!allFree(reader, start, end)) return undefined;
     const [piece, other] = [kept['p'], kept['q']].map((token) => token?.means['piece'] as PieceKind | undefined);
     if (piece === undefined) return undefined;
-    const unsure =
-      isRough(match) || perTable.at(tokens, start, tokens.length) !== undefined || (other !== undefined && kept['k'] !== undefined);
+    const bare = ofPieces.at(tokens, start, tokens.length);
+    if (bare?.end === end && isSingle(kept['m']?.number) && isSingle(kept['n']?.number) && number(kept['m']) > 1)
+      return isOrdered(tokens, match) ? asked(reader, match) : { start, end, held: true };
+    const unsure = isRough(match) || isSeated(tokens, match) || (other !== undefined && kept['k'] !== undefined);
     if (unsure || piece === other) return { start, end, held: true };
     const facts = [piece, ...(other === undefined ? [] : [other])].map(
       (kind): Unworded => ({ fact: 'pieces', piece: kind, count: countOf(kept) }),

@@ -98,9 +98,11 @@ const tallied = ({ tokens }: Reader, { start, end }: Match): boolean =>
 
 const findingOf = (reader: Reader, [as, match]: readonly [ToldAs, Match], start: number, end: number): Finding | undefined => {
   const number = match.kept['n']?.number;
-  const before = match.kept['a']?.number;
+  const was = match.kept['a']?.number;
   // "a pin came off 2 or 3 bouts": how many is not said, and nobody orders them. What they are to be now is asked elsewhere.
-  if ([number, before].some((each) => isRangeOrChoice(each))) return as.startsWith('now') ? undefined : { start, end, held: true };
+  if (isRangeOrChoice(number)) return as.startsWith('now') ? undefined : { start, end, held: true };
+  // "bouts was 10-12, its 11 now": what they were is left out, and what they are is said.
+  const before = isSingle(was) ? was : undefined;
   const piece = match.kept['p']?.means['piece'] as PieceKind | undefined;
   if (as === 'more' && match.kept['p'] !== undefined && isSpare(reader.tokens, reader.tokens.indexOf(match.kept['p'], match.start)))
     return undefined;

@@ -32,6 +32,7 @@ import { nearly, partial, withoutRest } from '../progress/part-done.ts';
 import { bareShare, halfAlone, sharesByKind } from '../progress/shares.ts';
 import { ofOtherKind, ofTheKind, plainCount, sameKind, summed, totalOnly, wholeSoFar } from '../progress/sums.ts';
 import { countDoubted, withUnreadBeside } from '../progress/unread-beside.ts';
+import { unsureStages } from '../progress/unsure-stages.ts';
 import { heldWhereWanted } from '../progress/wanted-by.ts';
 import { acceptsAfter, ofStems, ofUnknown } from '../progress/what-follows.ts';
 import { endsWork, lastOnes, saysSoFar, thatIsAll } from '../progress/whole-told.ts';
@@ -206,7 +207,9 @@ const find = (reader: Reader): Finding[] => {
       reader,
       summed(
         reader,
-        parts.flatMap((part) => findPart(reader, part, likely)).map((finding) => heldWhereWanted(reader, finding)),
+        parts
+          .flatMap((part) => [...findPart(reader, part, likely), ...unsureStages(reader, part)])
+          .map((finding) => heldWhereWanted(reader, finding)),
       ),
     ),
   ]);

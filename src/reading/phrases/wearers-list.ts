@@ -15,6 +15,7 @@ import { tellsLess } from '../wearers/heads-told.ts';
 import { kindsShared } from '../wearers/kinds-shared.ts';
 import { oneLess } from '../wearers/one-less.ts';
 import { type Entry, readWearers } from '../wearers/read-wearers.ts';
+import { withRoughTotal } from '../wearers/rough-total.ts';
 import { severalEach } from '../wearers/several-each.ts';
 import { listsStranger } from '../wearers/strange-wearers.ts';
 import { disagrees, sumOfAll } from '../wearers/totals.ts';
@@ -35,6 +36,7 @@ const countsFlowers = (token: Token | undefined): boolean =>
 // How many of each piece the wearers make, or what is said of it behind them.
 const piecesOf = (entries: readonly Entry[], said: { piece: PieceKind; count: number } | undefined, before: number): Unworded[] => {
   const pieces = new Map<PieceKind, number>();
+  const rough = new Set(entries.flatMap(({ approx, piece }) => (approx === true && piece !== undefined ? [piece] : [])));
   for (const each of entries) if (each.piece !== undefined) pieces.set(each.piece, (pieces.get(each.piece) ?? 0) + each.count);
   // "2 mums are wearing corsages so 10 bouts": of a kind that nobody was given.
   // "groom bout, 3 ushers so 4 bouts": of him and of those nobody gave one.
@@ -43,7 +45,12 @@ const piecesOf = (entries: readonly Entry[], said: { piece: PieceKind; count: nu
   const [only] = [...pieces];
   if (before > 0 && pieces.size === 1 && only !== undefined && before !== only[1])
     return before > only[1] ? [{ fact: 'pieces', piece: only[0], count: before }] : [];
-  return [...pieces].map(([piece, count]) => ({ fact: 'pieces', piece, count }));
+  return [...pieces].map(([piece, count]) => ({
+    fact: 'pieces',
+    piece,
+    count,
+    ...(rough.has(piece) && said?.count !== count ? { approx: true } : {}),
+  }));
 };
 
 // "4 ushers, 2 mums, bouts and corsages": pieces that nobody was given are named as unread.
@@ -212,5 +219,5 @@ const find = (reader: Reader): Finding[] => {
 export const wearersList: Phrase = {
   name: 'wearers',
   examples: ['groom, 5 groomsmen, 2 dads, stepdad', '6 bridesmaids hair flowers, 2 flower girls crowns'],
-  find,
+  find: (reader) => find(reader).map((finding) => withRoughTotal(reader, finding)),
 };

@@ -15,6 +15,7 @@ import { inOrder } from '../progress/in-order.ts';
 import { lossThenCount } from '../progress/loss-then-count.ts';
 import { madeGoodStill } from '../progress/made-good-still.ts';
 import { nthDone } from '../progress/nth-done.ts';
+import { numberedDone } from '../progress/numbered-done.ts';
 import { onlyThoseLeft } from '../progress/only-those-left.ts';
 import { withoutRest } from '../progress/part-done.ts';
 import { stagesListed } from '../progress/stages-listed.ts';
@@ -101,6 +102,7 @@ const find = (reader: Reader): Finding[] => {
     ...stagesListed(reader),
     ...onlyThoseLeft(reader),
     ...nthDone(reader),
+    ...numberedDone(reader),
     ...byNobody(reader),
     ...wasToDo(reader),
     ...bySeveral(reader),

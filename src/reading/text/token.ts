@@ -60,6 +60,9 @@ export const isSingle = (number: NumberRead | undefined): number is NumberRead =
 /** A number from one to another, or one of several. */
 export const isRangeOrChoice = (number: NumberRead | undefined): boolean => number !== undefined && !isSingle(number);
 
+/** Of a rough number, "about 7", that it is one. */
+export const roughly = (token: Token | undefined): { readonly approx?: true } => (token?.number?.approx === true ? { approx: true } : {});
+
 /** What a token is made of; it has no number, no meaning and no guess where none is given. */
 export type Cut = Pick<Token, 'kind' | 'text' | 'start' | 'end' | 'glued'> & Partial<Token>;
 

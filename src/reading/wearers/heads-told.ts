@@ -83,7 +83,9 @@ const told: readonly (readonly [Told, Pattern])[] = [
   ['plus', pattern('(,|-)? (plus|\\+|and|&|n) (the)? (happy)? <c:word>')],
   [
     'party',
-    pattern(`(in|from|of|for)? (the)? (bridal|wedding|whole|full|groom's|grooms|bride's|brides|entire) (party|squad|line up|lineup)`),
+    pattern(
+      `(in|from|of|for|all)? (the|our)? (whole|full|entire)? (bridal|wedding|whole|full|groom's|grooms|bride's|brides|entire) (party|squad|line up|lineup)`,
+    ),
   ],
   ['party', pattern('(of|in|for) (the)? (party|line up|lineup|bridal)')],
   // "bridal party of 12"; a "party of 12" may be guests

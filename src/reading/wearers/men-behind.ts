@@ -2,7 +2,7 @@
 
 import type { Reader } from '../phrase.ts';
 import type { Stretch } from '../text/message.ts';
-import { firstWhere, isSingle, type Token } from '../text/token.ts';
+import { firstWhere, isSingle, roughly, type Token } from '../text/token.ts';
 import type { Entry } from './read-wearers.ts';
 import { nameOf, onlyOne } from './role-counts.ts';
 import { andMore } from './wearer-words.ts';
@@ -13,7 +13,9 @@ const goesOn = (next: Token | undefined, count: Token): boolean =>
   next?.means['piece'] !== undefined ||
   /^(in|with|w|wearing|get|have|having|getting|all|for|x|each)$/.test(next?.text ?? '');
 
-/** The men behind the wearer `role`, wearing what was named last, and where they end; unsure where they are a range or a choice. */
+const named = /^(men|lads|guys|boys|groomsmen)$/;
+
+/** The men behind the wearer `role`, wearing what was named last, and where they end; unsure where they are a range or a choice of people unnamed. */
 export const menBehind = (
   { tokens }: Reader,
   { start, end: index }: Stretch,
@@ -30,10 +32,20 @@ export const menBehind = (
   const next = tokens[more?.end ?? 0];
   if (more?.kept['n'] === undefined || !/^(groom|best man)$/.test(role) || (within === undefined && goesOn(next, more.kept['n'])))
     return undefined;
-  if (!isSingle(more.kept['n'].number)) return 'unsure';
-  const count = Number(more.kept['n'].number.amount);
+  const { number } = more.kept['n'];
+  const most = number?.max;
+  // "groom + 5 or 6 groomsmen" is asked; in "groom (+2-3)" nobody says that they are men.
+  if (!isSingle(number) && (most === undefined || !named.test(tokens[more.end - 1]?.text ?? ''))) return 'unsure';
+  const count = Number(number?.amount);
   return {
-    entry: { at: more.start, wearer: nameOf('groomsman', count), count, ...(worn === undefined ? {} : { piece: worn }) },
+    entry: {
+      at: more.start,
+      wearer: nameOf('groomsman', count),
+      count,
+      ...(most === undefined ? {} : { most: Number(most) }),
+      ...roughly(more.kept['n']),
+      ...(worn === undefined ? {} : { piece: worn }),
+    },
     end: Math.max(index, more.end),
   };
 };

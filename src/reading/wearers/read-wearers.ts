@@ -5,7 +5,7 @@ import { firstAt } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import { ofKind } from '../text/kind-named.ts';
 import type { Part } from '../text/message.ts';
-import { isCount } from '../text/token.ts';
+import { isCount, roughly } from '../text/token.ts';
 import { asideOf, countInside, remarkAt } from './asides.ts';
 import { declinedAt } from './declined.ts';
 import { onEachSide } from './each-side.ts';
@@ -15,8 +15,8 @@ import { menBehind } from './men-behind.ts';
 import { behind, behindPause, countsBehind, upToSum } from './numbers-behind.ts';
 import { countedWithin, oneOfThose } from './one-of-those.ts';
 import { parentOf } from './parents.ts';
-import { bornTogether, countFor, inSets, nameOf, openEnded } from './role-counts.ts';
-import { kindsAhead, pieceForAll, piecePaused, shareBehind, shareByGroup, stillFor } from './share-pieces.ts';
+import { bornTogether, countFor, inSets, nameOf, openEnded, parentsOf } from './role-counts.ts';
+import { anotherKind, kindsAhead, pieceForAll, piecePaused, shareBehind, shareByGroup, stillFor } from './share-pieces.ts';
 import { tellsWho, whoTheyAre } from './told-first.ts';
 import { shareWithBefore } from './too.ts';
 import { totalAt, totalSaid } from './totals.ts';
@@ -29,6 +29,7 @@ export interface Entry {
   wearer: string;
   count: number;
   most?: number; // "4-5 ushers"
+  approx?: true; // "about 7 groomsmen"
   piece?: PieceKind;
   note?: string;
 }
@@ -102,11 +103,12 @@ export const readWearers = (reader: Reader, part: Part): WearersRead => {
     if (match?.kept['r'] !== undefined) {
       const role = match.kept['r'];
       const sets = inSets(reader.tokens.slice(match.start, match.end), role);
-      if (sets === undefined) loose = match.start;
+      if (sets === undefined || anotherKind(reader, match, part.end)) loose = match.start;
       const number = sets === undefined ? undefined : (match.kept['n'] ?? match.kept['m'] ?? countInside(reader, match));
       const most = number?.number?.max ?? number?.number?.or?.at(-1);
-      const both = reader.tokens.slice(Math.max(0, match.start - 1), match.end).some((each) => /^(for )?both$/.test(each.text));
-      const born = bornTogether(reader.tokens.slice(Math.max(0, match.start - 1), match.end), role);
+      const near = reader.tokens.slice(Math.max(0, match.start - 1), match.end);
+      const both = near.some((each) => /^(for )?both$/.test(each.text));
+      const born = bornTogether(near, role) ?? parentsOf(near, role);
       const count = countFor(role.text, number === undefined ? born : Number(number.number?.amount), both);
       if (!negated) heads += 1;
       if (excluded) leftOut += count ?? 0;
@@ -124,7 +126,7 @@ export const readWearers = (reader: Reader, part: Part): WearersRead => {
             couple !== undefined && reader.tokens[match.end - 1]?.text === 'each' && match.kept['p'] === undefined ? couple.count : 1;
           const sides = (onEachSide(reader, match.end, part.end) === undefined ? times : 2) * (sets ?? 1);
           const aside = asideOf(reader, match.start, match.end);
-          const wearer = nameOf(parentOf(reader, match, entries.at(-1)) ?? role.means['role'] ?? role.text, count * sides);
+          const wearer = nameOf(parentOf(reader, match, entries, part) ?? role.means['role'] ?? role.text, count * sides);
           common = stillFor(wearer, common, entries);
           const piece = (match.kept['p']?.means['piece'] as PieceKind | undefined) ?? aside.piece ?? common;
           entries.push({
@@ -132,6 +134,7 @@ export const readWearers = (reader: Reader, part: Part): WearersRead => {
             wearer,
             count: count * sides,
             ...(most === undefined ? {} : { most: Number(most) * sides }),
+            ...roughly(number),
             ...ofKind(piece),
             ...(aside.note === undefined ? {} : { note: aside.note }),
           });

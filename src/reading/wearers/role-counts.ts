@@ -41,6 +41,12 @@ export const bornTogether = (tokens: readonly Token[], role: Token): number | un
   return tokens[at]?.text === 'twin' ? 2 : 3;
 };
 
+/** "his parents", "the bride's parents" are two; of "parents" by itself it is not said whose they are. */
+export const parentsOf = (tokens: readonly Token[], role: Token): number | undefined =>
+  role.text === 'parents' && tokens.some(({ text, means }) => /^(his|her)$/.test(text) || /^(bride|groom)$/.test(means['owner'] ?? ''))
+    ? 2
+    : undefined;
+
 // "groom + 3 FOB celebrant": nobody has three fathers.
 export const onlyOne = (token: Token, number: Token | undefined): boolean =>
   /^(fob|fog|mob|mog|((father|mother|dad|mum|mom) of the .+))$/.test(token.text) && Number(number?.number?.amount) > 2;

@@ -1,7 +1,7 @@
 // A piece said once for several wearers: "2 mums, 2 nans all corsages", "best man, 4 ushers, 2 dads - BH each", "bride and 3 bridesmaids hair flowers".
 
 import type { PieceKind } from '../../handbook/pieces.ts';
-import { pattern } from '../pattern.ts';
+import { type Match, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import type { Entry } from './read-wearers.ts';
@@ -19,6 +19,15 @@ export const shareByGroup = (reader: Reader, entries: Entry[]): void => {
     const meant = mine.piece === 'buttonhole' ? !apart : !apart && !men.test(before.wearer);
     if (meant || suits(before.wearer, mine.piece)) before.piece = mine.piece;
   }
+};
+
+const besides = pattern('(and|&|n|plus|\\+|\\/)? (a|an|one|1)? <q:piece> (,|-|please|pls|\\))?');
+
+/** "his mum and dad get corsage and bout": whose is which is not said. */
+export const anotherKind = ({ tokens }: Reader, { kept, end }: Match, last: number): boolean => {
+  const behind = kept['p'] === undefined ? undefined : besides.at(tokens, end, last);
+  if (behind === undefined || behind.kept['q']?.means['piece'] === kept['p']?.means['piece']) return false;
+  return behind.end === last || /^[,)]$/.test(tokens[behind.end - 1]?.text ?? '');
 };
 
 const joined = pattern('(,)? (and|&|n|plus|\\+) (the|our|her|his|both|all){0,2} (<count>|one)? (<role>)');

@@ -10,7 +10,9 @@ import { fullDate } from '../words/dates.ts';
 import { factWords } from '../words/facts.ts';
 
 /** A choice of a date is shown as dates are everywhere, whatever words the reader gave it. */
-const labelOf = (choice: Choice, manner: Manner): string => {
+const labelOf = ({ why }: Ask, choice: Choice, manner: Manner): string => {
+  // "2 or 3 of us in friday": the day is the same in both.
+  if (why === 'low or high') return choice.words;
   const days = new Set(
     choice.facts.flatMap((fact) => (fact.fact === 'date' || fact.fact === 'crew' ? (parseDay(fact.date ?? '') ?? []) : [])),
   );
@@ -36,7 +38,7 @@ export const askBlocks = (ask: Ask, manner: Manner): readonly Block[] => [
         {
           block: 'actions' as const,
           actions: ask.choices.map((choice, index) => ({
-            label: labelOf(choice, manner),
+            label: labelOf(ask, choice, manner),
             action: 'choose' as const,
             value: String(index),
           })),

@@ -79,7 +79,7 @@ const wearersBlocks = ({ wearers, differences }: ClientMessage, { says }: Manner
   const lines = kinds.map((kind): Line => {
     const who = wearers
       .filter(({ piece }) => piece.value === kind)
-      .map(({ role, count }) => (count === 1 ? [roleOnly(role)] : text`${count} ${roleOnly(role)}`));
+      .map(({ role, count, approx }) => (count === 1 ? [roleOnly(role)] : text`${approx ? 'about ' : ''}${count} ${roleOnly(role)}`));
     return text`${capital(plural(kind, says))} for: ${joined(who, ', ')}.`;
   });
   const open = differences.map(({ piece, over }): Line => {

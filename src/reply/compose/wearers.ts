@@ -11,8 +11,8 @@ import { counted, pieceName, plural } from '../words/names.ts';
 
 export const wearersBlocks = ({ event, manner }: Answer): readonly Block[] => {
   const list = wearersList(event);
-  if (list.wearers.length === 0) return [{ block: 'answer', line: nobodyLine(event.wearersSaid) }];
-  const told = toldLine(list, event.wearersSaid);
+  if (list.wearers.length === 0) return [{ block: 'answer', line: nobodyLine(event) }];
+  const told = toldLine(list, event);
   return [
     { block: 'answer', line: answerLine(list, manner) },
     ...(told ? [{ block: 'line' as const, line: told }] : []),
@@ -27,13 +27,14 @@ export const wearersBlocks = ({ event, manner }: Answer): readonly Block[] => {
 
 const people = (count: number): string => (count === 1 ? '1 wearer' : `${count} wearers`);
 
-const nobodyLine = (said: number | undefined): Line =>
+const nobodyLine = ({ wearersSaid: said, wearersRoughly: roughly }: Answer['event']): Line =>
   said === undefined
     ? text`Nobody has said who wears them yet.`
-    : text`${strong(people(said))}. Who are they? Say “groom, 5 groomsmen, 2 dads”.`;
+    : text`${roughly ? assumedSpan('About ') : ''}${strong(people(said))}. Who are they? Say “groom, 5 groomsmen, 2 dads”.`;
 
-const answerLine = ({ all, differences }: WearersList, manner: Manner): Line => {
-  const who = strong(people(all.wearers));
+const answerLine = ({ all, wearers, differences }: WearersList, manner: Manner): Line => {
+  const rough = wearers.some(({ approx }) => approx);
+  const who = text`${rough ? assumedSpan('About ') : ''}${strong(people(all.wearers))}`;
   if (all.pieces === 0) return text`${who}; no pieces are ordered yet.`;
   const pieces = all.pieces === 1 ? '1 piece' : `${all.pieces} pieces`;
   if (differences.length === 0) return text`${who}, ${pieces}: they agree.`;
@@ -48,14 +49,14 @@ const answerLine = ({ all, differences }: WearersList, manner: Manner): Line => 
 const kindWords = ({ piece, over }: KindCount, { says }: Manner): string => counted(Math.abs(over), piece, says);
 
 /** "So 9": the people somebody counted, where the list has more or fewer. */
-const toldLine = ({ all }: WearersList, said: number | undefined): Line | undefined => {
+const toldLine = ({ all }: WearersList, { wearersSaid: said, wearersRoughly: roughly }: Answer['event']): Line | undefined => {
   if (said === undefined || said === all.wearers) return undefined;
   const off = Math.abs(said - all.wearers);
-  return text`You said ${said} in all; the list has ${strong(`${off} ${said > all.wearers ? 'fewer' : 'more'}`)}.`;
+  return text`You said ${roughly ? 'about ' : ''}${said} in all; the list has ${strong(`${off} ${said > all.wearers ? 'fewer' : 'more'}`)}.`;
 };
 
-const wearerLine = ({ role, count, wornAs, piece, note, cares }: Wearer, { says }: Manner): Line => {
-  const who = count === 1 ? ownWords(role) : text`${countSpan(String(count))} ${ownWords(role)}`;
+const wearerLine = ({ role, count, approx, wornAs, piece, note, cares }: Wearer, { says }: Manner): Line => {
+  const who = count === 1 ? ownWords(role) : text`${approx ? assumedSpan('about ') : ''}${countSpan(String(count))} ${ownWords(role)}`;
   const name = count === 1 ? pieceName(wornAs, says) : plural(wornAs, says);
   const care = [...(note === '' ? [] : [ownWords(note).text]), ...cares.map(({ value }) => careWords(value, wornAs))].filter(
     (words) => words !== '',

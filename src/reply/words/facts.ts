@@ -51,7 +51,7 @@ export const factWords = (fact: Fact, manner: Manner): Line => {
         return text`bench: ${paceWords(fact.minutesPerPiece)} a ${pieceName(fact.piece ?? 'buttonhole', manner.says)}`;
       return text`bench: ${fact.people ?? ''} people${fact.hours ? `, ${fact.hours} h each` : ''}${fact.date ? `, ${fact.date}` : ''}`;
     case 'wearers':
-      return text`wearers: ${fact.wearers.map((one) => `${one.count} ${one.wearer}`).join(', ')}`;
+      return text`wearers: ${fact.wearers.map((one) => `${one.approx ? 'about ' : ''}${one.count} ${one.wearer}`).join(', ')}`;
     case 'actual':
       if (fact.what === 'spent') return text`really spent ${manner.money(fact.amount ?? '0')}${fact.item ? ` (${fact.item})` : ''}`;
       if (fact.what === 'minutes') return text`really took ${duration(fact.minutes ?? 0)}${fact.count ? ` for ${fact.count}` : ''}`;

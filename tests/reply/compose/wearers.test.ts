@@ -14,6 +14,7 @@ describe('the first line', () => {
   test.each<[string, Partial<EventState>, string]>([
     ['nobody named', { lines: [line(9)] }, 'Nobody has said who wears them yet.'],
     ['only a number of people', { wearersSaid: 9 }, '9 wearers. Who are they? Say “groom, 5 groomsmen, 2 dads”.'],
+    ['about so many', { wearersSaid: 14, wearersRoughly: true }, 'About 14 wearers. Who are they? Say “groom, 5 groomsmen, 2 dads”.'],
     ['agreeing', { lines: [line(9)], wearers: party }, '9 wearers, 9 pieces: they agree.'],
     ['one of each', { lines: [line(1)], wearers: [wears('groom')] }, '1 wearer, 1 piece: they agree.'],
     ['one over', { lines: [line(10)], wearers: party }, '9 wearers, 10 pieces: 1 buttonhole has no name yet.'],
@@ -42,6 +43,18 @@ test('the number of people somebody said is compared too, and the list is left a
   expect(show({ lines: [line(9)], wearers: party, wearersSaid: 10 })).toContain('You said 10 in all; the list has 1 fewer.');
   expect(show({ lines: [line(9)], wearers: party, wearersSaid: 7 })).toContain('You said 7 in all; the list has 2 more.');
   expect(show({ lines: [line(9)], wearers: party, wearersSaid: 9 })).not.toContain('You said');
+});
+
+test('a rough number is told as one', () => {
+  const text = show({
+    lines: [line(8)],
+    wearers: [wears('groom'), { ...wears('groomsmen', 7), approx: true }],
+    wearersSaid: 11,
+    wearersRoughly: true,
+  });
+  expect(text).toContain('About 8 wearers, 8 pieces: they agree.');
+  expect(text).toContain('- about 7 groomsmen: buttonholes');
+  expect(text).toContain('You said about 11 in all; the list has 3 fewer.');
 });
 
 describe('what is odd is asked', () => {
