@@ -10,6 +10,7 @@ import type { Finding, Phrase, Reader } from './phrase.ts';
 import { phrases } from './phrases.ts';
 import type { Ask, Reading, ReadingContext } from './reading.ts';
 import { type Message, openMessage } from './text/message.ts';
+import { packed } from './text/packed.ts';
 import { unreadWords } from './unread.ts';
 
 /** Longer messages are refused, not cut: half a message can say the opposite of the whole. */
@@ -59,7 +60,7 @@ export const readPhrases = (text: string, context: ReadingContext, list: readonl
   readOpened(openMessage(text), context, list);
 
 const readOpened = (message: Message, context: ReadingContext, list: readonly Phrase[]): TracedReading => {
-  const taken = message.tokens.map((): string | undefined => undefined);
+  const taken = packed(message.tokens.map((): string | undefined => undefined));
   const held = new Set<number>();
   const facts: Fact[] = [];
   const asks: Ask[] = [];

@@ -2,6 +2,7 @@
 
 import { pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
+import { none } from '../text/means.ts';
 import type { Part, Stretch } from '../text/message.ts';
 
 const thing =
@@ -24,7 +25,7 @@ export const codeStretches = ({ tokens }: Reader, { start, end }: Part): Stretch
   for (const form of forms)
     for (let index = form.next(tokens, start, end); index < end; index = form.next(tokens, index + 1, end)) {
       const match = form.at(tokens, index, end);
-      const next = tokens[match?.end ?? 0]?.means ?? {};
+      const next = tokens[match?.end ?? 0]?.means ?? none;
       // "wedding combo 13/2/27" may be anything.
       if (form === alone && tokens[index - 1]?.kind === 'word') continue;
       if (match === undefined || (match.end < end && ['piece', 'ingredient', 'material', 'role'].some((tag) => next[tag] !== undefined)))

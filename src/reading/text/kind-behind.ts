@@ -1,6 +1,7 @@
 // Which corsages they are, said at the end: "only managed 6 corsages today, wrist ones", "8 corsages at $30, pin-on". The kind belongs to the count.
 
 import { formOf } from '../pattern.ts';
+import { meansOf } from './means.ts';
 import { isEnd } from './sentence-end.ts';
 import { changed, type Token } from './token.ts';
 
@@ -32,7 +33,7 @@ export const withKindBehind = (tokens: readonly Token[]): readonly Token[] => {
       // "6 corsages, wrist ones left" says something else of them; "4 wrist and 2 corsages, pin-on" has kinds enough.
       if (match.end === end && named.length === 1 && named[0]?.means['piece'] === 'corsage') {
         const at = kept.lastIndexOf(named[0]);
-        kept[at] = changed(named[0], { means: { ...named[0].means, piece: kind } });
+        kept[at] = changed(named[0], { means: meansOf({ ...named[0].means, piece: kind }) });
         index = match.end;
         continue;
       }

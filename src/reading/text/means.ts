@@ -27,7 +27,7 @@ export const tags = [
 export type Tag = (typeof tags)[number];
 
 /** Every tag has its place, said or not: meanings of one shape are looked at soonest, and reading a message is looking at meanings. */
-export type Means = Readonly<Record<string, string | undefined>>;
+export type Means = Readonly<Record<Tag, string | undefined> & Record<string, string | undefined>>;
 
 export const meansOf = (said: Readonly<Partial<Record<Tag, string | undefined>>>): Means => ({
   piece: said.piece,

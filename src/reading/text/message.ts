@@ -24,6 +24,7 @@ import { joinNumberWords } from './number-words.ts';
 import { withOpenPer } from './open-per.ts';
 import { withKindMeant } from './other-kind-meant.ts';
 import { withOwnNumbers } from './own-number.ts';
+import { packed } from './packed.ts';
 import { splitPricedStrokes } from './priced-strokes.ts';
 import { withOthers } from './remaining-ones.ts';
 import { withoutAsking } from './requests.ts';
@@ -162,9 +163,11 @@ const withRand = (clean: CleanText, tokens: readonly Token[]): readonly Token[] 
   });
 
 export const readTokens = (clean: CleanText): readonly Token[] =>
-  withClientFlowers(
-    clean,
-    stages.reduce<readonly Token[]>((tokens, stage) => stage(tokens), withRand(clean, lex(clean.text))),
+  packed(
+    withClientFlowers(
+      clean,
+      stages.reduce<readonly Token[]>((tokens, stage) => packed(stage(tokens)), withRand(clean, lex(clean.text))),
+    ),
   );
 
 export const openMessage = (text: string): Message => {

@@ -1,6 +1,6 @@
 // Marks each word with what it stands for, the longest known name first: "wrist corsages" is one piece word, not "wrist" and "corsages".
 
-import { meansAlone, namesFrom, namesOfSeveral } from '../words/vocabulary.ts';
+import { meansAlone, namesFrom, namesOfSeveral, ofNames } from '../words/vocabulary.ts';
 import { type Means, meansOf, none, type Tag } from './means.ts';
 import { nearestWord } from './nearest-word.ts';
 import { changed, type Token, textOf } from './token.ts';
@@ -60,12 +60,12 @@ export const nameWords = (tokens: readonly Token[]): Token[] => {
           )
         : [];
     if (bare.length > 0) {
-      named.push(changed(token, { means: Object.fromEntries(bare.map((entry) => [entry.tag, entry.value])) }));
+      named.push(changed(token, { means: ofNames(bare) }));
       index += 1;
       continue;
     }
     const slip = token.kind === 'word' ? nearestWord(token.text) : [];
-    const means = slip.length === 0 ? none : Object.fromEntries(slip.map((entry) => [entry.tag, entry.value]));
+    const means = slip.length === 0 ? none : ofNames(slip);
     named.push(slip.length === 0 ? token : changed(token, { means, guessed: slip[0]?.words[0] ?? '' }));
     index += 1;
   }

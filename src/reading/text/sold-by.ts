@@ -1,5 +1,6 @@
 // What goods are sold by behind their price: "wire $6.49/lb", "rajnigandha 12 per stick", "ribbon 80p/m". Elsewhere these words are verbs or stand beside a number of their own.
 
+import { meansOf } from './means.ts';
 import { changed, type Token } from './token.ts';
 
 const units: ReadonlyMap<string, string> = new Map([
@@ -28,6 +29,6 @@ export const withSoldBy = (tokens: readonly Token[]): readonly Token[] => {
   if (!tokens.some(({ text, means }) => units.has(text) && means['pack'] === undefined)) return tokens;
   return tokens.map((token, index) => {
     const unit = token.kind === 'word' && token.means['pack'] === undefined ? units.get(token.text) : undefined;
-    return unit !== undefined && isSoldBy(tokens, index) ? changed(token, { means: { ...token.means, pack: unit } }) : token;
+    return unit !== undefined && isSoldBy(tokens, index) ? changed(token, { means: meansOf({ ...token.means, pack: unit }) }) : token;
   });
 };

@@ -71,6 +71,9 @@ for (const role of roles) {
 }
 for (const [word, month] of monthWords) add(word, 'month', month);
 for (const [word, day] of weekdayWords) add(word, 'weekday', day);
+/** What several names of one word come to; of one tag the last counts. */
+export const ofNames = (names: readonly Entry[]): Means => meansOf(Object.fromEntries(names.map(({ tag, value }) => [tag, value])));
+
 const alone = new Map<string, Means>();
 const ofSeveral = new Map<string, Map<string, Entry[]>>(); // by the first word and the second
 for (const [word, entries] of table) {
@@ -82,7 +85,7 @@ for (const [word, entries] of table) {
   }
   ofSeveral.set(word, bySecond);
   const names = entries.filter((entry) => entry.words.length === 1).reverse();
-  if (names.length > 0) alone.set(word, meansOf(Object.fromEntries(names.map(({ tag, value }) => [tag, value]))));
+  if (names.length > 0) alone.set(word, ofNames(names));
 }
 
 /** Names that begin with this word, the longest first. */
