@@ -35,7 +35,8 @@ export const markers = [
   // "will get back to u" changes nothing.
   '(get|call) (that|it|this|these|order|count|price|the|to|up|down|my|date|number|total|material|basis|everything|the lot|all|our|with|back (down|up)? to <number>|back (down|up))',
   // "get them a quote for 18" makes one.
-  '(get|call) (them|those|her|his) (to|at|up|down|back|all|each|both|<count>|<piece>|count|order|number|numbers|price|prices|total|date|material|dried|fresh|moved|changed)',
+  // "call her back on 555 0142" changes nothing.
+  '(get|call) (them|those|her|his) (to|at|up|down|back (to|down|up)|all|each|both|<count>|<piece>|count|order|number|numbers|price|prices|total|date|material|dried|fresh|moved|changed)',
   '(knock) (that|it|this|them|those|these|order|count|price|the|to|up to|down|back|my|her|his|number|total|everything|all|our)', // "knock up a quote" makes one
   "(should|shld|shoulda|shouldve|should've) (be|have been|read|say|been|of been|have said|have read)",
   '(set|change|update|adjust|amend|correct|alter) (the|our)? <piece>',

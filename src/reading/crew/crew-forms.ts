@@ -15,6 +15,7 @@ export const peopleForms = [
     "(we are|we're|were|we'll be|we will be|we shall be) <n:count> (people|strong|altogether|in all)? (on|this|next|for)? (<weekday>|tomorrow)? (,|-|;|for|doing|working|with|on|at){0,2} <duration>",
   ),
   handsBehind,
+  pattern('<bench> (x|\\*) <n:count>'), // "casuals x3"
   pattern('<n:count> (extra|more|other|good|new|of the|part time|casual|bench)? (<bench>)'),
   // "crew 4 / 5 hrs / fri", "staff: 3, hours: 6 each", "apprentices (2) 7 hours each"
   pattern('<ahead:bench> (:|=|x|\\()? <n:count> (\\))? (,|/|-|;)? (for)? (<duration>|(hours|hrs|hr) (:|=|-)? <count> <each>)'),

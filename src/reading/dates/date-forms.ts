@@ -32,9 +32,9 @@ const monthPlaces = (tokens: readonly Token[], index: number, context: ReadingCo
   const priced = both?.kept['d']?.number?.form === 'plain' && isPriceOrCount(tokens, index);
   if (both !== undefined && !priced) {
     const { d, e, m, y } = both.kept;
-    const days = [d, e].flatMap((token) => build(context, monthOfToken(m), asDay(token) ?? 0, yearFrom(y)) ?? []);
+    const days = [d, e].flatMap((token) => build(context, monthOfToken(m), asDay(token) ?? 0, yearFrom(y, tokens)) ?? []);
     if (days.length === 2)
-      return { start: index, end: y !== undefined && yearFrom(y) === undefined ? both.end - 1 : both.end, days, why: 'which date' };
+      return { start: index, end: y !== undefined && yearFrom(y, tokens) === undefined ? both.end - 1 : both.end, days, why: 'which date' };
   }
   const slashed = slashTwoDays.at(tokens, index, tokens.length);
   if (slashed !== undefined) {

@@ -8,7 +8,7 @@ import type { DateRead } from './date-read.ts';
 
 export const monthOfToken = (token: Token | undefined): number => Number(token?.means['month']);
 // "27" is a year only where nothing else could be counted by it: not before a piece, not behind a comma.
-export const yearFrom = (token: Token | undefined, tokens: readonly Token[] = []): number | undefined => {
+export const yearFrom = (token: Token | undefined, tokens: readonly Token[]): number | undefined => {
   const text = token?.number?.amount ?? '';
   // "13 feb 2030 start" is half past eight.
   if (

@@ -23,13 +23,18 @@ const month = '(<m:month>|this month|next month|the month|month|the following mo
 const nth = pattern(
   `(the|on the|very)? (<o:ordinal>|first|second|third|fourth|fifth|last|final|penultimate|very last) (<l:word>|to last|from last)? <w:weekday> (in|of|,)? (the)? ${month} (,)? (<y:plain>|next year)?`,
 );
+// "first or second saturday in july"
+const place = '(<ordinal>|first|second|third|fourth|fifth|last|final|penultimate)';
+const either = pattern(
+  `(the|on the|either the|either|on either the)? ${place} <r:word> (the|maybe the|maybe|possibly the|possibly)? ${place} (to last|last|from last)? <weekday>`,
+);
 const lastDay = pattern(`(the)? (very)? (last|final|first) day (in|of) (the)? ${month} (<y:plain>)?`);
 
 /** What such a day begins with. */
-export const nthDayOpens = [nth, lastDay];
+export const nthDayOpens = [either, nth, lastDay];
 
-const yearSaid = (token: Token | undefined, context: ReadingContext, words: string): number | undefined =>
-  words.endsWith('next year') ? yearOf(context.today) + 1 : yearFrom(token);
+const yearSaid = (token: Token | undefined, tokens: readonly Token[], context: ReadingContext, words: string): number | undefined =>
+  words.endsWith('next year') ? yearOf(context.today) + 1 : yearFrom(token, tokens);
 
 // The month that is named or counted from this one.
 const inMonth = (
@@ -46,8 +51,21 @@ const inMonth = (
   return dayIn(yearOf(first), monthOf(first));
 };
 
-/** A day counted within a month, if one begins here. */
+/** A day counted within a month, if one begins here; of "first or second" both. */
 export const nthDay = (tokens: readonly Token[], index: number, context: ReadingContext): DateRead | undefined => {
+  const match = either.at(tokens, index, tokens.length);
+  const or = match?.kept['r']?.text === 'or' ? tokens.indexOf(match.kept['r'], index) : -1;
+  if (match === undefined || or < 0) return oneDay(tokens, index, context);
+  const second = oneDay(tokens, or + 1, context) ?? oneDay(tokens, or + 2, context);
+  if (second === undefined) return undefined;
+  // The weekday and the month are said once, behind the second.
+  const weekday = match.end - 1;
+  const first = oneDay([...tokens.slice(0, or), ...tokens.slice(weekday)], or - 1, context);
+  if (first === undefined) return undefined;
+  return { ...second, start: index, days: [...first.days, ...second.days], why: 'which date' };
+};
+
+const oneDay = (tokens: readonly Token[], index: number, context: ReadingContext): DateRead | undefined => {
   const day = lastDay.at(tokens, index, tokens.length);
   const match = day ?? nth.at(tokens, index, tokens.length);
   if (match === undefined) return undefined;
@@ -60,7 +78,7 @@ export const nthDay = (tokens: readonly Token[], index: number, context: Reading
     if (y !== undefined || next?.number !== undefined || (m.text === 'may' && next?.kind === 'word')) return undefined;
   }
   if (l !== undefined && l.text !== 'last') return undefined;
-  const year = yearSaid(y, context, words);
+  const year = yearSaid(y, tokens, context, words);
   const end = y !== undefined && year === undefined ? match.end - 1 : match.end;
   const dayIn = (inYear: number, ofMonth: number): Day | undefined => {
     if (day !== undefined) {

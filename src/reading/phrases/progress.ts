@@ -30,6 +30,7 @@ import { tellsNoWork } from '../progress/no-work-done.ts';
 import { oneOfTheirs, onesLeft, otherLeft } from '../progress/ones-left.ts';
 import { nearly, partial, withoutRest } from '../progress/part-done.ts';
 import { bareShare, halfAlone, sharesByKind } from '../progress/shares.ts';
+import { withSoManyOfThem } from '../progress/so-many-of-them.ts';
 import { ofOtherKind, ofTheKind, plainCount, sameKind, summed, totalOnly, wholeSoFar } from '../progress/sums.ts';
 import { countDoubted, withUnreadBeside } from '../progress/unread-beside.ts';
 import { unsureStages } from '../progress/unsure-stages.ts';
@@ -209,7 +210,7 @@ const find = (reader: Reader): Finding[] => {
         reader,
         parts
           .flatMap((part) => [...findPart(reader, part, likely), ...unsureStages(reader, part)])
-          .map((finding) => heldWhereWanted(reader, finding)),
+          .map((finding) => withSoManyOfThem(reader, heldWhereWanted(reader, finding))),
       ),
     ),
   ]);

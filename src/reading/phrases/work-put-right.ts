@@ -1,4 +1,4 @@
-// What is made, put right in the same breath: "14/20 done. actually 13/20", "14 done, no wait 13". Only the second number counts.
+// What is made, put right: "14/20 done. actually 13/20", "14 done, no wait 13". Only the second number counts. "scrap that, 9 finished" takes back what was counted before.
 
 import { pattern } from '../pattern.ts';
 import type { Unworded } from '../phrase.ts';
@@ -44,9 +44,32 @@ const joined = (reader: Reader, whole: Part): Finding | undefined => {
   return undefined;
 };
 
+// "scrap that, 9 finished", "ignore my last tally, only 9 were finished": in place of the last count, not on top of it.
+const told = '(i|we) (just)? (said|put|sent|wrote|typed|logged|gave|told|counted) (you|u|in)?';
+const tally = '(tally|count|counts|number|numbers|total|figure|figures|one|message|msg|text|update|entry|score|lot)';
+const takesBack = pattern(
+  `(sorry|oops|no|nope|ok|actually|ah|wait|hang on|whoops|pls|please|,|-){0,3} (scrap|scratch|scrub|forget|ignore|disregard|strike|bin|delete) (what ${told}|(that|this|it|my|the|those|our){0,1} (last|previous|earlier|first|old)? ${tally} (${told})?|my last|the last|that|this|it) (before|earlier|just now|pls|please|sorry|now)? (,|-|:|;|\\.|and|its|it's|it is|was|there were|there are){0,3}`,
+);
+const onTop = /^(more|another|extra|other|spare|spares|others|further)$/;
+const counts = pattern('<count>');
+const recounted = (reader: Reader, part: Part): Finding | undefined => {
+  const { tokens } = reader;
+  const head = takesBack.at(tokens, part.start, part.end);
+  if (head === undefined || counts.in(tokens, head.start, head.end) !== undefined) return undefined;
+  const [fact, second] = workClauses(reader, { ...part, start: head.end }).flatMap(({ facts }) => facts);
+  if (second !== undefined || !plain(fact) || fact.of !== undefined || fact.all === true) return undefined;
+  if (tokens.slice(head.end, part.end).some(({ text }) => onTop.test(text))) return { start: part.start, end: part.end, held: true };
+  const piece = fact.piece === undefined ? {} : { piece: fact.piece };
+  return found(reader, part.start, part.end, [{ fact: 'change', what: 'made', to: fact.count ?? 0, ...piece }]);
+};
+
 const find = (reader: Reader): Finding[] => {
   const otherKind = loggedAs(reader);
   if (otherKind.length > 0) return otherKind;
+  const again = takesBack.might(reader.tokens)
+    ? reader.untouched().flatMap((part) => (part.asked ? [] : (recounted(reader, part) ?? [])))
+    : [];
+  if (again.length > 0) return again;
   if (!right.might(reader.tokens)) return [];
   const parts = reader.untouched().slice(0, 20);
   for (const [at, part] of parts.entries()) {
