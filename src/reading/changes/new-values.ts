@@ -11,7 +11,7 @@ import { boundedPrice, withBound } from './bounded-price.ts';
 import { markers } from './change-words.ts';
 import { countAndPrice } from './counts-and-prices.ts';
 import { dateChange } from './date-change.ts';
-import { dayIn } from './dates-in.ts';
+import { datesIn, dayIn } from './dates-in.ts';
 import { losesKind } from './kinds-lost.ts';
 import { unsaid } from './old-numbers.ts';
 import { onceFrom, saysTwice } from './once-from.ts';
@@ -50,6 +50,12 @@ const openBy = (tokens: readonly Token[], facts: readonly Unworded[]): boolean =
     return tokens.some(({ number }) => number !== undefined && Number(number.amount) === by && !isSingle(number));
   });
 
+const another = pattern('the (one|next|following|weekend|week) (after|before)');
+// A day that is meant now, and that no fact here tells.
+const leavesDay = (reader: Reader, { start, end }: Part, zones: Zones): boolean =>
+  datesIn(reader, { start, end }).some(({ start: at, days }) => !inZones(zones.old, at) && !days.includes(reader.context.today)) ||
+  (another.in(reader.tokens, start, end) !== undefined && dayIn(reader, { start, end }));
+
 export const newValues = (reader: Reader, part: Part): Finding[] => {
   const { tokens } = reader;
   const zones = zonesOf(tokens, part.start, part.end);
@@ -83,7 +89,9 @@ export const newValues = (reader: Reader, part: Part): Finding[] => {
     countForPrice(tokens, zones, facts) ||
     losesKind(tokens, { ...part, start, end }, zones, facts) ||
     openBy(tokens.slice(start, end), facts);
-  if (doubtful || unsaid(tokens, { ...part, start, end }, zones, facts)) return [{ start, end, held: true }];
+  // "30 corsages not this sat, the one after": the day would be lost.
+  const dayLost = !onDay && leavesDay(own, { ...part, start, end }, zones);
+  if (doubtful || dayLost || unsaid(tokens, { ...part, start, end }, zones, facts)) return [{ start, end, held: true }];
   const moved = day === undefined ? undefined : dateChange(reader, { ...part, end: day.end - 1 });
   return [
     ...(moved === undefined ? [] : [moved]),

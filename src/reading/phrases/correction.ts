@@ -7,6 +7,7 @@ import { valuesAndLoss } from '../changes/broken-beside.ts';
 import { markers, strongMarkers } from '../changes/change-words.ts';
 import { countAtPrice } from '../changes/count-at-price.ts';
 import { dateChange } from '../changes/date-change.ts';
+import { dayApart } from '../changes/day-apart.ts';
 import { countFactor } from '../changes/differences.ts';
 import { differencesIn } from '../changes/differences-in.ts';
 import { tellsWhoLeft } from '../changes/dropped-out.ts';
@@ -99,6 +100,8 @@ const readPart = (reader: Reader, part: Part): Finding[] => {
   const basis = basisOfOrder(tokens, part.start, part.end);
   if (basis !== undefined && !anyIn(markers, tokens, part.start, basis)) return [];
   if (isOfSome(reader, part)) return [{ start: part.start, end: part.end, held: true }];
+  const sides = dayApart(reader, part);
+  if (sides !== undefined) return sides.flatMap((side) => readPart(reader, side));
   const whole = kindsWithOld(reader, part) ?? aheadThenSwapped(reader, part);
   if (whole !== undefined) return [whole];
   const none = andNone(reader, part, (own) => readPart(reader, own));
