@@ -2,6 +2,7 @@
 
 import type { Problem } from '../values/problem.ts';
 import { askWhichEnd } from './ask-which-end.ts';
+import { askWhichGoods } from './ask-which-goods.ts';
 import type { Fact } from './fact.ts';
 import { keptBeside } from './left-beside.ts';
 import { saysRange, withBothEnds } from './one-end-alone.ts';
@@ -113,6 +114,6 @@ export const readMessage = (text: string, context: ReadingContext): Reading => {
   const { trace: _, ...reading } = readOpened(message, context, phrases);
   const ask = saysRange(message.tokens)
     ? askWhichEnd(message, reading, (end) => readOpened({ ...message, tokens: end }, context, phrases))
-    : undefined;
+    : askWhichGoods(message, reading, (one) => readOpened(one, context, phrases));
   return ask === undefined ? reading : { ...reading, asks: [ask], unread: [] };
 };

@@ -16,6 +16,7 @@ export type AskReason =
   | 'which piece'
   | 'which number' // one number, two readings
   | 'low or high' // "10-12 bouts done, lost count"
+  | 'this or that' // "1 protea or 2 blushing brides in each lapel"
   | 'finished or begun' // "two dozen wired, none taped yet"
   | 'other currency'
   | 'which material'

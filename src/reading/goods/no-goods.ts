@@ -1,7 +1,7 @@
 // What speaks of money and is no price of goods: wages, bills, orders of pieces, and people with a plant's name.
 
 import { otherThings } from '../held/more-signs.ts';
-import { firstIn, pattern } from '../pattern.ts';
+import { firstIn, formOf, pattern } from '../pattern.ts';
 import type { Finding, Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import type { Token } from '../text/token.ts';
@@ -97,6 +97,9 @@ const fetchedAt = pattern(
   '<ingredient> (pick up|pickup|pick|pick ups|collection|collect|drop|drop off|dropoff|run|arrival|market run|hand over|handover) (up|off)? (at|from|by|for|around|about|is at|is)? <plain> (am|pm|ish|sharp|on|this|next){0,2} (<weekday>|tomorrow|tmrw|today|<month>|<ordinal>)',
 );
 
+const selling = formOf(
+  '(now|only|just)? (doing|selling|charging|letting|asking|offering) ((me|us)? (have|take)? (it|them|those|these|that)? (go)? (for|at) <amount>|<money>|<amount> ((a|per|/) <pack>|<each>))',
+);
 /** Whether a part that speaks of money prices no goods. */
 export const noGoods = (reader: Reader, { start, end }: Part, known: boolean): boolean => {
   const tokens = reader.tokens.slice(start, end);
@@ -106,11 +109,19 @@ export const noGoods = (reader: Reader, { start, end }: Part, known: boolean): b
   // "todays rates: rose 18": the market's, where a flower is named.
   const marketRates = (at: number): boolean => known && tokens[at]?.text === 'rates';
   const least = (at: number): boolean => tokens[at]?.text === 'order' && /^(min|minimum)$/.test(tokens[at - 1]?.text ?? '');
+  // "ruscus was 15, they're doing it for 11.80"
+  const sells = (at: number): boolean => known && tokens[at]?.text === "they're" && selling.at(tokens, at + 1) !== undefined;
   const ofSeller = ({ text }: Token): boolean => text === 'van' && known && sellersVan(reader.tokens, start, end) !== undefined;
   if (
     tokens.some(
       (token, at) =>
-        (token.kind === 'word' && talk.test(token.text) && !comes(at) && !least(at) && !marketRates(at) && !ofSeller(token)) ||
+        (token.kind === 'word' &&
+          talk.test(token.text) &&
+          !comes(at) &&
+          !least(at) &&
+          !marketRates(at) &&
+          !sells(at) &&
+          !ofSeller(token)) ||
         token.means['other'] !== undefined,
     )
   )

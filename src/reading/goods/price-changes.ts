@@ -3,13 +3,22 @@
 import { formOf, type Match, pattern } from '../pattern.ts';
 import { firstWhere, type Token } from '../text/token.ts';
 
+// "theyre doing it for 11.80", "got it down to 4.20", "they're charging 14 a bunch": in "got 14 stems" and "doing 3 bunches for 30" the number counts.
+const seller =
+  "(they're|theyre|they are|they|he's|hes|he|she's|shes|she|i'm|im|i|we're|were|we|wholesaler|market|grower|supplier|the grower|the market)? (now|have|has|just|only|is|are|today){0,2}";
+const sellsAt = `${seller} (doing|does|do|selling|sells|sell|letting|lets|let|offering|offers|charging|charges|charge|asking|giving|given|gave|got|paying|pay|getting|get|knocked|dropped|brought) (me|us)? (have|take)? (it|them|that|those|these)? (go|down)? (now)? ((at|from|off) (the)? (market|auction|wholesaler|grower|van))? (for|at|to) <t:amount>`;
+const asks = `${seller} (doing|selling|charging|charges|charge|asking|asks|paying) (now)? (<t:money>|<t:amount> ((a|per|/) <pack>|<each>|now|today|this week))`;
+const once =
+  '(was|were|used to be|used to cost) <f:amount> ((a|per|/)? <pack>|<each>)? (last (week|month|year|time|season)|before|yesterday)? (,|-|;|but|and|so|now|today|this week){0,3}';
 const changes = [
   '(down|up|dropped|gone|went|back|now|risen|cut|come){1,3} to <t:amount> (a|per|/)? (<pack>)? (from|was) <f:amount>',
   '<upTo> <t:amount> (a|per|/)? (<pack>)? (from|was) <f:amount>',
   '<t:amount> (a|per|/|the|an)? <pack> (,|-|\\(|now)? (they|it)? (was|used to be|used to cost|old price|old price was|previously|up from|down from|from|not|instead of|were) <f:amount>',
   '(gone|went|going|up|down|from|rise|rises|jumped|dropped|was|risen|increased|increase|increases|hike|hiked|climbed|moved|come|crept) (up|down)? (from|,|:)? <r:amount> (to|now|,) (now)? <t:amount>',
   "(was|were|used to be|used to cost) <f:amount> (a|per|/)? (<pack>)? (,|-|but|and){0,2} (is|are|it's|its|they're)? now (its|it's|is|are|at)? <t:amount>",
-  "(was|were) <f:amount> (a|per|/)? (<pack>)? (,|-|but|and){1,2} (is|are|it's|its|they're) (now)? <t:amount>",
+  "(was|were|used to be|used to cost) <f:amount> (a|per|/)? (<pack>)? (,|-|but|and){1,2} (is|are|it's|its|they're) (now)? <t:amount>",
+  `${once} ${sellsAt}`,
+  `${once} ${asks}`,
   'now <t:amount> (,|-|\\()? (was|used to be|used to cost|old price|old price was|previously|up from|down from|from|not|instead of|were) <f:amount>',
   '<t:amount> ((a|per|/|the) <pack>|<pack>|<each>)? (today|now|this week)? (,|-|\\()? (they|it)? (was|used to be|used to cost|old price|old price was|previously|up from|down from|not|instead of|were) <f:amount>',
   '<t:money> (from|not|and not) <f:money>',

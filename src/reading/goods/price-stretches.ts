@@ -1,5 +1,6 @@
 // A price list in one sentence, cut into its items.
 
+import { pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import type { Stretch } from '../text/message.ts';
 import { isNameless } from '../text/token.ts';
@@ -8,6 +9,8 @@ import { knowsItem } from './item-name.ts';
 // "$24 / 25 roses": so many for the price.
 const beforeSize = ({ tokens }: Reader, index: number): boolean =>
   tokens[index - 1]?.number?.form === 'money' && tokens[index + 1]?.number?.form === 'plain' && tokens[index + 2]?.kind === 'word';
+
+const wasOnce = pattern('<ingredient> (was|were|used to be|used to cost) <amount>');
 
 // Items are set apart by commas, "and" or lines; a stretch without a price belongs to the one before or after it.
 export const stretches = (reader: Reader, start: number, end: number, isPriceAt: (index: number) => boolean): Stretch[] => {
@@ -40,14 +43,23 @@ export const stretches = (reader: Reader, start: number, end: number, isPriceAt:
         (token) =>
           token.kind === 'word' &&
           (token.means['ingredient'] !== undefined || isNameless(token)) &&
-          !/^(gone|up|down|to|from|a|an|the|was|now|per|of|for|to|dry|x|ph|were|been|had|before|previously|used|old|price|cost|time|week|month|be|they|it|last|is|are|now)$/.test(
+          !/^(gone|up|down|to|from|a|an|the|was|now|per|of|for|to|dry|x|ph|were|been|had|before|previously|used|old|price|cost|time|week|month|be|they|it|last|is|are|now|they're|theyre|he's|she's|we|i|he|she|doing|does|do|selling|sells|sell|letting|lets|let|charging|charges|asking|offering|paying|pay|getting|get|them|those|these|me|us|go|got|have|has|just|only|today|this|last|year)$/.test(
             token.text,
           ),
       );
+  // "ruscus was 15, gyp 11.80 a bunch": what the one cost once, and what the other costs.
+  const goodsIn = ({ start, end }: Stretch): readonly string[] =>
+    reader.tokens.slice(start, end).flatMap(({ means }) => means['ingredient'] ?? []);
+  const toldBefore = ({ start, end }: Stretch): boolean => wasOnce.in(reader.tokens, start, end) !== undefined;
+  const namesOther = (before: Stretch, cut: Stretch): boolean => {
+    const [own, others] = [goodsIn(before), goodsIn(cut)];
+    return own.length > 0 && others.length > 0 && !others.some((name) => own.includes(name));
+  };
   const joined: Stretch[] = [];
   for (const cut of cuts) {
     const before = joined.at(-1);
-    if (before !== undefined && (!hasPrice(before) || !named(cut))) joined[joined.length - 1] = { start: before.start, end: cut.end };
+    if (before !== undefined && toldBefore(before) && namesOther(before, cut)) joined.push(cut);
+    else if (before !== undefined && (!hasPrice(before) || !named(cut))) joined[joined.length - 1] = { start: before.start, end: cut.end };
     else if (before !== undefined && !hasPrice(cut) && !knowsItem(reader.tokens.slice(cut.start, cut.end), reader.context.items))
       joined[joined.length - 1] = { start: before.start, end: cut.end };
     else joined.push(cut);

@@ -160,6 +160,8 @@ export const readItem = (reader: Reader, { start, end }: Stretch, common: PackSi
   if (unheard && isSomeones(reader, start, end, nameTokens[0]?.at ?? 0)) return [];
   if (names.length === 0 || !(known || packed) || nameTokens.every(counting)) return [];
   const number = price?.number;
+  // "was 6.50 a roll, grower doing it for 5": the new price is no size.
+  const size = change !== undefined && price !== undefined && pack.used.includes(tokens.indexOf(price, start)) ? undefined : pack.size;
   const several = pack.size === undefined && pack.per === undefined ? soldTogether(tokens, start, end) : undefined;
   const perOf = pack.per === undefined ? (each ? { per: 'each' } : common.per === undefined ? {} : { per: common.per }) : { per: pack.per };
   const many = [number?.amount, atLeast?.kept['n']?.number?.amount].includes(String(pack.quantity)) ? undefined : pack.quantity;
@@ -168,13 +170,13 @@ export const readItem = (reader: Reader, { start, end }: Stretch, common: PackSi
     item,
     price: number === undefined ? '0' : rise ? (number.max ?? number.amount) : number.amount,
     ...(number?.max !== undefined && !rise ? { priceMax: number.max } : {}),
-    ...(pack.size === undefined
+    ...(size === undefined
       ? common.size === undefined
         ? several === undefined
           ? {}
           : { size: several }
         : { size: common.size }
-      : { size: pack.size }),
+      : { size }),
     ...(pack.unit === undefined ? {} : { unit: pack.unit }),
     ...(stemPrice !== undefined && pack.size !== undefined && pack.unit === undefined ? { per: 'stem' } : perOf),
     ...(number?.currency === undefined ? {} : { currency: number.currency }),

@@ -4,7 +4,7 @@ import { hazardsIn, tellsOfHealth } from '../../handbook/hazard-words.ts';
 import type { RecipeLineFact } from '../fact.ts';
 import { pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
-import { isRangeOrChoice, isSingle, type Token } from '../text/token.ts';
+import { firstWhere, isRangeOrChoice, isSingle, type Token } from '../text/token.ts';
 import { portionWords } from '../words/trade-words.ts';
 import { itemName, knowsItem } from './item-name.ts';
 import { besideNames } from './name-edges.ts';
@@ -66,6 +66,15 @@ const listed = (named: readonly Token[], items: readonly string[]): boolean => {
   const name = itemName(named, false);
   return name !== undefined && items.some((item) => item.toLowerCase() === name);
 };
+// "1 protea (or 2 blushing brides)", "1 rose or ranunculus": which of them is not said.
+const isOpenChoice = (tokens: readonly Token[], from: number, to: number): boolean => {
+  const or = firstWhere(tokens, from, to, ({ text }) => text === 'or');
+  if (or < 0) return false;
+  const goods = (start: number, end: number): boolean =>
+    firstWhere(tokens, start, end, ({ means }) => means['ingredient'] !== undefined) >= 0;
+  if (or === from) return tokens[or - 1]?.text === '(' && quantity(tokens, or + 1) !== undefined && goods(or + 1, or + 5);
+  return goods(from, or) && goods(or + 1, to);
+};
 const bareStems = (named: readonly Token[]): string | undefined =>
   named.length > 0 && named.every((token) => /^(stem|stems|of|flowers)$/.test(token.text)) ? 'stem' : undefined;
 
@@ -116,6 +125,7 @@ export const linesIn = (reader: Reader, start: number, end: number): Line[] | un
     if (tokens.slice(from, to).some(({ number }) => number?.form === 'plain' && isRangeOrChoice(number))) return undefined;
     // "3 roses or 2 peonies": which of them is not said.
     if (amount !== undefined && tokens[to - 1]?.text === 'or' && quantity(tokens, to) !== undefined) return undefined;
+    if (isOpenChoice(tokens, from, to)) return undefined;
     if (
       named.some(
         (each) =>

@@ -13,6 +13,7 @@ import { headsAlone } from '../wearers/head-counts.ts';
 import { tellsWhoHasNone } from '../wearers/heads-named.ts';
 import { tellsLess } from '../wearers/heads-told.ts';
 import { kindsShared } from '../wearers/kinds-shared.ts';
+import { countsThemOrAll } from '../wearers/numbers-behind.ts';
 import { oneLess } from '../wearers/one-less.ts';
 import { type Entry, readWearers } from '../wearers/read-wearers.ts';
 import { withRoughTotal } from '../wearers/rough-total.ts';
@@ -111,7 +112,7 @@ const find = (reader: Reader): Finding[] => {
     const read = readWearers(reader, own);
     if (read.loose && read.entries.length >= 2) continue;
     // "groom, best man, 3 ushers, one piker with his dog": a list without him would count too few; "groom (+2-3)" does not say how many.
-    if (read.unsaid || (read.entries.length >= 2 && listsStranger(reader.tokens, own.start, own.end))) {
+    if (read.unsaid || countsThemOrAll(reader, own) || (read.entries.length >= 2 && listsStranger(reader.tokens, own.start, own.end))) {
       findings.push({ start: own.start, end: own.end, held: true });
       continue;
     }

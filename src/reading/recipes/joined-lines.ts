@@ -10,9 +10,9 @@ import { endsWithPiece, forPiece, forSome, heading, perEach, perPiece, roleHeadi
 
 const closing = [perPiece, perEach, forSome, forPiece];
 
-// "corsage", "recipe" or "recipe per bout" on a line of its own
+// "corsage", "recipe", "recipe per bout" or "crown, each" on a line of its own
 const bareHeading = pattern(
-  '(recipe (for|per|-|:)? (the|our|each|every|a|an|all the)? <piece> (:|-|=)?|(<piece>|recipe|<role>) (recipe)?)',
+  '(recipe (for|per|-|:)? (the|our|each|every|a|an|all the)? <piece> (:|-|=)?|(<piece>|<role>) (recipe)? (,|:|-|\\()? ((each|for|in|per) (one|piece) (of them)?|<each>) (\\))? (,|:|-|=)?|(<piece>|recipe|<role>) (recipe)?)',
 );
 // "for 10 bouts:" over lines of stems: what goes into the whole batch, or into each of it.
 const batchHeading = pattern(
@@ -34,6 +34,7 @@ interface Lines {
   readonly timed?: true; // tells nothing but how long one takes
 }
 
+const shortest = 6; // tokens: "crown (each):" names no goods
 /** What a part holds of a recipe; undefined when it holds anything else. */
 const linesOf = (reader: Reader, part: Part): Lines | undefined => {
   const { tokens } = reader;
@@ -42,7 +43,7 @@ const linesOf = (reader: Reader, part: Part): Lines | undefined => {
   if (batch?.end === part.end) return { headed: false, closed: true, each: false, lines: 0 };
   if (timeAlone.at(tokens, part.start, part.end)?.end === part.end)
     return { headed: false, closed: false, each: false, lines: 0, timed: true };
-  if (part.end - part.start > 3 && firstWhere(tokens, part.start, part.end, goods) < 0) return undefined;
+  if (part.end - part.start > shortest && firstWhere(tokens, part.start, part.end, goods) < 0) return undefined;
   // "per buttonhole: 1 protea" heads what follows; "per buttonhole" on a line behind closes it.
   const opening = perPiece.at(tokens, part.start + (tokens[part.start]?.text === 'recipe' ? 1 : 0), part.end);
   const colon = opening !== undefined && /^[:=-]$/.test(tokens[opening.end - 1]?.text ?? '');

@@ -34,11 +34,13 @@ export const takenOut = pattern(
 );
 export const forSome = pattern('for (the|all|all the|every)? <n:count> (<material>)? <p:piece>');
 export const roleHeading = pattern(
-  '(for)? (the)? (<r:role>|<r:owner>) (<piece>|side|side people)? (:|=|-|gets|has|have|get|takes|take|needs|need|uses|use|is|are|with|,)? (:)? (just|only)?',
+  '(for)? (the)? (<r:role>|<r:owner>) (<piece>|side|side people)? (:|=|-|gets|has|have|get|takes|take|needs|need|uses|use|is|are|with|,)? (<each> (:|-|=)? (<line>)?)? (:)? (just|only)?',
 );
 export const sameAs = pattern('(the)? <r:role> (is|gets|has)? (the)? same as (the)? <s:role>');
-// "buttonhole recipe 1 rose …", "wrist corsage 4 spray rose 2 stems …": the piece stands before its list without a colon.
-const pieceFirst = pattern('(recipe (:|-|for|for the)?)? (<p:piece>) (recipe)? (,|:|-)?');
+// "buttonhole recipe 1 rose …", "wrist corsage 4 spray rose 2 stems …", "crown, each": the piece stands before its list without a colon.
+const pieceFirst = pattern(
+  '(recipe (:|-|for|for the)?)? (<p:piece>) (recipe)? (,|:|-|\\()? ((each|for|in|per) (one|piece) (of them)?|<e:each>)? (\\))? (,|:|-|=)?',
+);
 const fewStems = 12;
 export const plainHeading = (reader: Reader, start: number, end: number): Match | undefined => {
   const match = pieceFirst.at(reader.tokens, start, end);
@@ -46,7 +48,9 @@ export const plainHeading = (reader: Reader, start: number, end: number): Match 
   const below = reader.tokens[match.end]?.kind === 'line' || reader.tokens[match.end]?.text === '.' ? match.end + 1 : match.end;
   const lines = linesIn(reader, below, end) ?? [];
   // "bout recipe", then "rose x1", "fern x2": the numbers stand behind the names.
-  const said = reader.tokens.slice(match.start, match.end).some(({ text }) => text === 'recipe');
+  const said = reader.tokens
+    .slice(match.start, match.end)
+    .some(({ text, means }) => /^(recipe|one|piece)$/.test(text) || means['each'] !== undefined);
   // "bouts", "rose x10", "gerbera x10" may as well be twenty of them.
   const ofOne = reader.tokens[below + 1]?.text === 'x' && !/s$/.test(match.kept['p']?.text ?? '');
   const counted =

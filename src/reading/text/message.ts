@@ -170,16 +170,18 @@ export const readTokens = (clean: CleanText): readonly Token[] =>
     ),
   );
 
+/** A message of these tokens: as it was typed, or with some of them left out. */
+export const messageOf = (clean: CleanText, tokens: readonly Token[]): Message => ({
+  clean,
+  tokens,
+  parts: partsOf(tokens),
+  words: (start, end) => {
+    const [first, last] = [tokens[start], tokens[end - 1]];
+    return first === undefined || last === undefined ? '' : ownWords(clean, first.start, last.end);
+  },
+});
+
 export const openMessage = (text: string): Message => {
   const clean = cleanText(text);
-  const tokens = readTokens(clean);
-  return {
-    clean,
-    tokens,
-    parts: partsOf(tokens),
-    words: (start, end) => {
-      const [first, last] = [tokens[start], tokens[end - 1]];
-      return first === undefined || last === undefined ? '' : ownWords(clean, first.start, last.end);
-    },
-  };
+  return messageOf(clean, readTokens(clean));
 };

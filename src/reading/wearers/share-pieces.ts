@@ -48,7 +48,7 @@ const forAll = [
     `(for|-|:|=|(they|and|they're|theyre){0,1} (all|<all>|both|each|every one|everyone|everybody) (are|of them|will be|will|to be)? (get|gets|getting|have|has|having|to have|with|in|wear|wearing|want|wants|wanting|need|needing|given|on)?) (a|an|the)? (<material>)? <p:piece> (each|all|apiece)? ${polite}`,
   ),
   pattern(
-    `(<material>)? <p:piece> (each|all|all round|for all|for everyone|for them all|<all>|all of them|for all of them|for each of them) ${polite}`,
+    `(<material>)? <p:piece> (all round|all around|all of them|all for them|for all of them|for each of them|for them all|for (the|that) (whole)? lot|across the board|for everyone|for everybody|for all|each|all|<all>) ${polite}`,
   ),
 ];
 

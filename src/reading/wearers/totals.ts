@@ -4,6 +4,7 @@ import { firstAt, type Match, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import { firstWhere, isCount, isSingle } from '../text/token.ts';
+import { countsThem } from './numbers-behind.ts';
 import { countedWithin } from './one-of-those.ts';
 import { partyOf, totalForms } from './wearer-words.ts';
 import type { WearersRead } from './wearers-read.ts';
@@ -24,7 +25,9 @@ export const totalAt = (reader: Reader, index: number, end: number): Match | und
 };
 // `least`: as many as are counted under one name; "one of them" is no total of six.
 const totalIn = (reader: Reader, part: Part, least: number): Match | undefined => {
+  const them = countsThem(reader, part.start, part.end);
   for (let index = part.start; index < part.end; index++) {
+    if (them !== undefined && index >= them.start && index < them.end) continue;
     const match = totalAt(reader, index, part.end);
     if (match !== undefined && Number(match.kept['n']?.number?.amount) >= least) return match;
   }

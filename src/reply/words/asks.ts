@@ -18,6 +18,7 @@ const sentences: { readonly [why in AskReason]: (ask: Ask) => Line } = {
   'which piece': (ask) => text`Which pieces is ${quoted(ask.words)} about?`,
   'which number': (ask) => text`What does ${quoted(ask.words)} set?`,
   'low or high': (ask) => text`${quoted(ask.words)}: which is it? Nothing is kept until you say.`,
+  'this or that': (ask) => text`${quoted(ask.words)}: which goes in? Nothing is kept until you say.`,
   'finished or begun': (ask) => text`${quoted(ask.words)}: are those finished, or only begun? I have counted none as made.`,
   'other currency': (ask) =>
     text`${quoted(ask.words)} is not the studio's currency, and I never convert. Is the figure in the studio's own money?`,
