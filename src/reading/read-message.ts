@@ -5,6 +5,7 @@ import { askWhichEnd } from './ask-which-end.ts';
 import { askWhichGoods } from './ask-which-goods.ts';
 import type { Fact } from './fact.ts';
 import { keptBeside } from './left-beside.ts';
+import { leftInSilence } from './left-in-silence.ts';
 import { saysRange, withBothEnds } from './one-end-alone.ts';
 import { answerOpenQuestion } from './open-question.ts';
 import type { Finding, Phrase, Reader } from './phrase.ts';
@@ -78,6 +79,7 @@ const readOpened = (message: Message, context: ReadingContext, list: readonly Ph
         taken[index] = phrase.name;
         if (finding.held === true) held.add(index);
       }
+      for (const index of leftInSilence(message.tokens, finding, tokens)) held.add(index);
       facts.push(...(finding.facts ?? []));
       asks.push(...(finding.asks ?? []));
       problems.push(...(finding.problems ?? []));
