@@ -19,7 +19,7 @@ import { wasAndIs } from './was-and-is.ts';
 import { inZones, type Zones } from './zones.ts';
 
 const isNow = pattern(
-  '(the)? <p:piece> (count|number|qty|quantity|figure|numbers|total|tally)? (are|is|order|should be|should read|should say|to read|to be|now|needs to be|need to be|ought to be|were meant to be|were supposed to be|was meant to be|are meant to be|are supposed to be|go to|to|up to|down to|<upTo>|going|gone|changed to|=|:|drop to|from|be|at|should have been|goes to|dropping to|gone to|reduced to|cut to|is now|are now)? (now|to|only|at|<upTo>|up to|<upTo>|down to|meant to be)? <n:count>',
+  '(the)? <p:piece> (count|number|qty|quantity|figure|numbers|total|tally)? (are|is|order|should be|should read|should say|to read|to be|now|needs to be|need to be|ought to be|were meant to be|were supposed to be|was meant to be|are meant to be|are supposed to be|go to|to|up to|down to|<upTo>|going|gone|changed to|=|:|drop to|from|be|at|should have been|will be|(are|is)? (going to|gonna) be|goes to|dropping to|gone to|reduced to|cut to|is now|are now)? (now|to|only|at|<upTo>|up to|<upTo>|down to|meant to be)? <n:count>',
 );
 const wrongCount = pattern('(wrong|incorrect) (number|count|qty|quantity|figure)');
 const priceWord = /^(price|prices|cost|rate|charge|each|quote|pricing)$/;
@@ -116,6 +116,7 @@ export const countAndPrice = (own: Reader, part: Part, zones: Zones): Unworded[]
     if (
       next?.means['each'] !== undefined ||
       next?.means['piece'] !== undefined ||
+      /^(stems?|blooms?|heads?|sprigs?)$/.test(next?.text ?? '') || // what goes into one
       tokens[at - 1]?.text === 'at' ||
       next?.means['taxName'] !== undefined
     )

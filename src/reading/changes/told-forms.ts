@@ -18,6 +18,9 @@ const took =
   '(got to|gets to|got at|got into|got|ruined|killed|wrecked|ate|froze|cooked|chewed|took out|took|claimed|destroyed|melted|fried|snapped|finished off|trashed|squashed|munched|did for|done for)';
 const stuff = '(<ingredient>|tape|ribbon|wire|pins|glue|magnets|stems)';
 
+// "corsages are going to be 6 instead of 4"
+const soon =
+  "((is|are|is now|are now|should be|will be|'ll be|(are|is)? (going to|gonna) be|need to be|needs to be|have to be) (now|only|just)?)?";
 // "bouts were 10-12, make it 11"
 const was = '((was|were) (going|meant|supposed)? (to be)?|used to be)';
 const rightNow = '(make it|make that|they want|we want|they need|we need|she wants|he wants)';
@@ -95,7 +98,7 @@ const told: readonly (readonly [ToldAs, readonly string[]])[] = [
       `(the|our)? <p:piece> (are|is|have|has|been|now|just){0,2} (${moved}|up|down)? (up|down|back)? from <a:count> (up|down)? (to|<upTo>) <n:count>`,
       "(the)? <piece> for (the|his|her|their|our)? <role> (is|'s|has been|been)? (now)? (off|cancelled|canceled|not needed|no longer needed|not wanted|scrapped) (,|-|so|now|that's|thats|makes|leaves|its|it's){1,4} <n:count> <p:piece> (now|total|in total)?",
       `(the|our)? <p:piece> (:|-|,)? (not|${was}) <a:count> (,|but|now|it's|its|are|is|-|${rightNow}){1,2} <n:count>`,
-      `(the|our)? <p:piece> (is|are|should be)? <n:count> (,|-)? (not|instead of|rather than) <a:count>`,
+      `(the|our)? <p:piece> ${soon} <n:count> (,|-)? (now)? (,|-)? (not|instead of|rather than) <a:count>`,
       `<n:count> ${kind} (,|-)? (now)? (,)? (not|instead of|rather than|vs) <a:count>`,
       `(not|instead of) <a:count> (but|,|now|make|make it|it's|its){1,2} <n:count> ${kind}`,
       `(not|instead of|it was|${was}) <a:count> <p:piece> (but|,|now|make|it's|its|${rightNow}){1,2} <n:count>`,

@@ -3,12 +3,10 @@
 import { firstIn, pattern } from '../pattern.ts';
 import { namesTax } from '../text/of-tax.ts';
 import { firstWhere, type Token, textOf } from '../text/token.ts';
-import { wordList } from '../words/word-list.ts';
+import { hadListed } from './had-listed.ts';
+import { comparable, wasAndNow, wasSupposed, type Zones } from './was-then-now.ts';
 
-export interface Zones {
-  readonly fresh: readonly (readonly [number, number])[];
-  readonly old: readonly (readonly [number, number])[];
-}
+export type { Zones } from './was-then-now.ts';
 
 const notNow = pattern(
   "(not|instead of|rather than|isn't|isnt|wasn't|wasnt|aren't|arent|never|no longer|as opposed to|and not|was|were|used to be|down from|up from|in place of|ain't|earlier (i|we) (said|told|wrote|put|quoted|gave)|before (i|we) (said|told)|previously|(i|we) (told|said|quoted) (earlier|before)|earlier it was|was told)",
@@ -37,14 +35,7 @@ const taxNegated = (tokens: readonly Token[], index: number): boolean => {
   return !said && next?.means['included'] !== undefined && (taxOrIs(before) || taxOrIs(after));
 };
 
-const tags = wordList(`
-  material, piece, weekday, month, included, onTop, each, all, taxName, taxWord
-`);
-const comparable = (token: Token): boolean => token.number !== undefined || tags.some((tag) => token.means[tag] !== undefined);
-
 const butNow = /^(,|but|so|-|\.|;|it's|its|should|now|make|->|>|\()$/;
-const wasSupposed = pattern('(was|were) (supposed|meant|to be|already)');
-
 // "wedding 14 march, no make that 21 march": within one sentence the later words win.
 const turning = pattern(
   "(no (,|make|wait|sorry|its|it's|that's|thats|(ex|excl|exc|inc|incl))|sorry|actually|wait|correction|oops|scratch that|i mean|make that)",
@@ -63,26 +54,6 @@ const turnsAt = (tokens: readonly Token[], start: number, end: number): number |
     if (tokens.slice(start, index).some(comparable) && tokens.slice(index, end).some(comparable)) return index;
   }
   return undefined;
-};
-
-// "was 18 bouts, now 20": what it was ends where "now" begins.
-const wasAndNow = (tokens: readonly Token[], start: number, end: number): Zones | undefined => {
-  const was = firstWhere(tokens, start, end, (token) => /^(was|were)$/.test(token.text));
-  const now =
-    was < 0
-      ? -1
-      : firstWhere(tokens, was + 1, end, (token) =>
-          /^(now|moved|brought|pushed|bumped|shifted|haggled|bargained|negotiated|beaten|talked|knocked)$/.test(token.text),
-        );
-  if (now < 0 || wasSupposed.at(tokens, was, end) !== undefined) return undefined;
-  if (!tokens.slice(was, now).some(comparable) || !tokens.slice(now, end).some(comparable)) return undefined;
-  return {
-    old: [[was + 1, now]],
-    fresh: [
-      [start, was],
-      [now, end],
-    ],
-  };
 };
 
 // "14 combs was a typo, it's 19"; "13 made should be 30": a word after the first number says that it was wrong.
@@ -157,7 +128,7 @@ let last: { readonly tokens: readonly Token[]; readonly start: number; readonly 
 /** The zones of a stretch. Without "not", "from" or "instead of" everything is meant now. */
 export const zonesOf = (tokens: readonly Token[], start: number, end: number): Zones => {
   if (last?.tokens !== tokens || last.start !== start || last.end !== end)
-    last = { tokens, start, end, zones: divided(tokens, start, end) };
+    last = { tokens, start, end, zones: hadListed(tokens, start, end) ?? divided(tokens, start, end) };
   return last.zones;
 };
 

@@ -26,6 +26,9 @@ const forms = [
   pattern(`${own} (<word>)? (${mild}) (is|on|is on|'s|,|:|-|will be|falls)`),
   pattern(`for (a|the|an|their|her|his|this) (<word>)? (${mild})`),
   pattern(`(<ordinal>|memorial|school|charity) (<word>)? (${mild})`),
+  // "day after tomorrow, rehearsal dinner, use silks": what it is to be made of makes it a job.
+  pattern(`(${mild}) <any>{0,4} (,|-|;) (please|pls|just|so){0,2} (use|using|all|everything|all in) (in)? <material>`),
+  pattern(`(use|using) <material> (,|-|;|for) (the|a|her|their)? <any>{0,3} (${mild})`),
   pattern('(client|bride|groom|couple|customer|planner|family|they|she|he) (says|said|confirmed|has confirmed|have confirmed|wants)'),
   pattern(
     "(client's|clients|bride's|brides|groom's|couple's|she's|shes|he's|hes|they're|theyre|planner's|mum's) (now)? (saying|telling (me|us)|adamant|insisting|sure)",

@@ -61,7 +61,6 @@ export const aside = many([
   '<duration> (at|@) <plain>',
   '(set up|setup|setting up|bump in|load in|rehearsal) (at|from|by|is|is at)? <plain>',
   '<plain> (boxes|trays|batches|sets|lots|boards|crates|rows|bags|bundles|packs|groups) of <plain> (<material>)? (<piece>)? ((,|-)? (at|@|for|is|=)? <amount> (<each>|(a|an|per|each|the|for each|for a|/) (set|box|tray|batch|lot|board|crate|row|bag|bundle|pack|group)))?',
-  '(make|put|call) (it|that|them) <range>',
   '(add|cancel|drop|remove|take) <any>{0,3} <count> (<piece>)? (,)? (maybe|perhaps|possibly|if (they|she|he|the|bride|client|it|there|mum|more))',
   '<role> <range>',
   '(<count>)? crown royal (mug|mugs|bottle|bottles|glass|glasses|whisky|whiskey|shots|bag|bags|cans|tin|tins)',

@@ -79,9 +79,15 @@ const sharedOut = pattern('<count> <material> (,|and|&|+|n)? (<count> <material>
 
 // "4 corsages 28 and a crown 60", "mum's corsage 35 and nan's corsage 30"
 const anotherPiece = pattern('and (a|an|(the|her|his)? <owner>) <word>{0,2} <piece>');
+// "moms corsage is 38": of one piece it tells the price; "bouts is 38" may count them.
+const tellsOne = ({ tokens }: Reader, index: number): boolean =>
+  /^(is|costs|=)$/.test(tokens[index - 1]?.text ?? '') &&
+  tokens[index - 2]?.means['piece'] !== undefined &&
+  !/s$/.test(tokens[index - 2]?.text ?? 's') &&
+  Number(tokens[index]?.number?.amount) >= 5;
 // "100 lapels, 8.50": a number right behind a counted piece can only be its price.
 const behindPiece = (reader: Reader, index: number, pieceEnds: ReadonlySet<number>, listed: boolean): boolean => {
-  let at = index - 1;
+  let at = tellsOne(reader, index) ? index - 2 : index - 1;
   while (
     at > 0 &&
     index - at <= 4 &&

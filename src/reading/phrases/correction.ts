@@ -66,6 +66,14 @@ const goesTo = pattern(
   "<piece> (are|is|will|all|both|'s|just|should|shall|to|then|that){0,2} (go|goes|going|given|handed) (out|over|off)? to (the|his|her|our|their|a|an|both|all|each|every|both the|all the){0,2} (<count>)? (x|of|of the|the)? ((<word>)? <role>|<unlisted>)",
 );
 
+// "corsages are going to be 6 or 7 instead of 4": no hands they go to, where a number before is taken back.
+const goods = pattern('<number> (stem|stems|<ingredient>|<pack>)');
+const willBe = ({ tokens }: Reader, { start, end }: Part, at: number): boolean =>
+  tokens[at - 1]?.text === 'be' &&
+  (tokens[at]?.number ?? tokens[at]?.means['material']) !== undefined &&
+  goods.at(tokens, at, end) === undefined &&
+  zonesOf(tokens, start, end).old.length > 0;
+
 // "drop the crowns off at 3": where they go and when.
 const handing = pattern(
   '(drop|dropping|pick|picking) (the|those|all|our|her)? (<count>)? (<material>)? (<piece>|ones|lot|stuff|flowers) ((off|up) (at|by|around|before|after) <number>|(off|round|over|in)? (at|to|round to|over to|with) (the|her|their|his|our|your|my) <word>)',
@@ -95,7 +103,8 @@ const readPart = (reader: Reader, part: Part): Finding[] => {
   if (isOfWage(reader, part) || tellsWhoLeft(reader, part)) return [{ start: part.start, end: part.end, held: true }];
   if (handing.in(tokens, part.start, part.end) !== undefined || spares.in(tokens, part.start, part.end) !== undefined)
     return [{ start: part.start, end: part.end, held: true }];
-  if (goesTo.in(tokens, part.start, part.end) !== undefined) return [];
+  const given = goesTo.in(tokens, part.start, part.end);
+  if (given !== undefined && !willBe(reader, part, given.end)) return [];
   // "10 bouts £120, 3 corsages £66, line totals not each" orders.
   const basis = basisOfOrder(tokens, part.start, part.end);
   if (basis !== undefined && !anyIn(markers, tokens, part.start, basis)) return [];

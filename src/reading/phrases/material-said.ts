@@ -6,6 +6,7 @@ import { exceptSome } from '../order/all-but-some.ts';
 import { halvesOf } from '../order/half-and-half.ts';
 import { anyIn, firstIn, pattern } from '../pattern.ts';
 import { allFree, type Finding, found, type Phrase, type Reader } from '../phrase.ts';
+import type { Token } from '../text/token.ts';
 import { wordList } from '../words/word-list.ts';
 
 // Words that mean something else most of the time: only beside trade facts.
@@ -30,11 +31,13 @@ const oneOfTwo = ({ tokens }: Reader, index: number): boolean =>
   [-1, 1].some((way) => tokens[index + way]?.text === 'or' && tokens[index + 2 * way]?.means['material'] !== undefined);
 
 // "10 of them fresh": a part of the order has no material of its own yet, and all of them are not meant.
-const someOfThem = ({ tokens }: Reader, index: number): boolean => {
+const shareOfThem = ({ tokens }: Reader, index: number): Token | undefined => {
   let at = index - 1;
   while (/^(are|is|to be|being|in|as|all|be|should|will)$/.test(tokens[at]?.text ?? '')) at -= 1;
-  return /^(them|those|these)$/.test(tokens[at]?.text ?? '') && tokens[at - 1]?.text === 'of' && tokens[at - 2]?.number?.form === 'plain';
+  return /^(them|those|these)$/.test(tokens[at]?.text ?? '') && tokens[at - 1]?.text === 'of' ? tokens[at - 2] : undefined;
 };
+const someOfThem = (reader: Reader, index: number): boolean => shareOfThem(reader, index)?.number?.form === 'plain';
+const roughShare = /^(half|some|partly|most|few|third|quarter|couple)$/;
 
 // "preserved roses" for an event are what it is made of; on a price list they are goods.
 const tradeAround = (reader: Reader): boolean => reader.facts.some((fact) => ['pieces', 'price', 'date', 'title'].includes(fact.fact));
@@ -140,8 +143,9 @@ const find = (reader: Reader): Finding[] => {
     if (token?.text === 'mixed' && /^(them|it|up|those|these)$/.test(reader.tokens[index + 1]?.text ?? '')) continue;
     if (negated.at(reader.tokens, index - 1, index + 1) !== undefined || negated.at(reader.tokens, index - 2, index + 1) !== undefined)
       continue;
-    // "30 bouts, half dried": what the others are is not said.
-    if (kinds.size === 1 && /^(half|some|partly)$/.test(reader.tokens[index - 1]?.text ?? '')) continue;
+    // "30 bouts, half dried", "20 bouts, about half of them dried": what the others are is not said.
+    const share = shareOfThem(reader, index) ?? reader.tokens[index - 1];
+    if (kinds.size === 1 && roughShare.test(share?.text ?? '')) continue;
     if (
       lines.length > 1 &&
       lines.some((line) => line.fact === 'pieces' && line.material === material) &&

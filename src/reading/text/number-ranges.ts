@@ -1,6 +1,7 @@
 // Joins two numbers into a range or a choice, and marks a number as rough: "20-25", "18 or 22", "between 30 and 35", "about 20", "twenty-odd", "30ish".
 
 import { decimal } from '../../values/decimal.ts';
+import { formOf } from '../pattern.ts';
 import { countsOfColumns } from './count-columns.ts';
 import { none } from './means.ts';
 import { changed, isSingle, type NumberRead, type Token } from './token.ts';
@@ -34,10 +35,26 @@ const sharedForm = (first: NumberRead, second: NumberRead): NumberRead | undefin
   return undefined;
 };
 
+// "2 maybe 3 crowns", "takes 20, poss 25 mins": the doubt stands between two numbers that lie near each other.
+const perhaps = formOf('(,)? (or)? (maybe|poss|possibly|perhaps|might be|could be|may be) (even)?');
+const doubtJoins = (tokens: readonly Token[], index: number, next: number): boolean => {
+  const [first, second] = [tokens[index]?.number, tokens[next]?.number];
+  if (first?.form !== 'plain' || second === undefined) return false;
+  const [low, high] = [decimal(first.amount), decimal(second.amount)];
+  if (!high.gt(low) || high.gt(low.times(2))) return false;
+  const [before, after] = [tokens[index - 1], tokens[next + 1]];
+  // "feb 14, maybe 15 bouts" and "bouts at 12, maybe 15 crowns" count another thing; "2, maybe 3 more" and "did 4, maybe 5 tomorrow" come on top.
+  if (months.test(before?.text ?? '') || before?.text === '/') return false;
+  if (/^(more|extra|spare|spares|another|tomorrow|tmrw|tomoz|later|tonight|by|on|next)$/.test(after?.text ?? '')) return false;
+  return !(/^(at|@)$/.test(before?.text ?? '') && after?.kind === 'word') || after?.text === 'each';
+};
+
 const linkAt = (tokens: readonly Token[], index: number): { kind: 'to' | 'or' | 'and'; next: number } | undefined => {
   const text = tokens[index]?.text;
   if (text === '-' || text === 'to' || text === 'til' || text === 'till') return { kind: 'to', next: index + 1 };
   if (text === ',' && tokens[index + 1]?.text === 'or') return { kind: 'or', next: index + 2 };
+  const doubt = perhaps.at(tokens, index);
+  if (doubt !== undefined && doubtJoins(tokens, index - 1, doubt.end)) return { kind: 'or', next: doubt.end };
   if (text === 'or') return { kind: 'or', next: index + 1 };
   if (text === 'and' || text === '&' || text === '+' || text === 'n') return { kind: 'and', next: index + 1 };
   return undefined;

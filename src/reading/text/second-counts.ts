@@ -14,6 +14,9 @@ const bounded = [
   formOf(`<n:count> (<material>)? (<p:piece>) ${least} (,|and|but|-|/)? (${most} (of)? <m:count>|<m:count> ${most})`),
   formOf(`${least} (of)? <n:count> (,|and|but|-|/)? ${most} (of)? <m:count> (<material>)? <p:piece>`),
 ];
+// "15, 16 tops, buttonholes at a tenner", "fifteen bouts, sixteen max, at 12"
+const topped = formOf(`<n:count> (,|-)? <m:count> ${most} (,|-|of){0,2} (<material>)? <p:piece>`);
+const toppedBehind = formOf(`<n:count> (<material>)? <p:piece> (,|-)? <m:count> ${most} (,)?`);
 const second = formOf(`<n:count> (<material>)? <p:piece> (,|-|\\()? (${perhaps})? <m:count> (,|\\))?`);
 const secondBefore = formOf(`<n:count> (,)? (${perhaps})? <m:count> (<material>)? <p:piece>`);
 const boundBefore = formOf(`(${most}|${least}) (of)? <n:count> (<material>)? <p:piece>`);
@@ -38,12 +41,29 @@ const another = (tokens: readonly Token[], end: number): boolean => {
   );
 };
 
+// "bouts 15, 18 max" and "20 bouts, 18 max" tell a price.
+const isTopped = (tokens: readonly Token[], { start, kept }: Match): boolean => {
+  const [n, m] = [Number(kept['n']?.number?.amount), Number(kept['m']?.number?.amount)];
+  const before = tokens[start - 1];
+  return m > n && m <= n * 1.4 && before?.means['piece'] === undefined && !ofAnother(before);
+};
+// "feb 14, maybe 15 bouts", "8 bouts at 12, maybe 14 crowns": the first is no count of the second's.
+const ofAnother = (before: Token | undefined): boolean =>
+  before !== undefined && (before.means['month'] !== undefined || before.text === 'at' || before.text === '@');
+
 const likelySecond = (tokens: readonly Token[], match: Match): boolean => {
   const told = tokens.slice(match.start, match.end).some((token) => signs.has(token.text));
   if (!told && match.kept['m']?.number?.approx !== true) return false; // "maybe 16" is one rough number
   const [n, m] = [of(match, 'n'), of(match, 'm')];
   const near = m >= n * 0.7 && m <= n * 1.4;
   return near || (m > n && m <= n * 2 && priceAhead.at(tokens, match.end) !== undefined);
+};
+
+const toppedAt = (tokens: readonly Token[], index: number): Match | undefined => {
+  const match = topped.at(tokens, index);
+  if (match !== undefined) return isTopped(tokens, match) ? match : undefined;
+  const behind = toppedBehind.at(tokens, index);
+  return behind !== undefined && isTopped(tokens, behind) && priceAhead.at(tokens, behind.end) !== undefined ? behind : undefined;
 };
 
 const ranged = (tokens: readonly Token[], match: Match): Token[] | undefined => {
@@ -90,13 +110,15 @@ export const joinSecondCounts = (tokens: readonly Token[]): Token[] => {
     const counted = isCount(here) && (bounds[index] as number) < index + reach;
     const bound = counted || mayBegin(here) ? firstOf(bounded, tokens, index) : undefined;
     const behind = counted ? second.at(tokens, index) : undefined;
-    const maybe = behind ?? (counted ? secondBefore.at(tokens, index) : undefined);
+    const maybe = behind ?? (counted && !ofAnother(tokens[index - 1]) ? secondBefore.at(tokens, index) : undefined);
+    const top = counted ? toppedAt(tokens, index) : undefined;
     const match =
-      bound !== undefined && (bound.kept['p'] === tokens[bound.end - 1] || !another(tokens, bound.end))
+      top ??
+      (bound !== undefined && (bound.kept['p'] === tokens[bound.end - 1] || !another(tokens, bound.end))
         ? bound
         : maybe !== undefined && (maybe !== behind || !another(tokens, maybe.end)) && likelySecond(tokens, maybe)
           ? maybe
-          : undefined;
+          : undefined);
     const range = match === undefined ? undefined : ranged(tokens, match);
     if (match !== undefined && range !== undefined) {
       joined.push(...range);

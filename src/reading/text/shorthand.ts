@@ -1,6 +1,7 @@
 // Words as thumbs write them: "shd", "nt", "wk". Each becomes the word it stands for, so that no phrase needs to know the short form.
 
 import { remembered } from '../../values/remembered.ts';
+import { formOf } from '../pattern.ts';
 import { isKnownWord } from '../words/vocabulary.ts';
 import { unclipped } from './clipped-words.ts';
 import { fullWords } from './short-words.ts';
@@ -75,6 +76,22 @@ const letterFor = (tokens: readonly Token[], index: number): string | undefined 
   return tokens.some((each) => wearer.test(each.text)) ? (token.text === 'g' ? 'groom' : 'bride') : undefined;
 };
 
+// "bout half of em done", "so bout a third done": about, where a share stands behind it and no piece can.
+const opensShare = formOf(
+  'bout ((half|halfway) (of|the|done|way|there|finished|them|through|thru)|(a|one|two|three) (third|quarter|thirds|quarters))',
+);
+const beforeShare = /^(,|so|ok|we're|were|i'm|im|now|only|just|done|with|that's|thats|-|\.)$/;
+const ofShare = (tokens: readonly Token[], index: number): boolean =>
+  tokens[index]?.text === 'of' && /^(half|thirds?|quarters?|most|some|all)$/.test(tokens[index - 1]?.text ?? '');
+const isAbout = (tokens: readonly Token[], index: number): boolean => {
+  const before = tokens[index - 1];
+  return (
+    tokens[index]?.text === 'bout' &&
+    (before === undefined || before.kind === 'line' || beforeShare.test(before.text)) &&
+    opensShare.at(tokens, index) !== undefined
+  );
+};
+
 // The word that was meant by a slip of the thumb.
 const meantBy = remembered((text) => (Object.hasOwn(fullWords, text) ? fullWords[text] : (slipOf(text) ?? unclipped(text))));
 
@@ -125,6 +142,8 @@ export const writtenOut = (given: readonly Token[]): readonly Token[] => {
       return changed(token, { text: 'today' });
     // "45 buttonholes for now": no change either.
     if (token.text === 'now' && tokens[index - 1]?.text === 'for') return changed(token, { text: 'moment' });
+    if (isAbout(tokens, index)) return changed(token, { text: 'about' });
+    if (token.text === 'em' && ofShare(tokens, index - 1)) return changed(token, { text: 'them' });
     const text = meantBy(token.text);
     return text === undefined ? token : changed(token, { text });
   });
