@@ -25,27 +25,27 @@ const clausesOf = (tokens: readonly Token[], places: readonly number[]): number[
 
 interface Told {
   readonly numbers: ReadonlySet<number>;
+  readonly ofDays: ReadonlySet<number>; // years, months, days, hours and minutes
   readonly day: boolean;
 }
 
 const toldBy = (facts: readonly Fact[]): Told => {
-  const numbers = new Set<number>();
+  const [numbers, ofDays] = [new Set<number>(), new Set<number>()];
   let day = false;
   const add = (value: unknown): void => {
     if (typeof value === 'number') numbers.add(Math.abs(value));
     else if (typeof value === 'string') {
-      if (/^(\d{4}-\d\d-\d\d|\d\d:\d\d)$/.test(value)) {
+      const [year, month, date] = /^(\d{4})-(\d\d)-(\d\d)$/.exec(value)?.slice(1).map(Number) ?? [];
+      const [hour, minute] = /^(\d\d):(\d\d)$/.exec(value)?.slice(1).map(Number) ?? [];
+      if (year !== undefined || hour !== undefined) {
         day = true;
-        for (const part of value.split(/[-:]/))
-          numbers
-            .add(Number(part))
-            .add(Number(part) % 100)
-            .add(Number(part) % 12);
+        for (const part of [year, (year ?? 0) % 100, month, date, hour, (hour ?? 0) % 12, minute, ((hour ?? 0) % 12) + (minute ?? 0) / 100])
+          if (part !== undefined) ofDays.add(part);
       } else if (/^-?[\d.]+$/.test(value)) numbers.add(Math.abs(Number(value)));
     } else if (typeof value === 'object' && value !== null) for (const [key, each] of Object.entries(value)) if (key !== 'words') add(each);
   };
   for (const fact of facts) add(fact);
-  return { numbers, day };
+  return { numbers, ofDays, day };
 };
 
 const amountsOf = ({ number }: Token): readonly number[] =>
@@ -56,18 +56,24 @@ const isCounted = (token: Token): boolean => amountsOf(token).some((amount) => a
 const isDay = ({ means, number }: Token): boolean =>
   means['weekday'] !== undefined || means['month'] !== undefined || number?.form === 'ordinal';
 
-// What one number comes to, alone ("half of them", "plus the celebrant", an hour by the clock) or with another: "9 to 1" is four hours, "90 mins for 9" ten each.
+// What one number comes to, alone ("half of them", "plus the celebrant") or with another: "90 mins for 9" are ten each.
 const comesTo = (amount: number, others: readonly number[], { numbers }: Told): boolean =>
-  [amount, amount / 2, amount * 2, amount + 1, amount - 1].some((value) => numbers.has(value)) ||
+  [amount / 2, amount * 2, amount + 1, amount - 1].some((value) => numbers.has(value)) ||
   others.some((other) =>
-    [amount + other, Math.abs(amount - other), amount * other, amount / other, other / amount, 12 - amount + other].some((value) =>
-      numbers.has(value),
-    ),
+    [amount + other, Math.abs(amount - other), amount * other, amount / other, other / amount].some((value) => numbers.has(value)),
   );
 
 // "finished 24. correction, 22", "3 wax, not 2", "counted 2 twice", "so 28 good": taken back on purpose, or worked out.
+const old = /^(not|instead|rather|was|were)$/;
 const takesBack = /^(not|instead|rather|was|were|correction|sorry|soz|actually|no|i|meant|should|oops|typo|make|call)$/;
 const worksOut = /^(so|ie|making|makes|comes|that's|thats|=|which|meaning)$/;
+const counting = new Set<Fact['fact']>(['pieces', 'price', 'tax', 'made', 'left', 'broke', 'wearers']);
+const isCount = (fact: Fact): boolean =>
+  counting.has(fact.fact) || (fact.fact === 'change' && fact.what !== 'date' && fact.what !== 'time');
+// "9 til 1": their hours are in the facts, the clock is not.
+const isSpan = (tokens: readonly Token[], place: number): boolean =>
+  tokens[place]?.number?.max !== undefined ||
+  (tokens[place]?.number !== undefined && [place - 1, place + 1].some((at) => /^(to|til|till|until|-)$/.test(tokens[at]?.text ?? '')));
 const aside = /^(twice|double|tables?)$/;
 
 /** The places of the numbers and days that are in none of the facts. */
@@ -76,17 +82,20 @@ export const leftInSilence = (tokens: readonly Token[], { facts = [] }: Finding,
   const clauses = clausesOf(tokens, places);
   if (clauses.length < 2) return [];
   const opens = (at: number): string => tokens[clauses[at]?.[0] ?? -1]?.text ?? '';
-  if (clauses.some((_, at) => worksOut.test(opens(at))) || places.some((place) => tokens[place]?.text === 'so')) return [];
+  const counts = facts.every(isCount);
+  if (counts && (clauses.some((_, at) => worksOut.test(opens(at))) || places.some((place) => tokens[place]?.text === 'so'))) return [];
   const told = toldBy(facts);
+  const hands = facts.some(({ fact }) => fact === 'crew');
   const numbers = places.flatMap((place) => tokens[place]?.number ?? []);
   const amounts = numbers.flatMap(({ amount, max }) => [amount, max ?? amount]).map(Number);
   if (told.numbers.has(numbers.reduce((sum, { amount }) => sum + Number(amount), 0))) return [];
+  const isToldOrCome = (amount: number): boolean => told.numbers.has(amount) || told.ofDays.has(amount) || comesTo(amount, amounts, told);
   return clauses.flatMap((clause, at) => {
-    if (takesBack.test(opens(at)) || takesBack.test(opens(at + 1)) || clause.some((place) => aside.test(tokens[place]?.text ?? '')))
-      return [];
+    const meant = counts && (takesBack.test(opens(at + 1)) || clause.some((place) => aside.test(tokens[place]?.text ?? '')));
+    if (meant || old.test(opens(at)) || (hands && clause.some((place) => isSpan(tokens, place)))) return [];
     const counted = clause.filter((place) => isCounted(tokens[place] as Token));
     const days = told.day ? [] : clause.filter((place) => isDay(tokens[place] as Token));
-    const isTold = counted.some((place) => amountsOf(tokens[place] as Token).some((amount) => comesTo(amount, amounts, told)));
+    const isTold = counted.some((place) => amountsOf(tokens[place] as Token).some(isToldOrCome));
     return isTold ? [] : [...counted, ...days];
   });
 };
