@@ -74,10 +74,11 @@ const isCount = (fact: Fact): boolean =>
 const isSpan = (tokens: readonly Token[], place: number): boolean =>
   tokens[place]?.number?.max !== undefined ||
   (tokens[place]?.number !== undefined && [place - 1, place + 1].some((at) => /^(to|til|till|until|-)$/.test(tokens[at]?.text ?? '')));
-const aside = /^(twice|double|tables?)$/;
+const aside = /^(twice|double|tables?|was|were)$/;
 
-/** The places of the numbers and days that are in none of the facts. */
-export const leftInSilence = (tokens: readonly Token[], { facts = [] }: Finding, places: readonly number[]): readonly number[] => {
+/** The places of the numbers and days that are in none of the facts, told or asked about. */
+export const leftInSilence = (tokens: readonly Token[], finding: Finding, places: readonly number[]): readonly number[] => {
+  const facts = [...(finding.facts ?? []), ...(finding.asks ?? []).flatMap(({ choices }) => choices.flatMap((choice) => choice.facts))];
   if (facts.length === 0 || facts.some(holdsAll)) return [];
   const clauses = clausesOf(tokens, places);
   if (clauses.length < 2) return [];

@@ -11,6 +11,7 @@ describe('two things told in one sentence', () => {
     ['wedding 13 feb at 1400, put it up to 36', '36'],
     ['20 march is off, new date 27 march, remade 2', '2'],
     ['bouts up from 12 to 15 each, count stays at 20', '20'],
+    ['make it 40, 2 of us in on the 5th or 6th of march, 5 hrs each', '40'],
   ])('names what is in none of the facts: %s', (text, number) => {
     expect(unread(text).join(' ')).toContain(number);
   });
@@ -24,6 +25,7 @@ describe('two things told in one sentence', () => {
     '11 buttonholes, groom’s one at €14, other ten at €9 each, inc vat',
     'another batch of 6 done, 18 now',
     'the bride said 2pm, now says 1.30',
+    'crowns were 80-90, now 85',
   ])('names no number that the facts come from: %s', (text) => {
     expect(unread(text)).toEqual([]);
   });
