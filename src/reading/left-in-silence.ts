@@ -14,7 +14,7 @@ const holdsAll = (fact: Fact): boolean =>
   (fact.fact === 'price' && fact.coversOther === true);
 
 // Where the clauses stand among what was taken.
-const clausesOf = (tokens: readonly Token[], places: readonly number[]): number[][] => {
+const clausesAmong = (tokens: readonly Token[], places: readonly number[]): number[][] => {
   const clauses: number[][] = [[]];
   for (const place of places) {
     if (apart.test(tokens[place]?.text ?? '') || tokens[place]?.kind === 'line') clauses.push([]);
@@ -80,7 +80,7 @@ const aside = /^(twice|double|tables?|was|were)$/;
 export const leftInSilence = (tokens: readonly Token[], finding: Finding, places: readonly number[]): readonly number[] => {
   const facts = [...(finding.facts ?? []), ...(finding.asks ?? []).flatMap(({ choices }) => choices.flatMap((choice) => choice.facts))];
   if (facts.length === 0 || facts.some(holdsAll)) return [];
-  const clauses = clausesOf(tokens, places);
+  const clauses = clausesAmong(tokens, places);
   if (clauses.length < 2) return [];
   const opens = (at: number): string => tokens[clauses[at]?.[0] ?? -1]?.text ?? '';
   const counts = facts.every(isCount);

@@ -9,8 +9,9 @@ import { bareWords, markers } from './change-words.ts';
 import { reasonBehind } from './reason-behind.ts';
 import { samePrice } from './same-price.ts';
 import { taxChange } from './tax-and-material.ts';
+import { inZones } from './two-zones.ts';
 import { wasAndIs } from './was-and-is.ts';
-import { inZones, zonesOf } from './zones.ts';
+import { zonesOf } from './zones.ts';
 
 const star = /^\*$/;
 

@@ -3,7 +3,7 @@
 import type { Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import { isCount, type Token } from '../text/token.ts';
-import type { Zones } from './zones.ts';
+import type { Zones } from './two-zones.ts';
 
 const tags = ['included', 'onTop', 'taxName', 'taxWord', 'material'];
 

@@ -15,8 +15,8 @@ import { kindsIn, ofKindsAhead } from './kinds-priced.ts';
 import { differenceSaid, oldNumbers } from './old-numbers.ts';
 import { priceChange } from './price-change.ts';
 import { samePrice } from './same-price.ts';
+import { inZones, type Zones } from './two-zones.ts';
 import { wasAndIs } from './was-and-is.ts';
-import { inZones, type Zones } from './zones.ts';
 
 const isNow = pattern(
   '(the)? <p:piece> (count|number|qty|quantity|figure|numbers|total|tally)? (are|is|order|should be|should read|should say|to read|to be|now|needs to be|need to be|ought to be|were meant to be|were supposed to be|was meant to be|are meant to be|are supposed to be|go to|to|up to|down to|<upTo>|going|gone|changed to|=|:|drop to|from|be|at|should have been|will be|(are|is)? (going to|gonna) be|goes to|dropping to|gone to|reduced to|cut to|is now|are now)? (now|to|only|at|<upTo>|up to|<upTo>|down to|meant to be)? <n:count>',

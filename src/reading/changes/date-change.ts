@@ -24,7 +24,8 @@ import { dayNumberNow } from './day-number-now.ts';
 import { hoursBehindDay } from './hours-behind-day.ts';
 import { marksChange } from './marks-change.ts';
 import { hourOfHandOver, movesHour, oldOfSpan, timeChange } from './time-change.ts';
-import { type Zones, zonesOf } from './zones.ts';
+import type { Zones } from './two-zones.ts';
+import { zonesOf } from './zones.ts';
 
 // "not this sat, next sat": a day that is taken back is none of those to choose from.
 const without = (read: DateRead, before: Day | undefined): DateRead => {

@@ -1,8 +1,9 @@
 // "make it 45 bouts, wedding moved to 15 may": the day in one clause and the pieces in the other, each read by itself, so that neither is lost in the other.
 
+import { handsAt } from '../dates/hand-over-hour.ts';
 import type { Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
-import type { Token } from '../text/token.ts';
+import { firstWhere, type Token } from '../text/token.ts';
 import { isOccasion } from '../words/occasion-words.ts';
 import { dateChange } from './date-change.ts';
 
@@ -10,13 +11,13 @@ const breaks = /^(,|;|-|and|n|&|plus|also|but|so)$/;
 const dayNames = /^(today|tomorrow|tmrw|tmr|tomoz|noon|midday)$/;
 const dayForms = new Set<string | undefined>(['ordinal', 'slashed', 'time']);
 const ofPieces = ['piece', 'each', 'material', 'ingredient', 'taxName', 'taxWord'];
-const events =
-  /^(date|day|do|handover|pickup|pick-up|collection|collect|collects|collecting|delivery|deliver|delivering|pick|service|vows|mass)$/;
+const events = /^(date|day|do|service|vows|mass)$/;
 
 const isDay = ({ means, number, text }: Token): boolean =>
   means['weekday'] !== undefined || means['month'] !== undefined || dayForms.has(number?.form) || dayNames.test(text);
 const isOfPieces = ({ means, number }: Token): boolean => number?.form === 'money' || ofPieces.some((tag) => means[tag] !== undefined);
-const namesEvent = ({ text }: Token): boolean => isOccasion(text) || events.test(text);
+const ofEvent = (reader: Reader, { start, end }: Part): boolean =>
+  firstWhere(reader.tokens, start, end, ({ text }, at) => isOccasion(text) || events.test(text) || handsAt(reader, at)) >= 0;
 
 /** The two sides of such a sentence, in the order they stand. */
 export const dayApart = (reader: Reader, part: Part): readonly [Part, Part] | undefined => {
@@ -36,7 +37,7 @@ export const dayApart = (reader: Reader, part: Part): readonly [Part, Part] | un
     const pieces = words.findIndex((each) => !each.some(isDay) && each.some(({ means }) => means['piece'] !== undefined));
     const ofDay = sides[day];
     if (ofDay === undefined || pieces < 0) continue;
-    if (words[day]?.some(namesEvent) === true || dateChange(reader, ofDay) !== undefined) return sides;
+    if (ofEvent(reader, ofDay) || dateChange(reader, ofDay) !== undefined) return sides;
   }
   return undefined;
 };

@@ -3,7 +3,7 @@
 import { pattern } from '../pattern.ts';
 import { didWord, doneWord, stageWord } from '../progress/done-words.ts';
 import type { Token } from '../text/token.ts';
-import type { Zones } from './was-then-now.ts';
+import type { Zones } from './two-zones.ts';
 
 const down = '(down|listed|noted|booked|noted down|written down|marked|marked down|pencilled in|on the (list|order|sheet))';
 const what = '(it|them|those|these|that|you|her|him|(the)? (<material>)? <piece>)';

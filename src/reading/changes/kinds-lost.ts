@@ -3,7 +3,7 @@
 import type { Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import type { Token } from '../text/token.ts';
-import { inZones, type Zones } from './zones.ts';
+import { inZones, type Zones } from './two-zones.ts';
 
 const stays = /^(same|ok|okay|fine|stay|stays|staying|unchanged|as|still|good|right|correct|happy)$/; // "bouts are 9 now, corsages same"
 

@@ -1,5 +1,6 @@
 // The new values a correction names: counts, prices, tax, material, work done. Each becomes one change; nothing else is touched.
 
+import { oneAfterOpens } from '../dates/one-after.ts';
 import { clausesOf } from '../held/clauses.ts';
 import { anyIn, pattern } from '../pattern.ts';
 import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
@@ -16,8 +17,9 @@ import { losesKind } from './kinds-lost.ts';
 import { unsaid } from './old-numbers.ts';
 import { onceFrom, saysTwice } from './once-from.ts';
 import { materialChange, taxChange } from './tax-and-material.ts';
+import { inZones, type Zones } from './two-zones.ts';
 import { brokeChange, madeChange, notOfWork } from './work-counts.ts';
-import { inZones, type Zones, zonesOf } from './zones.ts';
+import { zonesOf } from './zones.ts';
 
 const otherPrice = pattern('(price|cost|rate) of (the|a)? <filler>'); // "price of petrol"
 
@@ -50,11 +52,10 @@ const openBy = (tokens: readonly Token[], facts: readonly Unworded[]): boolean =
     return tokens.some(({ number }) => number !== undefined && Number(number.amount) === by && !isSingle(number));
   });
 
-const another = pattern('the (one|next|following|weekend|week) (after|before)');
 // A day that is meant now, and that no fact here tells.
 const leavesDay = (reader: Reader, { start, end }: Part, zones: Zones): boolean =>
   datesIn(reader, { start, end }).some(({ start: at, days }) => !inZones(zones.old, at) && !days.includes(reader.context.today)) ||
-  (another.in(reader.tokens, start, end) !== undefined && dayIn(reader, { start, end }));
+  anyIn(oneAfterOpens, reader.tokens, start, end);
 
 export const newValues = (reader: Reader, part: Part): Finding[] => {
   const { tokens } = reader;

@@ -5,7 +5,7 @@ import { pattern } from '../pattern.ts';
 import type { Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import { firstWhere, isRangeOrChoice, isSingle, type NumberRead, type Token } from '../text/token.ts';
-import { inZones, type Zones } from './zones.ts';
+import { inZones, type Zones } from './two-zones.ts';
 
 export interface OldNumbers {
   readonly at: number; // where the first stands, or -1

@@ -5,7 +5,7 @@ import { isMaterial } from '../phrases/material-said.ts';
 import { taxAt } from '../phrases/tax-basis.ts';
 import type { Part } from '../text/message.ts';
 import { firstWhere, type Token } from '../text/token.ts';
-import { inZones, type Zones } from './zones.ts';
+import { inZones, type Zones } from './two-zones.ts';
 
 export const taxChange = (reader: Reader, part: Part, zones: Zones): Unworded[] => {
   for (let index = part.start; index < part.end; index++) {

@@ -9,7 +9,7 @@ import { firstWhere, isNumber, type Token } from '../text/token.ts';
 import { anyOccasion, isOccasion } from '../words/occasion-words.ts';
 import { bareWords } from './change-words.ts';
 import { saysCountAt } from './count-at-price.ts';
-import { inZones, type Zones } from './zones.ts';
+import { inZones, type Zones } from './two-zones.ts';
 
 // "4pm not 2": the old hour is of the same half of the day.
 const oldHour = (reader: Reader, index: number, zones: Zones): { end: number; time: string } | undefined => {

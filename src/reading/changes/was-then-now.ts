@@ -2,19 +2,7 @@
 
 import { pattern } from '../pattern.ts';
 import { firstWhere, type Token } from '../text/token.ts';
-import { wordList } from '../words/word-list.ts';
-
-/** The stretches of what is meant now, and of what was said before. */
-export interface Zones {
-  readonly fresh: readonly (readonly [number, number])[];
-  readonly old: readonly (readonly [number, number])[];
-}
-
-const tags = wordList(`
-  material, piece, weekday, month, included, onTop, each, all, taxName, taxWord
-`);
-/** Whether it could be one side of a correction. */
-export const comparable = (token: Token): boolean => token.number !== undefined || tags.some((tag) => token.means[tag] !== undefined);
+import { comparable, type Zones } from './two-zones.ts';
 
 export const wasSupposed = pattern('(was|were) (supposed|meant|to be|already)');
 

@@ -7,7 +7,7 @@ import { lossWords } from '../progress/losses.ts';
 import { ofKind } from '../text/kind-named.ts';
 import type { Part } from '../text/message.ts';
 import { isCount, isSingle } from '../text/token.ts';
-import { inZones, type Zones } from './zones.ts';
+import { inZones, type Zones } from './two-zones.ts';
 
 const doneAfter = pattern(
   `<n:count> (of)? (them|those|these|em|the|my|our|your)? (<material>)? (<p:piece>|ones)? (were|was|are|is|have been|actually|really|properly){0,2} (${doneWord})`,

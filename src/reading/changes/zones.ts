@@ -4,9 +4,8 @@ import { firstIn, pattern } from '../pattern.ts';
 import { namesTax } from '../text/of-tax.ts';
 import { firstWhere, type Token, textOf } from '../text/token.ts';
 import { hadListed } from './had-listed.ts';
-import { comparable, wasAndNow, wasSupposed, type Zones } from './was-then-now.ts';
-
-export type { Zones } from './was-then-now.ts';
+import { comparable, type Zones } from './two-zones.ts';
+import { wasAndNow, wasSupposed } from './was-then-now.ts';
 
 const notNow = pattern(
   "(not|instead of|rather than|isn't|isnt|wasn't|wasnt|aren't|arent|never|no longer|as opposed to|and not|was|were|used to be|down from|up from|in place of|ain't|earlier (i|we) (said|told|wrote|put|quoted|gave)|before (i|we) (said|told)|previously|(i|we) (told|said|quoted) (earlier|before)|earlier it was|was told)",
@@ -185,6 +184,3 @@ const takenBack = (tokens: readonly Token[], start: number, from: number, end: n
   }
   return undefined;
 };
-
-export const inZones = (zones: readonly (readonly [number, number])[], index: number): boolean =>
-  zones.some(([from, to]) => index >= from && index < to);

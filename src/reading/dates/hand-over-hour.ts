@@ -15,7 +15,8 @@ const particles: Readonly<Record<string, RegExp>> = {
 };
 const between = /^(is|at|by|for|from|before|around|about|approx|the|will|be|them|it|these|everything|flowers|@|:|-|from|@)$/;
 
-const handsAt = ({ tokens }: Reader, index: number): boolean => {
+/** Whether a word here tells of handing over: "pickup", "drop off". */
+export const handsAt = ({ tokens }: Reader, index: number): boolean => {
   const text = withoutOwner(tokens[index]?.text ?? '');
   return handing.test(text) || (Object.hasOwn(particles, text) && particles[text]?.test(tokens[index - 1]?.text ?? '') === true);
 };

@@ -51,20 +51,6 @@ const inMonth = (
   return dayIn(yearOf(first), monthOf(first));
 };
 
-/** A day counted within a month, if one begins here; of "first or second" both. */
-export const nthDay = (tokens: readonly Token[], index: number, context: ReadingContext): DateRead | undefined => {
-  const match = either.at(tokens, index, tokens.length);
-  const or = match?.kept['r']?.text === 'or' ? tokens.indexOf(match.kept['r'], index) : -1;
-  if (match === undefined || or < 0) return oneDay(tokens, index, context);
-  const second = oneDay(tokens, or + 1, context) ?? oneDay(tokens, or + 2, context);
-  if (second === undefined) return undefined;
-  // The weekday and the month are said once, behind the second.
-  const weekday = match.end - 1;
-  const first = oneDay([...tokens.slice(0, or), ...tokens.slice(weekday)], or - 1, context);
-  if (first === undefined) return undefined;
-  return { ...second, start: index, days: [...first.days, ...second.days], why: 'which date' };
-};
-
 const oneDay = (tokens: readonly Token[], index: number, context: ReadingContext): DateRead | undefined => {
   const day = lastDay.at(tokens, index, tokens.length);
   const match = day ?? nth.at(tokens, index, tokens.length);
@@ -99,4 +85,18 @@ const oneDay = (tokens: readonly Token[], index: number, context: ReadingContext
   const relative = m === undefined ? { relative: true as const } : {};
   const past = read !== undefined && read < context.today ? { past: true as const } : {};
   return { start: index, end, days: read === undefined ? [] : [read], ...relative, ...past };
+};
+
+/** A day counted within a month, if one begins here; of "first or second" both. */
+export const nthDay = (tokens: readonly Token[], index: number, context: ReadingContext): DateRead | undefined => {
+  const match = either.at(tokens, index, tokens.length);
+  const or = match?.kept['r']?.text === 'or' ? tokens.indexOf(match.kept['r'], index) : -1;
+  if (match === undefined || or < 0) return oneDay(tokens, index, context);
+  const second = oneDay(tokens, or + 1, context) ?? oneDay(tokens, or + 2, context);
+  if (second === undefined) return undefined;
+  // The weekday and the month are said once, behind the second.
+  const weekday = match.end - 1;
+  const first = oneDay([...tokens.slice(0, or), ...tokens.slice(weekday)], or - 1, context);
+  if (first === undefined) return undefined;
+  return { ...second, start: index, days: [...first.days, ...second.days], why: 'which date' };
 };

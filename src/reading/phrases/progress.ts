@@ -5,9 +5,9 @@ import { anyIn, type Match, type Pattern, pattern } from '../pattern.ts';
 import { anyFree, type Finding, found, type Phrase, type Reader, type Unworded } from '../phrase.ts';
 import { allBut, allButFirst, downAndLeft } from '../progress/but-not-all.ts';
 import { countedForms, doneAnywhere } from '../progress/counted-forms.ts';
-import { intent } from '../progress/done-words.ts';
 import { type Form, finishedForms } from '../progress/finished-forms.ts';
 import { inOrder } from '../progress/in-order.ts';
+import { isIntended } from '../progress/intended.ts';
 import { kindsFinished } from '../progress/kinds-finished.ts';
 import { listAfter, listBeforeDone } from '../progress/lists.ts';
 import {
@@ -39,26 +39,12 @@ import { acceptsAfter, ofStems, ofUnknown } from '../progress/what-follows.ts';
 import { endsWork, lastOnes, saysSoFar, thatIsAll } from '../progress/whole-told.ts';
 import { withoutReasons } from '../progress/why-remade.ts';
 import type { Part } from '../text/message.ts';
-import { firstWhere, isRangeOrChoice, type Token } from '../text/token.ts';
+import { isRangeOrChoice, type Token } from '../text/token.ts';
 
 const monthBehind = pattern('(-|of|th)? <month>');
 
 // "made 12-13": how many is not said.
 const spread = ({ kept: { n, m } }: Match): boolean => isRangeOrChoice((n ?? m)?.number);
-
-// "crowns going ok, 3 bouts done", "just to let you know we finished 12" intend nothing.
-const well = /^(ok|okay|well|fine|nicely|good|great|slow|slowly|alright|grand|steady|badly|smoothly|lovely)$/;
-const future = (reader: Reader, part: Part, before: number): boolean =>
-  firstWhere(
-    reader.tokens,
-    Math.max(part.start, before - 5),
-    before,
-    (token, at) =>
-      intent.has(token.text) &&
-      reader.free(at) &&
-      !(token.text === 'going' && well.test(reader.tokens[at + 1]?.text ?? '')) &&
-      !(token.text === 'let' && /^(know|knows)$/.test(reader.tokens[at + 2]?.text ?? '')),
-  ) >= 0;
 
 // "32 made in total": told together, so it is the whole.
 const saysWhole = (token: Token): boolean => /^(in total|in all|all told|all up)$/.test(token.text);
@@ -76,7 +62,8 @@ const findPart = (reader: Reader, part: Part, likely: readonly Form[]): Finding[
   const sweep = (form: Pattern, build: Build, guarded = true): void => {
     for (let index = form.next(tokens, part.start, part.end); index < part.end; index = form.next(tokens, index + 1, part.end)) {
       const match = form.at(tokens, index, part.end);
-      if (match === undefined || spread(match) || !acceptsAfter(reader, match) || (guarded && future(reader, part, match.start))) continue;
+      if (match === undefined || spread(match) || !acceptsAfter(reader, match) || (guarded && isIntended(reader, part, match.start)))
+        continue;
       const whole = ofUnknown(reader, match);
       if (whole !== undefined) {
         findings.push({ start: whole, end: match.end, held: true });
@@ -110,7 +97,7 @@ const findPart = (reader: Reader, part: Part, likely: readonly Form[]): Finding[
   const whole = saysSoFar(reader, part) || tokens.slice(part.start, part.end).some(saysWhole);
   const list = listBeforeDone(reader, part, open);
   const total = whole ? { total: true as const } : {};
-  if (list !== undefined && !future(reader, part, list.match.start))
+  if (list !== undefined && !isIntended(reader, part, list.match.start))
     take(
       list.match,
       list.facts.map((fact) => ({ ...fact, ...total }) as Unworded),

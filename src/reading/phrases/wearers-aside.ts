@@ -4,7 +4,8 @@ import type { PieceKind } from '../../handbook/pieces.ts';
 import { countLeft, countRight } from '../order/mention-count.ts';
 import { type Finding, found, type Phrase, type Reader, type Unworded } from '../phrase.ts';
 import { firstWhere, type Token } from '../text/token.ts';
-import { type Entry, readWearers } from '../wearers/read-wearers.ts';
+import { readWearers } from '../wearers/read-wearers.ts';
+import type { Entry } from '../wearers/wearers-read.ts';
 
 const reach = 14; // tokens from the pieces to the aside: their price and its tax may stand between
 const longest = 24;

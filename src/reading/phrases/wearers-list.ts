@@ -3,7 +3,6 @@
 import type { PieceKind } from '../../handbook/pieces.ts';
 import { pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader, type Unworded } from '../phrase.ts';
-import type { Part } from '../text/message.ts';
 import { isRangeOrChoice, isSingle, type Token } from '../text/token.ts';
 import { together } from '../wearers/across-lines.ts';
 import { askHowMany } from '../wearers/ask-how-many.ts';
@@ -15,12 +14,14 @@ import { tellsLess } from '../wearers/heads-told.ts';
 import { kindsShared } from '../wearers/kinds-shared.ts';
 import { countsThemOrAll } from '../wearers/numbers-behind.ts';
 import { oneLess } from '../wearers/one-less.ts';
-import { type Entry, readWearers } from '../wearers/read-wearers.ts';
+import { piecesOf, withoutLost } from '../wearers/pieces-worn.ts';
+import { readWearers } from '../wearers/read-wearers.ts';
 import { withRoughTotal } from '../wearers/rough-total.ts';
 import { severalEach } from '../wearers/several-each.ts';
 import { listsStranger } from '../wearers/strange-wearers.ts';
 import { disagrees, sumOfAll } from '../wearers/totals.ts';
 import { forHead, party, tailPieces } from '../wearers/wearer-words.ts';
+import type { Entry } from '../wearers/wearers-read.ts';
 import { wornBy } from '../wearers/worn-by.ts';
 
 const joins = /^(plus|and|&|\+|n)$/;
@@ -33,33 +34,6 @@ const wearersFact = (entries: readonly Entry[], total?: number): Unworded => ({
 
 const countsFlowers = (token: Token | undefined): boolean =>
   token?.means['ingredient'] !== undefined && token.means['piece'] === undefined && token.means['role'] === undefined;
-
-// How many of each piece the wearers make, or what is said of it behind them.
-const piecesOf = (entries: readonly Entry[], said: { piece: PieceKind; count: number } | undefined, before: number): Unworded[] => {
-  const pieces = new Map<PieceKind, number>();
-  const rough = new Set(entries.flatMap(({ approx, piece }) => (approx === true && piece !== undefined ? [piece] : [])));
-  for (const each of entries) if (each.piece !== undefined) pieces.set(each.piece, (pieces.get(each.piece) ?? 0) + each.count);
-  // "2 mums are wearing corsages so 10 bouts": of a kind that nobody was given.
-  // "groom bout, 3 ushers so 4 bouts": of him and of those nobody gave one.
-  if (said !== undefined && !(Number(pieces.get(said.piece)) >= said.count)) pieces.set(said.piece, said.count);
-  // "20 bouts for groom, 4 ushers": the number said of the pieces stands, whoever is named; too small a number leaves it open.
-  const [only] = [...pieces];
-  if (before > 0 && pieces.size === 1 && only !== undefined && before !== only[1])
-    return before > only[1] ? [{ fact: 'pieces', piece: only[0], count: before }] : [];
-  return [...pieces].map(([piece, count]) => ({
-    fact: 'pieces',
-    piece,
-    count,
-    ...(rough.has(piece) && said?.count !== count ? { approx: true } : {}),
-  }));
-};
-
-// "4 ushers, 2 mums, bouts and corsages": pieces that nobody was given are named as unread.
-const withoutLost = ({ tokens }: Reader, { start, end }: Part, lost: boolean): number[] | undefined => {
-  const all = Array.from({ length: end - start }, (_, offset) => start + offset);
-  const kept = lost ? all.filter((index) => (tokens[index]?.means['piece'] ?? 'unspecified') === 'unspecified') : all;
-  return kept.length === all.length ? undefined : kept;
-};
 
 const twoNumbers = pattern('<plain> (and|&|\\+|plus) <plain>');
 const whoseOwn = pattern('<plain> (grooms|brides) <role>');

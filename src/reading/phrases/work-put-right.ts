@@ -52,7 +52,7 @@ const takesBack = pattern(
 );
 const onTop = /^(more|another|extra|other|spare|spares|others|further)$/;
 const counts = pattern('<count>');
-const recounted = (reader: Reader, part: Part): Finding | undefined => {
+const inPlaceOf = (reader: Reader, part: Part): Finding | undefined => {
   const { tokens } = reader;
   const head = takesBack.at(tokens, part.start, part.end);
   if (head === undefined || counts.in(tokens, head.start, head.end) !== undefined) return undefined;
@@ -67,7 +67,7 @@ const find = (reader: Reader): Finding[] => {
   const otherKind = loggedAs(reader);
   if (otherKind.length > 0) return otherKind;
   const again = takesBack.might(reader.tokens)
-    ? reader.untouched().flatMap((part) => (part.asked ? [] : (recounted(reader, part) ?? [])))
+    ? reader.untouched().flatMap((part) => (part.asked ? [] : (inPlaceOf(reader, part) ?? [])))
     : [];
   if (again.length > 0) return again;
   if (!right.might(reader.tokens)) return [];

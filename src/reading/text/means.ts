@@ -26,7 +26,7 @@ export const tags = [
 ] as const;
 export type Tag = (typeof tags)[number];
 
-/** Every tag has its place, said or not: meanings of one shape are looked at soonest, and reading a message is looking at meanings. */
+/** Every tag has its place, said or not: code made for one shape serves them all, and is not made anew. */
 export type Means = Readonly<Record<Tag, string | undefined> & Record<string, string | undefined>>;
 
 export const meansOf = (said: Readonly<Partial<Record<Tag, string | undefined>>>): Means => ({

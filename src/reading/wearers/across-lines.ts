@@ -3,9 +3,10 @@
 import type { PieceKind } from '../../handbook/pieces.ts';
 import type { Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
-import { type Entry, readWearers } from './read-wearers.ts';
+import { readWearers } from './read-wearers.ts';
 import { saysForAll, suits, surely } from './share-pieces.ts';
 import { forHead } from './wearer-words.ts';
+import type { Entry } from './wearers-read.ts';
 
 /** What a line says of pieces: nothing, each name its own, or one kind before names that may go on. */
 type Line = 'bare' | 'worn' | 'headed';

@@ -3,8 +3,8 @@
 import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
 import type { Choice } from '../reading.ts';
 import type { Part } from '../text/message.ts';
-import type { Entry } from './read-wearers.ts';
 import { nameOf } from './role-counts.ts';
+import type { Entry } from './wearers-read.ts';
 
 export const askHowMany = (
   reader: Reader,

@@ -2,8 +2,8 @@
 
 import { pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
-import type { Entry } from './read-wearers.ts';
 import { suits } from './share-pieces.ts';
+import type { Entry } from './wearers-read.ts';
 
 const before = pattern('(himself|herself) (,|the|our){0,2} <r:role>');
 

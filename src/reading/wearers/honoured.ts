@@ -8,9 +8,9 @@ import { ofKind } from '../text/kind-named.ts';
 import type { Part } from '../text/message.ts';
 import { isCount } from '../text/token.ts';
 import { honourRoles, longestRole, type Stands } from '../words/honour-roles.ts';
-import type { Entry } from './read-wearers.ts';
 import { countFor, nameOf } from './role-counts.ts';
 import { isStranger } from './strange-wearers.ts';
+import type { Entry } from './wearers-read.ts';
 
 const before = pattern('(the|our|both|all|a|an|their|his|her|my)? (<o:owner>)? (<n:count>)? (x|of the)? (other|more|the)?');
 const behind = pattern('((x|:|-) <m:count>)? ((:|-|in|with|wearing|gets|get|has|having)? (a|an)? (<material>)? <p:piece> (each)?)?');

@@ -3,9 +3,9 @@
 import type { Reader } from '../phrase.ts';
 import type { Stretch } from '../text/message.ts';
 import { firstWhere, isSingle, roughly, type Token } from '../text/token.ts';
-import type { Entry } from './read-wearers.ts';
 import { nameOf, onlyOne } from './role-counts.ts';
 import { andMore } from './wearer-words.ts';
+import type { Entry } from './wearers-read.ts';
 
 // "groom and 3 ushers", "groom + 2 in bouts": what stands behind the number says whose or what it is.
 const goesOn = (next: Token | undefined, count: Token): boolean =>

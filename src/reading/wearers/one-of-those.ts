@@ -6,9 +6,9 @@ import { firstAt, type Pattern, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import { firstWhere, isCount, type Token } from '../text/token.ts';
 import { saidAgain } from './himself.ts';
-import type { Entry } from './read-wearers.ts';
 import { nameOf } from './role-counts.ts';
 import { tellsWho } from './told-first.ts';
+import type { Entry } from './wearers-read.ts';
 
 const before = '(,|-|\\(|:|and|&|n|with|but|where){0,2}';
 const is = "(is|'s|are|was|being|will be|would be|counts as|counted as|who is|who's|whos|one is|also|already|just){1,3}";

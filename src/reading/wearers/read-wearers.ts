@@ -22,17 +22,7 @@ import { shareWithBefore } from './too.ts';
 import { totalAt, totalSaid } from './totals.ts';
 import { leftWaiting, type Waiting, waitsForCount } from './waiting.ts';
 import { afterAll, countedBefore, entry, fillers, forHead, notThese, oneEach, partyOf, speaker } from './wearer-words.ts';
-import type { WearersRead } from './wearers-read.ts';
-
-export interface Entry {
-  at: number;
-  wearer: string;
-  count: number;
-  most?: number; // "4-5 ushers"
-  approx?: true; // "about 7 groomsmen"
-  piece?: PieceKind;
-  note?: string;
-}
+import type { Entry, WearersRead } from './wearers-read.ts';
 
 export const readWearers = (reader: Reader, part: Part): WearersRead => {
   const entries: Entry[] = [];

@@ -4,7 +4,7 @@ import type { PieceKind } from '../../handbook/pieces.ts';
 import { type Match, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
-import type { Entry } from './read-wearers.ts';
+import type { Entry } from './wearers-read.ts';
 
 // "MOB and MOG corsages, FOB FOG bouts", "groom, best man, 4 lads bouts": a piece said after several wearers is for those before it
 // whom it suits; back to the comma it is for each of them.

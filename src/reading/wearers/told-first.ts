@@ -1,8 +1,8 @@
 // How many they are, told before who they are: "9 men wearing: groom, best man, 4 ushers, 2 dads and the priest" are nine.
 
 import type { Reader } from '../phrase.ts';
-import type { Entry } from './read-wearers.ts';
 import { suits } from './share-pieces.ts';
+import type { Entry } from './wearers-read.ts';
 
 const allKinds = /^(man|men|woman|women|child|children|boys?|girls?|family members?|guests?|attendants?|friends?)$/;
 

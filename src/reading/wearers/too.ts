@@ -3,8 +3,8 @@
 import { pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
-import type { Entry } from './read-wearers.ts';
 import { suits } from './share-pieces.ts';
+import type { Entry } from './wearers-read.ts';
 
 const asWell = pattern('(,)? (too|also|as well|aswell|likewise|same|the same|same again|ditto) (<each>|please|pls)?');
 

@@ -2,8 +2,8 @@
 
 import type { PieceKind } from '../../handbook/pieces.ts';
 import { isCount, type Token } from '../text/token.ts';
-import type { Entry } from './read-wearers.ts';
 import { nameOf } from './role-counts.ts';
+import type { Entry } from './wearers-read.ts';
 
 export interface Waiting {
   readonly role: string;

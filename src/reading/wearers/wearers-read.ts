@@ -1,6 +1,16 @@
 // What one sentence says of who wears what.
 
-import type { Entry } from './read-wearers.ts';
+import type { PieceKind } from '../../handbook/pieces.ts';
+
+export interface Entry {
+  at: number;
+  wearer: string;
+  count: number;
+  most?: number; // "4-5 ushers"
+  approx?: true; // "about 7 groomsmen"
+  piece?: PieceKind;
+  note?: string;
+}
 
 export interface WearersRead {
   entries: Entry[];

@@ -6,8 +6,8 @@ import { pattern } from '../pattern.ts';
 import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import { isRangeOrChoice } from '../text/token.ts';
-import type { Entry } from './read-wearers.ts';
 import { countFor, nameOf } from './role-counts.ts';
+import type { Entry } from './wearers-read.ts';
 
 const worn = pattern(
   '(and|the|all|all the|both|,){0,2} <r:role> (need|needs|wants|would like|is having|asked for|has asked for|have|get|gets|has|wear|wears|want|wearing|are wearing|is wearing|will wear|are getting|are having|in|with|to have|to wear|on|:|-|=) (a|an|the)? (<material>)? <p:piece> (each|too|please|pls)?',
