@@ -8,7 +8,7 @@ import type { HandedPiece, WithoutPiece } from './handed-pieces.ts';
 import { careWords, hasImplant } from './wearer-cares.ts';
 
 export interface PinOnRow {
-  readonly wearer: { readonly role: string; readonly number: number; readonly of: number } | undefined; // undefined: a spare or a missing name
+  readonly wearer: { readonly role: string; readonly name?: string; readonly number: number; readonly of: number } | undefined; // undefined: a spare or a missing name
   readonly piece: PieceKind; // as the order counts it
   readonly wornAs: PieceKind;
   readonly side: string;
@@ -34,10 +34,15 @@ const noteOf = ({ named }: HandedPiece): string => {
   return [note, ...cares.map((care) => careWords(care.value, wornAs))].filter((words) => words !== '').join('; ');
 };
 
+const whoOf = ({ wearer, number }: NonNullable<HandedPiece['named']>): PinOnRow['wearer'] => {
+  const name = wearer.names[number - 1];
+  return { role: wearer.role, ...(name === undefined ? {} : { name }), number, of: wearer.count };
+};
+
 const rowOf = (place: HandedPiece): PinOnRow => {
   const wornAs = place.named?.wearer.wornAs ?? place.piece;
   return {
-    wearer: place.named && { role: place.named.wearer.role, number: place.named.number, of: place.named.wearer.count },
+    wearer: place.named && whoOf(place.named),
     piece: place.piece,
     wornAs,
     side: wearingSide(wornAs).side,

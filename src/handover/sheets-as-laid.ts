@@ -3,6 +3,7 @@
 import { keepingDegrees } from '../handbook/packing.ts';
 import type { PieceKind } from '../handbook/pieces.ts';
 import { sourceLine } from '../handbook/sources.ts';
+import { oneOf } from '../reading/wearers/role-counts.ts';
 import type { StudioState } from '../studio/studio.ts';
 import type { EventState } from '../thread/event.ts';
 import { type Board, type BoardLabel, boardName, layBoards } from './boards.ts';
@@ -13,7 +14,7 @@ import { type PinOnRow, pinOnList } from './pin-on-list.ts';
 export type PieceNames = (piece: PieceKind) => { readonly one: string; readonly many: string };
 
 export interface PlaceInWords {
-  readonly wearer: string; // "groomsmen, 1 of 5"; "not named yet"
+  readonly wearer: string; // "Sam, usher"; "groomsmen, 1 of 5"; "not named yet"
   readonly piece: string;
   readonly side: string;
   readonly note: string;
@@ -48,12 +49,17 @@ const some = (count: number, piece: PieceKind, names: PieceNames): string =>
 const piecesOn = ({ places, piece, material }: Board, names: PieceNames): string =>
   `${some(places.length, piece, names)}${material === undefined ? '' : `, ${material}`}`;
 
+/** "Sam, ushers" where there is a name; else "ushers, 1 of 3", or "groom" where there is one. */
+const personOf = ({ role, name, number, of }: NonNullable<PinOnRow['wearer']>): string => {
+  if (name !== undefined) return `${name}, ${of === 1 ? role : oneOf(role)}`;
+  return of === 1 ? role : `${role}, ${number} of ${of}`;
+};
+
 const placeOf = (row: PinOnRow, names: PieceNames): PlaceInWords => {
   const { wearer, side, note } = row;
   const piece = names(row.wornAs).one;
   if (wearer === undefined) return { wearer: 'not named yet', piece, side, note, label: 'not named yet', is: 'unnamed' };
-  const { role, number, of } = wearer;
-  const name = of === 1 ? role : `${role}, ${number} of ${of}`;
+  const name = personOf(wearer);
   return { wearer: name, piece, side, note, label: row.noMagnet ? `no magnet: ${name}` : name, is: 'named' };
 };
 

@@ -15,6 +15,7 @@ export interface Wearer extends WearerPiece {
   readonly approx?: true; // "about 7"
   readonly roleKnown: boolean;
   readonly note: string; // as written; '' for none
+  readonly names: readonly string[]; // of the people, as written; may be fewer than `count`; with more of them it is not known who is meant, and there are none here
   readonly cares: readonly Known<Care>[];
 }
 
@@ -28,6 +29,7 @@ export interface KindCount {
 
 export type WearersAsk =
   | { readonly about: 'two grooms'; readonly count: number } // kept as written; only asked
+  | { readonly about: 'more names than people'; readonly role: string; readonly count: number; readonly names: readonly string[] }
   | { readonly about: 'unknown role'; readonly role: string; readonly piece: PieceKind }
   | { readonly about: 'not the usual piece'; readonly role: string; readonly piece: PieceKind; readonly usual: PieceKind }
   | { readonly about: 'count is a range'; readonly piece: PieceKind; readonly count: number; readonly countMax: number };
@@ -67,7 +69,7 @@ const written = (event: EventState): readonly Written[] => {
 
 const isGroom = (role: string): boolean => /^(the )?grooms?$/i.test(role.trim());
 
-const asksOf = (wearers: readonly Wearer[], order: readonly OrderCount[]): readonly WearersAsk[] => {
+const asksOf = (said: readonly Written[], wearers: readonly Wearer[], order: readonly OrderCount[]): readonly WearersAsk[] => {
   const grooms = wearers.filter(({ role }) => isGroom(role)).reduce((total, { count }) => total + count, 0);
   const ofRole = wearers.flatMap((wearer): readonly WearersAsk[] => {
     const { role, piece, roleKnown, why } = wearer;
@@ -78,6 +80,9 @@ const asksOf = (wearers: readonly Wearer[], order: readonly OrderCount[]): reado
   });
   return [
     ...(grooms > 1 ? [{ about: 'two grooms' as const, count: grooms }] : []),
+    ...said.flatMap(({ wearer: role, count, names = [] }): readonly WearersAsk[] =>
+      names.length > count ? [{ about: 'more names than people', role, count, names }] : [],
+    ),
     ...ofRole,
     ...order.flatMap(({ piece, count, countMax }) =>
       countMax === undefined ? [] : [{ about: 'count is a range' as const, piece, count, countMax }],
@@ -87,7 +92,8 @@ const asksOf = (wearers: readonly Wearer[], order: readonly OrderCount[]): reado
 
 export const wearersList = (event: EventState): WearersList => {
   const order = orderCounts(event);
-  const wearers = written(event).map((one): Wearer => {
+  const said = written(event);
+  const wearers = said.map((one): Wearer => {
     const note = one.note?.trim() ?? '';
     return {
       role: one.wearer,
@@ -96,6 +102,7 @@ export const wearersList = (event: EventState): WearersList => {
       ...wearerPiece(one.wearer, one.piece, order),
       roleKnown: wearerCustom(one.wearer) !== undefined,
       note,
+      names: (one.names?.length ?? 0) > one.count ? [] : (one.names ?? []),
       cares: wearerCares(one.wearer, note),
     };
   });
@@ -111,7 +118,7 @@ export const wearersList = (event: EventState): WearersList => {
     kinds,
     all: { ...all, over: all.pieces - all.wearers },
     differences: named ? kinds.filter(({ over }) => over !== 0) : [],
-    asks: asksOf(wearers, order),
+    asks: asksOf(said, wearers, order),
     spares: named ? sparesOf(wearers, kinds) : undefined,
   };
 };

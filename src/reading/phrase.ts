@@ -13,6 +13,8 @@ export interface Finding {
   readonly takes?: readonly number[];
   /** Kept from every later phrase, and still named as unread. */
   readonly held?: boolean;
+  /** Held, and named as unread word for word, whatever the words are. */
+  readonly whole?: boolean;
   readonly facts?: readonly Fact[];
   readonly asks?: readonly Ask[];
   readonly problems?: readonly Problem[];

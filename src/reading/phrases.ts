@@ -58,6 +58,7 @@ import { undo } from './phrases/undo.ts';
 import { upToNow } from './phrases/up-to-now.ts';
 import { wearerCare } from './phrases/wearer-care.ts';
 import { wearersAside } from './phrases/wearers-aside.ts';
+import { wearersByName } from './phrases/wearers-by-name.ts';
 import { wearersList } from './phrases/wearers-list.ts';
 import { workDoubted } from './phrases/work-doubted.ts';
 import { workPutRight } from './phrases/work-put-right.ts';
@@ -69,6 +70,7 @@ export const phrases: readonly Phrase[] = [
   pricesAnswered,
   priceLacking,
   finishedAlone,
+  wearersByName,
   // Then whole sentences: what they are about decides what their numbers mean.
   keeping,
   undo,

@@ -63,7 +63,7 @@ export const readPhrases = (text: string, context: ReadingContext, list: readonl
 
 const readOpened = (message: Message, context: ReadingContext, list: readonly Phrase[]): TracedReading => {
   const taken = packed(message.tokens.map((): string | undefined => undefined));
-  const held = new Set<number>();
+  const [held, whole] = [new Set<number>(), new Set<number>()];
   const facts: Fact[] = [];
   const asks: Ask[] = [];
   const problems: Problem[] = [];
@@ -78,6 +78,7 @@ const readOpened = (message: Message, context: ReadingContext, list: readonly Ph
       for (const index of tokens) {
         taken[index] = phrase.name;
         if (finding.held === true) held.add(index);
+        if (finding.whole === true) whole.add(index);
       }
       for (const index of leftInSilence(message.tokens, finding, tokens)) held.add(index);
       facts.push(...(finding.facts ?? []));
@@ -95,7 +96,11 @@ const readOpened = (message: Message, context: ReadingContext, list: readonly Ph
     isUnread: (index: number): boolean => index >= 0 && index < taken.length && taken[index] === undefined,
     isHeld: (index: number): boolean => held.has(index),
   };
-  const unread = unreadWords(message, (index) => left.isUnread(index) || left.isHeld(index));
+  const unread = unreadWords(
+    message,
+    (index) => left.isUnread(index) || left.isHeld(index),
+    (index) => whole.has(index),
+  );
   const kept = asks.length > 0 || problems.length > 0 ? { facts, asks } : keptBeside(message, left, facts, unread);
   return { ...kept, unread, problems, trace };
 };

@@ -14,14 +14,14 @@ const ofTrade = ({ means }: Token): boolean => {
 const matters = (token: Token): boolean =>
   (token.number !== undefined && token.number.worded !== true) || ofTrade(token) || token.number?.form === 'money';
 
-/** The person's own words for each stretch that matters and was not read. */
-export const unreadWords = (message: Message, free: (index: number) => boolean): string[] => {
+/** The person's own words for each stretch that matters and was not read; `whole`: where every word is told. */
+export const unreadWords = (message: Message, free: (index: number) => boolean, whole: (index: number) => boolean): string[] => {
   const unread: string[] = [];
+  const isTold = (index: number): boolean => free(index) && (whole(index) || matters(message.tokens[index] as Token));
   for (let index = 0; index < message.tokens.length; index++) {
-    const token = message.tokens[index] as Token;
-    if (!free(index) || !matters(token)) continue;
+    if (!isTold(index)) continue;
     let end = index + 1;
-    while (end < message.tokens.length && free(end) && matters(message.tokens[end] as Token)) end += 1;
+    while (end < message.tokens.length && isTold(end)) end += 1;
     unread.push(message.words(index, end));
     index = end - 1;
   }

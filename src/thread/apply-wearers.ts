@@ -16,11 +16,16 @@ const singular = (word: string): string => {
 /** A role as it is told apart: the same however it is written. */
 export const roleOf = (wearer: string): string => wearer.trim().toLowerCase().split(/\s+/).map(singular).join(' ');
 
-/** Said again without its piece or its note, a wearer keeps the ones it had. */
+/** Said again without its piece, its note or its names, a wearer keeps the ones it had. With more names than people it is asked who they are. */
 const again = (wearer: Wearer, before: readonly Wearer[]): Wearer => {
-  const [old, another] = before.filter((one) => roleOf(one.wearer) === roleOf(wearer.wearer));
-  if (old === undefined || another !== undefined) return wearer;
-  const { piece = old.piece, note = old.note, ...rest } = wearer;
+  const like = before.filter((one) => roleOf(one.wearer) === roleOf(wearer.wearer));
+  const [old, another] = like;
+  if (old === undefined) return wearer;
+  const known = like.flatMap(({ names = [] }) => names);
+  const { names = known, ...told } = wearer;
+  const named = names.length === 0 || wearer.count === 0 ? told : { ...told, names };
+  if (another !== undefined) return named;
+  const { piece = old.piece, note = old.note, ...rest } = named;
   return { ...rest, ...(piece === undefined ? {} : { piece }), ...(note === undefined ? {} : { note }) };
 };
 

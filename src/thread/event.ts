@@ -79,6 +79,7 @@ export interface EventState {
     readonly approx?: true;
     readonly piece?: PieceKind;
     readonly note?: string;
+    readonly names?: readonly string[]; // of the people; may be fewer than there are, or more
   }[];
   readonly wearersSaid?: number; // "so 9": people in all, as somebody said it
   readonly wearersRoughly?: true; // "about 14 wearing"

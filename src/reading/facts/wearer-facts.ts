@@ -12,6 +12,7 @@ export const wearers = z.object({
       approx: optional(z.literal(true)), // "about 7 groomsmen"
       piece: optional(piece),
       note: optional(z.string()),
+      names: optional(z.array(z.string())), // of the people, as typed; may be fewer than there are
     }),
   ),
   total: optional(z.number()),

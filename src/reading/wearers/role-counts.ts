@@ -8,6 +8,9 @@ export const nameOf = (one: string, count: number): string => {
   return role === undefined ? one : count > 1 ? role.many : role.one;
 };
 
+/** One of those: an usher of "ushers". */
+export const oneOf = (many: string): string => roles.find((each) => each.many === many)?.one ?? many;
+
 export const pairs = new Set(['dads', 'fathers', 'mums', 'moms', 'mothers', 'mams', 'papas']);
 const plural = /(men|s|children)$/;
 

@@ -10,6 +10,7 @@ export interface Entry {
   approx?: true; // "about 7 groomsmen"
   piece?: PieceKind;
   note?: string;
+  names?: string[]; // of those who are named, at most as many as there are
 }
 
 export interface WearersRead {

@@ -3,6 +3,7 @@
 import { boardName } from '../../handover/boards.ts';
 import { type PinOnGroup, type PinOnRow, pinOnList } from '../../handover/pin-on-list.ts';
 import { cautionsOnSheet } from '../../handover/work-at-hand.ts';
+import { oneOf } from '../../reading/wearers/role-counts.ts';
 import { capital } from '../../values/capital.ts';
 import type { Answer, Manner } from '../answer.ts';
 import type { Block, Line } from '../reply.ts';
@@ -56,7 +57,13 @@ const together = (rows: readonly PinOnRow[]): readonly (readonly PinOnRow[])[] =
   for (const row of rows) {
     const last = groups.at(-1);
     const [first] = last ?? [];
-    const alike = first && first.wearer?.role === row.wearer?.role && first.side === row.side && first.note === row.note;
+    const alike =
+      first &&
+      first.wearer?.name === undefined &&
+      row.wearer?.name === undefined &&
+      first.wearer?.role === row.wearer?.role &&
+      first.side === row.side &&
+      first.note === row.note;
     if (last && alike) last.push(row);
     else groups.push([row]);
   }
@@ -74,5 +81,6 @@ const rowLine = (rows: readonly PinOnRow[], { says }: Manner): Line => {
 
 const whoWords = ({ wearer }: PinOnRow, here: number): Line => {
   if (!wearer) return text`not named yet`;
+  if (wearer.name !== undefined) return text`${ownWords(wearer.name)}, ${ownWords(oneOf(wearer.role))}`;
   return here === wearer.of ? text`${ownWords(wearer.role)}` : text`${ownWords(wearer.role)}, ${here} of ${wearer.of}`;
 };

@@ -55,19 +55,31 @@ const toldLine = ({ all }: WearersList, { wearersSaid: said, wearersRoughly: rou
   return text`You said ${roughly ? 'about ' : ''}${said} in all; the list has ${strong(`${off} ${said > all.wearers ? 'fewer' : 'more'}`)}.`;
 };
 
-const wearerLine = ({ role, count, approx, wornAs, piece, note, cares }: Wearer, { says }: Manner): Line => {
+const wearerLine = ({ role, count, approx, wornAs, piece, note, names, cares }: Wearer, { says }: Manner): Line => {
   const who = count === 1 ? ownWords(role) : text`${approx ? assumedSpan('about ') : ''}${countSpan(String(count))} ${ownWords(role)}`;
+  const called =
+    names.length === 0
+      ? ''
+      : text` (${joined(
+          names.map((one) => [ownWords(one)]),
+          ', ',
+        )})`;
   const name = count === 1 ? pieceName(wornAs, says) : plural(wornAs, says);
   const care = [...(note === '' ? [] : [ownWords(note).text]), ...cares.map(({ value }) => careWords(value, wornAs))].filter(
     (words) => words !== '',
   );
-  return text`${who}: ${piece.origin === 'assumed' ? assumedSpan(name) : pieceSpan(name)}${care.length > 0 ? ` (${care.join('; ')})` : ''}`;
+  return text`${who}${called}: ${piece.origin === 'assumed' ? assumedSpan(name) : pieceSpan(name)}${care.length > 0 ? ` (${care.join('; ')})` : ''}`;
 };
 
 const askedLine = (ask: WearersAsk, { says }: Manner): Line => {
   switch (ask.about) {
     case 'two grooms':
       return text`${ask.count} grooms, as you wrote. If that is a slip, say “groom, ${ask.count} groomsmen”.`;
+    case 'more names than people':
+      return text`${ask.names.length} names for ${ask.count} ${ownWords(ask.role)}: ${joined(
+        ask.names.map((one) => [ownWords(one)]),
+        ', ',
+      )}. Who is it to be? Say “${ownWords(capital(ask.role))}: ${ask.names.slice(0, Math.max(ask.count, 1)).join(', ')}”.`;
     case 'unknown role':
       return text`I don't know what ${ownWords(ask.role)} usually wears and have put ${a(pieceName(ask.piece, says))}. Is that right?`;
     case 'not the usual piece':
