@@ -6,6 +6,7 @@ import { askWhichGoods } from './ask-which-goods.ts';
 import type { Fact } from './fact.ts';
 import { keptBeside } from './left-beside.ts';
 import { leftInSilence } from './left-in-silence.ts';
+import { askedAtOnce } from './much-at-once.ts';
 import { saysRange, withBothEnds } from './one-end-alone.ts';
 import { answerOpenQuestion } from './open-question.ts';
 import type { Finding, Phrase, Reader } from './phrase.ts';
@@ -102,7 +103,7 @@ const readOpened = (message: Message, context: ReadingContext, list: readonly Ph
     (index) => whole.has(index),
   );
   const kept = asks.length > 0 || problems.length > 0 ? { facts, asks } : keptBeside(message, left, facts, unread);
-  return { ...kept, unread, problems, trace };
+  return { ...askedAtOnce(message.clean.text.length, { ...kept, unread }), problems, trace };
 };
 
 /** What one message states, asks and leaves open. */

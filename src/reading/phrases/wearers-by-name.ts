@@ -1,5 +1,6 @@
 // Who wears them, by name, a line for each person or role: "Dan Reed – best man – buttonhole", "Ushers: Sam, Raj, Tom".
 
+import { pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader, type Unworded } from '../phrase.ts';
 import type { Stretch } from '../text/message.ts';
 import { type Line, namedList } from '../wearers/by-name.ts';
@@ -8,6 +9,7 @@ import { rowOf } from '../wearers/name-rows.ts';
 import { piecesOf } from '../wearers/pieces-worn.ts';
 
 const fewest = 2; // names: one alone may be anything
+const fewestWorn = 4; // lines without a name: shorter lists are read as sentences
 const longest = 24; // tokens in a line
 
 const linesOf = ({ tokens }: Reader): readonly Stretch[] => {
@@ -24,7 +26,8 @@ const linesOf = ({ tokens }: Reader): readonly Stretch[] => {
 const isOfPeople = (reader: Reader, line: Stretch): boolean => {
   const [first, second] = cellsIn(reader, line);
   const cell = first === undefined ? undefined : cellOf(reader, first);
-  return second !== undefined && (cell?.is === 'role' || (cell?.is === 'names' && cell.sure));
+  const strange = cell?.is === 'strange' && reader.tokens[line.start]?.means.role !== undefined; // "Nana Pat and Koro Bill, …"
+  return second !== undefined && (strange || cell?.is === 'role' || (cell?.is === 'names' && cell.sure));
 };
 
 const readLines = (reader: Reader): readonly Line[] => {
@@ -37,30 +40,44 @@ const readLines = (reader: Reader): readonly Line[] => {
 };
 
 const namesIn = ({ told }: Line): number => (told?.is === 'row' ? told.names.length : 0);
+const wornBy = ({ told }: Line): boolean => told?.is === 'row' && told.role !== undefined && told.piece !== undefined;
 const withRole = ({ told }: Line): boolean => told?.role !== undefined;
+
+const isList = (lines: readonly Line[]): boolean =>
+  lines.some(withRole) && (lines.reduce((sum, line) => sum + namesIn(line), 0) >= fewest || lines.filter(wornBy).length >= fewestWorn);
+
+const heldWhole = (lines: readonly Line[]): readonly Finding[] =>
+  lines.filter(({ ofPeople }) => ofPeople).map(({ start, end }) => ({ start, end, held: true, whole: true }));
+
+const summedUp = pattern(
+  "(so|thats|that's|that is|should be|that should be|makes|makes that|total|total of|:|=){1,3} <n:count> (pieces|people|wearers|in all|in total|altogether|all up|total|flowers)",
+);
+/** What is said behind the list of how many they are: "that should be 13 pieces". */
+const sumBehind = ({ tokens }: Reader, from: number): (Stretch & { readonly count: number }) | undefined => {
+  const match = summedUp.in(tokens, from, tokens.length);
+  return match === undefined ? undefined : { start: match.start, end: match.end, count: Number(match.kept['n']?.number?.amount) };
+};
+
+const tokensOf = (stretches: readonly Stretch[]): number[] =>
+  stretches.flatMap(({ start, end }) => Array.from({ length: end - start }, (_, offset) => start + offset));
 
 const find = (reader: Reader): readonly Finding[] => {
   const { tokens } = reader;
   if (!tokens.some(({ means }) => means.role !== undefined)) return [];
   const lines = readLines(reader);
-  if (lines.reduce((sum, line) => sum + namesIn(line), 0) < fewest || !lines.some(withRole)) return [];
-  const list = namedList(
-    lines.slice(
-      lines.findIndex(({ ofPeople }) => ofPeople),
-      lines.findLastIndex(({ ofPeople }) => ofPeople) + 1,
-    ),
-  );
-  if (list === undefined)
-    return lines.filter(({ ofPeople }) => ofPeople).map(({ start, end }) => ({ start, end, held: true, whole: true }));
-  const [first, last] = [list.read[0], list.read.at(-1)];
-  if (first === undefined || last === undefined) return [];
+  if (!isList(lines)) return [];
+  const [from, to] = [lines.findIndex(({ ofPeople }) => ofPeople), lines.findLastIndex(({ ofPeople }) => ofPeople)];
+  const list = namedList(lines.slice(from, to + 1));
+  const [first, last] = [list?.read[0], list?.read.at(-1)];
+  if (list === undefined || first === undefined || last === undefined) return heldWhole(lines);
+  const sum = sumBehind(reader, last.end);
+  if (sum !== undefined && sum.count !== list.entries.reduce((all, { count }) => all + count, 0)) return heldWhole(lines);
   const facts: Unworded[] = [
     { fact: 'wearers', wearers: list.entries.map(({ at: _, most: __, ...entry }) => entry) },
     ...piecesOf(list.entries, undefined, 0),
   ];
-  const takes = list.read.flatMap(({ start, end }) => Array.from({ length: end - start }, (_, offset) => start + offset));
   return [
-    found(reader, first.start, last.end, facts, takes),
+    found(reader, first.start, last.end, facts, tokensOf([...list.read, ...(sum === undefined ? [] : [sum])])),
     ...list.strange.map(({ start, end }) => ({ start, end, held: true, whole: true })),
   ];
 };

@@ -3,6 +3,7 @@
 import type { Stretch } from '../text/message.ts';
 import type { Heading, Row } from './name-rows.ts';
 import { countFor, nameOf } from './role-counts.ts';
+import { suits } from './share-pieces.ts';
 import type { Entry } from './wearers-read.ts';
 
 export interface Line extends Stretch {
@@ -19,7 +20,8 @@ export interface NamedList {
 // A line's own words go before those of the heading above it.
 const entryOf = (row: Omit<Row, 'is'>, heading: Heading | undefined, at: number): Entry | undefined => {
   const role = row.role ?? (row.called === undefined ? heading?.role : undefined);
-  const piece = row.piece ?? heading?.piece;
+  const who = role?.means.role ?? '';
+  const piece = row.piece ?? (heading?.piece !== undefined && (who === '' || suits(who, heading.piece)) ? heading.piece : undefined);
   const named = row.names.length > 0 ? row.names.length : undefined;
   const count = row.count ?? named ?? (role === undefined ? undefined : countFor(role.text, undefined, false));
   if (count === undefined) return undefined;
@@ -50,16 +52,38 @@ const together = (entries: readonly Entry[]): readonly Entry[] => {
   });
 };
 
+const everybody = /^(boys|girls|men|women|ladies|gents|gentlemen|lads|guys|kids|children|family|elders|adults|others)$/;
+/** "Ushers" over names alone is a heading; over people with roles of their own it is a line like theirs: "Both dads". */
+const asRow = (line: Line, next: Line | undefined): Line => {
+  const { told } = line;
+  if (told?.is !== 'heading' || told.role === undefined) return line;
+  const below = next?.told;
+  // "THE BOYS" over people with roles
+  if (
+    everybody.test(told.role.text) &&
+    told.count === undefined &&
+    told.piece === undefined &&
+    below?.is === 'row' &&
+    below.role !== undefined
+  )
+    return { ...line, told: { is: 'heading' } };
+  const heads = below?.is === 'row' && below.role === undefined && below.called === undefined && below.names.length > 0;
+  return heads ? line : { ...line, told: { ...told, is: 'row', names: [] } };
+};
+
 interface Section {
-  readonly heading: Line | undefined;
+  readonly heading: Heading | undefined;
   readonly lines: readonly Line[];
 }
 const sectionsOf = (lines: readonly Line[]): readonly Section[] => {
-  const sections: { heading: Line | undefined; lines: Line[] }[] = [{ heading: undefined, lines: [] }];
-  for (const line of lines) {
-    if (line.told?.is === 'heading') sections.push({ heading: line, lines: [] });
-    else sections.at(-1)?.lines.push(line);
-  }
+  const sections: { heading: Heading | undefined; lines: Line[] }[] = [{ heading: undefined, lines: [] }];
+  lines.forEach((each, at) => {
+    const line = asRow(each, lines[at + 1]);
+    const { told } = line;
+    if (told?.is !== 'heading') sections.at(-1)?.lines.push(line);
+    // Under "Corsages" and then "Mums" they wear corsages.
+    else sections.push({ heading: told.role === undefined ? told : { ...sections.at(-1)?.heading, ...told }, lines: [] });
+  });
   return sections;
 };
 
@@ -68,20 +92,13 @@ export const namedList = (lines: readonly Line[]): NamedList | undefined => {
   const entries: Entry[] = [];
   const strange: Line[] = [];
   for (const { heading, lines: below } of sectionsOf(lines)) {
-    const said = heading?.told?.is === 'heading' ? heading.told : undefined;
-    const rows = below.filter((line) => line.told !== undefined || line.ofPeople);
-    // A heading without lines of its own is a line itself: "Ushers x4".
-    if (heading !== undefined && said?.role !== undefined && rows.length === 0) {
-      const entry = entryOf({ ...said, names: [] }, undefined, heading.start);
-      if (entry === undefined) strange.push(heading);
-      else entries.push(entry);
-      continue;
-    }
-    const own = rows.map((line) => (line.told?.is === 'row' ? entryOf(line.told, said, line.start) : undefined));
+    const rows = below.filter(({ told, ofPeople }) => (told?.is === 'row' && !told.wearsNone) || (told === undefined && ofPeople));
+    const own = rows.map(({ told, start }) => (told?.is === 'row' ? entryOf(told, heading, start) : undefined));
     strange.push(...rows.filter((_, at) => own[at] === undefined));
     const listed = own.filter((entry) => entry !== undefined);
-    if (said?.count !== undefined && said.count !== listed.reduce((sum, { count }) => sum + count, 0)) return undefined;
+    if (heading?.count !== undefined && heading.count !== listed.reduce((sum, { count }) => sum + count, 0)) return undefined;
     entries.push(...listed);
   }
-  return { entries: together(entries), read: lines.filter((line) => line.told !== undefined && !strange.includes(line)), strange };
+  const isStrange = (line: Line): boolean => strange.some(({ start }) => start === line.start);
+  return { entries: together(entries), read: lines.filter((line) => line.told !== undefined && !isStrange(line)), strange };
 };

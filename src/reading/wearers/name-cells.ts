@@ -6,17 +6,28 @@ import type { Stretch } from '../text/message.ts';
 import { isCount, type Token } from '../text/token.ts';
 
 export type Cell =
-  | { readonly is: 'role'; readonly role: Token; readonly names: readonly string[]; readonly piece?: PieceKind; readonly count?: number }
-  | { readonly is: 'piece'; readonly piece: PieceKind; readonly many: boolean; readonly count?: number }
-  | { readonly is: 'names'; readonly names: readonly string[]; readonly sure: boolean } // sure: no flower, no month
-  | { readonly is: 'number'; readonly number: number }
+  | {
+      readonly is: 'role';
+      readonly role: Token;
+      readonly words: string;
+      readonly names: readonly string[];
+      readonly piece?: PieceKind;
+      readonly count?: number;
+      readonly note?: string;
+    }
+  | { readonly is: 'piece'; readonly piece: PieceKind; readonly many: boolean; readonly count?: number; readonly note?: string }
+  | { readonly is: 'names'; readonly names: readonly string[]; readonly sure: boolean; readonly age?: string } // sure: no flower, no month
+  | { readonly is: 'number'; readonly number: number; readonly inBrackets: boolean }
   | { readonly is: 'words'; readonly words: string }
-  | { readonly is: 'age'; readonly words: string }
+  | { readonly is: 'size'; readonly words: string } // an age, the measure of a head
+  | { readonly is: 'both' } // "Dads (both)"
+  | { readonly is: 'none' } // wears none of ours
   | { readonly is: 'nothing' } // "TBC"
   | { readonly is: 'strange' };
 
 const divider = /^[,;:|/()=>]$/;
-const noName = /^(tbc|tba|tbd|unknown|n|na|none|yes|no|ok|x)$/;
+const noName = /^(tbc|tba|tbd|unknown|yes|ok|x)$/;
+const wearsNone = /^(none|nothing|no|nil|n|na)$/;
 // With a capital because the cell begins with them, and nobody's name.
 const plain =
   /^(name|names|role|who|wearer|the|a|an|and|for|with|in|on|one|two|same|all|both|each|small|mini|tiny|large|medium|big|simple|plain|standard|matching|extra|spare|left|right|pin|wrist|lapel|pocket|navy|gr[ae]y|black|white|ivory|cream|blue|green|red|pink|blush|burgundy|sage|gold|silver|champagne|tan|beige|brown|purple|lilac|peach|coral|yellow|orange|table|room|side|family|total)$/;
@@ -102,47 +113,61 @@ const ageAt = (tokens: readonly Token[], start: number, end: number): boolean =>
   );
 };
 
-const pieceAt = (tokens: readonly Token[], start: number, end: number): Cell | undefined => {
+const trimming = /^(with|w|in|no|not|without|inc|including|plus)$/; // "buttonhole with fern"
+const besidePiece = /^(x|small|mini|tiny|matching|simple|double|single)$/;
+
+const pieceAt = (reader: Reader, start: number, end: number): (Cell & { is: 'piece' }) | undefined => {
+  const { tokens } = reader;
   let [index, count] = [start, undefined as number | undefined];
   for (; index < end; index++) {
     const token = tokens[index] as Token;
     const number = countIn(token);
     if (number !== undefined && count === undefined) count = number;
-    else if (
-      token.text !== 'x' &&
-      token.means.material === undefined &&
-      !article.test(token.text) &&
-      !/^(small|mini|matching)$/.test(token.text)
-    )
-      break;
+    else if (token.means.material === undefined && !article.test(token.text) && !besidePiece.test(token.text)) break;
   }
   const said = tokens[index];
   const piece = said?.means.piece as PieceKind | undefined;
   if (said === undefined || piece === undefined || piece === 'unspecified') return undefined;
-  if (tokens[index + 1]?.text === 'x' && count === undefined) {
-    count = countIn(tokens[index + 2]);
-    index += 2;
+  let next = index + 1;
+  if (tokens[next]?.text === 'x' && count === undefined) {
+    count = countIn(tokens[next + 1]);
+    next += 2;
   }
-  if (index + 1 !== end) return undefined;
-  return { is: 'piece', piece, many: /s$/.test(said.text) || (count ?? 1) > 1, ...(count === undefined ? {} : { count }) };
+  if (next < end && tokens[next]?.means.each !== undefined) next += 1;
+  if (next < end && !(trimming.test(tokens[next]?.text ?? '') && isTalk(tokens, next, end))) return undefined;
+  const many = /s$/.test(said.text) || (count ?? 1) > 1;
+  return { is: 'piece', piece, many, ...(count === undefined ? {} : { count }), ...(next < end ? { note: reader.words(next, end) } : {}) };
 };
 
-const roleAt = (reader: Reader, start: number, end: number): Cell | undefined => {
+/** Words without numbers, people or pieces. */
+const isTalk = (tokens: readonly Token[], start: number, end: number): boolean =>
+  tokens
+    .slice(start, end)
+    .every(({ number, means, kind }) => number === undefined && means.piece === undefined && means.role === undefined && kind !== 'line');
+
+const beforeRole = /^(x|the|his|her|our|my|their|for|little|small|wee)$/;
+
+const roleAt = (reader: Reader, start: number, end: number): (Cell & { is: 'role' }) | undefined => {
   const { tokens } = reader;
-  let [index, count] = [start, countIn(tokens[start])];
+  const both = tokens[start]?.text === 'both';
+  let [index, count] = [start, both ? 2 : countIn(tokens[start])];
   if (count !== undefined) index += 1;
-  while (index < end && /^(x|the|his|her|our|my|their|for)$/.test(tokens[index]?.text ?? '')) index += 1;
-  const role = tokens[index];
+  while (index < end && (beforeRole.test(tokens[index]?.text ?? '') || tokens[index]?.means.owner !== undefined)) index += 1;
+  // "Ciara's mam"
+  const whose = /\w's$/.test(tokens[index]?.text ?? '') && isCapital(reader.words(index, index + 1)) && index + 2 === end;
+  const role = tokens[whose ? index + 1 : index];
   if (role?.means.role === undefined) return undefined;
-  index += 1;
+  index += whose ? 2 : 1;
   if (tokens[index]?.text === 'x' && count === undefined) {
     count = countIn(tokens[index + 1]);
     index += 2;
   }
-  const told = { is: 'role' as const, role, names: [], ...(count === undefined ? {} : { count }) };
+  const words = reader.words(start, end);
+  const told = { is: 'role' as const, role, words, names: whose ? [words] : [], ...(count === undefined ? {} : { count }) };
   if (index >= end) return told;
-  const worn = pieceAt(tokens, index, end);
-  if (worn?.is === 'piece') return (worn.count ?? 1) === 1 ? { ...told, piece: worn.piece } : undefined;
+  const worn = pieceAt(reader, index, end);
+  if (worn !== undefined)
+    return (worn.count ?? 1) === 1 ? { ...told, piece: worn.piece, ...(worn.note === undefined ? {} : { note: worn.note }) } : undefined;
   // "Best man Cal", "Grandma Joan"
   const named = namesIn(reader, index, end);
   return named?.sure === true ? { ...told, names: named.names } : undefined;
@@ -150,18 +175,19 @@ const roleAt = (reader: Reader, start: number, end: number): Cell | undefined =>
 
 export const cellOf = (reader: Reader, { start, end }: Stretch): Cell => {
   const { tokens } = reader;
-  const [first] = [tokens[start] as Token];
+  const [first, last] = [tokens[start] as Token, tokens[end - 1] as Token];
   const number = end - start === 1 ? countIn(first) : undefined;
-  if (number !== undefined) return { is: 'number', number };
+  if (number !== undefined) return { is: 'number', number, inBrackets: tokens[start - 1]?.text === '(' && tokens[end]?.text === ')' };
+  if (end - start === 1 && first.text === 'both') return { is: 'both' };
   if (end - start <= 2 && noName.test(first.text)) return { is: 'nothing' };
-  if (ageAt(tokens, start, end)) return { is: 'age', words: reader.words(start, end) };
-  const told = roleAt(reader, start, end) ?? pieceAt(tokens, start, end);
+  if (end - start <= 2 && wearsNone.test(first.text)) return { is: 'none' };
+  if (ageAt(tokens, start, end) || tokens.slice(start, end).some(({ number: each }) => each?.form === 'length'))
+    return { is: 'size', words: reader.words(start, end) };
+  const told = roleAt(reader, start, end) ?? pieceAt(reader, start, end);
   if (told !== undefined) return told;
-  const named = namesIn(reader, start, end);
-  if (named !== undefined) return { is: 'names', ...named };
-  const words = tokens.slice(start, end);
-  const strange = words.some(
-    ({ number: any, means, kind }) => any !== undefined || means.piece !== undefined || means.role !== undefined || kind === 'line',
-  );
-  return strange ? { is: 'strange' } : { is: 'words', words: reader.words(start, end) };
+  const from = joint.test(first.text) ? start + 1 : start; // "Ada (6) and Fia (4)"
+  const age = end - from > 1 ? countIn(last) : undefined;
+  const named = namesIn(reader, from, age === undefined ? end : end - 1);
+  if (named !== undefined) return { is: 'names', ...named, ...(age === undefined ? {} : { age: last.text }) };
+  return isTalk(tokens, start, end) ? { is: 'words', words: reader.words(start, end) } : { is: 'strange' };
 };

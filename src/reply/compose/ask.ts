@@ -12,22 +12,22 @@ import { factWords } from '../words/facts.ts';
 /** A choice of a date is shown as dates are everywhere, whatever words the reader gave it. */
 const labelOf = ({ why }: Ask, choice: Choice, manner: Manner): string => {
   // "2 or 3 of us in friday": the day is the same in both.
-  if (why === 'low or high') return choice.words;
+  if (why === 'low or high' || why === 'part left') return choice.words;
   const days = new Set(
     choice.facts.flatMap((fact) => (fact.fact === 'date' || fact.fact === 'crew' ? (parseDay(fact.date ?? '') ?? []) : [])),
   );
   return days.size > 0 ? [...days].map((day) => fullDate(day, manner)).join(' and ') : choice.words;
 };
 
+const mostInLine = 3; // facts; more are easier checked one below the other
+
 /** What would be kept of a message that was read in part. */
 const partRead = ({ why, choices }: Ask, manner: Manner): readonly Block[] => {
   const facts = why === 'part left' ? (choices[0]?.facts ?? []) : [];
   if (facts.length === 0) return [];
-  const read = joined(
-    facts.map((fact) => factWords(fact, manner)),
-    '; ',
-  );
-  return [{ block: 'line', line: text`Read: ${read}.` }];
+  const read = facts.map((fact) => factWords(fact, manner));
+  if (read.length > mostInLine) return [{ block: 'list', title: text`Read:`, items: read }];
+  return [{ block: 'line', line: text`Read: ${joined(read, '; ')}.` }];
 };
 
 export const askBlocks = (ask: Ask, manner: Manner): readonly Block[] => [

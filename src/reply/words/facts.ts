@@ -1,23 +1,47 @@
 // One fact in a few words, for "why?": what was understood, not how.
 
-import type { Fact } from '../../reading/fact.ts';
+import type { Fact, FactOf } from '../../reading/fact.ts';
 import { parseDay } from '../../values/day.ts';
 import type { Manner } from '../answer.ts';
 import type { Line } from '../reply.ts';
 import { text } from '../span.ts';
 import { duration, fullDate, paceWords } from './dates.ts';
 import { counted, pieceName, plural } from './names.ts';
+import { priceSaid } from './price-said.ts';
+
+const piecesSaid = ({ count, countMax, approx, piece, adds, price, material, wearer }: FactOf<'pieces'>, manner: Manner): Line => {
+  const many = countMax === undefined ? counted(count, piece, manner.says) : `${count} to ${counted(countMax, piece, manner.says)}`;
+  const cost = price === undefined ? '' : `, ${priceSaid(price, manner)} ${price.per === 'line' ? 'for all of them' : 'each'}`;
+  const whose = wearer === undefined ? '' : ` for ${wearer}`;
+  return text`${approx ? 'about ' : ''}${many}${adds ? ' more' : ''}${whose}${material === undefined ? '' : `, ${material}`}${cost}`;
+};
+
+const crewSaid = (
+  { people, hours, totalHours, wage, piecesPerHour, piece, date, away, ...money }: FactOf<'crew'>,
+  manner: Manner,
+): Line => {
+  const day = date === undefined ? undefined : parseDay(date);
+  const parts = [
+    ...(people === undefined ? [] : [`${people === 1 ? '1 person' : `${people} people`}${away ? ' away' : ''}`]),
+    ...(hours === undefined ? [] : [`${hours} h each`]),
+    ...(hours === undefined && totalHours !== undefined ? [`${totalHours} h in all`] : []),
+    ...(wage === undefined ? [] : [`${priceSaid({ amount: wage, ...money }, manner)} an hour`]),
+    ...(piecesPerHour === undefined ? [] : [`${counted(piecesPerHour, piece ?? 'unspecified', manner.says)} an hour`]),
+    ...(day === undefined ? [] : [fullDate(day, manner)]),
+  ];
+  return text`bench: ${parts.join(', ')}`;
+};
 
 export const factWords = (fact: Fact, manner: Manner): Line => {
   switch (fact.fact) {
     case 'pieces':
-      return text`${counted(fact.count, fact.piece, manner.says)}${fact.adds ? ' more' : ''}${fact.price ? `, ${manner.money(fact.price.amount)} ${fact.price.per}` : ''}`;
+      return piecesSaid(fact, manner);
     case 'price':
-      return text`price ${manner.money(fact.amount)} ${fact.per === 'each' ? 'each' : 'in all'}`;
+      return text`price ${priceSaid(fact, manner)} ${fact.per === 'each' ? 'each' : 'in all'}${fact.piece ? ` for ${plural(fact.piece, manner.says)}` : ''}${fact.coversOther ? ', other flowers too' : ''}`;
     case 'tax':
-      return text`tax ${fact.basis ?? ''}${fact.rate ? ` ${fact.rate} %` : ''}`;
+      return text`${fact.name ?? 'tax'} ${fact.basis ?? ''}${fact.rate ? ` ${fact.rate} %` : ''}`;
     case 'material':
-      return text`${fact.material}`;
+      return text`${fact.material}${fact.piece ? ` (${plural(fact.piece, manner.says)})` : ''}`;
     case 'date': {
       const day = parseDay(fact.date);
       return text`${fact.of ?? 'event'} ${day ? fullDate(day, manner) : fact.date}${fact.time ? ` ${fact.time}` : ''}${fact.yearAssumed ? ' (year assumed)' : ''}${fact.orderAssumed ? ' (day first assumed)' : ''}`;
@@ -25,6 +49,8 @@ export const factWords = (fact: Fact, manner: Manner): Line => {
     case 'made': {
       const verb = fact.remade ? 'remade' : 'made';
       const kinds = fact.piece ? ` the ${plural(fact.piece, manner.says)}` : '';
+      if (fact.count !== undefined && fact.stage !== undefined)
+        return text`${fact.piece ? counted(fact.count, fact.piece, manner.says) : fact.count} ${fact.stage}, not finished`;
       if (fact.count !== undefined) return text`${verb} ${fact.piece ? counted(fact.count, fact.piece, manner.says) : fact.count}`;
       if (fact.fraction !== undefined) return text`${verb} ${Math.round(Number(fact.fraction) * 100)} % of${kinds || ' the order'}`;
       return text`${verb} all${kinds}`;
@@ -49,7 +75,7 @@ export const factWords = (fact: Fact, manner: Manner): Line => {
     case 'crew':
       if (fact.minutesPerPiece !== undefined)
         return text`bench: ${paceWords(fact.minutesPerPiece)} a ${pieceName(fact.piece ?? 'buttonhole', manner.says)}`;
-      return text`bench: ${fact.people ?? ''} people${fact.hours ? `, ${fact.hours} h each` : ''}${fact.date ? `, ${fact.date}` : ''}`;
+      return crewSaid(fact, manner);
     case 'wearers':
       return text`wearers: ${fact.wearers.map((one) => `${one.approx ? 'about ' : ''}${one.count} ${one.wearer}`).join(', ')}`;
     case 'actual':
