@@ -1,5 +1,6 @@
 // Divides a correction into what is meant now and what was said before: "14 not 40", "from 12 to 15", "not dried, fresh".
 
+import { notRegistered } from '../order/not-registered.ts';
 import { firstIn, pattern } from '../pattern.ts';
 import { namesTax } from '../text/of-tax.ts';
 import { firstWhere, type Token, textOf } from '../text/token.ts';
@@ -25,7 +26,8 @@ const fromTo = pattern('(from) <a:any> <any>{0,3} to');
 const taxNegated = (tokens: readonly Token[], index: number): boolean => {
   const [before, next, after] = [tokens[index - 1], tokens[index + 1], tokens[index + 2]];
   const taxOrIs = (token: Token | undefined): boolean => namesTax(token) || token?.text === 'is';
-  if (taxOrIs(next) && /^(registered|charged|applicable)$/.test(after?.text ?? '')) return true; // "we're not vat registered"
+  if (taxOrIs(next) && /^(charged|applicable)$/.test(after?.text ?? '')) return true;
+  if (notRegistered.at(tokens, index, tokens.length) !== undefined) return true; // "we're not vat registered"
   if (/^(counting|allowing|adding)$/.test(next?.text ?? '')) return tokens.slice(index + 2, index + 5).some(taxOrIs);
   // "plus gst not incl" says both.
   const said = tokens
@@ -115,11 +117,16 @@ const saidAndSo = (tokens: readonly Token[], start: number, end: number): Zones 
   return { old: [[match.start, tokens.indexOf(said, match.start) + 1]], fresh: [[tokens.lastIndexOf(meant, end - 1), end]] };
 };
 
+// "7 guys plus the groom, tax not in": a plus is of the tax only where that stands behind it.
+const tellsBasis = (token: Token, next: Token | undefined): boolean =>
+  token.means['included'] !== undefined ||
+  (token.means['onTop'] !== undefined && (!/^(plus|\+)$/.test(token.text) || namesTax(next) || next?.number?.form === 'percent'));
+
 // "VAT is included, not on top": a basis in words that mean one only beside another.
 const otherBasis = (tokens: readonly Token[], start: number, index: number, from: number, to: number): boolean =>
   /^(on top|in|extra|added|added on|outside|inside|(with|without|after|before|in|on top of)( it| tax| that)?)$/.test(
     textOf(tokens, from, to),
-  ) && tokens.slice(start, index).some((token) => token.means['included'] !== undefined || token.means['onTop'] !== undefined);
+  ) && tokens.slice(start, index).some((token, at) => tellsBasis(token, tokens[start + at + 1]));
 
 // Several ask for the zones of the same stretch one after another.
 let last: { readonly tokens: readonly Token[]; readonly start: number; readonly end: number; readonly zones: Zones } | undefined;

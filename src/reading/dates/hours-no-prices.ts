@@ -52,3 +52,40 @@ export const isHourOfOccasion = (tokens: readonly Token[], index: number): boole
   (isOccasion(tokens[index - 2]?.text ?? '') || /^(service|vows|mass)$/.test(tokens[index - 2]?.text ?? '') || isInCourse(tokens, index)) &&
   hourOf(tokens[index]) !== undefined &&
   tokens[index + 1]?.means['each'] === undefined;
+
+// "the meal afterwards in the boat shed from about five", "drinks from six": what begins at an hour of the day.
+const begins =
+  /^(meal|meals|food|drinks|drink|doors|door|guests|everyone|everybody|people|folk|band|bar|music|disco|dj|canapes|canapés|buffet|dinner|lunch|breakfast|supper|tea|brunch|speeches|dancing|photos|photographer|photography|photographs|hair|makeup|make-up|ceilidh|fizz|bubbles|prosecco|champagne|cocktails|arrivals|arriving|arrive|reception|evening|afternoon|open|opens|opening|venue|church|service|nibbles|cake|bbq|barbecue|braai|hangi|party|ball|celebrations|festivities|access|setup|set-up|caterers|coffee|mingling)$/;
+const about = /^(about|around|roughly|approx|approximately|maybe|say|like)$/;
+const furthest = 9; // words between what begins and its hour
+const breaks = /^(,|;|:|\(|\)|-|and|with|then|&|plus)$/;
+const saysFrom = (token: Token | undefined): boolean =>
+  /^(from|starting from|starting|starts|starts from|start|onwards|on from)$/.test(token?.text ?? '');
+
+/** "12 buttonholes, drinks from six": the number behind "from" is when they begin; "from six each" prices. */
+export const isHourItBegins = (tokens: readonly Token[], index: number): boolean => {
+  const number = tokens[index]?.number;
+  if (number?.form !== 'plain' || hourOf(tokens[index]) === undefined) return false;
+  const next = tokens[index + 1];
+  if (next?.means['each'] !== undefined || next?.means['piece'] !== undefined || /^(a|per|\/|for|quid|plus|inc)$/.test(next?.text ?? ''))
+    return false;
+  let at = index - 1;
+  while (about.test(tokens[at]?.text ?? '')) at -= 1;
+  const behind = next?.text === 'onwards' && !saysFrom(tokens[at]);
+  if (!behind && !saysFrom(tokens[at])) return false;
+  for (let back = behind ? at : at - 1; back >= Math.max(0, at - furthest); back--) {
+    const token = tokens[back];
+    if (token === undefined || token.kind !== 'word' || token.means['piece'] !== undefined || breaks.test(token.text)) return false;
+    if (begins.test(token.text) || isOccasion(token.text)) {
+      // "buttonholes for the guests from six" may price them.
+      const before = firstBreak(tokens, back);
+      return firstWhere(tokens, before, back, ({ means }) => means['piece'] !== undefined) < 0;
+    }
+  }
+  return false;
+};
+const firstBreak = (tokens: readonly Token[], from: number): number => {
+  let at = from;
+  while (at > 0 && tokens[at - 1]?.kind === 'word' && !breaks.test(tokens[at - 1]?.text ?? '')) at -= 1;
+  return at;
+};

@@ -5,7 +5,7 @@ import type { Finding, Reader } from '../phrase.ts';
 
 const some = '(for)? (the|her|his|their)? (<piece>|<owner>|<role>)';
 const allBut = pattern(
-  `((all|everything|everyone|every one|the lot) (is|are|in|to be|be)? <material> (flowers|stuff)? but ${some}|<material> (bar|except|except for|apart from|other than|excluding|save) ${some})`,
+  `((all|everything|everyone|every one|the lot) (is|are|in|to be|be)? <material> (flowers|stuff)? but ${some}|<material> (bar|except|except for|apart from|other than|excluding|save) (${some}|<count> (of (them|those))?))`,
 );
 /** Where all but some are of a material, held. */
 export const exceptSome = (reader: Reader): Finding[] => {

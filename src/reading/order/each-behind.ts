@@ -6,7 +6,7 @@ import type { Token } from '../text/token.ts';
 const eachAfter = pattern(
   "(,|.)? (only|just|thats|that's|that is|its|it's)? (<k:upTo>|<k:budget>|<k:from>)? (\\( )? (<each>|for each|for one) (\\))? (<k:upTo>|<k:from>)?",
 );
-const ofLine = pattern('(per|each|for each) (line|row|lot|kind|type)');
+const ofLine = pattern('(per|<each>) (line|row|lot|kind|type)');
 
 export const eachBehind = (tokens: readonly Token[], end: number): Match | undefined => {
   const match = eachAfter.at(tokens, end, tokens.length);

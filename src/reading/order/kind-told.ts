@@ -23,7 +23,7 @@ const ceiling = /^(max|maximum|limit|cap|ceiling|tops|top whack|at most|at the m
 const otherwise = /^(gone|blown|spent|used|bust|busted|done|sorted|blew|over|under|wise|line|meeting|sheet|range)$/;
 
 const ahead = pattern(
-  "(<budget>|max|maximum|limit|cap|ceiling) for (the|our|all|all the|her|his|my|these|those)? (<count>)? <word>{0,2} <piece> ((and|&|\\+|,|n) (<count>)? <word>{0,1} <piece>){0,2} (is|'s|was|:|=|of|about|around|at|-){1,2}",
+  "(<budget>|max|maximum|limit|cap|ceiling) for (the|our|all|all the|her|his|my|these|those)? (<count>)? <word>{0,2} <piece> ((and|&|\\+|,|n) (<count>)? <word>{0,1} <piece>){0,2} (is|'s|was|:|=|of|about|around|at|-){0,2}",
 );
 
 interface KindTold {

@@ -7,8 +7,9 @@ import type { Price } from './price-at.ts';
 
 const those = "(those|these|they|that|it|thats|that's|both|all|prices|figures|amounts|numbers)? (are|is|'re|r)? (all)? (the|for)?";
 const totals = '(line totals|totals|line total|total|line prices|totals per line|totals for each line|the lot|<all>)';
-const line = '(per|by|for|by the|for the|for each|each|a) (line|row)';
-const eachOne = '(each|ea|apiece|per piece|per item|unit prices|unit price|single prices|price each|prices each|each prices|<each>)';
+const line = '(per|by|for|by the|for the|<each>|each|a) (line|row)';
+const eachOne =
+  '(each|ea|apiece|per piece|per item|unit prices|unit price|single prices|price each|prices each|each prices|<each> (piece|one|item)?)';
 const notEach: readonly Pattern[] = [
   pattern(`${those} ${totals}? (,|-)? (and|so)? not (the)? ${eachOne}`),
   pattern(`not (the)? ${eachOne} (,|-|:)? ${those} ${totals}`),

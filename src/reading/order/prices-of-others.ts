@@ -18,7 +18,7 @@ export const pricesOfOthers = (reader: Reader, mentions: readonly Mention[], pri
     // "bouts $15 each x 12" counts them after all.
     if (reader.tokens[price.end]?.text === 'x') return [];
     // "10 bouts and corsages at 30"
-    const each = price.per === 'each' || (price.per === 'unsaid' && price.at);
+    const each = price.per === 'each' || (price.per === 'unsaid' && (price.at || price.kind === 'from'));
     if (own === undefined || !each || price.piece !== undefined || lines.some(({ kind }) => alike(kind, own.kind))) return [];
     const words = reader.words(own.index, price.end);
     return [{ price: { ...price, pieceIndex: own.index }, fact: { ...priceFact(price, 'each', false), piece: own.kind, words } as Fact }];

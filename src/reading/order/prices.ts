@@ -1,7 +1,7 @@
 // Which numbers of a message are prices of its pieces. Other people's prices, time and wages are left alone.
 
 import { isBeforeDay } from '../dates/hour-or-price.ts';
-import { isHourOfOccasion } from '../dates/hours-no-prices.ts';
+import { isHourItBegins, isHourOfOccasion } from '../dates/hours-no-prices.ts';
 import { pattern } from '../pattern.ts';
 import { everything, type Reader } from '../phrase.ts';
 import { isCount } from '../text/token.ts';
@@ -118,6 +118,9 @@ const behindPiece = (reader: Reader, index: number, pieceEnds: ReadonlySet<numbe
   );
 };
 
+const isHour = (reader: Reader, index: number): boolean =>
+  isHourOfOccasion(reader.tokens, index) || isHourItBegins(reader.tokens, index) || isBeforeDay(reader, index);
+
 /** Every price that no earlier phrase has read. `counts` are the numbers already taken as counts. */
 export const findPrices = (
   reader: Reader,
@@ -128,7 +131,7 @@ export const findPrices = (
   const prices: Price[] = [];
   const row = pricedInRow(reader);
   for (let index = start; index < end; index++) {
-    if (counts.has(index) || isHourOfOccasion(reader.tokens, index) || isBeforeDay(reader, index)) continue;
+    if (counts.has(index) || isHour(reader, index)) continue;
     const price = pricesByMaterial(reader, index) ?? priceAt(reader, index);
     if (
       price === undefined ||

@@ -3,6 +3,7 @@
 import type { FactOf } from '../fact.ts';
 import { pattern } from '../pattern.ts';
 import { service } from './covers-delivery.ts';
+import { unregistered } from './not-registered.ts';
 import { bothTaxes } from './tax-doubts.ts';
 
 export type Basis = NonNullable<FactOf<'tax'>['basis']>;
@@ -57,7 +58,8 @@ export const taxForms: readonly [Basis, ReturnType<typeof pattern>][] = (
     ['none', `<tax:tax> (-)? (free|exempt)`],
     ['none', `(non|not) (-)? taxable`],
     ['none', 'nontaxable'],
-    ['none', `(not|arent|aren't) <tax:tax> registered`],
+    ['none', unregistered],
+    ['none', "(don't|dont|do not|never) (have to|need to)? charge (any|the)? <tax:tax>"],
     [
       'on top',
       `(not|without|never|${doesNot}) (<included>|include|including|counting|allowing for|adding|cover|covering) (the|any)? ${rate} <tax:tax>`,

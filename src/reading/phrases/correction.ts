@@ -4,6 +4,7 @@ import { aheadThenSwapped } from '../changes/ahead-then-swapped.ts';
 import { andNone } from '../changes/and-none.ts';
 import { bareNumber } from '../changes/bare-number.ts';
 import { valuesAndLoss } from '../changes/broken-beside.ts';
+import { isCarriedThere } from '../changes/carried-there.ts';
 import { markers, strongMarkers } from '../changes/change-words.ts';
 import { countAtPrice } from '../changes/count-at-price.ts';
 import { dateChange } from '../changes/date-change.ts';
@@ -108,6 +109,7 @@ const readPart = (reader: Reader, part: Part): Finding[] => {
   // "10 bouts £120, 3 corsages £66, line totals not each" orders.
   const basis = basisOfOrder(tokens, part.start, part.end);
   if (basis !== undefined && !anyIn(markers, tokens, part.start, basis)) return [];
+  if (isCarriedThere(reader, part)) return [];
   if (isOfSome(reader, part)) return [{ start: part.start, end: part.end, held: true }];
   const sides = dayApart(reader, part);
   if (sides !== undefined) return sides.flatMap((side) => readPart(reader, side));

@@ -15,6 +15,7 @@ import { kindsShared } from '../wearers/kinds-shared.ts';
 import { countsThemOrAll } from '../wearers/numbers-behind.ts';
 import { oneLess } from '../wearers/one-less.ts';
 import { piecesOf, withoutLost } from '../wearers/pieces-worn.ts';
+import { pricedPerPiece } from '../wearers/priced-per-piece.ts';
 import { readWearers } from '../wearers/read-wearers.ts';
 import { withRoughTotal } from '../wearers/rough-total.ts';
 import { severalEach } from '../wearers/several-each.ts';
@@ -45,6 +46,7 @@ const find = (reader: Reader): Finding[] => {
   for (const part of together(reader, reader.untouched().slice(0, 40))) {
     if (part.end - part.start > 80 || part.start < (findings.at(-1)?.end ?? 0)) continue;
     const others =
+      pricedPerPiece(reader, part) ??
       headsAlone(reader, part) ??
       countedAgain(reader, part) ??
       oneLess(reader, part) ??

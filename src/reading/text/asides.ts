@@ -6,6 +6,12 @@ import type { Token } from './token.ts';
 const aside = formOf(
   '(-|\\()? ((would you|wld you|would u|if you can|if u can|if you|can you) believe (it)? (or not)?|(believe|beleive|belive) (it|me) or not|(like|love|want) it or not|(love|like) it or (hate|loathe|lump) it|(strange|odd|weird|funny) as it (sounds|seems)) (-|\\)|!)?',
 );
+// "about 18 each but please tell me if that is silly": a client's doubt about what was just told, and no question of ours.
+const doubtful =
+  '(silly|daft|mad|crazy|unrealistic|unreasonable|ridiculous|stupid|cheeky|bonkers|nonsense|optimistic|insulting|way off|way out|miles off|not realistic|not reasonable|laughable|rude|a joke)';
+const doubt = formOf(
+  `(,|-|\\()? (but|and|so|though)? (please|pls|do|just|feel free to|you can){0,2} ((tell|correct|stop) (me|us)|let (me|us) know|say|say so|shout) (please|pls)? (if|whether) (that|this|it|that's|thats|it's|its|i'm|im|i) (is|am|sounds|seems|being|was)? (a bit|completely|totally|just|too|way|really|being|far too|utterly)? ${doubtful} (please|pls|thanks|though|or not)? (\\))?`,
+);
 const hint = new Set('believe beleive belive like love want strange odd weird funny'.split(' '));
 const second = /^(it|me|or|as)$/;
 // "can you believe she wants 40?" tells what is behind it with a mark of its own, and stays as it is.
@@ -13,11 +19,14 @@ const marked = (tokens: readonly Token[]): boolean => tokens.some(({ text }) => 
 
 /** The tokens without such words. */
 export const withoutAsides = (tokens: readonly Token[]): readonly Token[] => {
-  const likely = tokens.some(({ text }, at) => hint.has(text) && (/^bel/.test(text) || second.test(tokens[at + 1]?.text ?? '')));
+  const likely = tokens.some(
+    ({ text }, at) =>
+      (hint.has(text) && (/^bel/.test(text) || second.test(tokens[at + 1]?.text ?? ''))) || (/^(if|whether)$/.test(text) && at > 3),
+  );
   if (!likely || marked(tokens)) return tokens;
   const kept: Token[] = [];
   for (let index = 0; index < tokens.length; index++) {
-    const match = aside.at(tokens, index, tokens.length);
+    const match = aside.at(tokens, index, tokens.length) ?? (kept.length > 3 ? doubt.at(tokens, index, tokens.length) : undefined);
     if (match === undefined) {
       kept.push(tokens[index] as Token);
       continue;

@@ -15,10 +15,14 @@ const ofElse = ['material', 'piece', 'taxName', 'taxWord', 'included', 'onTop', 
 // "price it for her at $10 each and at $15 each": to choose from, where one kind alone is named.
 const both = formOf('<a:amount> (<e:each>)? (,|-)? (and|&|n|then) (also|again|then|once)? (at|@)? <b:amount> <f:each>');
 const priced = formOf(
-  '(price|quote|cost|priced|quoted|work|show|try|do|offer|give|both) (it|them|em|that|this|these|those|her|him|me|the|client|bride|up|out|both|two|ways|prices|options|versions|for|,|:|-|twice|once){0,6} (at|@)?',
+  '(price|quote|cost|priced|quoted|work|show|try|do|offer|give|both) (it|them|em|that|this|these|those|her|him|me|the|client|bride|up|out|both|two|ways|prices|options|versions|for|a|an|,|:|-|twice|once){0,6} (at|@)?',
 );
 // "price at 12 then 15 inc gst", "quote 12 and again at 15": the second is no "each" further from being a price.
 const bare = formOf('<a:amount> (,)? (and again|then|then again|and then|and also|again) (at|@)? <b:amount>');
+// "show her the R45 and the R60 version": one of the two is to be picked.
+const which = '(version|versions|option|options|one|ones|idea|ideas|look|looks|design|designs|tier|tiers|style|styles)';
+const hints = new Set(which.slice(1, -1).split('|'));
+const versions = formOf(`<a:amount> ${which}? (,|-)? (and|&|n|or|then) (the|a|an|also|at){0,2} <b:amount> ${which}`);
 const closes = (token: Token | undefined): boolean =>
   token === undefined ||
   token.kind !== 'word' ||
@@ -43,6 +47,8 @@ const formAt = (tokens: readonly Token[], index: number): Match | undefined => {
   }
   const twice = both.at(tokens, index, tokens.length);
   if (twice !== undefined) return isPricedTwice(tokens, index) ? twice : undefined;
+  const picked = versions.at(tokens, index, tokens.length);
+  if (picked !== undefined) return isPricedTwice(tokens, index) ? picked : undefined;
   const again = bare.at(tokens, index, tokens.length);
   return again !== undefined && closes(tokens[again.end]) && isPricedTwice(tokens, index) ? again : undefined;
 };
@@ -66,7 +72,9 @@ const bothOf = (tokens: readonly Token[], index: number): { match: Match; number
 
 /** The tokens with such pairs as one number, and one "each" behind it. */
 export const joinEachChoices = (tokens: readonly Token[]): readonly Token[] => {
-  if (!tokens.some(({ text, means }) => means['each'] !== undefined || text === 'then' || text.endsWith('again'))) return tokens;
+  const hinted = ({ text, means }: Token): boolean =>
+    means['each'] !== undefined || text === 'then' || text.endsWith('again') || hints.has(text);
+  if (!tokens.some(hinted)) return tokens;
   const joined: Token[] = [];
   for (let index = 0; index < tokens.length; ) {
     const both = bothOf(tokens, index);

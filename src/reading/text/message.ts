@@ -1,5 +1,6 @@
 // A message ready for the phrases: its tokens, the parts it falls into, and what earlier phrases have already taken.
 
+import { withAges } from './ages.ts';
 import { withApostrophes, withShortIs } from './apostrophes.ts';
 import { withoutAsides } from './asides.ts';
 import { boxesAsGoods } from './boxes-as-goods.ts';
@@ -136,6 +137,7 @@ const stages: readonly ((tokens: readonly Token[]) => readonly Token[])[] = [
   withOwnNumbers,
   joinRanges,
   nameWords,
+  withAges,
   withSoldBy,
   withOpenPer,
   withCountsLess,

@@ -7,7 +7,7 @@ import { unclipped } from './clipped-words.ts';
 import { fullWords } from './short-words.ts';
 import { isSlip } from './slip-told.ts';
 import { slipOf } from './slips.ts';
-import { taxApart } from './tax-as-one.ts';
+import { heardAsInc, taxApart } from './tax-as-one.ts';
 import { changed, type Token } from './token.ts';
 
 const asked = /^(the|these|those|they|we|you|u|our|my|all|both|there|any|bouts|bhs|lapels|crowns|corsages|buttonholes|combs|pcs|things)$/;
@@ -128,6 +128,7 @@ export const writtenOut = (given: readonly Token[]): readonly Token[] => {
     if (token.kind !== 'word') return token;
     const letter = letterFor(tokens, index);
     if (letter !== undefined) return changed(token, { text: letter });
+    if (heardAsInc(token, tokens[index + 1])) return changed(token, { text: 'inc' });
     if (token.text === 'bk' && moves.test(tokens[index - 1]?.text ?? '')) return changed(token, { text: 'back' });
     if (isAre(tokens, index)) return changed(token, { text: 'are' });
     // "she'll no pay mair": not

@@ -13,6 +13,10 @@ for (const tax of taxes) {
   for (const tail of tails) cuts.set(tax + tail, tax.length);
 }
 
+/** "ink gst": inc, as a phone writes it down. */
+export const heardAsInc = (token: Token, next: Token | undefined): boolean =>
+  /^(ink|inck|incs)$/.test(token.text) && taxes.includes(next?.text ?? '');
+
 /** The two words that were typed as one; undefined for any other word. */
 export const taxApart = (token: Token): readonly [Token, Token] | undefined => {
   const cut = cuts.get(token.text);

@@ -3,10 +3,10 @@
 import { wordList } from './word-list.ts';
 
 export const taxNames: Readonly<Record<string, readonly string[]>> = {
-  GST: ['gst', 'gsts', "gst's", 'gts', 'g.s.t', 'igst', 'cgst', 'sgst', 'tps'],
-  VAT: ['vat', 'vats', "vat's", 'v.a.t', 'vatt', 'vta', 'value added tax'],
-  HST: ['hst', 'hsts', "hst's"],
-  PST: ['pst', "pst's"],
+  GST: ['gst', 'gsts', "gst's", 'gts', 'g.s.t', 'g s t', 'g . s . t', 'gee s t', 'gee ess tee', 'igst', 'cgst', 'sgst', 'tps'],
+  VAT: ['vat', 'vats', "vat's", 'v.a.t', 'v a t', 'v . a . t', 'vatt', 'vta', 'value added tax'],
+  HST: ['hst', 'hsts', "hst's", 'h s t', 'h.s.t'],
+  PST: ['pst', "pst's", 'p s t', 'p.s.t'],
   QST: ['qst', 'tvq'],
   'sales tax': ['sales tax'],
   MwSt: ['mwst', 'mehrwertsteuer'],
