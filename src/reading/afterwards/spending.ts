@@ -38,6 +38,8 @@ const bounded = (tokens: readonly Token[], { start, end }: Part): boolean =>
   tokens
     .slice(start, end)
     .some(({ means, text }) => means['upTo'] !== undefined || (means['budget'] !== undefined && text !== 'spend') || text === 'can');
+// "roses came in at 26 a bunch": what one pack costs, and not what all of them did.
+const ofOnePack = pattern(`(${tax})? (,)? (a|an|per|/|each|the|by the|for (a|an|one|each)) <pack>`);
 const settled = /^(actual|real|true|final)$/;
 
 export interface Spent {
@@ -70,6 +72,7 @@ export const spending = (tokens: readonly Token[], part: Part): readonly Spent[]
     if (paid.test(tokens[index]?.text ?? '') && ofOthers(tokens, part.start, index)) return [];
     // "real flowers 91": what kind of flowers, and no sum; "final 85 each" is a price.
     const sure = !settled.test(tokens[match.start]?.text ?? '') || tokens[match.end]?.means['each'] === undefined;
+    if (ofOnePack.at(tokens, match.end, part.end) !== undefined) return [];
     if (!sure || bounded(tokens, part) || tokens[match.end]?.means['each'] !== undefined) return [];
     const found = spentIn(match);
     for (let next = more.at(tokens, match.end, part.end); next !== undefined; next = more.at(tokens, next.end, part.end))

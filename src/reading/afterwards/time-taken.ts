@@ -1,7 +1,7 @@
 // Time the bench really took: "took 3 hours for 12", "bench time was 5 hours", "we did it in 4 hours", "it took 2 of us 3 hours".
 
 import type { PieceKind } from '../../handbook/pieces.ts';
-import { speedSaid } from '../crew/crew-forms.ts';
+import { speedAhead, speedSaid } from '../crew/crew-forms.ts';
 import { firstIn, type Match, pattern } from '../pattern.ts';
 import type { Unworded } from '../phrase.ts';
 import { ofKind } from '../text/kind-named.ts';
@@ -76,6 +76,7 @@ export const timeTaken = (tokens: readonly Token[], part: Part): Taken | undefin
     if (tokens[match.end]?.means['each'] !== undefined || habit.at(tokens, match.end, part.end) !== undefined) continue;
     const begins = tokens[match.start - 1]?.text ?? '';
     if (!/^(did|made|finished|done|completed)$/.test(begins) && speedSaid.at(tokens, match.end, part.end)?.end === part.end) continue; // "9 in 90 mins, that's my speed"
+    if (speedAhead.in(tokens, part.start, match.start) !== undefined) continue; // "timed myself, 6 bouts in 45 mins"
     const single = match.kept['one'];
     if (single !== undefined && /[^s]s$/.test(single.text)) continue;
     const [count, hands] = [single === undefined ? match.kept['n']?.number?.amount : '1', match.kept['k']?.number?.amount];

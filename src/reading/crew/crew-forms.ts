@@ -68,6 +68,9 @@ export const wageForms = [
   pattern('<w:amount> (an|per|/|p/|p) (hour|hr|hrs)'),
   pattern('<w:amount> (ph|phr)'),
 ];
+// "a corsage eats up 15 mins": takes, in livelier words
+const eats =
+  '(eat|eats|eating|use|uses|soak|soaks|swallow|swallows|gobble|gobbles|burn|burns|chew|chews) (up|through)?|(suck|sucks|take|takes) up|(cost|costs|costing) (me|us)|(run|runs|come|comes|work|works) (to|out at|out to|in at)|want|wants|will take|can take|ends up|end up';
 const atMost = '(or so|tops|max|maximum|at most|at the most|at best|or less|or thereabouts|ish|give or take)';
 export const paceForms: readonly ReturnType<typeof pattern>[] = [
   // "crowns 40 mins each and 3 girls on it"
@@ -78,12 +81,12 @@ export const paceForms: readonly ReturnType<typeof pattern>[] = [
   ),
   pattern('<d:duration> (<each>|for one)'),
   pattern(
-    `<p:piece> (each)? (take|takes|taking|need|needs|is|are|:|=|-|about|at|took) (me|us|her|him|you|one|avg|an average of|on average|${roughly})? ${roughly}? <d:duration> (each|per|a piece|apiece)?`,
+    `<p:piece> (each)? (take|takes|taking|need|needs|is|are|:|=|-|about|at|took|${eats}) (me|us|her|him|you|one|avg|an average of|on average|${roughly})? ${roughly}? <d:duration> (each|per|a piece|apiece)?`,
   ),
   // "each crown's 25 min to make"
   pattern(`(a|an|each|one|1|every) <o:piece> ${roughly}{0,2} <d:duration>`),
   pattern(
-    `(a|an|each|one|1|every|per) <p:piece> (is taking|is|takes|=|:|needs|at|-|about|in|takes about|takes me|takes us) (me|us|a|an|${roughly}){0,2} <d:duration>`,
+    `(a|an|each|one|1|every|per) <p:piece> (is taking|is|takes|=|:|needs|at|-|about|in|takes about|takes me|takes us|${eats}) (me|us|a|an|a good|up|${roughly}){0,2} <d:duration>`,
   ),
 ];
 // "15 corsages takes me 3 hrs", "half an hour for 6 bouts i take": what so many take in all.
@@ -100,10 +103,17 @@ export const paceOfSome = [
   pattern('(takes|take) (me|us|her|him)? (about|around|roughly)? <d:duration> (for|to do|to make) <n:count> (<material>)? <p:piece>'),
 ];
 const speed =
-  "((,|-|and|so|,){0,2} (that's|thats|that is|this is|is|it's|its|which is|i'd say|,){0,2} (about|roughly|more or less|just|around|pretty much)? ((my|our|her|his|the|a)? (usual|normal|average|typical|going|top|best|steady|current|working)? (speed|pace|rate|average|norm|tempo|usual)|how (fast|quick|quickly) (i|we|she|he) (go|work|am|goes|works|can go|do|make them|do them|are|is|can work)))";
+  "((,|-|and|so|,){0,2} (that's|thats|that is|this is|is|it's|its|which is|i'd say|,){0,2} (about|roughly|more or less|just|around|pretty much)? ((my|our|her|his|the|a)? (usual|normal|average|typical|going|top|best|steady|current|working)? (speed|pace|rate|average|norm|tempo|usual)|how (fast|quick|quickly) (i|we|she|he) (go|work|am|goes|works|can go|do|make them|do them|are|is|can work))|(,|-|and|so|then|we|let's|lets|can|i){0,3} (plan|go|work|use|count|reckon|figure|budget|run|allow|base it) (on|with|at|to|off|by|from)? (that|this) (as)? (my|our|the|a|for)? (speed|pace|rate|tempo|average))";
 export const speedSaid = pattern(speed);
+// "timed myself on practice bouts and it's 6 in 45 min", "my pace is 6 bouts in 45 mins": a speed by the words before it.
+const ahead =
+  '((timed|clocked|timing|clocking) (myself|us|meself|me) (on|making|doing|at|with|for)? (the|some|a few|my|our|a)? (practice|practise|test|trial|sample|spare|dummy)? (<p:piece>|ones|run|runs|go)? (and|,|:|-|at|today|yesterday){0,2}|(my|our) (usual|normal|average|typical|best|going|working)? (speed|pace|rate) (is|:|=|was|-))';
+export const speedAhead = pattern(ahead);
 /** "90 mins for 9 corsages, that's my speed", "9 in 90 mins, thats my pace": what so many take, told as a speed. */
 export const paceAsSpeed = [
+  pattern(
+    `${ahead} (it's|its|it is|it was|i|i'm|im|got|did|do|make|made|can do|that's|thats|about|around|came out at|at){0,3} <n:count> (<material>)? (<p:piece>)? (done)? (in|every|per) (about|around|roughly|just)? <d:duration>`,
+  ),
   pattern(
     `(about|roughly|around|say|it's|its|takes|took|takes me|took me|i do|i make|me)? <d:duration> (for|to do|to make|on|=) <n:count> (<material>)? <p:piece> ${speed}`,
   ),

@@ -23,7 +23,14 @@ const someTake = (reader: Reader, part: Part): Unworded | undefined => {
   for (const form of [...paceAsSpeed, ...paceOfSome]) {
     const match = form.in(reader.tokens, part.start, part.end);
     const [pieces, minutes] = [Number(match?.kept['n']?.number?.amount), minutesOf(match?.kept['d'])];
-    if (match === undefined || minutes === undefined || !(pieces > 1) || match.kept['n']?.number?.max !== undefined) continue;
+    if (
+      match === undefined ||
+      minutes === undefined ||
+      !(pieces > 1) ||
+      match.kept['p'] === undefined ||
+      match.kept['n']?.number?.max !== undefined
+    )
+      continue;
     return match.kept['d']?.number?.unit === 'hour'
       ? {
           fact: 'crew',

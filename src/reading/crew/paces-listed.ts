@@ -7,7 +7,7 @@ import type { Token } from '../text/token.ts';
 import { roughWords } from './roughly.ts';
 
 const between =
-  /^(takes?|taking|take us|me|us|i|we|it|you|each|a|an|the|our|per|is|are|for|:|-|=|to|do|make|making|need|needs|at|one|every|allow|and|or|so|tops|max|now|on|average|~|\(|\)|ea|apiece|a piece|for each)$/;
+  /^(takes?|taking|eats?|eats up|eat up|up|wants?|take us|me|us|i|we|it|you|each|a|an|the|our|per|is|are|for|:|-|=|to|do|make|making|need|needs|at|one|every|allow|and|or|so|tops|max|now|on|average|~|\(|\)|ea|apiece|a piece|for each)$/;
 const around = (text: string): boolean => between.test(text) || roughWords.has(text);
 const joint = /^(,|and|&|n|\/|\+|but|then|while)$/;
 

@@ -7,29 +7,20 @@ import { dateAt } from '../dates/date-forms.ts';
 import type { DateRead } from '../dates/date-read.ts';
 import { pattern } from '../pattern.ts';
 import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
-import { tagsOf } from '../text/means.ts';
 import type { Part } from '../text/message.ts';
-import { firstWhere, isNameless, type Token } from '../text/token.ts';
-import { usualWords } from '../words/usual-words.ts';
+import { firstWhere, type Token } from '../text/token.ts';
 import { fewHours } from './open-hours.ts';
 import { hoursOf } from './pace.ts';
 import { clockSpan } from './shift-hours.ts';
+import { does, whoAt } from './who-works.ts';
 
 const opening = pattern("(ok|so|it's|its|it is|we have|we've got|weve got|got|there's|theres|also|,|:){0,3} (<o:word>)?");
 const alone = /^(only|just)$/;
-const myself = /^(me|i|i'm|im|i'll|myself)$/;
-const helpers = pattern('(the|our|my|a|an)? (<n:count>)? (extra|other|new)? (<b:bench>)');
-const several = /^(us|of us|staff|team|crew|people|ppl|hands|folk|women|men)$|s$/;
 const joint = /^(,|and|&|n|\+|plus|then|;|but)$/;
-const beside = /^(and|&|n|\+|plus)$/;
-const does =
-  /^(:|-|,|\(|is|'s|are|am|will|be|can|could|do|does|doing|work|works|working|in|on|at|the|bench|help|helps|helping|rostered|free|available|here|just|only|also|from|for|about|around|shift|has|have|got|both|this|next|coming)$/;
 const works = /^(work|works|working|help|helps|helping|rostered|available|free|can|could|bench|shift)$/;
 const tail = pattern(
   '((with|and|,)? no (break|breaks|lunch|lunch break|stops)|straight through|without (a)? (break|lunch)|(each|<each>)|max|tops|only|just|please|pls|\\))',
 );
-const noName =
-  /^(church|market|shop|studio|school|brunch|lunch|dinner|gym|yoga|footy|football|service|ceremony|wedding|setup|delivery|pickup|collection|bump|rehearsal|party|fair|fete|stall|class|ballet|swimming|dentist|bank|post|cafe|pub|florist|viewing|open|closed|everyone|everybody|someone|nobody|all|both)$/;
 const politely = /^(please|pls|plz|thanks|thx|ok|x|,)$/;
 // "me 3-1 fri" is no shift: from three to one.
 const hoursMost = 14;
@@ -44,47 +35,6 @@ interface Shift {
   readonly again: boolean; // nobody is named: the hands before it
   readonly end: number;
 }
-
-interface Who {
-  readonly people: number;
-  readonly sure: boolean;
-  readonly named: boolean;
-  readonly end: number;
-}
-
-const isName = (token: Token | undefined): boolean =>
-  token?.kind === 'word' &&
-  token.number === undefined &&
-  token.text.length > 1 &&
-  (isNameless(token) || tagsOf(token.means).every((tag) => tag === 'role')) &&
-  !several.test(token.means['role'] === undefined ? '' : token.text) &&
-  !noName.test(token.text) &&
-  !does.test(token.text) &&
-  !usualWords.has(token.text);
-
-const oneAt = (reader: Reader, index: number, end: number): Who | undefined => {
-  const { tokens } = reader;
-  if (index >= end) return undefined;
-  if (myself.test(tokens[index]?.text ?? '')) return { people: 1, sure: true, named: false, end: index + 1 };
-  const match = helpers.at(tokens, index, end);
-  if (match !== undefined) {
-    const { n, b } = match.kept;
-    if (n?.number?.max !== undefined || (n === undefined && several.test(b?.text ?? 's'))) return undefined;
-    return { people: n === undefined ? 1 : Number(n.number?.amount), sure: true, named: false, end: match.end };
-  }
-  return isName(tokens[index]) ? { people: 1, sure: false, named: true, end: index + 1 } : undefined;
-};
-
-const whoAt = (reader: Reader, index: number, end: number): Who | undefined => {
-  let who = oneAt(reader, index, end);
-  while (who !== undefined && beside.test(reader.tokens[who.end]?.text ?? '')) {
-    const next = oneAt(reader, who.end + 1, end);
-    // "me sat and jo sun" goes on with another shift.
-    if (next === undefined) break;
-    who = { people: who.people + next.people, sure: who.sure || next.sure, named: who.named || next.named, end: next.end };
-  }
-  return who;
-};
 
 const dayAt = (reader: Reader, index: number, end: number): DateRead | undefined => {
   const read = dateAt(reader.tokens, index, reader.context);

@@ -2,6 +2,7 @@
 
 import { withoutOrder } from '../crew/beside-order.ts';
 import { companyFed } from '../crew/company-fed.ts';
+import { speedAhead } from '../crew/crew-forms.ts';
 import { dayOff } from '../crew/day-off.ts';
 import { withoutDayWage } from '../crew/day-wage.ts';
 import { daysApart, shareHours } from '../crew/days-apart.ts';
@@ -11,7 +12,7 @@ import { onlyHeld } from '../crew/only-held.ts';
 import { onlyUs } from '../crew/only-us.ts';
 import { endsEither } from '../crew/open-hours.ts';
 import { ownShift } from '../crew/own-shift.ts';
-import { hoursOf } from '../crew/pace.ts';
+import { hoursOf, pace } from '../crew/pace.ts';
 import { pairHours } from '../crew/pair-hours.ts';
 import { readShift } from '../crew/read-shift.ts';
 import { shiftsTold } from '../crew/shifts-told.ts';
@@ -26,6 +27,9 @@ const readPart = (reader: Reader, part: Part): Finding[] => {
   if (us !== undefined) return [us];
   if (!speaksOfHands(reader, part)) return [];
   if (endsEither.in(reader.tokens, part.start, part.end) !== undefined) return [{ start: part.start, end: part.end, held: true }];
+  // "timed myself, 6 in 45 min": neither hands nor their hours.
+  if (speedAhead.in(reader.tokens, part.start, part.end) !== undefined && pace(reader, part) === undefined)
+    return [{ start: part.start, end: part.end, held: true }];
   const own = ownShift(reader, part) ?? shiftsTold(reader, part) ?? pairHours(reader, part);
   if (own !== undefined) return [own];
   const off = dayOff(reader, part);

@@ -17,11 +17,15 @@ const forms = [
   `(the|those|these|your) ${some} (that|which)? (you|she|he|they|we|i|<unlisted>) (did|made|sent|left|dropped off|finished)`,
 ].map((source) => pattern(source));
 const halfway = pattern("(i'm|im|i am|we're|were|we are|about)? (halfway|half way|half - way) (<any>){1,4} <n:count>");
+const finishedHeap = '(done|finished|completed) (pile|heap|stack|tray|rack|shelf|box|crate)';
 // Anywhere in the sentence: what somebody saw, left lying or fetched of them.
 const talk = [
   `(saw|seen|seeing|sees|spotted|admired|cried (at|over)|drooling over|showed (me|us|her|him|them|everyone)|showing off) ${those} ${some}`,
   `(forgot|forgotten|left|found|lost|mislaid|misplaced|spotted) ${those} ${some} ${where}`,
   `(collecting|collected|picked up|picking up|loading|loaded|delivering|delivered|dropping off|dropped off) ${those} ${some} (now|today|already|this morning|earlier|just now|as we speak|yesterday|last night)`,
+  // "the done pile has 5 crowns": what is finished already, and no order
+  `(the|our|my) ${finishedHeap} (has|holds|is at|is up to|got|is) ${some}`,
+  `(take|took|taking|pull|pulled|grab|grabbed|pinched|borrowed) ${those} ${some} (off|out of|from|back off) (the|our|my) ${finishedHeap}`,
   `(the|those|these|my|our) ${some} (from|of) (last|the other|yesterday|yesterday's|this morning|earlier|before)`,
 ].map((source) => pattern(source));
 const theirs = pattern(`(their|her|his|the|my|those) ${some} (framed|pressed|back|fixed|returned|reused|cleaned|freshened up)`);

@@ -29,6 +29,7 @@ import { makeGood } from '../progress/made-good.ts';
 import { tellsNoWork } from '../progress/no-work-done.ts';
 import { oneOfTheirs, onesLeft, otherLeft } from '../progress/ones-left.ts';
 import { nearly, partial, withoutRest } from '../progress/part-done.ts';
+import { tellsShare } from '../progress/share-beside.ts';
 import { bareShare, halfAlone, sharesByKind } from '../progress/shares.ts';
 import { withSoManyOfThem } from '../progress/so-many-of-them.ts';
 import { ofOtherKind, ofTheKind, plainCount, sameKind, summed, totalOnly, wholeSoFar } from '../progress/sums.ts';
@@ -147,6 +148,8 @@ const findPart = (reader: Reader, part: Part, likely: readonly Form[]): Finding[
     findings.push(found(reader, spares.start, spares.end, [{ fact: 'made', count: spare, spares: spare, ...pieceIn(spares) }]));
   const settled = wholeSoFar(reader, part, findings, open);
   if (settled !== undefined) return settled;
+  for (const [at, finding] of findings.entries())
+    if (reader.facts.some((fact) => tellsShare(fact, finding.facts?.[0]))) findings[at] = { start: finding.start, end: finding.end };
   const ending = made ? thatIsAll.in(tokens, part.start, part.end) : undefined;
   const wholly =
     ending !== undefined &&

@@ -16,6 +16,7 @@ import { lossThenCount } from '../progress/loss-then-count.ts';
 import { madeGoodStill } from '../progress/made-good-still.ts';
 import { nthDone } from '../progress/nth-done.ts';
 import { numberedDone } from '../progress/numbered-done.ts';
+import { oneThenMore } from '../progress/one-then-more.ts';
 import { onlyThoseLeft } from '../progress/only-those-left.ts';
 import { withoutRest } from '../progress/part-done.ts';
 import { stagesListed } from '../progress/stages-listed.ts';
@@ -107,6 +108,7 @@ const find = (reader: Reader): Finding[] => {
     ...wasToDo(reader),
     ...bySeveral(reader),
     ...byTwo(reader),
+    ...oneThenMore(reader),
     ...countsThenKinds(reader),
     ...madeGoodStill(reader),
     ...lossThenCount(reader),

@@ -2,8 +2,11 @@
 
 import { wordList } from '../words/word-list.ts';
 
-export const doneWord =
-  'in the boot|in the bakkie|in the ute|loaded up|under the belt|under my belt|under our belt|in the can|on the tray|in the tray|on ice|in the bucket|all set|in the esky|in the chilly bin|in the cold room|done|made|finished|completed|complete|ready|boxed|packed|sorted|in the box|in the fridge|in the cooler|in the chiller|boxed up|finito|in the bag|all done|boarded|on the board|packed up|bagged|good to go|ticked off|wrapped up|off the bench|over and done|in boxes|done and dusted|knocked over|dusted|in box|off my bench|off our bench|off bench|on the rack|in trays|on trays|in the coolroom|in coolroom|in the cool room|in the walk-in|in chiller|in cooler|in fridge|klaar|ho gaya|ho gaye|ho gayi|hogaya|hogaye|dun|finsihed|finshed|fin|finised|compleated|completd|pinned to the board|on boards|up on the board|d0ne|donee|out of the way|out the way|off the list|labelled and boxed|labelled & boxed|labelled n boxed|tagged and bagged|tagged and boxed|labelled and packed|boxed and labelled';
+// "on the finished pile", "in the done box"
+const heaps = ['on the finished', 'on the done', 'in the finished', 'in the done', 'on the completed', 'in the completed']
+  .flatMap((where) => ['pile', 'heap', 'stack', 'tray', 'rack', 'shelf', 'box', 'crate'].map((heap) => `${where} ${heap}`))
+  .join('|');
+export const doneWord = `${heaps}|in the boot|in the bakkie|in the ute|loaded up|under the belt|under my belt|under our belt|in the can|on the tray|in the tray|on ice|in the bucket|all set|in the esky|in the chilly bin|in the cold room|done|made|finished|completed|complete|ready|boxed|packed|sorted|in the box|in the fridge|in the cooler|in the chiller|boxed up|finito|in the bag|all done|boarded|on the board|packed up|bagged|good to go|ticked off|wrapped up|off the bench|over and done|in boxes|done and dusted|knocked over|dusted|in box|off my bench|off our bench|off bench|on the rack|in trays|on trays|in the coolroom|in coolroom|in the cool room|in the walk-in|in chiller|in cooler|in fridge|klaar|ho gaya|ho gaye|ho gayi|hogaya|hogaye|dun|finsihed|finshed|fin|finised|compleated|completd|pinned to the board|on boards|up on the board|d0ne|donee|out of the way|out the way|off the list|labelled and boxed|labelled & boxed|labelled n boxed|tagged and bagged|tagged and boxed|labelled and packed|boxed and labelled`;
 // "I'm only after finishing": has just finished, in Ireland.
 const justAfter = ["i'm", 'im', "we're", "she's", "he's"]
   .flatMap((who) => ['after', 'only after', 'just after'].map((after) => `${who} ${after}`))

@@ -12,6 +12,7 @@ import { didWord, doneWord, intent, stageWord, stageWork } from './done-words.ts
 import { withWholeOfLast } from './last-of-all.ts';
 import { goneWrong, lossVerb, moreGoneWrong, stageIn, stillToDo } from './losses.ts';
 import { tellsOfOrder } from './order-beside-loss.ts';
+import { withoutShare } from './share-beside.ts';
 import { workEvents } from './work-events.ts';
 import { kindFirst } from './work-forms.ts';
 import { workGroups } from './work-groups.ts';
@@ -147,7 +148,7 @@ const read = (reader: Reader, start: number, end: number, from = start): readonl
     if (mayPutRight(tokens.slice(start, end), groups)) return [];
     const total = soFar ? { total: true as const } : {};
     return [
-      withoutHandful(withWholeOfLast(tokens, withKindBegun(tokens, groups.map(added)))).map((group) => ({
+      withoutShare(withoutHandful(withWholeOfLast(tokens, withKindBegun(tokens, groups.map(added))))).map((group) => ({
         ...group,
         facts: group.facts.map((fact) =>
           fact.fact === 'made' && fact.count !== undefined && fact.stage === undefined && fact.all !== true && fact.remade !== true

@@ -1,6 +1,6 @@
 // Who is at the bench and for how long: "who's on thursday", "how many of us are in friday", "how many hours have we got sat". Hours are kept by day, not by name.
 
-import type { Forms } from './question-pattern.ts';
+import { anything, type Forms } from './question-pattern.ts';
 
 const day =
   '(on|for|in|this|next|at|the|coming){0,3} (<weekday>|today|tomorrow|tmrw|tomoz|tmr|tonight|2moro|this week|next week|the week|the weekend|this weekend|<ordinal>|<plain> <month>|<month> <plain>)';
@@ -8,7 +8,17 @@ const at =
   '(on|in|here|working|available|around|about|free|coming in|coming|at the bench|on the bench|in the studio|helping|helping out|rostered|rostered on|making|wiring)';
 const people = '(<bench>|hands|people|bodies|helpers|staff|freelancers|pairs of hands|makers|of the team)';
 
+const enough = '(enough|ok|okay|long enough|plenty|sufficient|going to do it|gonna do it|do it|cover it)';
+
 export const handQuestions: Forms = [
+  // "is 2 hrs enough for 12 corsages if it's just me": how long they take, whoever makes them
+  [
+    'labourTime',
+    [
+      `(is|are|will|would|do|does|can) (about|only|just)? (<duration>|(a|one|the|half a|an)? (morning|afternoon|arvo|day|half day|evening)) (be|really|going to be|gonna be)? ${enough} (time)? <any>{0,5} <count> (<material>)? <piece> ${anything}`,
+    ],
+    /how (long|many|much)|charge|price|[£$€]/,
+  ],
   [
     'hands',
     [

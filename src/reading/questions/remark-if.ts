@@ -15,10 +15,19 @@ export const withoutRemark = (reader: Reader, part: Part): Part => {
 };
 
 // "which day does it fall on, I've got two different ones in the book": why it is asked.
-const why = pattern("(,|-|\\() (i've|i'm|i|we've|we're|she's|he's|they've|because|cos|coz|cause|it's|it|my|she|he|they) <any>{2,16}");
-/** Where a question ends whose reason stands behind it and counts nothing of ours. */
+const why = pattern(
+  "(,|-|\\() (i've|ive|i'm|im|i|we've|weve|we're|she's|shes|he's|hes|they've|theyve|because|cos|coz|cause|it's|it|my|she|he|they|can't|cant|cannot|couldn't|couldnt|don't|dont|lost|forgot|forgotten|mislaid|misplaced) <any>{2,16}",
+);
+// "anything due on friday or can i go to the dentist": what one would do if nothing is.
+const dueAsked = pattern(
+  "(so|and|ok|hey|hi|morning|,|is|are|there|there's|theres|have we|we|got|do|have){0,4} (anything|any|any jobs|any orders|much|owt|what's|whats|what is|what) (else|still|is|are|orders|jobs|pieces|we got|have we got|do we have){0,2} (due|booked in|booked|going out|on)",
+);
+const orMay = pattern('(,)? or (can|could|may|might|should|shall|do|will) (i|we) <any>{1,12}');
+
+/** Where a question ends whose reason, or what else one would do, stands behind it and counts nothing of ours. */
 export const beforeReason = (reader: Reader, part: Part): number => {
-  const match = why.in(reader.tokens, part.start + 4, part.end);
+  const due = dueAsked.at(reader.tokens, part.start, part.end);
+  const match = (due && orMay.in(reader.tokens, due.end, part.end)) ?? why.in(reader.tokens, part.start + 4, part.end);
   if (match?.end !== part.end) return part.end;
   const counts = reader.tokens
     .slice(match.start, part.end)

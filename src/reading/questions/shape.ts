@@ -18,6 +18,15 @@ const everyEvent = pattern(
   '(everything|<all>|all|every|whole|all the|every one of) (the|our|open)? (events|weddings|jobs|orders|event|bench|week)?',
 );
 
+// "what if it's just me on the 12 corsages": the number is of the pieces.
+const onlyOne = pattern(
+  '((only|just) (me|myself|you|one of us)|(on|by) (my|your) (own|tod)|by (myself|yourself)|single handed|single - handed|alone|solo)',
+);
+const saysOne = ({ tokens }: Reader, start: number, end: number): boolean => {
+  const one = onlyOne.in(tokens, start, end);
+  return one !== undefined && !/^(and|&|n|\+|plus|with)$/.test(tokens[one.end]?.text ?? '');
+};
+
 const week = 7;
 
 /** Undefined where it could only be answered for one end of a range. */
@@ -28,7 +37,8 @@ export const shaped = (reader: Reader, start: number, end: number, asks: string,
       const people = peopleAway(reader, start, end) ?? fields.people;
       // "what if 2 or 3 of us are off"
       if (people === undefined && fields.numberMax !== undefined) return undefined;
-      return { ...fields, number: undefined, people: people ?? fields.number ?? 1 };
+      const told = asks === 'withHands' && saysOne(reader, start, end) ? undefined : fields.number;
+      return { ...fields, number: undefined, people: people ?? told ?? 1 };
     }
     case 'ladder':
       return ladder(reader, start, end, fields);

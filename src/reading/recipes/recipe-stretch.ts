@@ -12,6 +12,7 @@ import { stretchesBetween } from '../text/stretches-between.ts';
 import type { Token } from '../text/token.ts';
 import { isOneAmongSeveral } from './in-one.ts';
 import { paceBeside } from './minutes-beside.ts';
+import { onPiece, tooMany } from './on-piece.ts';
 import {
   countsOfElse,
   endsWithPiece,
@@ -114,7 +115,8 @@ export const readStretch = (reader: Reader, { start, end }: Stretch, titled = fa
   const again = more?.kept['p']?.means['piece'] === per?.kept['p']?.means['piece'] ? more : undefined;
   const each = perEach.in(tokens, start, end);
   const some = forSome.in(tokens, start, end);
-  const forOne = thatsThe.in(tokens, start, end) ?? forPiece.in(tokens, start, end);
+  const on = onPiece(tokens, first, end);
+  const forOne = thatsThe.in(tokens, start, end) ?? forPiece.in(tokens, start, end) ?? on;
   const within = inPiece.in(tokens, start, end);
   const last = endsWithPiece.in(tokens, start + 1, end);
   const atEnd = last?.end === end && !(tokens[last.start]?.text === ',' && /s$/.test(last.kept['p']?.text ?? ''));
@@ -150,6 +152,7 @@ export const readStretch = (reader: Reader, { start, end }: Stretch, titled = fa
     if (read === undefined) return undefined;
     lines.push(...read);
   }
+  if (on !== undefined && on === forOne && tooMany(lines)) return undefined;
   // "groomsmen x5 1 rose each": those who wear it are no flower.
   if (lines.some(({ line }) => people.has(line.ingredient))) return undefined;
   if (isOneAmongSeveral(tokens, { start, end }, per, lines)) return undefined;

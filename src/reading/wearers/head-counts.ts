@@ -4,15 +4,14 @@ import type { PieceKind } from '../../handbook/pieces.ts';
 import { pattern } from '../pattern.ts';
 import { type Finding, found, type Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
-import { isRangeOrChoice } from '../text/token.ts';
 import { allButSome } from './all-but-some.ts';
 import { headsOfAKind } from './heads-of-a-kind.ts';
 import { headsTold } from './heads-told.ts';
 import { leaderAndMen } from './leader-and-men.ts';
 import { nameOf } from './role-counts.ts';
+import { someOfARole } from './some-of-a-role.ts';
 import { someWithout } from './some-without.ts';
 import { bothSides, coupleFirst, couplesWear, eachSide } from './wearer-words.ts';
-import { noneOfThem, wearNone } from './who-wears-none.ts';
 
 // "14 wearing them all up": how many, not who.
 const opens =
@@ -42,27 +41,11 @@ const withHim = pattern(
 const totalWithHim = pattern(
   "(so|that's|thats|about)? <n:count> (people|men|guys|lads|wearing|of them)? (<all>|total|in all|all up) with (the)? <role>",
 );
-// "7 groomsmen but one isn't wearing a flower so 6": those who wear one, where the numbers agree.
-const allBut = pattern(
-  `(so|we have|we've|there's|theres|there are|it's|its|got){0,2} <m:count> <r:role> (in all|in total|total|<all>)? (,|-|\\(|but|and|though|only|;){1,3} (<l:count>|one|a couple) (of them|of those|of em|of whom)? (is|are|has|have|'s)? ${wearNone} ${noneOfThem} ((,|-|so|=|that's|thats|makes|makes it|leaves|leaving|is|down to){1,3} (it's|its)? (only|just)? <n:count> (wearing|to wear|in all|total|in total|flowers|<all>|of them|to make|<piece>)? (them|one|flowers)?)?`,
-);
-const wearingOfRole = (reader: Reader, part: Part): Finding | undefined => {
-  const match = allBut.might(reader.tokens) ? allBut.at(reader.tokens, part.start, part.end) : undefined;
-  const { m, r, l, n } = match?.kept ?? {};
-  const role = r?.means['role'];
-  if (match?.end !== part.end || m?.number === undefined || role === undefined) return undefined;
-  const couple = reader.tokens.slice(match.start, match.end).some(({ text }) => text === 'a couple');
-  const count = Number(m.number.amount) - (l === undefined ? (couple ? 2 : 1) : Number(l.number?.amount));
-  const unsure = [m, l, n].some((token) => isRangeOrChoice(token?.number));
-  if (unsure || count < 1 || (n !== undefined && Number(n.number?.amount) !== count))
-    return { start: part.start, end: part.end, held: true };
-  return found(reader, part.start, part.end, [{ fact: 'wearers', wearers: [{ wearer: nameOf(role, count), count }], total: count }]);
-};
 /** How many wear them in all, where nobody is listed. */
 export const headsAlone = (reader: Reader, part: Part): Finding | undefined => {
   if (reader.tokens.slice(part.start, part.end).some((token) => token.number?.max !== undefined)) return undefined;
   const but =
-    wearingOfRole(reader, part) ??
+    someOfARole(reader, part) ??
     allButSome(reader, part) ??
     someWithout(reader, part) ??
     leaderAndMen(reader, part) ??

@@ -6,6 +6,7 @@ import type { Reader } from '../phrase.ts';
 import { ofKind } from '../text/kind-named.ts';
 import type { Part } from '../text/message.ts';
 import { isCount, roughly } from '../text/token.ts';
+import { ageEnd } from './ages.ts';
 import { asideOf, countInside, remarkAt } from './asides.ts';
 import { declinedAt } from './declined.ts';
 import { onEachSide } from './each-side.ts';
@@ -141,6 +142,11 @@ export const readWearers = (reader: Reader, part: Part): WearersRead => {
         continue;
       }
       if (listEndsAt(reader, index, part.end, entries.length) !== undefined) continue;
+      const aged = ageEnd(reader, index, part.end, entries.at(-1)?.count);
+      if (aged !== undefined) {
+        index = aged;
+        continue;
+      }
       const remark = remarkAt(reader, index, part.end);
       const noted = entries.at(-1);
       if (remark !== undefined && noted !== undefined) {
