@@ -23,7 +23,7 @@ export interface RotaLine {
 }
 
 const mark = /^[:,-]$/;
-const closed = pattern('(we are|we\'re|studio)? (closed|shut|off|day off|nobody|nobody in|no one|no one in|noone|none|no staff)');
+const closed = pattern("(we are|we're|studio)? (closed|shut|off|day off|nobody|nobody in|no one|no one in|noone|none|no staff)");
 const counted = pattern(
   '(the)? (same)? <n:count> (<bench>) (again)? (,|-|:|for|x|at|doing|@){0,2} <d:duration> (<each>|a head|per person|apiece)? (again)? (\\.)?',
 );

@@ -1,8 +1,8 @@
 // A rota in lines, a day each: "Mon – Meg 4h", "Tue – closed", "Wed – Meg 4h, Oli 5h", with what it comes to behind it. The days go on in order, and a
 // sum that is said has to be theirs: else nothing of it is kept.
 
-import { decimal } from '../../values/decimal.ts';
 import type { Day } from '../../values/day.ts';
+import { decimal } from '../../values/decimal.ts';
 import { comingWeekday, weekdayNumber } from '../dates/calendar-sums.ts';
 import { dateAt } from '../dates/date-forms.ts';
 import type { Fact, FactOf } from '../fact.ts';
@@ -16,8 +16,12 @@ import { dayOfLine, type RotaLine, rotaLine } from './rota-line.ts';
 const weekOf = pattern('(w / (c|b)|week (commencing|beginning|of|starting|from)|wk (of|commencing|beginning)|wc|wb|from)');
 const namedWeek = pattern('(this|next|the coming|coming) (week|wk)');
 const totals = [
-  pattern('<d:duration> (of work|of labour|of bench time)? (<all>|total|in total|altogether|combined|overall|between (you|us|them|all of us))'),
-  pattern("(total|altogether|<all>|makes|making|makes it|comes to|adds up to|that's|thats|sum|grand total) (of|:|is|=|hours|-)? <d:duration>"),
+  pattern(
+    '<d:duration> (of work|of labour|of bench time)? (<all>|total|in total|altogether|combined|overall|between (you|us|them|all of us))',
+  ),
+  pattern(
+    "(total|altogether|<all>|makes|making|makes it|comes to|adds up to|that's|thats|sum|grand total) (of|:|is|=|hours|-)? <d:duration>",
+  ),
 ];
 const heads = pattern('<n:count> (of (you|us|them)|persons|people|staff|hands|heads|pairs of hands|on the bench)');
 
