@@ -20,7 +20,7 @@ const span =
   '(<upTo> <b:count> from <a:count>|from <a:count> to <b:count>|to <b:count> from <a:count>|from <r:range>|<b:count> from <a:count>)';
 const forms = [
   `${change} (the|our|my)? <p:piece> ${number}? (up|down|back)? ${span}`,
-  `(the|our)? <p:piece> ${number}? (are|is|have|has|been|now|to be|just|need to|can){0,3} ${changed} (up|down|back)? (now)? ${span}`,
+  `(the|our)? <p:piece> ${number}? (:|,|-)? (are|is|have|has|been|now|to be|just|need to|can){0,3} ${changed} (up|down|back)? (now)? ${span}`,
   `(the|our)? <p:piece> ${number}? (now)? ${span}`,
 ].map((source) => pattern(source));
 

@@ -123,7 +123,11 @@ export const readShift = (reader: Reader, part: Part, behind = false, timed = fa
   const total = hoursOf(totals?.kept['d']) ?? (summed === undefined ? undefined : Number(summed.amount));
   const shared = totals !== undefined && words.some((token) => /^(between|among|amongst|across|shared|split)$/.test(token.text));
   const duration = totals === undefined ? hoursEach(reader, part, shift) : undefined;
-  const bare = wage === undefined || people === undefined ? undefined : forHours.in(tokens, part.start, part.end)?.kept['n']?.number;
+  // "64 hours total for 4 persons": the four are no hours each.
+  const bare =
+    wage === undefined || people === undefined || totals !== undefined
+      ? undefined
+      : forHours.in(tokens, part.start, part.end)?.kept['n']?.number;
   const noted = people === undefined ? undefined : hoursNoted.in(tokens, part.start, part.end)?.kept['n']?.number;
   if ([noted, bare, summed].some((number) => isRangeOrChoice(number))) return { start: part.start, end: part.end, held: true };
   const hours =

@@ -3,6 +3,7 @@
 import { aheadThenSwapped } from '../changes/ahead-then-swapped.ts';
 import { andNone } from '../changes/and-none.ts';
 import { bareNumber } from '../changes/bare-number.ts';
+import { besideBracket } from '../changes/bracket-behind.ts';
 import { valuesAndLoss } from '../changes/broken-beside.ts';
 import { isCarriedThere } from '../changes/carried-there.ts';
 import { markers, strongMarkers } from '../changes/change-words.ts';
@@ -16,6 +17,7 @@ import { eitherValue } from '../changes/either-value.ts';
 import { tellsHowFar } from '../changes/far-along.ts';
 import { countFromTo, priceFromTo } from '../changes/from-to.ts';
 import { itWas } from '../changes/it-was.ts';
+import { kindCancelled } from '../changes/kind-cancelled.ts';
 import { kindMeant } from '../changes/kind-meant.ts';
 import { kindNotKind } from '../changes/kind-not-kind.ts';
 import { kindStill } from '../changes/kind-still.ts';
@@ -23,6 +25,7 @@ import { kindsNow } from '../changes/kinds-now.ts';
 import { besidePrice } from '../changes/kinds-priced.ts';
 import { kindsWithOld } from '../changes/kinds-with-old.ts';
 import { onlyLoss } from '../changes/loss-told.ts';
+import { materialBecomes } from '../changes/material-becomes.ts';
 import { noneThen } from '../changes/none-then.ts';
 import { nowCountOrPrice } from '../changes/now-count-or-price.ts';
 import { isOfSome } from '../changes/of-some.ts';
@@ -30,6 +33,7 @@ import { isOfWage } from '../changes/of-wage.ts';
 import { offAndMore } from '../changes/off-and-more.ts';
 import { oneWearersKind } from '../changes/one-wearers-kind.ts';
 import { priceDifference } from '../changes/price-differences.ts';
+import { priceKept } from '../changes/price-kept.ts';
 import { pricePerKind } from '../changes/price-per-kind.ts';
 import { isPutRight } from '../changes/put-right.ts';
 import { swapped } from '../changes/swap.ts';
@@ -121,6 +125,9 @@ const readPart = (reader: Reader, part: Part): Finding[] => {
   if (two !== undefined) return [...two];
   const either =
     noneThen(reader, part) ??
+    kindCancelled(reader, part) ??
+    materialBecomes(reader, part) ??
+    priceKept(reader, part) ??
     itWas(reader, part) ??
     pricePerKind(reader, part) ??
     countAtPrice(reader, part) ??
@@ -195,7 +202,7 @@ const find = (reader: Reader): Finding[] => {
     if (part.end - part.start > 50) continue;
     // "make it 45? or 40": neither is said.
     if (doubted.at(reader.tokens, part.end, reader.tokens.length) !== undefined) continue;
-    const read = readPart(reader, part);
+    const read = besideBracket(reader, part, (own) => readPart(reader, own));
     findings.push(...read.map((finding) => ofEveryKind(reader, part, finding)));
     // "bouts at 12, i meant 14": the first number holds no longer, whatever the second is of.
     if (read.length === 0 && isPutRight(reader, part)) findings.push({ start: part.start, end: part.end, held: true });

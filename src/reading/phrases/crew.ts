@@ -15,6 +15,7 @@ import { ownShift } from '../crew/own-shift.ts';
 import { hoursOf, pace } from '../crew/pace.ts';
 import { pairHours } from '../crew/pair-hours.ts';
 import { readShift } from '../crew/read-shift.ts';
+import { rotas } from '../crew/rota.ts';
 import { shiftsTold } from '../crew/shifts-told.ts';
 import { speaksOfHands } from '../crew/speaks-of-hands.ts';
 import { askWhichWeek } from '../crew/which-week.ts';
@@ -53,11 +54,13 @@ const readPart = (reader: Reader, part: Part): Finding[] => {
   return there === undefined ? [{ start: part.start, end: part.end, held: true }] : withoutDayWage(reader, finding);
 };
 
-const find = (reader: Reader): Finding[] =>
-  askWhichWeek(
-    reader,
-    withHours(reader, reader.untouched().slice(0, 40)).flatMap((whole) => readPart(reader, withoutOrder(reader, whole))),
-  );
+const find = (reader: Reader): Finding[] => {
+  const listed = rotas(reader);
+  const apart = (part: Part): boolean => listed.every(({ start, end }) => end <= part.start || start >= part.end);
+  const parts = reader.untouched().slice(0, 40).filter(apart);
+  const read = withHours(reader, parts).flatMap((whole) => readPart(reader, withoutOrder(reader, whole)));
+  return askWhichWeek(reader, [...listed, ...read]);
+};
 
 export const crew: Phrase = {
   name: 'crew',

@@ -33,6 +33,7 @@ import { tellsShare } from '../progress/share-beside.ts';
 import { bareShare, halfAlone, sharesByKind } from '../progress/shares.ts';
 import { withSoManyOfThem } from '../progress/so-many-of-them.ts';
 import { ofOtherKind, ofTheKind, plainCount, sameKind, summed, totalOnly, wholeSoFar } from '../progress/sums.ts';
+import { underHeadings } from '../progress/under-heading.ts';
 import { countDoubted, withUnreadBeside } from '../progress/unread-beside.ts';
 import { unsureStages } from '../progress/unsure-stages.ts';
 import { heldWhereWanted } from '../progress/wanted-by.ts';
@@ -198,9 +199,10 @@ const find = (reader: Reader): Finding[] => {
       reader,
       summed(
         reader,
-        parts
-          .flatMap((part) => [...findPart(reader, part, likely), ...unsureStages(reader, part)])
-          .map((finding) => withSoManyOfThem(reader, heldWhereWanted(reader, finding))),
+        underHeadings(
+          reader,
+          parts.flatMap((part) => [...findPart(reader, part, likely), ...unsureStages(reader, part)]),
+        ).map((finding) => withSoManyOfThem(reader, heldWhereWanted(reader, finding))),
       ),
     ),
   ]);

@@ -23,6 +23,7 @@ import { stagesListed } from '../progress/stages-listed.ts';
 import { sumsBehind } from '../progress/sum-behind.ts';
 import { summed } from '../progress/sums.ts';
 import { twoKinds } from '../progress/two-kinds.ts';
+import { underHeadings } from '../progress/under-heading.ts';
 import { wasToDo } from '../progress/was-to-do.ts';
 import { whosePiece } from '../progress/whose-piece.ts';
 import { withoutReasons } from '../progress/why-remade.ts';
@@ -121,7 +122,7 @@ const find = (reader: Reader): Finding[] => {
   const rest = without(reader, read);
   const findings = workTold(rest).map(({ start, end, facts }) => found(reader, start, end, facts));
   if (findings.length === 0) return [...read, ...held(rest)];
-  return [...read, ...withAll(reader, inOrder(withoutReasons(reader, summed(reader, withoutRest(findings)))))];
+  return [...read, ...withAll(reader, inOrder(withoutReasons(reader, summed(reader, underHeadings(reader, withoutRest(findings))))))];
 };
 
 export const toldOfWork: Phrase = {
