@@ -6,10 +6,10 @@ import { isSingle } from '../text/token.ts';
 
 const only = '(only|just|about|nearly|almost|now)?';
 const years = '(and a half|years old|yrs old|yr old|year old|years|yrs|yr|yo|months|months old|mths)?';
-// "ushers, they're 4" may count them; of one man, or of two with two numbers, it is an age.
+// An age may be marked as one by now, so any number will do. "ushers, they're 4" may count them; of one man, or of two with two numbers, it is an age.
 const age = [
-  pattern(`(,|-|\\(|who){0,2} (he's|hes|he is|she's|shes|she is|who's|whos|who is|aged|age) ${only} <n:count> ${years} (\\))?`),
-  pattern(`(,|-|\\(|who){0,2} (they're|theyre|they are|who're|who are|aged|ages) ${only} <n:count> (and|&|n|,) <m:count> ${years} (\\))?`),
+  pattern(`(,|-|\\(|who){0,2} (he's|hes|he is|she's|shes|she is|who's|whos|who is|aged|age) ${only} <n:any> ${years} (\\))?`),
+  pattern(`(,|-|\\(|who){0,2} (they're|theyre|they are|who're|who are|aged|ages) ${only} <n:any> (and|&|n|,) <m:any> ${years} (\\))?`),
 ];
 const oldest = 17; // of those whose age is told
 const closes = /^(,|;|-|and|&|n|\+|plus|\.)$/;
