@@ -123,7 +123,15 @@ const priceOf = (reader: Reader, place: number, of: number): Fact[] => {
   return amount === undefined ? [] : [{ ...rest, amount }];
 };
 
+// "Dried & sundries, all inc GST" over a list of prices, "FRESH" over a part of it: what is sold, not what the event has.
+const longList = 3; // goods
+const headsList = ({ facts, tokens }: Reader): boolean =>
+  facts.filter(({ fact }) => fact === 'pack').length >= longList &&
+  facts.every(({ fact }) => fact === 'pack' || fact === 'tax') &&
+  tokens.filter(({ kind }) => kind === 'line').length >= longList;
+
 const find = (reader: Reader): Finding[] => {
+  if (headsList(reader)) return [];
   const mixed = halvesOf(reader) ?? mixedOf(reader);
   if (mixed !== undefined) return [mixed];
   const places: number[] = [];
