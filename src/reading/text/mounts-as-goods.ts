@@ -42,9 +42,7 @@ const listedFor = (tokens: readonly Token[], index: number, kinds: readonly stri
   return false;
 };
 
-const byThePack = formOf(
-  '<any> (,)? (<word>)? (,|-|:)? ((a|per)? <pack> (of|x|/) <count>|<count> (-)? <pack>) (,|-|:|@|at|for)? <amount>',
-);
+const byThePack = formOf('<any> (,)? (<word>)? (,|-|:)? ((a|per)? <pack> (of|x|/) <count>|<count> (-)? <pack>) (,|-|:|@|at|for)? <amount>');
 const isSold = (tokens: readonly Token[], index: number): boolean =>
   opensLine(tokens, index) && byThePack.at(tokens, index, tokens.length) !== undefined;
 
