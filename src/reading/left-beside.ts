@@ -2,6 +2,7 @@
 
 import { decimal } from '../values/decimal.ts';
 import type { Fact, FactName } from './fact.ts';
+import { longList } from './goods/whole-list.ts';
 import type { Ask } from './reading.ts';
 import type { Message } from './text/message.ts';
 import { isCount, type Token } from './text/token.ts';
@@ -17,7 +18,6 @@ const others = new Set(
 `),
 );
 const near = 6; // words
-const longList = 3; // goods
 
 const isOthers = (tokens: readonly Token[], index: number): boolean =>
   tokens.slice(Math.max(0, index - near), index + near).some(({ text, means }) => others.has(text) || means['other'] !== undefined);

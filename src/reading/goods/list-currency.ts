@@ -14,6 +14,8 @@ const moneyAt = (tokens: readonly Token[], index: number): Money | undefined => 
   const currency = Object.hasOwn(signs, text) ? signs[text] : undefined;
   if (currency !== undefined) return { currency };
   const code = Object.hasOwn(codesAfter, text) ? codesAfter[text] : undefined;
+  // "Wholesale list EUR" closes its line.
+  if (code !== undefined && /^[a-z]{3}$/.test(text) && next?.kind === 'line') return { currency: code };
   return code !== undefined && /^(in|\(|price|prices|:)$/.test(before?.text ?? '') ? { currency: code } : undefined;
 };
 

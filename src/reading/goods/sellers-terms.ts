@@ -5,8 +5,7 @@ import type { Finding, Reader } from '../phrase.ts';
 import type { Part, Stretch } from '../text/message.ts';
 import { stretchesBetween } from '../text/stretches-between.ts';
 import type { Token } from '../text/token.ts';
-
-const fewest = 3; // lines of goods: fewer are no list
+import { longList } from './whole-list.ts';
 
 const terms = [
   pattern('(min|minimum|moq) (order|spend|drop|purchase|qty|quantity|buy|value)?'),
@@ -25,9 +24,12 @@ const terms = [
   pattern('(on|for) orders (under|over|above|below|of)'),
   pattern('(account|accounts|invoice|invoices|terms) (is|are|:)? (strictly)? <number> (days|day)'),
 ];
-const noLonger = [
-  pattern("(no longer|not) (<word>){0,2} (stock|stocking|supply|supplying|make|making|do|doing|sell|selling|carry|carrying)"),
+// Pieces the seller makes up, or has stopped making.
+const madeUp = [
+  pattern('(no longer|not) (<word>){0,2} (stock|stocking|supply|supplying|make|making|do|doing|sell|selling|carry|carrying)'),
   pattern('no <any>{1,8} (any more|anymore|any longer)'),
+  pattern('(ready|pre) (-)? made'),
+  pattern('(readymade|premade|made up)'),
   pattern("(we|we've|weve|we have|have) (now)? (stopped|discontinued|given up|finished with)"),
 ];
 const counted = pattern('<count> (<material>)? <piece>');
@@ -37,8 +39,8 @@ const telling = ({ number, means }: Token): boolean => number !== undefined || m
 // Of a sentence the clauses that tell terms, and what goes on with them: "freight $18 flat, order by 2pm Thurs".
 const termsIn = ({ tokens }: Reader, part: Part): readonly Stretch[] => {
   if (counted.in(tokens, part.start, part.end) !== undefined) return [];
-  if (anyIn(noLonger, tokens, part.start, part.end)) return [part];
-  const clauses = stretchesBetween(tokens, part, ({ text }) => text === ',');
+  if (anyIn(madeUp, tokens, part.start, part.end)) return [part];
+  const clauses = stretchesBetween(tokens, part, (token) => token?.text === ',');
   const held: Stretch[] = [];
   for (const clause of clauses) {
     const words = tokens.slice(clause.start, clause.end);
@@ -51,7 +53,7 @@ const termsIn = ({ tokens }: Reader, part: Part): readonly Stretch[] => {
 /** The terms round a list of goods, kept from every other reading; none where there is no list. */
 export const sellersTerms = (reader: Reader, findings: readonly Finding[]): readonly Finding[] => {
   const lines = findings.filter(({ facts }) => facts?.some(({ fact }) => fact === 'pack'));
-  if (lines.length < fewest) return [];
+  if (lines.length < longList) return [];
   const taken = (part: Part): boolean => findings.some(({ start, end }) => start < part.end && part.start < end);
   return reader
     .untouched()

@@ -2,6 +2,7 @@
 
 import type { Material, PieceKind } from '../../handbook/pieces.ts';
 import type { Fact } from '../fact.ts';
+import { isPriceList } from '../goods/whole-list.ts';
 import { exceptSome } from '../order/all-but-some.ts';
 import { halvesOf } from '../order/half-and-half.ts';
 import { anyIn, firstIn, pattern } from '../pattern.ts';
@@ -123,15 +124,8 @@ const priceOf = (reader: Reader, place: number, of: number): Fact[] => {
   return amount === undefined ? [] : [{ ...rest, amount }];
 };
 
-// "Dried & sundries, all inc GST" over a list of prices, "FRESH" over a part of it: what is sold, not what the event has.
-const longList = 3; // goods
-const headsList = ({ facts, tokens }: Reader): boolean =>
-  facts.filter(({ fact }) => fact === 'pack').length >= longList &&
-  facts.every(({ fact }) => fact === 'pack' || fact === 'tax') &&
-  tokens.filter(({ kind }) => kind === 'line').length >= longList;
-
 const find = (reader: Reader): Finding[] => {
-  if (headsList(reader)) return [];
+  if (isPriceList(reader) && !anyIn(chosen, reader.tokens, 0, reader.tokens.length)) return [];
   const mixed = halvesOf(reader) ?? mixedOf(reader);
   if (mixed !== undefined) return [mixed];
   const places: number[] = [];
