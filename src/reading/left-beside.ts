@@ -2,6 +2,7 @@
 
 import { decimal } from '../values/decimal.ts';
 import type { Fact, FactName } from './fact.ts';
+import { longList } from './goods/whole-list.ts';
 import type { Ask } from './reading.ts';
 import type { Message } from './text/message.ts';
 import { isCount, type Token } from './text/token.ts';
@@ -46,13 +47,15 @@ const isLeftOver = (tokens: readonly Token[], { isUnread, isHeld }: Left, facts:
   const isLeft = (index: number): boolean => isUnread(index) || isHeld(index);
   const counted = (index: number): boolean => [index - 1, index + 1].some((at) => isLeft(at) && isCount(tokens[at]));
   const known = comesTo(facts);
-  const ofGoods = facts.every(({ fact }) => fact === 'pack');
+  const ofGoods = facts.every(({ fact }) => fact === 'pack' || fact === 'tax') && facts.some(({ fact }) => fact === 'pack');
+  const listed = ofGoods && facts.filter(({ fact }) => fact === 'pack').length >= longList;
   return tokens.some(({ number, means }, index) => {
     if (isUnread(index) && isPutRight(tokens, index)) return true;
     // Steps of a price, and what flowers somebody else had, are held on purpose.
     if (!(means['piece'] !== undefined || (number?.form === 'money' && !ofGoods) ? isLeft(index) : isUnread(index))) return false;
     if (isOthers(tokens, index)) return false;
-    if (number?.form === 'money') return !known.includes(decimal(number.amount).toString());
+    // Beside a whole list of prices other money is the seller's: named as unread.
+    if (number?.form === 'money') return !listed && !known.includes(decimal(number.amount).toString());
     return (means['piece'] !== undefined || means['ingredient'] !== undefined) && counted(index);
   });
 };

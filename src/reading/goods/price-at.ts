@@ -22,6 +22,8 @@ const isHourToFetch = (tokens: readonly Token[], index: number): boolean =>
   !/^(a|an|per|each|ea|apiece|\/)$/.test(tokens[index + 1]?.text ?? '') &&
   fetched.in(tokens, Math.max(0, index - 9), index)?.end === index;
 
+const trimmed = pattern('(head|heads|bloom|blooms|stem|stems|leaf|leaves|tip|tips|bud|buds|sprig|sprigs|branch|branches)');
+
 // "be here fri 7.30 for the eucalyptus drop off": when somebody is wanted.
 const meets = pattern(
   '((be|come|you|u|someone|somebody|team|all|wait) (here|in|there|around)|meet (me|us|up)|see (you|u)) (at|by|from|on|for|about|here|in|there|<weekday>|tomorrow|tmrw|tmr|today){0,4}',
@@ -39,6 +41,8 @@ export const isPrice = (reader: Reader, index: number, pack: boolean, known: boo
   if (token.number.form === 'money') return true;
   if (token.number.form !== 'plain' || token.number.inDozens === true) return false;
   const [before, after] = [reader.tokens[index - 1], reader.tokens[index + 1]];
+  // "snip it to one head", "strip down to 3 leaves": how much is left of it.
+  if (before?.text === 'to' && trimmed.at(reader.tokens, index + 1, reader.tokens.length) !== undefined) return false;
   // "water tanker at 4 today", "popping in tomorrow at 3 to look at ribbons": an hour.
   if (isHourBehindDay(reader.tokens, index) || isHourBeforeDay(reader.tokens, index) || isHourToFetch(reader.tokens, index)) return false;
   if (isHourToMeet(reader.tokens, index)) return false;

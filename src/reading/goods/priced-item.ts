@@ -18,6 +18,7 @@ import { byHowMuch, changeBeside, changeWord, taken } from './price-changes.ts';
 import { type Priced, priceOfSeveral } from './price-of-several.ts';
 import { sellersVan } from './sellers-van.ts';
 import { namesSaid } from './several-goods.ts';
+import { sizeCell } from './size-cell.ts';
 import { withoutStemLength } from './stem-length.ts';
 
 const sellerWord = /^(wholesale|wholesaler|wholesalers|supplier|market|auction|they|has|have|got|doing|sells|selling|selling at|charging)$/;
@@ -129,6 +130,10 @@ export const readItem = (reader: Reader, { start, end }: Stretch, common: PackSi
   const isOpen = (token: Token, at: number): boolean =>
     token.number?.form === 'plain' && token !== price && !used.has(start + at) && !isSingle(token.number);
   if (stretch.some(isOpen)) return [];
+  // "statice bu 12 8.60", "gyp, 10, 6.50": in what it comes is not known, and so not what the price is for.
+  const cell = sizeCell(tokens, start, end);
+  const inCell = cell !== undefined && tokens[cell.index] !== price && !used.has(cell.index) ? cell : undefined;
+  if (inCell !== undefined && inCell.size === undefined) return [];
   const rise =
     change === undefined &&
     price?.number?.max !== undefined &&
@@ -161,7 +166,10 @@ export const readItem = (reader: Reader, { start, end }: Stretch, common: PackSi
   if (names.length === 0 || !(known || packed) || nameTokens.every(counting)) return [];
   const number = price?.number;
   // "was 6.50 a roll, grower doing it for 5": the new price is no size.
-  const size = change !== undefined && price !== undefined && pack.used.includes(tokens.indexOf(price, start)) ? undefined : pack.size;
+  const size =
+    change !== undefined && price !== undefined && pack.used.includes(tokens.indexOf(price, start))
+      ? undefined
+      : (pack.size ?? inCell?.size);
   const several = pack.size === undefined && pack.per === undefined ? soldTogether(tokens, start, end) : undefined;
   const perOf = pack.per === undefined ? (each ? { per: 'each' } : common.per === undefined ? {} : { per: common.per }) : { per: pack.per };
   const many = [number?.amount, atLeast?.kept['n']?.number?.amount].includes(String(pack.quantity)) ? undefined : pack.quantity;

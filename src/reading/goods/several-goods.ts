@@ -3,6 +3,7 @@
 import type { FactOf } from '../fact.ts';
 import type { Token } from '../text/token.ts';
 import { itemName, knowsItem } from './item-name.ts';
+import { isSecondName } from './second-name.ts';
 
 type Placed = Token & { readonly at: number };
 const joins = /^(,|and|&|\+|n|all|both|each)$/;
@@ -20,6 +21,7 @@ export const namesSaid = (named: readonly Placed[], tokens: readonly Token[], it
   for (let at = first + 1; first >= 0 && at < runs.length; at++) {
     const [before, run] = [meant.at(-1), runs[at] as Placed[]];
     const between = tokens.slice((before?.at(-1)?.at ?? 0) + 1, run[0]?.at);
+    if (isSecondName(tokens, run[0]?.at ?? 0)) break;
     if (!knowsItem(run, items) || !between.every((token) => joins.test(token.text))) break;
     meant.push(run);
   }

@@ -2,6 +2,7 @@
 
 import type { Material, PieceKind } from '../../handbook/pieces.ts';
 import type { Fact } from '../fact.ts';
+import { isPriceList } from '../goods/whole-list.ts';
 import { exceptSome } from '../order/all-but-some.ts';
 import { halvesOf } from '../order/half-and-half.ts';
 import { anyIn, firstIn, pattern } from '../pattern.ts';
@@ -124,6 +125,7 @@ const priceOf = (reader: Reader, place: number, of: number): Fact[] => {
 };
 
 const find = (reader: Reader): Finding[] => {
+  if (isPriceList(reader) && !anyIn(chosen, reader.tokens, 0, reader.tokens.length)) return [];
   const mixed = halvesOf(reader) ?? mixedOf(reader);
   if (mixed !== undefined) return [mixed];
   const places: number[] = [];

@@ -4,6 +4,7 @@ import { leftOut } from '../facts/left-out.ts';
 import { commonPack } from '../goods/common-pack.ts';
 import { knowsItem } from '../goods/item-name.ts';
 import { withLastLine } from '../goods/last-line.ts';
+import { withListCurrency } from '../goods/list-currency.ts';
 import { noGoods, pinsFor } from '../goods/no-goods.ts';
 import { withoutAbsent } from '../goods/none-there.ts';
 import { findPack } from '../goods/pack-size.ts';
@@ -14,6 +15,8 @@ import { priceSteps } from '../goods/price-steps.ts';
 import { stretches } from '../goods/price-stretches.ts';
 import { readItem } from '../goods/priced-item.ts';
 import { withFlowerBefore, withTaxAhead } from '../goods/said-of-all.ts';
+import { withSecondNames } from '../goods/second-name.ts';
+import { sellersTerms } from '../goods/sellers-terms.ts';
 import { shareTax } from '../goods/several-goods.ts';
 import { soManyFor } from '../goods/so-many-for.ts';
 import { useAhead, useBehind } from '../goods/use-beside-price.ts';
@@ -125,12 +128,9 @@ const find = (reader: Reader): Finding[] => {
       .map((part) => withoutAbsent(reader, part))
       .flatMap((part) => withUse(reader, part) ?? readPart(reader, part)),
   ];
-  return askOpenPrices(
-    withLastLine(
-      reader,
-      findings.toSorted((a, b) => a.start - b.start),
-    ),
-  );
+  const inOrder = findings.toSorted((a, b) => a.start - b.start);
+  const listed = withSecondNames(reader.tokens, withListCurrency(reader.tokens, inOrder));
+  return [...askOpenPrices(withLastLine(reader, listed)), ...sellersTerms(reader, listed)];
 };
 
 export const priceList: Phrase = {

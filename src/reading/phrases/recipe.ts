@@ -17,7 +17,7 @@ import { joinedLines } from '../recipes/joined-lines.ts';
 import { kindOfAll } from '../recipes/kind-of-all.ts';
 import { kindOverWearers } from '../recipes/kind-over-wearers.ts';
 import { byPiece, pieceLast } from '../recipes/piece-stretches.ts';
-import { namedBefore, roleHeading, who } from '../recipes/recipe-headings.ts';
+import { namedBefore, pastSizedHead, roleHeading, who } from '../recipes/recipe-headings.ts';
 import { readStretch, type StretchRead } from '../recipes/recipe-stretch.ts';
 import { isSameAgain, sameShare } from '../recipes/same-share.ts';
 import { stemsByPiece } from '../recipes/stems-by-piece.ts';
@@ -199,7 +199,7 @@ const unlisted = (reader: Reader, { start, end }: Stretch): StretchRead | undefi
 // "groom gets 2 roses, rest 1 rose": a new wearer begins a new stretch.
 const byWearer = (reader: Reader, part: Stretch): Stretch[] => {
   const starts: number[] = [part.start];
-  for (let index = part.start + 1; index < part.end; index++) {
+  for (let index = pastSizedHead(reader, part) + 1; index < part.end; index++) {
     const match = roleHeading.at(reader.tokens, index, part.end);
     const shares = match !== undefined && (quantity(reader.tokens, match.end) !== undefined || isSameAgain(reader, match.end, part.end));
     if (shares && separates(reader.tokens[index - 1])) {

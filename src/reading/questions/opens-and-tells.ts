@@ -21,6 +21,10 @@ const didLast = pattern(
 const didSome = pattern(
   'did (another|a|quite a|some|just a|only a) (few|couple|handful|bunch|load|bit|lot|more|batch) (more|extra|of)? (<material>)? (<piece>)?',
 );
+// "did it last tuesday and had a bit of statice left over"; "did it last" asks.
+const didThen = pattern(
+  'did (it|them|this|that|these|those) (one|ones|lot|batch|all)? (last|on|this)? (<weekday>|week|month|night|yesterday|today) (and|,|so|but|with|-)',
+);
 const goesOn = /^(,|-|so|and|now|that's|thats|this|today|yesterday|last night|just|then|myself|before|after|but)$/;
 export const tells = (reader: Reader, index: number, part: Part): boolean => {
   const [first, second, third] = reader.tokens.slice(index, index + 3).map(({ text }) => text);
@@ -48,6 +52,7 @@ export const tells = (reader: Reader, index: number, part: Part): boolean => {
     )
       return true;
   // "did a few more after you left so we're on 36"
+  if (!part.asked && didThen.at(reader.tokens, index, part.end) !== undefined) return true;
   if (!part.asked && didSome.at(reader.tokens, index, part.end) !== undefined) return true;
   // "did the mums' corsages, 2 of them"
   if (

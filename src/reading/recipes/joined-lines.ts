@@ -6,13 +6,14 @@ import { firstIn, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import { firstWhere, type Token } from '../text/token.ts';
-import { endsWithPiece, forPiece, forSome, heading, perEach, perPiece, roleHeading } from './recipe-headings.ts';
+import { batchTold } from './batches.ts';
+import { endsWithPiece, forPiece, forSome, heading, perEach, perPiece, roleHeading, sizeAside } from './recipe-headings.ts';
 
 const closing = [perPiece, perEach, forSome, forPiece];
 
-// "corsage", "recipe", "recipe per bout" or "crown, each" on a line of its own
+// "corsage", "recipe", "recipe per bout", "crown, each" or "CROWN (child, 52 cm)" on a line of its own
 const bareHeading = pattern(
-  '(recipe (for|per|-|:)? (the|our|each|every|a|an|all the)? <piece> (:|-|=)?|(<piece>|<role>) (recipe)? (,|:|-|\\()? ((each|for|in|per) (one|piece) (of them)?|<each>) (\\))? (,|:|-|=)?|(<piece>|recipe|<role>) (recipe)?)',
+  `(recipe (for|per|-|:)? (the|our|each|every|a|an|all the)? <piece> (:|-|=)?|(<piece>|<role>) (recipe)? (,|:|-|\\()? ((each|for|in|per) (one|piece) (of them)?|<each>) (\\))? (,|:|-|=)?|(<piece>|<role>) (recipe)? ${sizeAside} (:|-|=)?|(<piece>|recipe|<role>) (recipe|card)?)`,
 );
 // "for 10 bouts:" over lines of stems: what goes into the whole batch, or into each of it.
 const batchHeading = pattern(
@@ -39,18 +40,18 @@ const shortest = 6; // tokens: "crown (each):" names no goods
 const linesOf = (reader: Reader, part: Part): Lines | undefined => {
   const { tokens } = reader;
   const goods = ({ means, text }: Token): boolean => means['ingredient'] !== undefined || text === 'recipe';
-  const batch = batchHeading.at(tokens, part.start, part.end);
+  const batch = batchHeading.at(tokens, part.start, part.end) ?? batchTold.at(tokens, part.start, part.end);
   if (batch?.end === part.end) return { headed: false, closed: true, each: false, lines: 0 };
   if (timeAlone.at(tokens, part.start, part.end)?.end === part.end)
     return { headed: false, closed: false, each: false, lines: 0, timed: true };
-  if (part.end - part.start > shortest && firstWhere(tokens, part.start, part.end, goods) < 0) return undefined;
+  const bare = bareHeading.at(tokens, part.start, part.end);
+  if (bare?.end !== part.end && part.end - part.start > shortest && firstWhere(tokens, part.start, part.end, goods) < 0) return undefined;
   // "per buttonhole: 1 protea" heads what follows; "per buttonhole" on a line behind closes it.
   const opening = perPiece.at(tokens, part.start + (tokens[part.start]?.text === 'recipe' ? 1 : 0), part.end);
   const colon = opening !== undefined && /^[:=-]$/.test(tokens[opening.end - 1]?.text ?? '');
   if (forThem.at(tokens, part.start, part.end)?.end === part.end) return { headed: false, closed: true, each: false, lines: 0 };
   if (opening?.end === part.end && !colon && tokens[part.start]?.text !== 'recipe')
     return { headed: false, closed: true, each: false, lines: 0 };
-  const bare = bareHeading.at(tokens, part.start, part.end);
   const head = opening ?? (bare?.end === part.end ? bare : (heading.at(tokens, part.start, part.end) ?? bare));
   const role = roleHeading.at(tokens, part.start, part.end);
   const alone = head?.end === part.end;

@@ -34,16 +34,30 @@ export const takenOut = pattern(
 );
 export const forSome = pattern('for (the|all|all the|every)? <n:count> (<material>)? <p:piece>');
 export const roleHeading = pattern(
-  '(for)? (the)? (<r:role>|<r:owner>) (<piece>|side|side people)? (:|=|-|gets|has|have|get|takes|take|needs|need|uses|use|is|are|with|,)? (<each> (:|-|=)? (<line>)?)? (:)? (just|only)?',
+  '(for)? (the)? (<r:role>|<r:owner>) (<piece>|\\( <piece> \\)|side|side people)? (:|=|-|gets|has|have|get|takes|take|needs|need|uses|use|is|are|with|,)? (<each> (:|-|=)? (<line>)?)? (:)? (just|only)?',
 );
 export const sameAs = pattern('(the)? <r:role> (is|gets|has)? (the)? same as (the)? <s:role>');
+/** "FLOWER CROWN (child, 52 cm around)": whom it is for and how large it is, with nothing counted. */
+export const sizeAside = '\\( (<word>|<length>|,|-|/){1,8} \\)';
 // "buttonhole recipe 1 rose …", "wrist corsage 4 spray rose 2 stems …", "crown, each": the piece stands before its list without a colon.
-const pieceFirst = pattern(
-  '(recipe (:|-|for|for the)?)? (<p:piece>) (recipe)? (,|:|-|\\()? ((each|for|in|per) (one|piece) (of them)?|<e:each>)? (\\))? (,|:|-|=)?',
-);
+const ofEach = '((each|for|in|per) (one|piece) (of them)?|<e:each>)?';
+const pieceFirst = pattern(`(recipe (:|-|for|for the)?)? (<p:piece>) (recipe|card)? (,|:|-|\\()? ${ofEach} (\\))? (,|:|-|=)?`);
+const pieceSized = pattern(`(recipe (:|-|for|for the)?)? (<p:piece>) (recipe|card)? ${sizeAside} (,|:|-|=)? ${ofEach} (,|:|-|=)?`);
+const sizedHead = ({ tokens }: Reader, start: number, end: number): Match | undefined => {
+  const sized = pieceSized.at(tokens, start, end);
+  const goods = tokens.slice(start, sized?.end ?? start).some(({ means }) => means['ingredient'] !== undefined);
+  return goods ? undefined : sized;
+};
+/** Where a heading with such an aside ends; the start where there is none. */
+export const pastSizedHead = (reader: Reader, { start, end }: Stretch): number => sizedHead(reader, start, end)?.end ?? start;
 const fewStems = 12;
+const fewInLapel = 5; // "bout - rose 12, orchid 8" may be twenty of them
+// "Buttonhole - rose 1, gypsophila sprig 2, fern 1": a sign or a line behind the piece, the number behind each name.
+const isSetApart = ({ tokens }: Reader, signEnd: number, below: number): boolean =>
+  below > signEnd || /^[,:=-]$/.test(tokens[signEnd - 1]?.text ?? '');
+const saysRecipe = ({ tokens }: Reader): boolean => tokens.some(({ text }) => /^recipes?$/.test(text));
 export const plainHeading = (reader: Reader, start: number, end: number): Match | undefined => {
-  const match = pieceFirst.at(reader.tokens, start, end);
+  const match = sizedHead(reader, start, end) ?? pieceFirst.at(reader.tokens, start, end);
   if (match === undefined) return undefined;
   const below = reader.tokens[match.end]?.kind === 'line' || reader.tokens[match.end]?.text === '.' ? match.end + 1 : match.end;
   const lines = linesIn(reader, below, end) ?? [];
@@ -52,12 +66,20 @@ export const plainHeading = (reader: Reader, start: number, end: number): Match 
     .slice(match.start, match.end)
     .some(({ text, means }) => /^(recipe|one|piece)$/.test(text) || means['each'] !== undefined);
   // "bouts", "rose x10", "gerbera x10" may as well be twenty of them.
-  const ofOne = reader.tokens[below + 1]?.text === 'x' && !/s$/.test(match.kept['p']?.text ?? '');
-  const counted =
-    (said || ofOne) &&
-    lines.every(({ known, line }) => known && (line.length !== undefined || (line.stems ?? 99) <= (said ? 98 : fewStems)));
+  const single = !/s$/.test(match.kept['p']?.text ?? '');
+  const times = single && reader.tokens[below + 1]?.text === 'x';
+  const ofOne = times || (single && isSetApart(reader, match.end, below));
+  const few = !times && match.kept['p']?.means['piece'] === 'buttonhole' ? fewInLapel : fewStems;
+  const most = said || (ofOne && saysRecipe(reader)) ? 98 : few;
+  const counted = (said || ofOne) && lines.every(({ known, line }) => known && (line.length !== undefined || (line.stems ?? 99) <= most));
   if (quantity(reader.tokens, below) === undefined && !counted) return undefined;
   return lines.filter((line) => line.known).length >= (said ? 1 : 2) ? { ...match, end: below } : undefined;
+};
+/** Whether goods are counted out behind a wearer: "groom 1 rose", and with the numbers behind them "Groom - garden rose 1, astrantia 2". */
+export const countsGoods = (reader: Reader, at: number, end: number): boolean => {
+  if (quantity(reader.tokens, at) !== undefined) return true;
+  const lines = /^[,:=-]$/.test(reader.tokens[at - 1]?.text ?? '') ? (linesIn(reader, at, end) ?? []) : [];
+  return lines.length > 0 && lines.every(({ known, line }) => known && (line.stems ?? line.length) !== undefined);
 };
 /** Wearers named before this one and sharing its recipe: "groom and best man 2 roses each". */
 export const namedBefore = (tokens: readonly Token[], start: number, index: number): readonly Token[] => {

@@ -2,7 +2,6 @@
 
 import type { PieceKind } from '../../handbook/pieces.ts';
 import { eachSaid } from '../goods/each-price.ts';
-import { quantity } from '../goods/quantity.ts';
 import { type Line, linesIn } from '../goods/recipe-lines.ts';
 import { firstIn, type Match } from '../pattern.ts';
 import type { Reader, Unworded } from '../phrase.ts';
@@ -14,6 +13,7 @@ import { isOneAmongSeveral } from './in-one.ts';
 import { paceBeside } from './minutes-beside.ts';
 import { onPiece, tooMany } from './on-piece.ts';
 import {
+  countsGoods,
   countsOfElse,
   endsWithPiece,
   firstWord,
@@ -139,7 +139,7 @@ export const readStretch = (reader: Reader, { start, end }: Stretch, titled = fa
   const roleName =
     head?.kept['r'] ??
     whose?.kept['r'] ??
-    (role !== undefined && role.end < end && quantity(tokens, role.end) !== undefined ? role.kept['r'] : undefined);
+    (role !== undefined && role.end < end && countsGoods(reader, role.end, end) ? role.kept['r'] : undefined);
   const from =
     roleName === undefined || roleName === whose?.kept['r'] ? start : ((head?.kept['r'] === undefined ? role?.end : head.end) ?? start);
   const parts = stretchesBetween(tokens, { start: from, end }, (_, index) => removed.has(index));

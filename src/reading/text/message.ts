@@ -25,6 +25,7 @@ import { joinNumberWords } from './number-words.ts';
 import { withOpenPer } from './open-per.ts';
 import { withKindMeant } from './other-kind-meant.ts';
 import { withOwnNumbers } from './own-number.ts';
+import { withOwnShortWords } from './own-short-words.ts';
 import { packed } from './packed.ts';
 import { splitPricedStrokes } from './priced-strokes.ts';
 import { withOthers } from './remaining-ones.ts';
@@ -94,10 +95,19 @@ const withoutEmphasis = (tokens: readonly Token[]): Token[] => {
   );
 };
 
-// "1. … \n 2. …": the numbers of a list are nobody's count. Bullets likewise.
+// "A) Buttonhole", "B) Corsage": the letters of a list.
+const listLetter = (tokens: readonly Token[], index: number): boolean =>
+  (index === 0 || tokens[index - 1]?.kind === 'line') &&
+  /^[a-h]$/.test(tokens[index]?.text ?? '') &&
+  tokens[index + 1]?.text === ')' &&
+  tokens[index + 1]?.glued === true;
+
+// "1. … \n 2. …": the numbers of a list are nobody's count. Bullets and letters likewise.
 const withoutListMarks = (tokens: readonly Token[]): Token[] => {
   const marks = tokens.filter((_, index) => listNumber(tokens, index)).length;
+  const letters = tokens.filter((_, index) => listLetter(tokens, index)).length;
   return tokens.filter((token, index) => {
+    if (letters >= 2 && (listLetter(tokens, index) || (index > 0 && listLetter(tokens, index - 1)))) return false;
     const lineStart = index === 0 || tokens[index - 1]?.kind === 'line';
     if (marks >= 2 && (listNumber(tokens, index) || (index > 0 && listNumber(tokens, index - 1)))) return false;
     return !(lineStart && (token.text === '-' || token.text === '*' || token.text === '>') && tokens[index + 1]?.glued === false);
@@ -122,6 +132,7 @@ const stages: readonly ((tokens: readonly Token[]) => readonly Token[])[] = [
   withoutEmphasis,
   withoutListMarks,
   withoutShortPoints,
+  withOwnShortWords,
   withShortIs,
   withoutCourtesy,
   withoutAsides,

@@ -24,7 +24,25 @@ const shortForm = (tokens: readonly Token[], index: number): boolean => {
   return always.test(word?.text ?? '') || (word?.text === 'no' && before?.number !== undefined);
 };
 
-export const withoutShortPoints = (tokens: readonly Token[]): readonly Token[] => {
+// "roll of 30 yd .  1.60": the last of a row of points that leads to the price.
+const leads = (tokens: readonly Token[], index: number): boolean => {
+  const [before, point, next] = [tokens[index - 1], tokens[index], tokens[index + 1]];
+  return (
+    point?.text === '.' &&
+    !point.glued &&
+    before !== undefined &&
+    before.kind !== 'line' &&
+    next?.glued === false &&
+    /^\d+[.,]\d{2}$/.test(next.text)
+  );
+};
+const withLeads = (tokens: readonly Token[]): readonly Token[] =>
+  tokens.some((_, index) => leads(tokens, index))
+    ? tokens.map((token, index) => (leads(tokens, index) ? changed(token, { text: ',' }) : token))
+    : tokens;
+
+export const withoutShortPoints = (given: readonly Token[]): readonly Token[] => {
+  const tokens = withLeads(given);
   if (!tokens.some((token, index) => token.text === '.' && shortForm(tokens, index - 1))) return tokens;
   return tokens
     .map((token, index) => (token.text === 'no' && shortForm(tokens, index) ? changed(token, { text: 'nos' }) : token))

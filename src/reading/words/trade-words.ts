@@ -70,7 +70,7 @@ export const goodsNames = wordList(`
   blossom, pussy willow, willow, moss ball, skimmia, pieris, aspidistra, monstera, palm, palm spear, lemon leaf, camellia leaf, galax
   leaf, tortum, sinuata, caspia, misty, bupleurum, agapanthus, nerine, crocosmia, muscari, hyacinth, narcissus,
   daffodil, lily of the valley, oregonia, boxwood, buxus, bell, floral foam, foam, cuff, barrette clip, comb base, headband base,
-  ribbon roll, lace, organza, cellophane, cello bag, corsage box, buttonhole box, boutonniere box, display box, label, safety pin,
+  ribbon roll, lace, organza, cellophane, cello bag, corsage box, buttonhole box, boutonniere box, buttonhole bag, boutonniere bag, corsage bag, display box, label, safety pin,
   pincushion, pincushion protea, king protea, berzelia, serruria, tweedia, oxypetalum, chincherinchee, ornithogalum, star of bethlehem, privet,
   privet berry, bird of paradise, strelitzia, anthurium, gladiolus, gladioli, allium, lilac, foxglove, phlox, cosmos, zinnia, yarrow, achillea,
   tansy, celosia, cockscomb, echinops, globe thistle, scotch thistle, blue thistle, nigella pod, physalis, chinese lantern, sedum, succulent,
