@@ -2,6 +2,8 @@
 // Among so many numbers one may be another's, and nobody reads a long answer as closely as a question.
 
 import type { Ask, Reading } from './reading.ts';
+import type { Message } from './text/message.ts';
+import { isOfTrade, unreadWords } from './unread.ts';
 
 const fromLength = 250; // characters: what people type themselves is shorter
 type Read = Pick<Reading, 'facts' | 'asks' | 'unread'>;
@@ -9,11 +11,24 @@ type Read = Pick<Reading, 'facts' | 'asks' | 'unread'>;
 /** Lines of a price list stand each for itself: those that are read are kept, the others named. */
 const isPriceList = ({ facts }: Read): boolean => facts.every(({ fact }) => fact === 'pack' || fact === 'tax' || fact === 'packed');
 
-export const askedAtOnce = (length: number, read: Read): Read => {
+/** What was left in sentences that were read in part, and whatever is of the trade; a phone number in a line of its own weighs nothing. */
+const leftOpen = (message: Message, isLeft: (index: number) => boolean): readonly string[] => {
+  const inPart = new Set<number>();
+  for (const { start, end } of message.parts) {
+    let taken = false;
+    for (let index = start; index < end; index++) taken ||= !isLeft(index);
+    for (let index = start; taken && index < end; index++) inPart.add(index);
+  }
+  return unreadWords(message, (index) => isLeft(index) && (inPart.has(index) || isOfTrade(message.tokens[index])));
+};
+
+/** `isLeft`: nobody read this token, or it was held. */
+export const askedAtOnce = (message: Message, read: Read, isLeft: (index: number) => boolean): Read => {
+  if (message.clean.text.length < fromLength) return read;
   const told = read.facts.filter(({ fact }) => fact !== 'question');
-  const open = [...read.unread, ...read.asks.map(({ words }) => words)].filter((words) => words !== '');
-  const isAsked = read.asks.some(({ why }) => why === 'part left');
-  if (length < fromLength || told.length === 0 || open.length === 0 || isAsked || isPriceList(read)) return read;
+  if (told.length === 0 || isPriceList(read) || read.asks.some(({ why }) => why === 'part left')) return read;
+  const open = [...leftOpen(message, isLeft), ...read.asks.map(({ words }) => words)];
+  if (open.length === 0) return read;
   const ask: Ask = { about: 'event', why: 'part left', words: open.join(', '), choices: [{ words: 'take the rest', facts: told }] };
   return { ...read, facts: [], asks: [ask] };
 };

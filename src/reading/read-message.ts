@@ -97,13 +97,10 @@ const readOpened = (message: Message, context: ReadingContext, list: readonly Ph
     isUnread: (index: number): boolean => index >= 0 && index < taken.length && taken[index] === undefined,
     isHeld: (index: number): boolean => held.has(index),
   };
-  const unread = unreadWords(
-    message,
-    (index) => left.isUnread(index) || left.isHeld(index),
-    (index) => whole.has(index),
-  );
+  const isLeft = (index: number): boolean => left.isUnread(index) || left.isHeld(index);
+  const unread = unreadWords(message, isLeft, (index) => whole.has(index));
   const kept = asks.length > 0 || problems.length > 0 ? { facts, asks } : keptBeside(message, left, facts, unread);
-  return { ...askedAtOnce(message.clean.text.length, { ...kept, unread }), problems, trace };
+  return { ...askedAtOnce(message, { ...kept, unread }, isLeft), problems, trace };
 };
 
 /** What one message states, asks and leaves open. */

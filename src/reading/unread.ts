@@ -14,8 +14,15 @@ const ofTrade = ({ means }: Token): boolean => {
 const matters = (token: Token): boolean =>
   (token.number !== undefined && token.number.worded !== true) || ofTrade(token) || token.number?.form === 'money';
 
+/** A word of the trade or an amount of money. */
+export const isOfTrade = (token: Token | undefined): boolean => token !== undefined && (ofTrade(token) || token.number?.form === 'money');
+
 /** The person's own words for each stretch that matters and was not read; `whole`: where every word is told. */
-export const unreadWords = (message: Message, free: (index: number) => boolean, whole: (index: number) => boolean): string[] => {
+export const unreadWords = (
+  message: Message,
+  free: (index: number) => boolean,
+  whole: (index: number) => boolean = () => false,
+): string[] => {
   const unread: string[] = [];
   const isTold = (index: number): boolean => free(index) && (whole(index) || matters(message.tokens[index] as Token));
   for (let index = 0; index < message.tokens.length; index++) {
