@@ -63,7 +63,7 @@ export const readPhrases = (text: string, context: ReadingContext, list: readonl
 
 const readOpened = (message: Message, context: ReadingContext, list: readonly Phrase[]): TracedReading => {
   const taken = packed(message.tokens.map((): string | undefined => undefined));
-  const [held, whole] = [new Set<number>(), new Set<number>()];
+  const [held, whole, apart] = [new Set<number>(), new Set<number>(), new Set<number>()];
   const facts: Fact[] = [];
   const asks: Ask[] = [];
   const problems: Problem[] = [];
@@ -79,6 +79,7 @@ const readOpened = (message: Message, context: ReadingContext, list: readonly Ph
         taken[index] = phrase.name;
         if (finding.held === true) held.add(index);
         if (finding.whole === true) whole.add(index);
+        if (finding.apart === true) apart.add(index);
       }
       for (const index of leftInSilence(message.tokens, finding, tokens)) held.add(index);
       facts.push(...(finding.facts ?? []));
@@ -95,6 +96,7 @@ const readOpened = (message: Message, context: ReadingContext, list: readonly Ph
   const left = {
     isUnread: (index: number): boolean => index >= 0 && index < taken.length && taken[index] === undefined,
     isHeld: (index: number): boolean => held.has(index),
+    isApart: (index: number): boolean => apart.has(index),
   };
   const unread = unreadWords(
     message,
