@@ -19,8 +19,14 @@ const others = new Set(
 );
 const near = 6; // words
 
-const isOthers = (tokens: readonly Token[], index: number): boolean =>
-  tokens.slice(Math.max(0, index - near), index + near).some(({ text, means }) => others.has(text) || means['other'] !== undefined);
+// What stands in another line is no word of this money: "2 corsages @ £24 = £50", and delivery in the line below.
+const isOthers = (tokens: readonly Token[], index: number): boolean => {
+  const ofOthers = ({ text, means }: Token): boolean => others.has(text) || means['other'] !== undefined;
+  for (const step of [-1, 1])
+    for (let at = index; Math.abs(at - index) <= near && tokens[at] !== undefined && tokens[at]?.kind !== 'line'; at += step)
+      if (ofOthers(tokens[at] as Token)) return true;
+  return false;
+};
 
 /** What the order comes to, so far as it is read: "£2.25 each so £168.75" leaves nothing open. */
 const comesTo = (facts: readonly Fact[]): readonly string[] => {
@@ -34,16 +40,25 @@ const comesTo = (facts: readonly Fact[]): readonly string[] => {
 
 // "16.50 each, no hang on 17.50": what is put right is not what was read.
 const putsRight = /^(no|nope|wait|no wait|hang|hang on|hold|hold on|sorry|soz|oops|whoops|actually|rather|meant|correction)$/;
+// "pass no. 118": the number of a pass.
+const isNumbered = (tokens: readonly Token[], index: number): boolean =>
+  tokens[index - 1]?.text === '.' &&
+  tokens[index - 1]?.glued === true &&
+  tokens[index - 2]?.text === 'no' &&
+  tokens[index - 3]?.kind === 'word';
 const isPutRight = (tokens: readonly Token[], index: number): boolean =>
-  tokens[index]?.number?.form === 'plain' && tokens.slice(Math.max(0, index - 3), index).some(({ text }) => putsRight.test(text));
+  tokens[index]?.number?.form === 'plain' &&
+  !isNumbered(tokens, index) &&
+  tokens.slice(Math.max(0, index - 3), index).some(({ text }) => putsRight.test(text));
 
-/** `isUnread`: nobody took it; `isHeld`: kept from all, as none of the order's or as not to be told. */
+/** `isUnread`: nobody took it; `isHeld`: kept from all, as none of the order's or as not to be told; `isApart`: surely none of the order's. */
 interface Left {
   readonly isUnread: (index: number) => boolean;
   readonly isHeld: (index: number) => boolean;
+  readonly isApart: (index: number) => boolean;
 }
 
-const isLeftOver = (tokens: readonly Token[], { isUnread, isHeld }: Left, facts: readonly Fact[]): boolean => {
+const isLeftOver = (tokens: readonly Token[], { isUnread, isHeld, isApart }: Left, facts: readonly Fact[]): boolean => {
   const isLeft = (index: number): boolean => isUnread(index) || isHeld(index);
   const counted = (index: number): boolean => [index - 1, index + 1].some((at) => isLeft(at) && isCount(tokens[at]));
   const known = comesTo(facts);
@@ -53,7 +68,7 @@ const isLeftOver = (tokens: readonly Token[], { isUnread, isHeld }: Left, facts:
     if (isUnread(index) && isPutRight(tokens, index)) return true;
     // Steps of a price, and what flowers somebody else had, are held on purpose.
     if (!(means['piece'] !== undefined || (number?.form === 'money' && !ofGoods) ? isLeft(index) : isUnread(index))) return false;
-    if (isOthers(tokens, index)) return false;
+    if (isApart(index) || isOthers(tokens, index)) return false;
     // Beside a whole list of prices other money is the seller's: named as unread.
     if (number?.form === 'money') return !listed && !known.includes(decimal(number.amount).toString());
     return (means['piece'] !== undefined || means['ingredient'] !== undefined) && counted(index);

@@ -8,26 +8,28 @@ import { isOfTrade, unreadWords } from './unread.ts';
 const fromLength = 250; // characters: what people type themselves is shorter
 type Read = Pick<Reading, 'facts' | 'asks' | 'unread'>;
 
-/** Lines of a price list stand each for itself: those that are read are kept, the others named. */
-const isPriceList = ({ facts }: Read): boolean => facts.every(({ fact }) => fact === 'pack' || fact === 'tax' || fact === 'packed');
+/** Lines of a price list and of recipes stand each for itself: those that are read are kept, the others named. */
+const isOfGoods = ({ facts }: Read): boolean => facts.every(({ fact }) => /^(pack|packed|tax|recipe)$/.test(fact));
+const isPriceList = ({ facts }: Read): boolean => facts.some(({ fact }) => fact === 'pack');
 
 /** What was left in sentences that were read in part, and whatever is of the trade; a phone number in a line of its own weighs nothing. */
-const leftOpen = (message: Message, isLeft: (index: number) => boolean): readonly string[] => {
+const leftOpen = (message: Message, isLeft: (index: number) => boolean, ofGoods: boolean): readonly string[] => {
   const inPart = new Set<number>();
   for (const { start, end } of message.parts) {
     let taken = false;
     for (let index = start; index < end; index++) taken ||= !isLeft(index);
     for (let index = start; taken && index < end; index++) inPart.add(index);
   }
-  return unreadWords(message, (index) => isLeft(index) && (inPart.has(index) || isOfTrade(message.tokens[index])));
+  return unreadWords(message, (index) => isLeft(index) && (inPart.has(index) || (!ofGoods && isOfTrade(message.tokens[index]))));
 };
 
 /** `isLeft`: nobody read this token, or it was held. */
 export const askedAtOnce = (message: Message, read: Read, isLeft: (index: number) => boolean): Read => {
   if (message.clean.text.length < fromLength) return read;
   const told = read.facts.filter(({ fact }) => fact !== 'question');
-  if (told.length === 0 || isPriceList(read) || read.asks.some(({ why }) => why === 'part left')) return read;
-  const open = [...leftOpen(message, isLeft), ...read.asks.map(({ words }) => words)];
+  const ofGoods = isOfGoods(read);
+  if (told.length === 0 || (ofGoods && isPriceList(read)) || read.asks.some(({ why }) => why === 'part left')) return read;
+  const open = [...leftOpen(message, isLeft, ofGoods), ...read.asks.map(({ words }) => words)];
   if (open.length === 0) return read;
   const ask: Ask = { about: 'event', why: 'part left', words: open.join(', '), choices: [{ words: 'take the rest', facts: told }] };
   return { ...read, facts: [], asks: [ask] };

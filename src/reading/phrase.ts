@@ -15,6 +15,8 @@ export interface Finding {
   readonly held?: boolean;
   /** Held, and named as unread word for word, whatever the words are. */
   readonly whole?: boolean;
+  /** Held, and sure to be no part of the order: other work on a quote, what was paid of it. */
+  readonly apart?: boolean;
   readonly facts?: readonly Fact[];
   readonly asks?: readonly Ask[];
   readonly problems?: readonly Problem[];

@@ -18,6 +18,7 @@ import { finishedAlone } from './phrases/finished-alone.ts';
 import { everydayTalk, heldBack, heldGoods } from './phrases/held-back.ts';
 import { honouredWearers } from './phrases/honoured-wearers.ts';
 import { hourAlone } from './phrases/hour-alone.ts';
+import { itemisedOrder } from './phrases/itemised-order.ts';
 import { keeping } from './phrases/keeping.ts';
 import { kindShares } from './phrases/kind-shares.ts';
 import { madeBehind } from './phrases/made-behind.ts';
@@ -70,6 +71,7 @@ export const phrases: readonly Phrase[] = [
   pricesAnswered,
   priceLacking,
   finishedAlone,
+  itemisedOrder,
   wearersByName,
   // Then whole sentences: what they are about decides what their numbers mean.
   keeping,

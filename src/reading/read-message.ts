@@ -64,7 +64,7 @@ export const readPhrases = (text: string, context: ReadingContext, list: readonl
 
 const readOpened = (message: Message, context: ReadingContext, list: readonly Phrase[]): TracedReading => {
   const taken = packed(message.tokens.map((): string | undefined => undefined));
-  const [held, whole] = [new Set<number>(), new Set<number>()];
+  const [held, whole, apart] = [new Set<number>(), new Set<number>(), new Set<number>()];
   const facts: Fact[] = [];
   const asks: Ask[] = [];
   const problems: Problem[] = [];
@@ -80,6 +80,7 @@ const readOpened = (message: Message, context: ReadingContext, list: readonly Ph
         taken[index] = phrase.name;
         if (finding.held === true) held.add(index);
         if (finding.whole === true) whole.add(index);
+        if (finding.apart === true) apart.add(index);
       }
       for (const index of leftInSilence(message.tokens, finding, tokens)) held.add(index);
       facts.push(...(finding.facts ?? []));
@@ -96,11 +97,12 @@ const readOpened = (message: Message, context: ReadingContext, list: readonly Ph
   const left = {
     isUnread: (index: number): boolean => index >= 0 && index < taken.length && taken[index] === undefined,
     isHeld: (index: number): boolean => held.has(index),
+    isApart: (index: number): boolean => apart.has(index),
   };
   const isLeft = (index: number): boolean => left.isUnread(index) || left.isHeld(index);
   const unread = unreadWords(message, isLeft, (index) => whole.has(index));
   const kept = asks.length > 0 || problems.length > 0 ? { facts, asks } : keptBeside(message, left, facts, unread);
-  return { ...askedAtOnce(message, { ...kept, unread }, isLeft), problems, trace };
+  return { ...askedAtOnce(message, { ...kept, unread }, (index) => isLeft(index) && !left.isApart(index)), problems, trace };
 };
 
 /** What one message states, asks and leaves open. */

@@ -23,6 +23,6 @@ const phraseTable = (phrases: readonly Phrase[]): string => {
   const rows = phrases
     .filter((phrase) => phrase.examples.length > 0)
     .toSorted((a, b) => place(a) - place(b))
-    .map((phrase) => `| ${phrase.name} | ${phrase.examples.map((example) => `“${example}”`).join('; ')} |`);
+    .map((phrase) => `| ${phrase.name} | ${phrase.examples.map((example) => `“${example.replaceAll('\n', '<br>')}”`).join('; ')} |`);
   return ['| about | for example |', '|---|---|', ...rows].join('\n');
 };

@@ -54,12 +54,16 @@ const tradeWords = ({ tokens, free }: Reader): boolean => {
   return false;
 };
 
+// A quote sheet: what stands on it beside the pieces has no day of its own.
+const ordered = ({ facts }: Reader): boolean => facts.some((fact) => fact.fact === 'pieces' && fact.price !== undefined);
+
 const vetoed = (reader: Reader, read: DateRead, all: readonly DateRead[]): boolean => {
   // "will get the date off her tomorrow": when we shall hear.
   const later = saysDayToCome(reader.tokens);
   if (read.relative === true && later !== undefined && later.start <= read.start && read.start < later.end) return true;
   if (isOfToday(reader, read) || isHandsDay(reader, read) || tellsOwnDay(reader.tokens) || dayOfOthers(reader, read, all)) return true;
-  if (tradeWords(reader) || namesEvent(reader.tokens) || isCompound(reader.tokens) || opensWithNamedOccasion(reader)) return false; // "40 bouts at 25 inc tax, 14 march"
+  if (tradeWords(reader) || ordered(reader) || namesEvent(reader.tokens) || isCompound(reader.tokens) || opensWithNamedOccasion(reader))
+    return false; // "40 bouts at 25 inc tax, 14 march"
   if (reader.tokens.some((token) => token.means['other'] !== undefined)) return true; // "table centres for thursday"
   const part = reader.message.parts.find((each) => each.start <= read.start && read.start < each.end);
   if (part === undefined) return false;

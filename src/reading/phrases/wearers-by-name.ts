@@ -2,6 +2,7 @@
 
 import { pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader, type Unworded } from '../phrase.ts';
+import { linesOf } from '../text/lines.ts';
 import type { Stretch } from '../text/message.ts';
 import { type Line, namedList } from '../wearers/by-name.ts';
 import { cellOf, cellsIn } from '../wearers/name-cells.ts';
@@ -12,17 +13,6 @@ const fewest = 2; // names: one alone may be anything
 const fewestWorn = 4; // lines without a name: shorter lists are read as sentences
 const longest = 24; // tokens in a line
 
-const linesOf = ({ tokens }: Reader): readonly Stretch[] => {
-  const lines: Stretch[] = [];
-  let start = 0;
-  for (let index = 0; index <= tokens.length; index++) {
-    if (index < tokens.length && tokens[index]?.kind !== 'line') continue;
-    if (index > start) lines.push({ start, end: index });
-    start = index + 1;
-  }
-  return lines;
-};
-
 const isOfPeople = (reader: Reader, line: Stretch): boolean => {
   const [first, second] = cellsIn(reader, line);
   const cell = first === undefined ? undefined : cellOf(reader, first);
@@ -32,7 +22,7 @@ const isOfPeople = (reader: Reader, line: Stretch): boolean => {
 
 const readLines = (reader: Reader): readonly Line[] => {
   let place = 1;
-  return linesOf(reader).map((line) => {
+  return linesOf(reader.tokens).map((line) => {
     const told = line.end - line.start > longest ? undefined : rowOf(reader, line, place);
     if (told?.is === 'row') place += 1;
     return { ...line, told, ofPeople: told !== undefined || isOfPeople(reader, line) };

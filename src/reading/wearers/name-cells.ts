@@ -46,7 +46,7 @@ const within = (tokens: readonly Token[], index: number): boolean => {
 };
 
 /** Where columns were set apart by tabs or by rows of blanks. */
-const columnBefore = ({ message: { clean }, tokens }: Reader, index: number, start: number): boolean => {
+export const columnBefore = ({ message: { clean }, tokens }: Reader, index: number, start: number): boolean => {
   const [before, here] = [tokens[index - 1], tokens[index]];
   if (index === start || before === undefined || here === undefined || here.start === before.end) return false;
   return /\t| {2,}/.test(clean.original.slice(clean.at[before.end - 1] ?? 0, clean.at[here.start] ?? 0));
