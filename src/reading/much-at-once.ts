@@ -20,7 +20,13 @@ const leftOpen = (message: Message, isLeft: (index: number) => boolean, ofGoods:
     for (let index = start; index < end; index++) taken ||= !isLeft(index);
     for (let index = start; taken && index < end; index++) inPart.add(index);
   }
-  return unreadWords(message, (index) => isLeft(index) && (inPart.has(index) || (!ofGoods && isOfTrade(message.tokens[index]))));
+  const { tokens } = message;
+  const weighs = (index: number): boolean =>
+    isLeft(index) && tokens[index]?.number?.form !== 'time' && (inPart.has(index) || (!ofGoods && isOfTrade(tokens[index])));
+  const open = unreadWords(message, weighs);
+  // One plain number, "there before 10", is no reason.
+  const [only, another] = open;
+  return only !== undefined && another === undefined && !tokens.some((token, index) => weighs(index) && isOfTrade(token)) ? [] : open;
 };
 
 /** `isLeft`: nobody read this token, or it was held. */

@@ -14,8 +14,9 @@ const ofTrade = ({ means }: Token): boolean => {
 const matters = (token: Token): boolean =>
   (token.number !== undefined && token.number.worded !== true) || ofTrade(token) || token.number?.form === 'money';
 
-/** A word of the trade or an amount of money. */
-export const isOfTrade = (token: Token | undefined): boolean => token !== undefined && (ofTrade(token) || token.number?.form === 'money');
+/** A word of this trade or an amount of money; not the words of other flower work. */
+export const isOfTrade = (token: Token | undefined): boolean =>
+  token !== undefined && token.means.other === undefined && (ofTrade(token) || token.number?.form === 'money');
 
 /** The person's own words for each stretch that matters and was not read; `whole`: where every word is told. */
 export const unreadWords = (
