@@ -18,6 +18,7 @@ import { shiftsTold } from '../crew/shifts-told.ts';
 import { speaksOfHands } from '../crew/speaks-of-hands.ts';
 import { askWhichWeek } from '../crew/which-week.ts';
 import type { Finding, Phrase, Reader } from '../phrase.ts';
+import { onClockLine } from '../text/clock-lines.ts';
 import type { Part } from '../text/message.ts';
 
 const readPart = (reader: Reader, part: Part): Finding[] => {
@@ -52,7 +53,13 @@ const readPart = (reader: Reader, part: Part): Finding[] => {
 const find = (reader: Reader): Finding[] =>
   askWhichWeek(
     reader,
-    withHours(reader, reader.untouched().slice(0, 40)).flatMap((whole) => readPart(reader, withoutOrder(reader, whole))),
+    withHours(
+      reader,
+      reader
+        .untouched()
+        .filter(({ start }) => !onClockLine(reader.tokens, start))
+        .slice(0, 40),
+    ).flatMap((whole) => readPart(reader, withoutOrder(reader, whole))),
   );
 
 export const crew: Phrase = {

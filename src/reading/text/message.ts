@@ -8,6 +8,7 @@ import { withClientFlowers } from './client-flowers.ts';
 import { withCountsLess } from './count-less.ts';
 import { withSparesCounted } from './counts-with-spares.ts';
 import { withoutCourtesy } from './courtesy.ts';
+import { withDroppedOff } from './dropped-off.ts';
 import { joinEachChoices } from './each-choices.ts';
 import { joinHourWords } from './hour-words.ts';
 import { joinHoursAndMinutes } from './hours-and-minutes.ts';
@@ -136,6 +137,7 @@ const stages: readonly ((tokens: readonly Token[]) => readonly Token[])[] = [
   withOwnNumbers,
   joinRanges,
   nameWords,
+  withDroppedOff,
   withSoldBy,
   withOpenPer,
   withCountsLess,
