@@ -14,7 +14,7 @@ const ofOrder: ReadonlySet<FactName> = new Set<FactName>(['pieces', 'price', 'ta
 const others = new Set(
   wordList(`
   delivery, deliver, delivered, deposit, paid, pays, owes, owed, hall, table, tables, bouquet, bouquets, arch, decor,
-  setup, venue, box, boxes, favour, favours, favor, favors, van, petrol, fuel, parking, toll, balance, hire, vase, vases, invoice, invoiced, budget, transport, courier, postage, shipping
+  setup, venue, ticket, tickets, box, boxes, favour, favours, favor, favors, van, petrol, fuel, parking, toll, balance, hire, vase, vases, invoice, invoiced, budget, transport, courier, postage, shipping
 `),
 );
 const near = 6; // words

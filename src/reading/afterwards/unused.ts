@@ -31,6 +31,7 @@ const finishes = (tokens: readonly Token[], part: Part): boolean =>
 const goesOver = (tokens: readonly Token[], part: Part, { start, end }: Match): boolean => {
   if (tokens[end - 1]?.text !== 'over') return false;
   const next = end < part.end ? (tokens[end]?.text ?? '') : '';
+  if (/^(last|budget|limit|weight|time|what|usual|previous|normal|quota)$/.test(next)) return true; // "14 units over last time"
   if (thither.test(next) && !/^(the|that)$/.test(tokens[end + 1]?.text ?? '')) return true;
   return next === 'to' || tokens.slice(part.start, start).some(({ text }) => carries.test(text));
 };

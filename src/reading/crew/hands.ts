@@ -14,6 +14,7 @@ import { handsTogether } from './hands-together.ts';
 import { nobodyIn } from './nobody-in.ts';
 import { hoursOf } from './pace.ts';
 import { shiftHours } from './shift-hours.ts';
+import { tillThenOnly } from './till-then.ts';
 import { wagesDiffer } from './wages-differ.ts';
 
 // "2 seniors 1 junior": all the hands that are named.
@@ -80,7 +81,6 @@ const unlike = pattern(
   '(and|&|\\+|,|n) (me|<bench>|<word>) (for)? (all day|half a day|half day|the morning|the afternoon|mornings|afternoons)',
 );
 // "takes 2 of us 3 hours for 30 bouts" is a pace of them together, and no shift.
-const tillThen = pattern('(,|and|&|n) (the|our|my)? (<bench>|<unlisted>) (only)? (till|til|until|from) (<count>|<time>|lunch|noon|midday)'); // "me all day fri, jo till 1"
 const fewerBy = pattern(
   '((minus|except|except for|apart from) (<unlisted>|me|the <bench>|my <bench>)|without (me|the <bench>|my <bench>))',
 ); // "team of 3 minus jo"
@@ -130,7 +130,7 @@ export const unsureHands = (reader: Reader, { start, end }: Part): boolean =>
   oneMore.in(reader.tokens, start, end) !== undefined ||
   pieceworkOfSome.in(reader.tokens, start, end) !== undefined ||
   fewerBy.in(reader.tokens, start, end) !== undefined ||
-  tillThen.in(reader.tokens, start, end) !== undefined ||
+  tillThenOnly(reader.tokens, start, end) ||
   (unlike.in(reader.tokens, start, end) !== undefined && reader.tokens.slice(start, end).some((token) => hoursOf(token) !== undefined));
 
 // "jo is off friday"

@@ -20,11 +20,23 @@ const othersWage = [
   `${theirs} (charge|fee|cost|costs|rate|guy|man|lad|lads|team|crew|time|is|are|at|@|:|-|=|,|<duration>|<count>|hours|hrs|for|on|us|me|now){0,5} <amount> ${anHour}`,
 ].map((source) => pattern(source));
 
+// "arch install, 3 people, 90 min", "setup: 4 lads, 2 hrs": hands at something else.
+const othersHands = pattern(
+  `${theirs} (<word>){0,2} (,|-|:|;|\\||with|needs|takes|by){1,2} <count> (<word>)? (<bench>|people|men|lads|guys|women|crew|hands) (,|-|for|x|\\|)? <duration>`,
+);
+// "11 categories, 2 min each", "toasts: 4 people, 3 min each": how long each of something else takes.
+const eachOfOthers = pattern('<count> (<unlisted>)? <w:word> (,|-|at|for|@|x|\\|)? <duration> <each>');
+const partOfDay =
+  /^(categories|groupings|groups|speeches|toasts|songs|readings|hymns|rounds|courses|slots|sessions|appointments|tables|shots|photos|pictures|games|dances|talks|acts)$/;
+const ofProgramme = (reader: Reader, part: Part): boolean =>
+  partOfDay.test(eachOfOthers.in(reader.tokens, part.start, part.end)?.kept['w']?.text ?? '');
+
 /** Whether the sentence is kept from every phrase and named as unread. */
 export const onlyHeld = (reader: Reader, part: Part): boolean => {
   const { tokens } = reader;
   if (firstIn(noCount, tokens, part.start, part.end) !== undefined) return true;
-  if (firstIn(othersWage, tokens, part.start, part.end) !== undefined) return true;
+  if (firstIn(othersWage, tokens, part.start, part.end) !== undefined || ofProgramme(reader, part)) return true;
+  if (othersHands.in(tokens, part.start, part.end) !== undefined) return true;
   if (handsWanting(reader, part) && dateIn(reader, part) !== undefined) return true;
   const held = premium.in(tokens, part.start, part.end) ?? timeForSome.at(tokens, part.start, part.end);
   // "40 bouts = 6 hrs" says what so many take, and orders none.

@@ -13,7 +13,7 @@ import { isPricedBy } from './priced-by.ts';
 
 // "tbc by saturday": the day of an answer.
 const answerBy = pattern(
-  '(tbc|tba|confirm|confirmed|confirming|know|decide|hear|answer|reply|rsvp|pay|order|finalise|finalize|finalised) (in)? by',
+  '(tbc|tba|confirm|confirmed|confirming|know|decide|hear|hearing|answer|reply|rsvp|pay|order|finalise|finalize|finalised|get back|come back|respond|response|quotation|quote) (in|back)? ((from|to) (you|me|us|them|her|him|all))? by',
 );
 // "confirm numbers by 10 feb", "they'll confirm on the 3rd", "need final colours by fri": what is to be known by then.
 const toldBy = pattern(
@@ -48,7 +48,7 @@ const ownEvent = pattern(
 );
 // "happy new year! back 4 jan", "im in the uk 3-7 feb", "mothers day orders close 5 march"
 const ownBefore = pattern(
-  "((happy|merry|have a good|enjoy) (the|a)?|(i'm|im|i'll be|i am|we're|she's|he's|are|is|be|am|all|then|,|!|-) back (in|on|from|by|at|the|open|to work)?|(i'm|im|i'll be|i am|she's|he's) (in|up|down|over) (in|at|to|the)? <word> (<word>)? (from|on|for)?|(last|final) orders (for <any>{1,3})? (is|are|by|on)?|((last|final|latest) (date|day)|cutoff|cut off|cut - off|deadline) (for|on|to) (<word>){1,3} (is|:|on)?|(she's|shes|she is|baby's|baby is|i'm|im) due (on)?|(girl|guy|lad|temp|casual|apprentice|trainee|junior|student|intern|starter|help|<bench>) (starts|starting|begins|joins|joining|is starting) (on|from)?|orders (close|closes|closing|shut|end|stop|finish|in by|must be in by) (on|by|for|at)?)",
+  "((happy|merry|have a good|enjoy) (the|a)?|(on|off on|away on) (his|her|their|my|our|annual){0,2} (holiday|holidays|hols|leave|vacation) (from|until|till|til|to|on)?|(i'm|im|i'll be|i am|we're|she's|he's|are|is|be|am|all|then|,|!|-) back (in|on|from|by|at|the|open|to work)?|(i'm|im|i'll be|i am|she's|he's) (in|up|down|over) (in|at|to|the)? <word> (<word>)? (from|on|for)?|(last|final) orders (for <any>{1,3})? (is|are|by|on)?|((last|final|latest) (date|day)|cutoff|cut off|cut - off|deadline) (for|on|to) (<word>){1,3} (is|:|on)?|(she's|shes|she is|baby's|baby is|i'm|im) due (on)?|(girl|guy|lad|temp|casual|apprentice|trainee|junior|student|intern|starter|help|<bench>) (starts|starting|begins|joins|joining|is starting) (on|from)?|orders (close|closes|closing|shut|end|stop|finish|in by|must be in by) (on|by|for|at)?)",
 );
 // "can't do sat 13 feb", "not free on the 13th": a day that somebody says no to.
 const saysNo = pattern(
@@ -84,7 +84,7 @@ export const tellsOwnDay = askedOnce((tokens): boolean => {
 
 /** Whether the day is one of an answer or of a price, or of somebody who comes by. */
 export const dayOfOthers = (reader: Reader, read: DateRead, all: readonly DateRead[]): boolean => {
-  if (before(reader, read, answerBy, 3) || before(reader, read, toldBy, 10)) return true;
+  if (before(reader, read, answerBy, 6) || before(reader, read, toldBy, 10)) return true;
   if (isPricedBy(reader, read) || isErrandDay(reader, read) || hasGoneBy(reader, read, all)) return true;
   // "back 4 jan", but "pushed back 4 days"
   const [back, moved] = [reader.tokens[read.start - 1]?.text, reader.tokens[read.start - 2]?.text ?? ''];

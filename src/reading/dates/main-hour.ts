@@ -34,3 +34,13 @@ export const mainHour = ({ tokens }: Reader, times: readonly TimeRead[]): TimeRe
   );
   return own.length === 1 ? own[0] : times[0];
 };
+
+// "church half two, hotel from 5, wedding 6 august": what begins when the rite is over.
+const later = /^(hotel|afters|dancing|dj|disco|band|bar|canapes|cocktails|buffet|music|evening|party|do)$/;
+const sooner = /^(church|chapel|ceremony|service|vows|mass|registry|nikah|nikkah|temple|mosque)$/;
+/** Whether the hour here is that of the feast behind a rite that is named with its own. */
+export const isLaterHour = ({ tokens }: Reader, index: number): boolean => {
+  const from = tokens[index]?.text === 'from' ? index : index - 1;
+  if (tokens[from]?.text !== 'from' || !later.test(tokens[from - 1]?.text ?? '')) return false;
+  return tokens.slice(Math.max(0, from - 14), from + 14).some(({ text }) => sooner.test(text));
+};

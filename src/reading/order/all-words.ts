@@ -3,6 +3,7 @@
 import { type Match, pattern } from '../pattern.ts';
 import type { Token } from '../text/token.ts';
 import { codesAfter } from '../words/currency-words.ts';
+import { forSeveral, isTogether } from './for-kinds.ts';
 
 const allAfter = pattern(
   '(,)? (even|flat|straight|dead|round|net|clean)? (<k:upTo>|<k:budget>)? (\\( )? (<all>|for (all|the) <n:count>|for everyone|the lot|for (the|both) (pair|two|set|trio|lot)|for all of <filler>|for (the|that) line|per line|line total|the (two|three|four|five|six|pair|set)) (\\))? (<k:upTo>)?',
@@ -32,6 +33,8 @@ const ofOne = (tokens: readonly Token[], end: number): boolean =>
 export const allBehind = (tokens: readonly Token[], end: number): Match | undefined => {
   const counted = forAllOf.at(tokens, end, tokens.length);
   if (counted !== undefined && tokens[counted.end - 2]?.text === 'for all' && closes(tokens, counted.end)) return counted;
+  const kinds = forSeveral(tokens, end);
+  if (kinds !== undefined && isTogether(tokens, kinds)) return kinds;
   const said = allAfter.at(tokens, end, tokens.length);
   if (said === undefined || ofNext(tokens, end) || (lastWord(tokens, end) && ofOne(tokens, end))) return undefined;
   // "12 bouts at 14, all in euros"

@@ -1,12 +1,13 @@
 // Counts and prices that stand apart from their piece: "bouts from $18, need 10", "250 and 450 resp.", "60 of them".
 
-import { pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
-import { namesTax, tellsOfTax } from '../text/of-tax.ts';
-import { isCount, type Token } from '../text/token.ts';
+import { namesTax } from '../text/of-tax.ts';
+import { isEnd } from '../text/sentence-end.ts';
+import { firstWhere, isCount, type Token } from '../text/token.ts';
 import { countsBehind, countsInRow, surelyCounts } from './counts-behind.ts';
 import { related } from './match-prices.ts';
 import type { Mention } from './mention.ts';
+import { neededNumber } from './needed-number.ts';
 import type { Price } from './price-at.ts';
 
 // "buttonholes 10 corsage 22" behind "6 buttonholes, 1 corsage": their prices.
@@ -63,6 +64,12 @@ const inARow = (reader: Reader, numbers: readonly number[]): boolean =>
     return next === undefined || (next === number + 2 && /^([,/&+-]|and|n)$/.test(reader.tokens[number + 1]?.text ?? ''));
   });
 
+// "she's 5. … Call me after 6": numbers of two sentences are no list.
+const inOneSentence = (tokens: readonly Token[], numbers: readonly number[]): boolean => {
+  const last = numbers.at(-1) ?? 0;
+  return firstWhere(tokens, numbers[0] ?? 0, last, (_, index) => isEnd(tokens, index)) < 0;
+};
+
 // "50 boutonniere + 20 corsage, 250 and 450 resp.": as many plain numbers behind the pieces as there are pieces.
 export const withListed = (
   reader: Reader,
@@ -82,7 +89,7 @@ export const withListed = (
   );
   if (prices.length > 1 && !(inARow(reader, numbers) && prices.every((price) => numbers.includes(price.index)))) return [...prices];
   const plausible = numbers.every((index) => Number(reader.tokens[index]?.number?.amount) >= 5);
-  if (numbers.length !== lines.length || !(respective || plausible)) return [...prices];
+  if (numbers.length !== lines.length || !(respective || plausible) || !inOneSentence(reader.tokens, numbers)) return [...prices];
   return numbers.map((index) => {
     const token = reader.tokens[index];
     const known = prices.find((price) => price.index === index);
@@ -92,10 +99,8 @@ export const withListed = (
   });
 };
 
-// "bouts from $18, need 10": the number stands apart from the only kind that is named.
-const needs = pattern(
-  '(need|want|needs|wants|needing|wanting|requires|requiring|looking for|after|x|qty|quantity|order|ordering|do|doing|about|around|,|for|say|just|theres|there is|there are) (about|around|:)? <n:count> (of them|of those|pls|please|no|nos|pcs|pieces|in all|thanks)?',
-);
+const countedBefore = (mentions: readonly Mention[], mention: Mention): boolean =>
+  mentions.some((other) => other.countIndex !== undefined && other.countIndex < mention.index && related(other.kind, mention.kind));
 export const needed = (reader: Reader, mentions: readonly Mention[], prices: readonly Price[]): Mention[] => {
   const priced = new Set(prices.flatMap((price) => Array.from({ length: price.end - price.start }, (_, at) => price.start + at)));
   const used = new Set(mentions.flatMap((mention) => mention.countIndex ?? []));
@@ -103,9 +108,12 @@ export const needed = (reader: Reader, mentions: readonly Mention[], prices: rea
   if (row !== undefined) return row;
   return mentions.map((mention, at) => {
     if (mention.countIndex !== undefined) return mention;
+    // "22 lapels and 5 wrist corsages, $30 a corsage, 210 guests": a kind that was counted needs no number.
+    if (prices.some(({ pieceIndex, index }) => pieceIndex === mention.index && index < mention.index) && countedBefore(mentions, mention))
+      return mention;
     const from = mentions.length === 1 ? 0 : mention.end;
     const to = mentions.length === 1 ? reader.tokens.length : (mentions[at + 1]?.start ?? reader.tokens.length);
-    const number = neededNumber(reader, from, to, (index) => !priced.has(index) && !used.has(index), prices);
+    const number = neededNumber(reader, from, to, (index) => !priced.has(index) && !used.has(index), prices, mentions.length > 1);
     const place = number ?? (mentions.length === 1 ? (bareBehind(reader, mention, prices) ?? beforePrice(reader, prices)) : undefined);
     return place === undefined ? mention : { ...mention, count: reader.tokens[place] as Token, countIndex: place, apart: true };
   });
@@ -147,47 +155,6 @@ const neededRow = (reader: Reader, mentions: readonly Mention[], prices: readonl
     countIndex: places[at] ?? 0,
     apart: true as const,
   }));
-};
-
-// "bouts start from $18, she reckons about fifteen": beside a floor a rough number is how many; beside a price it may be one offered.
-const guessed = pattern(
-  "(reckons|reckon|thinks|think|thinking|guesses|guessing|figures|expects|expecting|probably|likely|said|says|hoping for|looking at) (it's|its|it'll be|she'll want|they'll want|she'll need|they'll need|she wants|on)? <n:count> (of them|or so|pls|please)?",
-);
-// "he reckons 30 guests" counts no pieces.
-const guesses = /^(reckons|reckon|thinks|think|expects|expecting|inviting|having|guesses|said|says|has|have|got)$/;
-const invited = /^(guests|people|persons|pax)$/;
-const ofThem = pattern(
-  '<n:count> (of them|of those|of these|of em|needed|required|reqd|wanted|in all|off|no|nos|pax|guests|people|persons|of ,)',
-);
-const neededNumber = (
-  reader: Reader,
-  from: number,
-  to: number,
-  open: (index: number) => boolean,
-  prices: readonly Price[],
-): number | undefined => {
-  const floor = prices.length === 1 && prices[0]?.kind === 'from';
-  for (let index = from; index < to; index++) {
-    const told = ofThem.at(reader.tokens, index, to);
-    if (told !== undefined && invited.test(reader.tokens[told.end - 1]?.text ?? '') && guesses.test(reader.tokens[index - 1]?.text ?? ''))
-      continue;
-    const rough = floor ? guessed.at(reader.tokens, index, to) : undefined;
-    const match = told ?? needs.at(reader.tokens, index, to) ?? (rough?.kept['n']?.number?.approx === true ? rough : undefined);
-    const number = match?.kept['n'];
-    const at = number === undefined ? -1 : reader.tokens.indexOf(number, index);
-    const next = reader.tokens[match?.end ?? 0];
-    const plainNoun =
-      next !== undefined &&
-      next.kind === 'word' &&
-      next.means['material'] === undefined &&
-      !tellsOfTax(next) &&
-      next.means['piece'] === undefined &&
-      !/^(by|on|before|asap|but|if)$/.test(next.text); // "needing 22 by friday"
-    if (match === undefined || number === undefined || !open(at) || !reader.free(at) || (plainNoun && told === undefined)) continue;
-    if (reader.tokens[index]?.text === ',' && !prices.some((price) => price.index > at)) continue;
-    return at;
-  }
-  return undefined;
 };
 
 // "€8,25 per buttonhole, 60 of them": the kind is named only by its price.

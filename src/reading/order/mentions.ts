@@ -7,6 +7,7 @@ import type { Token } from '../text/token.ts';
 import { asMany } from './as-many.ts';
 import { bySide } from './by-side.ts';
 import { oneForEach } from './each-wearer.ts';
+import { peopleFor } from './for-people.ts';
 import { forOne, oneInList } from './lone-pieces.ts';
 import type { Mention } from './mention.ts';
 import { countLeft, countRight } from './mention-count.ts';
@@ -15,17 +16,12 @@ import { nameFirstPairs, pairsArePrices, pricedInRow } from './name-first.ts';
 import { isPiece, ofBatch } from './named-pieces.ts';
 import { peopleBefore, peopleBehind } from './one-each.ts';
 import { ownPiece } from './own-piece.ts';
+import { withPinsMeant } from './pins-meant.ts';
 import { sharesByMaterial } from './shares-by-material.ts';
 import { wantedByBoth, wantedByOne } from './wanted-by-one.ts';
 
 const inBrackets = pattern('\\( (the|for)? <role> \\)');
 const forRole = pattern('for (the|our|my)? <role>');
-// "lapels for 22 men": as many as there are people to wear them.
-const forTeam = pattern('for (a|the|our|her|his|their)? (team|party|group|class|crew|squad|choir|band) of <n:count>');
-const forSome = pattern('for <n:count> ((,|-|:) (<money>|<plain> <each>|@|at)|(@|at) (<money>|<plain> <each>))');
-const forPeople = pattern(
-  'for (the|our|all|all the)? <n:count> (<material>)? (<role>|<bench>|blokes|fellas|fellows|chaps|gents|men|kids|children|couples|family|mates|aunties|uncles|gals|dudes|heads|males|females)',
-);
 const ofEach = pattern('<n:count> of (each|both|them each)');
 
 // "corsages x4 at 35 bouts x12 at 18": the number before these is the price of those before.
@@ -126,21 +122,16 @@ export const findMentions = (reader: Reader, within = everything(reader)): Menti
     const bracket =
       inBrackets.at(reader.tokens, last + 1, reader.tokens.length) ?? forRole.at(reader.tokens, last + 1, reader.tokens.length);
     const role = bracket !== undefined && reader.free(bracket.end - 1) ? bracket : undefined; // "for mothers day" is a day
-    const people =
-      base.countIndex === undefined && right?.marked !== true
-        ? (forPeople.at(reader.tokens, last + 1, reader.tokens.length) ??
-          forTeam.at(reader.tokens, last + 1, reader.tokens.length) ??
-          forSome.at(reader.tokens, last + 1, reader.tokens.length))
-        : undefined;
-    const wearers = people?.kept['n'];
+    const people = base.countIndex === undefined && right?.marked !== true ? peopleFor(reader.tokens, last + 1) : undefined;
+    const wearers = people?.number;
     const end =
-      (wearers === undefined ? undefined : reader.tokens.indexOf(wearers, last) + 1) ??
+      (people === undefined ? undefined : people.at + 1) ??
       role?.end ??
       (right?.marked === true ? (right.end ?? right.countIndex + 1) : last + 1);
     mentions.push({
       ...base,
       ...(right?.marked === true ? { count: right.count, countIndex: right.countIndex } : {}),
-      ...(wearers === undefined ? {} : { count: wearers, countIndex: reader.tokens.indexOf(wearers, last) }),
+      ...(people === undefined ? {} : { count: people.number, countIndex: people.at }),
       ...(base.countIndex === undefined &&
       right?.marked !== true &&
       wearers === undefined &&
@@ -190,7 +181,7 @@ export const findMentions = (reader: Reader, within = everything(reader)): Menti
     usedTo = Math.max(last + 1, right?.marked === true ? right.countIndex + 1 : 0);
     index = last;
   }
-  return withBareCounts(reader, mentions);
+  return withPinsMeant(reader.tokens, withBareCounts(reader, mentions));
 };
 
 // "the flower girl needs a little crown, 40"

@@ -10,6 +10,7 @@ import { isByPrice } from './by-price.ts';
 import { coversAll } from './covers.ts';
 import { eachBehind } from './each-behind.ts';
 import { ofPeople } from './each-wearer.ts';
+import { forKind } from './for-kinds.ts';
 import { kindTold } from './kind-told.ts';
 import { dozenBehind } from './per-dozen.ts';
 import { endsThere } from './price-ends.ts';
@@ -39,7 +40,6 @@ const joinsAPiece = (tokens: readonly Token[], { start, end }: Match): boolean =
   end === start + 1 && /^(plus|\+)$/.test(tokens[start]?.text ?? '') && /^(a|an|the)$/.test(tokens[end]?.text ?? '');
 const eachBefore = ['each', 'ea', 'apiece'];
 const forPieces = pattern('for (the|all|all the|about)? <n:count> (x|of|of the|of them)? <word>{0,3} <piece>');
-const forNamed = pattern('(each)? (for|on) (the|each|all the|every|a)? <word>{0,2} <piece:piece>');
 const ofAll = pattern('<all> (of)? (the|those|our|her|these)? <word>{0,1} <piece:piece>');
 const allBefore = pattern(
   '(<a:all>|subtotal|sub total|sub - total|flat|comes to|come to|came to|works out at|work out at|it all|the whole lot|whole order|paying|paid|invoice) (is|of|:|=|should be|should read|should say|should have been|will be|was|comes to|price|cost|would be|now|at|for|budget|around|about|to)? (to|of|is|about)?',
@@ -90,7 +90,7 @@ export const priceAt = (reader: Reader, index: number): Price | undefined => {
   const dozen = dozenBehind(tokens, number, end);
   if (dozen === 'open') return undefined;
   if (dozen !== undefined) {
-    const of = forNamed.at(tokens, dozen.end, tokens.length);
+    const of = forKind(tokens, dozen.end);
     const kinds = of === undefined ? {} : { piece: of.kept['piece']?.means['piece'] as PieceKind, pieceIndex: of.end - 1 };
     return { index, start, end: dozen.end, number: dozen.number, per: 'each', at: false, ...kinds };
   }
@@ -187,7 +187,7 @@ export const priceAt = (reader: Reader, index: number): Price | undefined => {
   }
   // "16 max for the lapels", "16 for the lapels max"
   const ceiling = kindAfter.at(tokens, end, tokens.length);
-  const named = forNamed.at(tokens, end, tokens.length) ?? (ceiling && forNamed.at(tokens, ceiling.end, tokens.length));
+  const named = forKind(tokens, end) ?? (ceiling && forKind(tokens, ceiling.end));
   if (named !== undefined && pieces === undefined && per !== 'all') {
     piece ??= named.kept['piece']?.means['piece'] as PieceKind;
     pieceIndex ??= named.end - 1;

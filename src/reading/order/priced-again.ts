@@ -3,6 +3,7 @@
 import type { Reader } from '../phrase.ts';
 import { tellsOfTax } from '../text/of-tax.ts';
 import type { Token } from '../text/token.ts';
+import { forSeveral } from './for-kinds.ts';
 import type { Mention } from './mention.ts';
 import { type Price, priceAt } from './price-at.ts';
 
@@ -25,6 +26,7 @@ const againAt = ({ tokens }: Reader, before: Mention | undefined, mention: Menti
   while (at > mention.index - 5 && isJoin(tokens[at])) at -= 1;
   const number = tokens[at]?.number;
   if (number === undefined || at <= before.last || !/^(plain|money)$/.test(number.form) || Number(number.amount) < 5) return undefined;
+  if (forSeveral(tokens, at + 1) !== undefined) return undefined;
   if (tokens[at + 1]?.text === 'for' && number.form === 'plain' && before.countIndex === before.index) return undefined;
   if (!ends(tokens[mention.last + 1]) || tokens[at - 1]?.text === 'x') return undefined;
   const joined = tokens

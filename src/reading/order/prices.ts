@@ -4,12 +4,14 @@ import { isBeforeDay } from '../dates/hour-or-price.ts';
 import { isHourItBegins, isHourOfOccasion } from '../dates/hours-no-prices.ts';
 import { pattern } from '../pattern.ts';
 import { everything, type Reader } from '../phrase.ts';
-import { isCount } from '../text/token.ts';
+import { onClockLine } from '../text/clock-lines.ts';
+import { isCount, type Token } from '../text/token.ts';
 import { isOtherThings } from '../words/other-things.ts';
 import { sundryHeads } from '../words/piece-words.ts';
 import { isByPrice } from './by-price.ts';
 import { lineSum } from './line-sums.ts';
 import { pricedInRow } from './name-first.ts';
+import { costsOthers, isHourToldSo, isSumOfFew } from './no-prices.ts';
 import { type Price, priceAt } from './price-at.ts';
 import { pricesByMaterial } from './prices-by-material.ts';
 
@@ -120,6 +122,9 @@ const behindPiece = (reader: Reader, index: number, pieceEnds: ReadonlySet<numbe
 
 const isHour = (reader: Reader, index: number): boolean =>
   isHourOfOccasion(reader.tokens, index) || isHourItBegins(reader.tokens, index) || isBeforeDay(reader, index);
+// "17:30 canapes for 120": on a line of a run sheet only money is a price.
+const isOfSheet = (tokens: readonly Token[], index: number): boolean =>
+  tokens[index]?.number?.form === 'plain' && onClockLine(tokens, index);
 
 /** Every price that no earlier phrase has read. `counts` are the numbers already taken as counts. */
 export const findPrices = (
@@ -132,6 +137,7 @@ export const findPrices = (
   const row = pricedInRow(reader);
   for (let index = start; index < end; index++) {
     if (counts.has(index) || isHour(reader, index)) continue;
+    if ([isHourToldSo, costsOthers, isSumOfFew, isOfSheet].some((none) => none(reader.tokens, index))) continue;
     const price = pricesByMaterial(reader, index) ?? priceAt(reader, index);
     if (
       price === undefined ||

@@ -2,6 +2,7 @@
 
 import { type Match, pattern } from '../pattern.ts';
 import type { Finding, Reader } from '../phrase.ts';
+import { isEnd } from '../text/sentence-end.ts';
 
 /** "no vat on top" may mean "no, vat on top". */
 export const noneOnTop = pattern(
@@ -15,6 +16,7 @@ export const unsure = pattern(
 
 // "van hire 95 inc gst": the tax of a number that nobody could read is nobody's.
 export const ofUnread = (reader: Reader, index: number): boolean => {
+  if (ofRent(reader, index)) return true;
   const before = reader.tokens[index - 1];
   return (
     before?.number !== undefined &&
@@ -22,6 +24,15 @@ export const ofUnread = (reader: Reader, index: number): boolean => {
     reader.free(index - 1) &&
     reader.facts.length + reader.asks.length === 0
   );
+};
+
+// "rent goes up to €1,520 a month, plus VAT": no order's tax.
+const ofRent = ({ tokens }: Reader, index: number): boolean => {
+  for (let at = index - 1; at >= 0 && !isEnd(tokens, at); at--) {
+    if (tokens[at]?.means['piece'] !== undefined) return false;
+    if (/^(rent|lease|insurance|electricity)$/.test(tokens[at]?.text ?? '')) return true;
+  }
+  return false;
 };
 
 /** Whether the words here stand right behind a price. */

@@ -45,7 +45,7 @@ export const taxForms: readonly [Basis, ReturnType<typeof pattern>][] = (
     ],
     [
       'on top',
-      `(w|with) (/)? (the)? ${rate} <tax:tax> (on top|on the top|<onTop>|extra|additional|separate|added|to add|to go on|to come) (on)?`,
+      `(w|with) (/)? (the)? ${rate} <tax:tax> (being|getting|to be|to get|going|put|be){0,2} (on top|on the top|<onTop>|extra|additional|separate|separately|added|charged|applied|to add|to go on|to come) (on)? (top|at the end|after)?`,
     ],
     // "including delivery and VAT", "not including delivery or gst", "gst and delivery included"
     [

@@ -3,6 +3,7 @@
 import { pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import type { Token } from '../text/token.ts';
+import { forSeveral } from './for-kinds.ts';
 import { related } from './match-prices.ts';
 import type { Mention } from './mention.ts';
 import type { Price } from './price-at.ts';
@@ -36,6 +37,8 @@ export const toldPrices = (reader: Reader, mentions: readonly Mention[], known: 
     for (let start = Math.max(0, mention.index - 5); start < mention.index; start++) {
       const before = beforeName.at(tokens, start, mention.index + 1);
       const told = before?.kept['n']?.number;
+      // "£900 for the corsages and the bouts" is of both.
+      if (before?.kept['e'] === undefined && forSeveral(tokens, start + 1) !== undefined) continue;
       if (before?.end === mention.index + 1 && told !== undefined && reader.free(start))
         // "$112 for the corsages" may be what they come to.
         return [

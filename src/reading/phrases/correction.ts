@@ -51,7 +51,7 @@ const doneForm = pattern(`(${doneWord}|${didWord}|to go|left|broke|broken|snappe
 // "another dozen bouts wired up" is work, not more of the order.
 const stepAfter = pattern('<count> (more)? (<piece>)? (are|is|now|all)? (wired|taped|glued|prepped|conditioned|stripped|sprayed|ribboned)');
 const notForStudio =
-  /^(cooler|fridge|van|meeting|lunch|invoice|room|bay|code|rent|flight|phone|dentist|bins|bin|alarm|heating|delivery|parking|market|wholesaler|wholesalers|wholesaler's|supplier|suppliers|supplier's|petrol|diesel|coffee|train|landlord|address|wifi)$/;
+  /^(holiday|holidays|hols|cooler|fridge|van|meeting|lunch|invoice|room|bay|code|rent|flight|phone|dentist|bins|bin|alarm|heating|delivery|parking|market|wholesaler|wholesalers|wholesaler's|supplier|suppliers|supplier's|petrol|diesel|coffee|train|landlord|address|wifi)$/;
 
 // "put me down for 24 buttonholes" orders them.
 const notedDown = pattern(

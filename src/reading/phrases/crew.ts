@@ -20,6 +20,7 @@ import { shiftsTold } from '../crew/shifts-told.ts';
 import { speaksOfHands } from '../crew/speaks-of-hands.ts';
 import { askWhichWeek } from '../crew/which-week.ts';
 import type { Finding, Phrase, Reader } from '../phrase.ts';
+import { onClockLine } from '../text/clock-lines.ts';
 import type { Part } from '../text/message.ts';
 
 const readPart = (reader: Reader, part: Part): Finding[] => {
@@ -57,7 +58,11 @@ const readPart = (reader: Reader, part: Part): Finding[] => {
 const find = (reader: Reader): Finding[] => {
   const listed = rotas(reader);
   const apart = (part: Part): boolean => listed.every(({ start, end }) => end <= part.start || start >= part.end);
-  const parts = reader.untouched().slice(0, 40).filter(apart);
+  const parts = reader
+    .untouched()
+    .filter(({ start }) => !onClockLine(reader.tokens, start))
+    .slice(0, 40)
+    .filter(apart);
   const read = withHours(reader, parts).flatMap((whole) => readPart(reader, withoutOrder(reader, whole)));
   return askWhichWeek(reader, [...listed, ...read]);
 };

@@ -16,6 +16,7 @@ import { isHandsDay } from '../dates/hands-there.ts';
 import { hoursNear } from '../dates/hours-near.ts';
 import { isCompound, isLed, namesEvent } from '../dates/leads.ts';
 import { leaningDays } from '../dates/leaning-days.ts';
+import { withoutMailDays } from '../dates/mail-heads.ts';
 import { mainHour } from '../dates/main-hour.ts';
 import { isMarkGiven } from '../dates/marks-given.ts';
 import { withMoreDays } from '../dates/more-days.ts';
@@ -26,6 +27,7 @@ import { otherDateForms } from '../dates/other-date-forms.ts';
 import { eventDays } from '../dates/other-days.ts';
 import { dayAlone } from '../dates/part-dates.ts';
 import { withPickedDay } from '../dates/picked-days.ts';
+import { withSheetHour } from '../dates/sheet-hours.ts';
 import { takenByBoth } from '../dates/two-events.ts';
 import { namesOnlyWork, plansWork, readyEarly } from '../dates/work-days.ts';
 import { nextPiece } from '../names-pieces.ts';
@@ -121,7 +123,7 @@ const find = (reader: Reader): Finding[] => {
   const whole = leaningDays(reader, withMoreDays(reader, dateReads(reader)));
   const said = withDayBefore(reader, whole);
   const all = said.some((read) => read.relative !== true) ? said : said.map((read) => byEvent(reader, read));
-  const kept = eventDays(reader, all).filter((read) => !leansOnUnknown(reader, read));
+  const kept = eventDays(reader, withoutMailDays(reader, all)).filter((read) => !leansOnUnknown(reader, read));
   const open = kept.filter((read) => !vetoed(reader, read, all));
   const { reads, also } = withPickedDay(reader, open);
   if (reads.length === 0) return [];
@@ -158,10 +160,8 @@ const find = (reader: Reader): Finding[] => {
   const sure = strong || day.some((read) => read.relative !== true);
   // "hand over fri 12 march at 4, wedding saturday at 2": of several days each has the hour behind it.
   const dayBehind = (index: number): Day | undefined => (day.findLast((each) => each.end <= index) ?? day[0])?.days[0];
-  const told =
-    day.length === 0
-      ? []
-      : hoursNear(reader, day, sure).filter((time) => !ofOther(time.start) && !ofOther(time.end - 1) && !isOthersDelivery(reader, time));
+  const isOwn = (time: TimeRead): boolean => !ofOther(time.start) && !ofOther(time.end - 1) && !isOthersDelivery(reader, time);
+  const told = day.length === 0 ? [] : withSheetHour(reader, hoursNear(reader, day, sure).filter(isOwn));
   const hours = new Map<Day | undefined, TimeRead[]>();
   for (const time of told) {
     const from = dayBehind(time.start);

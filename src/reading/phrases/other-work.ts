@@ -4,14 +4,17 @@ import { clippedHour } from '../dates/clipped-hours.ts';
 import { hourRunTogether } from '../dates/run-together.ts';
 import { otherWorkAlone } from '../held/other-work-alone.ts';
 import { nextWork, speaksOfPrice, workAhead } from '../held/work-ahead.ts';
+import { costsOthers } from '../order/no-prices.ts';
 import { beginsAt, pattern } from '../pattern.ts';
 import type { Finding, Phrase, Reader } from '../phrase.ts';
 
 const street = pattern('<plain> <word>{1,2} (street|road|rd|lane|avenue|ave|close|drive|crescent|terrace)');
 const others = [
-  '(<count>|a|an|one)? <filler>{0,2} <other> ((:|-|x)? <count> (nos|pcs|pc|units))?',
-  '(bay|room|rm|table|gate|level|unit|door|code|invoice|inv|order|po|ticket|flight|platform|page|channel|route|junction|lot|locker|booking|ref|reference|account|acct|docket|flat|apt|suite|floor|aisle|shelf|row|line|post code|postcode|pin|passcode|password|wifi|tel|phone|ph|mob|mobile|call|ring|ext|extension|zone|dock|stall|lane|track|size|version|chapter|episode|season) (no|number|num|num.|code|is|was|#|:|.|-){0,3} (<number>)',
+  '(<count> (nos|no|pcs|pc|units|numbers)?|a|an|one)? <filler>{0,2} <other> ((:|-|x)? <count> (nos|pcs|pc|units))?',
+  '(bay|room|rm|table|gate|level|unit|door|code|invoice|inv|order|po|ticket|flight|platform|page|channel|route|junction|lot|locker|booking|ref|reference|account|acct|docket|flat|apt|suite|floor|aisle|shelf|row|line|post code|postcode|bus|coach|minibus|shuttle|pin|passcode|password|wifi|tel|phone|ph|mob|mobile|call|ring|ext|extension|zone|dock|stall|lane|track|size|version|chapter|episode|season) (no|number|num|num.|code|is|was|#|:|.|-){0,3} (<number>)',
   '(no|number) (.)? <plain> (<word>)? (street|st|road|rd|lane|avenue|ave|close|drive)',
+  '(a|an|the)? <count> (-)? (piece|pc) (wedding|jazz|ceilidh|brass|string|covers|live|function)? (band|suite|orchestra|choir|ensemble|outfit|quartet)',
+  "(band|band's|orchestra|choir|ensemble|musicians) (is|are|'s|was)? (a|an) <count> (-)? piece",
   '<temperature>',
   '<code> (-)? (<plain>|<code>){0,4}',
 ].map((source) => pattern(source));
@@ -31,6 +34,11 @@ const find = (reader: Reader): Finding[] => {
     if (rest !== undefined) {
       findings.push({ start: index, end: rest.end, held: true });
       index = rest.end - 1;
+      continue;
+    }
+    if (costsOthers(reader.tokens, index)) {
+      findings.push({ start: index, end: index + 2 });
+      index += 1;
       continue;
     }
     if (!beginsAt(forms, reader.tokens, index)) continue;

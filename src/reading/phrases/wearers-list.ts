@@ -180,6 +180,9 @@ const find = (reader: Reader): Finding[] => {
       findings.push({ start: own.start, end: own.end, held: true });
       continue;
     }
+    // "doors at 3:30. 165 guests": how many come, and nothing that they wear.
+    if (read.entries.every(({ wearer, piece }) => wearer === 'guests' && piece === undefined) && said === undefined && !folk && many === 0)
+      continue;
     // "groom 32, bride 30" tells how old they are, or what they pay.
     if (read.entries.some((each) => /^(grooms|brides)$/.test(each.wearer) && each.count > 4)) continue;
     const unsure = read.entries.filter((each) => each.most !== undefined);

@@ -9,6 +9,7 @@ import { withClientFlowers } from './client-flowers.ts';
 import { withCountsLess } from './count-less.ts';
 import { withSparesCounted } from './counts-with-spares.ts';
 import { withoutCourtesy } from './courtesy.ts';
+import { withDroppedOff } from './dropped-off.ts';
 import { joinEachChoices } from './each-choices.ts';
 import { joinHourWords } from './hour-words.ts';
 import { joinHoursAndMinutes } from './hours-and-minutes.ts';
@@ -149,6 +150,7 @@ const stages: readonly ((tokens: readonly Token[]) => readonly Token[])[] = [
   joinRanges,
   nameWords,
   withAges,
+  withDroppedOff,
   withSoldBy,
   withOpenPer,
   withCountsLess,
