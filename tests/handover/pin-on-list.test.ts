@@ -2,7 +2,8 @@
 
 import { describe, expect, test } from 'vitest';
 import { pinOnList } from '../../src/handover/pin-on-list.ts';
-import { anEvent, line, wears } from './an-event.ts';
+import { sheetsAsLaid } from '../../src/handover/sheets-as-laid.ts';
+import { anEvent, line, wears, yard } from './an-event.ts';
 
 const rowsOf = (event: ReturnType<typeof anEvent>) => pinOnList(event).groups.flatMap(({ rows }) => rows);
 
@@ -63,5 +64,36 @@ describe('the note', () => {
 
   test('no care, no note', () => {
     expect(rowsOf(anEvent({ lines: [line(1)], wearers: [wears('groom')] }))[0]?.note).toBe('');
+  });
+});
+
+describe('names', () => {
+  const named = anEvent({
+    lines: [line(4)],
+    wearers: [wears('groom', 1, { names: ['Dan Reed'] }), wears('ushers', 3, { names: ['Sam', 'Raj'] })],
+  });
+
+  test('each piece goes to the next name, and then to the role alone', () => {
+    expect(rowsOf(named).map(({ wearer }) => wearer)).toEqual([
+      { role: 'groom', name: 'Dan Reed', number: 1, of: 1 },
+      { role: 'ushers', name: 'Sam', number: 1, of: 3 },
+      { role: 'ushers', name: 'Raj', number: 2, of: 3 },
+      { role: 'ushers', number: 3, of: 3 },
+    ]);
+  });
+
+  test('with more names than people nobody is named', () => {
+    const event = anEvent({ lines: [line(1)], wearers: [wears('ushers', 1, { names: ['Sam', 'Raj'] })] });
+    expect(rowsOf(event)[0]?.wearer).toEqual({ role: 'ushers', number: 1, of: 1 });
+  });
+
+  test('on paper as in the thread', () => {
+    const { laid } = sheetsAsLaid(named, yard, (piece) => ({ one: piece, many: `${piece}s` }));
+    expect(laid.boards.flatMap(({ places }) => places.map(({ label }) => label))).toEqual([
+      'Dan Reed, groom',
+      'Sam, usher',
+      'Raj, usher',
+      'ushers, 3 of 3',
+    ]);
   });
 });

@@ -49,9 +49,17 @@ export const converse = async (talk: Conversation): Promise<void> => {
     pasted = [];
     if (list !== '') read(list);
   };
-  for await (const text of lines) {
+  let begun = ''; // of a message of several lines: all but the last of them end with a backslash
+  for await (const typed of lines) {
+    if (!talk.json && !talk.prompt) say(`> ${typed}`);
+    if (!talk.json && typed.endsWith('\\')) {
+      begun += `${typed.slice(0, -1)}\n`;
+      if (talk.prompt) lines.prompt();
+      continue;
+    }
     count += 1;
-    if (!talk.json && !talk.prompt) say(`> ${text}`);
+    const text = begun + typed;
+    begun = '';
     const switched = talk.json ? undefined : /^:thread +(\S.*)$/.exec(text)?.[1];
     if (!talk.json && /^:(quit|q)$/.test(text.trim())) break;
     if (!talk.json && text.trim() !== '' && (pasted.length > 0 || headsPriceList(text))) pasted.push(text);
@@ -64,6 +72,7 @@ export const converse = async (talk: Conversation): Promise<void> => {
     if (talk.prompt && pasted.length === 1) say('Paste the rest of the list, then an empty line.');
     if (talk.prompt) lines.prompt();
   }
+  if (begun !== '') read(begun.trimEnd());
   endPaste();
 };
 

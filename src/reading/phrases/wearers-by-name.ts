@@ -61,7 +61,8 @@ const find = (reader: Reader): readonly Finding[] => {
   const [first, last] = [list?.read[0], list?.read.at(-1)];
   if (list === undefined || first === undefined || last === undefined) return heldWhole(lines);
   const sum = sumBehind(reader, last.end);
-  if (sum !== undefined && sum.count !== list.entries.reduce((all, { count }) => all + count, 0)) return heldWhole(lines);
+  if (sum !== undefined && sum.count !== list.entries.reduce((all, { count }) => all + count, 0))
+    return [...heldWhole(lines), { start: sum.start, end: sum.end, held: true }];
   const facts: Unworded[] = [
     { fact: 'wearers', wearers: list.entries.map(({ at: _, most: __, ...entry }) => entry) },
     ...piecesOf(list.entries, undefined, 0),
