@@ -24,7 +24,10 @@ const saidMoved = [
 const fromTo = pattern('(from) <a:any> <any>{0,3} to');
 // "tax not included" takes nothing back.
 const taxNegated = (tokens: readonly Token[], index: number): boolean => {
-  const [before, next, after] = [tokens[index - 1], tokens[index + 1], tokens[index + 2]];
+  // "tax 8.25% not yet included"
+  const rated = tokens[index - 1]?.number?.form === 'percent';
+  const yet = tokens[index + 1]?.text === 'yet' ? 1 : 0;
+  const [before, next, after] = [tokens[rated ? index - 2 : index - 1], tokens[index + 1 + yet], tokens[index + 2 + yet]];
   const taxOrIs = (token: Token | undefined): boolean => namesTax(token) || token?.text === 'is';
   if (taxOrIs(next) && /^(charged|applicable)$/.test(after?.text ?? '')) return true;
   if (notRegistered.at(tokens, index, tokens.length) !== undefined) return true; // "we're not vat registered"

@@ -152,7 +152,7 @@ export const hourlyPiece = pattern('(an hour|1 hour|one hour) (per|a|each|for ea
 export const totalHours = [
   pattern('<d:duration> (of)? (labour|labor|bench time|making time|bench work)'),
   pattern(
-    '<d:duration> (of)? (bench|work|making|labour|labor)? (time|work|hours)? (between|among|amongst|shared between|split between|shared by|across) (the|all)? (<count>|us|them|both|everyone)',
+    '<d:duration> (of)? (bench|work|making|labour|labor)? (time|work|hours)? ((split|shared|divided|shared out) (even|evenly|equally|up)?)? (between|among|amongst|by|across) (the|all)? (<count>|us|them|both|everyone)',
   ),
   pattern(
     '<d:duration> (of)? (work|making|bench|bench work|labour|labor|graft|wiring)? (<all>|all together|between us|between them|total|in all|of labour|combined|altogether|overall)',

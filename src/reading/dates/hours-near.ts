@@ -17,11 +17,19 @@ const isBeside = ({ tokens }: Reader, index: number, read: DateRead): boolean =>
   return tokens[index]?.text === 'from' || (ahead <= 6 && partOfDay.at(tokens, index, tokens.length) !== undefined);
 };
 
+// "the gate shuts at nine", "bar closes at 11": when one has to be gone.
+const shutting = /^(shut|shuts|shutting|close|closes|closing|lock|locks|locked)$/;
+const isOfDoors = ({ tokens }: Reader, index: number): boolean => {
+  const led = [index, index - 1].find((at) => /^(at|by|from|till|until)$/.test(tokens[at]?.text ?? ''));
+  return led !== undefined && shutting.test(tokens[led - 1]?.text ?? '');
+};
+
 /** The hours said near the days; a bare number only where it is certain that the day is the event's. */
 export const hoursNear = (reader: Reader, reads: readonly DateRead[], confident: boolean): readonly TimeRead[] => {
   const times: TimeRead[] = [];
   for (let index = 0; index < reader.tokens.length; index++) {
     if (!mayBeHour(reader.tokens, index) || !reader.free(index) || reads.some((read) => read.start <= index && index < read.end)) continue;
+    if (isOfDoors(reader, index)) continue;
     const beside = confident && reads.some((read) => isBeside(reader, index, read));
     const time = timeAt(reader, index, beside) ?? (confident ? timeAhead(reader, index, reads) : undefined);
     if (time !== undefined && !isHandsHour(reader, time.start, reads)) times.push(time);

@@ -20,6 +20,10 @@ export const handled = many([
   `${carry} ${carried} (round|around|off) (at|by|for|before|after|later|tonight|tomorrow|this|on|first thing|when|in <duration>|to (the|her|his|their|our|my|church|town|venue|hotel))`,
   '<count> (<material>)? <piece> (are|is|all|still|now){0,2} (going|gone|to go|heading|go|coming|need to go|have to go|went)? (over|across|round) (to (the|them|her|his|their|my|our|church|venue)|at <number>|by|there)',
   `(pick up|collect|grab|fetch|load|carry|bring) ${some} (from|at|out|back|to|in)`,
+  // "each one is for ONE piece": recipes, by the piece.
+  '(<each>|each|every|these|those|all|recipe|recipes|amounts|quantities) (one|recipe|of them|card)? (is|are) (all)? for (just|only)? (one|1|a|a single) <piece>',
+  // "goal is still 40 bouts by friday noon": the bench's day, and no new order.
+  `(goal|goal's|target|target's|aim) (today|tonight|for today|for tonight|this week|for the week)? (is|was|stays|remains|still|:|=|-){0,3} ${some}`,
   `(photo|photos|pic|pics|picture|pictures|video|shot) of ${some}`,
   `(redo|refix|re-do|fix|repair|rewire|check|recount|photograph|mist|relabel) ${some}`,
   '(has|have|had|kept|keeps|got) <count> (<material>)? <piece> (pressed|framed|at home|in (a|her|his|the|my) (book|frame|drawer|album|vase|glass)|on (the|her|his|my|a) (wall|shelf|desk|fridge|dresser)|from (her|his|their|our|my|last))',

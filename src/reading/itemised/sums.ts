@@ -54,7 +54,10 @@ const saidIn = (tokens: readonly Token[], { start, end }: Stretch): Said => {
       else amounts.push(number);
     }
     if (tax === undefined && (means.taxName !== undefined || means.taxWord !== undefined)) [tax, taxAt] = [token, index];
-    if (basis === undefined) basis = means.onTop !== undefined ? 'on top' : means.included !== undefined ? 'included' : undefined;
+    // "NOT included yet" is on top.
+    const denied = /^(not|yet|isn't|isnt)$/.test(tokens[index - 1]?.text ?? '');
+    if (basis === undefined)
+      basis = means.onTop !== undefined ? 'on top' : means.included === undefined ? undefined : denied ? 'on top' : 'included';
   }
   return { amounts, rates, other, tax, taxAt, basis };
 };

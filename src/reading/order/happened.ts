@@ -11,7 +11,12 @@ const befallen = /..(ed|en)$|^(left|lost|hit|torn|sat|stuck|cut|bit|shut|thrown|
 const ofOrder =
   /^(added|ordered|booked|confirmed|wanted|needed|requested|required|agreed|quoted|priced|approved|picked|promised|included|pinned|wired|taped|boxed|decided|supposed|changed|swapped|given|chosen|listed|planned|costed|charged|invoiced|asked|allowed|expected|then|when|often|even|open)$/;
 
+// "12 bouts totally finished"
+const isMade = pattern('(are|is|all|now|totally|completely|fully|properly|already){1,3} (finished|done|made|completed)');
+
 export const hasHappened = ({ tokens }: Reader, mention: Mention): boolean => {
+  const made = isMade.at(tokens, mention.end, tokens.length);
+  if (made !== undefined) return !/^(by|for|before|of|from|with|in|on)$/.test(tokens[made.end]?.text ?? '');
   const word = befell.at(tokens, mention.end, tokens.length)?.kept['w'];
   return word !== undefined && isNameless(word) && befallen.test(word.text) && !ofOrder.test(word.text);
 };

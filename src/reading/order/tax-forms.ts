@@ -79,6 +79,7 @@ export const taxForms: readonly [Basis, ReturnType<typeof pattern>][] = (
     ['included', `<tax:tax> (:|=|-) (<included>|in|yes)`],
     ['included', `(got|has|with|have) (the)? <tax:tax> (in|on) (it|there|them|already)`],
     ['included', `(w|with) (/)? (the)? ${rate} <tax:tax>`],
+    ['on top', `<tax:tax> ${rate} (is|are)? (is|are)? (not|isn't|isnt|aint) (yet)? <included> (yet|so far|in that|in those)?`],
     ['on top', `<tax:tax> ${rate} (is|are)? (not <included>|to be added|on top|extra|additional|to go on|to add|added on|on it)`],
     ['on top', `(plus|+|and|&|add|then|w|with) (the|a)? <rate:percent> <tax:tax> (on top|extra)?`],
     // "ex VAT at 13.5%", "+ vat (23%)"

@@ -6,6 +6,7 @@ import { speedAhead } from '../crew/crew-forms.ts';
 import { dayOff } from '../crew/day-off.ts';
 import { withoutDayWage } from '../crew/day-wage.ts';
 import { daysApart, shareHours } from '../crew/days-apart.ts';
+import { agreed, daysSummed } from '../crew/days-summed.ts';
 import { withoutAbsent } from '../crew/hands.ts';
 import { withHours } from '../crew/hours-behind.ts';
 import { onlyHeld } from '../crew/only-held.ts';
@@ -47,8 +48,13 @@ const readPart = (reader: Reader, part: Part): Finding[] => {
   if (companyFed(reader, part)) return [];
   if (onlyHeld(reader, part)) return [{ start: part.start, end: part.end, held: true }];
   const timed = reader.tokens.slice(part.start, part.end).some((token) => hoursOf(token) !== undefined);
-  const days = daysApart(reader, part)?.map((day, at) => readShift(reader, day, at > 0, timed, true));
-  if (days?.every((finding) => finding?.facts !== undefined)) return shareHours(days.flatMap((finding) => finding ?? []));
+  const stretches = daysApart(reader, part);
+  const summed = stretches === undefined ? undefined : daysSummed(reader, stretches);
+  const days = (summed?.days ?? stretches)?.map((day, at) => readShift(reader, day, at > 0, timed, true));
+  if (days?.every((finding) => finding?.facts !== undefined)) {
+    const read = shareHours(days.flatMap((finding) => finding ?? []));
+    return summed === undefined ? read : [...agreed(read, part, summed)];
+  }
   const there = withoutAbsent(reader, part);
   const finding = readShift(reader, there ?? part);
   if (finding === undefined) return [];

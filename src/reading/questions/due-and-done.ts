@@ -37,6 +37,7 @@ export const dueAndDone: Forms = [
     [
       `(what|what's|whats|how much|how many|anything) (is|are|do we have|have we got|have we)? (still)? (left|remaining|outstanding) (to (do|make|finish|wire|tape|box|go|complete))? (on|for|of|with|in) (the|that|this|our|<any>'s)? <any>{0,3} (order|job|wedding|event|gala|one|party|crowns|<piece>)`,
       "(how's|hows|how is|how are) (the|our|that|her|their)? <any>{0,5} (order|job|wedding|event|gala|party|do|prep|list|one) (going|looking|coming along|coming on|getting on|tracking|travelling) <any>{0,3}",
+      "(if|say|suppose) (we|i) (did|do|made|make|finished|finish|get|got) (another)? <count> (more|others|of them)? (done|made)? (,)? (how many|what|how much|whats|what's) <any>{0,3} (left|remain|remaining|to go|to make)",
       `(what|how many|how much) does that leave (us|me|to (do|make|go|finish))? <any>{0,2}`,
       `(do|are|have) (we|i) still (need to|have to|got to|to|needing to)? (make|wire|tape|do|finish|box|need|owe) <count> <any>{0,8}`,
       `(is|are|was|were) (that|those|these|it|they) (all|all of them|everything|the lot|the last of them|the last) (now)? (done|finished|made|boxed|wired)? (then|now)?`,

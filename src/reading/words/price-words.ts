@@ -10,7 +10,7 @@ export const eachWords = wordList(`
 `);
 export const allWords = wordList(`
   all up, for the lot, the lot, for all, in total, total, total's, totalling, totaling, altogether, all together, for everything, for
-  them all, for all of them, all in, for the whole lot, overall, in all, together, for the set, for the batch, tot, ttl, grand total, the total,
+  them all, for all of them, all in, for the whole lot, overall, in all, together, for the set, for the batch, for full lot, for the full lot, full lot, for the entire lot, for complete lot, tot, ttl, grand total, the total,
   all told, for the order, whole order, for the whole order, for the whole job, for the job, total price, total cost, order total,
   lump sum, whole lot, for both, everything, for the whole thing, all inclusive, flat, total of, in toto, lumpsum, all-in, all-up
 `);
