@@ -36,6 +36,7 @@ import { order } from './phrases/order.ts';
 import { otherWork } from './phrases/other-work.ts';
 import { ownRule } from './phrases/own-rule.ts';
 import { packTold } from './phrases/pack-told.ts';
+import { paidForFewer } from './phrases/paid-for-fewer.ts';
 import { piecesThere } from './phrases/pieces-there.ts';
 import { piecesUnnamed } from './phrases/pieces-unnamed.ts';
 import { priceLacking } from './phrases/price-lacking.ts';
@@ -90,6 +91,7 @@ export const phrases: readonly Phrase[] = [
   notKept,
   numberExplained,
   question,
+  paidForFewer,
   madeBehind,
   boundedWork,
   moreBesideWork,
