@@ -37,6 +37,7 @@ import { otherWork } from './phrases/other-work.ts';
 import { ownRule } from './phrases/own-rule.ts';
 import { packTold } from './phrases/pack-told.ts';
 import { paidForFewer } from './phrases/paid-for-fewer.ts';
+import { perhapsWanted } from './phrases/perhaps-wanted.ts';
 import { piecesThere } from './phrases/pieces-there.ts';
 import { piecesUnnamed } from './phrases/pieces-unnamed.ts';
 import { priceLacking } from './phrases/price-lacking.ts';
@@ -103,6 +104,7 @@ export const phrases: readonly Phrase[] = [
   spareTold,
   arrivedShort,
   everydayTalk,
+  perhapsWanted,
   // Every word of it is understood, so nothing in it can be another's.
   changeTold,
   tablesOf,
