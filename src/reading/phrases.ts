@@ -3,6 +3,7 @@
 import type { Phrase } from './phrase.ts';
 import { afterwards } from './phrases/afterwards.ts';
 import { allToldNow } from './phrases/all-told-now.ts';
+import { anotherLot } from './phrases/another-lot.ts';
 import { arrivedShort } from './phrases/arrived-short.ts';
 import { behindBuying } from './phrases/behind-buying.ts';
 import { boundedWork } from './phrases/bounded-work.ts';
@@ -105,6 +106,7 @@ export const phrases: readonly Phrase[] = [
   arrivedShort,
   everydayTalk,
   perhapsWanted,
+  anotherLot,
   // Every word of it is understood, so nothing in it can be another's.
   changeTold,
   tablesOf,

@@ -16,7 +16,9 @@ const not =
 const many = '(,|-|for)? (all|both|all of|the)? (<n:count>|of them|all)? (of them|please|pls|now|instead|thanks|ta)?';
 const becomes = `${lead} (make|have|do|change|switch|swap)? (<o:word>)? (<m:count>)? (of)? (the|those)? <a:piece> (are|is|should be|should all be|should have been|need to be|needs to be|have to be|has to be|must be|to be|to|be|all|now|meant to be|supposed to be|in|as|into){0,3} (a|the|on)? (<b:piece>|<w:word>) (ones|one|type|style|sort|corsages)? ${not}`;
 const form = pattern(`${becomes} ${many}`);
-const atPrice = pattern(`${becomes} (,|-|and|so|now){0,2} (they're|theyre|it's|its)? (at|@|for)? <q:amount> (<each>)? (now|please|pls|instead)?`);
+const atPrice = pattern(
+  `${becomes} (,|-|and|so|now){0,2} (they're|theyre|it's|its)? (at|@|for)? <q:amount> (<each>)? (now|please|pls|instead)?`,
+);
 // "make the 3 pin corsages wrist ones"
 const made = pattern(
   `${lead} (make|have|do|want|switch|change) (<o:word>)? (<m:count>)? (of)? (the|those)? <a:piece> (all|as|into)? (a)? <b:piece> (ones|one|type|style|instead)? (please|pls|now|thanks|ta)?`,

@@ -1,5 +1,5 @@
 // Pieces of an order that is not this thread's: "my other wedding has 8 corsages", "jess made 12 for the other wedding",
-// "Kim has 10 bouts for the Diaz wedding at 18 each", "Sue does 30 bouts at 22", "sue charges 22 a bout". They are held from everybody.
+// "Kim has 10 bouts for the Tarrowby wedding at 18 each", "Sue does 30 bouts at 22", "sue charges 22 a bout". They are held from everybody.
 
 import { type Pattern, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
@@ -22,13 +22,14 @@ const theirs = many([
   `<w:word> (has|has got|got|is doing|doing|does|is on|took|has taken on) ${some} (for|at|in) (the|a|another|her|his|their|that) <any>{1,3} (wedding|party|prom|funeral|formal|do|ball|gala|christening|job|event|gig|bash|show)`,
   '<w:word> (charges|charged|sells|asks|quotes|quoted) (about|around|only|just|like)? <amount> (<each>|a|per|an|for|for a|for each|apiece){0,2} (for)? (her|his|their|the)? <piece>',
   '<w:word> (gets|makes) (about|around|only|just|like)? <amount> <each> (for)? (her|his|their|the)? <piece>',
-  "<w:word> (sells|sold|does|charges for|prices|makes|sells her|sells his|does her|does his) (her|his|their)? <piece> (at|@|for) (about|only|just|around)? <amount>",
+  '<w:word> (sells|sold|does|charges for|prices|makes|sells her|sells his|does her|does his) (her|his|their)? <piece> (at|@|for) (about|only|just|around)? <amount>',
 ]);
 // "same as the other wedding, 20 bouts"
 const likened = /^(same|as|like|than|since|unlike)$/;
 // "said 18 done but 4 were for the other job": a share of what was told, taken off it.
 const share = pattern('<count> (of them|of those|of these)? (were|was|are|is) (meant)? for');
-const notSome = /^(order|job|event|total|quote|price|that|this|it|which|recipe|bunch|pack|roll|batch|wrap|we|i|you|us|who|what|one|each|groom|bride|client|couple)$/;
+const notSome =
+  /^(order|job|event|total|quote|price|that|this|it|which|recipe|bunch|pack|roll|batch|wrap|we|i|you|us|who|what|one|each|groom|bride|client|couple)$/;
 
 /** A name nobody knows, "she", "he" or "they": never a word of an order. */
 const isSomebody = ({ tokens }: Reader, index: number): boolean => {

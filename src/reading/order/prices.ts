@@ -63,7 +63,8 @@ export const behindOther = ({ tokens }: Reader, price: Price): boolean => {
   if (price.per === 'unsaid' && !price.at) return true;
   if (price.piece !== undefined) return false;
   let first = at;
-  while (tokens[first - 1] !== undefined && at - first < 3 && !whereTo.test(tokens[first]?.text ?? '') && tokens[first]?.text !== ',') first -= 1;
+  while (tokens[first - 1] !== undefined && at - first < 3 && !whereTo.test(tokens[first]?.text ?? '') && tokens[first]?.text !== ',')
+    first -= 1;
   return !whereTo.test(tokens[first]?.text ?? '');
 };
 // "6 bouts and a bouquet £250" may price them all.

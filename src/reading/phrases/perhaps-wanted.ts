@@ -18,7 +18,8 @@ const might = `(might|may|could well|might well|may well|possibly will|may possi
 const mulling =
   '(thinking of|thinking about|thinking|toying with|considering|tempted by|mulling over|mulling|wondering about|undecided about|undecided on|in two minds about|hoping for) (also|about|of|maybe|perhaps)? (adding|having|getting|ordering|going for|doing|wanting)?';
 const perhaps = '(possibly|perhaps|poss|maybe|potentially)';
-const some = '(about|another|maybe|some|a further|perhaps)? (<n:count>|a|an) (<material>)? (<w:word>)? <p:piece> (too|as well|also|extra|on top)?';
+const some =
+  '(about|another|maybe|some|a further|perhaps)? (<n:count>|a|an) (<material>)? (<w:word>)? <p:piece> (too|as well|also|extra|on top)?';
 const price = '((,)? (at|@|for)? <q:amount> (<each>|each one)?)?';
 const closes = '(too|as well|also|not sure|not sure yet|unsure|tbc|undecided|no idea yet|will let you know|,|-){0,3}';
 const forms = [
@@ -38,7 +39,9 @@ const counted = /^(about|and|,|-|&|\+)$/;
 const isCounted = ({ tokens }: Reader, { start, end }: Match): boolean =>
   tokens.some((token, index) => {
     if ((index >= start && index < end) || token.means['piece'] === undefined) return false;
-    return [index - 1, index - 2].some((at) => tokens[at]?.number !== undefined && (at < start || at >= end) && !counted.test(tokens[at]?.text ?? ''));
+    return [index - 1, index - 2].some(
+      (at) => tokens[at]?.number !== undefined && (at < start || at >= end) && !counted.test(tokens[at]?.text ?? ''),
+    );
   });
 
 const tried = (reader: Reader, match: Match): Finding => {
@@ -48,7 +51,9 @@ const tried = (reader: Reader, match: Match): Finding => {
   if ((number !== undefined && !isSingle(number)) || (amount !== undefined && !isSingle(amount))) return { start, end, held: true };
   const count = Number(number?.amount ?? 1);
   if (amount !== undefined)
-    return found(reader, start, end, [{ fact: 'question', asks: 'whatIf', piece, number: count, amount: amount.amount, ...currencyFields(amount) }]);
+    return found(reader, start, end, [
+      { fact: 'question', asks: 'whatIf', piece, number: count, amount: amount.amount, ...currencyFields(amount) },
+    ]);
   const words = reader.words(start, end);
   const order: Fact = { fact: 'pieces', piece, count, words };
   return { start, end, asks: [{ about: 'count', why: 'ordered or not', words, choices: [{ words: `order ${count}`, facts: [order] }] }] };
