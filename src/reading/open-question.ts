@@ -133,6 +133,7 @@ const byDate = (message: Message, choices: readonly Choice[], context: ReadingCo
 
 const withWords = (fact: object, text: string): Fact => ({ ...fact, words: text.trim() }) as Fact;
 
+const putsRight = /^\W*(no|nope|sorry|soz|oops|whoops|wait|actually)\b/i;
 // One number and nothing else of weight answers "how many?" or "how much?".
 const missing = (message: Message, open: Extract<OpenQuestion, { kind: 'missing' }>, context: ReadingContext): Fact | undefined => {
   const said = telling(message.tokens);
@@ -162,6 +163,8 @@ const missing = (message: Message, open: Extract<OpenQuestion, { kind: 'missing'
     (only.number?.form === 'plain' || only.number?.form === 'money')
   ) {
     const per = message.tokens.some((token) => token.means['all'] !== undefined) ? 'all' : 'each';
+    // "no, 18 altogether" puts something right, and answers nothing.
+    if (per === 'all' && only.number.form === 'plain' && putsRight.test(own)) return undefined;
     return withWords({ fact: 'price', ...amountSaid(only.number), per }, own);
   }
   if (open.about === 'material' && second === undefined && only.means['material'] !== undefined)

@@ -3,6 +3,7 @@
 import type { Phrase } from './phrase.ts';
 import { afterwards } from './phrases/afterwards.ts';
 import { allToldNow } from './phrases/all-told-now.ts';
+import { anotherLot } from './phrases/another-lot.ts';
 import { arrivedShort } from './phrases/arrived-short.ts';
 import { behindBuying } from './phrases/behind-buying.ts';
 import { boundedWork } from './phrases/bounded-work.ts';
@@ -36,6 +37,8 @@ import { order } from './phrases/order.ts';
 import { otherWork } from './phrases/other-work.ts';
 import { ownRule } from './phrases/own-rule.ts';
 import { packTold } from './phrases/pack-told.ts';
+import { paidForFewer } from './phrases/paid-for-fewer.ts';
+import { perhapsWanted } from './phrases/perhaps-wanted.ts';
 import { piecesThere } from './phrases/pieces-there.ts';
 import { piecesUnnamed } from './phrases/pieces-unnamed.ts';
 import { priceLacking } from './phrases/price-lacking.ts';
@@ -90,6 +93,7 @@ export const phrases: readonly Phrase[] = [
   notKept,
   numberExplained,
   question,
+  paidForFewer,
   madeBehind,
   boundedWork,
   moreBesideWork,
@@ -101,6 +105,8 @@ export const phrases: readonly Phrase[] = [
   spareTold,
   arrivedShort,
   everydayTalk,
+  perhapsWanted,
+  anotherLot,
   // Every word of it is understood, so nothing in it can be another's.
   changeTold,
   tablesOf,

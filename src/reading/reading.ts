@@ -27,6 +27,7 @@ export type AskReason =
   | 'spent on what' // "spent 182.40": the stems, or everything
   | 'plan with this' // minutes and spares a look-back taught
   | 'really forget' // everything kept of the event
+  | 'ordered or not' // "they might want 4 crowns"
   | 'part left' // "13 bouts at 9.75, plus the groom's at £14", with the last unread
   | 'did you mean';
 

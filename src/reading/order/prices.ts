@@ -52,14 +52,25 @@ const ofThings = ({ tokens }: Reader, { start, per }: Price): boolean => {
   return things && before?.means['piece'] === undefined && (isCount(before) || isCount(tokens[at - 2]));
 };
 
-/** "bridal bouquet £250": a price right behind other flower work. */
-export const behindOther = (reader: Reader, price: Price): boolean => {
-  const near = reader.tokens[price.start - 1];
-  const at = near !== undefined && /^(is|are|at|:|of|-|=|was|for|,)$/.test(near.text) ? price.start - 2 : price.start - 1;
-  return price.per === 'unsaid' && reader.tokens[at]?.means['other'] !== undefined;
+// "20 bouts for the arch team" and "for 2 tables" say where pieces go.
+const whereTo = /^(for|at|on|per|with|of|to|from|by|under|in)$/;
+/** "bridal bouquet £250", "table centres 45 each", "bouquets 3 at 150": a price right behind other flower work. */
+export const behindOther = ({ tokens }: Reader, price: Price): boolean => {
+  const near = tokens[price.start - 1];
+  let at = near !== undefined && /^(is|are|at|:|of|-|=|was|for|,)$/.test(near.text) ? price.start - 2 : price.start - 1;
+  if (price.at && isCount(tokens[at])) at -= /^[x:-]$/.test(tokens[at - 1]?.text ?? '') ? 2 : 1;
+  if (tokens[at]?.means['other'] === undefined || price.per === 'all') return false;
+  if (price.per === 'unsaid' && !price.at) return true;
+  if (price.piece !== undefined) return false;
+  let first = at;
+  while (tokens[first - 1] !== undefined && at - first < 3 && !whereTo.test(tokens[first]?.text ?? '') && tokens[first]?.text !== ',')
+    first -= 1;
+  return !whereTo.test(tokens[first]?.text ?? '');
 };
 // "6 bouts and a bouquet £250" may price them all.
 const listed = (reader: Reader, price: Price): boolean =>
+  price.per === 'unsaid' &&
+  !price.at &&
   reader.tokens.slice(Math.max(0, price.start - 3), price.start - 1).some((token) => /^(and|&|\+|n|plus|with)$/.test(token.text));
 
 // A number without a unit is a price only where the words say so: each, all, at, budget, or a tax word right behind it.

@@ -36,6 +36,7 @@ import { priceDifference } from '../changes/price-differences.ts';
 import { priceKept } from '../changes/price-kept.ts';
 import { pricePerKind } from '../changes/price-per-kind.ts';
 import { isPutRight } from '../changes/put-right.ts';
+import { soManyInAll } from '../changes/so-many-in-all.ts';
 import { swapped } from '../changes/swap.ts';
 import { twoPutRight } from '../changes/two-put-right.ts';
 import { zonesOf } from '../changes/zones.ts';
@@ -184,7 +185,7 @@ const readPart = (reader: Reader, part: Part): Finding[] => {
   } else if (!strong && !old) return [];
   const bare = bareNumber(reader, part);
   if (bare !== undefined) return [bare];
-  return valuesAndLoss(reader, part).map((finding) => besidePrice(reader, eitherValue(reader, finding)));
+  return valuesAndLoss(reader, part).map((finding) => besidePrice(reader, soManyInAll(reader, eitherValue(reader, finding))));
 };
 
 // "make them all 14 each"
