@@ -106,7 +106,7 @@ const find = (reader: Reader): Finding[] => {
   const surely = certain(reader, all, prices);
   const shared = withoutSum(surely, prices);
   const sums = surely.filter((mention) => !shared.includes(mention));
-  const mentions = needed(reader, pricedOnly(shared, prices), prices);
+  const mentions = needed(reader, pricedOnly(reader, shared, prices), prices);
   // "finished the last 6 crowns" orders nothing, whatever else it says.
   if (prices.every((price) => price.number.form === 'plain' && !price.at) && tellsWork(reader)) return [];
   const ordered = mentions.filter((mention) => mention.countIndex !== undefined);
