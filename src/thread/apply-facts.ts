@@ -23,6 +23,7 @@ import { applyWearers } from './apply-wearers.ts';
 import type { EventState } from './event.ts';
 import { onDay } from './event-day.ts';
 import { joinedLines, withoutMaterials } from './joined-lines.ts';
+import { withPricedWearers } from './priced-wearers.ts';
 
 type Apply<N extends FactName> = (state: EventState, fact: FactOf<N>) => EventState;
 const nothing = (state: EventState): EventState => state;
@@ -69,6 +70,7 @@ export const applyFacts = (before: EventState, facts: readonly Fact[]): EventSta
   const each = prices.find((price) => price.per === 'each' && price.piece === undefined);
   const total = prices.find((price) => price.per === 'all');
   let state = bindWaitingPrice(bindTold(applyPieces(before, withPriceBeside(pieces, each))));
+  if (!facts.some(({ fact }) => fact === 'wearers')) state = withPricedWearers(state, pieces);
   if (each && pieces.length === 0) state = applyPriceEach(state, each);
   for (const named of prices) {
     if (named.per === 'each' && named.piece && named.piece !== 'unspecified') state = applyKindPrice(state, named.piece, named);

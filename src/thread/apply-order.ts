@@ -92,14 +92,19 @@ export const applyKindPrice = (state: EventState, piece: PieceKind, fact: FactOf
   return { ...state, told: { ...state.told, [piece]: amounts } };
 };
 
+// "Corsages are 45": wrist corsages too.
+const toldKind = (told: NonNullable<EventState['told']>, piece: PieceKind): PieceKind =>
+  told[piece] === undefined && /corsage$/.test(piece) ? 'corsage' : piece;
+
 /** Prices told before go to the lines of their kind once there are any. */
 export const bindTold = (state: EventState): EventState => {
   const { told, ...rest } = state;
   if (!told) return state;
-  const ordered = new Set(state.lines.map((line) => line.piece));
+  const priceFor = new Map(state.lines.map((line) => [line.piece, toldKind(told, line.piece)]));
+  const ordered = new Set(priceFor.values());
   const waiting = Object.fromEntries(Object.entries(told).filter(([piece]) => !ordered.has(piece as PieceKind)));
   const lines = state.lines.map((line) => {
-    const price = told[line.piece];
+    const price = told[priceFor.get(line.piece) ?? line.piece];
     return price && !line.price ? { ...line, price: { ...price, per: 'each' as const } } : line;
   });
   return { ...rest, lines, ...(Object.keys(waiting).length > 0 ? { told: waiting } : {}) };

@@ -1,4 +1,4 @@
-// "One magnet each" where a recipe of more is held: a sundry joins it; one flower may join it or be all of the new one, and is asked about.
+// "One magnet each", "3 spray roses do 5 bouts" where a recipe of more is held: a sundry joins it; one flower may join it or be all of the new one, and is asked about.
 
 import type { PieceKind } from '../handbook/pieces.ts';
 import { soundsLikeSundry } from '../handbook/roles.ts';
@@ -33,8 +33,7 @@ const whichPieces = (state: EventState, fact: Recipe): Settled | undefined => {
 
 export const settleRecipe = (state: EventState, fact: Recipe): Settled => {
   const [line, another] = fact.lines;
-  const isPlain =
-    !changes(fact) && fact.name === undefined && fact.from === undefined && fact.like === undefined && fact.pieces === undefined;
+  const isPlain = !changes(fact) && fact.name === undefined && fact.from === undefined && fact.like === undefined;
   const joined = whichPieces(state, fact);
   if (joined !== undefined) return joined;
   if (line === undefined || another !== undefined || !isPlain) return settled(fact);

@@ -30,3 +30,8 @@ it('is taken back with its message', async () => {
     'No price yet for the wrist corsages',
   );
 });
+
+it('for corsages is for wrist corsages too', async () => {
+  const order = ['12 bouts 18, corsages 45 inc', '4 wrist corsages'];
+  expect(await replyTo(order)).toMatch(/^12 buttonholes at £18\.00, 4 wrist corsages at £45\.00, £396\.00 in all/);
+});

@@ -11,8 +11,17 @@ const single = /\b(base|blank|ring|frame|bracelet|band|wristlet|hoop|cuff|comb|c
 
 export type EachSaid = 'price' | 'stems' | 'either';
 
+// "roses cost 2 each" tells a price; "roses came to 26 each" tells of no recipe, and not what they are.
+const verb = '(came|come|comes|coming|worked|works|work|ended|ends|turned|went|got|cost|costs|costing|was|were|charged|priced|paid)';
+const told: Pattern = pattern(
+  `<i:ingredient> (have|has|had|we|i|just|all|now)? ${verb} (out|up|in|to|at|about|around|me|us|for){0,3} <n:amount> <each>`,
+);
+
 /** What a number behind a name and before "each" says; undefined where the words say more than that. */
 export const eachSaid = (tokens: readonly Token[], start: number, end: number): EachSaid | undefined => {
+  const cost = told.in(tokens, start, end);
+  if (cost?.kept['n']?.number?.form === 'plain')
+    return tokens.slice(cost.start, cost.end).some(({ text }) => /^(cost|costs|costing|priced|charged)$/.test(text)) ? 'price' : 'either';
   const match = end - start > 8 ? undefined : form.at(tokens, start, end);
   const number = match?.kept['n']?.number;
   const item = match?.kept['i']?.means['ingredient'];

@@ -33,7 +33,7 @@ const beside = new Set(
   hi, hey, ok, yes, yep, fyi, btw, lately, atm, since, until, till, before, after, then, and, or, &, look, looking, sitting, starting, starts, available, all, both, anything,
   think, thinks, thinking, thought, reckon, reckons, reckoned, guess, guesses, hear, hears, heard, expect, expects, expecting, expected, hope, hopes,
   told, tells, mentioned, mentions, promised, promises, swears, swore, texted, emailed, messaged, rang, called, confirmed, confirms, suggests, suggested,
-  warned, warns, saying, likely, probably, maybe, might, could, may, somewhere, overall, whole, thing, everything, stuff
+  warned, warns, worked, works, ended, ends, turned, turns, saying, likely, probably, maybe, might, could, may, somewhere, overall, whole, thing, everything, stuff
 `),
 );
 

@@ -7,6 +7,7 @@ import type { Unworded } from '../phrase.ts';
 import { ofKind } from '../text/kind-named.ts';
 import type { Stretch } from '../text/message.ts';
 import { firstWhere, type Token } from '../text/token.ts';
+import { quantity } from './quantity.ts';
 
 type Use = Stretch & { readonly fact: Unworded };
 
@@ -46,6 +47,23 @@ export const useBehind = (
   for (let index = behind.next(tokens, start + 2, end); index < end; index = behind.next(tokens, index + 1, end)) {
     const match = behind.at(tokens, index, end);
     if (match?.end === end) return { start: index, end, of: (item) => factOf(item, match.kept) };
+  }
+  return partBehind(tokens, { start, end });
+};
+
+// "gyp 12 a bunch of 10, half a stem": nobody buys a part of a stem, so it goes in with or without "each".
+const joint = pattern('(,|-|;|and|\\.|with|using){1,2} (we|i)? (use|using|need|put|take|with|at)?');
+const closing = pattern(`(of (it|that|those))? (${eachWay})?`);
+const partBehind: typeof useBehind = (tokens, { start, end }) => {
+  for (let index = joint.next(tokens, start + 2, end); index < end; index = joint.next(tokens, index + 1, end)) {
+    const match = joint.at(tokens, index, end);
+    const said = match === undefined ? undefined : quantity(tokens, match.end);
+    if (said?.stems === undefined || (Number.isInteger(said.stems) && said.makes === undefined)) continue;
+    const close = said.next === end ? undefined : closing.at(tokens, said.next, end);
+    if (said.next !== end && close?.end !== end) continue;
+    const { next: _, ...share } = said;
+    const piece = close?.kept['piece']?.means['piece'] as PieceKind | undefined;
+    return { start: index, end, of: (ingredient) => ({ fact: 'recipe', lines: [{ ingredient, ...share }], adds: true, ...ofKind(piece) }) };
   }
   return undefined;
 };

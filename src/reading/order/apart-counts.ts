@@ -1,5 +1,6 @@
 // Counts and prices that stand apart from their piece: "bouts from $18, need 10", "250 and 450 resp.", "60 of them".
 
+import { pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import { namesTax } from '../text/of-tax.ts';
 import { isEnd } from '../text/sentence-end.ts';
@@ -157,8 +158,20 @@ const neededRow = (reader: Reader, mentions: readonly Mention[], prices: readonl
   }));
 };
 
+// "R95 per buttonhole, 10 of them, 4 corsages R220": beside other kinds the number right behind such a price counts its kind.
+const ofThose = pattern('(,|-|;|:)? <count> (of them|of those|of these)');
+const pricedBeside = ({ tokens }: Reader, mentions: readonly Mention[], prices: readonly Price[]): readonly Mention[] => {
+  const [price] = prices;
+  const { piece, pieceIndex } = price ?? {};
+  const all = mentions.every((mention) => mention.countIndex !== undefined && mention.kind !== piece && mention.start > (price?.end ?? 0));
+  if (price?.per !== 'each' || piece === undefined || piece === 'unspecified' || pieceIndex === undefined || !all) return mentions;
+  if (ofThose.at(tokens, price.end, tokens.length) === undefined) return mentions;
+  return [{ index: pieceIndex, last: pieceIndex, start: pieceIndex, end: pieceIndex + 1, kind: piece }, ...mentions];
+};
+
 // "€8,25 per buttonhole, 60 of them": the kind is named only by its price.
-export const pricedOnly = (mentions: readonly Mention[], prices: readonly Price[]): readonly Mention[] => {
+export const pricedOnly = (reader: Reader, mentions: readonly Mention[], prices: readonly Price[]): readonly Mention[] => {
+  if (mentions.length > 0 && prices.length > 1) return pricedBeside(reader, mentions, prices);
   const [price] = prices;
   // "14 a bout, 18 pcs": the kind is said with the price, the number behind it.
   const counted = mentions.filter((mention) => mention.countIndex !== undefined || mention.index !== price?.pieceIndex);

@@ -8,6 +8,7 @@ import { asMany } from './as-many.ts';
 import { bySide } from './by-side.ts';
 import { oneForEach } from './each-wearer.ts';
 import { peopleFor } from './for-people.ts';
+import { likeLineBefore } from './like-line-before.ts';
 import { forOne, oneInList } from './lone-pieces.ts';
 import type { Mention } from './mention.ts';
 import { countLeft, countRight } from './mention-count.ts';
@@ -38,6 +39,7 @@ export const findMentions = (reader: Reader, within = everything(reader)): Menti
   let usedTo = 0;
   const pairs = pricedInRow(reader) ? new Map<number, number>() : nameFirstPairs(reader);
   const priced = pairsArePrices(reader, pairs);
+  const like = likeLineBefore(reader, pairs);
   const each = ofEach.in(reader.tokens, within.start, within.end);
   const eachCount = each?.kept['n'];
   for (let index = within.start; index < within.end; index++) {
@@ -171,9 +173,11 @@ export const findMentions = (reader: Reader, within = everything(reader)): Menti
         mentions[mentions.length - 1] =
           eachCount !== undefined
             ? { ...mine, priceIndex: pair, count: eachCount, countIndex: each?.start ?? pair, apart: true }
-            : counted || priced
+            : counted || priced || like === 'prices'
               ? { ...mine, priceIndex: pair }
-              : { ...mine, count: reader.tokens[pair] as Token, countIndex: pair, end: pair + 1 };
+              : like === 'open'
+                ? mine
+                : { ...mine, count: reader.tokens[pair] as Token, countIndex: pair, end: pair + 1 };
       usedTo = pair + 1;
       index = last;
       continue;

@@ -19,12 +19,15 @@ import { pricesByMaterial } from './prices-by-material.ts';
 const notOfPieces =
   /^(stems?|flowers|ribbon|ribbons|pins|labour|labor|wage|wages|delivery|postage|setup|sundries|sundry|deposit|wholesale|courier|petrol|parking|bunch|tip|shipping|install|travel|fuel|rent)$/;
 const boughtIn = pattern('(box|pack|pk|packet|bag|carton) of <piece>');
+// "roses came to £26 each": what the flowers cost.
+const ofGoods = pattern('<ingredient> (came|come|comes|cost|costs|worked|works|ended|went|were|was) (out|up|in|to|at|about|around){0,2}');
 const ofElse = (reader: Reader, start: number): boolean => {
   const near = reader.tokens[start - 1];
   const at = near !== undefined && /^(is|are|at|:|of|-|=|was)$/.test(near.text) ? start - 2 : start - 1;
   const text = reader.tokens[at]?.text ?? '';
   // "box of hair clips £4": bought by the box
   if (reader.tokens[at]?.means['piece'] !== undefined && boughtIn.at(reader.tokens, at - 2, at + 1) !== undefined) return true;
+  for (const back of [2, 3, 4, 5]) if (ofGoods.at(reader.tokens, start - back, start)?.end === start) return true;
   // "whole order total R3200"
   if (reader.tokens[at]?.means['all'] !== undefined) return false;
   return notOfPieces.test(text) || (/^\S+ \S+$/.test(text) && sundryHeads.has(text.replace(/^.* /, ''))); // "corsage box £4"
@@ -88,10 +91,13 @@ const perTime = pattern(
   '(per|a|an|/|p) (/)? (day|hour|hr|h|week|wk|month|year|km|mile|night|shift|kg|m|metre|bunch|box|pack|pk|packet|bag|carton|roll|stem|wrap|board|tray|crate|table|row|van|couple|person a day)',
 );
 
+const leastPrice = 5;
 const sharedOut = pattern('<count> <material> (,|and|&|+|n)? (<count> <material>|(the)? (rest|others|remainder|other ones))');
 
 // "4 corsages 28 and a crown 60", "mum's corsage 35 and nan's corsage 30"
 const anotherPiece = pattern('and (a|an|(the|her|his)? <owner>) <word>{0,2} <piece>');
+// "12 bouts 18 and corsages 45 inc"
+const kindAtPrice = pattern('<piece> (at|@|:|-)? <amount>');
 // "moms corsage is 38": of one piece it tells the price; "bouts is 38" may count them.
 const tellsOne = ({ tokens }: Reader, index: number): boolean =>
   /^(is|costs|=)$/.test(tokens[index - 1]?.text ?? '') &&
@@ -112,7 +118,9 @@ const behindPiece = (reader: Reader, index: number, pieceEnds: ReadonlySet<numbe
     at -= 1;
   const next = reader.tokens[index + 1];
   // "20 bouts, 12 dried 8 fresh" shares them out.
-  const shared = next?.means['material'] !== undefined && sharedOut.at(reader.tokens, index, reader.tokens.length) !== undefined;
+  const ofMaterial = next?.means['material'] !== undefined;
+  const few = isCount(reader.tokens[index]) && Number(reader.tokens[index]?.number?.amount) < leastPrice; // "12 bouts, 2 dried"
+  const shared = ofMaterial && (few || sharedOut.at(reader.tokens, index, reader.tokens.length) !== undefined);
   // "9 bouts (12.50)"
   if (reader.tokens[at]?.text === '(' && next?.text === ')' && !isCount(reader.tokens[index])) return pieceEnds.has(at - 1);
   return (
@@ -121,7 +129,9 @@ const behindPiece = (reader: Reader, index: number, pieceEnds: ReadonlySet<numbe
     (next === undefined ||
       next.kind !== 'word' ||
       (next.text === 'and' &&
-        (isCount(reader.tokens[index + 2]) || anotherPiece.at(reader.tokens, index + 1, reader.tokens.length) !== undefined)) ||
+        (isCount(reader.tokens[index + 2]) ||
+          kindAtPrice.at(reader.tokens, index + 2, reader.tokens.length) !== undefined ||
+          anotherPiece.at(reader.tokens, index + 1, reader.tokens.length) !== undefined)) ||
       // "1 corsage 45 and 1 bout 20 for the formal": priced like the kind before it.
       (next.text === 'for' &&
         listed &&

@@ -4,13 +4,16 @@ import type { PieceKind } from '../../handbook/pieces.ts';
 import type { FactOf } from '../fact.ts';
 import { type Match, pattern } from '../pattern.ts';
 import { allFree, type Finding, type Reader } from '../phrase.ts';
-import { changed, type Token } from '../text/token.ts';
+import { changed, isSingle, type Token } from '../text/token.ts';
 import type { Mention } from './mention.ts';
 
 const shares =
-  '(,|:|-|=|\\(|of which|as)? <a:count> (of them|of these|of those|of em|of which)? (are|to be|in)? <m:material> ((at|@)? <money>|(at|@) <plain>)? (<each>)? (,|and|&|+|n|/|plus|with|but){0,2} (the|all the)? (other|remaining)? (<b:count>|<r:role>|others|other ones|remainder) (of them)? (are|to be|in|all)? <n:material>';
+  '(,|:|-|=|;|\\(|of which|as){0,2} <a:count> (of them|of these|of those|of em|of which)? (are|to be|in)? <m:material> ((at|@)? <money>|(at|@) <plain>)? (<each>)? (,|and|&|+|n|/|plus|with|but){0,2} (the|all the)? (other|remaining)? (<b:count>|<r:role>|others|other ones|remainder) (of them)? (are|to be|in|all)? <n:material>';
 // "40 bouts for the gala, 24 of them fresh …", "30 corsages at 28, 10 dried …": what stands between.
-const between = pattern('((at|@)? <money> (<each>)?|(at|@) <plain> (<each>)?|<plain> <each>|(for|on) (the|a|her|our|their)? <word>{1,3})');
+const taxed = '((plus|\\+)? (<included>|<onTop>|<tax>)){0,2}';
+const between = pattern(
+  `((at|@)? <money> (<each>)? ${taxed}|(at|@) <plain> (<each>)? ${taxed}|<plain> <each> ${taxed}|(for|on) (the|a|her|our|their)? <word>{1,3})`,
+);
 const after = pattern(shares);
 const counted = pattern(`<w:count> <p:piece> ${shares}`);
 
@@ -44,6 +47,44 @@ const sharesOf = (reader: Reader, match: Match, whole: Token): readonly [Share, 
   return [share(a, m), share(b, n)];
 };
 
+// "12 bouts at 14, of which 2 dried", "12 bouts, 2 of them dried": what the others are is not said.
+const ofThem = '(of them|of these|of those|of em|of which)';
+const oneShare = pattern(
+  `(,|:|-|;|\\(|and|with){0,2} (of which <a:count>|<a:count> ${ofThem}) (are|is|to be|in|will be|should be|need to be|being){0,2} <m:material>`,
+);
+const oneOf = (reader: Reader, whole: Mention, from: number): { lines: readonly [Mention, Mention]; end: number } | undefined => {
+  const match = oneShare.at(reader.tokens, from, reader.tokens.length);
+  const { a, m } = match?.kept ?? {};
+  const next = match === undefined ? undefined : reader.tokens[match.end];
+  if (match === undefined || a === undefined || m === undefined || whole.count === undefined) return undefined;
+  const left = amount(whole.count) - amount(a);
+  if (!(left > 0 && amount(a) > 0) || !isSingle(whole.count.number) || !isSingle(a.number)) return undefined;
+  if (next?.means['piece'] !== undefined || next?.means['ingredient'] !== undefined || next?.text === 'or') return undefined;
+  if (!allFree(reader, match.start, match.end)) return undefined;
+  // "12 bouts 4 corsages, 2 of them dried": of which kind is not said.
+  if (reader.tokens.some(({ means }, at) => means['piece'] !== undefined && (at < whole.start || at >= match.end))) return undefined;
+  const at = reader.tokens.indexOf(a, match.start);
+  const mark = match.start;
+  const count = changed(whole.count, { number: { form: 'plain', amount: String(left) } });
+  const place = whole.countIndex ?? whole.start;
+  return {
+    lines: [
+      { index: mark, last: mark, start: whole.start, end: whole.end, kind: whole.kind, count, countIndex: place },
+      {
+        index: match.end - 1,
+        last: match.end - 1,
+        start: mark,
+        end: match.end,
+        kind: whole.kind,
+        count: a,
+        countIndex: at,
+        material: m.means['material'] as Material,
+      },
+    ],
+    end: match.end,
+  };
+};
+
 /** The two lines in place of the one, and where they end, when they add up to it. */
 export const sharesByMaterial = (reader: Reader, whole: Mention): { lines: readonly [Mention, Mention]; end: number } | undefined => {
   const { tokens } = reader;
@@ -51,7 +92,8 @@ export const sharesByMaterial = (reader: Reader, whole: Mention): { lines: reado
   const past = between.at(tokens, whole.end, tokens.length)?.end;
   const match = after.at(tokens, whole.end, tokens.length) ?? (past === undefined ? undefined : after.at(tokens, past, tokens.length));
   const both = match === undefined ? undefined : sharesOf(reader, match, whole.count);
-  if (match === undefined || both === undefined) return undefined;
+  if (match === undefined) return oneOf(reader, whole, whole.end) ?? (past === undefined ? undefined : oneOf(reader, whole, past));
+  if (both === undefined) return undefined;
   if (amount(both[0].count) + amount(both[1].count) !== amount(whole.count)) return undefined;
   const line = ({ count, word, material }: Share): Mention => {
     const last = tokens.indexOf(word, whole.end);

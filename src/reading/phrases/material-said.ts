@@ -5,9 +5,10 @@ import type { Fact } from '../fact.ts';
 import { isPriceList } from '../goods/whole-list.ts';
 import { exceptSome } from '../order/all-but-some.ts';
 import { halvesOf } from '../order/half-and-half.ts';
+import { isDoubted } from '../order/material-doubted.ts';
+import { countsSome, shareOfThem, someOfThem } from '../order/share-of-them.ts';
 import { anyIn, firstIn, pattern } from '../pattern.ts';
 import { allFree, type Finding, found, type Phrase, type Reader } from '../phrase.ts';
-import type { Token } from '../text/token.ts';
 import { wordList } from '../words/word-list.ts';
 
 // Words that mean something else most of the time: only beside trade facts.
@@ -31,13 +32,6 @@ const forWearers = pattern('(for|on) (the|all the|all|his|her|my|our)? (<role>|<
 const oneOfTwo = ({ tokens }: Reader, index: number): boolean =>
   [-1, 1].some((way) => tokens[index + way]?.text === 'or' && tokens[index + 2 * way]?.means['material'] !== undefined);
 
-// "10 of them fresh": a part of the order has no material of its own yet, and all of them are not meant.
-const shareOfThem = ({ tokens }: Reader, index: number): Token | undefined => {
-  let at = index - 1;
-  while (/^(are|is|to be|being|in|as|all|be|should|will)$/.test(tokens[at]?.text ?? '')) at -= 1;
-  return /^(them|those|these)$/.test(tokens[at]?.text ?? '') && tokens[at - 1]?.text === 'of' ? tokens[at - 2] : undefined;
-};
-const someOfThem = (reader: Reader, index: number): boolean => shareOfThem(reader, index)?.number?.form === 'plain';
 const roughShare = /^(half|some|partly|most|few|third|quarter|couple)$/;
 
 // "preserved roses" for an event are what it is made of; on a price list they are goods.
@@ -131,16 +125,21 @@ const find = (reader: Reader): Finding[] => {
   const places: number[] = [];
   for (let index = 0; index < reader.tokens.length; index++) if (isMaterial(reader, index)) places.push(index);
   if (places.length === 0) return [];
-  const ofTrade = trade(reader);
+  const kinds = new Set(places.map((index) => reader.tokens[index]?.means['material']));
+  // "fresh i think, maybe dried": beside another material a weak word is one too.
+  const ofTrade = trade(reader) || (kinds.size > 1 && places.some((index) => !weak.has(reader.tokens[index]?.text ?? '')));
   const but = places.length === 1 ? exceptSome(reader) : [];
   if (but.length > 0) return but;
   const findings: Finding[] = [];
-  const kinds = new Set(places.map((index) => reader.tokens[index]?.means['material']));
   const lines = reader.facts.filter((fact) => fact.fact === 'pieces');
   for (const index of places) {
     const token = reader.tokens[index];
     const material = token?.means['material'] as Material;
     if (token !== undefined && weak.has(token.text) && !ofTrade && !oneOfTwo(reader, index)) continue;
+    if (kinds.size === 1 && (isDoubted(reader, index) || countsSome(reader, index))) {
+      findings.push({ start: index, end: index + 1, held: true });
+      continue;
+    }
     // "mixed them up with the crowns" tells of a muddle.
     if (token?.text === 'mixed' && /^(them|it|up|those|these)$/.test(reader.tokens[index + 1]?.text ?? '')) continue;
     if (negated.at(reader.tokens, index - 1, index + 1) !== undefined || negated.at(reader.tokens, index - 2, index + 1) !== undefined)

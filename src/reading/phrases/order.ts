@@ -6,6 +6,7 @@ import { namedBefore, needed, pairPrices, pricedOnly, withListed } from '../orde
 import { settleBundles } from '../order/bundles.ts';
 import { certain } from '../order/certain-ones.ts';
 import { withoutCheckSums } from '../order/check-sums.ts';
+import { countedForWearers } from '../order/counted-for-wearers.ts';
 import { countsOfAll } from '../order/counts-of-all.ts';
 import { coversOthers } from '../order/covers.ts';
 import { coversService } from '../order/covers-delivery.ts';
@@ -26,7 +27,7 @@ import { seriesPrices } from '../order/price-series.ts';
 import { pricedAgain } from '../order/priced-again.ts';
 import { ofKinds, pricedKinds } from '../order/priced-kinds.ts';
 import { behindOther, findPrices } from '../order/prices.ts';
-import { pricesOfOthers } from '../order/prices-of-others.ts';
+import { besideKindPrices, pricesOfOthers } from '../order/prices-of-others.ts';
 import { askPricesOrDay } from '../order/prices-or-day.ts';
 import { askEachOrAll, countOf, likelyPer, lineFacts, loosely, priceFact } from '../order/read-order.ts';
 import { refined } from '../order/refined-mentions.ts';
@@ -43,7 +44,7 @@ import { withWorkedOut } from '../order/worked-out.ts';
 import { pattern } from '../pattern.ts';
 import type { Finding, Phrase, Reader } from '../phrase.ts';
 import type { Ask } from '../reading.ts';
-import { namesTax } from '../text/of-tax.ts';
+import { namesTax, tellsOfTax } from '../text/of-tax.ts';
 
 // "we quoted 18 each last year" is another job's price.
 const lastTime = pattern('(last|previous) (year|time|season|month|week|wedding|event|one|job)');
@@ -53,7 +54,7 @@ const takes = (reader: Reader, mentions: readonly Mention[], prices: readonly Pr
   for (const mention of mentions) {
     // "40 bouts for sat, 24 fresh the rest dried": the day between them is read.
     for (let index = mention.start; index < mention.end; index++)
-      if (index !== mention.materialIndex && reader.free(index)) tokens.add(index);
+      if (index !== mention.materialIndex && reader.free(index) && !tellsOfTax(reader.tokens[index])) tokens.add(index);
     if (mention.apart === true && mention.countIndex !== undefined) tokens.add(mention.countIndex);
   }
   for (const price of prices) {
@@ -96,10 +97,7 @@ const find = (reader: Reader): Finding[] => {
   ].sort((a, b) => a.index - b.index);
   const said = series.length > 0 ? series : withListed(reader, all, counts, [...told, ...found, ...pairPrices(reader, all)]);
   const kindPrices = pricesOfOthers(reader, all, said);
-  const ownPrices = withCurrencySaid(
-    reader,
-    said.filter((price) => !kindPrices.some((other) => other.price.index === price.index)),
-  );
+  const ownPrices = withCurrencySaid(reader, besideKindPrices(all, said, kindPrices));
   const { prices, sums: checked } = withoutCheckSums(
     reader,
     all,
@@ -108,7 +106,7 @@ const find = (reader: Reader): Finding[] => {
   const surely = certain(reader, all, prices);
   const shared = withoutSum(surely, prices);
   const sums = surely.filter((mention) => !shared.includes(mention));
-  const mentions = needed(reader, pricedOnly(shared, prices), prices);
+  const mentions = needed(reader, pricedOnly(reader, shared, prices), prices);
   // "finished the last 6 crowns" orders nothing, whatever else it says.
   if (prices.every((price) => price.number.form === 'plain' && !price.at) && tellsWork(reader)) return [];
   const ordered = mentions.filter((mention) => mention.countIndex !== undefined);
@@ -147,9 +145,11 @@ const find = (reader: Reader): Finding[] => {
     );
   // "two casket sprays at 185 each": the price of other work alone.
   if (mentions.length === 0 && coversOther && common?.per === 'each') return [];
+  const worn = ordered.length > 0 || mentions.length > 0 ? 0 : countedForWearers(reader, common);
   const trade =
     ordered.length > 0 ||
     mentions.length > 0 ||
+    worn > 0 ||
     (common !== undefined &&
       (common.per === 'each' ||
         (counted && common.per === 'all') ||
@@ -160,11 +160,11 @@ const find = (reader: Reader): Finding[] => {
     const per = likelyPer(
       reader,
       mentions.length === 1 ? { ...common, named: true } : common,
-      pieces,
+      pieces + worn,
       service || (coversOther && !behindOther(reader, common)),
       loosely(reader, common),
     );
-    if (per === 'unsaid' && ordered.length > 0) {
+    if (per === 'unsaid' && (ordered.length > 0 || worn > 0)) {
       asks.push(askEachOrAll(reader, common));
       read.push(common);
     } else if (per !== 'unsaid') {

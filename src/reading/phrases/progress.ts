@@ -32,6 +32,7 @@ import { nearly, partial, withoutRest } from '../progress/part-done.ts';
 import { tellsShare } from '../progress/share-beside.ts';
 import { bareShare, halfAlone, sharesByKind } from '../progress/shares.ts';
 import { withSoManyOfThem } from '../progress/so-many-of-them.ts';
+import { countsSpareGoods } from '../progress/spare-goods.ts';
 import { ofOtherKind, ofTheKind, plainCount, sameKind, summed, totalOnly, wholeSoFar } from '../progress/sums.ts';
 import { underHeadings } from '../progress/under-heading.ts';
 import { countDoubted, withUnreadBeside } from '../progress/unread-beside.ts';
@@ -115,7 +116,8 @@ const findPart = (reader: Reader, part: Part, likely: readonly Form[]): Finding[
   const less = minusForm.in(tokens, part.start, part.end);
   if (less !== undefined && doneAnywhere.in(tokens, part.start, less.start) !== undefined) sweep(minusForm, lost);
   makeGood(reader, part, findings, take);
-  const spares = spareForm.in(tokens, part.start, part.end);
+  const extra = spareForm.in(tokens, part.start, part.end);
+  const spares = extra !== undefined && countsSpareGoods(tokens, extra.end) ? undefined : extra;
   // "made 12 plus 2 or 3 spares"
   if (isRangeOrChoice(spares?.kept['n']?.number)) return [{ start: part.start, end: part.end, held: true }];
   const finished = doneAnywhere.in(tokens, part.start, part.end) !== undefined || anyIn(countedForms, tokens, part.start, part.end);

@@ -3,22 +3,23 @@
 import type { PieceKind } from '../../handbook/pieces.ts';
 import type { RecipeLineFact } from '../fact.ts';
 import { eachSaid } from '../goods/each-price.ts';
-import { leavesOut } from '../goods/not-put-in.ts';
 import { openShare } from '../goods/open-share.ts';
 import { quantity } from '../goods/quantity.ts';
-import { linesIn, separates } from '../goods/recipe-lines.ts';
+import { separates } from '../goods/recipe-lines.ts';
 import { openParts } from '../open-parts.ts';
 import { pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader, type Unworded } from '../phrase.ts';
 import { stepDone } from '../progress/losses.ts';
 import { withoutRemark } from '../questions/remark-if.ts';
+import { alike, unlisted } from '../recipes/alike-shares.ts';
 import { besideCount } from '../recipes/beside-count.ts';
+import { forEveryone } from '../recipes/for-everyone.ts';
 import { joinedLines } from '../recipes/joined-lines.ts';
 import { kindOfAll } from '../recipes/kind-of-all.ts';
 import { kindOverWearers } from '../recipes/kind-over-wearers.ts';
 import { byPiece, pieceLast } from '../recipes/piece-stretches.ts';
-import { namedBefore, pastSizedHead, roleHeading, who } from '../recipes/recipe-headings.ts';
-import { readStretch, type StretchRead } from '../recipes/recipe-stretch.ts';
+import { namedBefore, pastSizedHead, roleHeading } from '../recipes/recipe-headings.ts';
+import { readStretch } from '../recipes/recipe-stretch.ts';
 import { isSameAgain, sameShare } from '../recipes/same-share.ts';
 import { stemsByPiece } from '../recipes/stems-by-piece.ts';
 import { stemsByWearer } from '../recipes/stems-by-wearer.ts';
@@ -56,6 +57,9 @@ const besides = (reader: Reader, { start, end }: Stretch): boolean => {
   return /^(also|and also|add|adding|plus|include|put in|pop in|throw in|an? extra|extra)\b|\b(too|as well|also)$/.test(words.join(' '));
 };
 
+// "roses 28 a bunch, 1 each; ribbon 15cm each": what was told beside a price stays in.
+const toldBesidePrice = ({ facts }: Reader): boolean => facts.some((fact) => fact.fact === 'recipe' && fact.adds === true);
+
 const ofSomebody = pattern(
   '<unlisted> (wants|needs|wanted|asked for|has asked for|would like|likes|is having) (a|an|his|her|their|one) (<material>)? <piece> (w|with|in|that has)',
 );
@@ -91,6 +95,7 @@ const underKind = (finding: Finding, piece: PieceKind, start: number): Finding =
 
 const findIn = (reader: Reader, parts: readonly Part[]): Finding[] => {
   const findings: Finding[] = [];
+  const shared: (Stretch & { lines: readonly RecipeLineFact[] })[] = [];
   const wearers: { finding: Finding; fact: Extract<Unworded, { fact: 'recipe' }> }[] = [];
   for (const told of parts) {
     const part = withoutTail(reader, withoutRemark(reader, told));
@@ -132,11 +137,20 @@ const findIn = (reader: Reader, parts: readonly Part[]): Finding[] => {
       findings.push(yielded);
       continue;
     }
-    const cuts = byWearer(reader, part);
+    const everyone = forEveryone(reader, part);
+    if (everyone?.start === part.start && wearers.length > 0) {
+      shared.push(everyone);
+      continue;
+    }
+    const before = { ...part, end: everyone?.start ?? part.end };
+    const ofSingle = everyone !== undefined && (wearers.length > 0 || byWearer(reader, before).some((cut) => isOfWearer(reader, cut)));
+    if (ofSingle) shared.push(everyone);
+    const body = ofSingle ? before : part;
+    const cuts = byWearer(reader, body);
     const listed = cuts.map((stretch) => readStretch(reader, stretch));
     const besideOthers = listed.some((read) => read?.wearer === true);
     const [whole] = cuts;
-    for (const [at, stretch] of (cuts.length > 1 ? cuts : byPiece(reader, part)).entries()) {
+    for (const [at, stretch] of (cuts.length > 1 ? cuts : byPiece(reader, body)).entries()) {
       const known = cuts.length > 1 || (stretch.start === whole?.start && stretch.end === whole.end);
       const read =
         sameShare(reader, stretch, wearers.at(-1)?.fact.lines) ??
@@ -144,7 +158,7 @@ const findIn = (reader: Reader, parts: readonly Part[]): Finding[] => {
         alike(reader, stretch, wearers.at(-1)?.fact.lines) ??
         (besideOthers ? unlisted(reader, stretch) : undefined);
       if (read === undefined || read.fact.fact !== 'recipe') continue;
-      const fact = besides(reader, part) && !read.wearer ? { ...read.fact, adds: true as const } : read.fact;
+      const fact = (besides(reader, part) || toldBesidePrice(reader)) && !read.wearer ? { ...read.fact, adds: true as const } : read.fact;
       const finding = found(reader, stretch.start, stretch.end, read.pace === undefined ? [fact] : [fact, read.pace]);
       if (read.wearer) wearers.push({ finding, fact: read.fact });
       else findings.push(finding);
@@ -152,7 +166,7 @@ const findIn = (reader: Reader, parts: readonly Part[]): Finding[] => {
   }
   const [first, ...rest] = wearers;
   if (first === undefined) return findings;
-  const lines = wearers.flatMap((each) => each.fact.lines);
+  const lines = [...wearers.flatMap((each) => each.fact.lines), ...shared.flatMap((each) => each.lines)];
   const piece = kindOfAll(
     reader,
     wearers.map((each) => each.finding),
@@ -161,40 +175,12 @@ const findIn = (reader: Reader, parts: readonly Part[]): Finding[] => {
   return [
     ...findings,
     { ...first.finding, facts: (first.finding.facts ?? []).map((fact) => (fact.fact === 'recipe' ? { ...fact, lines, ...kind } : fact)) },
-    ...rest.map((each) => ({ start: each.finding.start, end: each.finding.end })),
+    ...[...rest.map(({ finding }) => finding), ...shared].map(({ start, end }) => ({ start, end })),
   ];
 };
 
-// "groom gets 2 ranunculus, everyone else 1": the same flower, another number. "ushers get 1 fern frond, groom gets 2 plus a feather": and more.
-const alike = (reader: Reader, { start, end }: Stretch, before: readonly RecipeLineFact[] | undefined): StretchRead | undefined => {
-  const { tokens } = reader;
-  const role = roleHeading.at(tokens, start, end);
-  const named = role?.kept['r'];
-  const wearer = who(named, named === undefined ? undefined : tokens[tokens.indexOf(named, start) + 1]);
-  const amount = role === undefined ? undefined : quantity(tokens, role.end);
-  const [line, second] = before ?? [];
-  if (wearer === undefined || amount?.stems === undefined || line === undefined || second !== undefined) return undefined;
-  const behind = tokens[amount.next]?.means['each'] === undefined ? 0 : 1; // "groomsmen 1 each"
-  const rest = amount.next + behind < end && separates(tokens[amount.next + behind]) ? linesIn(reader, amount.next + behind, end) : [];
-  const counted = rest?.every((each) => each.known && (each.line.stems ?? each.line.length) !== undefined) === true;
-  if (rest === undefined || !counted || (rest.length === 0 && amount.next + behind < end && !leavesOut(tokens, amount.next + behind, end)))
-    return undefined;
-  const lines = [{ ingredient: line.ingredient, stems: amount.stems }, ...rest.map((each) => each.line)];
-  return { wearer: true, fact: { fact: 'recipe', lines: lines.map((each) => ({ ...each, wearer })) } };
-};
-
-// "groom gets 1 protea, best man gets 2 zinnies": beside wearers whose flowers are known, a counted word that no list knows is one too.
-const counted = pattern('<count> (x|of)? (<unlisted>){1,3} (each)?');
-const unlisted = (reader: Reader, { start, end }: Stretch): StretchRead | undefined => {
-  let index = roleHeading.at(reader.tokens, start, end)?.end ?? end;
-  if (index >= end) return undefined;
-  while (index < end) {
-    const match = counted.at(reader.tokens, index, end);
-    if (match === undefined && !separates(reader.tokens[index])) return undefined;
-    index = match?.end ?? index + 1;
-  }
-  return readStretch(reader, { start, end }, true);
-};
+const isOfWearer = (reader: Reader, stretch: Stretch): boolean =>
+  stretch.start < stretch.end && readStretch(reader, stretch)?.wearer === true;
 
 // "groom gets 2 roses, rest 1 rose": a new wearer begins a new stretch.
 const byWearer = (reader: Reader, part: Stretch): Stretch[] => {

@@ -4,6 +4,7 @@ import type { Reader } from '../phrase.ts';
 import { isCount, isSingle, type Token } from '../text/token.ts';
 import type { Event } from './event.ts';
 import { amount, at, eventAt } from './event-at.ts';
+import { countsSpareGoods } from './spare-goods.ts';
 import { asSpares, nobody, spares } from './spares-told.ts';
 import { afterLoss, downTo, fellWith, leavesSo, lossMore, stillSo } from './told-of-losses.ts';
 import { byDay, dayTold, fillers, noName, noneForms, outOf, quiet, somebody, stops } from './work-forms.ts';
@@ -63,7 +64,8 @@ export const workEvents = (reader: Reader, start: number, end: number, kindsFirs
     }
     const last = events.at(-1);
     // "made 20, 2 of them spare"
-    const spare = last === undefined ? undefined : spares.at(tokens, index, end);
+    const extra = last === undefined ? undefined : spares.at(tokens, index, end);
+    const spare = extra !== undefined && countsSpareGoods(tokens, extra.end) ? undefined : extra;
     const made = events.findLastIndex((event) => event.told === 'count');
     if (spare !== undefined && made >= 0) {
       if (!isSingle(spare.kept['n']?.number)) return undefined; // "2 or 3 of them spare"
