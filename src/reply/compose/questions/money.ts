@@ -13,6 +13,7 @@ import { problemLine } from '../../words/problems.ts';
 import { budgetBlocks } from '../budget.ts';
 import { clientBlocks } from '../client-form.ts';
 import { labourLine } from '../labour.ts';
+import { notOrderedLines } from '../not-ordered.ts';
 import { recipeCostBlocks } from '../recipe-cost.ts';
 import { spentLine } from '../review-told.ts';
 import { splitLines } from '../stem-split.ts';
@@ -81,6 +82,7 @@ const allOfIt = withPrice((event, answer) => {
 /** "What does she still owe?": what it comes to; payments are nowhere kept. */
 const total: Respond = (question, answer) => [
   ...allOfIt(question, answer),
+  ...(answer.price?.ok ? notOrderedLines(answer).map((line): Block => ({ block: 'line', line })) : []),
   ...(/\bow(e|es|ed|ing)\b|\bto pay\b/i.test(question.words)
     ? [{ block: 'assumed' as const, line: text`I keep no deposits or payments: take off what is paid.` }]
     : []),
