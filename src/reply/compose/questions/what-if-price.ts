@@ -2,7 +2,6 @@
 // Worked out on a copy of the event; nothing is stored.
 
 import { countFor } from '../../../pricing/count-for.ts';
-import { orderOf } from '../../../pricing/order-of-event.ts';
 import { type PricedEvent, priceEvent } from '../../../pricing/price-event.ts';
 import { priceForStems } from '../../../pricing/price-for.ts';
 import { chainRules } from '../../../pricing/price-order.ts';
