@@ -1,7 +1,9 @@
 // What a reply means while a question of ours is open: a bare "45", "each", "the first one", "friday". A message that says something
 // else is read as usual; numbers without a unit never bind outside an open question.
 
+import { parseDay } from '../values/day.ts';
 import { answered } from './answered.ts';
+import { asksInstead } from './asks-instead.ts';
 import { betweenEnds } from './between-ends.ts';
 import { dateAt } from './dates/date-forms.ts';
 import type { Fact } from './fact.ts';
@@ -131,6 +133,21 @@ const byDate = (message: Message, choices: readonly Choice[], context: ReadingCo
   return fits.length === 1 ? fits[0] : undefined;
 };
 
+/** "The saturday" of two Saturdays offered, "march" of two days in it: asked again with those alone. */
+const fewerDays = (message: Message, ask: Ask): Ask | undefined => {
+  const [only, second] = telling(message.tokens);
+  if (only === undefined || second !== undefined) return undefined;
+  const [weekday, month] = [only.means['weekday'], only.means['month']];
+  const fits = ask.choices.filter((choice) => {
+    const day = parseDay(dayIn(choice) ?? '');
+    if (day === undefined) return false;
+    return month === undefined
+      ? weekday !== undefined && choice.words.toLowerCase().startsWith(only.text.slice(0, 3))
+      : Number(day.slice(5, 7)) === Number(month);
+  });
+  return fits.length < 2 ? undefined : { ...ask, words: message.clean.original.trim(), choices: fits };
+};
+
 const withWords = (fact: object, text: string): Fact => ({ ...fact, words: text.trim() }) as Fact;
 
 const putsRight = /^\W*(no|nope|sorry|soz|oops|whoops|wait|actually)\b/i;
@@ -180,12 +197,14 @@ export const answerOpenQuestion = (text: string, context: ReadingContext): Readi
   const { open } = context;
   if (open === undefined || text.length > 200) return undefined;
   const message = openMessage(text);
-  if (message.tokens.length === 0 || message.tokens.length > longestAnswer) return undefined;
+  if (message.tokens.length === 0 || message.tokens.length > longestAnswer || asksInstead(message)) return undefined;
   if (open.kind === 'choice') {
     const between = betweenEnds(telling(message.tokens), open.ask);
     if (between !== undefined) return reading(between);
     const choice = accepted(message, open.ask) ?? chosen(message, open.ask, context);
-    return choice === undefined ? undefined : reading(choice.facts);
+    if (choice !== undefined) return reading(choice.facts);
+    const fewer = fewerDays(message, open.ask);
+    return fewer === undefined ? undefined : { ...reading([]), asks: [fewer] };
   }
   const fact = open.kind === 'missing' ? missing(message, open, context) : open.kind === 'pack' ? packHolds(message, open) : undefined;
   return fact === undefined ? undefined : answered(fact);

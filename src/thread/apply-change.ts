@@ -57,7 +57,18 @@ const changeMade = (state: EventState, { to, by, piece }: Change): EventState =>
   return typeof by === 'number' ? setMade(state, kind, madeOf(state, kind) + by) : state;
 };
 
-const changeCount = (state: EventState, change: Change): EventState => {
+/** One price for all of a kind, told for so many, as the price each it comes to; left alone where it does not come out in coins. */
+const inPriceEach = (state: EventState): EventState => {
+  const [line, another] = state.lines;
+  if (line === undefined || another !== undefined || line.price !== undefined || state.price?.per !== 'all') return state;
+  const { price, ...rest } = state;
+  const each = decimal(price.amount).dividedBy(line.count);
+  if (price.amountMax !== undefined || each.decimalPlaces() > 2) return state;
+  return { ...rest, lines: [{ ...line, price: { amount: each.toString(), per: 'each' } }] };
+};
+
+const changeCount = (before: EventState, change: Change): EventState => {
+  const state = change.sameEach ? inPriceEach(before) : before;
   const { piece } = change;
   const [line] = linesMeant(state, piece);
   const count = correctedCount(line?.count ?? 0, change);

@@ -6,6 +6,7 @@ export interface ProblemData {
   'message-too-long': { characters: number; most: number };
   'date-does-not-exist': { words: string };
   'date-is-past': { date: string; words?: string }; // words: as somebody said it
+  'another-event': { date: string; words: string }; // "same again for 6 march" where this one has its day
   'count-not-positive': { words: string };
   'count-too-large': { count: string; most: number };
   'other-currency': { said: string; studio: string };

@@ -7,7 +7,7 @@ import { tellsOfTax } from '../text/of-tax.ts';
 import { isSingle, type Token } from '../text/token.ts';
 import { bareWords, markers } from './change-words.ts';
 import { reasonBehind } from './reason-behind.ts';
-import { samePrice } from './same-price.ts';
+import { sameEach, samePrice } from './same-price.ts';
 import { taxChange } from './tax-and-material.ts';
 import { inZones } from './two-zones.ts';
 import { wasAndIs } from './was-and-is.ts';
@@ -85,6 +85,7 @@ export const bareNumber = (reader: Reader, whole: Part): Finding | undefined => 
       what: same !== undefined || ofCount(stretch) ? 'count' : 'number',
       to: Number(to),
       ...(from === undefined ? {} : { from: Number(from) }),
+      ...(same !== undefined && sameEach(tokens, same[0], part.end) ? { sameEach: true as const } : {}),
     },
   ]);
 };

@@ -96,6 +96,7 @@ export const change = z.object({
   times: optional(amount), // "double the bouts": the count, by a factor
   piece: optional(piece),
   per: optional(z.enum(['each', 'all'])),
+  sameEach: optional(z.literal(true)), // "30 at the same price each": one price for all grows with them
   some: optional(z.union([z.number(), z.literal('half')])), // "10 of the bouts fresh": so many of them alone
   rest: optional(material), // "half of them dried, the rest fresh"
   ofEvery: optional(z.literal(true)), // "make them all 14 each": of every kind

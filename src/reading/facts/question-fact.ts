@@ -67,6 +67,7 @@ export const question = z.object({
   numberMax: optional(z.number()),
   amount: optional(amount),
   amountMax: optional(amount),
+  differs: optional(z.enum(['more', 'fewer', 'without'])), // "5 more", "3 fewer", "without the corsages": from what is ordered
   per: optional(z.literal('all')), // "can we do it for 400 all in": the amount is for all of them
   step: optional(amount),
   piece: optional(piece),

@@ -1,6 +1,8 @@
 // One more of a kind for one more person: "same again for the second flower girl", "another one for the other flower girl". Which kind it is, the thread knows.
+// And the whole order again for another day, "same again for 6 march but 15": a second event, which moves nothing of this one.
 
 import type { PieceKind } from '../../handbook/pieces.ts';
+import { dateAt } from '../dates/date-forms.ts';
 import { pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader } from '../phrase.ts';
 import { ofKind } from '../text/kind-named.ts';
@@ -14,9 +16,26 @@ const bare = pattern(
 );
 const further = /^(second|2nd|other|third|3rd|next|last|extra)$/;
 
+const again = pattern(
+  `${lead} (same again|the same again|same order|the same order|exact same order|repeat order|repeat|a repeat|another one|another order|another wedding|another event) (order|again|of|like|as|this|it|that|one|please|pls|too){0,4} (for|on)`,
+);
+
+// "Same again for friday" may be of the hands at the bench: only a day of a month is another event's.
+const anotherEvent = ({ tokens, context, words }: Reader, start: number, end: number): Finding | undefined => {
+  const match = context.eventDate === undefined ? undefined : again.at(tokens, start, end);
+  const read = match === undefined ? undefined : (dateAt(tokens, match.end, context) ?? dateAt(tokens, match.end + 1, context));
+  const [day, other] = read?.days ?? [];
+  if (match === undefined || read === undefined || day === undefined || other !== undefined || day === context.eventDate) return undefined;
+  const ofMonth = tokens.slice(match.end, read.end).some(({ means, number }) => means['month'] !== undefined || number?.form === 'slashed');
+  if (!ofMonth) return undefined;
+  return { start, end, problems: [{ code: 'another-event', data: { date: day, words: words(start, read.end) } }] };
+};
+
 const find = (reader: Reader): Finding[] =>
   reader.untouched().flatMap((part): Finding[] => {
     if (part.asked) return [];
+    const second = anotherEvent(reader, part.start, part.end);
+    if (second !== undefined) return [second];
     const nth = form.at(reader.tokens, part.start, part.end);
     const match = nth?.end === part.end && further.test(nth.kept['w']?.text ?? '') ? nth : bare.at(reader.tokens, part.start, part.end);
     const [role, kind] = [match?.kept['r'], match?.kept['p']?.means['piece'] as PieceKind | undefined];

@@ -54,6 +54,15 @@ export const priceAndTotal: Forms = [
     ],
     inside,
   ],
+  // "how much for 5 more?": of what they would cost, not of what is left to make.
+  [
+    'price',
+    [
+      'how much (is|are|for|would|will|do|does|it|they|be|to|if|we|i|she|he|want|wants|wanted|need|needs|had|have|did|make|made){0,5} <count> (<material>)? (<piece>)? (more|extra) (<piece>|of them)? (be|cost|come to)?',
+      'how much (is|are|for|would|will|do|does|it|they|be|to|if|we|i|she|he|want|wants|wanted|need|needs|had|have|did|make|made){0,5} (add|adds|added|another|an extra) (another|an extra|on)? <count> (<material>)? (<piece>)? (be|cost|come to)?',
+    ],
+    new RegExp(`${inside.source}|${taxed.source}|\\b(hours?|hrs?|minutes|mins|time|longer|order|buy)\\b`),
+  ],
   [
     'price',
     [

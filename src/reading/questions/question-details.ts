@@ -79,7 +79,9 @@ export const details = (reader: Reader, start: number, end: number) => {
         !/^\d+$/.test(token.number.amount);
       const isEach = tokens[index + 1]?.means['each'] !== undefined; // "stems of 300 each" counts nothing
       const ofPieces = counted.at(tokens, index, end) !== undefined;
-      if ((number === undefined || (ofPieces && !numberOfPieces)) && !isEach && /^\d+$/.test(token.number.amount)) {
+      // "what would it come to at 18": a price alone, and no number of pieces beside it.
+      const isPrice = /^(at|@)$/.test(tokens[index - 1]?.text ?? '') && !ofPieces && isSingle(token.number);
+      if (!isPrice && (number === undefined || (ofPieces && !numberOfPieces)) && !isEach && /^\d+$/.test(token.number.amount)) {
         numberOfPieces = ofPieces;
         number = Number(token.number.amount);
         if (token.number.max !== undefined && /^\d+$/.test(token.number.max)) numberMax = Number(token.number.max);

@@ -4,6 +4,7 @@ import { addDays, weekdayOf, weekdays } from '../../values/day.ts';
 import { firstIn, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import { isRangeOrChoice, isSingle, type NumberRead } from '../text/token.ts';
+import { differsIn } from './by-how-many.ts';
 import { type details, oldNumbers } from './question-details.ts';
 
 type Details = ReturnType<typeof details>;
@@ -48,6 +49,9 @@ export const shaped = (reader: Reader, start: number, end: number, asks: string,
     }
     case 'priceFor':
       return { ...fields, ...(keptForStems(reader, start, end, fields) ?? {}) };
+    case 'price':
+    case 'total':
+      return { ...fields, differs: differsIn(reader, start, end, fields.number), ...(paidForAll(reader, start, end) ?? {}) };
     case 'whatIf':
       return whatIf(reader, start, end, fields);
     case 'due':
@@ -68,7 +72,9 @@ export const shaped = (reader: Reader, start: number, end: number, asks: string,
 const whatIf = (reader: Reader, start: number, end: number, fields: Details): Fields | undefined => {
   const stems = stemsTried(reader, start, end, fields);
   if (stems === 'unsure') return undefined;
-  return stems ?? { ...fields, ...(totalTried(reader, start, end) ?? priceTried(reader, start, end, fields) ?? {}) };
+  if (stems !== undefined) return stems;
+  const differs = differsIn(reader, start, end, fields.number);
+  return { ...fields, differs, ...(totalTried(reader, start, end) ?? priceTried(reader, start, end, fields) ?? {}) };
 };
 
 // "what if both of us are away", "me and jo are off".
@@ -160,6 +166,13 @@ const totalTried = (reader: Reader, start: number, end: number): Fields | undefi
   if (!isSingle(amount) || behind?.means['piece'] !== undefined || behind?.means['each'] !== undefined) return undefined;
   return { number: undefined, amount: amount.amount, per: 'all' };
 };
+
+// "what would each be if they only pay 300 total": no number of pieces.
+const paying = pattern(
+  '(pay|pays|paid|paying|spend|spends|offer|offers|offered|budget (is|of|was)?) (us|me)? (only|just|about|around)? <amount>',
+);
+const paidForAll = (reader: Reader, start: number, end: number): Fields | undefined =>
+  paying.in(reader.tokens, start, end) === undefined ? undefined : totalTried(reader, start, end);
 
 const weekForm = pattern('(this|next|the|coming|rest of the|all) (coming)? (week|wk)');
 const weekendForm = pattern('(this|next|the|coming)? (weekend)');

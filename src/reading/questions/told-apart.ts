@@ -117,7 +117,7 @@ export const toldApart: Forms = [
       `(when|what time|what day|what date|by when) (do|does|must|should|will) (these|they|it|the <piece>|this|those|everything) (all)? (need to|have to|got to|must)? (be|been) (ready|done|finished|there|delivered|collected|handed over) <any>{0,3}`,
       `(when|what time|what day|what date) (are|is) (these|those|they|it|this) (all)? (for|wanted|needed|due|going out|wanted for|needed for) <any>{0,3}`,
     ],
-    /\b(start making|bench|order|dry|hang|hanging)\b/,
+    /\b(how much|start making|bench|order|dry|hang|hanging)\b/,
   ],
   [
     'due',

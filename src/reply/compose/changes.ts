@@ -10,7 +10,7 @@ import { grouped } from '../words/counts.ts';
 import { fullDate } from '../words/dates.ts';
 import { plural } from '../words/names.ts';
 import { materialsWords } from '../words/order.ts';
-import { clientTotalChanges } from './price-before.ts';
+import { clientTotalChanges, sharedPriceChanges } from './price-before.ts';
 
 /** One line per thing that had a value before and has another now. Empty for a first message. */
 export const changeLines = (answer: Answer): readonly Line[] => {
@@ -18,6 +18,7 @@ export const changeLines = (answer: Answer): readonly Line[] => {
   return [
     ...countChanges(answer),
     ...priceChanges(before, event, manner),
+    ...sharedPriceChanges(answer),
     ...clientTotalChanges(answer),
     ...plainChanges(before, event, manner),
   ];

@@ -30,6 +30,22 @@ const quoted = (lines: readonly PricedLine[]): string => lines.map((line) => `${
 const paid = (lines: readonly PricedLine[]): Decimal =>
   sum(lines.map((line) => clientPays(line.quotedEach.times(line.count), line.rules.taxRate, line.rules.basis)));
 
+/** One price for all that stays while the number moves: what each comes to, old → new. */
+export const sharedPriceChanges = (answer: Answer): readonly Line[] => {
+  const { before, event, price, manner } = answer;
+  const old = priceBefore(answer);
+  if (!price?.ok || !old?.ok || before.price?.per !== 'all' || event.price?.per !== 'all') return [];
+  if (before.price.amount !== event.price.amount) return [];
+  const [was, now] = [old.value.priced, price.value.priced];
+  const [only, another] = now.lines;
+  if (only === undefined || another !== undefined || was.lines.length !== 1 || was.lines[0]?.count === only.count) return [];
+  const printed = (line: PricedLine): string => manner.money(line.quotedEach);
+  return was.lines.map(
+    (line) =>
+      text`Each: ${moneySpan(printed(line))} → ${strong(printed(only))}, as ${moneySpan(manner.money(event.price?.amount ?? '0'))} for all stays.`,
+  );
+};
+
 /** What the client pays for pieces that were priced before and are quoted the same, where only the tax moved it: "40 buttonholes: $1,130.00 → $1,000.00". */
 export const clientTotalChanges = (answer: Answer): readonly Line[] => {
   const { price, manner } = answer;

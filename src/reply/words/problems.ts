@@ -37,6 +37,8 @@ const sentences: Sentences = {
     words === undefined
       ? text`${shownDay(date, style)} is past. Which date is the event?`
       : text`${quoted(words)} is ${shownDay(date, style)}, which is past. Which date is the event?`,
+  'another-event': ({ date, words }, _money, style) =>
+    text`${quoted(words)} sounds like a second event. Give it a thread of its own and say its order there. If this one moves, say “moved to ${shownDay(date, style)}”.`,
   'count-not-positive': ({ words }) => text`${quoted(words)}: a number of pieces has to be 1 or more.`,
   'count-too-large': ({ count, most }) => text`${count} pieces is more than I plan for (${most} at most). Is that the right number?`,
   'other-currency': ({ said, studio }) =>

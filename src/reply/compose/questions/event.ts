@@ -1,5 +1,6 @@
 // Questions about the event itself: when it is, what is in it and what is open.
 
+import { parseDay } from '../../../values/day.ts';
 import type { Block, Span } from '../../reply.ts';
 import { dateSpan, ownWords, strong, text } from '../../span.ts';
 import { fullDate, shortDate } from '../../words/dates.ts';
@@ -9,7 +10,12 @@ import { summaryBlocks } from '../summary.ts';
 import { answerLine, type Respond } from './respond.ts';
 import { why } from './why.ts';
 
-const eventDate: Respond = ({ words }, { event, manner }) => {
+// "Is the 27th of feb a saturday?": of the day itself, whenever the event is.
+const ofWeekday = /\ban? (mon|tues?|wed(nes)?|thu(rs?)?|fri|sat(ur)?|sun)(day)?\b/i;
+
+const eventDate: Respond = ({ words, date }, { event, manner }) => {
+  const day = date !== undefined && ofWeekday.test(words) ? parseDay(date) : undefined;
+  if (day !== undefined) return answerLine(text`It is ${strong(fullDate(day, manner))}.`);
   if (!event.date) return answerLine(text`Nobody has said when the event is.`);
   const time = event.time ? ` at ${event.time}` : '';
   const over = event.handOver?.date ? text` Hand over ${dateSpan(fullDate(event.handOver.date, manner))}.` : [];

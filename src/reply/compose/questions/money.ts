@@ -13,11 +13,14 @@ import { problemLine } from '../../words/problems.ts';
 import { budgetBlocks } from '../budget.ts';
 import { clientBlocks } from '../client-form.ts';
 import { labourLine } from '../labour.ts';
+import { notOrderedLines } from '../not-ordered.ts';
 import { recipeCostBlocks } from '../recipe-cost.ts';
 import { spentLine } from '../review-told.ts';
 import { splitLines } from '../stem-split.ts';
+import { ladderBlocks } from './ladder.ts';
 import { answerLine, below, type Respond } from './respond.ts';
-import { countForBlocks, ladderBlocks, priceForBlocks, whatIfBlocks } from './what-if-price.ts';
+import { orTried } from './tried.ts';
+import { countForBlocks, priceForBlocks, whatIfBlocks } from './what-if-price.ts';
 
 /** The priced event, or the one sentence that says why there is no price. */
 const withPrice =
@@ -79,6 +82,7 @@ const allOfIt = withPrice((event, answer) => {
 /** "What does she still owe?": what it comes to; payments are nowhere kept. */
 const total: Respond = (question, answer) => [
   ...allOfIt(question, answer),
+  ...(answer.price?.ok ? notOrderedLines(answer).map((line): Block => ({ block: 'line', line })) : []),
   ...(/\bow(e|es|ed|ing)\b|\bto pay\b/i.test(question.words)
     ? [{ block: 'assumed' as const, line: text`I keep no deposits or payments: take off what is paid.` }]
     : []),
@@ -158,22 +162,8 @@ const working = withPrice(({ priced }, { manner }) =>
 
 const client: Respond = (_question, answer) => clientBlocks(answer);
 
-// "What would 45 bouts come to?" in a thread of 30, "the stem budget at 18 each?" in one at 16: tried on a copy.
-const triesPrice = /\b(at|if|charge[ds]?|charging|dropp?(ed)?|sell|sold|ask|asked|quoted?|went|go|make it)\b|@/i;
-const orTried =
-  (respond: Respond): Respond =>
-  (question, answer) => {
-    const { number, piece, amount, words } = question;
-    const asked = answer.event.lines.filter((line) => piece === undefined || line.piece === piece);
-    const ordered = asked.reduce((pieces, line) => pieces + line.count, 0);
-    const known = [answer.event.price?.amount, ...asked.map((line) => line.price?.amount)];
-    const other = amount !== undefined && triesPrice.test(words) && !known.includes(amount);
-    const more = number !== undefined && number >= 2 && number !== ordered && (piece !== undefined || amount !== undefined);
-    return other || more ? whatIfBlocks(question, answer) : respond(question, answer);
-  };
-
 export const moneyQuestions = {
-  price: withPrice((priced, answer) => budgetBlocks(priced, answer)),
+  price: orTried(withPrice((priced, answer) => budgetBlocks(priced, answer))),
   total: orTried(total),
   stemBudget: orTried(stemBudget),
   spend: orTried(spend),

@@ -2,49 +2,48 @@
 // Worked out on a copy of the event; nothing is stored.
 
 import { countFor } from '../../../pricing/count-for.ts';
-import { orderOf } from '../../../pricing/order-of-event.ts';
-import { priceEvent } from '../../../pricing/price-event.ts';
+import { type PricedEvent, priceEvent } from '../../../pricing/price-event.ts';
 import { priceForStems } from '../../../pricing/price-for.ts';
-import { type LadderRow, priceLadder } from '../../../pricing/price-ladder.ts';
 import { chainRules } from '../../../pricing/price-order.ts';
 import type { TaxTerms } from '../../../pricing/tax-terms.ts';
 import { termsOf } from '../../../pricing/terms.ts';
 import type { FactOf } from '../../../reading/fact.ts';
 import { applyFacts } from '../../../thread/apply-facts.ts';
 import type { EventState } from '../../../thread/event.ts';
+import { kindInOrder } from '../../../thread/kind-in-order.ts';
 import { type Decimal, decimal } from '../../../values/decimal.ts';
 import type { Problem } from '../../../values/problem.ts';
 import type { Answer } from '../../answer.ts';
 import type { Block, Line } from '../../reply.ts';
-import { moneySpan, plainLine, strong, text } from '../../span.ts';
+import { moneySpan, strong, text } from '../../span.ts';
 import { counted, pieceName, plural } from '../../words/names.ts';
-import { basisWords } from '../../words/order.ts';
+import { basisWords, notPricedYet } from '../../words/order.ts';
 import { problemLine } from '../../words/problems.ts';
 import { budgetBlocks } from '../budget.ts';
 import { otherTaxSaid } from '../price-notes.ts';
-import { type Respond, storedNothing } from './respond.ts';
+import { type Question, type Respond, storedNothing } from './respond.ts';
 import { whatIfItem } from './what-if-item.ts';
 
-const problemBlocks = (problem: Problem, { manner }: Answer): readonly Block[] => [
+export const problemBlocks = (problem: Problem, { manner }: Answer): readonly Block[] => [
   { block: 'problem', line: problemLine(problem, manner.money) },
 ];
 
-// Behind an order that was just noted with two prices, only the price is open.
-const noPriceYet: Block = { block: 'assumed', line: plainLine('Only worked out: no price is kept yet.') };
-
 // Before what is only worked out: the tax goes by another name.
-const taxBlocks = (tax: TaxTerms, event: EventState): readonly Block[] => otherTaxSaid(tax, event).map((line) => ({ block: 'line', line }));
+export const taxBlocks = (tax: TaxTerms, event: EventState): readonly Block[] =>
+  otherTaxSaid(tax, event).map((line) => ({ block: 'line', line }));
 
 /** The event with the question's own basis and, where the thread has none, its piece. */
-const asAsked = (question: FactOf<'question'>, event: EventState): EventState => {
+export const asAsked = (question: FactOf<'question'>, event: EventState): EventState => {
   const basis = question.basis ? { ...event, tax: { ...event.tax, basis: question.basis } } : event;
   const count = question.number ?? 1;
   return basis.lines.length === 0 ? { ...basis, lines: [{ piece: question.piece ?? 'unspecified', count }] } : basis;
 };
 
 /** "What about 16?": the price each or the number, whichever of the two it is nearer to. The answer's first line shows which was taken. */
-const settled = (question: FactOf<'question'>, event: EventState): FactOf<'question'> => {
+const settled = (asked: Question, event: EventState): Question => {
+  const question = asked.piece === undefined ? asked : { ...asked, piece: kindInOrder(event.lines, asked.piece) };
   const { number, ...rest } = question;
+  if (question.differs !== undefined) return question;
   const [line, another] = event.lines;
   const price = line?.price ?? event.price;
   if (number === undefined || number <= 0 || question.amount !== undefined || question.piece !== undefined) return question;
@@ -65,10 +64,37 @@ const missingLine = ({ number, piece, amount }: FactOf<'question'>, { manner, ev
     : text`I need a price and a number of pieces to try that.`;
 };
 
+/** "What if the corsages were 40?": so many of them, or what each costs. */
+const endsInNumber = /\b(were|was|are|is|be|(went|go|goes) (up |down )?to) (only |about |just )?\d+\W*$/i;
+const countOrPrice = ({ number, piece, amount, differs, words }: Question, { event, manner }: Answer): Line | undefined => {
+  const line = event.lines.find((each) => each.piece === piece);
+  if (number === undefined || amount !== undefined || differs !== undefined || line?.price === undefined || !endsInNumber.test(words))
+    return undefined;
+  const pieces = counted(number, line.piece, manner.says);
+  return text`${pieces}, or ${moneySpan(manner.money(String(number)))} each? Ask “what about ${pieces}” or “what about ${plural(line.piece, manner.says)} at ${String(number)} each”.`;
+};
+
+/** The number asked about: so many, or so many more or fewer than there are. */
+const countTried = ({ number = 0, differs }: Question): { readonly to: number } | { readonly by: number } =>
+  differs === 'more' ? { by: number } : differs === 'fewer' ? { by: -number } : { to: number };
+
+// A kind tried that has no price is in none of the figures.
+const unpricedLine = ({ unpriced }: PricedEvent, { manner }: Answer): readonly Line[] =>
+  unpriced.length === 0 ? [] : [text`Not in these figures: ${notPricedYet(unpriced, manner)}.`];
+
+// "How much for 5 more?": what they come to alone, beside what it all would come to.
+const differenceLine = ({ differs }: Question, { priced }: PricedEvent, { price, manner }: Answer): readonly Line[] => {
+  if (differs === undefined || !price?.ok) return [];
+  const by = priced.all.printed.price.minus(price.value.priced.all.printed.price);
+  return by.isZero() ? [] : [text`That is ${moneySpan(manner.money(by.abs()))} ${by.isPositive() ? 'more' : 'less'} than now.`];
+};
+
 export const whatIfBlocks: Respond = (asked, answer) => {
   const ofGoods = whatIfItem(asked, answer);
   if (ofGoods !== undefined) return ofGoods;
   const question = settled(asked, answer.event);
+  const either = countOrPrice(question, answer);
+  if (either !== undefined) return [{ block: 'answer', line: either }];
   const ofNothing = question.per === 'all' && question.number === undefined && answer.event.lines.length === 0;
   if (ofNothing) return [{ block: 'answer', line: missingLine(question, answer) }];
   const facts = [
@@ -77,7 +103,7 @@ export const whatIfBlocks: Respond = (asked, answer) => {
           {
             fact: 'change' as const,
             what: 'count' as const,
-            to: question.number,
+            ...countTried(question),
             ...(question.piece ? { piece: question.piece } : {}),
             words: question.words,
           },
@@ -91,7 +117,7 @@ export const whatIfBlocks: Respond = (asked, answer) => {
             to: question.amount,
             per:
               question.per ?? (answer.event.price?.per === 'all' && !saysEach.test(question.words) ? ('all' as const) : ('each' as const)),
-            ...(question.piece ? { piece: question.piece } : {}),
+            ...(question.piece && question.per !== 'all' ? { piece: question.piece } : {}),
             words: question.words,
           },
         ]
@@ -100,67 +126,12 @@ export const whatIfBlocks: Respond = (asked, answer) => {
   const tried = applyFacts(asAsked(question, answer.event), facts);
   const price = priceEvent(answer.studio.settings, tried, answer.today);
   if (!price) return [{ block: 'answer', line: missingLine(question, answer) }];
-  return price.ok
-    ? [...budgetBlocks(price.value, { ...answer, event: tried, price }), storedNothing]
-    : problemBlocks(price.problem, answer);
-};
-
-export const ladderBlocks: Respond = (question, answer) => {
-  const { studio, today, manner } = answer;
-  const event = asAsked(question, answer.event);
-  const terms = termsOf(studio.settings, event, today);
-  if (!terms.ok) return problemBlocks(terms.problem, answer);
-  const wanted = {
-    from: decimal(question.amount ?? String(question.number ?? 0)),
-    to: decimal(question.amountMax ?? String(question.numberMax ?? 0)),
-    ...(question.step ? { step: decimal(question.step) } : {}),
-    ...(question.piece ? { piece: question.piece } : {}),
-  };
-  const rows = priceLadder(orderOf(event), terms.value, wanted);
-  if (!rows.ok) return problemBlocks(rows.problem, answer);
-  const timed = rows.value.some((row) => row.minutesPaid !== undefined);
-  const pieces = event.lines.reduce((count, line) => count + line.count, 0);
-  const moved = question.piece ?? event.lines[0]?.piece ?? 'unspecified';
-  const several = event.lines.length > 1;
+  if (!price.ok) return problemBlocks(price.problem, answer);
+  const besides = [...unpricedLine(price.value, answer), ...differenceLine(question, price.value, answer)];
   return [
-    { block: 'answer', line: text`${ladderName(event, manner.says)}, ${basisWords(terms.value.tax)}: what each price leaves.` },
-    ...(several
-      ? [{ block: 'line' as const, line: text`Only the ${plural(moved, manner.says)} change price; the rest stay as they are.` }]
-      : []),
-    {
-      block: 'table',
-      caption: 'What each price leaves',
-      columns: [
-        { title: 'each', align: 'right' },
-        { title: 'stems', align: 'right' },
-        ...(timed ? [{ title: 'min paid', align: 'right' as const }] : []),
-        { title: `to spend, ${pieces}`, align: 'right' },
-        ...(several ? [{ title: 'client pays', align: 'right' as const }] : []),
-      ],
-      rows: rows.value.map((row) => [...ladderRow(row, timed, answer), ...(several ? [totalOf(row, answer)] : [])]),
-    },
-    ...taxBlocks(terms.value.tax, event),
-    answer.event.price === undefined && answer.event.lines.every((line) => line.price === undefined) ? noPriceYet : storedNothing,
-  ];
-};
-
-const totalOf = ({ priced }: LadderRow, { manner }: Answer): Line => (priced ? [moneySpan(manner.money(priced.all.printed.price))] : []);
-
-const ladderName = (event: EventState, says: Answer['manner']['says']): Line =>
-  text`${event.lines.map((line) => counted(line.count, line.piece, says)).join(', ')}`;
-
-const ladderRow = (row: LadderRow, timed: boolean, { manner }: Answer): readonly Line[] => {
-  const price = [moneySpan(manner.money(row.price))];
-  if (!row.priced || !row.line) return [price, plainLine('none'), ...(timed ? [plainLine('')] : []), plainLine('')];
-  const each =
-    row.minutesPaid === undefined
-      ? ''
-      : String(Math.floor(row.minutesPaid / row.priced.lines.reduce((count, line) => count + line.count, 0)));
-  return [
-    price,
-    [strong(manner.money(row.line.each.printed.stems))],
-    ...(timed ? [plainLine(each)] : []),
-    [moneySpan(manner.money(row.priced.all.printed.wholesale))],
+    ...budgetBlocks(price.value, { ...answer, event: tried, price }),
+    ...besides.map((line): Block => ({ block: 'line', line })),
+    storedNothing,
   ];
 };
 
