@@ -39,6 +39,15 @@ describe('a list of wearers by name', () => {
     expect(await replyTo([order, list, said])).toMatch(reply);
   });
 
+  it('a flower to be left out is a note, and nobody goes without for it', async () => {
+    const said = ['Dan - groom - buttonhole, no lilies', 'Dee - mother of the bride - pin corsage - no roses', 'MC - no thanks'].join(
+      '\\\n',
+    );
+    const reply = await replyTo([said]);
+    expect(reply).toMatch(/^2 wearers, 2 pieces: they agree\./);
+    expect(reply).toContain('groom (Dan): buttonhole (no lilies)');
+  });
+
   it('who is named again after nobody was left has no names of before', async () => {
     expect(await replyTo([order, list, 'no ushers', '2 ushers'])).not.toContain('names for');
   });

@@ -28,6 +28,7 @@ export type Cell =
 const divider = /^[,;:|/()=>]$/;
 const noName = /^(tbc|tba|tbd|unknown|yes|ok|x)$/;
 const wearsNone = /^(none|nothing|no|nil|n|na)$/;
+const nothingElse = /^(thanks|flowers|flower|needed|please|pls|thx)$/; // "no thanks"; "no lilies" is a note
 // With a capital because the cell begins with them, and nobody's name.
 const plain =
   /^(name|names|role|who|wearer|the|a|an|and|for|with|in|on|one|two|same|all|both|each|small|mini|tiny|large|medium|big|simple|plain|standard|matching|extra|spare|left|right|pin|wrist|lapel|pocket|navy|gr[ae]y|black|white|ivory|cream|blue|green|red|pink|blush|burgundy|sage|gold|silver|champagne|tan|beige|brown|purple|lilac|peach|coral|yellow|orange|table|room|side|family|total)$/;
@@ -180,7 +181,7 @@ export const cellOf = (reader: Reader, { start, end }: Stretch): Cell => {
   if (number !== undefined) return { is: 'number', number, inBrackets: tokens[start - 1]?.text === '(' && tokens[end]?.text === ')' };
   if (end - start === 1 && first.text === 'both') return { is: 'both' };
   if (end - start <= 2 && noName.test(first.text)) return { is: 'nothing' };
-  if (end - start <= 2 && wearsNone.test(first.text)) return { is: 'none' };
+  if (wearsNone.test(first.text) && (end - start === 1 || (end - start === 2 && nothingElse.test(last.text)))) return { is: 'none' };
   if (ageAt(tokens, start, end) || tokens.slice(start, end).some(({ number: each }) => each?.form === 'length'))
     return { is: 'size', words: reader.words(start, end) };
   const told = roleAt(reader, start, end) ?? pieceAt(reader, start, end);
