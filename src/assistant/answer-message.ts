@@ -9,7 +9,7 @@ import { withCalendarKept } from '../reply/compose/calendar-given.ts';
 import { composeAnswer } from '../reply/compose/compose.ts';
 import { courtesyBlocks } from '../reply/compose/courtesy.ts';
 import { hazardAskedBlocks } from '../reply/compose/hazard-asked.ts';
-import { notUnderstoodBlocks } from '../reply/compose/help.ts';
+import { notUnderstood } from '../reply/compose/not-understood.ts';
 import type { Reply } from '../reply/reply.ts';
 import { earlierStands, nothingKept, problemLine } from '../reply/words/problems.ts';
 import { isSaid } from '../thread/apply-care.ts';
@@ -32,7 +32,7 @@ import { type Logged, logDrop, logRewritten, logStated, logUndone, type Standpoi
 import type { IncomingMessage, Store } from './ports.ts';
 import { priceTrouble } from './price-trouble.ts';
 import { progressContext } from './progress-context.ts';
-import { readingOf } from './reading-of.ts';
+import { openQuestion, readingOf } from './reading-of.ts';
 import { answerOf, type Scene } from './scene.ts';
 import { settleGoods } from './settle-goods.ts';
 import { stageProgress } from './stage-progress.ts';
@@ -54,7 +54,8 @@ export const answerMessage = (store: Store, at: Standpoint, message: IncomingMes
   if (message.kind === 'delete') return withdrawn({ store, at, message, today, reading: undefined });
   const read = withoutFixings(readingOf(message, at.thread.state, at.studio.state, today, now), at.thread.state);
   const reading = stageProgress(read, progressContext(store, at, today));
-  const scene: Scene = { store, at, message, today, reading };
+  const open = reading.answersOpen ? undefined : openQuestion(at.thread.state, now);
+  const scene: Scene = { store, at, message, today, reading, ...(open?.kind === 'choice' ? { waiting: open.ask } : {}) };
   const decision = decide(at.thread.state, reading, at.studio.state.settings.currency);
   if (decision.kind === 'nothing') return message.kind === 'edit' ? withdrawn(scene) : unread(scene);
   if (decision.kind === 'refused') return refused(scene, decision.problems);
@@ -99,7 +100,9 @@ const unread = (scene: Scene): Answered => {
   const wanted = kindWanted(scene);
   if (wanted) return ended(scene, 'asked', wanted.reply, withQuestion(unchanged(scene), scene.message, wanted.open));
   if (scene.message.text.trim() !== '')
-    return ended(scene, 'answered', { blocks: courtesyBlocks(scene.message.text) ?? notUnderstoodBlocks });
+    return ended(scene, 'answered', {
+      blocks: courtesyBlocks(scene.message.text) ?? notUnderstood(answerOf(scene, unchanged(scene), { how: 'stated' })),
+    });
   return refused(scene, [problem('message-empty', {})]);
 };
 
@@ -159,7 +162,7 @@ const undone = (scene: Scene): Answered => {
     return refused(scene, [problem('members-only', {})]);
   }
   const logged = logUndone(store, at, message, last.message);
-  return spoken(scene, logged, answerOf(scene, logged, { how: 'undone', takenBack: last.facts }));
+  return spoken(scene, logged, answerOf(scene, logged, { how: 'undone', takenBack: last.facts.filter(isSaid) }));
 };
 
 /** A deleted message, or one edited into small talk, takes back what it said; if it said nothing, nobody needs to hear of it. */

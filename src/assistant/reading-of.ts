@@ -28,7 +28,7 @@ export const readingOf = (message: IncomingMessage, state: EventState, studio: S
   const open = openQuestion(state, now);
   if (message.kind === 'tap') {
     const tapped = message.tap && (tickReading(message.tap, state, today) ?? entryReading(message.tap, today));
-    return tapped ?? stating(tapFacts(message.tap, open));
+    return tapped ?? { ...stating(tapFacts(message.tap, open)), ...(message.tap?.action === 'choose' ? { answersOpen: true } : {}) };
   }
   if (message.unreadable) return { ...stating([]), problems: [problem('file-unreadable', { why: message.unreadable })] };
   if (message.kind === 'file') return priceListReading(message.text, studio.settings.currency);

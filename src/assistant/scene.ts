@@ -2,7 +2,7 @@
 
 import { studioPrices } from '../buying/buy-for-events.ts';
 import type { Fact } from '../reading/fact.ts';
-import type { Reading } from '../reading/reading.ts';
+import type { Ask, Reading } from '../reading/reading.ts';
 import type { Answer } from '../reply/answer.ts';
 import type { Place } from '../reply/reply.ts';
 import type { Day } from '../values/day.ts';
@@ -19,6 +19,7 @@ export interface Scene {
   readonly message: IncomingMessage;
   readonly today: Day;
   readonly reading: Reading | undefined;
+  readonly waiting?: Ask; // a question of ours that this message does not answer
 }
 
 interface Told {
@@ -48,6 +49,7 @@ export const answerOf = (scene: Scene, logged: Logged, { how, stated = [], taken
   unread: scene.reading?.unread ?? [],
   hazards: hazardsOf(scene.message),
   ask,
+  ...(scene.waiting ? { waiting: scene.waiting } : {}),
   shared: scene.message.shared,
   pricesBefore: () => studioPrices(scene.at.studio.state),
   ...(isPriceList(scene.message) && how !== 'undone' && how !== 'withdrawn' ? { listRead: scene.reading?.facts.length ?? 0 } : {}),

@@ -2,12 +2,14 @@
 // else is read as usual; numbers without a unit never bind outside an open question.
 
 import { parseDay } from '../values/day.ts';
+import { plainWords, wordsIn, wordsOf } from './answer-words.ts';
 import { answered } from './answered.ts';
 import { asksInstead } from './asks-instead.ts';
 import { betweenEnds } from './between-ends.ts';
 import { dateAt } from './dates/date-forms.ts';
 import type { Fact } from './fact.ts';
 import { packHolds } from './goods/pack-holds.ts';
+import { kindsAnswered } from './kinds-answered.ts';
 import { amountSaid } from './order/price-each.ts';
 import type { Ask, Choice, OpenQuestion, Reading, ReadingContext } from './reading.ts';
 import { type Message, openMessage } from './text/message.ts';
@@ -36,24 +38,13 @@ const words = (tokens: readonly Token[]): Token[] => tokens.filter((token) => to
 const telling = (tokens: readonly Token[]): Token[] =>
   words(tokens).filter((token) => token.number !== undefined || (!fillers.has(token.text) && token.text !== ''));
 
-const wordsOf = (tokens: readonly Token[]): string[] =>
-  tokens.flatMap((token) => {
-    if (token.kind !== 'word' && token.number === undefined) return [];
-    return token.number === undefined || token.number.amount === '' ? token.text.split(' ') : [token.number.amount];
-  });
-const plainWords = (text: string): string[] => wordsOf(openMessage(text).tokens);
-
 // "each", "for all", "the first one", "saturday", or the choice's own words.
 const chosen = (message: Message, { why, choices }: Ask, context: ReadingContext): Choice | undefined => {
   const own = wordsOf(message.tokens).join(' ');
   const [same, another] = choices.filter(({ words }) => plainWords(words).join(' ') === own);
   if (same !== undefined && another === undefined) return same;
   const said = telling(message.tokens);
-  const saidWords = said.flatMap((token) =>
-    token.number === undefined || token.number.amount === ''
-      ? token.text.split(' ').filter((word) => !fillers.has(word))
-      : [token.number.amount],
-  );
+  const saidWords = said.flatMap((token) => wordsIn(token).filter((word) => token.number !== undefined || !fillers.has(word)));
   const [only, second] = said;
   if (only !== undefined && second === undefined) {
     const place = places.find(([form]) => form.test(only.text));
@@ -86,7 +77,7 @@ const accepted = (message: Message, { why, choices }: Ask): Choice | undefined =
   const said = words(message.tokens).map((token) => token.text);
   const [yes, no] = [said.some((word) => agrees.test(word)), said.some((word) => declines.test(word))];
   if (
-    !(why === 'plan with this' || why === 'part left') ||
+    !(why === 'plan with this' || why === 'part left' || choices.length === 1) ||
     yes === no ||
     !said.every((word) => agrees.test(word) || declines.test(word) || besideAnswer.test(word))
   )
@@ -184,6 +175,13 @@ const missing = (message: Message, open: Extract<OpenQuestion, { kind: 'missing'
     if (per === 'all' && only.number.form === 'plain' && putsRight.test(own)) return undefined;
     return withWords({ fact: 'price', ...amountSaid(only.number), per }, own);
   }
+  // "both", "a mix" to "dried, fresh or mixed?"
+  if (
+    open.about === 'material' &&
+    said.every(({ text }) => /^(both|mix|mixture|bit|each)$/.test(text)) &&
+    said.some(({ text }) => /^(both|mix|mixture)$/.test(text))
+  )
+    return withWords({ fact: 'material', material: 'mixed' }, own);
   if (open.about === 'material' && second === undefined && only.means['material'] !== undefined)
     return withWords({ fact: 'material', material: only.means['material'] }, own);
   if (open.about === 'piece' && second === undefined && only.means['piece'] !== undefined && only.means['piece'] !== 'unspecified') {
@@ -199,8 +197,11 @@ export const answerOpenQuestion = (text: string, context: ReadingContext): Readi
   const message = openMessage(text);
   if (message.tokens.length === 0 || message.tokens.length > longestAnswer || asksInstead(message)) return undefined;
   if (open.kind === 'choice') {
-    const between = betweenEnds(telling(message.tokens), open.ask);
+    const said = telling(message.tokens);
+    const between = betweenEnds(said, open.ask);
     if (between !== undefined) return reading(between);
+    const kinds = kindsAnswered(said, text.trim(), open.ask);
+    if (kinds !== undefined) return kinds;
     const choice = accepted(message, open.ask) ?? chosen(message, open.ask, context);
     if (choice !== undefined) return reading(choice.facts);
     const fewer = fewerDays(message, open.ask);

@@ -116,7 +116,7 @@ export const readMessage = (text: string, context: ReadingContext): Reading => {
     };
   }
   const answer = answerOpenQuestion(text, context);
-  if (answer !== undefined) return answer;
+  if (answer !== undefined) return { ...answer, answersOpen: true };
   const message = openMessage(text);
   const { trace: _, ...reading } = readOpened(message, context, phrases);
   const ask = saysRange(message.tokens)

@@ -51,6 +51,8 @@ export interface Reading {
   readonly asks: readonly Ask[];
   /** What was said but cannot be: 31 February, −5 pieces. The facts beside it were read too, but nothing of such a message is stored. */
   readonly problems: readonly Problem[];
+  /** It answers the question that was open. */
+  readonly answersOpen?: true;
 }
 
 /** What the reader may lean on; nothing else. Pure: the day comes in, the clock does not. */

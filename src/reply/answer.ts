@@ -36,6 +36,7 @@ export interface Answer {
   readonly unread: readonly string[];
   readonly hazards?: readonly Hazard[]; // the words of this message tell of
   readonly ask: Ask | undefined;
+  readonly waiting?: Ask; // a question of ours that this message left unanswered
   readonly today: Day;
   readonly price: Result<PricedEvent> | undefined;
   readonly bench: () => BenchPlan;

@@ -26,7 +26,8 @@ export const upOrDown = (change: Change, line: OrderLine): Settled => {
   const { count, price } = line;
   const { to, words } = change;
   const isDown = down.test(words);
-  if (typeof to !== 'number' || change.from !== undefined || price?.per !== 'each') return settled(change);
+  // "drop the crowns": none of them. Nothing is sold at nothing.
+  if (typeof to !== 'number' || to === 0 || change.from !== undefined || price?.per !== 'each') return settled(change);
   if (isDown === up.test(words)) return isLikePrice(change, line) ? askEither(change, line, to) : settled(change);
   const amount = decimal(price.amount);
   const [byCount, byPrice] = isDown ? [to < count, amount.gt(to)] : [to > count, amount.lt(to)];

@@ -87,10 +87,10 @@ const asFact = ({ token, piece }: Priced): Omit<FactOf<'price'>, 'words'> => ({
   ...(piece === undefined ? {} : { piece }),
 });
 
-/** "16 and 34" for two kinds: which is whose is asked, in the order they were said first. */
-const askWhose = (reader: Reader, prices: readonly [Priced, Priced], kinds: readonly [PieceKind, PieceKind]): Finding => {
-  const [first, second] = prices;
-  const words = reader.words(first.start, second.end);
+/** "16 and 34" for two kinds, "14, 32, 65" for three: which is whose is asked, in the order they were said first. */
+const askWhose = (reader: Reader, prices: readonly Priced[], kinds: readonly PieceKind[]): Finding => {
+  const [start, end] = [prices[0]?.start ?? 0, prices.at(-1)?.end ?? 0];
+  const words = reader.words(start, end);
   const choice = (pieces: readonly PieceKind[]): Choice => {
     const priced = prices.map((price, at) => ({ ...price, piece: pieces[at] }));
     return {
@@ -102,10 +102,12 @@ const askWhose = (reader: Reader, prices: readonly [Priced, Priced], kinds: read
   };
   const takes = prices.flatMap(({ start, end }) => Array.from({ length: end - start }, (_, at) => start + at));
   return {
-    start: first.start,
-    end: second.end,
+    start,
+    end,
     takes,
-    asks: [{ about: 'price', why: 'which number', words, choices: [choice(kinds), choice(kinds.toReversed())] }],
+    asks: [
+      { about: 'price', why: 'which number', words, choices: [choice(kinds), ...(kinds.length === 2 ? [choice(kinds.toReversed())] : [])] },
+    ],
   };
 };
 
@@ -138,13 +140,11 @@ const find = (reader: Reader): Finding[] => {
   const either = part === undefined || further !== undefined || part.asked ? undefined : askCountsOrPrices(reader, part);
   if (either !== undefined) return [either];
   const prices = reader.untouched().flatMap((part) => (part.asked ? [] : pricesIn(reader, part)));
-  const [first, second, third] = prices;
+  const [first, second] = prices;
   if (first === undefined) return [];
   const isNamed = prices.every(({ piece }) => piece !== undefined);
   if (isNamed || second === undefined) return prices.map((price) => found(reader, price.start, price.end, [asFact(price)]));
-  const [one, other, more] = pieces;
-  const isPair = third === undefined && one !== undefined && other !== undefined && more === undefined;
-  return isPair && prices.every(({ piece }) => piece === undefined) ? [askWhose(reader, [first, second], [one, other])] : [];
+  return prices.length === pieces.length && prices.every(({ piece }) => piece === undefined) ? [askWhose(reader, prices, pieces)] : [];
 };
 
 export const pricesAnswered: Phrase = { name: 'prices answered', examples: [], find };

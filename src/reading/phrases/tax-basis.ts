@@ -14,6 +14,10 @@ const aloneOnTop = pattern('<word:onTop>');
 const mayStandAlone =
   /^(inc|incl|inclusive|inlc|included|icl|inkl|gross|ex|excl|exclusive|exc|net|exl|exlc|includ|inclu|ttc|brutto|netto|hors taxes?)$/;
 
+/** The whole message. */
+const saidAlone =
+  /^(yes |yep |ok |its |it's |all |sorry ){0,2}(inc|incl|inclusive|included|ex|excl|exc|exclusive)( please| pls| ta| thanks)?$/;
+
 const endsThere = (reader: Reader, index: number): boolean => {
   const next = reader.tokens[index];
   if (next === undefined || next.kind === 'line' || next.kind === 'sign' || !reader.free(index)) return true;
@@ -32,6 +36,9 @@ const alone = (reader: Reader, index: number): Basis | undefined => {
   if (!mayStandAlone.test((token.guessed ?? token.text).replace(/ \.$/, ''))) return undefined;
   const dot = reader.tokens[index + 1]?.text === '.' ? 1 : 0;
   if (!endsThere(reader, index + 1 + dot)) return undefined;
+  // "inc" and nothing else, of an order there is: an answer to what was assumed.
+  if (saidAlone.test(reader.tokens.map(({ text }) => text).join(' ')) && reader.context.pieces.length > 0)
+    return aloneIncluded.at(reader.tokens, index, index + 1) === undefined ? 'on top' : 'included';
   const before = reader.tokens[index - 1];
   const afterPrice =
     before !== undefined &&

@@ -8,15 +8,17 @@ import { joined, text } from '../span.ts';
 import { askLine } from '../words/asks.ts';
 import { fullDate } from '../words/dates.ts';
 import { factWords } from '../words/facts.ts';
+import { inOwnWord } from '../words/names.ts';
 
 /** A choice of a date is shown as dates are everywhere, whatever words the reader gave it. */
 const labelOf = ({ why }: Ask, choice: Choice, manner: Manner): string => {
   // "2 or 3 of us in friday": the day is the same in both.
-  if (why === 'low or high' || why === 'part left') return choice.words;
+  const words = inOwnWord(choice.words, manner.says);
+  if (why === 'low or high' || why === 'part left') return words;
   const days = new Set(
     choice.facts.flatMap((fact) => (fact.fact === 'date' || fact.fact === 'crew' ? (parseDay(fact.date ?? '') ?? []) : [])),
   );
-  return days.size > 0 ? [...days].map((day) => fullDate(day, manner)).join(' and ') : choice.words;
+  return days.size > 0 ? [...days].map((day) => fullDate(day, manner)).join(' and ') : words;
 };
 
 const mostInLine = 3; // facts; more are easier checked one below the other

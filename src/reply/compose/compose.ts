@@ -27,6 +27,8 @@ import { recipeCostBlocks } from './recipe-cost.ts';
 import { reviewOffer } from './review-offer.ts';
 import { toldNow } from './review-told.ts';
 import { sharedBlocks } from './shared.ts';
+import { notKeptBlocks, stillOpen } from './still-open.ts';
+import { takenBackLine } from './taken-back.ts';
 import { kindWithoutOrder } from './uncounted-kind.ts';
 import { wearersBlocks } from './wearers.ts';
 import { fitAsk } from './what-fits.ts';
@@ -44,19 +46,19 @@ export const composeAnswer = (answer: Answer): Composed => {
   const { blocks, cautioned } = withCautions(answer, firstIsTheAnswer([...changed, ...asked]), magnetClash(answer));
   // What a question names is not lost.
   const leftOver = answer.ask?.why === 'part left' || kindWithoutOrder(answer) !== undefined ? [] : unheard(answer);
-  const unread: readonly Block[] =
-    leftOver.length > 0
-      ? [
-          {
-            block: 'assumed',
-            line: text`Not used: ${joined(
-              leftOver.map((words) => [quoted(words)]),
-              ', ',
-            )}.`,
-          },
-        ]
-      : [];
-  const ask = answer.ask ?? fitAsk(answer) ?? reviewOffer(answer) ?? paceOffer(answer);
+  const notUsed = joined(
+    leftOver.map((words) => [quoted(words)]),
+    ', ',
+  );
+  const unread: readonly Block[] = [
+    ...notKeptBlocks(answer),
+    ...(leftOver.length > 0 ? [{ block: 'assumed' as const, line: text`Not used: ${notUsed}.` }] : []),
+  ];
+  const again = stillOpen(answer);
+  // Put again behind a question: it waits as it did, and nothing is stored.
+  if (again && answer.stated.length === 0)
+    return { reply: { blocks: [...blocks, ...unread, ...askBlocks(again, answer.manner)] }, asks: undefined, cautioned };
+  const ask = answer.ask ?? again ?? fitAsk(answer) ?? reviewOffer(answer) ?? paceOffer(answer);
   if (ask) return { reply: { blocks: [...blocks, ...unread, ...askBlocks(ask, answer.manner)] }, asks: { kind: 'choice', ask }, cautioned };
   const next =
     answer.questions.length === 0 &&
@@ -137,12 +139,12 @@ const statedBlocks = (answer: Answer): readonly Block[] => {
 };
 
 /** A deletion and an undo have no figures of their own to begin with. */
-const takenBack = ({ how, takenBack: facts, before }: Answer): Block[] => {
+const takenBack = ({ how, takenBack: facts, before, manner }: Answer): Block[] => {
   if (how === 'withdrawn') return [{ block: 'line', line: text`Message deleted: what it said is taken back.` }];
   if (how === 'undone' && facts.length === 0 && before.open?.kind === 'choice') {
     return [{ block: 'line', line: text`Taken back: “${before.open.ask.words}”, which I had only asked about. Nothing else has changed.` }];
   }
-  if (how === 'undone') return [{ block: 'line', line: text`Taken back.` }];
+  if (how === 'undone') return [{ block: 'line', line: takenBackLine(facts, manner) }];
   return [];
 };
 

@@ -51,7 +51,9 @@ const mainBlocks = ({ batch, cost, line }: Costed, answer: Answer): readonly Blo
 };
 
 const against = (over: Decimal, of: Line, manner: Manner): Line => {
-  if (manner.money(over.abs()) === manner.money('0')) return text`: just the ${of}`;
+  // Less than the smallest coin apart: it fits, or it does not, and which of the two is said.
+  if (manner.money(over.abs()) === manner.money('0'))
+    return over.greaterThan(0) ? text`: a fraction of a coin over the ${of}` : text`: it fits the ${of}`;
   return over.greaterThan(0)
     ? text`: ${strong(`${manner.money(over)} over`)} the ${of}`
     : text`: ${strong(`${manner.money(over.negated())} under`)} the ${of}`;
@@ -128,5 +130,5 @@ const roundedNote = (cost: RecipeCost, { manner }: Answer): readonly Block[] =>
   cost.rows.some(
     (row) => row.unitCost.decimalPlaces() > finest && manner.money(row.unitCostShown.times(countOf(row))) !== manner.money(row.cost),
   )
-    ? [{ block: 'assumed', line: text`What one costs is rounded up; the cost is exact.` }]
+    ? [{ block: 'assumed', line: text`What one costs is rounded up; the cost is worked out from the exact price, then rounded.` }]
     : [];

@@ -19,6 +19,9 @@ export const pieceName = (kind: PieceKind, says: Says): string => (kind === 'but
 
 export const plural = (kind: PieceKind, says: Says): string => `${pieceName(kind, says)}s`;
 
+/** A choice's words with the studio's own word for a buttonhole. */
+export const inOwnWord = (words: string, says: Says): string => words.replace(/\bbuttonhole(?=s?\b)/g, says);
+
 /** "1 buttonhole", "40 buttonholes". */
 export const counted = (count: number | string, kind: PieceKind, says: Says): string =>
   `${grouped(count)} ${String(count) === '1' ? pieceName(kind, says) : plural(kind, says)}`;

@@ -65,7 +65,7 @@ describe('a recipe', () => {
     expect(exact).toMatch(/strawflower +2 +£0\.392 +£0\.78/i);
     const endless = await talk([order, 'strawflower 4.80 bunch of 55', '3 strawflowers each']);
     expect(endless).toMatch(/strawflower +3 +£0\.09 +£0\.26/i);
-    expect(endless).toContain('What one costs is rounded up; the cost is exact.');
+    expect(endless).toContain('What one costs is rounded up; the cost is worked out from the exact price, then rounded.');
   });
 
   it("tells a wearer's own in a line of its own", async () => {

@@ -1,0 +1,29 @@
+// What an undo took back, named: the last thing that was kept may be older than the last thing that was said.
+
+import type { Fact } from '../../reading/fact.ts';
+import type { Manner } from '../answer.ts';
+import type { Line } from '../reply.ts';
+import { lineToText } from '../reply-to-text.ts';
+import { joined, quoted, text } from '../span.ts';
+import { factWords } from '../words/facts.ts';
+
+const mostNamed = 4;
+const longestWords = 60; // characters
+
+/** A fact in its own words, where the words for it would only say what kind of fact it is. */
+const named = (fact: Fact, manner: Manner): Line => {
+  const words = fact.words.trim();
+  const plain = factWords(fact, manner);
+  const bare = fact.fact === 'change' || lineToText(plain) === fact.fact;
+  return bare && words !== '' && words.length <= longestWords ? [quoted(words)] : plain;
+};
+
+/** What a price list loses is said in a line of its own, with what holds again. */
+export const takenBackLine = (all: readonly Fact[], manner: Manner): Line => {
+  const facts = all.filter(({ fact }) => fact !== 'pack');
+  if (facts.length === 0) return text`Taken back.`;
+  const said = facts.slice(0, mostNamed).map((fact) => named(fact, manner));
+  const once = said.filter((line, at) => said.findIndex((other) => lineToText(other) === lineToText(line)) === at);
+  const more = facts.length > mostNamed ? ` and ${facts.length - mostNamed} more` : '';
+  return text`Taken back: ${joined(once, '; ')}${more}.`;
+};
