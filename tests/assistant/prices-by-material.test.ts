@@ -25,6 +25,6 @@ describe('two prices for two materials', () => {
 
 test('an order shared out between two materials is both of them', async () => {
   const reply = await talk(['30 lapels: 18 dried at 15, 12 fresh at 11', 'why?']);
-  expect(reply).toContain('18 buttonholes, £15.00 each');
-  expect(reply).toContain('12 buttonholes, £11.00 each');
+  expect(reply).toContain('18 buttonholes, dried, £15.00 each');
+  expect(reply).toContain('12 buttonholes, fresh, £11.00 each');
 });
