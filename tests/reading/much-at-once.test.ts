@@ -26,7 +26,7 @@ describe('a long text', () => {
 
   it('read to the end is kept', () => {
     const { facts, asks } = read(
-      mail.slice(0, 2).join(' ') + ' We are so looking forward to seeing what you make of it all, and so is everybody here at home.',
+      `${mail.slice(0, 2).join(' ')} We are so looking forward to seeing what you make of it all, and so is everybody here at home.`,
     );
     expect(facts).toMatchObject([order, { fact: 'price' }, { fact: 'tax' }]);
     expect(asks).toEqual([]);

@@ -3,8 +3,8 @@
 import type { Match } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
-import type { Token } from '../text/token.ts';
-import { eachHours } from './crew-forms.ts';
+import type { NumberRead, Token } from '../text/token.ts';
+import { eachHours, forHours } from './crew-forms.ts';
 import { hoursOf } from './pace.ts';
 
 /** "5 hrs each", but "3 hrs each day" */
@@ -20,3 +20,7 @@ export const hoursEach = ({ tokens }: Reader, { start, end }: Part, whole = fals
   while (match !== undefined && isOther(match.kept['d'])) match = eachHours.in(tokens, match.end, end);
   return match;
 };
+
+/** "2 helpers at 15 for 6": hours without a word for them, asked only where no sum is said: in "64 hours total for 4 persons" the four are none. */
+export const bareHours = ({ tokens }: Reader, part: Part): NumberRead | undefined =>
+  forHours.in(tokens, part.start, part.end)?.kept['n']?.number;

@@ -11,7 +11,6 @@ import { besidePace, leavesNumber } from './beside-pace.ts';
 import {
   alone,
   benchHours,
-  forHours,
   gotSome,
   hand,
   handsBehind,
@@ -30,7 +29,7 @@ import {
 import { countBeside } from './days-apart.ts';
 import { anotherDay, datesIn, plainPair } from './days-at-bench.ts';
 import { namesSpan, spanOf } from './days-span.ts';
-import { hoursEach, isEach } from './each-hours.ts';
+import { bareHours, hoursEach, isEach } from './each-hours.ts';
 import { finishedAhead } from './finished-ahead.ts';
 import { away, countAway, peopleIn, someoneHelps, unsureHands } from './hands.ts';
 import { handsBehindPace } from './hands-behind-pace.ts';
@@ -123,11 +122,7 @@ export const readShift = (reader: Reader, part: Part, behind = false, timed = fa
   const total = hoursOf(totals?.kept['d']) ?? (summed === undefined ? undefined : Number(summed.amount));
   const shared = totals !== undefined && words.some((token) => /^(between|among|amongst|across|shared|split)$/.test(token.text));
   const duration = totals === undefined ? hoursEach(reader, part, shift) : undefined;
-  // "64 hours total for 4 persons": the four are no hours each.
-  const bare =
-    wage === undefined || people === undefined || totals !== undefined
-      ? undefined
-      : forHours.in(tokens, part.start, part.end)?.kept['n']?.number;
+  const bare = wage === undefined || people === undefined || totals !== undefined ? undefined : bareHours(reader, part);
   const noted = people === undefined ? undefined : hoursNoted.in(tokens, part.start, part.end)?.kept['n']?.number;
   if ([noted, bare, summed].some((number) => isRangeOrChoice(number))) return { start: part.start, end: part.end, held: true };
   const hours =
