@@ -7,6 +7,7 @@ import { type Token, textOf } from '../text/token.ts';
 import { comingWeekday, weekdayNumber } from './calendar-sums.ts';
 import type { DateRead } from './date-read.ts';
 import { daysAhead, daysNear, type Span, spanAt, spanOpens } from './spans.ts';
+import { isTomHimself } from './tom-himself.ts';
 
 const tomorrowWord = '(tomorrow|tmrw|tomoz|tmr|tomorow|tommorow|tomorro|2moro|2morrow|tmrow|tommorrow|tomo|2mrw|tomoro|tom)';
 const todayWord = '(today|2day|now)';
@@ -157,7 +158,7 @@ export const relativeForms = (tokens: readonly Token[], index: number, context: 
   const after = dayAfter.at(tokens, index, tokens.length);
   if (after !== undefined) return one(addDays(today, 2), after.end);
   const tomorrow = tomorrowForm.at(tokens, index, tokens.length);
-  if (tomorrow !== undefined && !(text === 'tom' && tokens[index + 1]?.kind === 'word')) return one(addDays(today, 1), index + 1);
+  if (tomorrow !== undefined && !(text === 'tom' && isTomHimself(tokens, index))) return one(addDays(today, 1), index + 1);
   const weekday = relativeWeekday.at(tokens, index, tokens.length);
   if (weekday === undefined || oftenSaid(tokens, index)) return undefined;
   // "the saturday before the fair", "on saturdays"

@@ -17,7 +17,9 @@ const isOfPeople = (reader: Reader, line: Stretch): boolean => {
   const [first, second] = cellsIn(reader, line);
   const cell = first === undefined ? undefined : cellOf(reader, first);
   const strange = cell?.is === 'strange' && reader.tokens[line.start]?.means.role !== undefined; // "Nana Pat and Koro Bill, …"
-  return second !== undefined && (strange || cell?.is === 'role' || (cell?.is === 'names' && cell.sure));
+  // "Phone: 07700 900123" is a line of a form.
+  const labelled = cell?.is === 'names' && reader.tokens[first?.end ?? 0]?.text === ':';
+  return second !== undefined && !labelled && (strange || cell?.is === 'role' || (cell?.is === 'names' && cell.sure));
 };
 
 const readLines = (reader: Reader): readonly Line[] => {
@@ -31,7 +33,10 @@ const readLines = (reader: Reader): readonly Line[] => {
 
 const namesIn = ({ told }: Line): number => (told?.is === 'row' ? told.names.length : 0);
 const wornBy = ({ told }: Line): boolean => told?.is === 'row' && told.role !== undefined && told.piece !== undefined;
-const withRole = ({ told }: Line): boolean => told?.role !== undefined;
+// "Bride: Jess, Groom: Tom, Guests: 90" heads an enquiry: the two alone are no list of who wears them.
+const couple = /^(bride|groom|guest|couple)$/;
+const withRole = ({ told }: Line): boolean =>
+  told?.role !== undefined && (told.piece !== undefined || !couple.test(told.role.means.role ?? ''));
 
 const isList = (lines: readonly Line[]): boolean =>
   lines.some(withRole) && (lines.reduce((sum, line) => sum + namesIn(line), 0) >= fewest || lines.filter(wornBy).length >= fewestWorn);

@@ -139,10 +139,19 @@ const adds = (told: Told, cell: Cell, nameFirst: boolean): boolean => {
 const given = <Key extends string, Value>(key: Key, value: Value | undefined): { readonly [K in Key]?: Value } =>
   (value === undefined ? {} : { [key]: value }) as { readonly [K in Key]?: Value };
 
+/** Whether a colon stands behind its first words. */
+const isLabelled = (reader: Reader, line: Stretch): boolean => {
+  const [first] = cellsIn(reader, line);
+  return first !== undefined && reader.tokens[first.end]?.text === ':';
+};
+
 /** What a line says; undefined where it says anything else as well. `place`: which line of the list it is, for those that number them. */
 export const rowOf = (reader: Reader, line: Stretch, place: number): Row | Heading | undefined => {
   const all = cellsIn(reader, line).map((cell) => cellOf(reader, cell));
   const cells = all[0]?.is === 'number' && all[0].number === place && all.length > 2 ? all.slice(1) : all;
+  const [lead] = cells;
+  if (lead?.is === 'role' && /^guests?$/.test(lead.role.text) && lead.piece === undefined && cells.every(({ is }) => is !== 'names'))
+    return undefined; // "Guests: 90"
   const heading = headingOf(reader, line, cells);
   if (heading !== undefined) return heading;
   if (cells.length > 1 && cells.at(-1)?.is === 'none') return { is: 'row', names: [], wearsNone: true }; // "Photographers x2: nothing"
@@ -151,6 +160,8 @@ export const rowOf = (reader: Reader, line: Stretch, place: number): Row | Headi
   if (!cells.every((cell) => adds(told, cell, nameFirst))) return undefined;
   const { names, role, called, piece, count, made, age, listed } = told;
   if (told.wearsNone) return piece === undefined ? { is: 'row', names: [], wearsNone: true } : undefined;
+  // "Venue: The Net Loft", "Planner: Kim": a line of a form, and nobody who wears any.
+  if (nameFirst && role === undefined && piece === undefined && isLabelled(reader, line)) return undefined;
   // "Reed, Dan, groom" is one man.
   if (listed > 1 && role !== undefined && !isPlural(role.text)) return undefined;
   if (names.length === 0 && role === undefined) return undefined;
