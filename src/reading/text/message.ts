@@ -11,6 +11,7 @@ import { withSparesCounted } from './counts-with-spares.ts';
 import { withoutCourtesy } from './courtesy.ts';
 import { withDroppedOff } from './dropped-off.ts';
 import { joinEachChoices } from './each-choices.ts';
+import { withFormLines } from './form-lines.ts';
 import { joinHourWords } from './hour-words.ts';
 import { joinHoursAndMinutes } from './hours-and-minutes.ts';
 import { withOpenQuestions } from './inner-questions.ts';
@@ -149,6 +150,7 @@ const stages: readonly ((tokens: readonly Token[]) => readonly Token[])[] = [
   withOwnNumbers,
   joinRanges,
   nameWords,
+  withFormLines,
   withAges,
   withDroppedOff,
   withSoldBy,
