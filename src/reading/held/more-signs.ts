@@ -20,6 +20,8 @@ export const handled = many([
   `${carry} ${carried} (round|around|off) (at|by|for|before|after|later|tonight|tomorrow|this|on|first thing|when|in <duration>|to (the|her|his|their|our|my|church|town|venue|hotel))`,
   '<count> (<material>)? <piece> (are|is|all|still|now){0,2} (going|gone|to go|heading|go|coming|need to go|have to go|went)? (over|across|round) (to (the|them|her|his|their|my|our|church|venue)|at <number>|by|there)',
   `(pick up|collect|grab|fetch|load|carry|bring) ${some} (from|at|out|back|to|in)`,
+  // "12 bouts are made of roses": what goes in, and nothing made yet.
+  '<count> (<material>)? <piece> (are|is|all|get|being|to be|will be){0,2} made (up)? (of|from|with|out of) <any>{0,8}',
   // "each one is for ONE piece": recipes, by the piece.
   '(<each>|each|every|these|those|all|recipe|recipes|amounts|quantities) (one|recipe|of them|card)? (is|are) (all)? for (just|only)? (one|1|a|a single) <piece>',
   // "goal is still 40 bouts by friday noon": the bench's day, and no new order.
