@@ -24,6 +24,9 @@ const said = (text: string): string => {
 const asked = 'before please';
 const orders = new Set(['6 buttonholes before lunch and 8 after']);
 
+// In the lines of a list rows of blanks part its columns.
+const spaced = 'with two spaces';
+
 const plainly = new Map(texts.map((text) => [text, said(text)]));
 
 describe('a message means the same', () => {
@@ -37,10 +40,10 @@ describe('a message means the same', () => {
     ['before a kiss', (text) => `${text} x`],
     ['before a smile', (text) => `${text} 🙂`],
     ['as a sentence', (text) => `${text.charAt(0).toUpperCase()}${text.slice(1)}.`],
-    ['with two spaces', (text) => text.replaceAll(' ', '  ')],
+    [spaced, (text) => text.replaceAll(' ', '  ')],
     ['with curly apostrophes', (text) => text.replaceAll("'", '’')],
   ])('%s', (manner, around) => {
-    const same = texts.filter((text) => manner !== asked || !orders.has(text));
+    const same = texts.filter((text) => (manner !== asked || !orders.has(text)) && (manner !== spaced || !text.includes('\n')));
     expect(same.filter((text) => said(around(text)) !== plainly.get(text))).toEqual([]);
   });
 });

@@ -23,6 +23,10 @@ const explained = (tokens: readonly Token[], index: number): Meant | undefined =
   const pack = packs.get(long?.text ?? '');
   if (short?.kind !== 'word' || short.text.length > longest || pack === undefined) return undefined;
   if (isKnownWord(short.text) && !lone.test(short.text) && !packs.has(short.text)) return undefined;
+  const sizes = [size, tokens[index + 4], tokens[index + 5]];
+  const open = sizes[0]?.number?.max !== undefined || sizes[0]?.number?.or !== undefined;
+  // "box of 100-102": which of the two is not said.
+  if (open || (/^(-|or|to|\/)$/.test(sizes[1]?.text ?? '') && sizes[2]?.number !== undefined)) return undefined;
   const sized = of?.text === 'of' && size?.number?.form === 'plain';
   return { short: short.text, pack, sized: sized ? [of, size] : [] };
 };
