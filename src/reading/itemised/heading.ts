@@ -2,6 +2,7 @@
 
 import { pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
+import { columnGap } from '../text/columns.ts';
 import type { Stretch } from '../text/message.ts';
 import { codesBefore, signs } from '../words/currency-words.ts';
 import type { Column } from './figures.ts';
@@ -39,7 +40,7 @@ export const headingIn = ({ tokens, message }: Reader, { start, end }: Stretch):
   }
   if (words < 2) return undefined;
   const typed = message.words(start, end).toLowerCase();
-  const cells = typed.split(/[|/,;]|\t| {2,}/).filter((cell) => cell.trim() !== '');
+  const cells = typed.split(new RegExp(`[|/,;]|${columnGap(message.clean).source}`)).filter((cell) => cell.trim() !== '');
   const columns = (cells.length > 1 ? cells : typed.split(' ')).flatMap((cell) => columnOf(cell) ?? []);
   const plain = new Set(columns).size === columns.length && columns.includes('count') && columns.length > 1;
   return plain ? { start, end, columns, ...moneyOf(typed) } : undefined;

@@ -2,9 +2,9 @@
 
 import type { Decimal } from '../../values/decimal.ts';
 import type { Reader } from '../phrase.ts';
+import { columnBefore } from '../text/columns.ts';
 import type { Stretch } from '../text/message.ts';
 import type { Token } from '../text/token.ts';
-import { columnBefore } from '../wearers/name-cells.ts';
 import { type Column, type Figures, figuresOf, sumOf } from './figures.ts';
 import { namedIn, saysMore, type Worn } from './named-item.ts';
 

@@ -4,6 +4,7 @@ import { type Decimal, decimal } from '../../values/decimal.ts';
 import type { Reader } from '../phrase.ts';
 import { linesOf } from '../text/lines.ts';
 import type { Stretch } from '../text/message.ts';
+import { textOf } from '../text/token.ts';
 import { type Figures, lineOf } from './figures.ts';
 import { type Heading, headingIn } from './heading.ts';
 import { behindPlace, type ItemLine, itemLine, type Other, type Piece } from './item-lines.ts';
@@ -111,5 +112,5 @@ export const sheetIn = (reader: Reader): Sheet | undefined => {
     (others.length > 0 && pieces.length > 1) ||
     (pieces.length > 2 && pieces.every(({ figures }) => figures.count?.column === 'count' && figures.each !== undefined));
   if (!priced || !asSheet) return undefined;
-  return { items, heading, sums, stands, tax: taxOf(lines, sums, stands), bare, ofOthers: ofOthers.test(message.clean.text) };
+  return { items, heading, sums, stands, tax: taxOf(lines, sums, stands), bare, ofOthers: ofOthers.test(textOf(tokens, 0, tokens.length)) };
 };

@@ -2,6 +2,7 @@
 
 import type { PieceKind } from '../../handbook/pieces.ts';
 import type { Reader } from '../phrase.ts';
+import { columnBefore } from '../text/columns.ts';
 import type { Stretch } from '../text/message.ts';
 import { isCount, type Token } from '../text/token.ts';
 
@@ -46,13 +47,6 @@ const within = (tokens: readonly Token[], index: number): boolean => {
   return (text === '-' || text === "'") && tokens[index + 1]?.glued === true && tokens[index + 1]?.kind === 'word';
 };
 
-/** Where columns were set apart by tabs or by rows of blanks. */
-export const columnBefore = ({ message: { clean }, tokens }: Reader, index: number, start: number): boolean => {
-  const [before, here] = [tokens[index - 1], tokens[index]];
-  if (index === start || before === undefined || here === undefined || here.start === before.end) return false;
-  return /\t| {2,}/.test(clean.original.slice(clean.at[before.end - 1] ?? 0, clean.at[here.start] ?? 0));
-};
-
 /** The stretches between the dividers of a line, those with nothing in them left out. */
 export const cellsIn = (reader: Reader, { start, end }: Stretch): readonly Stretch[] => {
   const cells: Stretch[] = [];
@@ -72,6 +66,8 @@ export const cellsIn = (reader: Reader, { start, end }: Stretch): readonly Stret
   return cells;
 };
 
+/** The words as they were typed, one blank between them. */
+const typedIn = (reader: Reader, start: number, end: number): string => reader.words(start, end).replace(/\s+/g, ' ');
 const isCapital = (words: string): boolean => /^\p{Lu}/u.test(words);
 
 /** The names in a stretch: words with a capital each; undefined where there is anything else. */
@@ -82,7 +78,7 @@ const namesIn = (reader: Reader, start: number, end: number): { names: readonly 
     const token = reader.tokens[index];
     if (index === end || token === undefined || joint.test(token.text)) {
       if (length === 0 || length > 4 || (length === 1 && (plain.test(last) || last.length < 2))) return undefined;
-      names.push(reader.words(from, index));
+      names.push(typedIn(reader, from, index));
       [from, length] = [index + 1, 0];
       continue;
     }
@@ -137,7 +133,13 @@ const pieceAt = (reader: Reader, start: number, end: number): (Cell & { is: 'pie
   if (next < end && tokens[next]?.means.each !== undefined) next += 1;
   if (next < end && !(trimming.test(tokens[next]?.text ?? '') && isTalk(tokens, next, end))) return undefined;
   const many = /s$/.test(said.text) || (count ?? 1) > 1;
-  return { is: 'piece', piece, many, ...(count === undefined ? {} : { count }), ...(next < end ? { note: reader.words(next, end) } : {}) };
+  return {
+    is: 'piece',
+    piece,
+    many,
+    ...(count === undefined ? {} : { count }),
+    ...(next < end ? { note: typedIn(reader, next, end) } : {}),
+  };
 };
 
 /** Words without numbers, people or pieces. */
@@ -163,7 +165,7 @@ const roleAt = (reader: Reader, start: number, end: number): (Cell & { is: 'role
     count = countIn(tokens[index + 1]);
     index += 2;
   }
-  const words = reader.words(start, end);
+  const words = typedIn(reader, start, end);
   const told = { is: 'role' as const, role, words, names: whose ? [words] : [], ...(count === undefined ? {} : { count }) };
   if (index >= end) return told;
   const worn = pieceAt(reader, index, end);
@@ -183,12 +185,12 @@ export const cellOf = (reader: Reader, { start, end }: Stretch): Cell => {
   if (end - start <= 2 && noName.test(first.text)) return { is: 'nothing' };
   if (wearsNone.test(first.text) && (end - start === 1 || (end - start === 2 && nothingElse.test(last.text)))) return { is: 'none' };
   if (ageAt(tokens, start, end) || tokens.slice(start, end).some(({ number: each }) => each?.form === 'length'))
-    return { is: 'size', words: reader.words(start, end) };
+    return { is: 'size', words: typedIn(reader, start, end) };
   const told = roleAt(reader, start, end) ?? pieceAt(reader, start, end);
   if (told !== undefined) return told;
   const from = joint.test(first.text) ? start + 1 : start; // "Ada (6) and Fia (4)"
   const age = end - from > 1 ? countIn(last) : undefined;
   const named = namesIn(reader, from, age === undefined ? end : end - 1);
   if (named !== undefined) return { is: 'names', ...named, ...(age === undefined ? {} : { age: last.text }) };
-  return isTalk(tokens, start, end) ? { is: 'words', words: reader.words(start, end) } : { is: 'strange' };
+  return isTalk(tokens, start, end) ? { is: 'words', words: typedIn(reader, start, end) } : { is: 'strange' };
 };
