@@ -15,6 +15,7 @@ import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
 import type { Ask } from '../reading.ts';
 import type { Part } from '../text/message.ts';
 import { isNumber, type Token } from '../text/token.ts';
+import { dayAhead, dayBesideOld, nearestTo, withDayAhead } from './beside-old-day.ts';
 import { dayNotDay } from './beside-values.ts';
 import { bareWords } from './change-words.ts';
 import { isCountedFromAnother } from './counted-from-another.ts';
@@ -122,9 +123,11 @@ export const dateChange = (reader: Reader, part: Part): Finding | undefined => {
   if (!marked || tellsOwnDay(reader.tokens) || hoursBehindDay(reader, part)) return undefined;
   const whole = zones.fresh.flatMap(([start, end]) => datesIn(reader, { start, end }));
   const [taken] = zones.old.flatMap(([start, end]) => datesIn(reader, { start, end }, true));
-  const fresh = whole.length > 0 ? whole : dayNumberNow(reader, part, taken);
+  const beside = whole.length > 0 ? whole : dayNumberNow(reader, part, taken);
+  const fresh = beside.length > 0 ? beside : dayBesideOld(reader, part, taken);
   const turned = taken === undefined ? becomes(reader, fresh) : undefined;
-  const old = taken ?? turned?.[0];
+  const ahead = taken === undefined && turned === undefined && saidOtherwise ? dayAhead(reader, part) : undefined;
+  const old = taken ?? turned?.[0] ?? ahead;
   // "its the sunday not the sat, so 28 feb": the day that says most is meant.
   const [read, second] = turned?.slice(1) ?? fresh.toSorted((a, b) => Number(a.relative === true) - Number(b.relative === true));
   // "fri 12 feb set up, sat 13 wedding": two days and nothing taken back.
@@ -170,8 +173,8 @@ export const dateChange = (reader: Reader, part: Part): Finding | undefined => {
     handing
       ? { fact: 'date', date, ...(time === undefined ? {} : { time }), of: 'hand over' }
       : { fact: 'change', what: 'date', to: date, ...(from === undefined ? {} : { from }) };
-  const day = resolved(reader, read, old?.days.length === 1 ? old.days[0] : undefined, sure);
-  const outcome = dateOutcome(reader, day, fact, part.start, part.end);
+  const day = resolved(reader, nearestTo(reader, read, old), old?.days.length === 1 ? old.days[0] : undefined, sure);
+  const outcome = withDayAhead(dateOutcome(reader, day, fact, part.start, part.end), ahead, part);
   if (handing || time === undefined || outcome.facts === undefined) return outcome;
   return { ...outcome, facts: [...outcome.facts, { fact: 'change', what: 'time', to: time, words: reader.words(part.start, part.end) }] };
 };

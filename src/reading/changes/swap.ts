@@ -41,11 +41,23 @@ const someSwapped = (reader: Reader, part: Part): Finding | undefined => {
   const match = someOf.in(reader.tokens, part.start, part.end);
   const [from, to] = [kind(match?.kept['a']), kind(match?.kept['b'])];
   const count = numberOf(match?.kept['n']);
-  if (match === undefined || count === undefined || from === to || from === 'unspecified' || to === 'unspecified') return undefined;
-  return found(reader, match.start, match.end, [
-    { fact: 'change', what: 'count', by: -count, piece: from },
-    { fact: 'change', what: 'count', by: count, piece: to },
-  ]);
+  if (match === undefined || count === undefined || from === undefined || to === undefined) return undefined;
+  if (from === to || from === 'unspecified' || to === 'unspecified') return undefined;
+  return found(reader, match.start, match.end, soManyOver(count, from, to));
+};
+const soManyOver = (count: number, from: PieceKind, to: PieceKind): Unworded[] => [
+  { fact: 'change', what: 'count', by: -count, piece: from },
+  { fact: 'change', what: 'count', by: count, piece: to },
+];
+
+// "two of the lapels are corsages now, dad's allergic": how many the kind is said of; `open` where it is some or most of them.
+const partOf = pattern('(<n:count>|half|some|most|a few|several|a couple|part) of (the|our|her|his|my|those|these)?');
+const saidOf = ({ tokens }: Reader, from: number, start: number): { start: number; count: number | 'open' } | undefined => {
+  for (let at = Math.max(from, start - 4); at < start; at++) {
+    const match = partOf.at(tokens, at, start);
+    if (match?.end === start) return { start: at, count: numberOf(match.kept['n']) ?? 'open' };
+  }
+  return undefined;
 };
 
 /** One kind for another, or one taken off; held where how many is a range or a choice. */
@@ -70,6 +82,10 @@ const swapIn = (reader: Reader, part: Part): Finding | undefined => {
     const are = reader.tokens.slice(match.start, match.end).some(({ text }) => /^(are|is)$/.test(text));
     if (are && match.kept['m'] !== undefined && reader.tokens[match.end]?.number !== undefined)
       return { start: match.start, end: match.end + 1, held: true };
+    const some = match.kept['n'] === undefined && match.kept['m'] === undefined ? saidOf(reader, part.start, match.start) : undefined;
+    if (some?.count === 'open') return { start: some.start, end: match.end, held: true };
+    if (some !== undefined && from !== undefined && to !== undefined)
+      return found(reader, some.start, match.end, soManyOver(some.count, from, to));
     const count = counted(reader, match);
     const given = numberOf(match.kept['m']) ?? count;
     const old = numberOf(match.kept['n']);

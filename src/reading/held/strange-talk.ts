@@ -24,10 +24,11 @@ const isStrange = (token: Token): boolean =>
 // "goldfish died, 3 left": of something.
 const someLeft = pattern('(,|-|.) (only|just|still)? <count> (left|short|over|remaining)');
 const tookTime = pattern('<word> took <duration>');
-// "Thandi 6 hrs, Lerato 3 hrs": people at the bench, where each is written as a name is.
+// "Thandi 6 hrs, Lerato 3 hrs", "sal 6hrs, me 3hrs": people at the bench, where each is written as a name is or the writer is among them.
 const hoursOfEach = pattern('(<v:word> (:|-)? <duration> (,|and|&|n|\\+|<line>){1,2}){1,5} <w:word> (:|-)? <duration>');
 const namesHours = ({ tokens, words }: Reader): boolean => {
   if (hoursOfEach.at(tokens, 0, tokens.length)?.end !== tokens.length) return false;
+  if (tokens.some(({ text }) => /^(me|i|myself)$/.test(text))) return true;
   return tokens.every((token, at) => token.kind !== 'word' || /^(and|&|n)$/.test(token.text) || /^\p{Lu}/u.test(words(at, at + 1)));
 };
 const hasLeft = pattern('<word> (is|has|was|are|have) (only|just|still|about)? <count> (short|left|over|down)');

@@ -10,10 +10,15 @@ import { currencyFields } from './read-order.ts';
 
 const link = '(and|,|&|+|/|plus|with|n|-){1,2}';
 const both = `(a|one|1)? <a:piece> ${link} (a|one|1)? (matching)? <b:piece>`;
+const of = '(for|on)? (the|each)? (her|him|girl|boy|girls|boys|ladies|gents|men|lady|man|lad|lads)?';
 const forms = [
   pattern(`(matching)? ${both} (each)? (for (the|a|our|their)? <word>{1,2})? (,|-|:|;){0,1} (for|x)? (the)? <n:count> (couples|pairs)`),
   pattern(
     `<n:count> (x)? (matching)? <a:piece> ${link} (matching)? <b:piece> (combo|combos|set|sets|pair|pairs|duo|duos|package|packages)`,
+  ),
+  // "8 couples, wrist corsage for her + matching bout for him"
+  pattern(
+    `<n:count> couples (,|-|:|;|=|so)? (each|all|both|getting|get|with|need|needing|have|having|want|wanting){0,2} (a|one|1)? (matching)? <a:piece> ${of} ${link} (a|one|1)? (matching)? <b:piece> ${of} (each|per couple|a couple)?`,
   ),
 ];
 const ownPrices = pattern('(,|-|:|;)? (at|@)? <x:amount> (and|,|&|+|/|n) <y:amount> (<each>|each)?');

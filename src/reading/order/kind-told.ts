@@ -65,9 +65,20 @@ const kindToldAhead = (tokens: readonly Token[], start: number): KindTold | unde
 const said = [...behind, goOver, ahead];
 const taxBetween = pattern('(plus|+|<included>|<onTop>|w|with)? (<tax>|<included>|<onTop>) (in|on top|added|<included>|<onTop>)?');
 
+// "€140 for 10 lapels, that's her budget"
+const piecesBetween = pattern(
+  'for (the|our|all|all the|her|his|their|these|those)? <count> <word>{0,2} <piece> ((and|&|\\+|,|n) (<count>)? <word>{0,1} <piece>){0,2}',
+);
+
 /** What else than its number says what a price is; the tax may stand between. */
 export const kindTold = (tokens: readonly Token[], start: number, end: number): KindTold | undefined => {
   if (!said.some((form) => form.might(tokens))) return undefined;
   const tax = taxBetween.at(tokens, end, tokens.length);
-  return kindToldBehind(tokens, end) ?? (tax && kindToldBehind(tokens, tax.end)) ?? kindToldAhead(tokens, start);
+  const pieces = piecesBetween.at(tokens, end, tokens.length);
+  return (
+    kindToldBehind(tokens, end) ??
+    (tax && kindToldBehind(tokens, tax.end)) ??
+    (pieces && kindToldBehind(tokens, pieces.end)) ??
+    kindToldAhead(tokens, start)
+  );
 };

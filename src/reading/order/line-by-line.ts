@@ -12,6 +12,8 @@ const isTotal = (price: Price): boolean => price.per === 'all' || price.forCount
 const isOfAll = (lines: readonly Mention[], own: ReadonlyMap<Mention, Price>, total: Price): boolean => {
   if (total.forCount === true) return false;
   const last = lines.at(-1);
+  // "1 groom's bout 25, 8 bouts 160 for the 8"
+  if (total.ofCount !== undefined && last !== undefined && countOf(last).count === Number(total.ofCount)) return false;
   if (total.bundle !== undefined) return last === undefined || !isBundleOf(total.bundle, last);
   if (lines.slice(0, -1).every((line) => own.get(line)?.per === 'all')) return false; // each of them has its own
   const others = lines.slice(0, -1).map((line) => {

@@ -28,11 +28,24 @@ const group = pattern(
 const thenEach = pattern(
   `<n:count> (<unlisted>)? ${folk} (,|-|and|so) (all|each|everyone|they all|they each) (person|guest|one|of them|is|are|will|getting)? ${wearing} (a|an|one) (<material>)? <piece>`,
 );
+// "80 seats but only 35 want a lapel flower": the people are not named again.
+const wantOne = pattern(
+  '<n:count> (are|will|would|actually|definitely|of them|of those){0,2} (want|wanting|need|needing|getting|having|wearing|after|like|be wearing|be having|ordered) (a|an|one) (<material>)? <piece>',
+);
 // "180 guests, one lapel flower each": all who are named, so nobody may stand before them.
 const oneApiece = pattern(
   `<n:count> (<unlisted>)? ${folk} (,|-|:|;|so|and|with|=){0,2} (just)? (a|an|one|1) (<material>)? <piece> (each|apiece|for each|each one|per guest|per person|per head)`,
 );
 const goesOn = /^(at|@|for|inc|incl|including|plus|\+|ex|excl|and|please|pls|all|total|so|on|by|no|with)$/;
+const opensCount = /^(only|just|but|so|and|about|around|say|probably|,|;|:|-|\(|\.)$/;
+const wantedByAll = ({ tokens, free }: Reader, start: number, index: number): Counted | undefined => {
+  const match = wantOne.at(tokens, start, index + 1);
+  const [count, before, next] = [match?.kept['n'], tokens[start - 1], tokens[index + 1]];
+  if (match?.end !== index + 1 || count === undefined || !free(start) || count.number?.max !== undefined) return undefined;
+  if (Number(count.number?.amount) < 2 || (before !== undefined && before.kind !== 'line' && !opensCount.test(before.text)))
+    return undefined;
+  return next?.kind === 'word' && !goesOn.test(next.text) && next.number === undefined ? undefined : { count, countIndex: start, start };
+};
 const alone = ({ tokens }: Reader, start: number): boolean => {
   for (let at = start - 1; at >= 0 && tokens[at]?.kind !== 'line' && tokens[at]?.text !== '.'; at--)
     if (tokens[at]?.number !== undefined || ['role', 'owner', 'piece'].some((tag) => tokens[at]?.means[tag] !== undefined)) return false;
@@ -75,6 +88,8 @@ export const peopleBefore = (reader: Reader, index: number): (Counted & { readon
   for (let start = Math.max(0, index - reach); start < index; start++) {
     const apiece = apieceAt(reader, start, index);
     if (apiece !== undefined) return apiece;
+    const wanted = wantedByAll(reader, start, index);
+    if (wanted !== undefined) return wanted;
     const match = before.at(tokens, start, index + 1) ?? thenEach.at(tokens, start, index + 1) ?? group.at(tokens, start, index + 1);
     const count = match?.kept['n'];
     const countIndex = count === undefined ? -1 : tokens.indexOf(count, start);

@@ -15,7 +15,7 @@ import { kindTold } from './kind-told.ts';
 import { dozenBehind } from './per-dozen.ts';
 import { endsThere } from './price-ends.ts';
 import { kindAfter, kindBefore, kindOf, stronger } from './price-kind.ts';
-import { countsThePriced, perPieceBehind } from './the-one-priced.ts';
+import { countsThePriced, listsKinds, perPieceBehind } from './the-one-priced.ts';
 
 export interface Price {
   readonly index: number; // the number
@@ -30,6 +30,7 @@ export interface Price {
   readonly named?: boolean; // beside a kind of piece with no number: "bouts $18"
   readonly bundle?: Bundle; // "60 the pair": for a few just counted
   readonly forCount?: boolean; // "1100 for 44 lapels"
+  readonly ofCount?: string; // "160 for the 8"
   readonly told?: readonly number[]; // tokens apart from it that say what it is: "that's the budget"
 }
 
@@ -105,11 +106,9 @@ export const priceAt = (reader: Reader, index: number): Price | undefined => {
   const each = eachBehind(tokens, end);
   if (each !== undefined && ofPeople(tokens, index, each.end)) return undefined;
   const few = bundleBehind(tokens, end);
-  const listed = tokens[end]?.text === '/' && tokens[end]?.glued !== true && /s$/.test(tokens[end + 1]?.text ?? '');
-  const perPiece = listed ? undefined : perPieceBehind(tokens, index, end);
+  const perPiece = listsKinds(tokens, end) ? undefined : perPieceBehind(tokens, index, end);
   const all = allBehind(tokens, end);
   const pieces = forPieces.at(tokens, end, tokens.length);
-  const negated = tokens[end]?.text === 'not';
   const between = taxBetween.at(tokens, end, tokens.length);
   // "€9.50 + vat per buttonhole"
   const behindTax = between === undefined || joinsAPiece(tokens, between) ? undefined : perPieceBehind(tokens, index, between.end);
@@ -121,7 +120,7 @@ export const priceAt = (reader: Reader, index: number): Price | undefined => {
         : allBehind(tokens, between.end) !== undefined
           ? ('all' as const)
           : undefined;
-  if (perPiece !== undefined && !negated) {
+  if (perPiece !== undefined && tokens[end]?.text !== 'not') {
     per = 'each';
     piece = perPiece.kept['piece']?.means['piece'] as PieceKind;
     pieceIndex = perPiece.end - 1;
@@ -141,7 +140,7 @@ export const priceAt = (reader: Reader, index: number): Price | undefined => {
     // "£63 for all the buttonholes, £54 for all the corsages"
     const own = ofAll.at(tokens, end - 1, tokens.length);
     piece = own?.kept['piece']?.means['piece'] as PieceKind | undefined;
-    pieceIndex = own === undefined ? undefined : own.end - 1;
+    pieceIndex = own && own.end - 1;
     kind = stronger(kind, kindOf(all.kept['k']));
   } else if (loneAll(tokens, end) && (number.form === 'money' || Number(number.amount) >= 100)) {
     per = 'all';
@@ -216,5 +215,6 @@ export const priceAt = (reader: Reader, index: number): Price | undefined => {
     ...(pieceIndex === undefined ? {} : { pieceIndex }),
     ...(few === undefined ? {} : { bundle: few.bundle }),
     ...(forCount ? { forCount: true } : {}),
+    ...(per === 'all' && all?.kept['n']?.number !== undefined ? { ofCount: all.kept['n'].number.amount } : {}),
   };
 };

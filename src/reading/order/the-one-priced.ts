@@ -12,6 +12,10 @@ export const pricesTheOne = (tokens: readonly Token[], index: number): boolean =
   return token.number.form === 'money' || Number(token.number.amount) > 1;
 };
 
+/** "bouts 14 / corsages 35": the stroke parts the lines of a list. */
+export const listsKinds = (tokens: readonly Token[], end: number): boolean =>
+  tokens[end]?.text === '/' && tokens[end]?.glued !== true && /s$/.test(tokens[end + 1]?.text ?? '');
+
 const perPiece = pattern('(/|per|a|an|for a|for an|each|the) <piece:piece>');
 /** "a bout", "per comb", "the crown" behind the price at `index`. */
 export const perPieceBehind = (tokens: readonly Token[], index: number, from: number): Match | undefined =>

@@ -29,7 +29,7 @@ import { makeGood } from '../progress/made-good.ts';
 import { tellsNoWork } from '../progress/no-work-done.ts';
 import { oneOfTheirs, onesLeft, otherLeft } from '../progress/ones-left.ts';
 import { nearly, partial, withoutRest } from '../progress/part-done.ts';
-import { tellsShare } from '../progress/share-beside.ts';
+import { countOfShare, tellsShare } from '../progress/share-beside.ts';
 import { bareShare, halfAlone, sharesByKind } from '../progress/shares.ts';
 import { withSoManyOfThem } from '../progress/so-many-of-them.ts';
 import { countsSpareGoods } from '../progress/spare-goods.ts';
@@ -179,7 +179,7 @@ const findPart = (reader: Reader, part: Part, likely: readonly Form[]): Finding[
       at === 3,
     );
   }
-  return withUnreadBeside(reader, part, [...withoutRest(findings), ...countDoubted(reader, part, doubted, open)], open);
+  return withUnreadBeside(reader, part, [...countOfShare(withoutRest(findings)), ...countDoubted(reader, part, doubted, open)], open);
 };
 
 const lost: Build = (match) => ({

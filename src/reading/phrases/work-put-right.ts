@@ -5,6 +5,7 @@ import type { Unworded } from '../phrase.ts';
 import { type Finding, found, type Phrase, type Reader } from '../phrase.ts';
 import { doneWord } from '../progress/done-words.ts';
 import { loggedAs } from '../progress/logged-as.ts';
+import { mayBeSaidDone, saidDone } from '../progress/said-done.ts';
 import { workClauses } from '../progress/work-clauses.ts';
 import type { Part } from '../text/message.ts';
 import { isRangeOrChoice } from '../text/token.ts';
@@ -70,6 +71,8 @@ const find = (reader: Reader): Finding[] => {
     ? reader.untouched().flatMap((part) => (part.asked ? [] : (inPlaceOf(reader, part) ?? [])))
     : [];
   if (again.length > 0) return again;
+  const said = mayBeSaidDone(reader) ? reader.untouched().flatMap((part) => (part.asked ? [] : (saidDone(reader, part) ?? []))) : [];
+  if (said.length > 0) return said;
   if (!right.might(reader.tokens)) return [];
   const parts = reader.untouched().slice(0, 20);
   for (const [at, part] of parts.entries()) {

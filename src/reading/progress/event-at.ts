@@ -5,6 +5,7 @@ import type { Token } from '../text/token.ts';
 import type { Event } from './event.ts';
 import { shareForms, shareSaid } from './share-forms.ts';
 import { isNamed } from './what-follows.ts';
+import { wholeAhead, wholeOpens } from './whole-ahead.ts';
 import {
   both,
   counted,
@@ -76,6 +77,7 @@ const opens = [
   ...shareForms,
   ...toldAlone,
   target,
+  ...wholeOpens,
   reaching,
   reachingIf,
   kindFirst,
@@ -98,6 +100,8 @@ export const eventAt = (tokens: readonly Token[], index: number, end: number, ki
   if (part !== undefined) return at(part.match, 'share', { fraction: part.fraction, ...kindIn(part.match) });
   const aim = target.at(tokens, index, end);
   if (aim !== undefined && countsNext(tokens, aim.end, end)) return at(aim, 'target', { of: amount(aim.kept['m']), ...kindIn(aim) });
+  const all = wholeAhead(tokens, index, end);
+  if (all !== undefined) return at(all, 'target', { of: amount(all.kept['m']), ...kindIn(all) });
   const reach = reaching.at(tokens, index, end);
   if (reach !== undefined && counted.at(tokens, reach.end, end) !== undefined) return at(reach, 'reach');
   const reached = reachingIf.at(tokens, index, end);
@@ -121,8 +125,8 @@ export const eventAt = (tokens: readonly Token[], index: number, end: number, ki
   const kind = named.at(tokens, index, end);
   if (kind !== undefined)
     return at(kind, 'kind', { ...kindIn(kind), ...(ofAll.test(tokens[kind.start]?.text ?? '') ? { all: true } : {}) });
-  const all = whole.at(tokens, index, end);
-  if (all !== undefined) return at(all, 'whole');
+  const everything = whole.at(tokens, index, end);
+  if (everything !== undefined) return at(everything, 'whole');
   if (wholeWord.has(token?.text ?? '')) return { told: 'whole', start: index, end: index + 1 };
   const join = joins.at(tokens, index, end);
   return join === undefined ? undefined : at(join, 'join', tokens[index]?.text === ',' ? { comma: true } : {});

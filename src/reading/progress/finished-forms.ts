@@ -161,7 +161,7 @@ const forms: readonly (readonly [string, Build])[] = [
   ],
   ['(done|finished|made|completed|boxed) (with)? (<all>|the lot|them all|all of them|everything|for the lot|all|all of it)', allOf],
   [
-    `(all|the whole) <n:count> (of)? (the|them)? (<material>)? (<p:piece>)? ${be}{0,2} ${done}`,
+    `(that's|thats|that is)? (all|the whole) <n:count> (of)? (the|them)? (<material>)? (<p:piece>)? ${be}{0,2} ${done}`,
     (match) => ({ ...(counts(match) as object), all: true }) as Unworded,
   ],
   [

@@ -7,6 +7,7 @@ import type { Part } from '../text/message.ts';
 import type { Token } from '../text/token.ts';
 import type { DoneList } from './lists.ts';
 import { amountOf, pieceIn } from './made-facts.ts';
+import { wholeAhead, wholeBehind } from './whole-ahead.ts';
 import { wholeAfter, wholeBeside } from './whole-told.ts';
 
 // "10 bouts this morning and 5 this arvo": bouts still.
@@ -40,6 +41,12 @@ export const wholeSoFar = (
   for (let index = part.start; index < part.end; index++) {
     const match = wholeBeside.at(reader.tokens, index, part.end) ?? wholeAfter.at(reader.tokens, index, part.end);
     const number = match?.kept['n'];
+    const ahead = wholeAhead(reader.tokens, index, part.end);
+    // "50 in total, 42 done so far": so many there are to be.
+    if (ahead !== undefined && latest.count <= Number(ahead.kept['m']?.number?.amount)) {
+      const of = amountOf(ahead.kept['m'] as Token);
+      return [found(reader, index, Math.max(ahead.end, findings[0]?.end ?? 0), [{ ...pieceIn(ahead), ...latest, of, total: true }])];
+    }
     if (match === undefined || number === undefined || !open(reader.tokens.indexOf(number, index)) || latest.count === 0) continue;
     // "busy with no 13 now, first 12 are made"
     if (numberWord.test(reader.tokens[reader.tokens.indexOf(number, index) - 1]?.text ?? '')) continue;
@@ -48,6 +55,8 @@ export const wholeSoFar = (
     if (ofOthers(reader.tokens.slice(Math.min(findings[0]?.end ?? part.start, match.start), match.start), latest.piece)) continue;
     const start = Math.min(match.start, findings[0]?.start ?? match.start);
     const piece = latest.piece ?? pieceIn(match).piece;
+    // "42 done, total 50": what there is to be as well as what there is by now.
+    if (wholeBehind(reader.tokens, part.start, part.end)) return [{ start, end: part.end, held: true }];
     return [
       found(reader, start, Math.max(match.end, findings[0]?.end ?? 0), [
         { fact: 'made', count: amountOf(number), total: true, ...(piece === undefined ? {} : { piece }) },

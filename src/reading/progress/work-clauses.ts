@@ -13,6 +13,7 @@ import { withWholeOfLast } from './last-of-all.ts';
 import { goneWrong, lossVerb, moreGoneWrong, stageIn, stillToDo } from './losses.ts';
 import { tellsOfOrder } from './order-beside-loss.ts';
 import { withoutShare } from './share-beside.ts';
+import { wholeBehind } from './whole-ahead.ts';
 import { workEvents } from './work-events.ts';
 import { kindFirst } from './work-forms.ts';
 import { workGroups } from './work-groups.ts';
@@ -145,7 +146,7 @@ const read = (reader: Reader, start: number, end: number, from = start): readonl
     const facts = groups.flatMap((group) => group.facts);
     const correcting = facts.some(saysMade) && !facts.some(({ fact }) => fact === 'broke');
     if (correcting && tokens.slice(from, end).some((token) => sorry.test(token.text))) return [];
-    if (mayPutRight(tokens.slice(start, end), groups)) return [];
+    if (mayPutRight(tokens.slice(start, end), groups) || wholeBehind(tokens, start, end)) return [];
     const total = soFar ? { total: true as const } : {};
     return [
       withoutShare(withoutHandful(withWholeOfLast(tokens, withKindBegun(tokens, groups.map(added))))).map((group) => ({

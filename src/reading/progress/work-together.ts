@@ -63,10 +63,10 @@ export const together = (
   // "that's another dozen done" is no whole.
   if (told === 'reach' && own.some((item) => item.more)) told = 'did';
   const facts = own.map((item) => factOf(told, item, beside.stageOf(word)));
-  // "all 14 corsages done"
-  // and "all 5 crowns and 20 of the bouts done"
+  // "all 14 corsages done", "that's all 4 crowns done", and "all 5 crowns and 20 of the bouts done"
+  const finished = told === 'done' || (told === 'reach' && events[last - 1]?.told === 'done' && !beside.soFar);
   for (const [at, fact] of facts.entries())
-    if (told === 'done' && fact.fact === 'made' && own[at]?.told === 'count' && own[at]?.all === true) facts[at] = { ...fact, all: true };
+    if (finished && fact.fact === 'made' && own[at]?.told === 'count' && own[at]?.all === true) facts[at] = { ...fact, all: true };
   return {
     group: { start, end: endOf(events, last), facts, ...(told === 'reach' || told === 'whole' ? { reach: true } : {}) },
     next: last,

@@ -78,7 +78,7 @@ export const plainQuestions: Forms = [
     [
       `how many (<piece>|pieces|of them|of each)? (was it|is it|were there|did|do|have|does|has) (the|our)? ${client} <any>{0,3}`,
       `how many (<piece>|pieces)? (did we say|have we said|did i say|did you say|was it|is it|are we making|are we doing|all up|in all|again)`,
-      `((did|do|are) (it|we|they|she|he|i|you|that|this|the client){1,2}|(was|were|is) (it|we|they|she|he|i|you|that|this|the client){0,2}) (say|said|doing|making|want|wanting|order|ordered|need|after|it|having|quote for)? (the)? <count:range> (<piece>)? (now|then|in the end|again)?`,
+      `((did|do|are) (it|we|they|she|he|i|you|that|this|the client){1,2}|(was|were|is|are) (it|we|they|she|he|i|you|that|this|the client|there){0,2}) (say|said|doing|making|want|wanting|order|ordered|need|after|it|having|quote for)? (the)? <count:range> (<piece>|<role>)? (now|then|in the end|again)?`,
       '(was|is|were|did|do|are) (it|they|we|she|he|i|you|that|there) (say|said|want|order|ordered|have|need)? <count> or <count> (<piece>)? <any>{0,3}',
       `(what|what's|whats) (is|was)? (the|our)? <piece> (count|number|total number|qty|quantity|tally) <any>{0,2}`,
       'how many <piece> <any>{0,3} (on|in) (the|this|our) (list|order|job|event) <any>{0,2}',

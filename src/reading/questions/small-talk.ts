@@ -5,7 +5,7 @@ import type { Reader } from '../phrase.ts';
 import { sundryHeads } from '../words/piece-words.ts';
 
 const talkWords =
-  /^(lunch|coffee|tea|needle|keys|key|van|vans|car|park|parking|weather|wifi|password|phone|charger|holiday|weekend|dinner|snips|scissors|glue|gun|bin|bins|door|code|kettle|milk|cake|dog|kids|shop|toilet|loo|heating|invoice|rent|landlord|cooler|fridge|umbrella|birthday|football|game|train|bus|lift|pizza|hoover|broom|apron|address|postcode|lights|alarm|radio|playlist|biscuits|plaster|plasters|takeaway|chips|sandwich|cuppa|pub|beer|light|lamp|toaster|microwave|dentist|doctor|gym|traffic|match|score|podcast|telly|printer|cat|baby|school|wine|breakfast|snow|rain|shift|knife|knives|secateurs|pliers|cutters|stapler|ruler|ladder|trolley|mug|coat|jumper)$/;
+  /^(lunch|coffee|tea|needle|keys|key|van|vans|car|park|parking|weather|wifi|password|phone|charger|holiday|weekend|dinner|snips|scissors|glue|gun|bin|bins|door|code|kettle|milk|cake|dog|kids|shop|toilet|loo|heating|invoice|rent|landlord|cooler|fridge|umbrella|birthday|football|game|train|bus|lift|pizza|hoover|broom|apron|address|postcode|lights|alarm|radio|playlist|biscuits|plaster|plasters|takeaway|chips|sandwich|cuppa|pub|beer|light|lamp|toaster|microwave|dentist|doctor|gym|traffic|match|score|podcast|telly|printer|cat|baby|school|wine|breakfast|snow|rain|shift|knife|knives|secateurs|pliers|cutters|stapler|ruler|ladder|trolley|mug|coat|jumper|mic|mics|microphone|microphones)$/;
 
 const dueThen = pattern(
   "(what's|whats|what is|what have we|what have we got|what do we have|what's all|anything) (on|due|booked|booked in|going out|to make|to do|leaving|left to do){0,2} (for|at|over|on)? (the|this|next) (weekend)",

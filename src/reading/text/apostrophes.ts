@@ -16,6 +16,7 @@ const shortIs = new Set(["many's", 'manys', "much's", 'muchs']);
 const opensPart = (before: Token | undefined): boolean =>
   before === undefined || before.kind === 'line' || /^([,.;:!?-]|so|and|but|ok|the|hi|sorry|oh|oops|actually)$/.test(before.text);
 
+const whose = /^(the|his|her|their|my|our|a|an|also)$/;
 const restored = (tokens: readonly Token[], index: number): string | undefined => {
   const [before, token, next] = [tokens[index - 1], tokens[index], tokens[index + 1]];
   const text = token?.text ?? '';
@@ -23,6 +24,9 @@ const restored = (tokens: readonly Token[], index: number): string | undefined =
   if (text === 'were' && opensPart(before) && /^(not|vat|gst|registered|charging|half|nearly|almost|closed)$/.test(next.text))
     return "we're";
   if (text === 'everythings') return "everything's";
+  // "one of thems the brother", "4 ushers, ones his cousin"
+  if (text === 'thems' && whose.test(next.text)) return "them's";
+  if (text === 'ones' && whose.test(next.text) && opensPart(before)) return "one's";
   if (/^(bride|groom)s$/.test(text) && kin.test(next.text) && before?.number === undefined) return text.replace(/s$/, "'s");
   if (/^(day|date|time)s$/.test(text) && before?.text === 'what' && /^(the|it|that|her|his|their|this)$/.test(next.text))
     return text.replace(/s$/, "'s");

@@ -12,21 +12,37 @@ const doubtful =
 const doubt = formOf(
   `(,|-|\\()? (but|and|so|though)? (please|pls|do|just|feel free to|you can){0,2} ((tell|correct|stop) (me|us)|let (me|us) know|say|say so|shout) (please|pls)? (if|whether) (that|this|it|that's|thats|it's|its|i'm|im|i) (is|am|sounds|seems|being|was)? (a bit|completely|totally|just|too|way|really|being|far too|utterly)? ${doubtful} (please|pls|thanks|though|or not)? (\\))?`,
 );
+// "two of the lapels are corsages now, nan changed her mind": why it is so, and nothing else that changes.
+const otherMind = formOf(
+  "(,|-|\\(|;|as|cos|coz|because|since|cause){1,2} <word>{1,3} (has|have|had|'s|just|only|gone and){0,2} changed (her|his|their|my|our) (mind|minds) (again|on that|about it|about that|now|sorry)? (\\))?",
+);
 const hint = new Set('believe beleive belive like love want strange odd weird funny'.split(' '));
 const second = /^(it|me|or|as)$/;
 // "can you believe she wants 40?" tells what is behind it with a mark of its own, and stays as it is.
 const marked = (tokens: readonly Token[]): boolean => tokens.some(({ text }) => text === '?');
 
+// Behind what it is the reason of; "the bride changed her mind, 45" leads to it.
+const mindChanged = (tokens: readonly Token[], index: number, before: number): ReturnType<typeof otherMind.at> => {
+  const match = before > 2 ? otherMind.at(tokens, index, tokens.length) : undefined;
+  const next = tokens[match?.end ?? 0];
+  return match !== undefined && (next === undefined || next.kind === 'line' || /^[.!]$/.test(next.text)) ? match : undefined;
+};
+
 /** The tokens without such words. */
 export const withoutAsides = (tokens: readonly Token[]): readonly Token[] => {
   const likely = tokens.some(
     ({ text }, at) =>
-      (hint.has(text) && (/^bel/.test(text) || second.test(tokens[at + 1]?.text ?? ''))) || (/^(if|whether)$/.test(text) && at > 3),
+      (hint.has(text) && (/^bel/.test(text) || second.test(tokens[at + 1]?.text ?? ''))) ||
+      (/^(if|whether)$/.test(text) && at > 3) ||
+      (/^minds?$/.test(text) && at > 4),
   );
   if (!likely || marked(tokens)) return tokens;
   const kept: Token[] = [];
   for (let index = 0; index < tokens.length; index++) {
-    const match = aside.at(tokens, index, tokens.length) ?? (kept.length > 3 ? doubt.at(tokens, index, tokens.length) : undefined);
+    const match =
+      aside.at(tokens, index, tokens.length) ??
+      (kept.length > 3 ? doubt.at(tokens, index, tokens.length) : undefined) ??
+      mindChanged(tokens, index, kept.length);
     if (match === undefined) {
       kept.push(tokens[index] as Token);
       continue;

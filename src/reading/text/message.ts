@@ -14,6 +14,7 @@ import { joinEachChoices } from './each-choices.ts';
 import { withFormLines } from './form-lines.ts';
 import { joinHourWords } from './hour-words.ts';
 import { joinHoursAndMinutes } from './hours-and-minutes.ts';
+import { withHoursOfWork } from './hours-of-work.ts';
 import { withOpenQuestions } from './inner-questions.ts';
 import { withKindBehind } from './kind-behind.ts';
 import { withNoughts } from './letter-noughts.ts';
@@ -36,6 +37,7 @@ import { joinSecondCounts } from './second-counts.ts';
 import { isEnd } from './sentence-end.ts';
 import { withoutShortPoints } from './short-points.ts';
 import { writtenOut } from './shorthand.ts';
+import { withPackForEach } from './so-many-in-each.ts';
 import { withSoldBy } from './sold-by.ts';
 import { changed, type Token } from './token.ts';
 import { withQuestionsApart } from './told-then-asked.ts';
@@ -150,10 +152,12 @@ const stages: readonly ((tokens: readonly Token[]) => readonly Token[])[] = [
   withOwnNumbers,
   joinRanges,
   nameWords,
+  withHoursOfWork,
   withFormLines,
   withAges,
   withDroppedOff,
   withSoldBy,
+  withPackForEach,
   withOpenPer,
   withCountsLess,
   withSparesCounted,

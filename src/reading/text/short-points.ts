@@ -5,6 +5,8 @@ import { changed, type Token } from './token.ts';
 import { value } from './worded-numbers.ts';
 
 const always = /^(nos|approx|incl|excl)$/;
+const taxWord = /^(vat|gst|tax|hst|pst|qst)$/;
+const leadsOn = /^(at|for|each|per|on|in|of|and|price|prices|rate|rates|total|amount|but|or|delivery)$/;
 const measure = /^(in|ins|cm|cms|mm|ft|yd|yds|mtr|mtrs)$/;
 
 // "10 in. of satin ribbon"; in "ribbon 30 cm. groom has two" the sentence ends.
@@ -41,8 +43,19 @@ const withLeads = (tokens: readonly Token[]): readonly Token[] =>
     ? tokens.map((token, index) => (leads(tokens, index) ? changed(token, { text: ',' }) : token))
     : tokens;
 
+// "R85 each, VAT incl. phone 082 555 0148": all is said of the tax, and the sentence ends.
+const endsOfTax = (tokens: readonly Token[], index: number): boolean => {
+  const [name, basis, point, next] = [tokens[index - 2], tokens[index - 1], tokens[index], tokens[index + 1]];
+  if (point?.text !== '.' || !point.glued || next?.kind !== 'word' || next.glued || leadsOn.test(next.text)) return false;
+  return taxWord.test(name?.text ?? '') && /^(incl|inc|excl|ex)$/.test(basis?.text ?? '');
+};
+const withTaxEnded = (tokens: readonly Token[]): readonly Token[] =>
+  tokens.some((_, index) => endsOfTax(tokens, index))
+    ? tokens.map((token, index) => (endsOfTax(tokens, index) ? changed(token, { text: ';' }) : token))
+    : tokens;
+
 export const withoutShortPoints = (given: readonly Token[]): readonly Token[] => {
-  const tokens = withLeads(given);
+  const tokens = withTaxEnded(withLeads(given));
   if (!tokens.some((token, index) => token.text === '.' && shortForm(tokens, index - 1))) return tokens;
   return tokens
     .map((token, index) => (token.text === 'no' && shortForm(tokens, index) ? changed(token, { text: 'nos' }) : token))

@@ -23,8 +23,27 @@ const besideHim = [
   ),
 ];
 
+// "7 groomsmen not counting the best man, so 8 with him"
+const menThenHim = pattern(
+  `(so|ok|just|it's|its|we have|the){0,2} <n:count> <b:role> (,|-|\\()? (not counting|not including|not incl|excluding|excl|without|besides|before) (the|his|her)? <a:role> (\\))? (,|-|so|that's|thats|makes|makes it|and|=|which makes){1,3} <m:count> (with|counting|including|incl|inc) (him|her|<c:role>|the <c:role>) ${tail}`,
+);
+const oneMore = (reader: Reader, { start, end, asked }: Part): Finding | undefined => {
+  const match = asked ? undefined : menThenHim.at(reader.tokens, start, end);
+  const { a, b, c, n, m } = match?.kept ?? {};
+  const [leader, men, count] = [a?.means['role'], b?.means['role'], Number(n?.number?.amount)];
+  if (match?.end !== end || leader === undefined || men === undefined || isPlural(a?.text ?? '') || !isSingle(n?.number)) return undefined;
+  if (Number(m?.number?.amount) !== count + 1 || (c !== undefined && c.means['role'] !== leader)) return { start, end, held: true };
+  const wearers = [
+    { wearer: nameOf(men, count), count },
+    { wearer: leader, count: 1 },
+  ];
+  return found(reader, start, end, [{ fact: 'wearers', wearers, total: count + 1 }]);
+};
+
 export const leaderAndMen = (reader: Reader, part: Part): Finding | undefined => {
   const { tokens } = reader;
+  const more = oneMore(reader, part);
+  if (more !== undefined) return more;
   const one = firstAt(withHim, tokens, part.start, part.end);
   const match = one?.end === part.end ? one : firstAt(besideHim, tokens, part.start, part.end);
   const { a, b, c, n } = match?.kept ?? {};

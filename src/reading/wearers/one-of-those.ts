@@ -34,7 +34,7 @@ const forms: readonly Pattern[] = [
   ),
 ];
 // "3 brothers, one is the best man": some of those just named, who are as many or more.
-const someAre = pattern(`${before} <k:count> (is|are|being|will be) (also)? (the|a|his|her)? <r:role> ${after}`);
+const someAre = pattern(`${before} (<k:count> (is|are|being|will be)|one's) (also)? (the|a|his|her)? <r:role> ${after}`);
 // "6 ushers, best man included": one of the ushers; a celebrant or a father would be none of them.
 const counted = pattern(`${before} (the)? <r:role> (included|incl|<included>|counted|inclusive) ${after}`);
 const ofTheMen = /^(groomsmen|ushers|men|boys|attendants|friends)$/;
@@ -133,7 +133,8 @@ const someOfLast = (reader: Reader, index: number, end: number, entries: Entry[]
   if (last === undefined) return undefined;
   const some = someAre.at(reader.tokens, index, end);
   const many = some?.kept['k'];
-  if (some !== undefined && isCount(many) && !tellsWho(entries) && Number(many?.number?.amount) <= last.count) return some.end;
+  const few = many === undefined ? 1 : isCount(many) ? Number(many.number?.amount) : undefined;
+  if (some !== undefined && few !== undefined && !tellsWho(entries) && few <= last.count) return some.end;
   const remark = noted(reader, index, end, last);
   if (remark !== undefined) return remark;
   const match = counted.at(reader.tokens, index, end);

@@ -52,8 +52,9 @@ export const pricedEntry = (reader: Reader, index: number): PricedEntry | undefi
   const { w, v, n, m, p, a, e } = match?.kept ?? {};
   const number = a?.number;
   if (match === undefined || w === undefined || a === undefined || number === undefined) return undefined;
-  // "4 bridesmaids 45 each, crowns", "groom 18 bouts"
-  const behind = tokens[match.end]?.means['piece'] !== undefined && e !== undefined;
+  // "4 bridesmaids 45 each, crowns", "groom 18 bouts", "6 groomsmen bh $16 each groom's one $22"
+  const next = tokens[match.end]?.means;
+  const behind = (next?.['piece'] ?? next?.['role'] ?? next?.['owner']) !== undefined && e !== undefined;
   if (!ends(tokens, match.end) && !behind) return undefined;
   if (number.max !== undefined || number.or !== undefined || (n !== undefined && m !== undefined)) return undefined;
   if (!allFree(reader, match.start, match.end)) return undefined;
