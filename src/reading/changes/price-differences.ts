@@ -37,6 +37,9 @@ const forms = [
   pattern(`another <n:money> (on|onto) (${target})`),
 ];
 
+const thanSaid = pattern(
+  "than (what)? (i|we|she|he|you|they|it|that|what) (had|have|'d|'ve|was|were)? (said|told (you|u|her|him|them)|quoted|put|wrote|sent|gave|typed|agreed|had|charged|before|earlier) (you|u|her|him|them)? (before|earlier|down|yesterday|last time|first|originally)?",
+);
 const lowers = /^(knock|knocked|take|drop|cut|reduce|lower|shave|minus|less|discount|down|lose|chop|trim|off|cheaper|come down)$/;
 const raises = /^(add|adding|more|up|raise|increase|lift|upped|bump|dearer|extra|plus|on|onto|push|stick|whack|put|another)$/;
 const one = /^(each|every|price|prices|per|rate|unit)$/;
@@ -100,11 +103,13 @@ export const priceDifference = (tokens: readonly Token[], index: number, end: nu
     if (/^(an|per|ph|p|\/|hourly|hour|hr)$/.test(next?.text ?? '')) continue;
     // "20 bouts £320 less 10%": what is taken off stands behind.
     if (next?.number?.form === 'percent' && words.at(-1) === 'less') continue;
-    // "3 less than the crowns", "2 more than quoted"
-    if (next?.text === 'than') continue;
-    if (!isSingle(number)) return { match };
+    // "3 less than the crowns"; in "$5 more each than i said" it is the price that was said.
+    const than = next?.text === 'than' ? thanSaid.at(tokens, match.end, end) : undefined;
+    if (next?.text === 'than' && (than === undefined || !(named || aimed !== undefined))) continue;
+    const stated = than === undefined ? match : { ...match, end: than.end };
+    if (!isSingle(number)) return { match: stated };
     return {
-      match,
+      match: stated,
       fact: {
         fact: 'change',
         what: 'price',

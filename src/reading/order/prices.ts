@@ -40,7 +40,9 @@ const byHowMuch = ({ tokens }: Reader, index: number): boolean =>
   // "count stays at 20"
   (/^(at|stays|stay|remains|still|is)$/.test(tokens[index - 1]?.text ?? '') && howMany.at(tokens, index - 3, index)?.end === index);
 // "£2 more than the others"
-const thanOthers = pattern('(each)? (more|less|dearer|cheaper|extra|higher|lower|over|under|above|below) (than|the (others|rest))');
+const thanOthers = pattern(
+  '(<each>)? (more|less|dearer|cheaper|extra|higher|lower|over|under|above|below) (<each>)? (than|the (others|rest))',
+);
 const howMany = pattern('(count|number|numbers|qty|quantity) (stays|stay|staying|remains|still|is) (at)?');
 
 // "12 gift tags, 3 each", "combs blanks 3 each": things nobody wears.

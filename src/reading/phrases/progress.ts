@@ -3,7 +3,7 @@
 import { onOtherWork } from '../held/other-work-alone.ts';
 import { anyIn, type Match, type Pattern, pattern } from '../pattern.ts';
 import { anyFree, type Finding, found, type Phrase, type Reader, type Unworded } from '../phrase.ts';
-import { allBut, allButFirst, downAndLeft } from '../progress/but-not-all.ts';
+import { allBut, allButFirst, downAndLeft, someExcepted } from '../progress/but-not-all.ts';
 import { countedForms, doneAnywhere } from '../progress/counted-forms.ts';
 import { type Form, finishedForms } from '../progress/finished-forms.ts';
 import { inOrder } from '../progress/in-order.ts';
@@ -95,6 +95,8 @@ const findPart = (reader: Reader, part: Part, likely: readonly Form[]): Finding[
       { fact: 'left', count: amountOf(pair.kept['m']) },
     ]);
   const but = allBut.in(tokens, part.start, part.end) ?? allButFirst.in(tokens, part.start, part.end);
+  if (but === undefined && someExcepted.in(tokens, part.start, part.end) !== undefined)
+    return [{ start: part.start, end: part.end, held: true }];
   const besides = but !== undefined && reader.tokens[but.start - 1]?.number !== undefined; // "30 done but 2 need redoing"
   if (but !== undefined && !besides) take(but, [{ fact: 'left', count: amountOf(but.kept['n']), ...pieceIn(but) }]);
   const whole = saysSoFar(reader, part) || tokens.slice(part.start, part.end).some(saysWhole);

@@ -7,6 +7,7 @@ import { isRangeOrChoice, isSingle, type Token } from '../text/token.ts';
 import { together } from '../wearers/across-lines.ts';
 import { askHowMany } from '../wearers/ask-how-many.ts';
 import { beforePrice } from '../wearers/before-price.ts';
+import { behindGuests } from '../wearers/behind-guests.ts';
 import { countedAgain } from '../wearers/counted-again.ts';
 import { headsAlone } from '../wearers/head-counts.ts';
 import { tellsWhoHasNone } from '../wearers/heads-named.ts';
@@ -70,16 +71,17 @@ const find = (reader: Reader): Finding[] => {
       }
       continue;
     }
-    const before = list === undefined ? undefined : findings[list.at];
-    if (later !== undefined && list !== undefined && before !== undefined) {
+    const given = list === undefined ? undefined : findings[list.at];
+    if (later !== undefined && list !== undefined && given !== undefined) {
       // The list already given is told what they wear.
-      const told = found(reader, before.start, before.end, [wearersFact(list.entries)]);
-      findings[list.at] = { ...before, facts: [...(told.facts ?? []), ...(before.facts ?? []).slice(1)] };
+      const told = found(reader, given.start, given.end, [wearersFact(list.entries)]);
+      findings[list.at] = { ...given, facts: [...(told.facts ?? []), ...(given.facts ?? []).slice(1)] };
       findings.push(later);
       continue;
     }
-    const own = beforePrice(reader, part);
-    if (own === undefined) continue;
+    const before = beforePrice(reader, part);
+    if (before === undefined) continue;
+    const own = behindGuests(reader, before);
     const tokens = reader.tokens.slice(own.start, own.end);
     const bridal =
       party.in(reader.tokens, own.start, own.end) !== undefined ||

@@ -7,7 +7,7 @@ import type { Part } from '../text/message.ts';
 import type { Token } from '../text/token.ts';
 import type { DoneList } from './lists.ts';
 import { amountOf, pieceIn } from './made-facts.ts';
-import { wholeAhead, wholeBehind } from './whole-ahead.ts';
+import { askWhichWhole, wholeAhead, wholeBehind } from './whole-ahead.ts';
 import { wholeAfter, wholeBeside } from './whole-told.ts';
 
 // "10 bouts this morning and 5 this arvo": bouts still.
@@ -56,7 +56,8 @@ export const wholeSoFar = (
     const start = Math.min(match.start, findings[0]?.start ?? match.start);
     const piece = latest.piece ?? pieceIn(match).piece;
     // "42 done, total 50": what there is to be as well as what there is by now.
-    if (wholeBehind(reader.tokens, part.start, part.end)) return [{ start, end: part.end, held: true }];
+    const either = wholeBehind(reader.tokens, part.start, part.end);
+    if (either !== undefined) return [askWhichWhole(reader, either)];
     return [
       found(reader, start, Math.max(match.end, findings[0]?.end ?? 0), [
         { fact: 'made', count: amountOf(number), total: true, ...(piece === undefined ? {} : { piece }) },

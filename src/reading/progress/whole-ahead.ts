@@ -1,7 +1,10 @@
 // How many there are to be, ahead of those that are finished: "total 50, 42 ready". "total 50, 8 today" tells what there is by now.
 
+import type { Fact, FactOf } from '../fact.ts';
 import { firstAt, type Match, pattern } from '../pattern.ts';
+import type { Finding, Reader } from '../phrase.ts';
 import { isSingle, type Token } from '../text/token.ts';
+import { amountOf, pieceIn } from './made-facts.ts';
 
 const some = '(nos|pcs|pieces|<p:piece>)?';
 const whole = '(total|<all>)';
@@ -26,10 +29,33 @@ export const wholeAhead = (tokens: readonly Token[], index: number, end: number)
 const behind = pattern(
   `<n:count> ${some} (are|is)? (done|made|finished|ready|completed|complete) (so far|already|now)? ${then} ((full|grand)? total (order|of|is|:|=|-|qty){0,2} <m:count> ${some}|<m:count> ${some} ${whole})`,
 );
-/** "42 done, total 50": what there is to be, or what there is by now. */
-export const wholeBehind = (tokens: readonly Token[], start: number, end: number): boolean => {
+/** "42 done, total 50", where the second is what there is to be or what there is by now. */
+export const wholeBehind = (tokens: readonly Token[], start: number, end: number): Match | undefined => {
   const match = behind.in(tokens, start, end);
   const [part, all] = [match?.kept['n']?.number, match?.kept['m']?.number];
-  if (match?.end !== end || Number(part?.amount) >= Number(all?.amount)) return false;
-  return !tokens.slice(start, end).some(({ text }) => newly.test(text));
+  if (match?.end !== end || !isSingle(part) || !isSingle(all) || Number(part.amount) >= Number(all.amount)) return undefined;
+  return tokens.slice(start, end).some(({ text }) => newly.test(text)) ? undefined : match;
+};
+
+/** Which of the two it is, asked. */
+export const askWhichWhole = ({ words }: Reader, match: Match): Finding => {
+  const { start, end, kept } = match;
+  const said = words(start, end);
+  const [count, of] = [amountOf(kept['n'] as Token), amountOf(kept['m'] as Token)];
+  const made = (fact: Partial<FactOf<'made'>>): Fact => ({ fact: 'made', total: true, ...pieceIn(match), ...fact, words: said });
+  return {
+    start,
+    end,
+    asks: [
+      {
+        about: 'made',
+        why: 'low or high',
+        words: said,
+        choices: [
+          { words: `${count} of ${of} made`, facts: [made({ count, of })] },
+          { words: `${of} made`, facts: [made({ count: of })] },
+        ],
+      },
+    ],
+  };
 };

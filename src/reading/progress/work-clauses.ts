@@ -146,7 +146,7 @@ const read = (reader: Reader, start: number, end: number, from = start): readonl
     const facts = groups.flatMap((group) => group.facts);
     const correcting = facts.some(saysMade) && !facts.some(({ fact }) => fact === 'broke');
     if (correcting && tokens.slice(from, end).some((token) => sorry.test(token.text))) return [];
-    if (mayPutRight(tokens.slice(start, end), groups) || wholeBehind(tokens, start, end)) return [];
+    if (mayPutRight(tokens.slice(start, end), groups) || wholeBehind(tokens, start, end) !== undefined) return [];
     const total = soFar ? { total: true as const } : {};
     return [
       withoutShare(withoutHandful(withWholeOfLast(tokens, withKindBegun(tokens, groups.map(added))))).map((group) => ({

@@ -152,7 +152,7 @@ const joinThousands = (tokens: readonly Token[]): Token[] => {
   return joined;
 };
 
-const gluedLetters = /^(x|nr|pk|ct|s|ea|each|pp|pcs?|nos?|k|odd|ish|am|pm|per|doz|bh|bhs|pc|ex)$/;
+const gluedLetters = /^(x|nr|pk|ct|s|ea|each|pp|pcs?|nos?|k|odd|ish|am|pm|per|doz|bh|bhs|pc|ex|of|to|on|at|or|by|r)$/;
 
 // "bay9", "4b", "a12": letters and digits in one word are somebody's code.
 const isCode = (tokens: readonly Token[], index: number): boolean => {
