@@ -8,7 +8,7 @@ const isAlike = (one: Ask, other: Ask): boolean =>
   one.choices.length === other.choices.length &&
   one.choices.every(({ words }, at) => words === other.choices[at]?.words);
 
-const trimmed = (words: string): string => words.replace(/[\s,;]+$/, '');
+const trimmed = (words: string): string => words.replace(/^(\s|,|and\b|but\b)+|[\s,;]+$/gi, '');
 
 const together = (one: Ask, other: Ask): Ask => ({
   ...one,

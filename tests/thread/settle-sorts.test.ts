@@ -49,6 +49,15 @@ test('fewer than there are: some of them or more, it is asked', async () => {
   expect(await replyTo([four, '2 wrist corsages', '2 more'])).toContain('No price yet for the wrist corsages');
 });
 
+test('with a price said it is asked as well', async () => {
+  const said = [four, '2 wrist 2 pin on at 45 each'];
+  expect(await replyTo(said)).toContain('Say: 4 of the 4 corsages / 2 wrist corsages and 2 pin corsages more');
+  expect(await replyTo([...said, 'the first'])).toMatch(
+    /2 (pin|wrist) corsages at £45\.00, 2 (pin|wrist) corsages at £45\.00, £180\.00 in all/,
+  );
+  expect(await replyTo([...said, 'the second'])).toContain('£340.00 in all');
+});
+
 test('who wears them is put on the list there is', async () => {
   const reply = await replyTo(['groom, 2 dads, 2 mums', wrists, '2 of those corsages are for the dads so pin on']);
   expect(reply).toMatch(/2 fathers: pin corsages/);
