@@ -141,6 +141,7 @@ const settled = (scene: Scene, decision: Settled): Answered => {
     stated,
     questions: decision.questions,
     ask: decision.ask,
+    unasked: decision.unasked,
   });
   const trouble = stated.length > 0 ? priceTrouble(answer) : undefined;
   if (trouble?.kind === 'refuse') return refused(scene, [trouble.problem]);
@@ -181,7 +182,8 @@ const spoken = (scene: Scene, logged: Logged, answer: Answer): Answered => {
   const { reply, fact } = withCalendarKept(composed.reply, answer);
   const kept = keepBeside(scene.store, scene.at, scene.message, withCautioned(logged, scene.message, cautioned), fact ? [fact] : []);
   const as = answer.ask ? 'asked' : answer.stated.length > 0 || answer.how !== 'stated' ? 'stored' : 'answered';
-  const waits = asks?.kind === 'choice' || asks?.topic !== scene.at.thread.state.open?.topic;
+  const { open } = scene.at.thread.state;
+  const waits = asks?.kind === 'choice' || asks?.topic !== open?.topic || asks?.tried !== open?.tried;
   const asking = asks && (waits || logged.entries.length > 0);
   return ended(scene, as, reply, asking ? withQuestion(kept, scene.message, asks) : kept);
 };

@@ -49,6 +49,7 @@ const readingContext = (state: EventState, studio: StudioState, today: Day, open
   region: studio.settings.region,
   open,
   pieces: [...new Set(state.lines.map((line) => line.piece))],
+  wearers: state.wearers.flatMap(({ wearer, count }) => (count > 0 ? [wearer] : [])),
   eventDate: state.date,
   items: itemsOf(studio),
   ...goodsOf(state, studio),

@@ -28,6 +28,7 @@ interface Told {
   readonly takenBack?: readonly Fact[];
   readonly questions?: Answer['questions'];
   readonly ask?: Answer['ask'];
+  readonly unasked?: readonly string[];
 }
 
 const summaryPlace = ({ store, at }: Scene): Place | undefined => {
@@ -36,7 +37,11 @@ const summaryPlace = ({ store, at }: Scene): Place | undefined => {
 };
 
 /** What the reply is composed of, once all is logged. */
-export const answerOf = (scene: Scene, logged: Logged, { how, stated = [], takenBack = [], questions = [], ask }: Told): Answer => ({
+export const answerOf = (
+  scene: Scene,
+  logged: Logged,
+  { how, stated = [], takenBack = [], questions = [], ask, unasked = [] }: Told,
+): Answer => ({
   ...consider(scene.store, scene.at.thread.key, logged.event, logged.studio, scene.today),
   how,
   message: scene.message.id,
@@ -46,7 +51,7 @@ export const answerOf = (scene: Scene, logged: Logged, { how, stated = [], taken
   stated,
   takenBack,
   questions,
-  unread: scene.reading?.unread ?? [],
+  unread: [...(scene.reading?.unread ?? []), ...unasked],
   hazards: hazardsOf(scene.message),
   ask,
   ...(scene.waiting ? { waiting: scene.waiting } : {}),

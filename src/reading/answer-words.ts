@@ -18,3 +18,14 @@ export const wordsOf = (tokens: readonly Token[]): string[] =>
   tokens.flatMap((token) => (token.kind === 'word' || token.number !== undefined ? wordsIn(token) : []));
 
 export const plainWords = (text: string): string[] => wordsOf(openMessage(text).tokens);
+
+/** "3 wrist 2 pin" of "3 wrist corsages and 2 pin corsages", and not of the two the other way round. */
+export const saidInOrder = (said: readonly string[], text: string): boolean => {
+  const words = plainWords(text);
+  let from = 0;
+  return said.every((word) => {
+    const at = words.indexOf(word, from);
+    from = at + 1;
+    return at >= 0;
+  });
+};

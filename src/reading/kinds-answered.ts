@@ -44,6 +44,32 @@ const askWorkOrOrder = (facts: readonly Work[], words: string): Ask => {
   };
 };
 
+// "no 12", "sorry 12 done", "12 not 18": another number for the work in question, of a kind still to be told.
+const putsRight = /^\W*(no|nope|sorry|soz|oops|whoops|wait|actually|hang on|i meant|i mean|meant)\b/i;
+// "make it 24" may be the order's.
+const makes = /\b(make|call) (it|that)\b/i;
+const ofWork = /^(done|made|finished|ready|complete|completed|broke|broken|snapped|left)$/;
+const isPlain = ({ number }: Token, amount: number): boolean => number?.form === 'plain' && number.amount === String(amount);
+
+/** The same question with the number put right. */
+export const numberPutRight = (said: readonly Token[], own: string, ask: Ask): Ask | undefined => {
+  const works = ask.choices.map(workOf);
+  const asked = works[0]?.count;
+  if (ask.why !== 'which piece' || asked === undefined || works.some((work) => work?.count !== asked)) return undefined;
+  const [now, ...rest] = said.filter(({ text, number }) => number !== undefined || !ofWork.test(text));
+  const count = Number(now?.number?.amount);
+  if (now === undefined || !isCount(now) || now.number?.approx === true || count === asked) return undefined;
+  const [not, was, more] = rest;
+  const takesBack = more === undefined && not?.text === 'not' && was !== undefined && isPlain(was, asked);
+  if (!takesBack && (rest.length > 0 || !putsRight.test(own) || makes.test(own))) return undefined;
+  const words = ask.words.includes(String(asked)) ? ask.words.replace(String(asked), String(count)) : own;
+  return {
+    ...ask,
+    words,
+    choices: ask.choices.map((choice) => ({ ...choice, facts: choice.facts.map((fact) => ({ ...fact, count, words }) as Fact) })),
+  };
+};
+
 /** "18 bouts", and "14 bouts 4 corsages" where they come to the 18 in question; other numbers are asked about. */
 export const kindsAnswered = (said: readonly Token[], words: string, { why, choices }: Ask): Reading | undefined => {
   const asked = choices.map(workOf).find((work) => work?.count !== undefined);

@@ -2,18 +2,19 @@
 // else is read as usual; numbers without a unit never bind outside an open question.
 
 import { parseDay } from '../values/day.ts';
-import { plainWords, wordsIn, wordsOf } from './answer-words.ts';
+import { plainWords, saidInOrder, wordsIn, wordsOf } from './answer-words.ts';
 import { answered } from './answered.ts';
 import { asksInstead } from './asks-instead.ts';
 import { betweenEnds } from './between-ends.ts';
 import { dateAt } from './dates/date-forms.ts';
 import type { Fact } from './fact.ts';
 import { packHolds } from './goods/pack-holds.ts';
-import { kindsAnswered } from './kinds-answered.ts';
+import { kindsAnswered, numberPutRight } from './kinds-answered.ts';
 import { amountSaid } from './order/price-each.ts';
 import type { Ask, Choice, OpenQuestion, Reading, ReadingContext } from './reading.ts';
 import { type Message, openMessage } from './text/message.ts';
 import { isCount, type Token } from './text/token.ts';
+import { triedTaken } from './tried-taken.ts';
 import { nameOf } from './wearers/role-counts.ts';
 import { wordList } from './words/word-list.ts';
 
@@ -64,7 +65,7 @@ const chosen = (message: Message, { why, choices }: Ask, context: ReadingContext
   );
   if (dated.length > 0 && why !== 'low or high') return byDate(message, dated, context);
   const matching = choices.filter((choice) => saidWords.every((word) => matches(word, choice)));
-  const [match, other] = matching;
+  const [match, other] = matching.length > 1 ? matching.filter((choice) => saidInOrder(saidWords, choice.words)) : matching;
   return other === undefined ? match : undefined;
 };
 
@@ -196,12 +197,16 @@ export const answerOpenQuestion = (text: string, context: ReadingContext): Readi
   if (open === undefined || text.length > 200) return undefined;
   const message = openMessage(text);
   if (message.tokens.length === 0 || message.tokens.length > longestAnswer || asksInstead(message)) return undefined;
+  const taken = open.tried === undefined ? undefined : triedTaken(message, open.tried);
+  if (taken !== undefined) return reading(taken);
   if (open.kind === 'choice') {
     const said = telling(message.tokens);
     const between = betweenEnds(said, open.ask);
     if (between !== undefined) return reading(between);
     const kinds = kindsAnswered(said, text.trim(), open.ask);
     if (kinds !== undefined) return kinds;
+    const right = numberPutRight(said, text.trim(), open.ask);
+    if (right !== undefined) return { ...reading([]), asks: [right] };
     const choice = accepted(message, open.ask) ?? chosen(message, open.ask, context);
     if (choice !== undefined) return reading(choice.facts);
     const fewer = fewerDays(message, open.ask);

@@ -53,6 +53,7 @@ import { recountedWork } from './phrases/recounted.ts';
 import { sameAgain } from './phrases/same-again.ts';
 import { someInAMaterial } from './phrases/some-in-a-material.ts';
 import { someOfAKind, someOfAMaterial } from './phrases/some-of-a-kind.ts';
+import { sortsTold } from './phrases/sorts-told.ts';
 import { spareTold } from './phrases/spare-told.ts';
 import { taxBasis } from './phrases/tax-basis.ts';
 import { taxLeftOpen } from './phrases/tax-left-open.ts';
@@ -77,6 +78,7 @@ export const phrases: readonly Phrase[] = [
   itemisedOrder,
   wearersByName,
   // Then whole sentences: what they are about decides what their numbers mean.
+  sortsTold,
   keeping,
   undo,
   recipeChanged,

@@ -63,14 +63,16 @@ export interface ReadingContext {
   readonly region: string; // ISO 3166-1 alpha-2, for public-holiday names and tax words
   readonly open: OpenQuestion | undefined;
   readonly pieces: readonly PieceKind[]; // the kinds the thread already holds
+  readonly wearers?: readonly string[]; // who is on the thread's list of wearers
   readonly eventDate: Day | undefined; // the thread's, for "moved to the 19th"
   readonly items: readonly string[]; // names on the studio's price list
   readonly inRecipe?: readonly string[]; // what the thread's recipes take
   readonly unpriced?: readonly string[]; // of those, what has no price yet
 }
 
-/** What the bot last asked in this thread and is still waiting for. `topic`: what its last answer was about, for "is that everything". */
-export type OpenQuestion = { readonly topic?: 'buying' } & (
+/** What the bot last asked in this thread and is still waiting for. `topic`: what its last answer was about, for "is that everything".
+ * `tried`: what its last answer only worked out, for "yes do that". */
+export type OpenQuestion = { readonly topic?: 'buying'; readonly tried?: readonly Fact[] } & (
   | { readonly kind: 'choice'; readonly ask: Ask }
   | { readonly kind: 'missing'; readonly about: 'count' | 'price' | 'date' | 'material' | 'piece'; readonly piece?: PieceKind } // `piece`: how many of it
   | { readonly kind: 'pack'; readonly item: string; readonly per?: string } // how many are in one

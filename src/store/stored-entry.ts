@@ -15,10 +15,10 @@ const earlierFormats: ReadonlyMap<number, Upgrade> = new Map();
 
 const factsSchema = z.array(factSchema);
 
-const topic = z.literal('buying').optional();
+const beside = { topic: z.literal('buying').optional(), tried: factsSchema.optional() };
 const openSchema = z.discriminatedUnion('kind', [
   z.object({
-    topic,
+    ...beside,
     kind: z.literal('choice'),
     ask: z.object({
       about: z.string(),
@@ -27,9 +27,9 @@ const openSchema = z.discriminatedUnion('kind', [
       choices: z.array(z.object({ words: z.string(), facts: factsSchema })),
     }),
   }),
-  z.object({ topic, kind: z.literal('missing'), about: z.string(), piece: z.string().optional() }),
-  z.object({ topic, kind: z.literal('pack'), item: z.string(), per: z.string().optional() }),
-  z.object({ topic, kind: z.literal('topic') }),
+  z.object({ ...beside, kind: z.literal('missing'), about: z.string(), piece: z.string().optional() }),
+  z.object({ ...beside, kind: z.literal('pack'), item: z.string(), per: z.string().optional() }),
+  z.object({ ...beside, kind: z.literal('topic') }),
 ]);
 
 export interface EntryRow {

@@ -33,13 +33,22 @@ export const applyChange = (state: EventState, change: Change): EventState => {
     case 'broke':
       return typeof change.to === 'number' ? setBroke(state, change.piece ?? state.lines[0]?.piece ?? 'unspecified', change.to) : state;
     case 'piece':
-      return {
-        ...state,
-        lines: state.lines.map((line) => (line.piece === change.from ? { ...line, piece: change.to as PieceKind } : line)),
-      };
+      return changeKind(state, change);
     case 'number':
       return state; // unresolved: decide asks
   }
+};
+
+/** All of a kind made another, or so many of them: each keeps its price. */
+const changeKind = (state: EventState, { from, to, some }: Change): EventState => {
+  let left = typeof some === 'number' ? some : Number.POSITIVE_INFINITY;
+  const lines = state.lines.flatMap((line): OrderLine[] => {
+    const taken = line.piece === from ? Math.min(left, line.count) : 0;
+    left -= taken;
+    const rest = line.count - taken;
+    return [...(rest > 0 ? [{ ...line, count: rest }] : []), ...(taken > 0 ? [{ ...line, count: taken, piece: to as PieceKind }] : [])];
+  });
+  return { ...state, lines };
 };
 
 /** The lines a correction of the count is about: those of its kind, or the only one there is. */

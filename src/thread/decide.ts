@@ -7,10 +7,12 @@ import { decimal } from '../values/decimal.ts';
 import type { Problem } from '../values/problem.ts';
 import { isStudioFact } from './apply-studio-facts.ts';
 import type { EventState } from './event.ts';
+import { oneQuestion } from './one-question.ts';
 import { againInOrder } from './settle-again.ts';
 import { askCurrency } from './settle-currency.ts';
 import { givenAtPrice } from './settle-given.ts';
 import { settleInThread } from './settle-in-thread.ts';
+import { sortsInOrder } from './settle-sorts.ts';
 import { wornInOrder } from './settle-worn.ts';
 import { answeredByOrder } from './up-or-down.ts';
 
@@ -24,6 +26,7 @@ export type Decision =
       readonly questions: readonly FactOf<'question'>[];
       readonly undo: boolean;
       readonly ask: Ask | undefined; // one at a time
+      readonly unasked: readonly string[]; // what further questions would have been about
     };
 
 /** `currency`: the studio's own, ISO 4217. */
@@ -34,8 +37,9 @@ export const decide = (state: EventState, reading: Reading, currency: string): D
   const facts: Fact[] = [];
   const { kept, ask } = askCurrency([...reading.facts, ...answered.flatMap((fact) => fact ?? [])], currency);
   const worn = wornInOrder(state, kept);
-  const again = againInOrder(state, worn.facts);
-  asks.unshift(...[ask, worn.ask, again.ask].filter((each) => each !== undefined));
+  const sorts = sortsInOrder(state, worn.facts);
+  const again = againInOrder(state, sorts.facts);
+  asks.unshift(...[ask, worn.ask, sorts.ask, again.ask].filter((each) => each !== undefined));
   const said = givenAtPrice(state, again.facts);
   for (const fact of said) {
     const settled = settleInThread(state, fact, said);
@@ -52,7 +56,7 @@ export const decide = (state: EventState, reading: Reading, currency: string): D
     studio: stated.filter(isStudioFact),
     questions: [...questions, ...facts.filter(isAlternatives).map(asLadder)],
     undo: facts.some((fact) => fact.fact === 'undo'),
-    ask: asks[0],
+    ...oneQuestion(asks),
   };
 };
 

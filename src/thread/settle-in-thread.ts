@@ -13,6 +13,7 @@ import { askedOnceBegun } from './settle-begun.ts';
 import { settleSomeMaterial } from './settle-material.ts';
 import { askOrderedOrMade, settleBareNumber } from './settle-number.ts';
 import { settleRecipe } from './settle-recipe.ts';
+import { settleSomeKind } from './settle-some-kind.ts';
 import { settleSpent } from './settle-spent.ts';
 import { settleWearers } from './settle-wearers.ts';
 import { type Settled, settled } from './settled.ts';
@@ -109,6 +110,7 @@ const settleChange = (state: EventState, change: FactOf<'change'>, beside: reado
     return askPiece(change, kinds, (piece) => ({ ...change, piece }), 'all of them');
   }
   if (change.what === 'material' && change.some !== undefined) return settleSomeMaterial(state, change);
+  if (change.what === 'piece' && change.some !== undefined) return settleSomeKind(state, change, beside);
   if (change.what !== 'count') return settled(change);
   const [kind, second] = kinds;
   const [begun, other] = kinds.filter((each) => madeOf(state, each) > 0);

@@ -19,6 +19,27 @@ describe('“18 done” of two kinds', () => {
     expect(await replyTo([order, '18 done', '17 bouts'])).toContain('17 buttonholes made / 17 buttonholes ordered');
     expect(await replyTo([order, '18 done', '17 bouts', 'how many left?'])).toContain('0 of 20 buttonholes');
   });
+  it.each(['no 12', 'sorry 12', 'i meant 12', '12 not 18', 'no, 12 done'])(
+    '%s puts the number right, and the kind is still asked',
+    async (said) => {
+      expect(await replyTo([order, '18 done', said])).toContain('Which pieces is “12 done” about?');
+      expect(await replyTo([order, '18 done', said, 'bouts'])).toMatch(/^12 of 20 buttonholes made/);
+    },
+  );
+  it('“make it 24” may be the order’s', async () => {
+    expect(await replyTo([order, '18 done', 'make it 24', 'how many left?'])).toContain('0 of 20 buttonholes');
+    expect(await replyTo([order, '18 done', 'make it 24'])).not.toContain('“24 done”');
+  });
+  it('is asked once for all that is said of them', async () => {
+    expect(await replyTo([order, '18 done, 2 broke'])).toContain('Which pieces is “18 done, 2 broke” about?');
+    expect(await replyTo([order, '18 done, 2 broke', 'bouts'])).toMatch(/^16 of 20 buttonholes made/);
+  });
+  it('is named where another question goes first', async () => {
+    expect(await replyTo(['20 bouts, 4 wrist corsages', '15, and 18 done'])).toContain('Not used: “18 done”.');
+  });
+  it('is asked once the kind is told, for it may be ordered as well', async () => {
+    expect(await replyTo([order, '18 done', 'bouts', 'no 12'])).toContain('12 buttonholes made');
+  });
   it('is asked in the studio’s own word', async () => {
     expect(await replyTo([order, '18 done'], plainStudio('US'))).toContain('Say: boutonniere / wrist corsage');
   });

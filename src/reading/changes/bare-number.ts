@@ -61,7 +61,9 @@ export const bareNumber = (reader: Reader, whole: Part): Finding | undefined => 
   const zones = zonesOf(tokens, part.start, part.end);
   // "same price 55" may say the price, "same price, 55" does not.
   const kept = same !== undefined && ((numbers[0] ?? 0) < same[0] || /^(,|but|-)$/.test(tokens[same[1]]?.text ?? ''));
-  const marked = starred || picks || kept || zones.old.length > 0 || anyIn(markers, tokens, part.start, part.end);
+  // "no 12" behind an order; elsewhere it may be the number of a house.
+  const refused = reader.context.pieces.length > 0 && tokens.length === 2 && stretch[0]?.text === 'no';
+  const marked = refused || starred || picks || kept || zones.old.length > 0 || anyIn(markers, tokens, part.start, part.end);
   if (!marked) return undefined;
   const fresh = numbers.filter((index) => inZones(zones.fresh, index));
   const [at, second] = fresh;

@@ -17,7 +17,7 @@ const bare = pattern(
 const further = /^(second|2nd|other|third|3rd|next|last|extra)$/;
 
 const again = pattern(
-  `${lead} (same again|the same again|same order|the same order|exact same order|repeat order|repeat|a repeat|another one|another order|another wedding|another event) (order|again|of|like|as|this|it|that|one|please|pls|too){0,4} (for|on)`,
+  `${lead} (same again|the same again|same order|the same order|exact same order|exactly the same|same thing|the same thing|same as above|same lot|the same lot|the same|same|repeat order|repeat|a repeat|another one|another order|another wedding|another event) (order|again|of|like|as|this|it|that|one|please|pls|too){0,4} (for|on)`,
 );
 
 // "Same again for friday" may be of the hands at the bench: only a day of a month is another event's.

@@ -13,6 +13,7 @@ import { headsAlone } from '../wearers/head-counts.ts';
 import { tellsWhoHasNone } from '../wearers/heads-named.ts';
 import { tellsLess } from '../wearers/heads-told.ts';
 import { kindsShared } from '../wearers/kinds-shared.ts';
+import { listPutRight } from '../wearers/list-put-right.ts';
 import { countsThemOrAll } from '../wearers/numbers-behind.ts';
 import { oneLess } from '../wearers/one-less.ts';
 import { piecesOf, withoutLost } from '../wearers/pieces-worn.ts';
@@ -50,6 +51,7 @@ const find = (reader: Reader): Finding[] => {
       pricedPerPiece(reader, part) ??
       headsAlone(reader, part) ??
       countedAgain(reader, part) ??
+      listPutRight(reader, part) ??
       oneLess(reader, part) ??
       severalEach(reader, part) ??
       kindsShared(reader, part);

@@ -22,6 +22,7 @@ import { paceOffer } from './pace-offer.ts';
 import { isPriceNews } from './price-before.ts';
 import { isUsedHere, packAsked, priceListBlocks } from './price-list.ts';
 import { progressBlocks } from './progress.ts';
+import { offeredToKeep } from './questions/offered-to-keep.ts';
 import { questionBlocks } from './questions/questions.ts';
 import { recipeCostBlocks } from './recipe-cost.ts';
 import { reviewOffer } from './review-offer.ts';
@@ -77,12 +78,15 @@ export const composeAnswer = (answer: Answer): Composed => {
 };
 
 const ofBuying = /^(buying|allBought|leftOver)$/;
-/** "Is that everything" behind a buying list asks of the list: what was asked is kept with the question that still waits. */
-const topicAsked = ({ questions, stated, event }: Answer): OpenQuestion | undefined => {
+/** "Is that everything" behind a buying list asks of the list, "yes do that" takes what was worked out: both are kept with the question that still waits. */
+const topicAsked = (answer: Answer): OpenQuestion | undefined => {
+  const { questions, stated, event } = answer;
   if (questions.length === 0 || stated.length > 0 || event.open?.kind === 'choice') return undefined;
-  const { askedAt: _, topic, ...open } = event.open ?? { kind: 'topic', askedAt: 0 };
+  const { askedAt: _, topic, tried: before, ...open } = event.open ?? { kind: 'topic', askedAt: 0 };
   const now = questions.some(({ asks }) => ofBuying.test(asks)) ? 'buying' : undefined;
-  return now === topic ? undefined : { ...open, ...(now === undefined ? {} : { topic: now }) };
+  const tried = offeredToKeep(answer);
+  if (now === topic && tried === undefined && before === undefined) return undefined;
+  return { ...open, ...(now === undefined ? {} : { topic: now }), ...(tried === undefined ? {} : { tried }) };
 };
 
 /** Whoever counts pieces at the bench is not asked for a price; only for the date, without which there is no plan. */

@@ -61,7 +61,7 @@ export const factWords = (fact: Fact, manner: Manner): Line => {
     case 'change':
       if (fact.some !== undefined) {
         const some = typeof fact.some === 'number' && fact.piece ? counted(fact.some, fact.piece, manner.says) : `${fact.some} of them`;
-        return text`${some} ${fact.to ?? ''}${fact.rest ? `, the rest ${fact.rest}` : ''}`;
+        return text`${some} ${fact.what === 'piece' ? `as ${fact.to ?? ''}` : (fact.to ?? '')}${fact.rest ? `, the rest ${fact.rest}` : ''}`;
       }
       return text`change ${fact.what}${fact.to === undefined ? ` by ${fact.by ?? ''}` : ` to ${fact.to}`}`;
     case 'pack':

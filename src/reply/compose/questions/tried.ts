@@ -100,6 +100,48 @@ const asItStands = (question: Question, answer: Answer, asked: readonly OrderLin
     : [{ block: 'line', line: plainLine(`I have not worked out anything with “${strange}”: these are the figures as they stand.`) }];
 };
 
+const isOfMoney = ({ asks }: Question): boolean => asks === 'price' || asks === 'total';
+
+/** "How much for 18 bouts?" before any order. */
+const triesFirst = ({ amount, number, piece, words }: Question): boolean =>
+  (amount !== undefined && triesPrice.test(words)) || (number !== undefined && number >= 2 && (piece ?? amount) !== undefined);
+
+/** Whether it names a price or a number that is not the order's. */
+const anotherNamed = (
+  question: Question,
+  asked: readonly OrderLine[],
+  answer: Answer,
+): { readonly other: boolean; readonly more: boolean } => {
+  const { number, amount, piece, words, differs } = question;
+  const ofMoney = isOfMoney(question);
+  const ordered = asked.reduce((pieces, line) => pieces + line.count, 0);
+  return {
+    other:
+      amount !== undefined &&
+      (ofMoney || triesPrice.test(words)) &&
+      !knownAmounts(asked, answer).some((one) => decimal(one).equals(amount)),
+    more:
+      number !== undefined &&
+      (differs !== undefined || (number >= 2 && number !== ordered)) &&
+      (ofMoney || piece !== undefined || amount !== undefined),
+  };
+};
+
+/** "How much for 30?" as the what-if that answered it, where that tried one thing on the order as it stands. */
+export const questionTried = (put: Question, answer: Answer): Question | undefined => {
+  const { event } = answer;
+  const piece = put.piece === undefined ? undefined : kindInOrder(event.lines, put.piece);
+  const question = piece === undefined ? put : { ...put, piece };
+  if (!isOfMoney(question) || question.item !== undefined) return undefined;
+  if (event.lines.length === 0) return triesFirst(question) ? question : undefined;
+  const asked = linesAsked(question, event);
+  const [line, another] = asked;
+  if (line === undefined || another !== undefined || event.price?.per === 'all') return undefined;
+  if (ofWhatWasSaid.test(question.words) && question.differs === undefined) return undefined;
+  const { other, more } = anotherNamed(question, asked, answer);
+  return more ? { ...question, piece: line.piece } : other ? question : undefined;
+};
+
 /** Tries what the question names; else its own answer, with a word where a number in it was not used. */
 export const orTried =
   (respond: Respond): Respond =>
@@ -109,13 +151,10 @@ export const orTried =
     const question = piece === undefined ? put : { ...put, piece };
     const { number, amount, words, differs } = question;
     const asked = linesAsked(question, event);
-    const ofMoney = question.asks === 'price' || question.asks === 'total';
+    const ofMoney = isOfMoney(question);
     if (question.item !== undefined) return respond(question, answer);
     // "How much for 18 bouts?" before any order: what is missing for it is said.
-    if (event.lines.length === 0)
-      return (amount !== undefined && triesPrice.test(words)) || (number !== undefined && number >= 2 && (piece ?? amount) !== undefined)
-        ? whatIfBlocks(question, answer)
-        : respond(question, answer);
+    if (event.lines.length === 0) return triesFirst(question) ? whatIfBlocks(question, answer) : respond(question, answer);
     const priced = answer.price !== undefined;
     const told = ofWhatWasSaid.test(words) && differs === undefined;
     if (!told && priced && ofMoney && piece !== undefined && number === undefined && amount === undefined) {
@@ -127,17 +166,9 @@ export const orTried =
     }
     if (question.asks === 'total' && piece !== undefined && amount === undefined && number === undefined && isMissing(event.lines, piece))
       return answerLine(text`No ${plural(piece, manner.says)} are ordered here yet.`);
-    const ordered = asked.reduce((pieces, line) => pieces + line.count, 0);
-    const other =
-      amount !== undefined &&
-      (ofMoney || triesPrice.test(words)) &&
-      !knownAmounts(asked, answer).some((one) => decimal(one).equals(amount));
-    const more =
-      number !== undefined &&
-      (differs !== undefined || (number >= 2 && number !== ordered)) &&
-      (ofMoney || piece !== undefined || amount !== undefined);
+    const { other, more } = anotherNamed(question, asked, answer);
     if (!told && more) return anotherNumber(question, answer);
-    if (!told && other && asked.length > 1 && question.per !== 'all' && ofMoney)
+    if (!told && other && amount !== undefined && asked.length > 1 && question.per !== 'all' && ofMoney)
       return answerLine(
         text`${moneySpan(manner.money(amount))} for which? Ask with the kind: “what about ${plural(asked[0]?.piece ?? 'unspecified', manner.says)} at ${amount} each”.`,
       );

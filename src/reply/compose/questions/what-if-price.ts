@@ -7,7 +7,7 @@ import { priceForStems } from '../../../pricing/price-for.ts';
 import { chainRules } from '../../../pricing/price-order.ts';
 import type { TaxTerms } from '../../../pricing/tax-terms.ts';
 import { termsOf } from '../../../pricing/terms.ts';
-import type { FactOf } from '../../../reading/fact.ts';
+import type { Fact, FactOf } from '../../../reading/fact.ts';
 import { applyFacts } from '../../../thread/apply-facts.ts';
 import type { EventState } from '../../../thread/event.ts';
 import { kindInOrder } from '../../../thread/kind-in-order.ts';
@@ -74,10 +74,6 @@ const countOrPrice = ({ number, piece, amount, differs, words }: Question, { eve
   return text`${pieces}, or ${moneySpan(manner.money(String(number)))} each? Ask “what about ${pieces}” or “what about ${plural(line.piece, manner.says)} at ${String(number)} each”.`;
 };
 
-/** The number asked about: so many, or so many more or fewer than there are. */
-const countTried = ({ number = 0, differs }: Question): { readonly to: number } | { readonly by: number } =>
-  differs === 'more' ? { by: number } : differs === 'fewer' ? { by: -number } : { to: number };
-
 // A kind tried that has no price is in none of the figures.
 const unpricedLine = ({ unpriced }: PricedEvent, { manner }: Answer): readonly Line[] =>
   unpriced.length === 0 ? [] : [text`Not in these figures: ${notPricedYet(unpriced, manner)}.`];
@@ -89,51 +85,55 @@ const differenceLine = ({ differs }: Question, { priced }: PricedEvent, { price,
   return by.isZero() ? [] : [text`That is ${moneySpan(manner.money(by.abs()))} ${by.isPositive() ? 'more' : 'less'} than now.`];
 };
 
-export const whatIfBlocks: Respond = (asked, answer) => {
+/** What is tried, as the facts that would make it so. */
+const factsTried = ({ words, ...question }: Question, { event }: Answer): readonly Fact[] => {
+  const { number, amount, piece, differs, per = event.price?.per === 'all' && !saysEach.test(words) ? 'all' : 'each' } = question;
+  const ofKind = piece === undefined ? {} : { piece };
+  const facts: Fact[] = [];
+  if (number !== undefined)
+    facts.push({
+      fact: 'change',
+      what: 'count',
+      ...(differs === undefined ? { to: number } : { by: differs === 'more' ? number : -number }),
+      ...ofKind,
+      words,
+    });
+  if (amount !== undefined) facts.push({ fact: 'change', what: 'price', to: amount, per, ...(per === 'all' ? {} : ofKind), words });
+  return facts;
+};
+
+export interface TriedOut {
+  readonly blocks: readonly Block[];
+  readonly facts: readonly Fact[]; // empty where nothing was worked out
+}
+
+export const tryOut = (asked: Question, answer: Answer): TriedOut => {
+  const only = (blocks: readonly Block[]): TriedOut => ({ blocks, facts: [] });
   const ofGoods = whatIfItem(asked, answer);
-  if (ofGoods !== undefined) return ofGoods;
+  if (ofGoods !== undefined) return only(ofGoods);
   const question = settled(asked, answer.event);
   const either = countOrPrice(question, answer);
-  if (either !== undefined) return [{ block: 'answer', line: either }];
+  if (either !== undefined) return only([{ block: 'answer', line: either }]);
   const ofNothing = question.per === 'all' && question.number === undefined && answer.event.lines.length === 0;
-  if (ofNothing) return [{ block: 'answer', line: missingLine(question, answer) }];
-  const facts = [
-    ...(question.number !== undefined
-      ? [
-          {
-            fact: 'change' as const,
-            what: 'count' as const,
-            ...countTried(question),
-            ...(question.piece ? { piece: question.piece } : {}),
-            words: question.words,
-          },
-        ]
-      : []),
-    ...(question.amount !== undefined
-      ? [
-          {
-            fact: 'change' as const,
-            what: 'price' as const,
-            to: question.amount,
-            per:
-              question.per ?? (answer.event.price?.per === 'all' && !saysEach.test(question.words) ? ('all' as const) : ('each' as const)),
-            ...(question.piece && question.per !== 'all' ? { piece: question.piece } : {}),
-            words: question.words,
-          },
-        ]
-      : []),
-  ];
+  if (ofNothing) return only([{ block: 'answer', line: missingLine(question, answer) }]);
+  const facts = factsTried(question, answer);
   const tried = applyFacts(asAsked(question, answer.event), facts);
   const price = priceEvent(answer.studio.settings, tried, answer.today);
-  if (!price) return [{ block: 'answer', line: missingLine(question, answer) }];
-  if (!price.ok) return problemBlocks(price.problem, answer);
+  if (!price) return only([{ block: 'answer', line: missingLine(question, answer) }]);
+  if (!price.ok) return only(problemBlocks(price.problem, answer));
   const besides = [...unpricedLine(price.value, answer), ...differenceLine(question, price.value, answer)];
-  return [
+  const blocks = [
     ...budgetBlocks(price.value, { ...answer, event: tried, price }),
     ...besides.map((line): Block => ({ block: 'line', line })),
     storedNothing,
   ];
+  return {
+    blocks,
+    facts: question.basis === undefined ? facts : [...facts, { fact: 'tax', basis: question.basis, words: question.words }],
+  };
 };
+
+export const whatIfBlocks: Respond = (asked, answer) => tryOut(asked, answer).blocks;
 
 export const countForBlocks: Respond = (question, answer) => {
   const { studio, today, manner } = answer;
