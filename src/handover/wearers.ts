@@ -58,7 +58,8 @@ const same = (a: string, b: string): boolean => a.trim().toLowerCase() === b.tri
 const written = (event: EventState): readonly Written[] => {
   const list = event.wearers.filter((one) => one.count > 0);
   for (const { wearer, piece, count } of event.lines) {
-    if (wearer === undefined || count <= 0) continue;
+    // "no best man" after his piece was ordered: it is ordered still, and has nobody.
+    if (wearer === undefined || count <= 0 || event.wearers.some((one) => one.count === 0 && same(one.wearer, wearer))) continue;
     const at = list.findIndex((one) => same(one.wearer, wearer) && (one.piece === undefined || one.piece === piece));
     const known = list[at];
     if (known === undefined) list.push({ wearer, count, piece });

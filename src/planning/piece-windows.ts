@@ -9,7 +9,7 @@ import type { EventToPlan } from './event-to-plan.ts';
 import type { WorkingDays } from './working-days.ts';
 
 export interface HandOver {
-  readonly day: number; // a working day on or before the day that was said
+  readonly day: number; // the day of an hour that was said, else a working day on or before the day that was said
   readonly clock?: number; // minutes after midnight
   readonly assumed: boolean;
   readonly movedFrom?: number; // the closed day it should have been
@@ -41,6 +41,8 @@ export const handOverOf = (event: EventToPlan, days: WorkingDays): HandOver => {
   const date = dayNumber(event.date);
   const day = event.handOver?.date === undefined ? date : Math.min(date, dayNumber(event.handOver.date));
   const workingDay = days.onOrBefore(day);
+  // An hour that was said is of the day it was said for: somebody will be there, bench or none.
+  if (workingDay !== day && saidClock !== undefined) return { day, clock: saidClock, assumed: false };
   if (workingDay !== day) return { day: workingDay, assumed: event.handOver?.date === undefined, movedFrom: day };
   if (saidClock !== undefined) return { day, clock: saidClock, assumed: false };
   if (event.handOver?.date !== undefined && day < date) return { day, assumed: true }; // at the end of that day

@@ -90,7 +90,10 @@ export const leftInSilence = (tokens: readonly Token[], finding: Finding, places
   const numbers = places.flatMap((place) => tokens[place]?.number ?? []);
   const amounts = numbers.flatMap(({ amount, max }) => [amount, max ?? amount]).map(Number);
   if (told.numbers.has(numbers.reduce((sum, { amount }) => sum + Number(amount), 0))) return [];
-  const isToldOrCome = (amount: number): boolean => told.numbers.has(amount) || told.ofDays.has(amount) || comesTo(amount, amounts, told);
+  // A number divided by itself comes to one, which tells nothing of it.
+  const beside = (amount: number): readonly number[] => (numbers.length > 1 ? amounts.filter((each) => each !== amount) : amounts);
+  const isToldOrCome = (amount: number): boolean =>
+    told.numbers.has(amount) || told.ofDays.has(amount) || comesTo(amount, beside(amount), told);
   return clauses.flatMap((clause, at) => {
     const meant = counts && (takesBack.test(opens(at + 1)) || clause.some((place) => aside.test(tokens[place]?.text ?? '')));
     if (meant || old.test(opens(at)) || (hands && clause.some((place) => isSpan(tokens, place)))) return [];

@@ -16,6 +16,7 @@ import { crew } from './phrases/crew.ts';
 import { eventDate } from './phrases/event-date.ts';
 import { eventTitle } from './phrases/event-title.ts';
 import { finishedAlone } from './phrases/finished-alone.ts';
+import { freeOfCharge } from './phrases/free-of-charge.ts';
 import { everydayTalk, heldBack, heldGoods } from './phrases/held-back.ts';
 import { honouredWearers } from './phrases/honoured-wearers.ts';
 import { hourAlone } from './phrases/hour-alone.ts';
@@ -43,6 +44,7 @@ import { piecesThere } from './phrases/pieces-there.ts';
 import { piecesUnnamed } from './phrases/pieces-unnamed.ts';
 import { priceLacking } from './phrases/price-lacking.ts';
 import { priceList } from './phrases/price-list.ts';
+import { priceVersions } from './phrases/price-versions.ts';
 import { pricedWearers } from './phrases/priced-wearers.ts';
 import { pricesAnswered } from './phrases/prices-answered.ts';
 import { progress } from './phrases/progress.ts';
@@ -138,6 +140,8 @@ export const phrases: readonly Phrase[] = [
   otherWork,
   eventTitle,
   eventDate,
+  freeOfCharge,
+  priceVersions,
   kindShares,
   piecesUnnamed,
   order,

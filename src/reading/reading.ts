@@ -28,6 +28,7 @@ export type AskReason =
   | 'plan with this' // minutes and spares a look-back taught
   | 'really forget' // everything kept of the event
   | 'ordered or not' // "they might want 4 crowns"
+  | 'fewer pieces' // "only 2 groomsmen now": of three with a piece each
   | 'part left' // "13 bouts at 9.75, plus the groom's at £14", with the last unread
   | 'did you mean';
 

@@ -9,6 +9,7 @@ import { applyPriceEach, applyTotal } from './apply-order.ts';
 import { madeOf, setBroke, setMade } from './apply-progress.ts';
 import type { EventState, OrderLine } from './event.ts';
 import { onDay } from './event-day.ts';
+import { inPriceEach } from './in-price-each.ts';
 import { joinedLines, withoutMaterials } from './joined-lines.ts';
 
 type Change = FactOf<'change'>;
@@ -64,16 +65,6 @@ const changeMade = (state: EventState, { to, by, piece }: Change): EventState =>
   const kind = piece ?? state.lines[0]?.piece ?? 'unspecified';
   if (typeof to === 'number') return setMade(state, kind, to);
   return typeof by === 'number' ? setMade(state, kind, madeOf(state, kind) + by) : state;
-};
-
-/** One price for all of a kind, told for so many, as the price each it comes to; left alone where it does not come out in coins. */
-const inPriceEach = (state: EventState): EventState => {
-  const [line, another] = state.lines;
-  if (line === undefined || another !== undefined || line.price !== undefined || state.price?.per !== 'all') return state;
-  const { price, ...rest } = state;
-  const each = decimal(price.amount).dividedBy(line.count);
-  if (price.amountMax !== undefined || each.decimalPlaces() > 2) return state;
-  return { ...rest, lines: [{ ...line, price: { amount: each.toString(), per: 'each' } }] };
 };
 
 const changeCount = (before: EventState, change: Change): EventState => {

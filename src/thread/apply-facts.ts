@@ -22,6 +22,7 @@ import { applyRecipe } from './apply-recipe.ts';
 import { applyWearers } from './apply-wearers.ts';
 import type { EventState } from './event.ts';
 import { onDay } from './event-day.ts';
+import { inPriceEach } from './in-price-each.ts';
 import { joinedLines, withoutMaterials } from './joined-lines.ts';
 import { withPricedWearers } from './priced-wearers.ts';
 
@@ -69,7 +70,8 @@ export const applyFacts = (before: EventState, facts: readonly Fact[]): EventSta
   const prices = facts.filter((fact): fact is FactOf<'price'> => fact.fact === 'price');
   const each = prices.find((price) => price.per === 'each' && price.piece === undefined);
   const total = prices.find((price) => price.per === 'all');
-  let state = bindWaitingPrice(bindTold(applyPieces(before, withPriceBeside(pieces, each))));
+  const priced = pieces.some(({ sameEach }) => sameEach) ? inPriceEach(before) : before;
+  let state = bindWaitingPrice(bindTold(applyPieces(priced, withPriceBeside(pieces, each))));
   if (!facts.some(({ fact }) => fact === 'wearers')) state = withPricedWearers(state, pieces);
   if (each && pieces.length === 0) state = applyPriceEach(state, each);
   for (const named of prices) {

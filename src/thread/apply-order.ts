@@ -9,7 +9,7 @@ import type { EventState, OrderLine } from './event.ts';
 type LinePrice = NonNullable<OrderLine['price']>;
 
 const asLine = (fact: FactOf<'pieces'>): OrderLine => {
-  const { fact: _fact, words: _words, adds: _adds, ...line } = fact;
+  const { fact: _fact, words: _words, adds: _adds, sameEach: _same, ...line } = fact;
   return line;
 };
 

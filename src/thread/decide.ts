@@ -7,6 +7,7 @@ import { decimal } from '../values/decimal.ts';
 import type { Problem } from '../values/problem.ts';
 import { isStudioFact } from './apply-studio-facts.ts';
 import type { EventState } from './event.ts';
+import { askFewerPieces } from './fewer-worn.ts';
 import { oneQuestion } from './one-question.ts';
 import { againInOrder } from './settle-again.ts';
 import { askCurrency } from './settle-currency.ts';
@@ -47,6 +48,8 @@ export const decide = (state: EventState, reading: Reading, currency: string): D
     if (settled.kind === 'ask') asks.push(settled.ask);
     else facts.push(settled.fact);
   }
+  const fewer = askFewerPieces(state, facts);
+  if (fewer !== undefined) asks.push(fewer);
   if (facts.length === 0 && asks.length === 0) return { kind: 'nothing' };
   const questions = facts.filter((fact): fact is FactOf<'question'> => fact.fact === 'question');
   const stated = facts.filter((fact) => fact.fact !== 'question' && fact.fact !== 'undo' && !isAlternatives(fact));

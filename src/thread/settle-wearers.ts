@@ -6,9 +6,11 @@ import { problem } from '../values/result.ts';
 import { roleOf } from './apply-wearers.ts';
 import type { EventState } from './event.ts';
 import { type Settled, settled } from './settled.ts';
+import { wearersKnown } from './wearers-known.ts';
 
-export const settleWearers = ({ wearers }: EventState, { by, ...fact }: FactOf<'wearers'>): Settled => {
+export const settleWearers = (state: EventState, { by, ...fact }: FactOf<'wearers'>): Settled => {
   if (by === undefined) return settled(fact);
+  const wearers = wearersKnown(state);
   const missing = fact.wearers.find(({ wearer, count }) => by !== 'more' && listed(wearers, wearer) < (by === 'none' ? 1 : count));
   if (missing !== undefined)
     return {

@@ -53,6 +53,14 @@ describe('fresh', () => {
     expect(dayNumbered(windows.handOver.movedFrom ?? 0)).toBe('2027-03-13');
   });
 
+  test('an hour that was said is of its own day, though the studio is closed: made and boarded the day before', () => {
+    const windows = windowsOf('fresh', { date: day('2027-03-13'), time: '13:00', handOver: { time: '11:00' } });
+    expect(windows.handOver).toMatchObject({ clock: 660, assumed: false });
+    expect(dayNumbered(windows.handOver.day)).toBe('2027-03-13');
+    expect(dayNumbered(windows.boarded)).toBe('2027-03-12');
+    expect(first(windows)).toMatchObject({ opens: '2027-03-12', closes: '2027-03-12', late: false });
+  });
+
   test('a Monday event after a closed weekend is made on Friday, and says it must keep 72 hours', () => {
     expect(first(windowsOf('fresh', { date: day('2027-03-15') }))).toMatchObject({
       opens: '2027-03-12',

@@ -7,13 +7,20 @@ const unread = (text: string): readonly string[] => readMessage(text, context).u
 describe('two things told in one sentence', () => {
   it.each([
     ['crown count up to 65, 3 of us sat 9 to 1', '65'],
-    ['event moved from 14 to 21 march, actually 45', '45'],
-    ['wedding 13 feb at 1400, put it up to 36', '36'],
+    ['wedding moved to 20 march, make it 21', '21'],
+    ['moved to 20 march, sorry 21', '21'],
     ['20 march is off, new date 27 march, remade 2', '2'],
     ['bouts up from 12 to 15 each, count stays at 20', '20'],
     ['make it 40, 2 of us in on the 5th or 6th of march, 5 hrs each', '40'],
   ])('names what is in none of the facts: %s', (text, number) => {
     expect(unread(text).join(' ')).toContain(number);
+  });
+
+  it.each([
+    ['event moved from 14 to 21 march, actually 45', 45],
+    ['wedding 13 feb at 1400, put it up to 36', 36],
+  ])('reads a number that can be no day: %s', (text, to) => {
+    expect(readMessage(text, context).facts).toContainEqual(expect.objectContaining({ fact: 'change', what: 'number', to }));
   });
 
   it.each([

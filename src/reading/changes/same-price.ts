@@ -1,6 +1,7 @@
 // "55 instead of 50, rate same", "price stays the same", "no change to the price": what is put right is the number alone.
 
 import { pattern } from '../pattern.ts';
+import type { Finding } from '../phrase.ts';
 import type { Token } from '../text/token.ts';
 
 const price = '(price|prices|rate|rates|cost|costs|pricing|quote|charge)';
@@ -19,4 +20,17 @@ export const sameEach = (tokens: readonly Token[], start: number, end: number): 
 export const samePrice = (tokens: readonly Token[], start: number, end: number): readonly [number, number] | undefined => {
   const match = form.in(tokens, start, end);
   return match === undefined ? undefined : [match.start, match.end];
+};
+
+/** "same price each": whatever the number is, each costs what it cost. */
+export const keepsPriceEach = (tokens: readonly Token[], start: number, end: number): boolean => {
+  const same = samePrice(tokens, start, end);
+  return same !== undefined && sameEach(tokens, same[0], end);
+};
+
+/** "make it 30 bouts at the same price each" */
+export const atSameEach = (tokens: readonly Token[], { start, end }: { start: number; end: number }, finding: Finding): Finding => {
+  const [fact, another] = finding.facts ?? [];
+  if (fact?.fact !== 'change' || fact.what !== 'count' || another !== undefined || !keepsPriceEach(tokens, start, end)) return finding;
+  return { ...finding, facts: [{ ...fact, sameEach: true }] };
 };

@@ -10,6 +10,10 @@ const isOwn = (text: string | undefined): boolean => text !== undefined && (itse
 // "20 feb 2pm church 4pm reception", "reception 4pm church 2pm": of hours that each have their word behind or ahead, the rite's is the event's.
 const rite = /^(church|chapel|ceremony|service|vows|mass|nikah|nikkah|registry)$/;
 const others = /^(drinks|dinner|party|tea|barn|hall|hotel|sit)$/;
+/** The rite itself, whose hour is the event's: "ceremony", "church". */
+export const isRite = (text: string): boolean => rite.test(text);
+/** Whether an hour beside this word is the event's own. */
+export const ownsHour = (text: string): boolean => isOwn(text);
 const riteOf = (tokens: Reader['tokens'], times: readonly TimeRead[]): TimeRead | undefined => {
   for (const at of [({ end }: TimeRead): number => end, ({ start }: TimeRead): number => start - 1]) {
     const words = times.map((time) => tokens[at(time)]?.text ?? '');

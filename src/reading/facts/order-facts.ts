@@ -23,6 +23,7 @@ export const pieces = z.object({
   material: optional(material), // this line's own material
   wearer: optional(z.string()), // "(groom)"
   adds: optional(z.literal(true)), // "and 2 more": on top of what the thread holds
+  sameEach: optional(z.literal(true)), // "30 bouts, same price each": one price for all grows with them
   ...named,
 });
 

@@ -54,13 +54,25 @@ export const useBehind = (
 // "gyp 12 a bunch of 10, half a stem": nobody buys a part of a stem, so it goes in with or without "each".
 const joint = pattern('(,|-|;|and|\\.|with|using){1,2} (we|i)? (use|using|need|put|take|with|at)?');
 const closing = pattern(`(of (it|that|those))? (${eachWay})?`);
+// "half a bunch each", "a quarter of a bunch per crown", "half a metre each": a measure goes in only where it is said of each.
+const ofEach = pattern(`(of (it|that|those))? ${eachWay}`);
+// "roses £16, a bunch each" may say what the price is of; behind "a bunch of 20" it does not.
+const oneBunch = pattern('(a|one) bunch');
+const measureAt = (tokens: readonly Token[], start: number, index: number): ReturnType<typeof quantity> => {
+  const bunch =
+    firstWhere(tokens, start, index, ({ means }) => means['pack'] !== undefined) < 0
+      ? undefined
+      : oneBunch.at(tokens, index, tokens.length);
+  return bunch === undefined ? quantity(tokens, index) : { length: 1, unit: 'bunch', next: bunch.end };
+};
 const partBehind: typeof useBehind = (tokens, { start, end }) => {
   for (let index = joint.next(tokens, start + 2, end); index < end; index = joint.next(tokens, index + 1, end)) {
     const match = joint.at(tokens, index, end);
-    const said = match === undefined ? undefined : quantity(tokens, match.end);
-    if (said?.stems === undefined || (Number.isInteger(said.stems) && said.makes === undefined)) continue;
-    const close = said.next === end ? undefined : closing.at(tokens, said.next, end);
-    if (said.next !== end && close?.end !== end) continue;
+    const said = match === undefined ? undefined : measureAt(tokens, start, match.end);
+    if (said === undefined || (said.stems !== undefined && Number.isInteger(said.stems) && said.makes === undefined)) continue;
+    const measured = said.length !== undefined;
+    const close = said.next === end ? undefined : (measured ? ofEach : closing).at(tokens, said.next, end);
+    if (close?.end !== end && (measured || said.next !== end)) continue;
     const { next: _, ...share } = said;
     const piece = close?.kept['piece']?.means['piece'] as PieceKind | undefined;
     return { start: index, end, of: (ingredient) => ({ fact: 'recipe', lines: [{ ingredient, ...share }], adds: true, ...ofKind(piece) }) };

@@ -6,6 +6,7 @@ import { everything, type Reader } from '../phrase.ts';
 import type { Token } from '../text/token.ts';
 import { asMany } from './as-many.ts';
 import { bySide } from './by-side.ts';
+import { withCountedWearers } from './counted-wearers.ts';
 import { oneForEach } from './each-wearer.ts';
 import { peopleFor } from './for-people.ts';
 import { likeLineBefore } from './like-line-before.ts';
@@ -185,7 +186,7 @@ export const findMentions = (reader: Reader, within = everything(reader)): Menti
     usedTo = Math.max(last + 1, right?.marked === true ? right.countIndex + 1 : 0);
     index = last;
   }
-  return withPinsMeant(reader.tokens, withBareCounts(reader, mentions));
+  return withCountedWearers(reader.tokens, withPinsMeant(reader.tokens, withBareCounts(reader, mentions)));
 };
 
 // "the flower girl needs a little crown, 40"

@@ -1,5 +1,6 @@
 // Puts pieces and prices together into facts, and asks where a price could be for each or for all.
 
+import { keepsPriceEach } from '../changes/same-price.ts';
 import type { Fact, FactOf } from '../fact.ts';
 import type { Reader, Unworded } from '../phrase.ts';
 import type { Ask } from '../reading.ts';
@@ -86,7 +87,7 @@ const ends = ({ amount, max, or }: NumberRead): { amount: string; amountMax?: st
   return { amount: low, ...(high === undefined ? {} : { amountMax: high }) };
 };
 
-const lineFact = (line: Line, single: boolean): Unworded => {
+const lineFact = ({ tokens }: Reader, line: Line, single: boolean): Unworded => {
   const { mention, price } = line;
   // "2 corsages budget 60" speaks of all there are.
   const whole = price?.per === 'all' || price?.forCount === true || (price?.kind === 'budget' && price.per === 'unsaid');
@@ -108,6 +109,7 @@ const lineFact = (line: Line, single: boolean): Unworded => {
         }),
     ...(mention.material === undefined || single ? {} : { material: mention.material as FactOf<'material'>['material'] }),
     ...(mention.wearer === undefined ? {} : { wearer: mention.wearer }),
+    ...(single && price === undefined && keepsPriceEach(tokens, 0, tokens.length) ? { sameEach: true as const } : {}),
   };
 };
 
@@ -125,7 +127,7 @@ export const lineFacts = (reader: Reader, matched: Matched): Fact[] => {
     const end =
       line.price === undefined || line.price.index < line.mention.end ? line.mention.end : Math.max(line.mention.end, line.price.end);
     return {
-      ...lineFact(line, single),
+      ...lineFact(reader, line, single),
       words: reader.words(line.mention.start, end - line.mention.start > 12 ? line.mention.end : end),
     } as Fact;
   });

@@ -8,7 +8,6 @@ import { valuesAndLoss } from '../changes/broken-beside.ts';
 import { isCarriedThere } from '../changes/carried-there.ts';
 import { markers, strongMarkers } from '../changes/change-words.ts';
 import { countAtPrice } from '../changes/count-at-price.ts';
-import { dateChange } from '../changes/date-change.ts';
 import { dayApart } from '../changes/day-apart.ts';
 import { countFactor } from '../changes/differences.ts';
 import { differencesIn } from '../changes/differences-in.ts';
@@ -16,6 +15,7 @@ import { tellsWhoLeft } from '../changes/dropped-out.ts';
 import { eitherValue } from '../changes/either-value.ts';
 import { tellsHowFar } from '../changes/far-along.ts';
 import { countFromTo, priceFromTo } from '../changes/from-to.ts';
+import { dateAndHours } from '../changes/hours-behind-move.ts';
 import { itWas } from '../changes/it-was.ts';
 import { kindCancelled } from '../changes/kind-cancelled.ts';
 import { kindMeant } from '../changes/kind-meant.ts';
@@ -36,6 +36,7 @@ import { priceDifference } from '../changes/price-differences.ts';
 import { priceKept } from '../changes/price-kept.ts';
 import { pricePerKind } from '../changes/price-per-kind.ts';
 import { isPutRight } from '../changes/put-right.ts';
+import { atSameEach } from '../changes/same-price.ts';
 import { soManyInAll } from '../changes/so-many-in-all.ts';
 import { swapped } from '../changes/swap.ts';
 import { twoPutRight } from '../changes/two-put-right.ts';
@@ -153,8 +154,8 @@ const readPart = (reader: Reader, part: Part): Finding[] => {
   while (from < part.end && opening.test(tokens[from]?.text ?? '')) from += 1;
   const factor = countFactor(tokens, from, part.end);
   if (factor !== undefined) return [found(reader, part.start, part.end, [factor.fact])];
-  const moved = dateChange(reader, part);
-  if (moved !== undefined) return [moved];
+  const moved = dateAndHours(reader, part);
+  if (moved !== undefined) return [...moved];
   if (stepAfter.in(tokens, part.start, part.end) !== undefined) return [];
   const doneAt = doneForm.in(tokens, part.start, part.end);
   const strong = anyIn(strongMarkers, tokens, part.start, part.end);
@@ -204,7 +205,7 @@ const find = (reader: Reader): Finding[] => {
     // "make it 45? or 40": neither is said.
     if (doubted.at(reader.tokens, part.end, reader.tokens.length) !== undefined) continue;
     const read = besideBracket(reader, part, (own) => readPart(reader, own));
-    findings.push(...read.map((finding) => ofEveryKind(reader, part, finding)));
+    findings.push(...read.map((finding) => atSameEach(reader.tokens, part, ofEveryKind(reader, part, finding))));
     // "bouts at 12, i meant 14": the first number holds no longer, whatever the second is of.
     if (read.length === 0 && isPutRight(reader, part)) findings.push({ start: part.start, end: part.end, held: true });
   }

@@ -7,7 +7,7 @@ import { firstIn, type Match, pattern } from '../pattern.ts';
 import { allFree, type Finding, type Phrase, type Reader } from '../phrase.ts';
 import type { Choice } from '../reading.ts';
 import type { Part } from '../text/message.ts';
-import { isSingle } from '../text/token.ts';
+import { isSingle, type Token } from '../text/token.ts';
 
 const some = '(about)? <a:count> (x)? (<material>)? <p:piece>';
 const pay = '(pay|paying|pays|paid|charge|charging|charges|charged|bill|billing|billed|invoice|invoicing|invoiced)';
@@ -21,11 +21,14 @@ const forms = [
 ].map((source) => pattern(source));
 const ends = /^([,.;]|and|but|so|as|cos|because|please|pls|thanks)$/;
 
-/** What they pay for, where it is less than what there is; "paying for 20 each" and "for 20 inc vat" are prices. */
+// "for 20 inc vat": so little for all of them is hardly a price, and the tax may be told of the price they have already.
+const isTax = ({ means }: Token): boolean => ['included', 'onTop', 'taxName', 'taxWord'].some((tag) => means[tag] !== undefined);
+
+/** What they pay for, where it is less than what there is; "paying for 20 each" is a price. */
 const lowerOf = ({ tokens }: Reader, match: Match, end: number): number | undefined => {
   const [many, few] = [match.kept['a']?.number, match.kept['b']?.number];
   const next = match.end < end ? tokens[match.end] : undefined;
-  if (!isSingle(many) || !isSingle(few) || (next !== undefined && !ends.test(next.text))) return undefined;
+  if (!isSingle(many) || !isSingle(few) || (next !== undefined && !ends.test(next.text) && !isTax(next))) return undefined;
   const [a, b] = [Number(many.amount), Number(few.amount)];
   return Number.isInteger(b) && b > 0 && b < a ? b : undefined;
 };

@@ -9,6 +9,7 @@ import { askHowMany } from '../wearers/ask-how-many.ts';
 import { beforePrice } from '../wearers/before-price.ts';
 import { behindGuests } from '../wearers/behind-guests.ts';
 import { countedAgain } from '../wearers/counted-again.ts';
+import { withoutDay } from '../wearers/day-beside.ts';
 import { headsAlone } from '../wearers/head-counts.ts';
 import { tellsWhoHasNone } from '../wearers/heads-named.ts';
 import { tellsLess } from '../wearers/heads-told.ts';
@@ -45,7 +46,8 @@ const likeAnother = pattern('(same as (the)?|also (a|an)|doubles as|doubling as)
 const find = (reader: Reader): Finding[] => {
   const findings: Finding[] = [];
   let list: { readonly at: number; readonly entries: readonly Entry[] } | undefined;
-  for (const part of together(reader, reader.untouched().slice(0, 40))) {
+  for (const whole of together(reader, reader.untouched().slice(0, 40))) {
+    const part = withoutDay(reader, whole);
     if (part.end - part.start > 80 || part.start < (findings.at(-1)?.end ?? 0)) continue;
     const others =
       pricedPerPiece(reader, part) ??

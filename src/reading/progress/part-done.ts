@@ -1,7 +1,7 @@
 // Work that is said to be finished and is not, or not all of it: "six buttonholes done", "all done bar the crown", "12 crowns nearly done".
 
 import { type Match, pattern } from '../pattern.ts';
-import type { Finding, Reader, Unworded } from '../phrase.ts';
+import type { Reader, Unworded } from '../phrase.ts';
 import type { Token } from '../text/token.ts';
 import { isUnlisted } from '../words/other-things.ts';
 import { leftOfGoods } from './left-of-goods.ts';
@@ -67,18 +67,4 @@ export const partial = (tokens: readonly Token[], match: Match, fact: Unworded):
     (tokens[match.start - 3]?.number !== undefined && [near, far].every((token) => token !== undefined && isUnlisted(token))) ||
     someOf.test(wordBefore(tokens, match.start))
   );
-};
-
-/** "bouts done - 5 to go": with some of the kind left, not all of it is done. */
-export const withoutRest = (findings: readonly Finding[]): Finding[] => {
-  const left = findings.flatMap((finding) => finding.facts ?? []).filter((fact) => fact.fact === 'left' && fact.count > 0);
-  if (left.length === 0) return [...findings];
-  return findings.map((finding) => {
-    const [fact] = finding.facts ?? [];
-    const whole = fact?.fact === 'made' && fact.all === true && fact.count === undefined && fact.stage === undefined;
-    const rest = left.some(
-      (other) => 'piece' in other === false || (fact !== undefined && 'piece' in fact && 'piece' in other && other.piece === fact.piece),
-    );
-    return whole && rest ? { start: finding.start, end: finding.end } : finding;
-  });
 };

@@ -3,6 +3,7 @@
 import { withAges } from './ages.ts';
 import { withApostrophes, withShortIs } from './apostrophes.ts';
 import { withoutAsides } from './asides.ts';
+import { withAskedBehind } from './asked-behind.ts';
 import { boxesAsGoods } from './boxes-as-goods.ts';
 import { type CleanText, cleanText, ownWords } from './clean-text.ts';
 import { withClientFlowers } from './client-flowers.ts';
@@ -172,6 +173,7 @@ const stages: readonly ((tokens: readonly Token[]) => readonly Token[])[] = [
   joinSecondCounts,
   withoutUnchanged,
   withoutAsking,
+  withAskedBehind,
   withOpenQuestions,
 ];
 

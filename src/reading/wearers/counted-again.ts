@@ -3,6 +3,7 @@
 import { pattern } from '../pattern.ts';
 import { type Finding, found, type Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
+import { isSingle } from '../text/token.ts';
 import { isPlural, nameOf } from './role-counts.ts';
 
 const lead =
@@ -10,9 +11,12 @@ const lead =
 const notSoMany = '(,|-)? (not|instead of|rather than|and not|was|were) (the)? <m:count> (<role>)?';
 const mostSurely = 7; // more may be what one of theirs costs
 const end = '(please|pls|sorry|thanks|ta|in the end|after all){0,2}';
+const many = '(<n:count>|one|a single)';
+const of = '(of (the|our|his|her))?';
 const forms = [
-  pattern(`${lead} (now|only) <n:count> <r:role> (now)? ${end}`),
-  pattern(`${lead} <n:count> <r:role> (now|${notSoMany}) (now)? ${end}`),
+  pattern(`${lead} (now|only|just){1,2} ${many} ${of} <r:role> (now|left|wearing|coming)? (now)? ${end}`),
+  pattern(`${lead} ${many} <r:role> (now|left now|now left|${notSoMany}) (now|(,|-)? not <m:count>)? ${end}`),
+  pattern(`${lead} (the|his|her|our)? <r:role> (:|-|are|is)? (only|just|at)? <n:count> (now|only) (not <m:count>)? ${end}`),
   pattern(`${lead} (make|change|put) (the|our|his|her)? <r:role> (to|as|up to|down to)? <n:count> (not <m:count>|now|instead)? ${end}`),
   pattern(`${lead} (make it|make that) <n:count> <r:role> (not <m:count>|now|instead)? ${end}`),
   pattern(
@@ -25,12 +29,14 @@ export const countedAgain = (reader: Reader, part: Part): Finding | undefined =>
   for (const form of forms) {
     const match = form.at(reader.tokens, part.start, part.end);
     const { n, r } = match?.kept ?? {};
-    if (match?.end !== part.end || r === undefined || n?.number === undefined) continue;
-    if (n.number.max !== undefined || n.number.or !== undefined || n.number.approx === true) return undefined;
-    const count = Number(n.number.amount);
-    const behind = reader.tokens.indexOf(n, match.start) > reader.tokens.indexOf(r, match.start);
-    // "make the groom 18" is a price, or his age; "make the ushers 12" may be either.
-    if (!isPlural(r.text) || count < 1 || (behind && count > mostSurely)) return undefined;
+    if (match?.end !== part.end || r === undefined) continue;
+    if (n !== undefined && !isSingle(n.number)) return undefined;
+    if (n?.number?.approx === true) return undefined;
+    const count = Number(n?.number?.amount ?? 1);
+    const behind = n !== undefined && reader.tokens.indexOf(n, match.start) > reader.tokens.indexOf(r, match.start);
+    // "make the groom 18" is a price, or his age; "make the ushers 12" may be either; "only 1 mum now" counts her.
+    const counts = isPlural(r.text) || (count === 1 && !behind);
+    if (!counts || count < 1 || (behind && count > mostSurely)) return undefined;
     const wearer = nameOf(r.means['role'] ?? '', count);
     return found(reader, part.start, part.end, [{ fact: 'wearers', wearers: [{ wearer, count }] }]);
   }

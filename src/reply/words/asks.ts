@@ -32,6 +32,7 @@ const sentences: { readonly [why in AskReason]: (ask: Ask) => Line } = {
   'plan with this': () => text`Plan with this from now on? Nothing changes until you choose.`,
   'really forget': () => text`Shall I forget it for good?`,
   'ordered or not': (ask) => text`${quoted(ask.words)}: are those ordered? Nothing is kept until you say.`,
+  'fewer pieces': (ask) => text`${quoted(ask.words)}: fewer pieces too? The order stays as it is until you say.`,
   'part left': (ask) => text`I could not use ${quoted(ask.words)}, so nothing is kept yet. Take the rest, or say it another way?`,
   'did you mean': (ask) => text`I don't know the word in ${quoted(ask.words)}. Did you mean this?`,
 };

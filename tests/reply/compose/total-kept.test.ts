@@ -9,7 +9,14 @@ it('says what each comes to, old and new', async () => {
   expect(await replyTo([order, 'make it 30 bouts'])).toContain('Each: £16.00 → £13.33, as £400.00 for all stays.');
 });
 
-it.each(['30 at the same price each', 'make it 30 at the same price each', 'now 30, price each stays the same'])('%s', async (text) => {
+it.each([
+  '30 at the same price each',
+  'make it 30 at the same price each',
+  'now 30, price each stays the same',
+  '30 bouts, same price each',
+  'make it 30 bouts at the same price each',
+  '5 more bouts at the same price each',
+])('%s', async (text) => {
   // 400 / 25 = 16, and 30 × 16 = 480
   expect(await replyTo([order, text])).toContain('£480.00');
   expect(await replyTo([order, text, 'total?'])).toMatch(/^£480\.00 in all/);
