@@ -99,12 +99,16 @@ const iSaid = pattern(
 const toldYou = pattern(
   "(sorry|soz|,|-|but|not|and|;|oops){0,3} (i|we|i'd|id|we'd)? (had)? (told|said|gave|said to|sent|texted) (you|u|ye|ya|them|her|him|everyone|yous)? (it was|that|it|about)? (<n:amount>|<n:time>) (done|made|finished|<piece>)? (before|earlier|previously|yesterday|this morning|last time|already|last night|first)",
 );
+// "i said inc before": when, and no basis.
+const earlier = /^(before|b4)$/;
 const toldBefore = (tokens: readonly Token[], start: number, end: number): Zones | undefined => {
   const said = toldYou.in(tokens, start + 1, end) ?? iSaid.in(tokens, start + 1, end);
   if (said === undefined) return undefined;
   const tags = said.kept['n'] === undefined ? ['included', 'onTop', 'material'] : [];
   const alike = (token: Token): boolean =>
-    tags.length > 0 ? tags.some((tag) => token.means[tag] !== undefined) : /^(plain|money|time)$/.test(token.number?.form ?? '');
+    tags.length > 0
+      ? tags.some((tag) => token.means[tag] !== undefined) && !earlier.test(token.text)
+      : /^(plain|money|time)$/.test(token.number?.form ?? '');
   if (!tokens.slice(start, said.start).some(alike) || tokens.slice(said.end, end).some(alike)) return undefined;
   return { fresh: [[start, said.start]], old: [[said.start, end]] };
 };

@@ -29,6 +29,7 @@ export const dueAndDone: Forms = [
       `(what|what all|what else|what's|whats|anything|which ones|anyone know what's|any orders) <any>{0,2} (gotta|got to|have to|has to|have|need to|needs to|must|to|due to|meant to|supposed to|should) (be|go|get|going|head|leave)? (out|out the door|out of the door|gone|off|going out) (the door)? (for|by|before|on)? (this|next)? ${day} <any>{0,2}`,
       `(what|what's|whats|anything) <any>{0,4} (going out|leaving|heading out|out the door) (for|by|before|on)? (this|next)? ${day}`,
       `(which|what) (ones|orders|pieces|jobs|weddings|events)? (is|are|'s)? (to be|due to be|meant to be|supposed to be) ${ready} (for|by|before|on)? ${day} <any>{0,2}`,
+      `(what|which) (all|other)? orders (are there|have we got|have we|do we have|are on|are due|is there) (for|on|by) <any>{1,3}`,
       `what (do|have) (we|i) (have|need|want|got|have to have|need to have|have to get) ${ready} (for|by|before|on)? ${day} <any>{0,2}`,
     ],
     /\b(order|buy|charge|spend|start|dry|hang|market|wholesaler)\b/,

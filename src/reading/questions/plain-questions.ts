@@ -81,9 +81,10 @@ export const plainQuestions: Forms = [
       `((did|do|are) (it|we|they|she|he|i|you|that|this|the client){1,2}|(was|were|is|are) (it|we|they|she|he|i|you|that|this|the client|there){0,2}) (say|said|doing|making|want|wanting|order|ordered|need|after|it|having|quote for)? (the)? <count:range> (<piece>|<role>)? (now|then|in the end|again)?`,
       '(was|is|were|did|do|are) (it|they|we|she|he|i|you|that|there) (say|said|want|order|ordered|have|need)? <count> or <count> (<piece>)? <any>{0,3}',
       `(what|what's|whats) (is|was)? (the|our)? <piece> (count|number|total number|qty|quantity|tally) <any>{0,2}`,
+      '(did|does|do|is|was|are|were) (the|that|those|your|our)? <count> (<piece>)? (already)? (include|including|includes|included|incl|count|counting|with) <any>{1,5}',
       'how many <piece> <any>{0,3} (on|in) (the|this|our) (list|order|job|event) <any>{0,2}',
     ],
-    /left|each|\bea\b|charg|price|[£$€]/,
+    /left|each|\bea\b|charg|price|\b(vat|gst|hst|tax|delivery)\b|[£$€]/,
   ],
   [
     'whatIf',

@@ -16,14 +16,18 @@ const doubt = formOf(
 const otherMind = formOf(
   "(,|-|\\(|;|as|cos|coz|because|since|cause){1,2} <word>{1,3} (has|have|had|'s|just|only|gone and){0,2} changed (her|his|their|my|our) (mind|minds) (again|on that|about it|about that|now|sorry)? (\\))?",
 );
+// "sat 13 march, not sure what time yet": nobody is asked.
+const leftOpen = formOf(
+  "(,|-|\\(|;|\\.|but|and){1,2} (the)? (client|bride|groom|couple|planner|they|she|he|we|i|i'm|im|they're|theyre|she's|shes|they've|theyve|mum|mob)? (is|are|am|has|have|still|just){0,2} (not (sure|certain|decided|said|told me|told us)|unsure|undecided|hasn't (said|decided|told (me|us)|confirmed)|hasnt (said|decided|told (me|us)|confirmed)|haven't (said|decided|told (me|us)|confirmed)|havent (said|decided|told (me|us)|confirmed)|doesn't know|doesnt know|don't know|dont know|didn't say|didnt say|no idea|yet to (say|decide|confirm)) (on|about|of)? (yet)? (what|which) (day|time|date|hour|one|of the two|of them) (yet|it is|exactly|tho|though|of the two|sorry|will confirm|tbc){0,2} (\\))?",
+);
 const hint = new Set('believe beleive belive like love want strange odd weird funny'.split(' '));
 const second = /^(it|me|or|as)$/;
 // "can you believe she wants 40?" tells what is behind it with a mark of its own, and stays as it is.
 const marked = (tokens: readonly Token[]): boolean => tokens.some(({ text }) => text === '?');
 
 // Behind what it is the reason of; "the bride changed her mind, 45" leads to it.
-const mindChanged = (tokens: readonly Token[], index: number, before: number): ReturnType<typeof otherMind.at> => {
-  const match = before > 2 ? otherMind.at(tokens, index, tokens.length) : undefined;
+const remark = (tokens: readonly Token[], index: number, before: number): ReturnType<typeof otherMind.at> => {
+  const match = before > 2 ? (otherMind.at(tokens, index, tokens.length) ?? leftOpen.at(tokens, index, tokens.length)) : undefined;
   const next = tokens[match?.end ?? 0];
   return match !== undefined && (next === undefined || next.kind === 'line' || /^[.!]$/.test(next.text)) ? match : undefined;
 };
@@ -34,7 +38,7 @@ export const withoutAsides = (tokens: readonly Token[]): readonly Token[] => {
     ({ text }, at) =>
       (hint.has(text) && (/^bel/.test(text) || second.test(tokens[at + 1]?.text ?? ''))) ||
       (/^(if|whether)$/.test(text) && at > 3) ||
-      (/^minds?$/.test(text) && at > 4),
+      (/^(minds?|what|which)$/.test(text) && at > 3),
   );
   if (!likely || marked(tokens)) return tokens;
   const kept: Token[] = [];
@@ -42,7 +46,7 @@ export const withoutAsides = (tokens: readonly Token[]): readonly Token[] => {
     const match =
       aside.at(tokens, index, tokens.length) ??
       (kept.length > 3 ? doubt.at(tokens, index, tokens.length) : undefined) ??
-      mindChanged(tokens, index, kept.length);
+      remark(tokens, index, kept.length);
     if (match === undefined) {
       kept.push(tokens[index] as Token);
       continue;
