@@ -23,7 +23,7 @@ const backwards =
 /** A word that marks a correction by itself. */
 export const markers = [
   '(actually|correction|oops|whoops|typo|instead|amend|edit|scratch that|scrap that|scrub that|forget that|strike that|my bad|my mistake|ooops|woops|mistyped|misread|miscounted|recounted|recount|mistake|rather|soz|apologies)',
-  '(sorry|no|nope|wait|hang on|hold on|ah|argh|ugh|er|um|nah|ok|update|change|changed|oh) (,|-|:|no|wait|i|\\.)',
+  '(sorry|no|nope|wrong|wait|hang on|hold on|ah|argh|ugh|er|um|nah|ok|update|change|changed|oh) (,|-|:|no|wait|i|\\.)',
   '(sorry|correction|update|amendment)',
   "(hang|hold) on (its|it's|that's|thats|it is|<count>)",
   // "its 3 crowns and 5 combs, I had them backwards"; "bouts 18 and corsages 32" may be prices, and is asked.

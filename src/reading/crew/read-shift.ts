@@ -45,13 +45,14 @@ import { askOfRate, askPaidOrMade, doubtfulRate } from './paid-or-made.ts';
 import { evenly, shiftHours, shiftsDiffer } from './shift-hours.ts';
 import { someOnADay } from './some-on-a-day.ts';
 import { namesKinds } from './speaks-of-hands.ts';
+import { tillApart } from './till-apart.ts';
 import { uncounted } from './uncounted.ts';
 
 /** `behind`: the part stands behind other hands and their day; `timed`: hours are said for all of them. */
 export const readShift = (reader: Reader, part: Part, behind = false, timed = false, beside = false): Finding | undefined => {
   const { tokens } = reader;
   const words = tokens.slice(part.start, part.end);
-  const apart = handsShared(reader, part) ?? hoursApart(reader, part);
+  const apart = tillApart(reader, part) ?? handsShared(reader, part) ?? hoursApart(reader, part);
   if (apart !== undefined) return apart;
   const listed = pacesListed(reader, part);
   if (listed !== undefined) return found(reader, part.start, part.end, listed);

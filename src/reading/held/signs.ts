@@ -8,6 +8,7 @@ const many = (sources: readonly string[]) => sources.map((source) => pattern(sou
 export const elsewhere = many([
   '(other|another|different|previous|old|rival|local|first|last|next|their|her|his|that) (florist|florists|flower shop|studio)',
   "(other|another|different|rival|local|sister|their|her|his) (florist's|studio's|shop's|florists|studios) (doing|making|got|on|did|quoted|has|handling|supplying)",
+  "(other|another|rival) (florist's|studio's|shop's|team's|place's|bench's) (only|just|already|now)? (done|made|finished|boxed|wired) (about|only)? <count>",
   "(the|that|their|her|own) (florist's|florist is|florist has|florist was) (doing|making|got|handling|supplying|on)",
   '(did|made|had|done) (about|like)? <count> (<material>)? (<piece>)? for (hers|theirs|her own|his own)',
   '(florist|florists) (in town|down|up|round|next|across|nearby|said|says|quoted|quotes|charges|charged|wants|wanted|does|who)',

@@ -12,6 +12,7 @@ const street = pattern('<plain> <word>{1,2} (street|road|rd|lane|avenue|ave|clos
 const others = [
   '(<count> (nos|no|pcs|pc|units|numbers)?|a|an|one)? <filler>{0,2} <other> ((:|-|x)? <count> (nos|pcs|pc|units))?',
   '(bay|room|rm|table|gate|level|unit|door|code|invoice|inv|order|po|ticket|flight|platform|page|channel|route|junction|lot|locker|booking|ref|reference|account|acct|docket|flat|apt|suite|floor|aisle|shelf|row|line|post code|postcode|bus|coach|minibus|shuttle|pin|passcode|password|wifi|tel|phone|ph|mob|mobile|call|ring|ext|extension|zone|dock|stall|lane|track|size|version|chapter|episode|season) (no|number|num|num.|code|is|was|#|:|.|-){0,3} (<number>)',
+  '(,|-) (ballroom|hall|lounge|marquee|pavilion|theatre|chapel) <count>', // "at the hall 8.30" tells an hour
   '(no|number) (.)? <plain> (<word>)? (street|st|road|rd|lane|avenue|ave|close|drive)',
   '(a|an|the)? <count> (-)? (piece|pc) (wedding|jazz|ceilidh|brass|string|covers|live|function)? (band|suite|orchestra|choir|ensemble|outfit|quartet)',
   "(band|band's|orchestra|choir|ensemble|musicians) (is|are|'s|was)? (a|an) <count> (-)? piece",

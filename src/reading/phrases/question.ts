@@ -19,7 +19,7 @@ import { questionForms } from '../questions/question-forms.ts';
 import { beforeReason } from '../questions/remark-if.ts';
 import { shaped } from '../questions/shape.ts';
 import { shortQuestion } from '../questions/short-questions.ts';
-import { everydayAsked, smallTalk, speaksOfTrade } from '../questions/small-talk.ts';
+import { countsNothing, everydayAsked, smallTalk, speaksOfTrade } from '../questions/small-talk.ts';
 import { topicOf } from '../questions/topics.ts';
 import { namesWhere } from '../questions/where-to.ts';
 import type { Part } from '../text/message.ts';
@@ -128,7 +128,7 @@ const readQuestion = (reader: Reader, whole: Part): Finding => {
     reader.tokens.slice(from, part.end).some(({ means, number }) => means['ingredient'] !== undefined && number === undefined);
   const occasion = form?.asks === 'eventDate' && asksDayOfOccasion(reader, from, part.end);
   // "who has the crown st keys"
-  if (!plants && !occasion && smallTalk(reader, from, part.end) && !/\d/.test(said)) return { start: whole.start, end: whole.end };
+  if (!plants && !occasion && smallTalk(reader, from, part.end) && countsNothing(said)) return { start: whole.start, end: whole.end };
   if (
     !trade &&
     !occasion &&

@@ -26,6 +26,7 @@ import { listsStranger } from '../wearers/strange-wearers.ts';
 import { disagrees, sumOfAll } from '../wearers/totals.ts';
 import { forHead, party, tailPieces } from '../wearers/wearer-words.ts';
 import type { Entry } from '../wearers/wearers-read.ts';
+import { withoutWhole } from '../wearers/whole-then-parts.ts';
 import { wornBy } from '../wearers/worn-by.ts';
 
 const joins = /^(plus|and|&|\+|n)$/;
@@ -91,7 +92,7 @@ const find = (reader: Reader): Finding[] => {
       party.in(reader.tokens, own.start, own.end) !== undefined ||
       tokens.some((token) => /^(everyone|everybody|wearers)$/.test(token.text));
     if (!bridal && !tokens.some(({ means }) => means['role'] !== undefined)) continue;
-    const read = readWearers(reader, own);
+    const read = withoutWhole(reader.tokens, readWearers(reader, own));
     if (read.loose && read.entries.length >= 2) continue;
     // "groom, best man, 3 ushers, one piker with his dog": a list without him would count too few; "groom (+2-3)" does not say how many.
     if (read.unsaid || countsThemOrAll(reader, own) || (read.entries.length >= 2 && listsStranger(reader.tokens, own.start, own.end))) {

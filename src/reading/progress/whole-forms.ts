@@ -59,6 +59,12 @@ export const lastForms: readonly (readonly [string, Build])[] = [
     "(just|now|finally|and|ok|i|we|i've|ive|we've|weve|have|has){0,3} (tied|tied off|tied up|pinned|wrapped|knotted|tagged|labelled|carded|sealed|netted) (off|up)? (the|my|our)? (very)? (last|final) (one|few)? (of)? (the|my|our|these|those|them)? (<count>)? (<material>)? <p:piece>",
     allOf,
   ],
+  // "nothing left to do on the crowns", "no bouts left to make"
+  [
+    '(nothing|none) (left|more|else|remaining){1,2} to (do|make|finish|wire|tape|box) (on|for|with|of) (the|our|these|those) (<material>)? <p:piece>',
+    allOf,
+  ],
+  ['no (more)? <p:piece> (left|remaining) to (do|make|finish|wire|tape|box)', allOf],
   // "last bout just went in the box"
   [
     `(the|our|my)? (very)? (last|final) (<material>)? <p:piece> ((is|are|has|have|been|just|now|got|'s){0,3} ${done}|(is|are|has|have|just|now|'s){0,3} (went|gone|going|popped|safely|is|are) (straight)? (in|into) (the|its|their)? (box|boxes|cooler|fridge))`,

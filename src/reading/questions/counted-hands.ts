@@ -3,7 +3,7 @@
 import type { Forms } from './question-pattern.ts';
 
 const hands = '((the|just|only)? <count> (<bench>|of you|of them)|(me|us) (and|&|n) <word>|both <bench>|all <bench>)';
-const make = '(get|have|make|do|finish|wire|manage|knock out|turn out|churn out|get through|get done|cope with)';
+const make = '(get|have|make|do|finish|wire|manage|knock out|turn out|churn out|get through|get thru|get done|cope with)';
 const ready = '(done|made|finished|boxed|wired|ready|out|through)?';
 const work = `(can|could|will|would) ${hands} ${make} (about|all|the|all the|another)? <count> (<material>)?`;
 const some = `${work} (<piece>|pieces)? ${ready}`;

@@ -32,6 +32,10 @@ export const smallTalk = (reader: Reader, start: number, end: number): boolean =
   );
 };
 
+const ofPlace = /\b(unit|room|bay|door|block|gate|studio|shed|floor|level|suite|lot|locker) \d+\b/g;
+/** Whether no number is said but that of a place: "who's got the key for unit 14". */
+export const countsNothing = (said: string): boolean => !/\d/.test(said.replace(ofPlace, ''));
+
 const otherThings = pattern('(<count> (more|new|of|<unlisted>){0,2} <things>|<everyday>)');
 const mealTime = pattern('((since|before|after|by|till|until) (lunch|breakfast|tea|dinner|smoko)|(i|we|to|should) invoice)');
 /** Asks about everyday things, or counts things that no list of the trade knows. */

@@ -20,6 +20,10 @@ const otherMind = formOf(
 const leftOpen = formOf(
   "(,|-|\\(|;|\\.|but|and){1,2} (the)? (client|bride|groom|couple|planner|they|she|he|we|i|i'm|im|they're|theyre|she's|shes|they've|theyve|mum|mob)? (is|are|am|has|have|still|just){0,2} (not (sure|certain|decided|said|told me|told us)|unsure|undecided|hasn't (said|decided|told (me|us)|confirmed)|hasnt (said|decided|told (me|us)|confirmed)|haven't (said|decided|told (me|us)|confirmed)|havent (said|decided|told (me|us)|confirmed)|doesn't know|doesnt know|don't know|dont know|didn't say|didnt say|no idea|yet to (say|decide|confirm)) (on|about|of)? (yet)? (what|which) (day|time|date|hour|one|of the two|of them) (yet|it is|exactly|tho|though|of the two|sorry|will confirm|tbc){0,2} (\\))?",
 );
+// "bouts 10-12 not sure yet, $14 each": of a number with two ends that says no more.
+const unsure = formOf(
+  '(\\()? (tbc|tbd|not sure yet|not certain yet|not confirmed yet|not confirmed|to be confirmed|still to confirm|not final yet|provisional) (\\))? (,|-|;)',
+);
 const hint = new Set('believe beleive belive like love want strange odd weird funny'.split(' '));
 const second = /^(it|me|or|as)$/;
 // "can you believe she wants 40?" tells what is behind it with a mark of its own, and stays as it is.
@@ -27,6 +31,10 @@ const marked = (tokens: readonly Token[]): boolean => tokens.some(({ text }) => 
 
 // Behind what it is the reason of; "the bride changed her mind, 45" leads to it.
 const remark = (tokens: readonly Token[], index: number, before: number): ReturnType<typeof otherMind.at> => {
+  if (/^(-|or|to)$/.test(tokens[index - 2]?.text ?? '') && tokens[index - 1]?.number !== undefined) {
+    const open = unsure.at(tokens, index, tokens.length);
+    if (open !== undefined) return { ...open, end: open.end - 1 };
+  }
   const match = before > 2 ? (otherMind.at(tokens, index, tokens.length) ?? leftOpen.at(tokens, index, tokens.length)) : undefined;
   const next = tokens[match?.end ?? 0];
   return match !== undefined && (next === undefined || next.kind === 'line' || /^[.!]$/.test(next.text)) ? match : undefined;
@@ -38,7 +46,7 @@ export const withoutAsides = (tokens: readonly Token[]): readonly Token[] => {
     ({ text }, at) =>
       (hint.has(text) && (/^bel/.test(text) || second.test(tokens[at + 1]?.text ?? ''))) ||
       (/^(if|whether)$/.test(text) && at > 3) ||
-      (/^(minds?|what|which)$/.test(text) && at > 3),
+      (/^(minds?|what|which|tbc|tbd|sure|certain|confirmed|confirm|final|provisional)$/.test(text) && at > 2),
   );
   if (!likely || marked(tokens)) return tokens;
   const kept: Token[] = [];
