@@ -106,10 +106,12 @@ const toldBefore = (tokens: readonly Token[], start: number, end: number): Zones
   if (said === undefined) return undefined;
   const tags = said.kept['n'] === undefined ? ['included', 'onTop', 'material'] : [];
   const alike = (token: Token): boolean =>
-    tags.length > 0
-      ? tags.some((tag) => token.means[tag] !== undefined) && !earlier.test(token.text)
-      : /^(plain|money|time)$/.test(token.number?.form ?? '');
-  if (!tokens.slice(start, said.start).some(alike) || tokens.slice(said.end, end).some(alike)) return undefined;
+    tags.length > 0 ? tags.some((tag) => token.means[tag] !== undefined) : /^(plain|money|time)$/.test(token.number?.form ?? '');
+  if (
+    !tokens.slice(start, said.start).some(alike) ||
+    tokens.slice(said.end, end).some((token) => alike(token) && !earlier.test(token.text))
+  )
+    return undefined;
   return { fresh: [[start, said.start]], old: [[said.start, end]] };
 };
 

@@ -24,6 +24,8 @@ const twoDays = pattern(
   '(<w:weekday>)? (the)? (<d:ordinal>|<d:plain>) (-|to|and|or|&|/|through|thru|till|until) (<weekday>)? (the)? (<e:ordinal>|<e:plain>) (of)? <m:month> (<y:plain>)?',
 );
 const slashTwoDays = pattern('(<weekday>)? (,)? <s:slashed> (of)? <m:month>');
+// "april, either the 10th or the 17th"
+const monthThenTwo = pattern('<m:month> (,|-|:|,)? (either|on|the){0,2} <d:ordinal> (or|and|&|/) (the)? <e:ordinal>');
 const weekdayInMonth = pattern('(a|one|some)? <w:weekday> in <m:month>');
 const sunMonth = /^(sun|mar|may|sat|wed)$/;
 
@@ -35,6 +37,13 @@ const monthPlaces = (tokens: readonly Token[], index: number, context: ReadingCo
     const days = [d, e].flatMap((token) => build(context, monthOfToken(m), asDay(token) ?? 0, yearFrom(y, tokens)) ?? []);
     if (days.length === 2)
       return { start: index, end: y !== undefined && yearFrom(y, tokens) === undefined ? both.end - 1 : both.end, days, why: 'which date' };
+  }
+  const after = monthThenTwo.at(tokens, index, tokens.length);
+  if (after !== undefined) {
+    const days = [after.kept['d'], after.kept['e']].flatMap(
+      (token) => build(context, monthOfToken(after.kept['m']), asDay(token) ?? 0, undefined) ?? [],
+    );
+    if (days.length === 2) return { start: index, end: after.end, days, why: 'which date' };
   }
   const slashed = slashTwoDays.at(tokens, index, tokens.length);
   if (slashed !== undefined) {
@@ -58,6 +67,7 @@ const opens = [
   ...monthDayOpens,
   twoDays,
   slashTwoDays,
+  monthThenTwo,
   weekdayInMonth,
   ...besideOpens,
   ...bankHolidayOpens,

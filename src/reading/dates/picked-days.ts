@@ -2,7 +2,7 @@
 
 import type { Day } from '../../values/day.ts';
 import { dayOfMonth, monthOf, yearOf } from '../../values/day.ts';
-import { pattern } from '../pattern.ts';
+import { type Match, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import { firstWhere } from '../text/token.ts';
 import { weekdayNumber } from './calendar-sums.ts';
@@ -58,6 +58,11 @@ const loneMonth = (reader: Reader, read: DateRead): DateRead | undefined => {
   return { start: at, end: at + 1, days: [], within: monthFrom(context, month, year) };
 };
 
+// "wedding april, the 10th or 17th": neither is picked.
+const orAnother = pattern('(,)? or (the)? <d:ordinal>');
+const secondOf = ({ tokens }: Reader, { read, picker }: { readonly read: DateRead; readonly picker: Picker }): Match | undefined =>
+  picker.number === undefined ? undefined : orAnother.at(tokens, read.end, tokens.length);
+
 const alone = pattern('(the|on the|of the)? <d:ordinal>');
 // "march for this one, the 14th": beside a month a day of the month need not be led in.
 const loneDay = (reader: Reader, month: DateRead): DateRead | undefined => {
@@ -98,9 +103,12 @@ export const withPickedDay = (
   const said = all.filter((read) => read.within !== undefined);
   const whole = said.length === 0 && reads.length === 1 && first.picker.number !== undefined ? loneMonth(reader, first.read) : said[0];
   if (whole?.within === undefined || said.length > 1 || reads.length > 2) return { reads, also: [] };
-  const days = picked(whole.within, first.picker);
+  const second = secondOf(reader, first);
+  const both = second === undefined ? [] : picked(whole.within, { weekday: undefined, number: Number(second.kept['d']?.number?.amount) });
+  const days = [...picked(whole.within, first.picker), ...both].sort();
   if (days.length === 0) return { reads, also: [] };
-  const [start, end] = whole.start < first.read.start ? [whole, first.read] : [first.read, whole];
+  const picking = second === undefined ? first.read : { ...first.read, end: second.end };
+  const [start, end] = whole.start < first.read.start ? [whole, picking] : [picking, whole];
   const { why: _, within: __, dayOnly: ___, ...rest } = start;
   const read: DateRead = {
     ...rest,

@@ -38,6 +38,7 @@ import { pricePerKind } from '../changes/price-per-kind.ts';
 import { isPutRight } from '../changes/put-right.ts';
 import { atSameEach } from '../changes/same-price.ts';
 import { soManyInAll } from '../changes/so-many-in-all.ts';
+import { speaksOfElse } from '../changes/speaks-of-else.ts';
 import { swapped } from '../changes/swap.ts';
 import { twoPutRight } from '../changes/two-put-right.ts';
 import { zonesOf } from '../changes/zones.ts';
@@ -52,8 +53,6 @@ import { usualWords } from '../words/usual-words.ts';
 const doneForm = pattern(`(${doneWord}|${didWord}|to go|left|broke|broken|snapped|pending|remaining|dropped)`);
 // "another dozen bouts wired up" is work, not more of the order.
 const stepAfter = pattern('<count> (more)? (<piece>)? (are|is|now|all)? (wired|taped|glued|prepped|conditioned|stripped|sprayed|ribboned)');
-const notForStudio =
-  /^(holiday|holidays|hols|cooler|fridge|van|meeting|lunch|invoice|room|bay|code|rent|flight|phone|dentist|bins|bin|alarm|heating|delivery|parking|market|wholesaler|wholesalers|wholesaler's|supplier|suppliers|supplier's|petrol|diesel|coffee|train|landlord|address|wifi)$/;
 
 // "put me down for 24 buttonholes" orders them.
 const notedDown = pattern(
@@ -104,7 +103,7 @@ const whyBehind = /^(,|-|please|pls|plz|thanks|ta|now|cos|coz|because|as|since|c
 const readPart = (reader: Reader, part: Part): Finding[] => {
   const { tokens } = reader;
   const stretch = tokens.slice(part.start, part.end);
-  if (stretch.some((token) => (token.kind === 'word' && notForStudio.test(token.text)) || token.number?.form === 'temperature')) return [];
+  if (speaksOfElse(reader.tokens, part)) return [];
   if (notedDown.in(tokens, part.start, part.end) !== undefined || orderedAgain.in(tokens, part.start, part.end) !== undefined) return [];
   if (noChange.in(tokens, part.start, part.end) !== undefined || onlyLoss(reader, part)) return [];
   if (isOfWage(reader, part) || tellsWhoLeft(reader, part)) return [{ start: part.start, end: part.end, held: true }];

@@ -24,7 +24,7 @@ import { isSameAgain, sameShare } from '../recipes/same-share.ts';
 import { stemsByPiece } from '../recipes/stems-by-piece.ts';
 import { stemsByWearer } from '../recipes/stems-by-wearer.ts';
 import { withoutTail } from '../recipes/tail.ts';
-import { priced, yields } from '../recipes/yields.ts';
+import { priced, saysYield, yields } from '../recipes/yields.ts';
 import type { Part, Stretch } from '../text/message.ts';
 
 // 'recipe "autumn dance": 2 bunny tails …': the lines are kept under the name too.
@@ -125,14 +125,19 @@ const findIn = (reader: Reader, parts: readonly Part[]): Finding[] => {
         continue;
       }
     }
-    const beside = besideCount(reader, part);
+    const ofStem = saysYield.in(reader.tokens, part.start, part.end) === undefined ? undefined : yields(reader, part.start, part.end);
+    const beside = ofStem === undefined ? besideCount(reader, part) : undefined;
     if (beside !== undefined) {
       findings.push(beside);
       continue;
     }
     const yielded = priced(reader, part.start, part.end)
       ? undefined
-      : (stemsByWearer(reader, part) ?? stemsByPiece(reader, part) ?? pieceLast(reader, part) ?? yields(reader, part.start, part.end));
+      : (ofStem ??
+        stemsByWearer(reader, part) ??
+        stemsByPiece(reader, part) ??
+        pieceLast(reader, part) ??
+        yields(reader, part.start, part.end));
     if (yielded !== undefined) {
       findings.push(yielded);
       continue;

@@ -11,6 +11,7 @@ import { bySeveral } from '../progress/by-several.ts';
 import { byTwo } from '../progress/by-two.ts';
 import { countsThenKinds } from '../progress/counts-then-kinds.ts';
 import { dropped } from '../progress/dropped.ts';
+import { finishedBelow } from '../progress/finished-below.ts';
 import { inOrder } from '../progress/in-order.ts';
 import { lossThenCount } from '../progress/loss-then-count.ts';
 import { madeGoodStill } from '../progress/made-good-still.ts';
@@ -99,6 +100,7 @@ const behindTaken = (reader: Reader): Finding[] =>
 const find = (reader: Reader): Finding[] => {
   const first = withBeside(reader, [
     ...allButOne(reader),
+    ...finishedBelow(reader),
     ...basesAtStage(reader),
     ...packedByTheBox(reader),
     ...stagesListed(reader),

@@ -67,7 +67,7 @@ const yieldForms = [
     '(a|one|each|every|per) (single|whole)? stem (of)? (<ingredient>)? (makes|does|is|gives|gets|covers|for|do|will do|yields) (me|us|you)? (about|around)? <m:count> (<p:piece>)?',
   ),
   pattern(
-    '<m:count> (<p:piece>) (come|comes|coming|made|cut)? (from|out of|outta|off|per) (each|every|a|one|the)? (single|whole)? (<n:count>)? (bunch|bunches|wrap|bundle) (of)? (<ingredient>)?',
+    '<m:count> (<p:piece>) (come|comes|coming|made|cut)? (from|out of|outta|off|per|to) (each|every|a|one|the)? (single|whole)? (<n:count>)? (bunch|bunches|wrap|bundle) (of)? (<ingredient>)?',
   ),
 ];
 const stemCount = pattern(
@@ -81,6 +81,11 @@ const stretchesTo = pattern(
 );
 const ofRecipe = pattern(
   '(recipe|batch|mix) (only|just)? (does|makes|yields|covers|serves|gives|will do|will make|is enough for) (me|us|you|about)? <count> (<material>)? <piece>',
+);
+
+/** "2 bouts out of every stem of hypericum": so many of one stem, and no order of two. */
+export const saysYield = pattern(
+  '<count> <piece> (come|comes|coming|made|cut)? (from|out of|outta|off|per|to) (each|every|a|one|the|any)? (single|whole)? (<ingredient>)? (stem|bunch|wrap|bundle)',
 );
 
 export const priced = (reader: Reader, start: number, end: number): boolean =>

@@ -16,6 +16,10 @@ const doubt = formOf(
 const otherMind = formOf(
   "(,|-|\\(|;|as|cos|coz|because|since|cause){1,2} <word>{1,3} (has|have|had|'s|just|only|gone and){0,2} changed (her|his|their|my|our) (mind|minds) (again|on that|about it|about that|now|sorry)? (\\))?",
 );
+// "bin the crown, she's wearing a veil": why, and nothing we make.
+const wornInstead = formOf(
+  "(,|-|\\(|;|as|cos|coz|because|since){1,2} (the)? (she|she's|shes|he's|hes|they're|theyre|bride|bride's|mum's) (is|has|having|wearing|got|going for|going with|decided on|gone for){1,2} (a|her|his|the|their|an) (veil|hat|fascinator|tiara|headband|turban|cap|hood|headpiece|hatinator) (instead|now|after all)? (\\))?",
+);
 // "sat 13 march, not sure what time yet": nobody is asked.
 const leftOpen = formOf(
   "(,|-|\\(|;|\\.|but|and){1,2} (the)? (client|bride|groom|couple|planner|they|she|he|we|i|i'm|im|they're|theyre|she's|shes|they've|theyve|mum|mob)? (is|are|am|has|have|still|just){0,2} (not (sure|certain|decided|said|told me|told us)|unsure|undecided|hasn't (said|decided|told (me|us)|confirmed)|hasnt (said|decided|told (me|us)|confirmed)|haven't (said|decided|told (me|us)|confirmed)|havent (said|decided|told (me|us)|confirmed)|doesn't know|doesnt know|don't know|dont know|didn't say|didnt say|no idea|yet to (say|decide|confirm)) (on|about|of)? (yet)? (what|which) (day|time|date|hour|one|of the two|of them) (yet|it is|exactly|tho|though|of the two|sorry|will confirm|tbc){0,2} (\\))?",
@@ -35,7 +39,12 @@ const remark = (tokens: readonly Token[], index: number, before: number): Return
     const open = unsure.at(tokens, index, tokens.length);
     if (open !== undefined) return { ...open, end: open.end - 1 };
   }
-  const match = before > 2 ? (otherMind.at(tokens, index, tokens.length) ?? leftOpen.at(tokens, index, tokens.length)) : undefined;
+  const match =
+    before > 2
+      ? (otherMind.at(tokens, index, tokens.length) ??
+        leftOpen.at(tokens, index, tokens.length) ??
+        wornInstead.at(tokens, index, tokens.length))
+      : undefined;
   const next = tokens[match?.end ?? 0];
   return match !== undefined && (next === undefined || next.kind === 'line' || /^[.!]$/.test(next.text)) ? match : undefined;
 };
@@ -46,7 +55,8 @@ export const withoutAsides = (tokens: readonly Token[]): readonly Token[] => {
     ({ text }, at) =>
       (hint.has(text) && (/^bel/.test(text) || second.test(tokens[at + 1]?.text ?? ''))) ||
       (/^(if|whether)$/.test(text) && at > 3) ||
-      (/^(minds?|what|which|tbc|tbd|sure|certain|confirmed|confirm|final|provisional)$/.test(text) && at > 2),
+      (/^(minds?|what|which|tbc|tbd|sure|certain|confirmed|confirm|final|provisional|veil|hat|tiara|fascinator|headband)$/.test(text) &&
+        at > 2),
   );
   if (!likely || marked(tokens)) return tokens;
   const kept: Token[] = [];
