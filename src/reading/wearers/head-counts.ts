@@ -10,6 +10,7 @@ import { headsTold } from './heads-told.ts';
 import { leaderAndMen } from './leader-and-men.ts';
 import { nameOf } from './role-counts.ts';
 import { setsOfParents } from './sets-of-parents.ts';
+import { someCarry } from './some-carry.ts';
 import { someOfARole } from './some-of-a-role.ts';
 import { someWithout } from './some-without.ts';
 import { bothSides, coupleFirst, couplesWear, eachSide } from './wearer-words.ts';
@@ -51,7 +52,8 @@ export const headsAlone = (reader: Reader, part: Part): Finding | undefined => {
     someWithout(reader, part) ??
     leaderAndMen(reader, part) ??
     headsOfAKind(reader, part) ??
-    setsOfParents(reader, part);
+    setsOfParents(reader, part) ??
+    someCarry(reader, part);
   if (but !== undefined) return but;
   const sides = bothSides.map((form) => form.at(reader.tokens, part.start, part.end)).find((match) => match?.end === part.end);
   if (sides !== undefined) {
