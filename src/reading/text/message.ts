@@ -28,6 +28,7 @@ import { joinUnits } from './number-units.ts';
 import { joinNumberWords } from './number-words.ts';
 import { withOpenPer } from './open-per.ts';
 import { withKindMeant } from './other-kind-meant.ts';
+import { withMattersApart } from './other-matters.ts';
 import { withOwnNumbers } from './own-number.ts';
 import { withOwnShortWords } from './own-short-words.ts';
 import { packed } from './packed.ts';
@@ -171,6 +172,7 @@ const stages: readonly ((tokens: readonly Token[]) => readonly Token[])[] = [
   withOthers,
   joinEachChoices,
   joinSecondCounts,
+  withMattersApart,
   withoutUnchanged,
   withoutAsking,
   withAskedBehind,
