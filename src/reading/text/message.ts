@@ -12,6 +12,7 @@ import { withSparesCounted } from './counts-with-spares.ts';
 import { withoutCourtesy } from './courtesy.ts';
 import { withDroppedOff } from './dropped-off.ts';
 import { joinEachChoices } from './each-choices.ts';
+import { withFoamFlowers } from './foam-flowers.ts';
 import { withFormLines } from './form-lines.ts';
 import { joinHourWords } from './hour-words.ts';
 import { joinHoursAndMinutes } from './hours-and-minutes.ts';
@@ -154,6 +155,7 @@ const stages: readonly ((tokens: readonly Token[]) => readonly Token[])[] = [
   withOwnNumbers,
   joinRanges,
   nameWords,
+  withFoamFlowers,
   withHoursOfWork,
   withFormLines,
   withAges,
