@@ -8,6 +8,7 @@ import { kindOf } from '../text/kind-named.ts';
 import { namesTax } from '../text/of-tax.ts';
 import type { NumberRead, Token } from '../text/token.ts';
 import { goodsBefore, otherGoods } from './other-goods.ts';
+import { thanSaid } from './price-differences.ts';
 import { reminds, takenBack } from './taken-back.ts';
 
 type Change = Omit<FactOf<'change'>, 'words'>;
@@ -165,6 +166,12 @@ export const countDifference = (tokens: readonly Token[], index: number, end: nu
       continue;
     if (match.kept['p'] === undefined && (goodsBefore(tokens, index) || otherGoods(tokens, match.end, end))) return undefined;
     if (ofSpares(tokens, match)) return undefined;
+    const than = next?.text === 'than' && match.kept['p'] !== undefined ? thanSaid.at(tokens, match.end, end) : undefined;
+    if (than !== undefined)
+      return {
+        match: { ...match, end: than.end },
+        fact: { fact: 'change', what: 'count', by: sign * countOf(match), ...kindOf(match.kept['p']) },
+      };
     if (next?.text === 'than') return { match }; // "6 more than yesterday"
     // "30 bouts less the groom's", "24 lapels less 10%": what is taken off stands behind.
     if (tokens[match.end - 1]?.text === 'less' && isTakenOff(next)) {

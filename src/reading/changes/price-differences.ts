@@ -37,7 +37,8 @@ const forms = [
   pattern(`another <n:money> (on|onto) (${target})`),
 ];
 
-const thanSaid = pattern(
+/** "3 more than we said": than what was told before. */
+export const thanSaid = pattern(
   "than (what)? (i|we|she|he|you|they|it|that|what) (had|have|'d|'ve|was|were)? (said|told (you|u|her|him|them)|quoted|put|wrote|sent|gave|typed|agreed|had|charged|before|earlier) (you|u|her|him|them)? (before|earlier|down|yesterday|last time|first|originally)?",
 );
 const lowers = /^(knock|knocked|take|drop|cut|reduce|lower|shave|minus|less|discount|down|lose|chop|trim|off|cheaper|come down)$/;

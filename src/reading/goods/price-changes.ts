@@ -10,6 +10,14 @@ const sellsAt = `${seller} (doing|does|do|selling|sells|sell|letting|lets|let|of
 const asks = `${seller} (doing|selling|charging|charges|charge|asking|asks|paying) (now)? (<t:money>|<t:amount> ((a|per|/) <pack>|<each>|now|today|this week))`;
 const once =
   '(was|were|used to be|used to cost) <f:amount> ((a|per|/)? <pack>|<each>)? (last (week|month|year|time|season)|before|yesterday)? (,|-|;|but|and|so|now|today|this week){0,3}';
+const then =
+  '(last (week|month|year|time|season|summer|winter|spring|autumn|valentines|june)|before|yesterday|in <month>|back in <month>|previously)';
+/** "1.10 a stem in may": an amount of another time. */
+export const toldOfThen = pattern(
+  `<amount> ((a|per|/)? <pack>|<each>)? (last (week|month|year|time|season)|back in <month>|yesterday|previously)`,
+);
+const onceThen = `(was|were|used to be|used to cost|cost) <f:amount> ((a|per|/)? <pack>|<each>)? ${then} (,|-|;|but|and|so){0,2}`;
+const sinceThen = `<f:amount> ((a|per|/) <pack>)? ${then} (,|-|;|but|and){1,2}`;
 const changes = [
   '(down|up|dropped|gone|went|back|now|risen|cut|come){1,3} to <t:amount> (a|per|/)? (<pack>)? (from|was) <f:amount>',
   '<upTo> <t:amount> (a|per|/)? (<pack>)? (from|was) <f:amount>',
@@ -17,6 +25,10 @@ const changes = [
   '(gone|went|going|up|down|from|rise|rises|jumped|dropped|was|risen|increased|increase|increases|hike|hiked|climbed|moved|come|crept) (up|down)? (from|,|:)? <r:amount> (to|now|,) (now)? <t:amount>',
   "(was|were|used to be|used to cost) <f:amount> (a|per|/)? (<pack>)? (,|-|but|and){0,2} (is|are|it's|its|they're)? now (its|it's|is|are|at)? <t:amount>",
   "(was|were|used to be|used to cost) <f:amount> (a|per|/)? (<pack>)? (,|-|but|and){1,2} (is|are|it's|its|they're) (now)? <t:amount>",
+  // "gyp was 9 last yr, 11.50 a bunch now"
+  `${onceThen} (it's|its|they're|is|are)? (at|now)? <t:amount> ((a|per|/)? <pack>|<each>)? (now|today|this (week|year|season)|atm)`,
+  `${onceThen} (now|today|this (week|year|season)) (it's|its|they're|is|are|at)? <t:amount>`,
+  `${sinceThen} (now|today) (<t:money>|<t:amount> ((a|per|/) <pack>|<each>)?)`,
   `${once} ${sellsAt}`,
   `${once} ${asks}`,
   'now <t:amount> (,|-|\\()? (was|used to be|used to cost|old price|old price was|previously|up from|down from|from|not|instead of|were) <f:amount>',

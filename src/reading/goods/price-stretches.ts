@@ -43,7 +43,7 @@ export const stretches = (reader: Reader, start: number, end: number, isPriceAt:
         (token) =>
           token.kind === 'word' &&
           (token.means['ingredient'] !== undefined || isNameless(token)) &&
-          !/^(gone|up|down|to|from|a|an|the|was|now|per|of|for|to|dry|x|ph|were|been|had|before|previously|used|old|price|cost|time|week|month|be|they|it|last|is|are|now|they're|theyre|he's|she's|we|i|he|she|doing|does|do|selling|sells|sell|letting|lets|let|charging|charges|asking|offering|paying|pay|getting|get|them|those|these|me|us|go|got|have|has|just|only|today|this|last|year)$/.test(
+          !/^(gone|up|down|to|from|a|an|the|was|now|per|of|for|to|dry|x|ph|were|been|had|before|previously|used|old|price|cost|time|week|month|be|they|it|last|is|are|now|they're|theyre|he's|she's|we|i|he|she|doing|does|do|selling|sells|sell|letting|lets|let|charging|charges|asking|offering|paying|pay|getting|get|them|those|these|me|us|go|got|have|has|just|only|today|this|last|year|its|it's|month|season|atm|yesterday)$/.test(
             token.text,
           ),
       );

@@ -14,7 +14,7 @@ import { besideNames } from './name-edges.ts';
 import { isSomeones } from './no-goods.ts';
 import { findPack, type PackSize } from './pack-size.ts';
 import { isPrice, pricedEitherWay } from './price-at.ts';
-import { byHowMuch, changeBeside, changeWord, taken } from './price-changes.ts';
+import { byHowMuch, changeBeside, changeWord, taken, toldOfThen } from './price-changes.ts';
 import { type Priced, priceOfSeveral } from './price-of-several.ts';
 import { sellersVan } from './sellers-van.ts';
 import { namesSaid } from './several-goods.ts';
@@ -114,7 +114,7 @@ export const readItem = (reader: Reader, { start, end }: Stretch, common: PackSi
     if (stretch.some(other) && !stretch.some((token, at) => other(token, at) && Number(token.number?.amount) === pack.size)) return [];
   } else {
     const at = Array.from({ length: end - start }, (_, offset) => start + offset).filter(
-      (index) => !used.has(index) && isPrice(reader, index, packed, known),
+      (index) => !used.has(index) && isPrice(reader, index, packed, known) && toldOfThen.at(tokens, index, end) === undefined,
     );
     const chosen = at.find((index) => isNumber(tokens[index], 'money')) ?? at[0];
     if (chosen !== undefined) {

@@ -14,6 +14,7 @@ import { pricedInRow } from './name-first.ts';
 import { costsOthers, isHourToldSo, isSumOfFew } from './no-prices.ts';
 import { type Price, priceAt } from './price-at.ts';
 import { pricesByMaterial } from './prices-by-material.ts';
+import { rowWithOthers } from './row-with-others.ts';
 
 // "labour 8 each", "delivery $20", "deposit 200": the price of something else.
 const notOfPieces =
@@ -158,6 +159,7 @@ export const findPrices = (
 ): Price[] => {
   const prices: Price[] = [];
   const row = pricedInRow(reader);
+  const inRow = (index: number): boolean => rowWithOthers(reader.tokens)?.places.includes(index) === true;
   for (let index = start; index < end; index++) {
     if (counts.has(index) || isHour(reader, index)) continue;
     if ([isHourToldSo, costsOthers, isSumOfFew, isOfSheet].some((none) => none(reader.tokens, index))) continue;
@@ -165,11 +167,11 @@ export const findPrices = (
     if (
       price === undefined ||
       byHowMuch(reader, index) ||
-      ofElse(reader, price.start) ||
+      (!inRow(index) && ofElse(reader, price.start)) ||
       perTime.at(reader.tokens, index + 1, reader.tokens.length) !== undefined
     )
       continue;
-    if ((behindOther(reader, price) && !listed(reader, price)) || ofThings(reader, price)) continue;
+    if ((behindOther(reader, price) && !listed(reader, price) && !inRow(index)) || ofThings(reader, price)) continue;
     const sum = price.per === 'all' ? undefined : lineSum(reader.tokens, counts, index, price.end);
     const comesTo = sum === undefined ? undefined : priceAt(reader, sum.at);
     if (!(isPrice(reader, price) || row || comesTo !== undefined || behindPiece(reader, index, pieceEnds, prices.length > 0))) continue;

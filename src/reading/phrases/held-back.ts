@@ -35,6 +35,7 @@ import type { Finding, Phrase, Reader } from '../phrase.ts';
 import { mishap } from '../progress/losses.ts';
 import { asksPeople } from '../questions/requested.ts';
 import type { Part, Stretch } from '../text/message.ts';
+import { otherMatterEnd } from '../text/other-matters.ts';
 
 // "stick 40 combs on the order": written there.
 const written = pattern(
@@ -149,43 +150,15 @@ const merged = (stretches: readonly Stretch[]): Stretch[] => {
   return whole;
 };
 
-// "statice 4.80 last year": what goods cost or took another time is in no list.
-const goodsThen = pattern(
-  '((last|previous) (year|time|season|month|wedding|job|summer|winter)|used to (be|cost|use|do|take)|other (wholesaler|supplier|market)|quoted (at|us|me)|not <number>)',
-);
-// "statice 12.50 for a bunch of 10, used to be 11": what they cost, and what they did.
-const wasThen = pattern('<ingredient> <any>{0,6} <amount> <any>{0,6} used to (be|cost) <amount>');
-// "gyp is £6 not £5": put right, and both are prices.
-const putRight = pattern('<ingredient> (is|are)? (now)? <money> ((a|per|/) <pack>)? (,)? not <money>');
-// "ranunculus are two for one til friday": an offer, and no price.
-const offer = pattern(
-  '(two for one|2 for 1|three for two|3 for 2|(two|2|three|3) for the price of (one|two|1|2)|buy (one|1|two|2) get (one|1) (free)?)',
-);
-const findGoods = (reader: Reader): Finding[] =>
-  reader
-    .untouched()
-    .slice(0, 40)
-    .filter((part) => {
-      const words = reader.tokens.slice(part.start, part.end);
-      if (!words.some((token) => token.means['ingredient'] !== undefined) || !words.some((token) => token.number !== undefined))
-        return false;
-      if (offer.in(reader.tokens, part.start, part.end) !== undefined) return true;
-      if (words.some((token) => /^(from|was|now|instead|up|make)$/.test(token.text))) return false;
-      if (putRight.in(reader.tokens, part.start, part.end) !== undefined) return false;
-      const then = goodsThen.in(reader.tokens, part.start, part.end);
-      if (wasThen.in(reader.tokens, part.start, part.end) !== undefined) return false;
-      return then !== undefined && !likeness.test(reader.tokens[then.start - 1]?.text ?? '');
-    })
-    .map(({ start, end }) => ({ start, end, held: true }));
-
-export const heldGoods: Phrase = { name: 'held goods', examples: [], find: findGoods };
-
 /** Talk of everyday things goes before all that reads goods, work and days. */
 const findEveryday = (reader: Reader): Finding[] => {
   const parts = reader.untouched().slice(0, 40);
   const strange = parts.length > 0 && isStrangeTalk(reader);
-  return (
-    parts
+  const apart = parts.filter((part) => !part.asked && otherMatterEnd(reader.tokens, part.start) === part.end);
+  return [
+    ...apart.map(({ start, end }) => ({ start, end, held: true, apart: true })),
+    ...parts
+      .filter((part) => !apart.includes(part))
       // "spent 120 at the market" is what the flowers cost.
       .filter((part) => spending(reader.tokens, part).length === 0)
       .flatMap((part) =>
@@ -204,8 +177,8 @@ const findEveryday = (reader: Reader): Finding[] => {
               ...memories(reader, part),
             ],
       )
-      .map(({ start, end }) => ({ start, end, held: true }))
-  );
+      .map(({ start, end }) => ({ start, end, held: true })),
+  ];
 };
 
 export const everydayTalk: Phrase = { name: 'everyday talk', examples: [], find: findEveryday };

@@ -45,6 +45,7 @@ import { pattern } from '../pattern.ts';
 import type { Finding, Phrase, Reader } from '../phrase.ts';
 import type { Ask } from '../reading.ts';
 import { namesTax, tellsOfTax } from '../text/of-tax.ts';
+import { inOtherMatter } from '../text/other-matters.ts';
 
 // "we quoted 18 each last year" is another job's price.
 const lastTime = pattern('(last|previous) (year|time|season|month|week|wedding|event|one|job)');
@@ -112,7 +113,8 @@ const find = (reader: Reader): Finding[] => {
   const ordered = mentions.filter((mention) => mention.countIndex !== undefined);
   if (ordered.length === 0 && prices.length === 0) return [];
   if (ordered.length === 0 && ofNoneOrTwo(reader, prices)) return [];
-  if (ordered.length === 0 && lastTime.in(reader.tokens, 0, reader.tokens.length) !== undefined) return [];
+  const then = ordered.length > 0 ? undefined : lastTime.in(reader.tokens, 0, reader.tokens.length);
+  if (then !== undefined && !inOtherMatter(reader.message, then.start)) return [];
   // "her mum just rang strike 6 combs" takes some away, from what is not said; "15 lapels down" may be made or be fewer.
   if (ordered.some((mention) => takesAway(reader, mention) || hasHappened(reader, mention))) return [];
   const short = ordered.find((mention) => leavesOutNamed(reader, mention));

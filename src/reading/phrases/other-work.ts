@@ -5,6 +5,7 @@ import { hourRunTogether } from '../dates/run-together.ts';
 import { otherWorkAlone } from '../held/other-work-alone.ts';
 import { nextWork, speaksOfPrice, workAhead } from '../held/work-ahead.ts';
 import { costsOthers } from '../order/no-prices.ts';
+import { rowWithOthers } from '../order/row-with-others.ts';
 import { beginsAt, pattern } from '../pattern.ts';
 import type { Finding, Phrase, Reader } from '../phrase.ts';
 
@@ -20,6 +21,19 @@ const others = [
   '<code> (-)? (<plain>|<code>){0,4}',
 ].map((source) => pattern(source));
 const forms = [...others, street];
+
+// "22 bouts, 1 bridal bouquet: £16 / £120": the bouquet's price; where the row is not as long as the list, none of it is sure.
+const pricesInRow = ({ tokens }: Reader): readonly Finding[] => {
+  const row = rowWithOthers(tokens);
+  if (row === undefined) return [];
+  const placed = row.others.length > 0;
+  return (placed ? row.others : row.places).map((index) => ({
+    start: index,
+    end: index + 1,
+    held: true,
+    ...(placed ? { apart: true } : {}),
+  }));
+};
 
 const find = (reader: Reader): Finding[] => {
   const findings: Finding[] = [];
@@ -82,7 +96,7 @@ const find = (reader: Reader): Finding[] => {
   }
   const taken = (index: number): boolean => findings.some(({ start, end }) => start <= index && index < end);
   const alone = otherWorkAlone(reader).filter((index) => !taken(index));
-  return [...findings, ...alone.map((index) => ({ start: index, end: index + 1, held: true }))];
+  return [...findings, ...pricesInRow(reader), ...alone.map((index) => ({ start: index, end: index + 1, held: true }))];
 };
 
 export const otherWork: Phrase = { name: 'other work', examples: [], find };

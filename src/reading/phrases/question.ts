@@ -12,6 +12,7 @@ import { asksDayOfOccasion } from '../questions/day-of-occasion.ts';
 import { isOpened, looksAsked, openAt } from '../questions/looks-asked.ts';
 import { asksOfCare } from '../questions/of-care.ts';
 import { asksOfFlowers } from '../questions/of-flowers.ts';
+import { asksOfPaper } from '../questions/of-papers.ts';
 import { asksOfRivals } from '../questions/of-rivals.ts';
 import { priceTried } from '../questions/price-tried.ts';
 import { details } from '../questions/question-details.ts';
@@ -105,6 +106,7 @@ const readQuestion = (reader: Reader, whole: Part): Finding => {
   const part = { ...whole, end: beforeReason(reader, whole) };
   const from = Math.max(part.start, part.end - longest);
   const said = textOf(reader.tokens, from, part.end);
+  if (asksOfPaper(reader, from, part.end)) return found(reader, whole.start, whole.end, [{ fact: 'question', asks: 'other' }]);
   const form = likelyForms(reader).find(
     (each) => each.pattern.in(reader.tokens, from, part.end) !== undefined && each.unless?.test(said) !== true,
   );

@@ -5,6 +5,7 @@ import { firstAt, type Match, pattern } from '../pattern.ts';
 import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
 import { kindNamed } from '../text/kind-named.ts';
 import type { Part } from '../text/message.ts';
+import { otherMatterEnd } from '../text/other-matters.ts';
 
 const saveForms = [
   pattern(
@@ -67,7 +68,9 @@ export const namedRecipe = (reader: Reader, part: Part): Finding | undefined => 
   if (copied !== undefined) {
     const [to, piece] = withoutTarget(reader, copied.end, end);
     const name = nameSaid(reader, copied.end, to);
-    if (name !== undefined) return one({ fact: 'recipe', lines: [], name, ...named(piece) });
+    // "same recipe as the 90 we did": an old job, and no name.
+    const oldJob = otherMatterEnd(tokens, start) !== undefined;
+    if (name !== undefined && !oldJob) return one({ fact: 'recipe', lines: [], name, ...named(piece) });
   }
   return usedAgain(reader, part, useNamed.at(tokens, start, end)) ?? usedAgain(reader, part, namedFor.at(tokens, start, end));
 };

@@ -20,12 +20,17 @@ const ofAge = (token: Token | undefined, most: number): token is Token =>
 const closes = (token: Token | undefined): boolean => token === undefined || token.kind === 'line' || ends.test(token.text);
 
 // "who are 4 and 6 bouts": one of them counts, so none is taken for an age.
-const agesAt = (tokens: readonly Token[], from: number, most: number): readonly number[] => {
+const agesAt = (tokens: readonly Token[], from: number, most: number, bare = false): readonly number[] => {
   const ages: number[] = [];
   for (let at = from; ofAge(tokens[at], most); ) {
     ages.push(at);
     let next = at + 1;
     while (next < at + 3 && joins.test(tokens[next]?.text ?? '')) next += 1;
+    // "aged 5 7 n 8": with nothing between, where all of them are ages.
+    if (next === at + 1 && bare && ofAge(tokens[next], most)) {
+      at = next;
+      continue;
+    }
     const [another, behind] = [tokens[next], tokens[next + 1]];
     if (next > at + 1 && ofAge(another, most) && (closes(behind) || joins.test(behind?.text ?? ''))) at = next;
     else if (next > at + 1 && another?.number !== undefined) return tokens[at + 1]?.text === ',' ? ages : [];
@@ -39,7 +44,7 @@ const small = 10; // "the girls, they're 14 and 16" may price them
 const oldest = 104;
 const agesBehind = (tokens: readonly Token[], index: number): readonly number[] => {
   const [aged, are, short] = [told.at(tokens, index), who.at(tokens, index), they.at(tokens, index)];
-  if (aged !== undefined) return agesAt(tokens, aged.end, oldest);
+  if (aged !== undefined) return agesAt(tokens, aged.end, oldest, true);
   if (are !== undefined) return agesAt(tokens, are.end, young);
   const ages = short === undefined ? [] : agesAt(tokens, short.end, small);
   return ages.length > 1 ? ages : []; // "the girls, they're 6": how old or how many

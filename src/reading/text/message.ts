@@ -12,6 +12,7 @@ import { withSparesCounted } from './counts-with-spares.ts';
 import { withoutCourtesy } from './courtesy.ts';
 import { withDroppedOff } from './dropped-off.ts';
 import { joinEachChoices } from './each-choices.ts';
+import { withFoamFlowers } from './foam-flowers.ts';
 import { withFormLines } from './form-lines.ts';
 import { joinHourWords } from './hour-words.ts';
 import { joinHoursAndMinutes } from './hours-and-minutes.ts';
@@ -28,6 +29,7 @@ import { joinUnits } from './number-units.ts';
 import { joinNumberWords } from './number-words.ts';
 import { withOpenPer } from './open-per.ts';
 import { withKindMeant } from './other-kind-meant.ts';
+import { withMattersApart } from './other-matters.ts';
 import { withOwnNumbers } from './own-number.ts';
 import { withOwnShortWords } from './own-short-words.ts';
 import { packed } from './packed.ts';
@@ -153,6 +155,7 @@ const stages: readonly ((tokens: readonly Token[]) => readonly Token[])[] = [
   withOwnNumbers,
   joinRanges,
   nameWords,
+  withFoamFlowers,
   withHoursOfWork,
   withFormLines,
   withAges,
@@ -171,6 +174,7 @@ const stages: readonly ((tokens: readonly Token[]) => readonly Token[])[] = [
   withOthers,
   joinEachChoices,
   joinSecondCounts,
+  withMattersApart,
   withoutUnchanged,
   withoutAsking,
   withAskedBehind,

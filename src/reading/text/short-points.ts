@@ -18,10 +18,17 @@ const measuresGoods = (tokens: readonly Token[], index: number): boolean => {
   );
 };
 
+// "invoice no. 60231": the number of a paper.
+const paper = /^(inv|invoice|po|docket|ref|order|job|booking|receipt|acct|account|quote)$/;
+const isPaper = (before: Token | undefined, word: Token | undefined, next: Token | undefined): boolean =>
+  word?.text === 'no' && paper.test(before?.text ?? '') && next?.number !== undefined;
+
 // "how many nos. balance", "22 no. crowns": the point belongs to the short form.
 const shortForm = (tokens: readonly Token[], index: number): boolean => {
   const [before, word, point, next] = [tokens[index - 1], tokens[index], tokens[index + 1], tokens[index + 2]];
-  if (point?.text !== '.' || !point.glued || next?.kind !== 'word') return false;
+  if (point?.text !== '.' || !point.glued) return false;
+  if (isPaper(before, word, next)) return true;
+  if (next?.kind !== 'word') return false;
   if (measure.test(word?.text ?? '')) return measuresGoods(tokens, index);
   return always.test(word?.text ?? '') || (word?.text === 'no' && before?.number !== undefined);
 };
@@ -58,6 +65,8 @@ export const withoutShortPoints = (given: readonly Token[]): readonly Token[] =>
   const tokens = withTaxEnded(withLeads(given));
   if (!tokens.some((token, index) => token.text === '.' && shortForm(tokens, index - 1))) return tokens;
   return tokens
-    .map((token, index) => (token.text === 'no' && shortForm(tokens, index) ? changed(token, { text: 'nos' }) : token))
+    .map((token, index) =>
+      token.text === 'no' && shortForm(tokens, index) && tokens[index + 2]?.number === undefined ? changed(token, { text: 'nos' }) : token,
+    )
     .filter((token, index) => token.text !== '.' || !shortForm(tokens, index - 1));
 };

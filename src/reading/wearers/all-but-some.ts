@@ -1,8 +1,10 @@
 // All of a number but some: "all 10 at the head table wear one, except the 2 kids", "8 ushers but 2 are away so 6". Read where the
 // difference is plain, or told behind.
 
+import type { PieceKind } from '../../handbook/pieces.ts';
 import { type Match, pattern } from '../pattern.ts';
 import { type Finding, found, type Reader } from '../phrase.ts';
+import { ofKind } from '../text/kind-named.ts';
 import type { Part } from '../text/message.ts';
 import { isCount } from '../text/token.ts';
 import { countFor, nameOf } from './role-counts.ts';
@@ -27,9 +29,10 @@ const someSo = pattern(
 );
 
 // "12 of the 15 are wearing", "out of 15 only 9 want one", "9 wearing, 3 not"
-const wears = '(wear|wears|wearing|want|wants|get|gets|getting|have|having|need|needs) (one|them|any|a flower|flowers|a <piece>)?';
+const wears =
+  '(wear|wears|wearing|want|wants|get|gets|getting|have|having|need|needs) (one|them|any|a flower|flowers|(a|an|the|their)? (<material>)? <p:piece>)? (each|on|only|please|pls){0,2}';
 const someOf = [
-  `${opens} (only|just)? <s:count> (people|ppl|of them)? (out)? of (the|those|them)? <n:count> (<g:role>|people|ppl|guests|of them)? (are|is|will|be|actually|only){0,2} ${wears}`,
+  `${opens} (only|just)? <s:count> (people|ppl|of them)? (out)? of (the|those|them|our|their|her|his)? <n:count> (wedding|day|evening|invited|adult|dinner|ceremony)? (<g:role>|people|ppl|pax|heads|staff|seated|attendees|of them)? (are|is|will|be|actually|only){0,2} ${wears}`,
   `${opens} (out)? of (the|those)? <n:count> (<g:role>|people|ppl|guests)? (,)? (only|just)? <s:count> (are|is|will|be|actually){0,2} ${wears}`,
   `${opens} (only|just)? <s:count> (people|ppl|of them)? ${wears} (,)? (out)? of (the)? <n:count> (people|ppl|guests|in the party|in all)?`,
 ].map((source) => pattern(source));
@@ -65,8 +68,11 @@ const some = (reader: Reader, { start, end }: Part): Finding | undefined => {
   const total = match === undefined ? undefined : (amount(match, 's') ?? (all ?? Number.NaN) - (but ?? Number.NaN));
   if (match === undefined || total === undefined || !(total > 0) || (all !== undefined && !(all > total))) return undefined;
   const role = match.kept['g']?.means['role'];
-  const wearers = role === undefined ? [] : [{ wearer: nameOf(role, total), count: total }];
-  return found(reader, start, end, [{ fact: 'wearers', wearers, total }]);
+  // "8 of the 120 guests get lapels": so many of them, and of these.
+  const piece = match.kept['p']?.means['piece'] as PieceKind | undefined;
+  const wearers = role === undefined ? [] : [{ wearer: nameOf(role, total), count: total, ...ofKind(piece) }];
+  const worn = piece === undefined || match.kept['k'] !== undefined ? [] : [{ fact: 'pieces' as const, piece, count: total }];
+  return found(reader, start, end, [{ fact: 'wearers', wearers, total }, ...worn]);
 };
 
 /** How many of all of them wear one; held where the numbers disagree. */
