@@ -125,6 +125,9 @@ const saysMoreOfLast = ({ tokens }: Reader, { start, end }: Match): boolean => {
 };
 
 /** False where its number belongs to what follows, or names one thing, or tells of another job. */
+const takesGoods = pattern(
+  '(get|gets|getting|got|need|needs|want|wants|have|has|take|takes) (a|an|the|some|extra|more|no|white|blue|green)? (<ingredient>|ribbon|ribbons|pins)',
+);
 export const acceptsAfter = (reader: Reader, match: Match): boolean => {
   if (
     named(reader, match) ||
@@ -137,6 +140,8 @@ export const acceptsAfter = (reader: Reader, match: Match): boolean => {
     return false;
   if (someOfThem(reader, match) || saysMoreOfLast(reader, match)) return false;
   if (throughSome.at(reader.tokens, match.end - 1, reader.tokens.length) !== undefined) return false;
+  // "6 of the 12 bouts get ribbon" tells what goes into some.
+  if ([match.end, match.end - 1].some((index) => takesGoods.at(reader.tokens, index, reader.tokens.length) !== undefined)) return false;
   // "not one of the crowns broke"
   if (reader.tokens[match.start - 1]?.text === 'not' && reader.tokens[match.start]?.number?.amount === '1') return false;
   if (isScore(reader.tokens, match.end) || ofTakings(reader.tokens, match.start)) return false;
