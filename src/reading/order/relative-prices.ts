@@ -64,11 +64,14 @@ const baseOf = (prices: readonly Price[], index: number, piece: string | undefin
   return exact && (same || own.length === 1) && base.per !== 'all' && base.forCount !== true ? base : undefined;
 };
 
+const saysWhich = pattern('(for|on|across|both|all|each|the lot|of them|of the two|,|-|:){0,4} (at|is|of)? (<money>|<plain> <each>)');
 // "9 bouts same price", "same price for 9 bouts"; "same rate Rs 110" says which.
 const alikeAt = ({ tokens }: Reader, mention: Mention): Match | undefined => {
   if (!same.might(tokens)) return undefined;
   const behind = same.at(tokens, Math.max(mention.end, mention.last + 1), tokens.length);
   const next = tokens[behind?.end ?? 0];
+  // "20 lapels 20 corsages same price for both R95 each"
+  if (behind !== undefined && saysWhich.at(tokens, behind.end, tokens.length) !== undefined) return undefined;
   if (behind !== undefined && next?.number === undefined && !/^(for|of|is|at|@|:|=|-|rs|as)$/.test(next?.text ?? '')) return behind;
   const ahead = sameFor.in(tokens, Math.max(0, mention.start - 6), mention.start);
   return ahead?.end === mention.start ? ahead : undefined;

@@ -125,6 +125,7 @@ const forms: readonly (readonly [string, Build])[] = [
   ],
   ["(havent|haven't|have not|not|hasnt|hasn't) (even)? (started|begun)", none],
   ['(nothing|none|zero|nil|no progress) (done)? (made)? (today|yet|yesterday|this morning|so far)', none],
+  ['still (on|at|stuck on|sitting on|sitting at) (zero|nil|nothing|none|0|nowt)', none],
   ['(none of the|no|zero|nil) <p:piece> (done|made)? (at all)? (yet|so far|as yet)', none],
   ['(none of the|no|zero|nil) <p:piece> (done|made|started|finished|boxed) at all', none],
   [

@@ -20,6 +20,11 @@ export const wholeForms: readonly (readonly [string, Build])[] = [
     `(${everything} (is|are|now|been|all|'s){0,2} ${done}|all ${done}|${finished}) (,|-|:){1,2} (all|that's all|thats all|all of the|the whole) ${some}`,
     (match) => ({ ...(counts(match) as object), all: true }) as Unworded,
   ],
+  // "combs finished all 8"
+  [
+    `(the|our)? <p:piece> (are|is|all|now){0,2} ${done} (,|-)? all (of)? (the|them)? <n:count> (of them)?`,
+    (match) => ({ ...(counts(match) as object), all: true }) as Unworded,
+  ],
   // The twenty-third is finished, so there are twenty-three; "number 4 on the list" is a job.
   [
     `(just|now|i|we|i've|we've|ive|weve|have){0,2} (finished|done|completed|boxed|made|finished off|polished off|wrapped up) ${ordinal} <n:count> (<p:piece>)? ((out of|of) (the)? <m:count> (<p:piece>)?)? ((on|in|off) (the|my|our|his|her)? <x:any>)?`,

@@ -1,7 +1,7 @@
 // A sentence that tells of the work and of nothing else, in any order of its words: "so four of the finished bouts are broken, 6 crowns to go".
 
 import { strongMarkers } from '../changes/change-words.ts';
-import { anyIn } from '../pattern.ts';
+import { anyIn, pattern } from '../pattern.ts';
 import type { Reader, Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import type { Token } from '../text/token.ts';
@@ -121,6 +121,10 @@ const added = (group: Group): Group => {
   return { ...group, facts: [{ ...first, count, ...(count === of ? { all: true as const } : {}) }] };
 };
 
+// "done so far:" heads all there is.
+const doneSoFar = pattern(
+  '(<any>){0,2} (done|made|finished|completed|boxed|ready) (so far|sofar|to date|up to now|till now|until now|by now|as of now)',
+);
 const sorry = /^(mistake|mistakes|sorry|oops|whoops|ooops|woops|soz|apologies)$/;
 // "12 actually done" may put right what was said; in "12 wired but only 5 actually done" it does not.
 const mayPutRight = (words: readonly Token[], groups: readonly Group[]): boolean =>
@@ -133,7 +137,7 @@ const read = (reader: Reader, start: number, end: number, from = start): readonl
     const told = workEvents(reader, start, end, kindsFirst);
     if (told === undefined) return [];
     const events = besideDone(tokens, told);
-    const soFar = events.some((event) => event.told === 'whole' && event.soft !== true);
+    const soFar = events.some((event) => event.told === 'whole' && event.soft !== true) || doneSoFar.at(tokens, start, end) !== undefined;
     const groups = workGroups(events, {
       stageOf: (event) => stageIn(tokens, { ...event, kept: {} }),
       line: (event) => tokens[event.start]?.kind === 'line' || tokens[event.start]?.text === ';',

@@ -85,6 +85,8 @@ export const dueAndDone: Forms = [
   [
     'labourTime',
     [
+      // "60 buttonholes, would it take us all day"
+      "(would|will|could|does|wouldn't|wont|won't) (it|that|they|those|these|this) (all)? (take|need) (us|me|you|<count> of us|the <count> <bench>|one person)? (all|the|a|a whole|the whole|more|less|over|under|about|most of|longer|long|half)",
       `how many (girls|lads|guys|ladies|people|hands|staff|bodies|ppl|folk|<bench>) (do|will|would|should) (i|we) (need|want|get|have|roster|book|put) (in|on|to|at|for <weekday>|for this|for that|to get)? (on|to|for)? (<weekday>|this|get|do|finish|make|the bench|the day|tomorrow|it) ${anything}`,
     ],
   ],

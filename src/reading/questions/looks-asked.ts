@@ -54,6 +54,7 @@ const inside = [
   '<any> (is|was) (that|it) (what|right|correct|still|really|too|enough|how|per)',
   "<any> (isn't|isnt|wasn't|wasnt|weren't|werent|aren't|arent|didn't|didnt|hasn't|hasnt) (it|they|we|she|he|that|there)",
   '(got|have we|we got|there|have i) (anything|owt|much|any (jobs|weddings|events|orders)) (else|more)? (on|for|booked|in|due) <any>',
+  '(would|will|could) (it|that|they|this|those) (all)? (take|need) (us|me|you|<count> of us|<bench>)? (all|a|the|more|over|under|about|most|half) <any>',
   'any (hope|way|possibility|chance) (of|to|we|you|that|they|for) <any>',
   'if <any>{1,8} (would|will|can|could|do|does|are|is) (we|i|it|they|that|u|you) <any>',
 ].map((source) => pattern(source));
