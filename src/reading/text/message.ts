@@ -189,11 +189,17 @@ const withRand = (clean: CleanText, tokens: readonly Token[]): readonly Token[] 
     return isRand ? changed(token, { text: 'zar' }) : token;
   });
 
+// Most stages find nothing to do and give back what they were given.
+const after = (stage: (tokens: readonly Token[]) => readonly Token[], tokens: readonly Token[]): readonly Token[] => {
+  const next = stage(tokens);
+  return next === tokens ? tokens : packed(next);
+};
+
 export const readTokens = (clean: CleanText): readonly Token[] =>
   packed(
     withClientFlowers(
       clean,
-      stages.reduce<readonly Token[]>((tokens, stage) => packed(stage(tokens)), withRand(clean, lex(clean.text))),
+      stages.reduce<readonly Token[]>((tokens, stage) => after(stage, tokens), packed(withRand(clean, lex(clean.text)))),
     ),
   );
 
