@@ -10,7 +10,7 @@ import { wordList } from '../words/word-list.ts';
 const pointers = /^(a|an|the|those|these|my|your|his|her|its|our|their)$/;
 // What may stand behind "the" in a question about an order, though no list of the trade has it.
 const joining =
-  /^(for|to|in|on|at|of|and|or|are|is|be|do|can|will|would|all|now|then|too|also|already|still|left|done|again|yet|up|out|off|so|by|with|from|if|when|we|i|they|you|that|very|absolute|there|here|ready|over|round|need|needs|needed|go|going|meant|supposed|before|after|until|till|finished|boxed|delivered|wanted)$/;
+  /^(just|only|me|us|for|to|in|on|at|of|and|or|are|is|be|do|can|will|would|all|now|then|too|also|already|still|left|done|again|yet|up|out|off|so|by|with|from|if|when|we|i|they|you|that|very|absolute|there|here|ready|over|round|need|needs|needed|go|going|meant|supposed|before|after|until|till|finished|boxed|delivered|wanted)$/;
 const familiar = new Set(
   wordList(`
   price, prices, pricing, rate, cost, quote, figure, figures, number, numbers, amount, sum, wedding, weddings, event, events, gala, ball, formal,

@@ -59,6 +59,8 @@ export const plainQuestions: Forms = [
     [
       `(when|by when|what day|what date|which day|how early|how soon|how far ahead|how far in advance) <any>{0,5} (start|starting|begin|beginning) <any>{0,4}`,
       `how (far ahead|far in advance|early|soon) <any>{0,4} (make|do|wire|begin|made|prep)`,
+      'how many (bench|making|working) days <any>{0,4}',
+      'how many days (at|on|of) (the)? (bench|making|work) <any>{0,4}',
     ],
     /cut|forag|harvest/,
   ],

@@ -37,5 +37,13 @@ export const sheetQuestions: Forms = [
       'what (recipe|flowers) (fits|fit|can) <any>{0,6}',
     ],
   ],
-  ['wearers', ['who (is|are|gets|wears|needs|has|have) <any>{0,6}', "(who's|whos) (getting|wearing|having|on|the) <any>{0,6}", 'wearers']],
+  [
+    'wearers',
+    [
+      'who (is|are|gets|wears|needs|has|have) <any>{0,6}',
+      "(who's|whos) (getting|wearing|having|on|the) <any>{0,6}",
+      'wearers',
+      'how many (are)? (spare|spares|over) (have we|do we have|are there|is that|again)?',
+    ],
+  ],
 ];
