@@ -92,7 +92,7 @@ const askedLine = (ask: WearersAsk, { says }: Manner): Line => {
 const a = (name: string): string => (name === 'piece' ? 'a piece' : `a ${name}`);
 
 const sourceNames = (sources: readonly Source[]): string =>
-  [...new Set(sources.map(({ publisher, grade }) => publisher || grade))].join(', ');
+  [...new Set(sources.map(({ publisher, grade }) => publisher || grade))].join(' and ');
 
 /** A suggestion with where it comes from: no source gives a percentage of finished pieces. */
 const sparesBlocks = ({ spares }: WearersList): readonly Block[] => {
@@ -102,7 +102,7 @@ const sparesBlocks = ({ spares }: WearersList): readonly Block[] => {
   return [
     {
       block: 'assumed',
-      line: text`${suggested === 1 ? '1 spare is' : `${suggested} spares are`} usual: ${why} (${sourceNames(sources)}).${over > 0 ? these : ''}`,
+      line: text`${suggested === 1 ? '1 spare is' : `${suggested} spares are`} usual: ${why} (the habit of ${sourceNames(sources)}).${over > 0 ? these : ''}`,
     },
   ];
 };
