@@ -6,6 +6,7 @@ import { decimal } from '../values/decimal.ts';
 import { problem } from '../values/result.ts';
 import { correctedCount, linesMeant } from './apply-change.ts';
 import { kindsMeant, madeOf, ordered } from './apply-progress.ts';
+import { byFormerValue } from './by-former-value.ts';
 import type { EventState, OrderLine } from './event.ts';
 import { isMissing, kindInOrder } from './kind-in-order.ts';
 import { kindWords } from './kind-words.ts';
@@ -116,6 +117,8 @@ const settleChange = (state: EventState, change: FactOf<'change'>, beside: reado
   const [begun, other] = kinds.filter((each) => madeOf(state, each) > 0);
   if (isGiven(change) && !change.piece && begun && !other) return askOrderedOrMade(change, begun, second !== undefined);
   const meant = linesMeant(state, change.piece);
+  const former = byFormerValue(state, change, meant);
+  if (former) return former;
   if (meant.length === 1) return upOrDown(change, meant[0] as OrderLine);
   if (meant.length > 1) return askWhichLine(meant, change);
   // "actually 16 bouts" after "40 pieces": those were they.
