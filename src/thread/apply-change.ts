@@ -82,7 +82,7 @@ const changeCount = (before: EventState, change: Change): EventState => {
 };
 
 const changePrice = (state: EventState, change: Change): EventState => {
-  const { piece, to, by, per } = change;
+  const { piece, to, by, per, from } = change;
   const moved = (amount: string): string =>
     to === undefined
       ? decimal(amount)
@@ -92,7 +92,11 @@ const changePrice = (state: EventState, change: Change): EventState => {
   const fact = { fact: 'price' as const, words: change.words };
   if (piece) {
     const price = (line: OrderLine) => ({ amount: moved(line.price?.amount ?? '0'), per: 'each' as const });
-    return { ...state, lines: state.lines.map((line) => (line.piece === piece ? { ...line, price: price(line) } : line)) };
+    const ofKind = state.lines.filter((line) => line.piece === piece);
+    // "bouts are 15 not 14" where the groom's is 18: those at 14.
+    const were = ofKind.filter((line) => from !== undefined && decimal(line.price?.amount ?? '0').eq(String(from)));
+    const meant = new Set(were.length > 0 ? were : ofKind);
+    return { ...state, lines: state.lines.map((line) => (meant.has(line) ? { ...line, price: price(line) } : line)) };
   }
   if (per === 'all' || (per === undefined && state.price?.per === 'all')) {
     return applyTotal(state, { ...fact, amount: moved(state.price?.amount ?? '0'), per: 'all' }, new Set());

@@ -30,7 +30,7 @@ export const everMade = (state: EventState, piece: PieceKind, stage: 'base' | 'f
 
 const withProgress = (state: EventState, piece: PieceKind, change: Partial<Progress>): EventState => {
   const { resumes: _, ...before } = state.progress[piece] ?? none; // a word of progress ends a pause
-  const { lately: __, ...rest } = state;
+  const { lately: __, latelyBroke: ___, ...rest } = state;
   return { ...rest, progress: { ...state.progress, [piece]: { ...before, ...change } } };
 };
 
@@ -69,11 +69,12 @@ export const applyBroke = (state: EventState, fact: FactOf<'broke'>): EventState
   const [kind] = kindsMeant(state, fact.piece);
   if (!kind) return state;
   const { made, broke, bases } = state.progress[kind] ?? none;
-  return withProgress(state, kind, {
+  const next = withProgress(state, kind, {
     made: Math.max(0, made - fact.count),
     broke: broke + fact.count,
     ...(bases === undefined ? {} : { bases: Math.max(0, bases - fact.count) }),
   });
+  return { ...next, latelyBroke: { piece: kind, count: fact.count } };
 };
 
 export const applyLeft = (state: EventState, fact: FactOf<'left'>): EventState => {

@@ -69,6 +69,7 @@ export interface EventState {
   readonly handOver?: { readonly date?: Day; readonly time?: string };
   readonly progress: { readonly [piece in PieceKind]?: Progress };
   readonly lately?: { readonly piece: PieceKind; readonly added: number }; // the handful that the last word of progress added: "did another 9"
+  readonly latelyBroke?: { readonly piece: PieceKind; readonly count: number }; // what the last word of progress told broken
   readonly recipes: { readonly [piece in PieceKind | 'any']?: readonly RecipeLineFact[] };
   readonly quoted?: FactOf<'quoted'>['packs']; // prices its recipes were costed at; one an item
   readonly rules: readonly FactOf<'rule'>[];

@@ -6,10 +6,12 @@ import { decimal } from '../values/decimal.ts';
 import { problem } from '../values/result.ts';
 import { correctedCount, linesMeant } from './apply-change.ts';
 import { kindsMeant, madeOf, ordered } from './apply-progress.ts';
+import { byFormerValue } from './by-former-value.ts';
 import type { EventState, OrderLine } from './event.ts';
 import { isMissing, kindInOrder } from './kind-in-order.ts';
 import { kindWords } from './kind-words.ts';
 import { askedOnceBegun } from './settle-begun.ts';
+import { settleBrokenRight, settleOnlyBroke } from './settle-broken.ts';
 import { settleSomeMaterial } from './settle-material.ts';
 import { askOrderedOrMade, settleBareNumber } from './settle-number.ts';
 import { settleRecipe } from './settle-recipe.ts';
@@ -93,6 +95,8 @@ const isOtherCount = (fact: Fact, than: FactOf<'change'>): boolean =>
 const settleChange = (state: EventState, change: FactOf<'change'>, beside: readonly Fact[]): Settled => {
   if (change.what === 'number') return settleBareNumber(state, change);
   const kinds = kindsMeant(state, undefined);
+  const broken = change.what === 'broke' ? settleBrokenRight(state, change, kindsMeant(state, change.piece)) : undefined;
+  if (broken) return broken;
   if ((change.what === 'made' || change.what === 'broke') && !change.piece && kinds.length > 1)
     return askPiece(change, kinds, (piece) => ({ ...change, piece }));
   if ((change.what === 'piece' || change.what === 'material') && change.piece && isMissing(state.lines, change.piece))
@@ -116,7 +120,8 @@ const settleChange = (state: EventState, change: FactOf<'change'>, beside: reado
   const [begun, other] = kinds.filter((each) => madeOf(state, each) > 0);
   if (isGiven(change) && !change.piece && begun && !other) return askOrderedOrMade(change, begun, second !== undefined);
   const meant = linesMeant(state, change.piece);
-  if (meant.length === 1) return upOrDown(change, meant[0] as OrderLine);
+  const former = byFormerValue(state, change, meant);
+  if (former || meant.length === 1) return former ?? upOrDown(change, meant[0] as OrderLine);
   if (meant.length > 1) return askWhichLine(meant, change);
   // "actually 16 bouts" after "40 pieces": those were they.
   if (change.piece && typeof change.to === 'number' && change.to > 0 && kind === 'unspecified' && second === undefined)
@@ -138,6 +143,8 @@ const settleProgress = (state: EventState, fact: FactOf<'made'> | FactOf<'broke'
   // "2 crowns snapped" where none are ordered or made; what was made before it is ordered is kept.
   if (fact.piece && fact.fact !== 'made' && isMissing(state.lines, fact.piece) && madeOf(state, fact.piece) === 0)
     return beside.some((other) => names(other, fact.piece)) ? settled(fact) : noSuchPiece(state, fact.piece);
+  const fewer = settleOnlyBroke(state, fact);
+  if (fewer) return fewer;
   if (fact.piece && fact.piece !== 'unspecified') return moreOrThose(state, fact, fact.piece);
   if (beside.some((other) => other.fact === 'pieces')) return settled(fact);
   const kinds = kindsMeant(state, undefined);

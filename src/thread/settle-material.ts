@@ -11,8 +11,16 @@ import { type Settled, settled } from './settled.ts';
 
 type Change = FactOf<'change'>;
 
-const orderedOf = ({ lines }: EventState, piece: PieceKind): number =>
+const orderedOf = ({ lines }: Pick<EventState, 'lines'>, piece: PieceKind): number =>
   lines.reduce((count, line) => (line.piece === piece ? count + line.count : count), 0);
+
+const moved = /\b(move|moving|switch|switching|change|changing|swap|swapping|turn|convert|shift)\b/i;
+/** "Move 5 to dried" of an order with 10 dried already: five more of the others. */
+const beside = ({ lines, material }: EventState, { some, to, words }: Change, piece: PieceKind): number => {
+  const inIt = lines.reduce((sum, line) => (line.piece === piece && (line.material ?? material) === to ? sum + line.count : sum), 0);
+  const others = orderedOf({ lines }, piece) - inIt;
+  return typeof some === 'number' && moved.test(words) && some <= others ? inIt : 0;
+};
 
 /** How many it is of so many ordered; of an odd number half is either of two. */
 const numbersOf = ({ some }: Change, ordered: number): readonly number[] => {
@@ -32,7 +40,7 @@ export const settleSomeMaterial = (state: EventState, change: Change): Settled =
     numbersOf(change, orderedOf(state, piece)).map(
       (some): Choice => ({
         words: `${some} ${kindWords(piece, some)}`,
-        facts: [{ ...change, piece, some }],
+        facts: [{ ...change, piece, some: some + beside(state, change, piece) }],
       }),
     );
   const fits = (piece: PieceKind): boolean => numbersOf(change, orderedOf(state, piece)).every((some) => some <= orderedOf(state, piece));
@@ -41,5 +49,5 @@ export const settleSomeMaterial = (state: EventState, change: Change): Settled =
   const [some = 0, other] = numbersOf(change, ordered);
   if (!fits(kind)) return { kind: 'problem', problem: problem('only-so-many', { count: some, piece: kind, ordered }) };
   if (other !== undefined) return asked('count', 'which number', change, of(kind));
-  return settled({ ...change, piece: kind, some });
+  return settled({ ...change, piece: kind, some: some + beside(state, change, kind) });
 };

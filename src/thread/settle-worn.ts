@@ -57,6 +57,8 @@ const priceOf = ({ pieces }: Worn, facts: readonly Fact[]): string | undefined =
   return pieces.find(({ price }) => price !== undefined)?.price?.amount ?? each?.amount;
 };
 
+const ofThose = /\b(is|are|will be|was|were) for\b/i;
+
 const asFacts = (lines: readonly OrderLine[], words: string): Fact[] => lines.map((line) => ({ fact: 'pieces', words, ...line }));
 
 /** All of the kind were said with their wearers, so more wearers are more pieces: the order's lines as they are then. */
@@ -80,7 +82,11 @@ const askOfThoseOrMore = (state: EventState, line: OrderLine, { kind, pieces, co
   const own = pieces.map(
     ({ adds: _, ...fact }): Pieces => ({ ...fact, piece: heldAs(kind, fact.piece), price: fact.price ?? { amount, per: 'each' } }),
   );
-  const fewer = asFacts([{ ...line, count: line.count - count }], words);
+  const ofKind = state.lines.filter((each) => each.piece === line.piece);
+  const fewer = asFacts(
+    ofKind.map((each) => (each === line ? { ...line, count: line.count - count } : each)).filter((each) => each.count > 0),
+    words,
+  );
   const all = ordered(state, kind);
   return {
     about: 'count',
@@ -111,6 +117,8 @@ export const wornInOrder = (state: EventState, said: readonly Fact[]): { readonl
     const all = ordered(state, kind);
     // "40 pieces", and then all forty by kind: that is the order.
     if (worn === undefined || (kind === 'unspecified' && worn.count >= all)) continue;
+    // All of them, each with its price: that is what they are then.
+    if (worn.pieces.length > 1 && worn.count === all && worn.pieces.every(({ price }) => price !== undefined)) continue;
     const own = new Set<Fact>(worn.pieces);
     const replacedBy = (others: readonly Fact[]): readonly Fact[] => [...facts.filter((fact) => !own.has(fact)), ...others];
     const lines = state.lines.filter(({ piece }) => piece === kind);
@@ -118,9 +126,15 @@ export const wornInOrder = (state: EventState, said: readonly Fact[]): { readonl
     const dearer = amount !== undefined && !lines.some(({ price }) => price?.per === 'each' && decimal(price.amount).eq(amount));
     const named = namedBefore(state, kind);
     const isAllNamed = named.length > 0 && sum(named) >= all;
-    const [line, second] = lines;
+    // "One crown is for a baby so 40" of crowns that the others have already: of those nobody wears yet.
+    const saidOfThem = ofThose.test(worn.pieces[0]?.words ?? '');
+    const [line, second] = saidOfThem ? lines.filter(({ wearer }) => wearer === undefined) : lines;
     if (amount !== undefined && dearer && lines.some(({ price }) => price !== undefined)) {
-      if (line !== undefined && second === undefined && worn.count < all && !isAllNamed)
+      if (line !== undefined && second === undefined && saidOfThem && worn.count === all) {
+        facts = replacedBy(worn.pieces.map((fact) => ({ ...fact, piece: heldAs(kind, fact.piece) })));
+        continue;
+      }
+      if (line !== undefined && second === undefined && worn.count < all && (saidOfThem ? worn.count <= line.count : !isAllNamed))
         return { facts: replacedBy([]).filter((fact) => fact.fact !== 'price'), ask: askOfThoseOrMore(state, line, worn, amount) };
       facts = replacedBy(worn.pieces.map((fact) => ({ ...fact, piece: heldAs(kind, fact.piece), adds: true })));
     } else if (isAllNamed) facts = replacedBy(withTheirs(state, worn, named));

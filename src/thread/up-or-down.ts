@@ -3,6 +3,7 @@
 import type { FactOf } from '../reading/fact.ts';
 import type { Ask, Choice } from '../reading/reading.ts';
 import { decimal } from '../values/decimal.ts';
+import { byFormerValue } from './by-former-value.ts';
 import type { EventState, OrderLine } from './event.ts';
 import { kindInOrder } from './kind-in-order.ts';
 import { type Settled, settled } from './settled.ts';
@@ -52,13 +53,17 @@ const askEither = (change: Change, line: OrderLine, to: number): Settled => {
 };
 
 /** A question whether a number is how many or how much, which the order answers: its fact, or nothing where it stays one. */
-export const answeredByOrder = ({ lines }: EventState, { why, choices }: Ask): Change | undefined => {
+export const answeredByOrder = (state: EventState, { why, choices }: Ask): Change | undefined => {
   const [first, second, third] = choices.map(({ facts }) => (facts.length === 1 ? facts[0] : undefined));
   if (why !== 'which number' || third !== undefined || choices.length !== 2) return undefined;
   if (first?.fact !== 'change' || first.what !== 'count' || !first.piece || second?.fact !== 'change' || second.what !== 'price')
     return undefined;
-  const piece = kindInOrder(lines, first.piece);
-  const [line, another] = lines.filter((each) => each.piece === piece);
+  const piece = kindInOrder(state.lines, first.piece);
+  const ofKind = state.lines.filter((each) => each.piece === piece);
+  const [line, another] = ofKind;
+  // "corsages from 30 to 33" of two at £30
+  const former = byFormerValue(state, { ...first, piece }, ofKind);
+  if (former?.kind === 'fact' && former.fact.fact === 'change') return former.fact;
   if (line === undefined || another !== undefined || !down.test(first.words) === !up.test(first.words)) return undefined;
   const settledNow = upOrDown({ ...first, piece }, line);
   return settledNow.kind === 'fact' && settledNow.fact.fact === 'change' ? settledNow.fact : undefined;

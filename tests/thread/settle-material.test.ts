@@ -32,6 +32,30 @@ describe('some of the only kind there is', () => {
   });
 });
 
+describe('some moved to another material', () => {
+  test.each([
+    ['move 8 to dried', '8 buttonholes dried'],
+    ['switch 8 bouts over to dried pls', '8 buttonholes dried'],
+    ['make 8 dried', '8 buttonholes dried'],
+    ['8 to dried', '8 buttonholes dried'],
+    ['change half the bouts to dried', '10 buttonholes dried'],
+  ])('%s', async (said, noted) => expect(await replyTo([lapels, 'all fresh', said])).toContain(`Material: ${noted}`));
+
+  test('beside those that are in it already', async () =>
+    expect(await replyTo([lapels, 'all fresh', 'move 8 to dried', 'move 5 to dried'])).toContain('13 buttonholes (dried)'));
+  test('more than there are', async () =>
+    expect(await replyTo([lapels, 'all fresh', 'move 25 to dried'])).toContain('There are 20 buttonholes, not 25.'));
+  test('a number that nobody reads makes nothing of it all of them', async () => {
+    const reply = await replyTo([lapels, 'all fresh', 'plus 3 dried', 'summary']);
+    expect(reply).not.toContain('dried');
+  });
+  test('of two kinds each so many', async () => {
+    const reply = await replyTo(['20 bouts at 14 inc, 4 corsages at 30, fresh', 'move 8 bouts and 2 corsages to dried', 'summary']);
+    expect(reply).toContain('8 buttonholes (dried)');
+    expect(reply).toContain('2 corsages (dried)');
+  });
+});
+
 describe('what is asked or refused', () => {
   test('half of an odd number', async () => {
     const reply = await replyTo(['9 bouts at 14 inc, sat 13 march', 'half of them dried']);

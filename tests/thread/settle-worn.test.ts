@@ -60,3 +60,21 @@ describe('a price of their own', () => {
     expect(await replyTo([...asked, '1 more'])).toContain('£558.00 in all');
   });
 });
+
+describe('one of them for somebody, at a price', () => {
+  const order = '2 crowns at 60, 10 bouts at 14 inc';
+  it.each(['one crown is for a baby so 40', 'one of the crowns is for a flower girl, 40', '1 crown is for the flower girl at 40'])(
+    'is asked whether it is one of those: %s',
+    async (said) => {
+      expect(await replyTo([order, said])).toContain('Say: 1 of the 2 / 1 more');
+      expect(await replyTo([order, said, '1 of the 2', 'total?'])).toMatch(/^£240\.00 in all/);
+      expect(await replyTo([order, said, '1 more', 'total?'])).toMatch(/^£300\.00 in all/);
+    },
+  );
+  it('is one of those nobody wears yet', async () =>
+    expect(
+      await replyTo([order, 'one crown is for a baby so 40', '1 of the 2', 'one crown is for a flower girl so 45', '1 of the 2', 'total?']),
+    ).toMatch(/^£225\.00 in all/));
+  it('is the only one there is', async () =>
+    expect(await replyTo(['1 crown at 60, 10 bouts at 14 inc', 'one crown is for a baby so 40', 'total?'])).toMatch(/^£180\.00 in all/));
+});

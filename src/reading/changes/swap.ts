@@ -7,6 +7,7 @@ import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import { isSingle } from '../text/token.ts';
 import { countedGone, insteadOf, kind, numberOf } from './instead-of.ts';
+import { oneForSome } from './one-for-some.ts';
 import { wrongKind } from './wrong-kind.ts';
 
 const forms = [
@@ -69,7 +70,7 @@ export const swapped = (reader: Reader, part: Part): Finding | undefined => {
 };
 
 const swapIn = (reader: Reader, part: Part): Finding | undefined => {
-  const some = wrongKind(reader, part) ?? someSwapped(reader, part);
+  const some = wrongKind(reader, part) ?? oneForSome(reader, part) ?? someSwapped(reader, part);
   if (some !== undefined) return some;
   for (const form of forms) {
     const match = form.in(reader.tokens, part.start, part.end);

@@ -16,6 +16,17 @@ export const shareOfThem = ({ tokens }: Reader, index: number): Token | undefine
 /** Whether so many of them are meant. */
 export const someOfThem = (reader: Reader, index: number): boolean => shareOfThem(reader, index)?.number?.form === 'plain';
 
-/** "12 bouts, 2 dried": a number nobody has read right before it counts some, too. */
-export const countsSome = ({ tokens, free, facts }: Reader, index: number): boolean =>
-  isCount(tokens[index - 1]) && free(index - 1) && facts.some(({ fact }) => fact === 'pieces');
+const between = /^(to|in|into|as|go|going|be|being|to be|are|is|over|over to|all|should|will|want|wants|wanted|made|done)$/;
+/** "12 bouts, 2 dried", "10 to dried", "dried for 10": a number nobody has read beside it counts some, too. */
+export const countsSome = ({ tokens, free }: Reader, index: number): boolean => {
+  let at = index - 1;
+  while (between.test(tokens[at]?.text ?? '')) at -= 1;
+  if (isCount(tokens[at]) && free(at)) return true;
+  const after = tokens[index + 3]?.text ?? '.';
+  return (
+    /^(for|on|x)$/.test(tokens[index + 1]?.text ?? '') &&
+    isCount(tokens[index + 2]) &&
+    free(index + 2) &&
+    /^(of|[,.;]|please|pls)$/.test(after)
+  );
+};

@@ -1,6 +1,7 @@
 // "3 of the crowns need to be bigger", "10 of the bouts are fresh": said of some that are ordered already. It orders nothing, and is no matter of them all.
 
 import { sharesBySize } from '../order/shares-by-size.ts';
+import { someWorn } from '../order/some-worn.ts';
 import { beginsAt, pattern } from '../pattern.ts';
 import type { Finding, Phrase, Reader } from '../phrase.ts';
 
@@ -22,7 +23,10 @@ const bySize = pattern(
 const forms = [some, bySize];
 
 const find = (reader: Reader): Finding[] =>
-  reader.message.parts.flatMap(({ start, end }): Finding[] => {
+  reader.message.parts.flatMap((part): Finding[] => {
+    const { start, end } = part;
+    const worn = someWorn(reader, part);
+    if (worn !== undefined) return [worn];
     for (let index = start; index < end; index++) {
       if (!beginsAt(forms, reader.tokens, index)) continue;
       const counted = reader.tokens[index - 1]?.number !== undefined;

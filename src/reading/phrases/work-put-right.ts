@@ -3,6 +3,7 @@
 import { pattern } from '../pattern.ts';
 import type { Unworded } from '../phrase.ts';
 import { type Finding, found, type Phrase, type Reader } from '../phrase.ts';
+import { brokenPutRight } from '../progress/broken-put-right.ts';
 import { doneWord } from '../progress/done-words.ts';
 import { loggedAs } from '../progress/logged-as.ts';
 import { mayBeSaidDone, saidDone } from '../progress/said-done.ts';
@@ -67,6 +68,8 @@ const inPlaceOf = (reader: Reader, part: Part): Finding | undefined => {
 const find = (reader: Reader): Finding[] => {
   const otherKind = loggedAs(reader);
   if (otherKind.length > 0) return otherKind;
+  const broken = reader.untouched().flatMap((part) => brokenPutRight(reader, part) ?? []);
+  if (broken.length > 0) return broken;
   const again = takesBack.might(reader.tokens)
     ? reader.untouched().flatMap((part) => (part.asked ? [] : (inPlaceOf(reader, part) ?? [])))
     : [];

@@ -125,7 +125,7 @@ const justNamed = ({ before, event, stated }: Answer): boolean =>
 const piecesIn = (event: Answer['event']): string => event.lines.map((line) => `${line.count} ${line.piece}`).join(', ');
 
 const changeTopic = (what: string): Topic =>
-  what === 'made' ? 'progress' : what === 'date' || what === 'material' || what === 'time' ? 'calendar' : 'money';
+  what === 'made' || what === 'broke' ? 'progress' : what === 'date' || what === 'material' || what === 'time' ? 'calendar' : 'money';
 
 const statedBlocks = (answer: Answer): readonly Block[] => {
   const topics = topicsOf(answer);
