@@ -2,6 +2,7 @@
 
 import { leftOut } from '../facts/left-out.ts';
 import { commonPack } from '../goods/common-pack.ts';
+import { askOneOrPack } from '../goods/each-in-packs.ts';
 import { knowsItem } from '../goods/item-name.ts';
 import { withLastLine } from '../goods/last-line.ts';
 import { withListCurrency } from '../goods/list-currency.ts';
@@ -130,7 +131,7 @@ const find = (reader: Reader): Finding[] => {
   ];
   const inOrder = findings.toSorted((a, b) => a.start - b.start);
   const listed = withSecondNames(reader.tokens, withListCurrency(reader.tokens, inOrder));
-  return [...askOpenPrices(withLastLine(reader, listed)), ...sellersTerms(reader, listed)];
+  return [...askOneOrPack(askOpenPrices(withLastLine(reader, listed))), ...sellersTerms(reader, listed)];
 };
 
 export const priceList: Phrase = {
