@@ -14,7 +14,7 @@ const verbs =
   'sold|selling|sell|come|comes|coming|came|packed|bundled|bunched|wrapped|buy|buying|bought|get|got|supplied|available|boxed|tied|arrive|arrives|arriving|do';
 const talk = `((for|on)? <ingredient>)? (,|;|-|but|and|only|just|all|they|they're|theyre|it|it's|its|are|is|we|i|you|to|must|can|that|which|them|${verbs}){0,6}`;
 const verb = new RegExp(`^(${verbs})$`);
-const one = '(<each>|(a|per|/) (stem|stm|bloom|head|flower))';
+const one = '(each|ea|apiece|(a|per|/) (stem|stm|bloom|head|flower))';
 const tens = '(fives|tens|twelves|fifteens|twenties|thirties|fifties|hundreds)';
 const known: Readonly<Record<string, number>> = {
   fives: 5,
@@ -60,7 +60,7 @@ export const eachInPacks = (tokens: readonly Token[], price: number, end: number
     // "80p each in bunches of 20", "80p each and come 20 to a bunch": what is sold so is the stems, so the price is for one.
     const words = tokens.slice(match.start + 1, match.end).map(({ text }) => text);
     const several = words.some((word) => verb.test(word)) || (plural.test(pack?.text ?? '') && words.includes('in'));
-    const perStem = tokens[price + 1]?.means['each'] === undefined;
+    const perStem = !/^(each|ea|apiece)$/.test(tokens[price + 1]?.text ?? '');
     return { size: Number(number.amount), used: usedBy(match.start, match.end), open: !several && !perStem };
   }
   return undefined;
