@@ -15,7 +15,6 @@ const verbs =
 const talk = `((for|on)? <ingredient>)? (,|;|-|but|and|only|just|all|they|they're|theyre|it|it's|its|are|is|we|i|you|to|must|can|that|which|them|${verbs}){0,6}`;
 const verb = new RegExp(`^(${verbs})$`);
 const one = '(each|ea|apiece|(a|per|/) (stem|stm|bloom|head|flower))';
-const tens = '(fives|tens|twelves|fifteens|twenties|thirties|fifties|hundreds)';
 const known: Readonly<Record<string, number>> = {
   fives: 5,
   tens: 10,
