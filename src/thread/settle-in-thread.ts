@@ -12,6 +12,7 @@ import { kindWords } from './kind-words.ts';
 import { askedOnceBegun } from './settle-begun.ts';
 import { settleSomeMaterial } from './settle-material.ts';
 import { askOrderedOrMade, settleBareNumber } from './settle-number.ts';
+import { settlePriceOff } from './settle-price-off.ts';
 import { settleRecipe } from './settle-recipe.ts';
 import { settleSomeKind } from './settle-some-kind.ts';
 import { settleSpent } from './settle-spent.ts';
@@ -92,6 +93,8 @@ const isOtherCount = (fact: Fact, than: FactOf<'change'>): boolean =>
 
 const settleChange = (state: EventState, change: FactOf<'change'>, beside: readonly Fact[]): Settled => {
   if (change.what === 'number') return settleBareNumber(state, change);
+  const off = settlePriceOff(state, change);
+  if (off) return off;
   const kinds = kindsMeant(state, undefined);
   if ((change.what === 'made' || change.what === 'broke') && !change.piece && kinds.length > 1)
     return askPiece(change, kinds, (piece) => ({ ...change, piece }));
