@@ -49,3 +49,18 @@ describe('stems that came dead', () => {
     expect(await talk([...priced, '3 roses left over'])).toContain('3 rose not used. If you bought by the list, you needed 18 % spare');
   });
 });
+
+describe('hours told', () => {
+  const dried = '40 bouts at 12, 6 corsages at 30, dried, 3 april';
+  test('while a part is made are of that part', async () => {
+    const said = await talk([dried, 'made 15 bouts and 2 corsages', '3 bouts fell apart', 'took 4 hrs']);
+    expect(said).toContain('Took 4 h so far; 13 h planned for all 46, 9 h of it still to make.');
+    expect(said).not.toContain('under');
+  });
+  test('once all is made are held against the plan', async () => {
+    expect(await talk([order, 'all done', 'took 4 hrs'])).toContain('Took 4 h; 5 h planned: 1 h under.');
+  });
+  test('with nothing told of what is made they are taken for all', async () => {
+    expect(await talk([order, 'took 4 hrs'])).toContain('Took 4 h; 5 h planned: 1 h under.');
+  });
+});

@@ -7,6 +7,7 @@ import type { FactOf } from '../../reading/fact.ts';
 import { goodOf, learnedSpares } from '../../review/learned-spares.ts';
 import { spendingOf } from '../../review/spending.ts';
 import { isSpoilt } from '../../review/spoilt.ts';
+import { madeOf } from '../../thread/apply-progress.ts';
 import { capital } from '../../values/capital.ts';
 import { type Decimal, decimal, sum, zero } from '../../values/decimal.ts';
 import { printNumber } from '../../values/money.ts';
@@ -76,6 +77,13 @@ const timeLine = ({ event, studio }: Answer): Line => {
   const planned = order.reduce((total, { piece, count }) => total + count * plannedMinutes(event, studio, piece).each.value, 0);
   const part = timed.some(({ count, piece }) => count !== undefined || (piece !== undefined && another !== undefined));
   if (part) return text`${said}; ${duration(planned)} planned for the whole order.`;
+  // Hours told while a part is made are of that part: the plan for all of it is no measure of them.
+  const left = order.reduce(
+    (total, { piece, count }) => total + Math.max(0, count - madeOf(event, piece)) * plannedMinutes(event, studio, piece).each.value,
+    0,
+  );
+  if (left > 0 && order.some(({ piece }) => madeOf(event, piece) > 0))
+    return text`${said} so far; ${duration(planned)} planned for all ${order.reduce((all, { count }) => all + count, 0)}, ${strong(duration(left))} of it still to make.`;
   const off = Math.round(taken - planned);
   const how = off === 0 ? text`just as planned` : text`${strong(`${duration(Math.abs(off))} ${off > 0 ? 'over' : 'under'}`)}`;
   return text`${said}; ${duration(planned)} planned: ${how}.`;
