@@ -15,6 +15,7 @@ import { askOpenPrices } from '../goods/price-of-several.ts';
 import { priceSteps } from '../goods/price-steps.ts';
 import { stretches } from '../goods/price-stretches.ts';
 import { readItem } from '../goods/priced-item.ts';
+import { recipeBeside } from '../goods/recipe-beside.ts';
 import { withFlowerBefore, withTaxAhead } from '../goods/said-of-all.ts';
 import { withSecondNames } from '../goods/second-name.ts';
 import { sellersTerms } from '../goods/sellers-terms.ts';
@@ -100,6 +101,10 @@ const yieldBehind = ({ tokens }: Reader, { start, end }: Part): Match | undefine
 
 // "ribbon 4.20 for 10m roll, 20cm each": what it costs, and how much of it goes in.
 const withUse = (reader: Reader, whole: Part): readonly Finding[] | undefined => {
+  const beside = recipeBeside(reader.tokens, whole);
+  const listed = beside === undefined ? [] : readPart(reader, beside.rest);
+  if (beside !== undefined && listed.some(({ facts }) => facts?.some(({ fact }) => fact === 'pack')))
+    return [...listed, found(reader, beside.recipe.start, beside.recipe.end, [beside.recipe.fact])];
   const made = yieldBehind(reader, whole);
   if (made !== undefined) {
     const goods = readPart(reader, { ...whole, end: made.start });
