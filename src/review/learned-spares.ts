@@ -13,6 +13,7 @@ import type { StudioState } from '../studio/studio.ts';
 import type { EventState } from '../thread/event.ts';
 import { type Decimal, decimal, hundred, zero } from '../values/decimal.ts';
 import { roundTo } from '../values/rounding.ts';
+import { isSpoilt, spoiltOf } from './spoilt.ts';
 
 export interface LearnedSpare {
   readonly item: string;
@@ -49,9 +50,12 @@ const hadOf = (event: EventState, item: Item, items: readonly Item[], usualSpare
   return bought && bare && { recipe: bare.need, have: bought.need.plus(bought.left) };
 };
 
-const learned = (fact: FactOf<'actual'>, event: EventState, studio: StudioState, usualSpare: Decimal): readonly LearnedSpare[] => {
-  const { item: named, count } = fact;
-  if (fact.what !== 'unused' || named === undefined || count === undefined || !(count >= 0)) return [];
+interface Kept extends Had {
+  readonly item: Item;
+}
+
+/** The item a fact names and what the list bought of it; undefined where no recipe takes it. */
+const keptOf = (named: string, event: EventState, studio: StudioState, usualSpare: Decimal): Kept | undefined => {
   const { items } = priceListOf(studio.packs, { currency: studio.settings.currency });
   const found = matchIngredient(
     named,
@@ -59,7 +63,21 @@ const learned = (fact: FactOf<'actual'>, event: EventState, studio: StudioState,
   );
   const item = found.match === 'none' ? undefined : items.find(({ name }) => name === found.name);
   const had = item && hadOf(event, item, items, usualSpare);
-  if (item === undefined || had === undefined || had.recipe.isZero()) return [];
+  return item === undefined || had === undefined || had.recipe.isZero() ? undefined : { item, ...had };
+};
+
+/** Of what the list bought, how much is good still, beside what the recipe takes. */
+export const goodOf = (named: string, event: EventState, studio: StudioState, usualSpare: Decimal) => {
+  const kept = keptOf(named, event, studio, usualSpare);
+  return kept && { have: kept.have, recipe: kept.recipe, good: kept.have.minus(spoiltOf(event.actuals, named)) };
+};
+
+const learned = (fact: FactOf<'actual'>, event: EventState, studio: StudioState, usualSpare: Decimal): readonly LearnedSpare[] => {
+  const { item: named, count } = fact;
+  if (fact.what !== 'unused' || isSpoilt(fact) || named === undefined || count === undefined || !(count >= 0)) return [];
+  const had = keptOf(named, event, studio, usualSpare);
+  if (had === undefined) return [];
+  const { item } = had;
   const used = had.have.minus(count);
   if (used.isNegative()) return []; // more left than the list would have bought: it was not followed, and tells nothing
   const beyond = used.minus(had.recipe);

@@ -11,6 +11,7 @@ import type { EventState, OrderLine } from './event.ts';
 import { onDay } from './event-day.ts';
 import { inPriceEach } from './in-price-each.ts';
 import { joinedLines, withoutMaterials } from './joined-lines.ts';
+import { totalNow } from './total-now.ts';
 
 type Change = FactOf<'change'>;
 
@@ -99,7 +100,7 @@ const changePrice = (state: EventState, change: Change): EventState => {
     return { ...state, lines: state.lines.map((line) => (meant.has(line) ? { ...line, price: price(line) } : line)) };
   }
   if (per === 'all' || (per === undefined && state.price?.per === 'all')) {
-    return applyTotal(state, { ...fact, amount: moved(state.price?.amount ?? '0'), per: 'all' }, new Set());
+    return applyTotal(state, { ...fact, amount: moved(totalNow(state) ?? '0'), per: 'all' }, new Set());
   }
   if (to !== undefined) return applyPriceEach(state, { ...fact, amount: String(to), per: 'each' });
   return {

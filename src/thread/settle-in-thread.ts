@@ -14,6 +14,7 @@ import { askedOnceBegun } from './settle-begun.ts';
 import { settleBrokenRight, settleOnlyBroke } from './settle-broken.ts';
 import { settleSomeMaterial } from './settle-material.ts';
 import { askOrderedOrMade, settleBareNumber } from './settle-number.ts';
+import { settlePriceOff } from './settle-price-off.ts';
 import { settleRecipe } from './settle-recipe.ts';
 import { settleSomeKind } from './settle-some-kind.ts';
 import { settleSpent } from './settle-spent.ts';
@@ -94,6 +95,8 @@ const isOtherCount = (fact: Fact, than: FactOf<'change'>): boolean =>
 
 const settleChange = (state: EventState, change: FactOf<'change'>, beside: readonly Fact[]): Settled => {
   if (change.what === 'number') return settleBareNumber(state, change);
+  const off = settlePriceOff(state, change);
+  if (off) return off;
   const kinds = kindsMeant(state, undefined);
   const broken = change.what === 'broke' ? settleBrokenRight(state, change, kindsMeant(state, change.piece)) : undefined;
   if (broken) return broken;

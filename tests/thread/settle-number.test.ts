@@ -56,7 +56,7 @@ it.each([
   ['price is 14 not 12', /^Buttonholes: £12\.00 → £14\.00 each\n(?!Corsages)/],
   ['price is 14 now', /^Which pieces is “price is 14 now” about\?\nSay: buttonhole \/ corsage \/ all of them/],
   ['make them all 14 each', /^Buttonholes: £12\.00 → £14\.00 each\nCorsages: £28\.00 → £14\.00 each/],
-  ["they're paying 600 all in", /^40 buttonholes, 8 corsages, £600\.00 in all/],
+  ["they're paying 600 all in", /^Total: £704\.00 → £600\.00\n40 buttonholes, 8 corsages, £600\.00 in all/],
 ])('in an order of 40 at 12 and 8 at 28, “%s”', async (said, reply) => {
   expect(await replyTo(['40 bouts 12 each, 8 corsages 28 inc vat', said])).toMatch(reply);
 });

@@ -6,6 +6,7 @@ import type { Reader } from '../phrase.ts';
 import { taxAt } from '../phrases/tax-basis.ts';
 import type { Stretch } from '../text/message.ts';
 import { isNumber, isSingle, type NumberRead, type Token } from '../text/token.ts';
+import { eachInPacks, type OneOrPack } from './each-in-packs.ts';
 import { fromSeller } from './from-seller.ts';
 import { isOpenSize } from './glued-sizes.ts';
 import { itemExtras } from './item-extras.ts';
@@ -54,7 +55,7 @@ const pricedTwice = (tokens: readonly Token[]): boolean =>
   tokens.filter(isPriced).length > 1 && !tokens.some(({ text }) => /^(was|now|from|up|down)$/.test(text));
 
 /** The goods of this stretch at their price; none where it gives none. `common` is what all of a list come in, `upTo` where the next begins. */
-export const readItem = (reader: Reader, { start, end }: Stretch, common: PackSize, upTo: number): readonly Priced[] => {
+export const readItem = (reader: Reader, { start, end }: Stretch, common: PackSize, upTo: number): readonly (Priced & OneOrPack)[] => {
   const { tokens, context } = reader;
   const stretch = tokens.slice(start, end);
   const known = knowsItem(stretch, context.items);
@@ -158,6 +159,8 @@ export const readItem = (reader: Reader, { start, end }: Stretch, common: PackSi
   // "2.5 a stem, 10 stems per bunch": the price is a stem's, whatever they come in.
   const stemPrice = price === undefined ? undefined : perStem.at(tokens, tokens.indexOf(price, start) + 1, end);
   mark(stemPrice);
+  const inPacks = price === undefined || pack.quantity !== undefined ? undefined : eachInPacks(tokens, tokens.indexOf(price, start), end);
+  for (const index of inPacks?.used ?? []) used.add(index);
   const names = namesSaid(nameTokens, tokens, context.items);
   const counting = (token: Token): boolean => token.means['each'] !== undefined || token.means['all'] !== undefined;
   if (pricedEitherWay(tokens, start, end)) return [];
@@ -169,7 +172,8 @@ export const readItem = (reader: Reader, { start, end }: Stretch, common: PackSi
   const size =
     change !== undefined && price !== undefined && pack.used.includes(tokens.indexOf(price, start))
       ? undefined
-      : (pack.size ?? inCell?.size);
+      : (inPacks?.size ?? pack.size ?? inCell?.size);
+  const ofOne = inPacks !== undefined ? !inPacks.open : stemPrice !== undefined && pack.size !== undefined && pack.unit === undefined;
   const several = pack.size === undefined && pack.per === undefined ? soldTogether(tokens, start, end) : undefined;
   const perOf = pack.per === undefined ? (each ? { per: 'each' } : common.per === undefined ? {} : { per: common.per }) : { per: pack.per };
   const many = [number?.amount, atLeast?.kept['n']?.number?.amount].includes(String(pack.quantity)) ? undefined : pack.quantity;
@@ -186,7 +190,10 @@ export const readItem = (reader: Reader, { start, end }: Stretch, common: PackSi
         : { size: common.size }
       : { size }),
     ...(pack.unit === undefined ? {} : { unit: pack.unit }),
-    ...(stemPrice !== undefined && pack.size !== undefined && pack.unit === undefined ? { per: 'stem' } : perOf),
+    ...(ofOne ? { per: 'stem' } : perOf),
+    ...(inPacks?.open === true && price !== undefined
+      ? { oneOrPack: reader.words(tokens.indexOf(price, start), tokens.indexOf(price, start) + 1) }
+      : {}),
     ...(number?.currency === undefined ? {} : { currency: number.currency }),
     ...(number?.symbol === undefined ? {} : { symbol: number.symbol }),
     ...(basis === undefined || basis === 'none' ? {} : { basis }),

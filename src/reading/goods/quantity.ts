@@ -89,6 +89,13 @@ const inches = (tokens: readonly Token[], index: number): Quantity | undefined =
   return at < 0 || !plain ? undefined : { length: Number(tokens[index]?.number?.amount), unit: 'in', next };
 };
 
+// "2.50 of stems per bout" is money: nobody counts stems to the penny.
+const inPence = (tokens: readonly Token[], index: number): boolean => {
+  const [token, of, stems] = [tokens[index], tokens[index + 1], tokens[index + 2]];
+  if (!/^[1-9]\d*\.\d\d$/.test(token?.text ?? '')) return false;
+  return of?.text === 'of' && /^(stems|stem|flowers|foliage)$/.test(stems?.text ?? '');
+};
+
 /** A quantity that begins here. */
 export const quantity = (tokens: readonly Token[], index: number): Quantity | undefined => {
   const token = tokens[index];
@@ -98,6 +105,7 @@ export const quantity = (tokens: readonly Token[], index: number): Quantity | un
   if (part !== undefined) return measured(tokens, part) ?? part;
   const said = measureSaid(tokens, index);
   if (said !== undefined) return said;
+  if (inPence(tokens, index)) return undefined;
   if (number?.form === 'plain' && isSingle(number) && Number(number.amount) <= 500) {
     const long = inches(tokens, index);
     if (long !== undefined) return long;

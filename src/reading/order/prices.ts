@@ -9,6 +9,7 @@ import { isCount, type Token } from '../text/token.ts';
 import { isOtherThings } from '../words/other-things.ts';
 import { sundryHeads } from '../words/piece-words.ts';
 import { isByPrice } from './by-price.ts';
+import { isForStems, isGuestCount } from './guests-or-stems.ts';
 import { lineSum } from './line-sums.ts';
 import { pricedInRow } from './name-first.ts';
 import { costsOthers, isHourToldSo, isSumOfFew } from './no-prices.ts';
@@ -162,7 +163,7 @@ export const findPrices = (
   const inRow = (index: number): boolean => rowWithOthers(reader.tokens)?.places.includes(index) === true;
   for (let index = start; index < end; index++) {
     if (counts.has(index) || isHour(reader, index)) continue;
-    if ([isHourToldSo, costsOthers, isSumOfFew, isOfSheet].some((none) => none(reader.tokens, index))) continue;
+    if ([isHourToldSo, costsOthers, isSumOfFew, isOfSheet, isGuestCount, isForStems].some((none) => none(reader.tokens, index))) continue;
     const price = pricesByMaterial(reader, index) ?? priceAt(reader, index);
     if (
       price === undefined ||

@@ -2,6 +2,7 @@
 
 import { leftOut } from '../facts/left-out.ts';
 import { commonPack } from '../goods/common-pack.ts';
+import { askOneOrPack } from '../goods/each-in-packs.ts';
 import { knowsItem } from '../goods/item-name.ts';
 import { withLastLine } from '../goods/last-line.ts';
 import { withListCurrency } from '../goods/list-currency.ts';
@@ -14,6 +15,7 @@ import { askOpenPrices } from '../goods/price-of-several.ts';
 import { priceSteps } from '../goods/price-steps.ts';
 import { stretches } from '../goods/price-stretches.ts';
 import { readItem } from '../goods/priced-item.ts';
+import { recipeBeside } from '../goods/recipe-beside.ts';
 import { withFlowerBefore, withTaxAhead } from '../goods/said-of-all.ts';
 import { withSecondNames } from '../goods/second-name.ts';
 import { sellersTerms } from '../goods/sellers-terms.ts';
@@ -99,6 +101,10 @@ const yieldBehind = ({ tokens }: Reader, { start, end }: Part): Match | undefine
 
 // "ribbon 4.20 for 10m roll, 20cm each": what it costs, and how much of it goes in.
 const withUse = (reader: Reader, whole: Part): readonly Finding[] | undefined => {
+  const beside = recipeBeside(reader.tokens, whole);
+  const listed = beside === undefined ? [] : readPart(reader, beside.rest);
+  if (beside !== undefined && listed.some(({ facts }) => facts?.some(({ fact }) => fact === 'pack')))
+    return [...listed, found(reader, beside.recipe.start, beside.recipe.end, [beside.recipe.fact])];
   const made = yieldBehind(reader, whole);
   if (made !== undefined) {
     const goods = readPart(reader, { ...whole, end: made.start });
@@ -130,7 +136,7 @@ const find = (reader: Reader): Finding[] => {
   ];
   const inOrder = findings.toSorted((a, b) => a.start - b.start);
   const listed = withSecondNames(reader.tokens, withListCurrency(reader.tokens, inOrder));
-  return [...askOpenPrices(withLastLine(reader, listed)), ...sellersTerms(reader, listed)];
+  return [...askOneOrPack(askOpenPrices(withLastLine(reader, listed))), ...sellersTerms(reader, listed)];
 };
 
 export const priceList: Phrase = {

@@ -14,6 +14,8 @@ import { asksOfCare } from '../questions/of-care.ts';
 import { asksOfFlowers } from '../questions/of-flowers.ts';
 import { asksOfPaper } from '../questions/of-papers.ts';
 import { asksOfRivals } from '../questions/of-rivals.ts';
+import { ofSeveral } from '../questions/of-several.ts';
+import { oneTried } from '../questions/one-tried.ts';
 import { priceTried } from '../questions/price-tried.ts';
 import { details } from '../questions/question-details.ts';
 import { questionForms } from '../questions/question-forms.ts';
@@ -64,20 +66,6 @@ const inKinds = (reader: Reader, start: number, end: number): string =>
       return number?.form === 'plain' || number?.form === 'money' ? '<number>' : text;
     })
     .join(' ');
-
-// "what would 25 corsages cost": all of them, when no word says each.
-const several = pattern('<n:count> (of)? (the|those|these)? (<material>)? <piece>');
-const ofSeveral = (reader: Reader, start: number, end: number): boolean => {
-  const counted = several.in(reader.tokens, start, end)?.kept['n']?.number;
-  if (counted === undefined || Number(counted.amount) < 2) return false;
-  return !reader.tokens
-    .slice(start, end)
-    .some(
-      ({ means, text }, at) =>
-        (means['each'] !== undefined && reader.tokens[start + at - 1]?.number === undefined) ||
-        /^(per|price|rate|charge|charging|charged|quote|quoted)$/.test(text),
-    );
-};
 
 const ofADay =
   /\b(wedding|event|gala|party|function|do|ball|dinner|lunch|formal|job|one|ceremony|handover|pickup|pick up|collection|delivery|date|day|time|when|order)\b/;
@@ -160,7 +148,10 @@ const readQuestion = (reader: Reader, whole: Part): Finding => {
   }
   const asks = asked === 'price' && ofSeveral(reader, from, part.end) ? 'total' : asked;
   const basis = asks === 'taxStatus' ? undefined : basisIn(reader, from, part.end);
-  const fields = shaped(reader, from, part.end, asks, details(reader, from, part.end));
+  const told = details(reader, from, part.end);
+  const fields = shaped(reader, from, part.end, asks, told);
+  const one = asks === 'ladder' && fields !== undefined ? oneTried(reader, from, part.end, fields, told) : undefined;
+  if (one !== undefined) return asking(reader, whole, 'whatIf', { ...one, basis });
   return asking(reader, whole, asks, fields && { ...fields, basis });
 };
 

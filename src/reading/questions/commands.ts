@@ -42,6 +42,7 @@ export const commands = [
   'pin-on sheet',
   'try <number> (to|and|-) <number>',
   'try <number>',
+  'try (it|them|these|those|that|all of them) (all)? (at|for|with) <number> <any>{0,3}',
   'try (the|our|my|all the)? <piece> (at|for|from|between)? <number> <any>{0,6}',
   'try <number> <any>{0,6}',
   'price ladder',

@@ -5,6 +5,7 @@ import { firstIn, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import { isRangeOrChoice, isSingle, type NumberRead } from '../text/token.ts';
 import { differsIn } from './by-how-many.ts';
+import { countForSum } from './count-for-sum.ts';
 import { type details, oldNumbers } from './question-details.ts';
 
 type Details = ReturnType<typeof details>;
@@ -74,6 +75,8 @@ const whatIf = (reader: Reader, start: number, end: number, fields: Details): Fi
   if (stems === 'unsure') return undefined;
   if (stems !== undefined) return stems;
   const differs = differsIn(reader, start, end, fields.number);
+  const sum = countForSum(reader.tokens, start, end);
+  if (sum !== undefined && differs === undefined) return { ...fields, ...sum };
   return { ...fields, differs, ...(totalTried(reader, start, end) ?? priceTried(reader, start, end, fields) ?? {}) };
 };
 

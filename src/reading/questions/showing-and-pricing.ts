@@ -71,6 +71,7 @@ export const pricingQuestions: Forms = [
     [
       '(try|ladder|range|show|compare|prices) (from|between|it at|at|prices)? <number> (to|and|-|up to) <number>',
       'try <number>',
+      'try (it|them|these|those|that|all of them) (all)? (at|for|with) <number> <any>{0,3}',
       'try (the|our|my|all the)? <piece> (at|for|from|between)? <number> <any>{0,6}',
       'ladder <any>{0,6}',
       'price ladder',

@@ -2,6 +2,7 @@
 
 import type { PieceKind } from '../../handbook/pieces.ts';
 import type { EventState, OrderLine } from '../../thread/event.ts';
+import { totalNow } from '../../thread/total-now.ts';
 import { capital } from '../../values/capital.ts';
 import type { Answer, Manner } from '../answer.ts';
 import type { Line } from '../reply.ts';
@@ -48,7 +49,7 @@ const countChanges = (answer: Answer): readonly Line[] => {
 };
 
 const priceChanges = (before: EventState, after: EventState, manner: Manner): readonly Line[] => {
-  const total = changed(totalOf(before), totalOf(after));
+  const total = changed(totalOf(after) === undefined ? totalOf(before) : totalNow(before), totalOf(after));
   const totals = total ? [text`Total: ${moneySpan(manner.money(total[0]))} → ${strong(manner.money(total[1]))}`] : [];
   const each = kindsOf(before).flatMap((piece) => {
     const price = changed(priceOf(before, piece), priceOf(after, piece));

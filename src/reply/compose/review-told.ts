@@ -4,8 +4,11 @@ import { usualSpare } from '../../buying/buy-for-events.ts';
 import { orderCounts } from '../../handover/order-counts.ts';
 import { plannedMinutes } from '../../handover/planned-minutes.ts';
 import type { FactOf } from '../../reading/fact.ts';
-import { learnedSpares } from '../../review/learned-spares.ts';
+import { goodOf, learnedSpares } from '../../review/learned-spares.ts';
 import { spendingOf } from '../../review/spending.ts';
+import { isSpoilt } from '../../review/spoilt.ts';
+import { madeOf } from '../../thread/apply-progress.ts';
+import { capital } from '../../values/capital.ts';
 import { type Decimal, decimal, sum, zero } from '../../values/decimal.ts';
 import { printNumber } from '../../values/money.ts';
 import type { Answer, Manner } from '../answer.ts';
@@ -74,6 +77,13 @@ const timeLine = ({ event, studio }: Answer): Line => {
   const planned = order.reduce((total, { piece, count }) => total + count * plannedMinutes(event, studio, piece).each.value, 0);
   const part = timed.some(({ count, piece }) => count !== undefined || (piece !== undefined && another !== undefined));
   if (part) return text`${said}; ${duration(planned)} planned for the whole order.`;
+  // Hours told while a part is made are of that part: the plan for all of it is no measure of them.
+  const left = order.reduce(
+    (total, { piece, count }) => total + Math.max(0, count - madeOf(event, piece)) * plannedMinutes(event, studio, piece).each.value,
+    0,
+  );
+  if (left > 0 && order.some(({ piece }) => madeOf(event, piece) > 0))
+    return text`${said} so far; ${duration(planned)} planned for all ${order.reduce((all, { count }) => all + count, 0)}, ${strong(duration(left))} of it still to make.`;
   const off = Math.round(taken - planned);
   const how = off === 0 ? text`just as planned` : text`${strong(`${duration(Math.abs(off))} ${off > 0 ? 'over' : 'under'}`)}`;
   return text`${said}; ${duration(planned)} planned: ${how}.`;
@@ -83,9 +93,23 @@ const unusedLine = (fact: Actual, { event, studio, manner }: Answer): Line => {
   const count = fact.count ?? 0;
   if (fact.piece) return text`${counted(count, fact.piece, manner.says)} not used, noted.`;
   if (fact.item === undefined) return text`${count} not used, noted. If they were stems, say which: “${count} statice unused”.`;
+  if (isSpoilt(fact)) return spoiltLine(fact.item, count, { event, studio });
   const [learned] = learnedSpares({ ...event, actuals: [fact] }, studio, usualSpare([event]));
   const said = text`${count} ${ownWords(fact.item)} not used`;
   if (!learned) return text`${said}, noted.`;
   const { percent, recipe, now } = learned;
   return text`${said}. If you bought by the list, you needed ${strong(`${percent.toString()} % spare`)} beyond the recipe's ${printNumber(recipe)}; you buy ${now.toString()} %.`;
+};
+
+/** "3 dead": how many are good still, and whether they are enough. */
+const spoiltLine = (item: string, count: number, { event, studio }: Pick<Answer, 'event' | 'studio'>): Line => {
+  const said = text`${capital(ownWords(item).text)}: ${count} can't be used`;
+  const kept = goodOf(item, event, studio, usualSpare([event]));
+  if (kept === undefined || kept.good.isNegative()) return text`${said}, noted.`;
+  const { have, good, recipe } = kept;
+  const over = good.minus(recipe);
+  const enough = over.isNegative()
+    ? text`${strong(`${printNumber(over.abs())} short`)} of the ${printNumber(recipe)} the recipe takes`
+    : text`enough for the ${printNumber(recipe)} the recipe takes, ${over.isZero() ? 'none' : strong(printNumber(over))} to spare`;
+  return text`${said}. If you bought by the list, ${printNumber(good)} of ${printNumber(have)} are good: ${enough}.`;
 };

@@ -18,6 +18,7 @@ import { recipeCostBlocks } from '../recipe-cost.ts';
 import { spentLine } from '../review-told.ts';
 import { splitLines } from '../stem-split.ts';
 import { ladderBlocks } from './ladder.ts';
+import { marginBlocks } from './margin.ts';
 import { answerLine, below, type Respond } from './respond.ts';
 import { orTried } from './tried.ts';
 import { countForBlocks, priceForBlocks, whatIfBlocks } from './what-if-price.ts';
@@ -107,14 +108,6 @@ const labour = withPrice((event, answer) => {
   ];
 });
 
-const margin = withPrice(({ priced }, { manner }) => {
-  const { exTax, wholesale } = priced.all.exact;
-  const share = printNumber(exTax.minus(wholesale).times(100).dividedBy(exTax), 1);
-  return answerLine(
-    text`${strong(`${share} %`)} of the price before tax is left after stems and sundries (${moneySpan(manner.money(exTax.minus(wholesale)))}), labour not yet paid.`,
-  );
-});
-
 const taxStatus = withPrice(({ priced }, { manner }) => {
   const { tax } = priced.terms;
   const amount = tax.basis.value === 'none' ? [] : text`: ${rateWords(tax)}, ${moneySpan(manner.money(priced.all.printed.tax))} in all`;
@@ -168,7 +161,7 @@ export const moneyQuestions = {
   stemBudget: orTried(stemBudget),
   spend: orTried(spend),
   labour: orTried(labour),
-  margin: orTried(margin),
+  margin: orTried(withPrice(marginBlocks)),
   count,
   countFor: countForBlocks,
   priceFor: priceForBlocks,

@@ -21,6 +21,7 @@ import { basisWords, notPricedYet } from '../../words/order.ts';
 import { problemLine } from '../../words/problems.ts';
 import { budgetBlocks } from '../budget.ts';
 import { otherTaxSaid } from '../price-notes.ts';
+import { eitherSum, forEachOrAll, saysEach, whichKind } from './each-or-all.ts';
 import { type Question, type Respond, storedNothing } from './respond.ts';
 import { whatIfItem } from './what-if-item.ts';
 
@@ -41,7 +42,8 @@ export const asAsked = (question: FactOf<'question'>, event: EventState): EventS
 
 /** "What about 16?": the price each or the number, whichever of the two it is nearer to. The answer's first line shows which was taken. */
 const settled = (asked: Question, event: EventState): Question => {
-  const question = asked.piece === undefined ? asked : { ...asked, piece: kindInOrder(event.lines, asked.piece) };
+  const named = asked.piece === undefined ? asked : { ...asked, piece: kindInOrder(event.lines, asked.piece) };
+  const question = forEachOrAll(named, event);
   const { number, ...rest } = question;
   if (question.differs !== undefined) return question;
   const [line, another] = event.lines;
@@ -51,8 +53,6 @@ const settled = (asked: Question, event: EventState): Question => {
   const away = (from: Decimal): Decimal => (from.greaterThan(number) ? from.dividedBy(number) : decimal(number).dividedBy(from));
   return away(decimal(price.amount)).lessThan(away(decimal(line.count))) ? { ...rest, amount: String(number) } : question;
 };
-
-const saysEach = /\b(each|ea|apiece|per|a (piece|pop|head|bout|lapel|buttonhole|corsage|crown|comb))\b/i;
 
 /** What is missing to try it, with a way to say it. */
 const missingLine = ({ number, piece, amount }: FactOf<'question'>, { manner, event }: Answer): Line => {
@@ -112,7 +112,7 @@ export const tryOut = (asked: Question, answer: Answer): TriedOut => {
   const ofGoods = whatIfItem(asked, answer);
   if (ofGoods !== undefined) return only(ofGoods);
   const question = settled(asked, answer.event);
-  const either = countOrPrice(question, answer);
+  const either = countOrPrice(question, answer) ?? eitherSum(question, answer) ?? whichKind(question, answer);
   if (either !== undefined) return only([{ block: 'answer', line: either }]);
   const ofNothing = question.per === 'all' && question.number === undefined && answer.event.lines.length === 0;
   if (ofNothing) return only([{ block: 'answer', line: missingLine(question, answer) }]);
