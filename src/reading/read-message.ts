@@ -10,6 +10,8 @@ import { askedAtOnce } from './much-at-once.ts';
 import { saysRange, withBothEnds } from './one-end-alone.ts';
 import { answerOpenQuestion } from './open-question.ts';
 import type { Finding, Phrase, Reader } from './phrase.ts';
+import { everydayTalk, heldBack } from './phrases/held-back.ts';
+import { otherWork } from './phrases/other-work.ts';
 import { phrases } from './phrases.ts';
 import type { Ask, Reading, ReadingContext } from './reading.ts';
 import { type Message, openMessage } from './text/message.ts';
@@ -51,6 +53,8 @@ const readerOf = (
     }),
   words: message.words,
 });
+
+const isOthers: ReadonlySet<string> = new Set([everydayTalk, heldBack, otherWork].map(({ name }) => name));
 
 const takenBy = (finding: Finding): readonly number[] => {
   if (finding.takes !== undefined) return finding.takes;
@@ -102,7 +106,8 @@ const readOpened = (message: Message, context: ReadingContext, list: readonly Ph
   const isLeft = (index: number): boolean => left.isUnread(index) || left.isHeld(index);
   const unread = unreadWords(message, isLeft, (index) => whole.has(index));
   const kept = asks.length > 0 || problems.length > 0 ? { facts, asks } : keptBeside(message, left, facts, unread);
-  return { ...askedAtOnce(message, { ...kept, unread }, (index) => isLeft(index) && !left.isApart(index)), problems, trace };
+  const read = askedAtOnce(message, { ...kept, unread }, (index) => isLeft(index) && !left.isApart(index));
+  return { ...read, problems, trace, ...(trace.some(({ phrase }) => isOthers.has(phrase)) ? { setAside: true } : {}) };
 };
 
 /** What one message states, asks and leaves open. */

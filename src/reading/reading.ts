@@ -54,6 +54,8 @@ export interface Reading {
   readonly problems: readonly Problem[];
   /** It answers the question that was open. */
   readonly answersOpen?: true;
+  /** Some of its words were taken for talk, or for what is another's. */
+  readonly setAside?: true;
 }
 
 /** What the reader may lean on; nothing else. Pure: the day comes in, the clock does not. */
