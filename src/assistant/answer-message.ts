@@ -29,7 +29,7 @@ import { type KeepingAsked, keepingAsked } from './keeping.ts';
 import { kindWanted } from './kind-wanted.ts';
 import { leftUnread } from './left-unread.ts';
 import { type Logged, logDrop, logRewritten, logStated, logUndone, type Standpoint, withCautioned, withQuestion } from './log-entries.ts';
-import { isOfOrder, nothingTaken, notReadBlocks, withNote } from './not-read.ts';
+import { isOfOrder, nothingTaken, notReadBlocks, putAgain, withNote } from './not-read.ts';
 import type { IncomingMessage, Store } from './ports.ts';
 import { priceTrouble } from './price-trouble.ts';
 import { progressContext } from './progress-context.ts';
@@ -90,6 +90,8 @@ const ended = (scene: Scene, as: HandledAs, reply: Reply | undefined, logged: Lo
 /** Small talk is left alone unless it was said to the bot; what tells of the order is named. */
 const unread = (scene: Scene): Answered => {
   if (!scene.message.addressed || scene.message.kind === 'tap') {
+    const again = putAgain(scene);
+    if (again.length > 0) return ended(scene, 'asked', { blocks: again });
     if (!isOfOrder(scene)) return ended(scene, 'silent', undefined);
     return ended(scene, 'answered', { blocks: notReadBlocks(scene) }, withNote(scene, unchanged(scene)));
   }
@@ -190,7 +192,11 @@ const spoken = (scene: Scene, logged: Logged, answer: Answer): Answered => {
   const kept = keepBeside(scene.store, scene.at, scene.message, withCautioned(logged, scene.message, cautioned), fact ? [fact] : []);
   const as = answer.ask ? 'asked' : answer.stated.length > 0 || answer.how !== 'stated' ? 'stored' : 'answered';
   const { open } = scene.at.thread.state;
-  const waits = asks?.kind === 'choice' || asks?.topic !== open?.topic || asks?.tried !== open?.tried;
+  const waits =
+    asks?.kind === 'choice' ||
+    (asks?.kind === 'missing' && asks.count !== undefined) ||
+    asks?.topic !== open?.topic ||
+    asks?.tried !== open?.tried;
   const asking = asks && (waits || logged.entries.length > 0);
   return ended(scene, as, reply, asking ? withQuestion(kept, scene.message, asks) : kept);
 };

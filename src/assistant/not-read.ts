@@ -3,6 +3,7 @@
 import type { Fact } from '../reading/fact.ts';
 import { tellsOfOrder } from '../reading/tells-of-order.ts';
 import { mannerOf } from '../reply/answer.ts';
+import { askBlocks } from '../reply/compose/ask.ts';
 import { stillKeptBlocks } from '../reply/compose/taken-back.ts';
 import type { Block } from '../reply/reply.ts';
 import { quoted, text } from '../reply/span.ts';
@@ -22,9 +23,23 @@ export const isOfOrder = ({ at, message, reading }: Scene): boolean => {
   return reading.unread.some((words) => /\d/.test(words)) && tellsOfOrder(message.text);
 };
 
+/** What still waits for an answer is put again. */
 export const notReadBlocks = (scene: Scene): readonly Block[] => [
   { block: 'assumed', line: text`Not read: ${quoted(spoken(scene))}. Nothing has changed.` },
+  ...askedAgain(scene),
 ];
+
+const agreesOnly = /^(yes|yep|yeah|yup|yea|aye)( please| pls| thanks| ta)?[.!]*$/i;
+const figureOnly = /^\D{0,2}\d+([.,]\d+)?[.!]*$/;
+
+/** "Yes" or a bare number to a question with several choices says nothing yet: the question again. */
+export const putAgain = (scene: Scene): readonly Block[] => {
+  const said = spoken(scene);
+  const { message } = scene;
+  return message.kind === 'new' && !message.shared && (agreesOnly.test(said) || figureOnly.test(said)) ? askedAgain(scene) : [];
+};
+
+const askedAgain = ({ waiting, at }: Scene): readonly Block[] => (waiting ? askBlocks(waiting, mannerOf(at.studio.state)) : []);
 
 /** The thread with the note that the message was not read; unchanged where the thread holds nothing an undo could take back. */
 export const withNote = (scene: Scene, unchanged: Logged): Logged => {

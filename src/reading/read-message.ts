@@ -13,6 +13,7 @@ import type { Finding, Phrase, Reader } from './phrase.ts';
 import { everydayTalk, heldBack } from './phrases/held-back.ts';
 import { otherWork } from './phrases/other-work.ts';
 import { phrases } from './phrases.ts';
+import { withPiecesAsked } from './pieces-asked-about.ts';
 import type { Ask, Reading, ReadingContext } from './reading.ts';
 import { type Message, openMessage } from './text/message.ts';
 import { packed } from './text/packed.ts';
@@ -121,7 +122,12 @@ export const readMessage = (text: string, context: ReadingContext): Reading => {
     };
   }
   const answer = answerOpenQuestion(text, context);
-  if (answer !== undefined) return { ...answer, answersOpen: true };
+  return answer === undefined
+    ? withPiecesAsked(readAnew(text, context), context.open)
+    : { ...withPiecesAsked(answer, context.open), answersOpen: true };
+};
+
+const readAnew = (text: string, context: ReadingContext): Reading => {
   const message = openMessage(text);
   const { trace: _, ...reading } = readOpened(message, context, phrases);
   const ask = saysRange(message.tokens)
