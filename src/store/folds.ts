@@ -13,4 +13,4 @@ export interface Folds {
   readonly studio: (settings: StudioSettings, entries: readonly Entry[]) => StudioState;
 }
 
-export const currentFolds: Folds = { version: 6, event: foldEvent, studio: foldStudio };
+export const currentFolds: Folds = { version: 7, event: foldEvent, studio: foldStudio };
