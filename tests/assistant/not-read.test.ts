@@ -14,7 +14,7 @@ const replyAfter = async (...messages: readonly (string | object)[]): Promise<st
 describe('a message in a thread with an order that could not be read', () => {
   it.each([
     '3 of them for grannies at 10',
-    'ok charge 17',
+    'aunties 4 at 12 instead',
     'no 12 was right',
     'only 3 of each',
     'aunties 4 at 12 instead',
@@ -36,24 +36,26 @@ describe('a message in a thread with an order that could not be read', () => {
     expect(line?.reply).toBeNull();
   });
   it('is left alone where people of another organisation read along', async () =>
-    expect(await replyAfter(said('ok charge 17', { shared: true }))).toBeUndefined());
+    expect(await replyAfter(said('aunties 4 at 12 instead', { shared: true }))).toBeUndefined());
 });
 
 describe('undo behind it', () => {
   it('takes back nothing older, and names what was kept last', async () => {
-    const reply = await replyAfter('ok charge 17', 'undo');
-    expect(reply).toContain('There is nothing of “ok charge 17” to take back');
+    const reply = await replyAfter('aunties 4 at 12 instead', 'undo');
+    expect(reply).toContain('There is nothing of “aunties 4 at 12 instead” to take back');
     expect(reply).toContain('10 buttonholes; price £15.00 each');
   });
   it('takes the older one back when it is said again', async () =>
-    expect(await replyAfter('ok charge 17', 'undo', 'undo')).toContain('Buttonholes: 10 → 0'));
+    expect(await replyAfter('aunties 4 at 12 instead', 'undo', 'undo')).toContain('Buttonholes: 10 → 0'));
   it('holds behind what was said to the bot and not understood', async () =>
-    expect(await replyAfter(said('ok charge 17', { addressed: true }), 'undo')).toContain('There is nothing of “ok charge 17”'));
+    expect(await replyAfter(said('aunties 4 at 12 instead', { addressed: true }), 'undo')).toContain(
+      'There is nothing of “aunties 4 at 12 instead”',
+    ));
   it('holds behind a message that was refused', async () =>
     expect(await replyAfter('20 at -5 each', 'undo')).toContain('There is nothing of'));
   it('takes back what was kept since', async () =>
-    expect(await replyAfter('ok charge 17', 'make it 12 bouts', 'undo')).toContain('Buttonholes: 12 → 10'));
+    expect(await replyAfter('aunties 4 at 12 instead', 'make it 12 bouts', 'undo')).toContain('Buttonholes: 12 → 10'));
   it('drops a question asked since', async () =>
-    expect(await replyAfter('ok charge 17', 'make it 16', 'undo')).toContain('only asked about'));
+    expect(await replyAfter('aunties 4 at 12 instead', 'make it 16', 'undo')).toContain('only asked about'));
   it('leaves small talk alone', async () => expect(await replyAfter('see you at 4', 'undo')).toContain('Buttonholes: 10 → 0'));
 });
