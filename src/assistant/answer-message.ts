@@ -29,6 +29,7 @@ import { type KeepingAsked, keepingAsked } from './keeping.ts';
 import { kindWanted } from './kind-wanted.ts';
 import { leftUnread } from './left-unread.ts';
 import { type Logged, logDrop, logRewritten, logStated, logUndone, type Standpoint, withCautioned, withQuestion } from './log-entries.ts';
+import { isOfOrder, nothingTaken, notReadBlocks, putAgain, withNote } from './not-read.ts';
 import type { IncomingMessage, Store } from './ports.ts';
 import { priceTrouble } from './price-trouble.ts';
 import { progressContext } from './progress-context.ts';
@@ -86,9 +87,14 @@ const ended = (scene: Scene, as: HandledAs, reply: Reply | undefined, logged: Lo
     figuresOf(consider(scene.store, scene.at.thread.key, logged.event, logged.studio, scene.today), benchKey(scene.at.thread.key)),
 });
 
-/** Small talk is left alone unless it was said to the bot. */
+/** Small talk is left alone unless it was said to the bot; what tells of the order is named. */
 const unread = (scene: Scene): Answered => {
-  if (!scene.message.addressed || scene.message.kind === 'tap') return ended(scene, 'silent', undefined);
+  if (!scene.message.addressed || scene.message.kind === 'tap') {
+    const again = putAgain(scene);
+    if (again.length > 0) return ended(scene, 'asked', { blocks: again });
+    if (!isOfOrder(scene)) return ended(scene, 'silent', undefined);
+    return ended(scene, 'answered', { blocks: notReadBlocks(scene) }, withNote(scene, unchanged(scene)));
+  }
   if (isHazardAsked(scene.message)) {
     return ended(scene, 'answered', { blocks: hazardAskedBlocks(answerOf(scene, unchanged(scene), { how: 'stated' })) });
   }
@@ -99,10 +105,12 @@ const unread = (scene: Scene): Answered => {
   }
   const wanted = kindWanted(scene);
   if (wanted) return ended(scene, 'asked', wanted.reply, withQuestion(unchanged(scene), scene.message, wanted.open));
-  if (scene.message.text.trim() !== '')
-    return ended(scene, 'answered', {
-      blocks: courtesyBlocks(scene.message.text) ?? notUnderstood(answerOf(scene, unchanged(scene), { how: 'stated' })),
-    });
+  const courtesy = courtesyBlocks(scene.message.text);
+  if (courtesy) return ended(scene, 'answered', { blocks: courtesy });
+  if (scene.message.text.trim() !== '') {
+    const blocks = notUnderstood(answerOf(scene, unchanged(scene), { how: 'stated' }));
+    return ended(scene, 'answered', { blocks }, isOfOrder(scene) ? withNote(scene, unchanged(scene)) : unchanged(scene));
+  }
   return refused(scene, [problem('message-empty', {})]);
 };
 
@@ -110,12 +118,11 @@ const refused = (scene: Scene, problems: readonly Problem[]): Answered => {
   const manner = mannerOf(scene.at.studio.state);
   const kept = scene.message.kind === 'edit' ? earlierStands : nothingKept;
   const said = scene.message.text.trim() !== '';
-  return ended(scene, 'refused', {
-    blocks: [
-      ...problems.slice(0, 1).map((one) => ({ block: 'problem' as const, line: problemLine(one, manner.money, manner) })),
-      ...(said ? [{ block: 'assumed' as const, line: kept }] : []),
-    ],
-  });
+  const blocks = [
+    ...problems.slice(0, 1).map((one) => ({ block: 'problem' as const, line: problemLine(one, manner.money, manner) })),
+    ...(said ? [{ block: 'assumed' as const, line: kept }] : []),
+  ];
+  return ended(scene, 'refused', { blocks }, withNote(scene, unchanged(scene)));
 };
 
 const settled = (scene: Scene, decision: Settled): Answered => {
@@ -152,6 +159,8 @@ const undone = (scene: Scene): Answered => {
   const { store, at, message } = scene;
   // A button takes back the message it stands under, however old; words take back the last one.
   const about = message.kind === 'tap' && message.tap?.value ? message.tap.value : undefined;
+  const none = about ? undefined : nothingTaken(scene);
+  if (none) return ended(scene, 'answered', { blocks: none.blocks }, none.logged);
   const dropped = about ? undefined : logDrop(store, at, message);
   if (dropped) return spoken(scene, dropped, answerOf(scene, dropped, { how: 'undone' }));
   const last = standing(store.entries(at.thread.key)).findLast(
@@ -183,7 +192,11 @@ const spoken = (scene: Scene, logged: Logged, answer: Answer): Answered => {
   const kept = keepBeside(scene.store, scene.at, scene.message, withCautioned(logged, scene.message, cautioned), fact ? [fact] : []);
   const as = answer.ask ? 'asked' : answer.stated.length > 0 || answer.how !== 'stated' ? 'stored' : 'answered';
   const { open } = scene.at.thread.state;
-  const waits = asks?.kind === 'choice' || asks?.topic !== open?.topic || asks?.tried !== open?.tried;
+  const waits =
+    asks?.kind === 'choice' ||
+    (asks?.kind === 'missing' && asks.count !== undefined) ||
+    asks?.topic !== open?.topic ||
+    asks?.tried !== open?.tried;
   const asking = asks && (waits || logged.entries.length > 0);
   return ended(scene, as, reply, asking ? withQuestion(kept, scene.message, asks) : kept);
 };

@@ -17,6 +17,7 @@ import { isCount, type Token } from './text/token.ts';
 import { triedTaken } from './tried-taken.ts';
 import { nameOf } from './wearers/role-counts.ts';
 import { wordList } from './words/word-list.ts';
+import { accepted } from './yes-or-no.ts';
 
 const longestAnswer = 12;
 const fillers = new Set(
@@ -58,7 +59,9 @@ const chosen = (message: Message, { why, choices }: Ask, context: ReadingContext
       : message.tokens.some((token) => /(^| )total$/.test(token.text))
         ? choices.filter((choice) => plainWords(choice.words).includes('total'))
         : [];
-    return all.length === 1 ? all[0] : undefined;
+    const counted = choices.filter((choice) => plainWords(choice.words).includes('pieces'));
+    const pieces = all.length === 0 && message.tokens.some(({ text }) => text === 'pieces') ? counted : [];
+    return all.length === 1 ? all[0] : pieces.length === 1 ? pieces[0] : undefined;
   }
   const dated = choices.filter((choice) =>
     choice.facts.some((fact) => 'date' in fact || ('to' in fact && /^\d{4}-/.test(String(fact.to)))),
@@ -67,27 +70,6 @@ const chosen = (message: Message, { why, choices }: Ask, context: ReadingContext
   const matching = choices.filter((choice) => saidWords.every((word) => matches(word, choice)));
   const [match, other] = matching.length > 1 ? matching.filter((choice) => saidInOrder(saidWords, choice.words)) : matching;
   return other === undefined ? match : undefined;
-};
-
-// "Plan with this from now on?": yes takes what is offered where it is one thing or all of it, no keeps the figure there is.
-const agrees = /^(yes|yep|yeah|yup|aye|ok|okay|sure|do|please)$/;
-const declines = /^(no|nope|nah|not)$/;
-const besideAnswer =
-  /^(thanks|ta|thank|you|please|pls|do|that|it|now|then|use|go|ahead|on|with|thats|that's|fine|good|great|leave|keep|as|is)$/;
-const accepted = (message: Message, { why, choices }: Ask): Choice | undefined => {
-  const said = words(message.tokens).map((token) => token.text);
-  const [yes, no] = [said.some((word) => agrees.test(word)), said.some((word) => declines.test(word))];
-  if (
-    !(why === 'plan with this' || why === 'part left' || choices.length === 1) ||
-    yes === no ||
-    !said.every((word) => agrees.test(word) || declines.test(word) || besideAnswer.test(word))
-  )
-    return undefined;
-  const last = choices.at(-1);
-  const keeps = last?.words.startsWith('keep') ?? false;
-  if (no) return keeps ? last : undefined;
-  const offered = keeps ? choices.slice(0, -1) : choices;
-  return offered.length === 1 ? offered[0] : offered.find((choice) => choice.words === 'all of these');
 };
 
 const matches = (word: string, choice: Choice): boolean => {

@@ -46,6 +46,7 @@ import { piecesUnnamed } from './phrases/pieces-unnamed.ts';
 import { priceLacking } from './phrases/price-lacking.ts';
 import { priceList } from './phrases/price-list.ts';
 import { priceVersions } from './phrases/price-versions.ts';
+import { pricedRows } from './phrases/priced-rows.ts';
 import { pricedWearers } from './phrases/priced-wearers.ts';
 import { pricesAnswered } from './phrases/prices-answered.ts';
 import { progress } from './phrases/progress.ts';
@@ -79,6 +80,7 @@ export const phrases: readonly Phrase[] = [
   priceLacking,
   finishedAlone,
   itemisedOrder,
+  pricedRows,
   wearersByName,
   // Then whole sentences: what they are about decides what their numbers mean.
   sortsTold,

@@ -10,7 +10,10 @@ import { askedAtOnce } from './much-at-once.ts';
 import { saysRange, withBothEnds } from './one-end-alone.ts';
 import { answerOpenQuestion } from './open-question.ts';
 import type { Finding, Phrase, Reader } from './phrase.ts';
+import { everydayTalk, heldBack } from './phrases/held-back.ts';
+import { otherWork } from './phrases/other-work.ts';
 import { phrases } from './phrases.ts';
+import { withPiecesAsked } from './pieces-asked-about.ts';
 import type { Ask, Reading, ReadingContext } from './reading.ts';
 import { type Message, openMessage } from './text/message.ts';
 import { packed } from './text/packed.ts';
@@ -51,6 +54,8 @@ const readerOf = (
     }),
   words: message.words,
 });
+
+const isOthers: ReadonlySet<string> = new Set([everydayTalk, heldBack, otherWork].map(({ name }) => name));
 
 const takenBy = (finding: Finding): readonly number[] => {
   if (finding.takes !== undefined) return finding.takes;
@@ -102,7 +107,8 @@ const readOpened = (message: Message, context: ReadingContext, list: readonly Ph
   const isLeft = (index: number): boolean => left.isUnread(index) || left.isHeld(index);
   const unread = unreadWords(message, isLeft, (index) => whole.has(index));
   const kept = asks.length > 0 || problems.length > 0 ? { facts, asks } : keptBeside(message, left, facts, unread);
-  return { ...askedAtOnce(message, { ...kept, unread }, (index) => isLeft(index) && !left.isApart(index)), problems, trace };
+  const read = askedAtOnce(message, { ...kept, unread }, (index) => isLeft(index) && !left.isApart(index));
+  return { ...read, problems, trace, ...(trace.some(({ phrase }) => isOthers.has(phrase)) ? { setAside: true } : {}) };
 };
 
 /** What one message states, asks and leaves open. */
@@ -116,7 +122,12 @@ export const readMessage = (text: string, context: ReadingContext): Reading => {
     };
   }
   const answer = answerOpenQuestion(text, context);
-  if (answer !== undefined) return { ...answer, answersOpen: true };
+  return answer === undefined
+    ? withPiecesAsked(readAnew(text, context), context.open)
+    : { ...withPiecesAsked(answer, context.open), answersOpen: true };
+};
+
+const readAnew = (text: string, context: ReadingContext): Reading => {
   const message = openMessage(text);
   const { trace: _, ...reading } = readOpened(message, context, phrases);
   const ask = saysRange(message.tokens)

@@ -54,6 +54,8 @@ export interface Reading {
   readonly problems: readonly Problem[];
   /** It answers the question that was open. */
   readonly answersOpen?: true;
+  /** Some of its words were taken for talk, or for what is another's. */
+  readonly setAside?: true;
 }
 
 /** What the reader may lean on; nothing else. Pure: the day comes in, the clock does not. */
@@ -75,7 +77,13 @@ export interface ReadingContext {
  * `tried`: what its last answer only worked out, for "yes do that". */
 export type OpenQuestion = { readonly topic?: 'buying'; readonly tried?: readonly Fact[] } & (
   | { readonly kind: 'choice'; readonly ask: Ask }
-  | { readonly kind: 'missing'; readonly about: 'count' | 'price' | 'date' | 'material' | 'piece'; readonly piece?: PieceKind } // `piece`: how many of it
+  // `piece`: how many of it. `count`: what so many of it cost was asked, in a thread without an order
+  | {
+      readonly kind: 'missing';
+      readonly about: 'count' | 'price' | 'date' | 'material' | 'piece';
+      readonly piece?: PieceKind;
+      readonly count?: number;
+    }
   | { readonly kind: 'pack'; readonly item: string; readonly per?: string } // how many are in one
   | { readonly kind: 'topic' } // nothing was asked
 );

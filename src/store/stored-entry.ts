@@ -27,7 +27,7 @@ const openSchema = z.discriminatedUnion('kind', [
       choices: z.array(z.object({ words: z.string(), facts: factsSchema })),
     }),
   }),
-  z.object({ ...beside, kind: z.literal('missing'), about: z.string(), piece: z.string().optional() }),
+  z.object({ ...beside, kind: z.literal('missing'), about: z.string(), piece: z.string().optional(), count: z.number().optional() }),
   z.object({ ...beside, kind: z.literal('pack'), item: z.string(), per: z.string().optional() }),
   z.object({ ...beside, kind: z.literal('topic') }),
 ]);

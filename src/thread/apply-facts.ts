@@ -72,7 +72,8 @@ export const applyFacts = (before: EventState, facts: readonly Fact[]): EventSta
   const total = prices.find((price) => price.per === 'all');
   const priced = pieces.some(({ sameEach }) => sameEach) ? inPriceEach(before) : before;
   let state = bindWaitingPrice(bindTold(applyPieces(priced, withPriceBeside(pieces, each))));
-  if (!facts.some(({ fact }) => fact === 'wearers')) state = withPricedWearers(state, pieces);
+  // A care noted of one of them is no list.
+  if (!facts.some((fact) => fact.fact === 'wearers' && !fact.notes)) state = withPricedWearers(state, pieces);
   if (each && pieces.length === 0) state = applyPriceEach(state, each);
   for (const named of prices) {
     if (named.per === 'each' && named.piece && named.piece !== 'unspecified') state = applyKindPrice(state, named.piece, named);

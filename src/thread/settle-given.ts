@@ -11,12 +11,17 @@ type Price = FactOf<'price'>;
 const isGiven = (fact: Fact): fact is Change => fact.fact === 'change' && fact.what === 'count' && Number(fact.by ?? 0) > 0;
 const isEach = (fact: Fact): fact is Price => fact.fact === 'price' && fact.per === 'each' && fact.amounts === undefined;
 
+/** "5 more but those at 12": of the only kind there is. */
+const ofOnlyKind = ({ lines }: EventState, price: Price | undefined): Price['piece'] =>
+  price?.piece !== undefined && lines.every((line) => line.piece === price.piece) ? price.piece : undefined;
+
 /** Pieces of a kind that costs something else already become a line of their own; else the price is their kind's. */
 export const givenAtPrice = (state: EventState, facts: readonly Fact[]): readonly Fact[] => {
   const [given, anotherKind] = facts.filter(isGiven);
   const [price, anotherPrice] = facts.filter(isEach);
-  if (!given?.piece || anotherKind || !price || anotherPrice || facts.some((fact) => fact.fact === 'pieces')) return facts;
-  const piece = kindInOrder(state.lines, given.piece);
+  const said = given?.piece ?? ofOnlyKind(state, price);
+  if (!given || !said || anotherKind || !price || anotherPrice || facts.some((fact) => fact.fact === 'pieces')) return facts;
+  const piece = kindInOrder(state.lines, said);
   if (price.piece && kindInOrder(state.lines, price.piece) !== piece) return facts;
   const { amount, amountMax } = price;
   const costs = state.lines.flatMap((line) => (line.piece === piece && line.price?.per === 'each' ? [line.price.amount] : []));

@@ -7,6 +7,7 @@ import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import { addedFor, countDifference, priceBehind } from './differences.ts';
 import { priceDifference } from './price-differences.ts';
+import { numberAlone, type Own, priceOfThose, withAsks } from './price-of-added.ts';
 import { sameVerb } from './same-verb.ts';
 
 // "bouts 2 less", "add 2 to the bouts": of the only kind that is named.
@@ -24,16 +25,15 @@ const ofTheKind = (reader: Reader, part: Part, finding: Finding): Finding => {
 };
 
 // "another corsage at 28"
-interface Own {
-  readonly facts: readonly Unworded[];
-  readonly end: number;
-}
-const ownPrice = ({ tokens }: Reader, read: { match: Match; fact: Unworded }, end: number): Own | undefined => {
+const ownPrice = (reader: Reader, read: { match: Match; fact: Unworded }, end: number): Own | undefined => {
   const { fact } = read;
-  if (fact.fact !== 'change' || fact.what !== 'count' || fact.piece === undefined || !(Number(fact.by) > 0)) return undefined;
-  const match = priceBehind.at(tokens, read.match.end, end);
+  if (fact.fact !== 'change' || fact.what !== 'count' || !(Number(fact.by) > 0)) return undefined;
+  const ofThose = priceOfThose(reader, read.match.end, end, fact.piece);
+  if (ofThose !== undefined || fact.piece === undefined) return ofThose;
+  const match = priceBehind.at(reader.tokens, read.match.end, end);
   const number = match?.kept['a']?.number;
-  if (match === undefined || number === undefined || number.max !== undefined) return undefined;
+  if (match === undefined || number === undefined || number.max !== undefined)
+    return numberAlone(reader, { match: read.match, piece: fact.piece, count: Number(fact.by) }, end);
   return { facts: [{ fact: 'price', amount: number.amount, ...currencyFields(number), per: 'each', piece: fact.piece }], end: match.end };
 };
 
@@ -64,7 +64,9 @@ const withFollowing = (
     const own = fact === undefined ? undefined : ownPrice(reader, { match, fact }, end);
     last = own?.end ?? match.end;
     findings.push(
-      fact === undefined ? { start: match.start, end: last, held: true } : found(reader, match.start, last, [fact, ...(own?.facts ?? [])]),
+      fact === undefined
+        ? { start: match.start, end: last, held: true }
+        : withAsks(found(reader, match.start, last, [fact, ...(own?.facts ?? [])]), own),
     );
     more = sameVerb(reader.tokens, said.start, last, end, fact ?? said.fact);
   }
@@ -92,7 +94,7 @@ export const differencesIn = (reader: Reader, part: Part): Finding[] => {
     const whose = givenTo(reader, { match: read.match, fact: read.fact }, part.end);
     const own = whose ?? ownPrice(reader, { match: read.match, fact: read.fact }, part.end);
     const end = own?.end ?? read.match.end;
-    findings.push(found(reader, index, end, [read.fact, ...(own?.facts ?? [])]));
+    findings.push(withAsks(found(reader, index, end, [read.fact, ...(own?.facts ?? [])]), own));
     index = withFollowing(reader, { start: index, end, fact: read.fact }, part.end, findings) - 1;
   }
   const [only, second] = findings;

@@ -8,6 +8,7 @@ import type { Part } from '../text/message.ts';
 import { isSingle } from '../text/token.ts';
 import { countedGone, insteadOf, kind, numberOf } from './instead-of.ts';
 import { oneForSome } from './one-for-some.ts';
+import { priceOfSwapped } from './price-of-added.ts';
 import { wrongKind } from './wrong-kind.ts';
 
 const forms = [
@@ -69,6 +70,8 @@ export const swapped = (reader: Reader, part: Part): Finding | undefined => {
   return open ? { start: swap.start, end: swap.end, held: true } : swap;
 };
 
+const isMore = (fact: Unworded): boolean => fact.fact === 'change' && Number(fact.by ?? 0) > 0;
+
 const swapIn = (reader: Reader, part: Part): Finding | undefined => {
   const some = wrongKind(reader, part) ?? oneForSome(reader, part) ?? someSwapped(reader, part);
   if (some !== undefined) return some;
@@ -110,7 +113,9 @@ const swapIn = (reader: Reader, part: Part): Finding | undefined => {
     // "combs instead of crowns, still 4"
     const many = given === undefined ? asMany.at(reader.tokens, match.end, part.end) : undefined;
     if (many?.end === part.end) return found(reader, match.start, many.end, [...facts, ...soMany(many, to)]);
-    return found(reader, match.start, match.end, facts);
+    // Of a whole kind that becomes another the price is left unread: nothing of that kind is ordered yet.
+    const price = to === undefined || !facts.some(isMore) ? undefined : priceOfSwapped(reader, match.end, part.end, to);
+    return found(reader, match.start, price?.end ?? match.end, [...facts, ...(price?.facts ?? [])]);
   }
   const many = countedGone(reader, part);
   if (many !== undefined) return many;

@@ -22,6 +22,11 @@ const pairs =
 const quotes = pattern(
   `(quote|quotes) ((<word>|,){0,3} <count> (<any>){0,2} <piece>|(for|on) (<word>){0,3} (${occasions.join('|')}|ball|do))`,
 );
+// "quote for 2 weddings: 13 march 10 bouts": what is priced stands right behind the day.
+const several = '(weddings|brides|couples|clients|events|proms|jobs|parties|orders|dates)';
+const quotesDay = pattern(
+  `(quote|quotes) (for|on|:|-|,){0,2} (<count>)? (${several})? (:|,|-|on|for|the){0,2} (<weekday>)? (the)? (<plain>|<ordinal>|<month>|of){2,3} (:|,|-|for)? <count> (<any>){0,2} <piece>`,
+);
 // "hens on 20 feb, wedding the week after": counted from a day that is none of its own.
 const dayBehind = pattern(
   `(${occasions.join('|')}) (is|'s|on|will be|then|itself|the|a){0,3} (next day|next weekend|(following|next) (day|week|weekend)|(day|week|weekend|fortnight|month|<weekday>|<duration>) (after|later|following))`,
@@ -42,7 +47,7 @@ const saidIn = (reader: Reader, start: number, end: number): Said => {
     const text = reader.tokens[index]?.text ?? '';
     const both = `${text} ${reader.tokens[index + 1]?.text ?? ''}`;
     if (text === 'rehearsal' && reader.tokens[index + 1]?.text === 'dinner') said = 'side';
-    else if (quotes.at(reader.tokens, index, reader.tokens.length) !== undefined) continue;
+    else if ([quotes, quotesDay].some((form) => form.at(reader.tokens, index, reader.tokens.length) !== undefined)) continue;
     else if (besides.has(text) || pairs.test(both) || pairs.test(text)) return 'beside';
     else if (sideEvents.has(withoutOwner(text)) || (said === undefined && (sideWork.test(text) || sideWork.test(both)))) said = 'side';
     else if (said === undefined && (mainEvents.test(text) || isOccasion(text))) said = 'event';

@@ -8,6 +8,7 @@ import { onClockLine } from '../text/clock-lines.ts';
 import { isCount, type Token } from '../text/token.ts';
 import { isOtherThings } from '../words/other-things.ts';
 import { sundryHeads } from '../words/piece-words.ts';
+import { isBeforeWholeDay } from './before-whole-day.ts';
 import { isByPrice } from './by-price.ts';
 import { isForStems, isGuestCount } from './guests-or-stems.ts';
 import { lineSum } from './line-sums.ts';
@@ -132,6 +133,7 @@ const behindPiece = (reader: Reader, index: number, pieceEnds: ReadonlySet<numbe
     pieceEnds.has(at) &&
     (next === undefined ||
       next.kind !== 'word' ||
+      isBeforeWholeDay(reader, index) ||
       (next.text === 'and' &&
         (isCount(reader.tokens[index + 2]) ||
           kindAtPrice.at(reader.tokens, index + 2, reader.tokens.length) !== undefined ||

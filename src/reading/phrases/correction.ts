@@ -17,6 +17,7 @@ import { tellsHowFar } from '../changes/far-along.ts';
 import { countFromTo, priceFromTo } from '../changes/from-to.ts';
 import { dateAndHours } from '../changes/hours-behind-move.ts';
 import { itWas } from '../changes/it-was.ts';
+import { kindAndNumber } from '../changes/kind-and-number.ts';
 import { kindCancelled } from '../changes/kind-cancelled.ts';
 import { kindMeant } from '../changes/kind-meant.ts';
 import { kindNotKind } from '../changes/kind-not-kind.ts';
@@ -133,7 +134,8 @@ const readPart = (reader: Reader, part: Part): Finding[] => {
     pricePerKind(reader, part) ??
     countAtPrice(reader, part) ??
     kindsNow(reader, part) ??
-    nowCountOrPrice(reader, part);
+    nowCountOrPrice(reader, part) ??
+    kindAndNumber(reader, part);
   if (either !== undefined) return [either];
   if (tellsHowFar(reader, part)) return [];
   const fromTo = priceFromTo(reader, part) ?? countFromTo(reader, part);

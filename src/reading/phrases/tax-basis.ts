@@ -30,6 +30,10 @@ const endsThere = (reader: Reader, index: number): boolean => {
   );
 };
 
+/** An order, or pieces whose price was asked for. */
+const isOfOrder = ({ context: { pieces, open } }: Reader): boolean =>
+  pieces.length > 0 || (open?.kind === 'missing' && open.count !== undefined);
+
 const alone = (reader: Reader, index: number): Basis | undefined => {
   const token = reader.tokens[index];
   if (token?.means['included'] === undefined && token?.means['onTop'] === undefined) return undefined;
@@ -37,7 +41,7 @@ const alone = (reader: Reader, index: number): Basis | undefined => {
   const dot = reader.tokens[index + 1]?.text === '.' ? 1 : 0;
   if (!endsThere(reader, index + 1 + dot)) return undefined;
   // "inc" and nothing else, of an order there is: an answer to what was assumed.
-  if (saidAlone.test(reader.tokens.map(({ text }) => text).join(' ')) && reader.context.pieces.length > 0)
+  if (saidAlone.test(reader.tokens.map(({ text }) => text).join(' ')) && isOfOrder(reader))
     return aloneIncluded.at(reader.tokens, index, index + 1) === undefined ? 'on top' : 'included';
   const before = reader.tokens[index - 1];
   const afterPrice =

@@ -60,6 +60,11 @@ const careEnd = (reader: Reader, care: number, end: number): number => {
   return at;
 };
 
+// "one bridesmaid is allergic": there are more of them; of "one groom" or "mum" there are not.
+const severalOften = /^(bridesmaid|usher|groomsman|page ?boy|flower ?girl|junior bridesmaid|guest|child|kid|sister|brother)$/;
+const oneOfSeveral = ({ tokens }: Reader, role: number): string | undefined =>
+  /^(one|1)$/.test(tokens[role - 1]?.text ?? '') && severalOften.test(tokens[role]?.text ?? '') ? 'one' : undefined;
+
 const find = (reader: Reader): Finding[] => {
   const findings: Finding[] = [];
   if (!tellsOfHealth(reader.message.clean.text)) return findings; // most messages are done with here
@@ -77,7 +82,9 @@ const find = (reader: Reader): Finding[] => {
       if (between.some((word) => apart.test(word))) continue;
       const roles = role < care ? rolesBack(reader, role, part.start) : [role];
       const before = reader.tokens.slice(Math.max(part.start, role - 4), role).map((token) => token.text);
-      const some = /(?:^| )(one|1|a|\d{1,2}|two|three|four|five|six) of(?: the| our| his| her)?$/.exec(before.join(' '))?.[1];
+      const some =
+        /(?:^| )(one|1|a|\d{1,2}|two|three|four|five|six) of(?: the| our| his| her)?$/.exec(before.join(' '))?.[1] ??
+        oneOfSeveral(reader, role);
       const few = some === undefined ? undefined : /^(one|1|a)$/.test(some) ? 'one' : some;
       const words = reader
         .words(careStart(reader, care, role < care ? role + 1 : part.start), careEnd(reader, care, part.end))

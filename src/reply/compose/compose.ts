@@ -21,6 +21,7 @@ import { notedLines } from './noted.ts';
 import { paceOffer } from './pace-offer.ts';
 import { isPriceNews } from './price-before.ts';
 import { isUsedHere, packAsked, priceListBlocks } from './price-list.ts';
+import { priceWanted } from './price-wanted.ts';
 import { progressBlocks } from './progress.ts';
 import { offeredToKeep } from './questions/offered-to-keep.ts';
 import { questionBlocks } from './questions/questions.ts';
@@ -72,7 +73,7 @@ export const composeAnswer = (answer: Answer): Composed => {
   const shown = answer.stated.length > 0 || answer.how !== 'stated' ? topicsOf(answer) : new Set<Topic>();
   return {
     reply: { blocks: withButtons([...blocks, ...unread, ...step], answer, shown) },
-    asks: next?.open ?? packAsked(answer) ?? topicAsked(answer),
+    asks: next?.open ?? packAsked(answer) ?? priceWanted(answer) ?? topicAsked(answer),
     cautioned,
   };
 };

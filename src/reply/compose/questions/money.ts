@@ -19,6 +19,7 @@ import { spentLine } from '../review-told.ts';
 import { splitLines } from '../stem-split.ts';
 import { ladderBlocks } from './ladder.ts';
 import { marginBlocks } from './margin.ts';
+import { notKept } from './not-kept.ts';
 import { answerLine, below, type Respond } from './respond.ts';
 import { orTried } from './tried.ts';
 import { countForBlocks, priceForBlocks, whatIfBlocks } from './what-if-price.ts';
@@ -88,12 +89,6 @@ const total: Respond = (question, answer) => [
     ? [{ block: 'assumed' as const, line: text`I keep no deposits or payments: take off what is paid.` }]
     : []),
 ];
-
-/** "£50 deposit paid", "10% off for cash": neither is kept, and the figures say nothing of it. */
-const notKept: Respond = ({ words }) =>
-  /%|percent|discount/i.test(words) && !/deposit|retainer|down ?payment/i.test(words)
-    ? answerLine(text`I take off no discounts: the figures stand as they were. Say the price it comes to, “13.50 each” or “450 in all”.`)
-    : answerLine(text`I keep no deposits or payments: the figures stand as they were.`);
 
 const labour = withPrice((event, answer) => {
   const { priced } = event;
