@@ -35,6 +35,23 @@ describe('how much goes in, beside what it costs', () => {
   });
 });
 
+describe('a price for each, sold by so many', () => {
+  const both = ['10 bouts at 14, 2 wrist corsages at 32', '2 roses each'];
+  test('is the price of one', async () => {
+    const said = await last(...both, 'roses 80p each sold in 20s');
+    expect(said).toContain('Rose: £16.00 for 20 stems, £0.80 each.');
+    expect(said).toContain('Each buttonhole takes £1.60 of stems: £0.11 over');
+    expect(await last(...both, 'roses 80p each sold in 20s', 'buying list')).toContain('£32.00');
+  });
+  test('that may be the price of the bunch is asked about', async () => {
+    expect(await last(...both, 'roses 80p each, bunch of 20')).toContain('Say: 80p for one / 80p for a bunch of 20');
+    expect(await last(...both, 'roses 80p each, bunch of 20', '80p for one')).toContain('£16.00 for 20 stems');
+  });
+  test('beside the recipe both are kept', async () => {
+    expect(await last(order, '2 roses 1 gyp each, roses are £1.20 a stem, gyp 9 for 25 stems')).toContain('takes £2.76 of stems');
+  });
+});
+
 describe('one more thing', () => {
   test.each(['add hypericum, 1 per bout', 'add 1 hypericum per bout', 'add hypericum 1 per bout', 'extra hypericum, 1 each'])(
     '%s: beside what is in it, not instead',
