@@ -9,6 +9,7 @@ import { kindsMeant, madeOf, ordered } from './apply-progress.ts';
 import { byFormerValue } from './by-former-value.ts';
 import type { EventState, OrderLine } from './event.ts';
 import { isMissing, kindInOrder } from './kind-in-order.ts';
+import { isGiven, ofKindHeld } from './kind-meant.ts';
 import { kindWords } from './kind-words.ts';
 import { askedOnceBegun } from './settle-begun.ts';
 import { settleBrokenRight, settleOnlyBroke } from './settle-broken.ts';
@@ -47,22 +48,6 @@ const noSuchPiece = (state: EventState, piece: PieceKind): Settled => ({
   kind: 'problem',
   problem: problem('no-such-piece', { piece, known: kindsMeant(state, undefined) }),
 });
-
-const isTaken = (fact: Fact): fact is FactOf<'change'> =>
-  fact.fact === 'change' && fact.what === 'count' && (Number(fact.by ?? 0) < 0 || fact.to === 0);
-const isGiven = (fact: Fact): boolean => fact.fact === 'change' && fact.what === 'count' && Number(fact.by ?? 0) > 0;
-
-/** "Corsages" said of an order of wrist corsages mean those; "a wrist corsage, not a pin-on" in one of corsages becomes a kind of its own. */
-const ofKindHeld = (state: EventState, fact: Fact, beside: readonly Fact[]): Fact => {
-  if (!('piece' in fact) || fact.piece === undefined || fact.fact === 'pieces') return fact;
-  const piece = kindInOrder(state.lines, fact.piece);
-  if (piece === fact.piece) return fact;
-  // "make the 4 corsages wrist ones": the four are of the kind they become.
-  if (beside.some((other) => other.fact === 'change' && other.what === 'piece' && other.to === fact.piece)) return fact;
-  const given = isGiven(fact) || (fact.fact === 'change' && fact.what === 'count' && Number(fact.to ?? 0) > 0);
-  if (given && beside.some((other) => isTaken(other) && other.piece && kindInOrder(state.lines, other.piece) === piece)) return fact;
-  return fact.fact === 'change' && fact.what === 'piece' ? { ...fact, piece, from: piece } : { ...fact, piece };
-};
 
 /** "Price is 14 now" of kinds that cost differently is hardly said of all of them. */
 const differInPrice = ({ lines }: EventState): boolean =>

@@ -5,6 +5,7 @@ import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import { isSingle, type Token } from '../text/token.ts';
 import { kind, numberOf } from './instead-of.ts';
+import { priceOfSwapped } from './price-of-added.ts';
 
 const swap = '(swap|swop|switch|exchange|trade|replace|swapping|switching|swapped|change|turn|convert)';
 const form = pattern(
@@ -35,7 +36,10 @@ export const oneForSome = (reader: Reader, part: Part): Finding | undefined => {
     { fact: 'change', what: 'count', by: count, piece: to },
   ];
   const end = each ? match.end + 1 : match.end;
-  if (each || !isOpen(tokens, match, taken)) return found(reader, match.start, end, over(each ? taken * given : given));
+  if (each || !isOpen(tokens, match, taken)) {
+    const price = to === undefined ? undefined : priceOfSwapped(reader, end, part.end, to);
+    return found(reader, match.start, price?.end ?? end, [...over(each ? taken * given : given), ...(price?.facts ?? [])]);
+  }
   const words = reader.words(match.start, end);
   const choice = (count: number) => ({
     words: `${count} ${to}${count === 1 ? '' : 's'}`,
