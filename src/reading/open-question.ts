@@ -7,6 +7,7 @@ import { answered } from './answered.ts';
 import { asksInstead } from './asks-instead.ts';
 import { betweenEnds } from './between-ends.ts';
 import { dateAt } from './dates/date-forms.ts';
+import { dayAnswered } from './day-denied.ts';
 import type { Fact } from './fact.ts';
 import { packHolds } from './goods/pack-holds.ts';
 import { kindsAnswered, numberPutRight } from './kinds-answered.ts';
@@ -66,7 +67,8 @@ const chosen = (message: Message, { why, choices }: Ask, context: ReadingContext
   const dated = choices.filter((choice) =>
     choice.facts.some((fact) => 'date' in fact || ('to' in fact && /^\d{4}-/.test(String(fact.to)))),
   );
-  if (dated.length > 0 && why !== 'low or high') return byDate(message, dated, context);
+  if (dated.length > 0 && why !== 'low or high')
+    return dayAnswered(message.clean.original, dated, dayIn, () => byDate(message, dated, context));
   const matching = choices.filter((choice) => saidWords.every((word) => matches(word, choice)));
   const [match, other] = matching.length > 1 ? matching.filter((choice) => saidInOrder(saidWords, choice.words)) : matching;
   return other === undefined ? match : undefined;

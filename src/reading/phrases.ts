@@ -29,6 +29,7 @@ import { madeByDays } from './phrases/made-by-days.ts';
 import { materialLeft } from './phrases/material-left.ts';
 import { materialSaid } from './phrases/material-said.ts';
 import { moreBesideWork } from './phrases/more-beside-work.ts';
+import { moreInAMaterial } from './phrases/more-in-a-material.ts';
 import { moreThenHome } from './phrases/more-then-home.ts';
 import { noneFinished } from './phrases/none-finished.ts';
 import { notKept } from './phrases/not-kept.ts';
@@ -96,6 +97,7 @@ export const phrases: readonly Phrase[] = [
   noneFinished,
   moreThenHome,
   madeByDays,
+  moreInAMaterial,
   someInAMaterial,
   notKept,
   numberExplained,

@@ -1,7 +1,7 @@
 // How pieces and prices said in one message change the order. A kind said again replaces its lines; "and 2 more" adds to them;
 // a price each goes to the lines that have none, so that a later kind never takes another kind's price in silence.
 
-import type { PieceKind } from '../handbook/pieces.ts';
+import type { Material, PieceKind } from '../handbook/pieces.ts';
 import type { FactOf } from '../reading/fact.ts';
 import { decimal } from '../values/decimal.ts';
 import type { EventState, OrderLine } from './event.ts';
@@ -33,7 +33,7 @@ export const applyPieces = (state: EventState, facts: readonly FactOf<'pieces'>[
     const at = place === -1 ? kept.length : place;
     lines = [...kept.slice(0, at), ...fresh, ...kept.slice(at)];
   }
-  for (const line of added) lines = addLine(lines, line);
+  for (const line of added) lines = addLine(lines, line, state.material);
   return { ...state, lines: lines.filter((line) => line.count > 0) };
 };
 
@@ -49,10 +49,12 @@ const inherit = (line: OrderLine, replaced: readonly OrderLine[]): OrderLine => 
   };
 };
 
-const addLine = (lines: readonly OrderLine[], added: OrderLine): readonly OrderLine[] => {
+const addLine = (lines: readonly OrderLine[], added: OrderLine, ofAll: Material | undefined): readonly OrderLine[] => {
   const kind = added.piece === 'unspecified' && lines.length === 1 ? (lines[0] as OrderLine).piece : added.piece;
+  // "3 more fresh" go to those that are fresh.
+  const isAlike = (line: OrderLine): boolean => added.material === undefined || (line.material ?? ofAll) === added.material;
   const same = lines.findIndex(
-    (line) => line.piece === kind && line.wearer === added.wearer && (!added.price || samePrice(line.price, added.price)),
+    (line) => line.piece === kind && line.wearer === added.wearer && isAlike(line) && (!added.price || samePrice(line.price, added.price)),
   );
   if (same === -1) {
     const sibling = lines.find((line) => line.piece === kind);

@@ -14,6 +14,7 @@ import { kindWords } from './kind-words.ts';
 import { askedOnceBegun } from './settle-begun.ts';
 import { settleBrokenRight, settleOnlyBroke } from './settle-broken.ts';
 import { settleSomeMaterial } from './settle-material.ts';
+import { settleMoreInMaterial } from './settle-more.ts';
 import { askOrderedOrMade, settleBareNumber } from './settle-number.ts';
 import { settlePriceOff } from './settle-price-off.ts';
 import { settleRecipe } from './settle-recipe.ts';
@@ -28,7 +29,7 @@ export const settleInThread = (state: EventState, said: Fact, beside: readonly F
   const fact = ofKindHeld(state, said, beside);
   if (fact.fact === 'material' && fact.piece && isMissing(state.lines, fact.piece) && !beside.some((other) => names(other, fact.piece)))
     return noSuchPiece(state, fact.piece);
-  const begun = askedOnceBegun(state, fact, beside);
+  const begun = askedOnceBegun(state, fact, beside) ?? settleMoreInMaterial(state, fact) ?? settleOnlyBroke(state, fact);
   if (begun) return begun;
   if (fact.fact === 'change') return settleChange(state, fact, beside);
   if (fact.fact === 'made' || fact.fact === 'broke' || fact.fact === 'left') return settleProgress(state, fact, beside);
@@ -131,8 +132,6 @@ const settleProgress = (state: EventState, fact: FactOf<'made'> | FactOf<'broke'
   // "2 crowns snapped" where none are ordered or made; what was made before it is ordered is kept.
   if (fact.piece && fact.fact !== 'made' && isMissing(state.lines, fact.piece) && madeOf(state, fact.piece) === 0)
     return beside.some((other) => names(other, fact.piece)) ? settled(fact) : noSuchPiece(state, fact.piece);
-  const fewer = settleOnlyBroke(state, fact);
-  if (fewer) return fewer;
   if (fact.piece && fact.piece !== 'unspecified') return moreOrThose(state, fact, fact.piece);
   if (beside.some((other) => other.fact === 'pieces')) return settled(fact);
   const kinds = kindsMeant(state, undefined);
