@@ -1,19 +1,28 @@
-// What is not kept is refused in words, with what a discount would come to.
+// Deposits, payments and discounts are kept nowhere, and it is said so.
 
-import { expect, it } from 'vitest';
-import { talkJson } from '../../support/converse.ts';
+import { describe, expect, it } from 'vitest';
+import { replyTo } from '../../support/plain-studio.ts';
 
-const order = '18 bouts & 5 wrist corsages sat 27 march, dried, bouts 13 cors 30';
-const lastOf = async (...said: readonly string[]): Promise<string | undefined> =>
-  (await talkJson([order, ...said].map((text) => ({ thread: 't1', text })))).at(-1)?.reply?.text;
+const order = '20 bouts at 15 inc';
 
-it.each(['client wants 10 percent off', '10% off', 'she wants 10% discount'])('“%s” is worked out and not taken off', async (said) => {
-  const reply = await lastOf(said);
-  expect(reply).toContain('10 % off £384.00 would be £345.60.');
-  expect(await lastOf(said, 'total?')).toContain('£384.00');
+describe('a deposit or a payment', () => {
+  it.each(['£50 deposit paid', 'took a £50 deposit', 'they paid 100 upfront', '25% deposit to hold the date'])('%s', async (line) =>
+    expect(await replyTo([order, line])).toMatch(/^I keep no deposits or payments: the figures stand as they were\./),
+  );
+  it('“how much is left to pay” is what it comes to', async () => {
+    const reply = await replyTo([order, 'how much is left to pay']);
+    expect(reply).toMatch(/^£300\.00 in all/);
+    expect(reply).toContain('I keep no deposits or payments');
+  });
 });
-it('takes the price it comes to', async () => expect(await lastOf('10% off', '345.60 in all', 'total?')).toContain('£345.60'));
-it.each(['delivery 25', 'add 15 delivery', 'plus £25 for delivery'])('“%s” is said not to be kept', async (said) =>
-  expect(await lastOf(said)).toContain('I keep no charge for delivery'),
-);
-it('keeps no deposit either', async () => expect(await lastOf('£50 deposit paid')).toContain('I keep no deposits or payments'));
+
+describe('a discount in percent', () => {
+  it.each(['10% off for cash', 'mates rates 15% off', 'give her 10% off', 'can we do 10% off for cash?'])('%s', async (line) =>
+    expect(await replyTo([order, line])).toMatch(/^I take off no discounts: the figures stand as they were\./),
+  );
+  it('in a question for the total is not passed over', async () => {
+    const reply = await replyTo([order, 'whats the total with 10% off']);
+    expect(reply).toMatch(/^£300\.00 in all/);
+    expect(reply).toContain('I take off no discounts');
+  });
+});

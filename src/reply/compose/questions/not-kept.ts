@@ -20,7 +20,7 @@ const discount = ({ words }: Question, { price, manner }: Answer): ReturnType<Re
   const now = price.value.priced.all.printed.price;
   const less = now.times(decimal(100).minus(percent)).dividedBy(100);
   return answerLine(
-    text`${percent} % off ${moneySpan(manner.money(now))} would be ${moneySpan(manner.money(less))}. I take off no discounts by myself: say the price it comes to, “${less.toFixed(2)} in all”, and it is the price.`,
+    text`I take off no discounts: the figures stand as they were. ${percent} % off ${moneySpan(manner.money(now))} would be ${moneySpan(manner.money(less))}: say “${less.toFixed(2)} in all”, and it is the price.`,
   );
 };
 
