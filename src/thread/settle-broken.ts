@@ -2,6 +2,7 @@
 
 import type { PieceKind } from '../handbook/pieces.ts';
 import type { Fact, FactOf } from '../reading/fact.ts';
+import type { Choice } from '../reading/reading.ts';
 import type { EventState } from './event.ts';
 import { type Settled, settled } from './settled.ts';
 
@@ -30,19 +31,15 @@ export const settleBrokenRight = (state: EventState, change: FactOf<'change'>, k
   if (last === undefined || last === all || from === all) return settled({ ...change, piece });
   if (from === last) return settled({ ...change, to: rightedTo(state, piece, to), from: all, piece });
   if (from !== undefined) return settled({ ...change, piece });
-  return {
-    kind: 'ask',
-    ask: {
-      about: 'made',
-      why: 'which number',
-      words,
-      choices: [
-        { words: `${to} broken, not ${last}`, facts: [{ ...change, to: rightedTo(state, piece, to), from: all, piece }] },
-        { words: `${to} broken in all`, facts: [{ ...change, from: all, piece }] },
-      ],
-    },
-  };
+  return askWhich(words, [
+    { words: `${to} broken, not ${last}`, facts: [{ ...change, to: rightedTo(state, piece, to), from: all, piece }] },
+    { words: `${to} broken in all`, facts: [{ ...change, from: all, piece }] },
+  ]);
 };
+const askWhich = (words: string, choices: readonly Choice[]): Settled => ({
+  kind: 'ask',
+  ask: { about: 'made', why: 'which number', words, choices },
+});
 
 const only = /\b(only|just)\b/i;
 
@@ -54,19 +51,11 @@ export const settleOnlyBroke = (state: EventState, fact: Fact): Settled | undefi
   const last = lastOf(state, piece);
   if (last === undefined || last <= fact.count || !only.test(fact.words) || /\b(more|another|else)\b/i.test(fact.words)) return undefined;
   const { count, words } = fact;
-  return {
-    kind: 'ask',
-    ask: {
-      about: 'made',
-      why: 'which number',
-      words,
-      choices: [
-        {
-          words: `${count} broken, not ${last}`,
-          facts: [{ fact: 'change', what: 'broke', to: rightedTo(state, piece, count), from: brokeOf(state, piece), piece, words }],
-        },
-        { words: `${count} more broken`, facts: [{ ...fact, piece, words: `${count} more broken` }] },
-      ],
+  return askWhich(words, [
+    {
+      words: `${count} broken, not ${last}`,
+      facts: [{ fact: 'change', what: 'broke', to: rightedTo(state, piece, count), from: brokeOf(state, piece), piece, words }],
     },
-  };
+    { words: `${count} more broken`, facts: [{ ...fact, piece, words: `${count} more broken` }] },
+  ]);
 };

@@ -4,6 +4,7 @@ import type { PieceKind } from '../../handbook/pieces.ts';
 import { beginsAt, beginsIn, firstIn, type Match, pattern } from '../pattern.ts';
 import { allFree, type Finding, found, type Reader, type Unworded } from '../phrase.ts';
 import { isSingle, type Token } from '../text/token.ts';
+import { soManyPieces } from '../words/so-many-pieces.ts';
 import { amountSaid } from './price-each.ts';
 
 const group =
@@ -70,7 +71,7 @@ const asked = (reader: Reader, { start, end, kept }: Match): Finding => {
   const said = kept['v']?.number;
   const price: Unworded[] = said === undefined ? [] : [{ fact: 'price', ...amountSaid(said), per: 'each' }];
   const choices = [countOf(kept), number(kept['n'])].map((count) => ({
-    words: `${count} pieces`,
+    words: soManyPieces(count),
     facts: found(reader, start, end, [{ fact: 'pieces', piece, count }, ...price]).facts ?? [],
   }));
   return { start, end, asks: [{ about: 'count', why: 'which number', words, choices }] };

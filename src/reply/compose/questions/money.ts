@@ -6,7 +6,7 @@ import { printNumber } from '../../../values/money.ts';
 import type { Answer } from '../../answer.ts';
 import type { Block, Line } from '../../reply.ts';
 import { moneySpan, plainLine, strong, text } from '../../span.ts';
-import { plural } from '../../words/names.ts';
+import { counted, plural } from '../../words/names.ts';
 import { basisWords, notPricedYet, rateWords } from '../../words/order.ts';
 import { partName } from '../../words/parts.ts';
 import { problemLine } from '../../words/problems.ts';
@@ -112,9 +112,7 @@ const taxStatus = withPrice(({ priced }, { manner }) => {
 const count: Respond = (_question, { event, manner }) => {
   const total = event.lines.reduce((pieces, line) => pieces + line.count, 0);
   if (total === 0) return answerLine(text`Nobody has said how many yet.`);
-  return answerLine(
-    text`${strong(total)} in all: ${event.lines.map((line) => `${line.count} ${plural(line.piece, manner.says)}`).join(', ')}.`,
-  );
+  return answerLine(text`${strong(total)} in all: ${event.lines.map((line) => counted(line.count, line.piece, manner.says)).join(', ')}.`);
 };
 
 const working = withPrice(({ priced }, { manner }) =>
