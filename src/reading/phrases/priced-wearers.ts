@@ -26,7 +26,7 @@ const certain = (reader: Reader, entries: readonly PricedEntry[]): boolean => {
     return false;
   if (entries.every((entry) => entry.bench && entry.piece === undefined)) return false;
   if (entries.some((entry) => entry.marked)) return true;
-  if (reader.tokens.some(namesTax)) return true;
+  if (reader.tokens.some((token) => namesTax(token) || token.means['included'] !== undefined)) return true;
   if (entries.some((entry) => entry.odd) && entries.some((entry) => entry.counted)) return true;
   return entries.some((entry) => entry.counted && entry.at) && entries.some((entry) => Number(entry.number.amount) > 12);
 };
