@@ -17,8 +17,10 @@ const mostFacts = 15;
 
 export const why: Respond = (question, answer) => {
   if (aboutDates.test(question.words)) return whyDates(answer) ?? noPlan(answer);
-  const messages = answer.standing().slice(-mostMessages);
-  const items = messages.flatMap((message) =>
+  const standing = answer.standing();
+  // Messages nothing was kept of push none out that stated something.
+  const stated = standing.filter(({ facts }) => facts.some(isSaid)).slice(-mostMessages);
+  const items = stated.flatMap((message) =>
     message.facts.filter(isSaid).map((fact) => text`${quoted(fact.words)}: ${factWords(fact, answer.manner)}`),
   );
   if (items.length === 0) return answerLine(text`I have read nothing in this thread yet.`);
@@ -26,7 +28,7 @@ export const why: Respond = (question, answer) => {
     ...answerLine(text`What I read, and from which words:`),
     { block: 'list', items: items.slice(-mostFacts) },
     ...assumedBlock(answer),
-    ...unreadBlock(messages),
+    ...unreadBlock(standing.slice(-mostMessages)),
   ];
 };
 
