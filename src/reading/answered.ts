@@ -2,7 +2,7 @@
 
 import type { Fact, FactOf } from './fact.ts';
 import type { Choice, Reading } from './reading.ts';
-import { soManyPieces } from './words/so-many-pieces.ts';
+import { soMany } from './words/kind-words.ts';
 
 const stating = (facts: readonly Fact[]): Reading => ({ facts, unread: [], asks: [], problems: [] });
 
@@ -14,7 +14,7 @@ const countOrPrice = (fact: FactOf<'price'>): Reading => {
   if (!makes.test(words) || !/^\d+$/.test(amount) || per === 'all' || marked !== undefined || /\b(each|ea|apiece|per)\b/i.test(words))
     return stating([fact]);
   const choices: Choice[] = [
-    { words: soManyPieces(amount), facts: [{ fact: 'change', what: 'count', to: Number(amount), words }] },
+    { words: soMany(amount), facts: [{ fact: 'change', what: 'count', to: Number(amount), words }] },
     { words: `${amount} each`, facts: [fact] },
   ];
   return { ...stating([]), asks: [{ about: 'count', why: 'which number', words, choices }] };
@@ -28,7 +28,7 @@ export const answered = (fact: Fact): Reading => {
   if (fact.fact !== 'pieces' || fact.count < rareCount || fact.countMax !== undefined) return stating([fact]);
   const { count, words } = fact;
   const choices: Choice[] = [
-    { words: soManyPieces(count), facts: [fact] },
+    { words: soMany(count), facts: [fact] },
     { words: `${count} in all`, facts: [{ fact: 'price', amount: String(count), per: 'all', words }] },
   ];
   return { ...stating([]), asks: [{ about: 'count', why: 'which number', words, choices }] };

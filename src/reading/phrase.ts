@@ -4,6 +4,7 @@ import type { Problem } from '../values/problem.ts';
 import type { Fact } from './fact.ts';
 import type { Ask, ReadingContext } from './reading.ts';
 import type { Message, Part } from './text/message.ts';
+import { placesIn } from './text/places-in.ts';
 import type { Token } from './text/token.ts';
 
 export interface Finding {
@@ -46,6 +47,9 @@ export interface Phrase {
 
 /** A fact as a phrase writes it, before it is given its words. */
 export type Unworded = Fact extends infer F ? (F extends Fact ? Omit<F, 'words'> : never) : never;
+
+/** The places of the tokens a finding takes. */
+export const takenBy = (finding: Finding): readonly number[] => finding.takes ?? placesIn(finding);
 
 /** Whether no token of the stretch is taken. */
 export const allFree = (reader: Reader, start: number, end: number): boolean => {

@@ -9,7 +9,7 @@ import { leftInSilence } from './left-in-silence.ts';
 import { askedAtOnce } from './much-at-once.ts';
 import { saysRange, withBothEnds } from './one-end-alone.ts';
 import { answerOpenQuestion } from './open-question.ts';
-import type { Finding, Phrase, Reader } from './phrase.ts';
+import { type Phrase, type Reader, takenBy } from './phrase.ts';
 import { everydayTalk, heldBack } from './phrases/held-back.ts';
 import { otherWork } from './phrases/other-work.ts';
 import { phrases } from './phrases.ts';
@@ -56,13 +56,6 @@ const readerOf = (
 });
 
 const isOthers: ReadonlySet<string> = new Set([everydayTalk, heldBack, otherWork].map(({ name }) => name));
-
-const takenBy = (finding: Finding): readonly number[] => {
-  if (finding.takes !== undefined) return finding.takes;
-  const tokens: number[] = [];
-  for (let index = finding.start; index < finding.end; index++) tokens.push(index);
-  return tokens;
-};
 
 export const readPhrases = (text: string, context: ReadingContext, list: readonly Phrase[] = phrases): TracedReading =>
   readOpened(openMessage(text), context, list);

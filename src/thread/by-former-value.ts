@@ -2,6 +2,7 @@
 
 import type { Fact, FactOf } from '../reading/fact.ts';
 import type { Choice } from '../reading/reading.ts';
+import { soMany } from '../reading/words/kind-words.ts';
 import { decimal } from '../values/decimal.ts';
 import { madeOf } from './apply-progress.ts';
 import type { EventState, OrderLine } from './event.ts';
@@ -39,7 +40,7 @@ export const byFormerValue = (state: EventState, change: Change, lines: readonly
   if (!isOpen || (lines.length > 1 && isSaidAsCount(change))) return undefined;
   const named: Change = { ...change, piece: piece ?? line.piece };
   const choices: Choice[] = [
-    { words: `${to} pieces`, facts: counted(named, lines) },
+    { words: soMany(to), facts: counted(named, lines) },
     ...(lines.some(isPriced) ? [{ words: `${to} each`, facts: [asPrice(named)] }] : []),
     ...(isMade ? [{ words: `${to} made`, facts: [{ ...named, what: 'made' as const }] }] : []),
   ];

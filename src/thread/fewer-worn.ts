@@ -6,6 +6,7 @@ import type { Ask } from '../reading/reading.ts';
 import { roleOf } from './apply-wearers.ts';
 import type { EventState, OrderLine } from './event.ts';
 import { kindInOrder } from './kind-in-order.ts';
+import { asFacts, countedUp } from './lines-as-facts.ts';
 import { wearersKnown } from './wearers-known.ts';
 
 type Wearers = FactOf<'wearers'>;
@@ -17,8 +18,6 @@ interface Fewer {
   readonly line?: OrderLine;
 }
 
-const sum = (list: readonly { readonly count: number }[]): number => list.reduce((all, { count }) => all + count, 0);
-
 const onlyKind = (lines: readonly OrderLine[]): PieceKind | undefined => {
   const [kind, second] = [...new Set(lines.map(({ piece }) => piece))];
   return second === undefined ? kind : undefined;
@@ -29,7 +28,7 @@ const fewerOf = (state: EventState, said: Wearers['wearers'][number]): Fewer | u
   const { lines } = state;
   const wearers = wearersKnown(state);
   const before = wearers.filter(({ wearer }) => roleOf(wearer) === roleOf(said.wearer));
-  const off = sum(before) - said.count;
+  const off = countedUp(before) - said.count;
   const own = lines.filter(({ wearer }) => wearer !== undefined && roleOf(wearer) === roleOf(said.wearer));
   const [line, anotherLine] = own;
   if (off <= 0 || anotherLine !== undefined) return undefined;
@@ -39,11 +38,9 @@ const fewerOf = (state: EventState, said: Wearers['wearers'][number]): Fewer | u
   const piece = worn === undefined ? onlyKind(lines) : kindInOrder(lines, worn);
   if (piece === undefined || lines.filter((each) => each.piece === piece).length !== 1) return undefined;
   const named = wearers.filter((each) => (each.piece === undefined ? onlyKind(lines) : kindInOrder(lines, each.piece)) === piece);
-  const all = sum(lines.filter((each) => each.piece === piece));
-  return sum(named) >= all && all >= off ? { piece, off } : undefined;
+  const all = countedUp(lines.filter((each) => each.piece === piece));
+  return countedUp(named) >= all && all >= off ? { piece, off } : undefined;
 };
-
-const asFacts = (lines: readonly OrderLine[], words: string): Fact[] => lines.map((line) => ({ fact: 'pieces', words, ...line }));
 
 /** The lines of the kind with so many fewer; one of which none is left is said too, or its wearers would keep it. */
 const withFewer = (lines: readonly OrderLine[], { piece, off, line }: Fewer, words: string): Fact[] => {
@@ -69,7 +66,7 @@ export const askFewerPieces = (state: EventState, facts: readonly Fact[]): Ask |
     words: fact.words,
     choices: [
       { words: `${only.off} fewer`, facts: withFewer(lines, only, fact.words) },
-      { words: `keep ${sum(lines)}`, facts: [fact] },
+      { words: `keep ${countedUp(lines)}`, facts: [fact] },
     ],
   };
 };

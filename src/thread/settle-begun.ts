@@ -4,10 +4,10 @@
 import type { PieceKind } from '../handbook/pieces.ts';
 import type { Fact } from '../reading/fact.ts';
 import type { Choice } from '../reading/reading.ts';
+import { soMany } from '../reading/words/kind-words.ts';
 import { madeOf, ordered } from './apply-progress.ts';
 import type { EventState } from './event.ts';
 import { kindInOrder } from './kind-in-order.ts';
-import { kindWords } from './kind-words.ts';
 import type { Settled } from './settled.ts';
 
 const joins = /\b(and|also|plus|too|as well|aswell)\b|^[+&]/i;
@@ -33,7 +33,7 @@ export const askedOnceBegun = (state: EventState, fact: Fact, beside: readonly F
   if (said === undefined || piece === undefined || said.count < 1 || said.count >= ordered(state, piece)) return undefined;
   const { count, added } = said;
   const { words } = fact;
-  const many = (each: number): string => `${each} ${kindWords(piece, each)}`;
+  const many = (each: number): string => soMany(each, piece);
   const right = lately.piece === piece && !added && lately.added !== count;
   const choices: Choice[] = [
     ...(right

@@ -2,6 +2,7 @@
 
 import type { PieceKind } from '../handbook/pieces.ts';
 import type { Fact, FactOf } from '../reading/fact.ts';
+import { kindWords } from '../reading/words/kind-words.ts';
 import { decimal } from '../values/decimal.ts';
 import { problem } from '../values/result.ts';
 import { correctedCount, linesMeant } from './apply-change.ts';
@@ -10,7 +11,6 @@ import { byFormerValue } from './by-former-value.ts';
 import type { EventState, OrderLine } from './event.ts';
 import { isMissing, kindInOrder } from './kind-in-order.ts';
 import { isGiven, ofKindHeld } from './kind-meant.ts';
-import { kindWords } from './kind-words.ts';
 import { askedOnceBegun } from './settle-begun.ts';
 import { settleBrokenRight, settleOnlyBroke } from './settle-broken.ts';
 import { settleSomeMaterial } from './settle-material.ts';

@@ -3,10 +3,10 @@
 import type { PieceKind } from '../handbook/pieces.ts';
 import type { FactOf } from '../reading/fact.ts';
 import type { Ask, Choice } from '../reading/reading.ts';
+import { soMany } from '../reading/words/kind-words.ts';
 import { problem } from '../values/result.ts';
 import { kindsMeant } from './apply-progress.ts';
 import type { EventState } from './event.ts';
-import { kindWords } from './kind-words.ts';
 import { type Settled, settled } from './settled.ts';
 
 type Change = FactOf<'change'>;
@@ -39,7 +39,7 @@ export const settleSomeMaterial = (state: EventState, change: Change): Settled =
   const of = (piece: PieceKind) =>
     numbersOf(change, orderedOf(state, piece)).map(
       (some): Choice => ({
-        words: `${some} ${kindWords(piece, some)}`,
+        words: soMany(some, piece),
         facts: [{ ...change, piece, some: some + beside(state, change, piece) }],
       }),
     );

@@ -2,9 +2,9 @@
 
 import type { Fact } from '../reading/fact.ts';
 import type { Choice } from '../reading/reading.ts';
+import { kindWords } from '../reading/words/kind-words.ts';
 import { kindsMeant, madeOf } from './apply-progress.ts';
 import type { EventState } from './event.ts';
-import { kindWords } from './kind-words.ts';
 import { type Settled, settled } from './settled.ts';
 
 export const settleMoreInMaterial = (state: EventState, fact: Fact): Settled | undefined => {

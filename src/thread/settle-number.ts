@@ -3,11 +3,10 @@
 import type { PieceKind } from '../handbook/pieces.ts';
 import type { Fact, FactOf } from '../reading/fact.ts';
 import type { Choice } from '../reading/reading.ts';
-import { soManyPieces } from '../reading/words/so-many-pieces.ts';
+import { kindWords, soMany } from '../reading/words/kind-words.ts';
 import { decimal } from '../values/decimal.ts';
 import { kindsMeant, madeOf } from './apply-progress.ts';
 import type { EventState } from './event.ts';
-import { kindWords } from './kind-words.ts';
 import { type Settled, settled } from './settled.ts';
 
 /** "5 more" once some are made: ordered, or made since. `named`: the choices say which kind, where the order has others. */
@@ -59,7 +58,7 @@ const askOfNothing = ({ to, words }: FactOf<'change'>): Settled => {
   const price = (per: 'each' | 'all'): Fact => ({ fact: 'price', amount: String(to), per, words });
   const choices: Choice[] = [
     ...(Number.isInteger(Number(to))
-      ? [{ words: soManyPieces(to), facts: [{ fact: 'pieces' as const, piece: 'unspecified' as const, count: Number(to), words }] }]
+      ? [{ words: soMany(to), facts: [{ fact: 'pieces' as const, piece: 'unspecified' as const, count: Number(to), words }] }]
       : []),
     { words: `${to} each`, facts: [price('each')] },
     { words: `${to} in all`, facts: [price('all')] },
@@ -86,7 +85,7 @@ export const settleBareNumber = (state: EventState, change: FactOf<'change'>): S
   const kind = begun === undefined || kindsMeant(state, undefined).length < 2 ? '' : ` ${kindWords(begun, Number(change.to))}`;
   const others = begun !== undefined && added !== undefined && madeOf(state, begun) > added;
   const choices: Choice[] = [
-    { words: soManyPieces(change.to), facts: [asCount] },
+    { words: soMany(change.to), facts: [asCount] },
     ...(hasPrice ? [{ words: `${change.to} each`, facts: [asPrice] }] : []),
     // "oops 8" behind "did another 9" where others were made before
     ...(begun !== undefined && others

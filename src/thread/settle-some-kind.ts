@@ -3,18 +3,16 @@
 import type { PieceKind } from '../handbook/pieces.ts';
 import type { Fact, FactOf } from '../reading/fact.ts';
 import type { Choice } from '../reading/reading.ts';
+import { soMany } from '../reading/words/kind-words.ts';
 import { problem } from '../values/result.ts';
 import { ordered } from './apply-progress.ts';
 import type { EventState } from './event.ts';
-import { kindWords } from './kind-words.ts';
 import { type Settled, settled } from './settled.ts';
 
 type Change = FactOf<'change'>;
 
 const halvesOther = (fact: Fact, { piece, to }: Change): fact is Change =>
   fact.fact === 'change' && fact.what === 'piece' && fact.some === 'half' && fact.piece === piece && fact.to !== to;
-
-const many = (count: number, piece: PieceKind): string => `${count} ${kindWords(piece, count)}`;
 
 /** Of an odd number either half may be the larger: both ways to share them are offered. */
 export const settleSomeKind = (state: EventState, change: Change, beside: readonly Fact[]): Settled => {
@@ -29,7 +27,7 @@ export const settleSomeKind = (state: EventState, change: Change, beside: readon
   const to = change.to as PieceKind;
   const second = beside.find((fact) => halvesOther(fact, change)) as Change | undefined;
   const share = (first: number): Choice => ({
-    words: `${many(first, to)} and ${many(all - first, (second?.to as PieceKind | undefined) ?? piece)}`,
+    words: `${soMany(first, to)} and ${soMany(all - first, (second?.to as PieceKind | undefined) ?? piece)}`,
     facts: [{ ...change, some: first }, ...(second === undefined ? [] : [{ ...second, some: all - first }])],
   });
   const less = Math.floor(all / 2);

@@ -1,11 +1,10 @@
 // "2 wrist 2 pin on" behind "4 corsages": those are they, and no four more. Where the numbers do not agree it is asked.
 
-import type { PieceKind } from '../handbook/pieces.ts';
 import type { Fact, FactOf } from '../reading/fact.ts';
 import type { Ask } from '../reading/reading.ts';
+import { soMany } from '../reading/words/kind-words.ts';
 import { ordered } from './apply-progress.ts';
 import type { EventState } from './event.ts';
-import { kindWords } from './kind-words.ts';
 
 type Pieces = FactOf<'pieces'>;
 
@@ -26,8 +25,6 @@ const asSort = ({ piece, count, words }: Pieces): Fact => ({
   some: count,
   words,
 });
-
-const many = (count: number, piece: PieceKind): string => `${count} ${kindWords(piece, count)}`;
 
 /** Of an order that holds corsages of no told sort. With a price said it may be either, however the numbers agree. */
 export const sortsInOrder = (state: EventState, facts: readonly Fact[]): { readonly facts: readonly Fact[]; readonly ask?: Ask } => {
@@ -52,7 +49,7 @@ export const sortsInOrder = (state: EventState, facts: readonly Fact[]): { reado
   const own = price === undefined ? {} : { price: { amount: price.amount, per: 'each' as const } };
   if (told === all && prices.length === 0) return { facts: [...others, ...sorts.map(asSort)] };
   const [first] = sorts;
-  const names = sorts.map(({ count, piece }) => many(count, piece)).join(' and ');
+  const names = sorts.map(({ count, piece }) => soMany(count, piece)).join(' and ');
   return {
     facts: others,
     ask: {
@@ -60,7 +57,7 @@ export const sortsInOrder = (state: EventState, facts: readonly Fact[]): { reado
       why: 'which number',
       words: first?.words ?? '',
       choices: [
-        { words: `${told} of the ${many(all, 'corsage')}`, facts: [...sorts.map(asSort), ...repriced] },
+        { words: `${told} of the ${soMany(all, 'corsage')}`, facts: [...sorts.map(asSort), ...repriced] },
         { words: `${names} more`, facts: sorts.map((fact) => ({ ...fact, ...own, adds: true as const })) },
       ],
     },

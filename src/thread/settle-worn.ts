@@ -8,6 +8,7 @@ import { ordered } from './apply-progress.ts';
 import { roleOf } from './apply-wearers.ts';
 import type { EventState, OrderLine } from './event.ts';
 import { kindInOrder } from './kind-in-order.ts';
+import { asFacts, countedUp } from './lines-as-facts.ts';
 
 type Pieces = FactOf<'pieces'>;
 type Price = FactOf<'price'>;
@@ -22,7 +23,6 @@ interface Worn {
 
 const isPieces = (fact: Fact): fact is Pieces => fact.fact === 'pieces';
 const wearersIn = (facts: readonly Fact[]) => facts.flatMap((fact) => (fact.fact === 'wearers' && !fact.notes ? fact.wearers : []));
-const sum = (list: readonly { readonly count: number }[]): number => list.reduce((total, { count }) => total + count, 0);
 
 /** Whether a kind that is said is served by this one of the order: "40 pieces" may be any that the order does not name. */
 const isServedBy = (lines: readonly OrderLine[], kind: PieceKind, said: PieceKind): boolean => {
@@ -35,9 +35,9 @@ const wornOf = ({ lines }: EventState, facts: readonly Fact[], kind: PieceKind):
   const pieces = facts.filter(isPieces).filter(({ piece }) => isServedBy(lines, kind, piece));
   const wearers = wearersIn(facts).filter(({ piece }) => piece !== undefined && isServedBy(lines, kind, piece));
   const apart = pieces.filter(({ wearer }) => wearer === undefined);
-  const count = sum(pieces);
+  const count = countedUp(pieces);
   if (pieces.length === 0 || pieces.some(({ adds, countMax }) => adds || countMax !== undefined)) return undefined;
-  if (apart.length > 0 && sum(apart) !== sum(wearers)) return undefined;
+  if (apart.length > 0 && countedUp(apart) !== countedUp(wearers)) return undefined;
   const roles = [...pieces.flatMap(({ wearer }) => wearer ?? []), ...wearers.map(({ wearer }) => wearer)].map(roleOf);
   return { kind, pieces, count, roles: new Set(roles) };
 };
@@ -59,15 +59,13 @@ const priceOf = ({ pieces }: Worn, facts: readonly Fact[]): string | undefined =
 
 const ofThose = /\b(is|are|will be|was|were) for\b/i;
 
-const asFacts = (lines: readonly OrderLine[], words: string): Fact[] => lines.map((line) => ({ fact: 'pieces', words, ...line }));
-
 /** All of the kind were said with their wearers, so more wearers are more pieces: the order's lines as they are then. */
 const withTheirs = (state: EventState, { kind, pieces, count, roles }: Worn, named: readonly { role: string; count: number }[]): Fact[] => {
   const lines = state.lines.filter(({ piece }) => piece === kind);
   const [only, another] = lines;
   const [{ words }] = pieces as [Pieces];
   if (only !== undefined && another === undefined && only.wearer === undefined) {
-    const others = sum(named.filter(({ role }) => !roles.has(role)));
+    const others = countedUp(named.filter(({ role }) => !roles.has(role)));
     return asFacts([{ ...only, count: others + count }], words);
   }
   const kept = lines.filter(({ wearer }) => wearer === undefined || !roles.has(roleOf(wearer)));
@@ -125,7 +123,7 @@ export const wornInOrder = (state: EventState, said: readonly Fact[]): { readonl
     const amount = priceOf(worn, facts);
     const dearer = amount !== undefined && !lines.some(({ price }) => price?.per === 'each' && decimal(price.amount).eq(amount));
     const named = namedBefore(state, kind);
-    const isAllNamed = named.length > 0 && sum(named) >= all;
+    const isAllNamed = named.length > 0 && countedUp(named) >= all;
     // "One crown is for a baby so 40" of crowns that the others have already: of those nobody wears yet.
     const saidOfThem = ofThose.test(worn.pieces[0]?.words ?? '');
     const [line, second] = saidOfThem ? lines.filter(({ wearer }) => wearer === undefined) : lines;

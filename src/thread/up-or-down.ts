@@ -2,7 +2,7 @@
 
 import type { FactOf } from '../reading/fact.ts';
 import type { Ask, Choice } from '../reading/reading.ts';
-import { soManyPieces } from '../reading/words/so-many-pieces.ts';
+import { soMany } from '../reading/words/kind-words.ts';
 import { decimal } from '../values/decimal.ts';
 import { byFormerValue } from './by-former-value.ts';
 import type { EventState, OrderLine } from './event.ts';
@@ -47,7 +47,7 @@ const asPriceOf = (change: Change, { price }: OrderLine, to: number): Change => 
 
 const askEither = (change: Change, line: OrderLine, to: number): Settled => {
   const choices: Choice[] = [
-    { words: soManyPieces(to), facts: [{ ...change, from: line.count }] },
+    { words: soMany(to), facts: [{ ...change, from: line.count }] },
     { words: `${to} each`, facts: [asPriceOf(change, line, to)] },
   ];
   return { kind: 'ask', ask: { about: 'count', why: 'which number', words: change.words, choices } };

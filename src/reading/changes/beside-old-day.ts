@@ -7,6 +7,7 @@ import type { DateRead } from '../dates/date-read.ts';
 import { pattern } from '../pattern.ts';
 import type { Finding, Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
+import { placesIn } from '../text/places-in.ts';
 
 const next = pattern("(it's|its|it is)? (the|a)? (day|night) (<b:word>) (that|it)? (instead|now|please|pls|sorry)?");
 const nextDay = pattern("(it's|its|it is)? the (next|following|previous) day (instead|now|please|pls|sorry)?");
@@ -45,8 +46,7 @@ export const dayAhead = (reader: Reader, { start }: Part): DateRead | undefined 
 /** What is found, with the words of the day ahead, so that nobody keeps the day that is taken back. */
 export const withDayAhead = (finding: Finding, ahead: DateRead | undefined, { start, end }: Part): Finding => {
   if (ahead === undefined) return finding;
-  const places = (from: number, to: number): number[] => Array.from({ length: to - from }, (_, at) => from + at);
-  return { ...finding, start: ahead.start, takes: [...places(ahead.start, ahead.end), ...(finding.takes ?? places(start, end))] };
+  return { ...finding, start: ahead.start, takes: [...placesIn(ahead), ...(finding.takes ?? placesIn({ start, end }))] };
 };
 
 /** A weekday alone is the one nearest to the day it replaces; three days off either may be meant. */

@@ -2,6 +2,7 @@
 
 import type { Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
+import { placesIn } from '../text/places-in.ts';
 import { isCount, type Token } from '../text/token.ts';
 import type { Zones } from './two-zones.ts';
 
@@ -14,9 +15,7 @@ export const besideOrder = (tokens: readonly Token[], part: Part, zones: Zones, 
   if (facts.some((fact) => fact.fact !== 'change' || (fact.what !== 'tax' && fact.what !== 'material'))) return undefined;
   const before = tokens.slice(...turned);
   if (!before.some(isCount) || !before.some(({ means }) => means['piece'] !== undefined)) return undefined;
-  return Array.from({ length: part.end - part.start }, (_, at) => part.start + at).filter(
-    (index) => index >= turned[1] || tags.some((tag) => tokens[index]?.means[tag] !== undefined),
-  );
+  return placesIn(part).filter((index) => index >= turned[1] || tags.some((tag) => tokens[index]?.means[tag] !== undefined));
 };
 
 /** "8 bouts, sorry 12 each": the old number counts pieces, and the new one is a price, so what became of the eight is not said. */

@@ -4,7 +4,7 @@ import type { Fact } from '../fact.ts';
 import type { Finding, Reader } from '../phrase.ts';
 import type { Ask, Choice } from '../reading.ts';
 import type { Token } from '../text/token.ts';
-import { soManyPieces } from '../words/so-many-pieces.ts';
+import { soMany } from '../words/kind-words.ts';
 
 const endsOf = ({ number }: Token): readonly string[] | undefined => {
   if (number === undefined || !/^(plain|money)$/.test(number.form)) return undefined;
@@ -35,7 +35,7 @@ export const eitherValue = (reader: Reader, finding: Finding): Finding => {
   const [what, words] = [fact.what, reader.words(start, end)];
   const choices = open.map((value): Choice => {
     const to = what === 'count' ? Number(value) : value;
-    const say = what === 'count' ? soManyPieces(value) : `${value}${fact.per === 'all' ? ' for all' : ' each'}`;
+    const say = what === 'count' ? soMany(value) : `${value}${fact.per === 'all' ? ' for all' : ' each'}`;
     return { words: say, facts: [{ ...fact, to } as Fact] };
   });
   const ask: Ask = { about: what, why: 'which number', words, choices };

@@ -8,7 +8,7 @@ import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
 import { ofKind } from '../text/kind-named.ts';
 import type { Part } from '../text/message.ts';
 import { isSingle, type Token } from '../text/token.ts';
-import { soManyPieces } from '../words/so-many-pieces.ts';
+import { soMany } from '../words/kind-words.ts';
 import { isRare } from './now-count-or-price.ts';
 import { upToReason } from './old-numbers.ts';
 
@@ -60,7 +60,7 @@ export const countFromTo = (reader: Reader, part: Part): Finding | undefined => 
     const words = reader.words(match.start, match.end);
     const asPrice: Unworded = { fact: 'change', what: 'price', to, from, per: 'each', ...kind };
     const choices = [
-      { words: soManyPieces(to), facts: [{ ...asCount, words } as Fact] },
+      { words: soMany(to), facts: [{ ...asCount, words } as Fact] },
       { words: `${to} each`, facts: [{ ...asPrice, words } as Fact] },
     ];
     return { start: match.start, end: match.end, asks: [{ about: 'count', why: 'which number', words, choices }] };

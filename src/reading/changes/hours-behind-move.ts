@@ -7,6 +7,7 @@ import { isRite, ownsHour } from '../dates/main-hour.ts';
 import type { Fact } from '../fact.ts';
 import type { Finding, Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
+import { placesIn } from '../text/places-in.ts';
 import { dateChange } from './date-change.ts';
 
 interface Clause {
@@ -54,11 +55,10 @@ const clausesOf = (reader: Reader, { start, end }: Part): { readonly at: number;
   return undefined;
 };
 
-const span = (start: number, end: number): number[] => Array.from({ length: end - start }, (_, at) => start + at);
 const hourIn = (reader: Reader, { start, end }: Part, time: string): readonly number[] => {
   for (let index = start; index < end; index++) {
     const read = timeAt(reader, index, true);
-    if (read?.time === time && read.end <= end) return span(index, read.end);
+    if (read?.time === time && read.end <= end) return placesIn({ start: index, end: read.end });
   }
   return [];
 };
@@ -85,8 +85,8 @@ export const dateAndHours = (reader: Reader, part: Part): readonly Finding[] | u
   ];
   const held = [
     ...(lost === undefined ? [] : hourIn(reader, head, String(lost.to))),
-    ...clauses.filter((clause) => clause !== own && clause !== handing).flatMap(({ time }) => span(time.start, time.end)),
+    ...clauses.filter((clause) => clause !== own && clause !== handing).flatMap(({ time }) => placesIn(time)),
   ];
-  const takes = span(part.start, part.end).filter((index) => !held.includes(index));
+  const takes = placesIn(part).filter((index) => !held.includes(index));
   return [{ start: part.start, end: part.end, takes, facts }, ...held.map((index) => ({ start: index, end: index + 1, held: true }))];
 };

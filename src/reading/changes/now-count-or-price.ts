@@ -6,7 +6,7 @@ import { type Match, pattern } from '../pattern.ts';
 import type { Finding, Reader } from '../phrase.ts';
 import type { Ask } from '../reading.ts';
 import type { Part } from '../text/message.ts';
-import { soManyPieces } from '../words/so-many-pieces.ts';
+import { soMany } from '../words/kind-words.ts';
 
 // Common practice, no source: outside these a number is hardly what one piece costs.
 const pricesOf: Readonly<Partial<Record<PieceKind, readonly [number, number]>>> = {
@@ -54,7 +54,7 @@ export const countOrPrice = (reader: Reader, match: Match, piece: PieceKind, amo
   const asCount: Fact = { fact: 'change', what: 'count', to: said, piece, words };
   const asPrice: Fact = { fact: 'change', what: 'price', to: amount, per: 'each', piece, words };
   const choices = [
-    { words: soManyPieces(amount), facts: [asCount] },
+    { words: soMany(amount), facts: [asCount] },
     { words: `${amount} each`, facts: [asPrice] },
   ];
   return { about: 'count', why: 'which number', words, choices };

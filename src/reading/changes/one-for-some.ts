@@ -4,6 +4,7 @@ import { type Match, pattern } from '../pattern.ts';
 import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
 import { isSingle, type Token } from '../text/token.ts';
+import { soMany } from '../words/kind-words.ts';
 import { kind, numberOf } from './instead-of.ts';
 import { priceOfSwapped } from './price-of-added.ts';
 
@@ -42,7 +43,7 @@ export const oneForSome = (reader: Reader, part: Part): Finding | undefined => {
   }
   const words = reader.words(match.start, end);
   const choice = (count: number) => ({
-    words: `${count} ${to}${count === 1 ? '' : 's'}`,
+    words: soMany(count, to),
     facts: over(count).map((fact) => ({ ...fact, words })) as NonNullable<Finding['facts']>,
   });
   return { start: match.start, end, asks: [{ about: 'count', why: 'which number', words, choices: [choice(given), choice(taken)] }] };

@@ -8,7 +8,7 @@ import type { Ask, Choice } from '../reading.ts';
 import { ofKind } from '../text/kind-named.ts';
 import { tellsOfTax } from '../text/of-tax.ts';
 import { isCount, type Token } from '../text/token.ts';
-import { soManyPieces } from '../words/so-many-pieces.ts';
+import { soMany } from '../words/kind-words.ts';
 
 export const mostPieces = 99; // a bare number above it is what the lot costs
 
@@ -22,7 +22,7 @@ export const askOfSum = (count: number, words: string, kind?: PieceKind): Ask =>
   const piece = ofKind(kind);
   const choices: Choice[] = [
     { words: `${count} made so far`, facts: [{ fact: 'made', count, total: true, ...piece, words }] },
-    { words: soManyPieces(count), facts: [{ fact: 'change', what: 'count', to: count, ...piece, words }] },
+    { words: soMany(count), facts: [{ fact: 'change', what: 'count', to: count, ...piece, words }] },
   ];
   const price: Fact = { fact: 'change', what: 'price', to: String(count), per: 'all', words };
   if (kind === undefined) choices.push({ words: `${count} for all of it`, facts: [price] });

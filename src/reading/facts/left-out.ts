@@ -2,6 +2,7 @@
 
 import type { Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
+import { placesIn } from '../text/places-in.ts';
 import { isSingle, type Token } from '../text/token.ts';
 
 const valuesOf = (facts: readonly Unworded[]): ReadonlySet<number> =>
@@ -15,7 +16,7 @@ const valuesOf = (facts: readonly Unworded[]): ReadonlySet<number> =>
 /** Where the plain numbers, the money and the ranges of percents stand that no fact has taken. */
 export const leftOut = (tokens: readonly Token[], { start, end }: Part, facts: readonly Unworded[]): readonly number[] => {
   const values = valuesOf(facts);
-  return Array.from({ length: end - start }, (_, at) => start + at).filter((index) => {
+  return placesIn({ start, end }).filter((index) => {
     const number = tokens[index]?.number;
     if (number === undefined || tokens[index]?.text === 'one' || !/^(plain|money|length|percent)$/.test(number.form)) return false;
     if (number.form === 'percent' && isSingle(number)) return false;

@@ -4,6 +4,7 @@ import type { FactOf } from '../fact.ts';
 import { pattern } from '../pattern.ts';
 import type { Finding } from '../phrase.ts';
 import type { Ask } from '../reading.ts';
+import { placesIn } from '../text/places-in.ts';
 import type { Token } from '../text/token.ts';
 
 type Pack = FactOf<'pack'>;
@@ -48,7 +49,7 @@ export const eachInPacks = (tokens: readonly Token[], price: number, end: number
     const match = form.at(tokens, price + 1, end);
     const [number, word] = [match?.kept['n']?.number, match?.kept['w']?.text ?? ''];
     const size = number === undefined ? known[word] : number.max === undefined ? Number(number.amount) : undefined;
-    if (match !== undefined && size !== undefined && size > 1) return { size, used: usedBy(match.start, match.end), open: false };
+    if (match !== undefined && size !== undefined && size > 1) return { size, used: placesIn(match), open: false };
   }
   for (const form of besidePack) {
     const match = form.at(tokens, price + 1, end);
@@ -60,11 +61,10 @@ export const eachInPacks = (tokens: readonly Token[], price: number, end: number
     const words = tokens.slice(match.start + 1, match.end).map(({ text }) => text);
     const several = words.some((word) => verb.test(word)) || (plural.test(pack?.text ?? '') && words.includes('in'));
     const perStem = !/^(each|ea|apiece)$/.test(tokens[price + 1]?.text ?? '');
-    return { size: Number(number.amount), used: usedBy(match.start, match.end), open: !several && !perStem };
+    return { size: Number(number.amount), used: placesIn(match), open: !several && !perStem };
   }
   return undefined;
 };
-const usedBy = (start: number, end: number): readonly number[] => Array.from({ length: end - start }, (_, at) => start + at);
 
 const strip = ({ oneOrPack: _, ...pack }: OneOrPack): Pack => pack;
 const isOpen = (fact: object): fact is OneOrPack & { readonly oneOrPack: string } => 'oneOrPack' in fact && fact.oneOrPack !== undefined;

@@ -1,6 +1,7 @@
 // A price that was another one before: "gone up, 12 to 13.50", "was 4.60, now 5.20", "4.60 -> 5.20".
 
 import { formOf, type Match, pattern } from '../pattern.ts';
+import { placesIn } from '../text/places-in.ts';
 import { firstWhere, type Token } from '../text/token.ts';
 
 // "theyre doing it for 11.80", "got it down to 4.20", "they're charging 14 a bunch": in "got 14 stems" and "doing 3 bunches for 30" the number counts.
@@ -68,7 +69,7 @@ export const changeBeside = (
   end: number,
   packed: readonly number[], // and what is said of tax
 ): { readonly kept: Match['kept']; readonly said: readonly number[] } | undefined => {
-  const places = Array.from({ length: end - start }, (_, at) => start + at);
+  const places = placesIn({ start, end });
   const ofPack = (index: number): boolean =>
     (packed.includes(index) && tokens[index]?.text !== ',') ||
     tokens[index]?.number?.form === 'length' ||

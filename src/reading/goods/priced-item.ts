@@ -5,6 +5,7 @@ import { type Match, pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import { taxAt } from '../phrases/tax-basis.ts';
 import type { Stretch } from '../text/message.ts';
+import { placesIn } from '../text/places-in.ts';
 import { isNumber, isSingle, type NumberRead, type Token } from '../text/token.ts';
 import { eachInPacks, type OneOrPack } from './each-in-packs.ts';
 import { fromSeller } from './from-seller.ts';
@@ -114,7 +115,7 @@ export const readItem = (reader: Reader, { start, end }: Stretch, common: PackSi
       token.number?.form === 'plain' && !used.has(start + at) && /^(for|of)$/.test(tokens[start + at - 1]?.text ?? '');
     if (stretch.some(other) && !stretch.some((token, at) => other(token, at) && Number(token.number?.amount) === pack.size)) return [];
   } else {
-    const at = Array.from({ length: end - start }, (_, offset) => start + offset).filter(
+    const at = placesIn({ start, end }).filter(
       (index) => !used.has(index) && isPrice(reader, index, packed, known) && toldOfThen.at(tokens, index, end) === undefined,
     );
     const chosen = at.find((index) => isNumber(tokens[index], 'money')) ?? at[0];

@@ -3,6 +3,7 @@
 import { pattern } from '../pattern.ts';
 import type { Reader } from '../phrase.ts';
 import { namesTax } from '../text/of-tax.ts';
+import { placesIn } from '../text/places-in.ts';
 import { isEnd } from '../text/sentence-end.ts';
 import { firstWhere, isCount, type Token } from '../text/token.ts';
 import { countsBehind, countsInRow, surelyCounts } from './counts-behind.ts';
@@ -103,7 +104,7 @@ export const withListed = (
 const countedBefore = (mentions: readonly Mention[], mention: Mention): boolean =>
   mentions.some((other) => other.countIndex !== undefined && other.countIndex < mention.index && related(other.kind, mention.kind));
 export const needed = (reader: Reader, mentions: readonly Mention[], prices: readonly Price[]): Mention[] => {
-  const priced = new Set(prices.flatMap((price) => Array.from({ length: price.end - price.start }, (_, at) => price.start + at)));
+  const priced = new Set(prices.flatMap(placesIn));
   const used = new Set(mentions.flatMap((mention) => mention.countIndex ?? []));
   const row = neededRow(reader, mentions, prices);
   if (row !== undefined) return row;

@@ -3,6 +3,7 @@
 import type { PieceKind } from '../../handbook/pieces.ts';
 import { type Match, pattern } from '../pattern.ts';
 import { allFree, type Finding, found, type Reader } from '../phrase.ts';
+import { placesIn } from '../text/places-in.ts';
 import { isSingle, type Token } from '../text/token.ts';
 import { allButMaterial } from './all-but-material.ts';
 import { pricedEach } from './price-each.ts';
@@ -82,7 +83,7 @@ export const countsAtFirst = (reader: Reader): Finding | undefined => {
     ({ kept: { n, a } }) => n?.number?.max === undefined && a?.number?.max === undefined && a?.number?.or === undefined,
   );
   if (pieces !== matches.length || !plain) return undefined;
-  const takes = matches.flatMap(({ start, end }) => Array.from({ length: end - start }, (_, offset) => start + offset));
+  const takes = matches.flatMap(placesIn);
   if (takes.some((index) => !reader.free(index))) return undefined;
   return found(
     reader,

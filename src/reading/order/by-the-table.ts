@@ -3,8 +3,9 @@
 import type { PieceKind } from '../../handbook/pieces.ts';
 import { beginsAt, beginsIn, firstIn, type Match, pattern } from '../pattern.ts';
 import { allFree, type Finding, found, type Reader, type Unworded } from '../phrase.ts';
+import { placesIn } from '../text/places-in.ts';
 import { isSingle, type Token } from '../text/token.ts';
-import { soManyPieces } from '../words/so-many-pieces.ts';
+import { soMany } from '../words/kind-words.ts';
 import { amountSaid } from './price-each.ts';
 
 const group =
@@ -71,7 +72,7 @@ const asked = (reader: Reader, { start, end, kept }: Match): Finding => {
   const said = kept['v']?.number;
   const price: Unworded[] = said === undefined ? [] : [{ fact: 'price', ...amountSaid(said), per: 'each' }];
   const choices = [countOf(kept), number(kept['n'])].map((count) => ({
-    words: soManyPieces(count),
+    words: soMany(count),
     facts: found(reader, start, end, [{ fact: 'pieces', piece, count }, ...price]).facts ?? [],
   }));
   return { start, end, asks: [{ about: 'count', why: 'which number', words, choices }] };
@@ -116,7 +117,7 @@ export const byTheTable = (reader: Reader): Finding | undefined => {
     const facts = [piece, ...(other === undefined ? [] : [other])].map(
       (kind): Unworded => ({ fact: 'pieces', piece: kind, count: countOf(kept) }),
     );
-    const takes = Array.from({ length: end - start }, (_, at) => start + at).filter((at) => tokens[at]?.means['material'] === undefined);
+    const takes = placesIn({ start, end }).filter((at) => tokens[at]?.means['material'] === undefined);
     return found(reader, start, end, facts, takes);
   }
   return undefined;

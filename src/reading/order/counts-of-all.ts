@@ -1,6 +1,7 @@
 // How many there are together, said beside the kinds: "38 all told - 30 lapels, 8 corsages", "38 pieces in all: 30 lapels at 17, 8 corsages at 32". It is no price.
 
 import type { Reader } from '../phrase.ts';
+import { placesIn } from '../text/places-in.ts';
 import type { Mention } from './mention.ts';
 import type { Price } from './price-at.ts';
 import { countOf } from './read-order.ts';
@@ -54,7 +55,7 @@ export const countsOfAll = (reader: Reader, mentions: readonly Mention[], prices
   const sums = counted.filter((line) => line.kind === 'unspecified' && countOf(line).count === all);
   return {
     prices: bare.filter(isSum),
-    tokens: sums.flatMap(({ start, end }) => Array.from({ length: end - start }, (_, at) => start + at)),
+    tokens: sums.flatMap(placesIn),
     doubtful: bare.some((price) => !isSum(price) && Number(price.number.amount) < leastEach * all),
   };
 };

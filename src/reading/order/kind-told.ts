@@ -1,6 +1,7 @@
 // What a price is, told apart from its number: "R2 000 for all of them, that's the budget", "£300 inc vat - that's the max", "their budget for 12 corsages is 360".
 
 import { beginsAt, firstAt, pattern } from '../pattern.ts';
+import { placesIn } from '../text/places-in.ts';
 import type { Token } from '../text/token.ts';
 import type { Price } from './price-at.ts';
 
@@ -30,20 +31,19 @@ interface KindTold {
   readonly kind: NonNullable<Price['kind']>;
   readonly tokens: readonly number[];
 }
-const span = (start: number, end: number): number[] => Array.from({ length: end - start }, (_, at) => start + at);
 
 const kindToldBehind = (tokens: readonly Token[], end: number): KindTold | undefined => {
   const cap = goOver.at(tokens, end, tokens.length);
   const next = tokens[cap?.end ?? end];
   if (over.test(cap?.kept['k']?.text ?? '') && next?.kind !== 'word' && next?.number === undefined)
-    return { kind: 'up to', tokens: span(end, cap?.end ?? end) };
+    return { kind: 'up to', tokens: placesIn({ start: end, end: cap?.end ?? end }) };
   if (!beginsAt(behind, tokens, end)) return undefined;
   const match = firstAt(behind, tokens, end, tokens.length);
   if (match === undefined || otherwise.test(tokens[match.end]?.text ?? '') || tokens[match.end]?.number !== undefined) return undefined;
   const said = match.kept['k'];
   if (said?.means['upTo'] !== undefined && !ceiling.test(said.text)) return undefined;
-  const capped = span(match.start, match.end).some((index) => ceiling.test(tokens[index]?.text ?? ''));
-  return { kind: capped ? 'up to' : 'budget', tokens: span(match.start, match.end) };
+  const capped = placesIn(match).some((index) => ceiling.test(tokens[index]?.text ?? ''));
+  return { kind: capped ? 'up to' : 'budget', tokens: placesIn(match) };
 };
 
 // What is said before the pieces the price is for.
@@ -54,9 +54,7 @@ const kindToldAhead = (tokens: readonly Token[], start: number): KindTold | unde
     if (match?.end === start)
       return {
         kind: tokens[from]?.means['budget'] !== undefined ? 'budget' : 'up to',
-        tokens: span(match.start, match.end).filter(
-          (index) => tokens[index]?.number === undefined && tokens[index]?.means['piece'] === undefined,
-        ),
+        tokens: placesIn(match).filter((index) => tokens[index]?.number === undefined && tokens[index]?.means['piece'] === undefined),
       };
   }
   return undefined;

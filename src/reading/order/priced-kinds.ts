@@ -4,6 +4,7 @@ import type { PieceKind } from '../../handbook/pieces.ts';
 import type { Fact, FactOf } from '../fact.ts';
 import { type Match, pattern } from '../pattern.ts';
 import type { Finding, Reader } from '../phrase.ts';
+import { placesIn } from '../text/places-in.ts';
 import type { Mention } from './mention.ts';
 import type { Price } from './price-at.ts';
 import { priceFact } from './read-order.ts';
@@ -80,9 +81,7 @@ export const ofKinds = (reader: Reader, kinds: readonly PricedKind[]): Finding =
       ? { ...priceFact(price, 'each', false), piece, words }
       : { fact: 'pieces', piece, count: Number(count.number?.amount), price: { ...amounts, per: 'each' }, words };
   }) as Fact[];
-  const tokens = new Set(
-    kinds.flatMap(({ price }) => [...Array.from({ length: price.end - price.start }, (_, at) => price.start + at), ...(price.told ?? [])]),
-  );
+  const tokens = new Set(kinds.flatMap(({ price }) => [...placesIn(price), ...(price.told ?? [])]));
   if (count !== undefined && many !== undefined) for (let index = many.start; index < many.end; index++) tokens.add(index);
   for (const { from, to } of kinds) for (let index = from; index < to; index++) tokens.add(index);
   const sorted = [...tokens].sort((a, b) => a - b);

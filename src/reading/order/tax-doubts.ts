@@ -2,6 +2,7 @@
 
 import { type Match, pattern } from '../pattern.ts';
 import type { Finding, Reader } from '../phrase.ts';
+import { placesIn } from '../text/places-in.ts';
 import { isEnd } from '../text/sentence-end.ts';
 
 /** "no vat on top" may mean "no, vat on top". */
@@ -45,5 +46,5 @@ export const besidePrice = ({ tokens }: Reader, index: number): boolean => {
 export const bothTaxes = '<tax:tax> ((and|&|+|n|/|,|plus) (the)? <second:taxName>)?';
 export const withoutSecond = ({ tokens }: Reader, { start, end, kept }: Match, finding: Finding): Finding => {
   if (kept['second'] === undefined) return finding;
-  return { ...finding, takes: Array.from({ length: end - start }, (_, at) => start + at).filter((at) => tokens[at] !== kept['second']) };
+  return { ...finding, takes: placesIn({ start, end }).filter((at) => tokens[at] !== kept['second']) };
 };

@@ -12,7 +12,7 @@ import { type Finding, found, type Phrase, type Reader, type Unworded } from '..
 import { ofKind } from '../text/kind-named.ts';
 import type { Part } from '../text/message.ts';
 import { isRangeOrChoice, isSingle } from '../text/token.ts';
-import { soManyPieces } from '../words/so-many-pieces.ts';
+import { soMany } from '../words/kind-words.ts';
 
 const opening =
   /^(,|-|ok|okay|oh|and|so|but|sorry|actually|no|nope|hey|hi|now|well|please|pls|plz|just|we|i|they|she|he|you|you'll|can|could|lets|let's|then|right|also|we've|weve|i've|ive|they've|theyve|she's|he's|that|that's|update|correction|apparently|argh|ugh|bugger|damn|oops|whoops|fyi|client|bride|the|hiya|morning|turns|out)$/;
@@ -56,7 +56,7 @@ const asked = (reader: Reader, { start, end, kept }: Match): Finding | undefined
   if (!again || piece === undefined || !isSingle(number)) return undefined;
   const words = reader.words(start, end);
   const choices = [
-    { words: soManyPieces(number.amount), facts: [{ ...factFor('now', Number(number.amount), piece, undefined), words } as Fact] },
+    { words: soMany(number.amount), facts: [{ ...factFor('now', Number(number.amount), piece, undefined), words } as Fact] },
     { words: `${number.amount} fewer`, facts: [{ ...factFor('fewer', Number(number.amount), piece, undefined), words } as Fact] },
   ];
   return { start, end, asks: [{ about: 'count', why: 'which number', words, choices }] };

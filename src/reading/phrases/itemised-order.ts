@@ -9,13 +9,13 @@ import { type Finding, found, type Phrase, type Reader } from '../phrase.ts';
 import type { Choice } from '../reading.ts';
 import type { Stretch } from '../text/message.ts';
 import { tellsOfTax } from '../text/of-tax.ts';
+import { placesIn } from '../text/places-in.ts';
 import type { Token } from '../text/token.ts';
 import { taxAt } from './tax-basis.ts';
 
 const held = ({ start, end }: Stretch): Finding => ({ start, end, held: true, whole: true });
 const apart = (stretch: Stretch): Finding => ({ ...held(stretch), apart: true });
 const silent = ({ start, end }: Stretch): Finding => ({ start, end });
-const placesIn = ({ start, end }: Stretch): readonly number[] => Array.from({ length: end - start }, (_, offset) => start + offset);
 
 // A line's pieces, without its number in the list, its code and what the line comes to: those are understood and told by nobody.
 const ofPieces = (reader: Reader, sheet: Sheet): readonly Finding[] => {

@@ -3,6 +3,7 @@
 import type { Material, PieceKind } from '../../handbook/pieces.ts';
 import { firstAt, pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader } from '../phrase.ts';
+import { placesIn } from '../text/places-in.ts';
 import { isMaterial } from './material-said.ts';
 
 const after =
@@ -96,11 +97,7 @@ const find = (reader: Reader): Finding[] => {
     const on = kind?.end ?? last + 1;
     // "swap fresh for dried on 6 crowns": of how many?
     if (kind?.kept['n'] !== undefined) return [{ start: Math.min(match.start, fresh), end: on, held: true }];
-    const takes = [
-      ...Array.from({ length: match.end - match.start }, (_, at) => match.start + at),
-      fresh,
-      ...Array.from({ length: on - last - 1 }, (_, at) => last + 1 + at),
-    ];
+    const takes = [...placesIn(match), fresh, ...Array.from({ length: on - last - 1 }, (_, at) => last + 1 + at)];
     const [start, end] = [Math.min(match.start, fresh), on];
     if (takes.some((at) => !reader.free(at))) continue;
     return [

@@ -9,6 +9,7 @@ import { isDoubted } from '../order/material-doubted.ts';
 import { countsSome, shareOfThem, someOfThem } from '../order/share-of-them.ts';
 import { anyIn, firstIn, pattern } from '../pattern.ts';
 import { allFree, type Finding, found, type Phrase, type Reader } from '../phrase.ts';
+import { placesIn } from '../text/places-in.ts';
 import { wordList } from '../words/word-list.ts';
 
 // Words that mean something else most of the time: only beside trade facts.
@@ -188,7 +189,7 @@ const find = (reader: Reader): Finding[] => {
     (finding.facts ?? []).map((fact) => ({ words: fact.fact === 'material' ? fact.material : '', facts: [fact] })),
   );
   const unique = choices.filter((choice, at) => choices.findIndex((other) => other.words === choice.words) === at);
-  const takes = general.flatMap((finding) => Array.from({ length: finding.end - finding.start }, (_, at) => finding.start + at));
+  const takes = general.flatMap(placesIn);
   const words = reader.words(first?.start ?? 0, general.at(-1)?.end ?? 0);
   return [
     ...findings.filter((finding) => !general.includes(finding)),

@@ -42,7 +42,7 @@ import { tellsWork } from '../order/tells-work.ts';
 import { toldPrices } from '../order/told-prices.ts';
 import { withWorkedOut } from '../order/worked-out.ts';
 import { pattern } from '../pattern.ts';
-import type { Finding, Phrase, Reader } from '../phrase.ts';
+import { type Finding, type Phrase, type Reader, takenBy } from '../phrase.ts';
 import type { Ask } from '../reading.ts';
 import { namesTax, tellsOfTax } from '../text/of-tax.ts';
 import { inOtherMatter } from '../text/other-matters.ts';
@@ -128,7 +128,7 @@ const find = (reader: Reader): Finding[] => {
   const kinds = pricedKinds(mentions, prices);
   if (kinds !== undefined) {
     const read = ofKinds(reader, kinds);
-    const taken = new Set(read.takes ?? Array.from({ length: read.end - read.start }, (_, at) => read.start + at));
+    const taken = new Set(takenBy(read));
     return [leftOver(reader, taken, []) ? { start: read.start, end: read.end, takes: [...taken], held: true } : read];
   }
   const placement = matchPrices(mentions, equalsTotal(reader, prices, counts));

@@ -8,7 +8,7 @@ import { allFree, type Finding, type Phrase, type Reader } from '../phrase.ts';
 import type { Choice } from '../reading.ts';
 import type { Part } from '../text/message.ts';
 import { isSingle, type Token } from '../text/token.ts';
-import { soManyPieces } from '../words/so-many-pieces.ts';
+import { soMany } from '../words/kind-words.ts';
 
 const some = '(about)? <a:count> (x)? (<material>)? <p:piece>';
 const pay = '(pay|paying|pays|paid|charge|charging|charges|charged|bill|billing|billed|invoice|invoicing|invoiced)';
@@ -46,8 +46,8 @@ const findIn = (reader: Reader, { start, end, asked }: Part): readonly Finding[]
   const order = (count: number): Fact => ({ fact: 'pieces', piece, count, words });
   const price = (per: 'each' | 'all'): Fact => ({ fact: 'price', amount: String(fewer), per, words });
   const choices: Choice[] = [
-    { words: soManyPieces(many), facts: [order(many)] },
-    { words: soManyPieces(fewer), facts: [order(fewer)] },
+    { words: soMany(many), facts: [order(many)] },
+    { words: soMany(fewer), facts: [order(fewer)] },
   ];
   // "for 20 of them" counts.
   if (match.kept['o'] === undefined)

@@ -27,6 +27,7 @@ import { type Match, pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader } from '../phrase.ts';
 import { kindOf } from '../recipes/yields.ts';
 import type { Part } from '../text/message.ts';
+import { placesIn } from '../text/places-in.ts';
 import type { Token } from '../text/token.ts';
 
 // "sat feb 20 pins 5p each": the 20th, or twenty of them.
@@ -79,7 +80,7 @@ const readPart = (reader: Reader, whole: Part): readonly Finding[] => {
   const use = another === undefined ? useAhead(reader.tokens, part, only) : undefined;
   const used = use === undefined ? [] : (found(reader, use.start, use.end, [use.fact]).facts ?? []);
   const out = leftOut(reader.tokens, part, facts).filter((index) => use === undefined || index < use.start || index >= use.end);
-  const takes = Array.from({ length: part.end - part.start }, (_, at) => part.start + at).filter((index) => !out.includes(index));
+  const takes = placesIn(part).filter((index) => !out.includes(index));
   return [
     { ...rest, facts: [...withFlowerBefore(withTaxAhead(reader, part, shareTax(facts))), ...used], takes },
     ...out.map((index) => ({ start: index, end: index + 1, held: true })),

@@ -5,7 +5,8 @@ import { priceEach } from '../order/price-each.ts';
 import { type Finding, found, type Phrase, type Reader, type Unworded } from '../phrase.ts';
 import type { Choice } from '../reading.ts';
 import { linesOf } from '../text/lines.ts';
-import { type PricedRow, pricedRow } from '../wearers/priced-rows.ts';
+import { placesIn } from '../text/places-in.ts';
+import { type PricedRow, pricedRow } from '../wearers/priced-row.ts';
 
 const fewest = 2; // lines: one alone is read as a sentence
 const longest = 16; // tokens in a line
@@ -44,7 +45,7 @@ const ask = (reader: Reader, rows: readonly PricedRow[]): Finding => {
   });
   const lines = rows.flatMap((row) => shared(row) ?? []);
   const choices = [choice(`${amount} each`, rows), ...(lines.length === rows.length ? [choice(`${amount} for the line`, lines)] : [])];
-  const takes = rows.flatMap(({ start, end }) => Array.from({ length: end - start }, (_, at) => start + at));
+  const takes = rows.flatMap(placesIn);
   return {
     start: first.start,
     end: rows.at(-1)?.end ?? first.end,

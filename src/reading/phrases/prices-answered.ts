@@ -9,6 +9,7 @@ import { type Match, pattern } from '../pattern.ts';
 import { allFree, type Finding, found, type Phrase, type Reader } from '../phrase.ts';
 import type { Choice } from '../reading.ts';
 import type { Part } from '../text/message.ts';
+import { placesIn } from '../text/places-in.ts';
 import { isCount, isNumber, type NumberRead, type Token } from '../text/token.ts';
 import { taxAt } from './tax-basis.ts';
 
@@ -100,7 +101,7 @@ const askWhose = (reader: Reader, prices: readonly Priced[], kinds: readonly Pie
       facts: priced.map((price): Fact => ({ ...asFact(price), words })),
     };
   };
-  const takes = prices.flatMap(({ start, end }) => Array.from({ length: end - start }, (_, at) => start + at));
+  const takes = prices.flatMap(placesIn);
   return {
     start,
     end,

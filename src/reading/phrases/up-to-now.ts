@@ -6,7 +6,7 @@ import type { Fact } from '../fact.ts';
 import { pattern } from '../pattern.ts';
 import type { Finding, Phrase, Reader } from '../phrase.ts';
 import { isSingle } from '../text/token.ts';
-import { soManyPieces } from '../words/so-many-pieces.ts';
+import { soMany } from '../words/kind-words.ts';
 
 const form = pattern(
   "(ok|so|and|the|our|fyi|,){0,3} <p:piece> (now|(are|is|'s) (now)?) <u:upTo> <n:count> (now|today|already|so far)? (please|pls|thanks|ta|lads|team|x)?",
@@ -25,7 +25,7 @@ const find = (reader: Reader): Finding[] => {
     const made: Fact = { fact: 'made', count, total: true, piece, words };
     const priced = countOrPrice(reader, match, piece, number.amount);
     const wanted: Fact = { fact: 'change', what: 'count', to: count, piece, words };
-    const others = priced?.choices ?? [{ words: soManyPieces(number.amount), facts: [wanted] }];
+    const others = priced?.choices ?? [{ words: soMany(number.amount), facts: [wanted] }];
     const choices = [...others, { words: `${number.amount} made so far`, facts: [made] }];
     return [{ start: part.start, end: part.end, asks: [{ about: 'count', why: 'which number', words, choices }] }];
   });

@@ -4,6 +4,7 @@ import { pattern } from '../pattern.ts';
 import { type Finding, found, type Phrase, type Reader, type Unworded } from '../phrase.ts';
 import { linesOf } from '../text/lines.ts';
 import type { Stretch } from '../text/message.ts';
+import { placesIn } from '../text/places-in.ts';
 import { type Line, namedList } from '../wearers/by-name.ts';
 import { cellOf, cellsIn } from '../wearers/name-cells.ts';
 import { rowOf } from '../wearers/name-rows.ts';
@@ -53,8 +54,7 @@ const sumBehind = ({ tokens }: Reader, from: number): (Stretch & { readonly coun
   return match === undefined ? undefined : { start: match.start, end: match.end, count: Number(match.kept['n']?.number?.amount) };
 };
 
-const tokensOf = (stretches: readonly Stretch[]): number[] =>
-  stretches.flatMap(({ start, end }) => Array.from({ length: end - start }, (_, offset) => start + offset));
+const tokensOf = (stretches: readonly Stretch[]): number[] => stretches.flatMap(placesIn);
 
 const find = (reader: Reader): readonly Finding[] => {
   const { tokens } = reader;

@@ -9,7 +9,6 @@ import { askHowMany } from '../wearers/ask-how-many.ts';
 import { beforePrice } from '../wearers/before-price.ts';
 import { behindGuests } from '../wearers/behind-guests.ts';
 import { countedAgain } from '../wearers/counted-again.ts';
-import { withoutDay } from '../wearers/day-beside.ts';
 import { headsAlone } from '../wearers/head-counts.ts';
 import { tellsWhoHasNone } from '../wearers/heads-named.ts';
 import { tellsLess } from '../wearers/heads-told.ts';
@@ -27,6 +26,7 @@ import { disagrees, sumOfAll } from '../wearers/totals.ts';
 import { forHead, party, tailPieces } from '../wearers/wearer-words.ts';
 import type { Entry } from '../wearers/wearers-read.ts';
 import { withoutWhole } from '../wearers/whole-then-parts.ts';
+import { withoutDay } from '../wearers/without-day.ts';
 import { wornBy } from '../wearers/worn-by.ts';
 
 const joins = /^(plus|and|&|\+|n)$/;

@@ -19,7 +19,7 @@ import { nthDone } from '../progress/nth-done.ts';
 import { numberedDone } from '../progress/numbered-done.ts';
 import { oneThenMore } from '../progress/one-then-more.ts';
 import { onlyThoseLeft } from '../progress/only-those-left.ts';
-import { withoutRest } from '../progress/rest-of-kind.ts';
+import { withoutRest } from '../progress/some-left.ts';
 import { stagesListed } from '../progress/stages-listed.ts';
 import { sumsBehind } from '../progress/sum-behind.ts';
 import { summed } from '../progress/sums.ts';

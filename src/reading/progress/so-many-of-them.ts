@@ -1,14 +1,14 @@
 // How many there were, told behind: "crowns all finished, 4 of them", "bouts done, 12 of those". Without "all" it is that many, and not all of the kind.
 
 import { pattern } from '../pattern.ts';
-import type { Finding, Reader } from '../phrase.ts';
+import { type Finding, type Reader, takenBy } from '../phrase.ts';
+import { placesIn } from '../text/places-in.ts';
 import { isSingle } from '../text/token.ts';
 import { amountOf } from './made-facts.ts';
 
 const behind = pattern(
   "(,|-|\\(|:)? (that's|thats|that was|it's|its|so)? <n:count> of (them|em|those|these) (\\))? (in all|in total|all told|altogether|now|today|so far)? (pls|please|thanks|ta)?",
 );
-const places = (start: number, end: number): number[] => Array.from({ length: end - start }, (_, at) => start + at);
 const every = /^(all|both|every|each|everything|lot|whole)$/;
 
 export const withSoManyOfThem = ({ tokens, free, words }: Reader, finding: Finding): Finding => {
@@ -20,8 +20,8 @@ export const withSoManyOfThem = ({ tokens, free, words }: Reader, finding: Findi
   const next = tokens[match?.end ?? 0];
   if (match === undefined || number === undefined || !(next === undefined || next.kind !== 'word')) return finding;
   for (let index = match.start; index < match.end; index++) if (!free(index)) return finding;
-  const own = finding.takes ?? places(finding.start, finding.end);
-  const takes = [...own, ...places(match.start, match.end)];
+  const own = takenBy(finding);
+  const takes = [...own, ...placesIn(match)];
   // "bouts finished, 10-12 of them": how many is not said.
   if (!isSingle(number.number)) return { start: finding.start, end: match.end, takes, held: true };
   const { all: _, ...rest } = fact;

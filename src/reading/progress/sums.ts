@@ -4,6 +4,7 @@ import type { PieceKind } from '../../handbook/pieces.ts';
 import type { FactOf } from '../fact.ts';
 import { type Finding, found, type Reader, type Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
+import { placesIn } from '../text/places-in.ts';
 import type { Token } from '../text/token.ts';
 import type { DoneList } from './lists.ts';
 import { amountOf, pieceIn } from './made-facts.ts';
@@ -102,7 +103,7 @@ export const summed = (reader: Reader, findings: readonly Finding[]): Finding[] 
   if (first === undefined || second === undefined || facts.some((fact) => fact.piece !== first.piece)) return [...findings];
   const start = plain[0]?.start ?? 0;
   const end = plain.at(-1)?.end ?? start;
-  const takes = plain.flatMap((finding) => Array.from({ length: finding.end - finding.start }, (_, at) => finding.start + at));
+  const takes = plain.flatMap(placesIn);
   const count = facts.reduce((sum, fact) => sum + (fact.count ?? 0), 0);
   const { words: _, ...fact } = first;
   return [...findings.filter((finding) => !plain.includes(finding)), found(reader, start, end, [{ ...fact, count }], takes)];

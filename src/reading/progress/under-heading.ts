@@ -1,8 +1,9 @@
 // A line opened by a kind: "crowns: not started, waiting on wire", "wrist corsages: 4 done, 1 still to do". What it tells without a kind is of that one.
 
 import type { PieceKind } from '../../handbook/pieces.ts';
-import type { Finding, Reader, Unworded } from '../phrase.ts';
+import { type Finding, type Reader, takenBy, type Unworded } from '../phrase.ts';
 import { kindNamed } from '../text/kind-named.ts';
+import { placesIn } from '../text/places-in.ts';
 import { isEnd } from '../text/sentence-end.ts';
 import type { Token } from '../text/token.ts';
 
@@ -41,7 +42,7 @@ const numberBetween = ({ tokens, free }: Reader, start: number, end: number, tak
 export const underHeadings = (reader: Reader, findings: readonly Finding[]): Finding[] => {
   const { tokens } = reader;
   const several = new Set(tokens.flatMap((token) => kindNamed(token) ?? [])).size > 1;
-  const taken = new Set(findings.flatMap(({ start, end, takes }) => takes ?? Array.from({ length: end - start }, (_, at) => start + at)));
+  const taken = new Set(findings.flatMap(takenBy));
   return findings.map((finding) => {
     if (finding.takes !== undefined || !finding.facts?.some(ofNoKind)) return finding;
     const heading = headingOf(tokens, finding.start);
@@ -53,7 +54,7 @@ export const underHeadings = (reader: Reader, findings: readonly Finding[]): Fin
     // "crowns: 6 wanted, 2 done": the six are still to be read.
     if (!open || numberBetween(reader, heading.at, finding.start, taken)) return { ...finding, facts };
     taken.add(heading.at);
-    const own = Array.from({ length: finding.end - finding.start }, (_, at) => finding.start + at);
+    const own = placesIn(finding);
     return { ...finding, facts, takes: [heading.at, ...own] };
   });
 };

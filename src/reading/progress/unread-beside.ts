@@ -4,6 +4,7 @@ import type { Fact } from '../fact.ts';
 import type { Match } from '../pattern.ts';
 import type { Finding, Reader } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
+import { placesIn } from '../text/places-in.ts';
 import { isCount, type Token } from '../text/token.ts';
 
 const clauseEnds = /^(,|;|-|:|but|so|\(|\)|then|though|because|cos|coz|need|needs|want|wants|order|add)$/;
@@ -22,7 +23,7 @@ const spare = /^spares?$/;
 const stretch = (start: number, end: number, takes: (index: number) => boolean): Finding => ({
   start,
   end,
-  takes: Array.from({ length: end - start }, (_, at) => start + at).filter(takes),
+  takes: placesIn({ start, end }).filter(takes),
   held: true,
 });
 

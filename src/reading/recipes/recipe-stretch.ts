@@ -7,6 +7,7 @@ import { firstIn, type Match } from '../pattern.ts';
 import type { Reader, Unworded } from '../phrase.ts';
 import type { Stretch } from '../text/message.ts';
 import { namesTax } from '../text/of-tax.ts';
+import { placesIn } from '../text/places-in.ts';
 import { stretchesBetween } from '../text/stretches-between.ts';
 import type { Token } from '../text/token.ts';
 import { isOneAmongSeveral } from './in-one.ts';
@@ -134,7 +135,7 @@ export const readStretch = (reader: Reader, { start, end }: Stretch, titled = fa
     ending,
     each,
   ].filter((match) => match !== undefined);
-  const removed = new Set(cuts.flatMap((match) => Array.from({ length: match.end - match.start }, (_, at) => match.start + at)));
+  const removed = new Set(cuts.flatMap(placesIn));
   for (let index = start; index < first; index++) removed.add(index);
   const roleName =
     head?.kept['r'] ??

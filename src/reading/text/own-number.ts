@@ -1,10 +1,10 @@
 // "my no is 0491 570 156": the number to ring, and nobody says no.
 
+import { paper } from './papers.ts';
 import { changed, type Token } from './token.ts';
 
 const whose = /^(my|her|his|their|our|your|phone|mobile|mob|cell|contact|tel|order|job|invoice|ref|account|booking|whatsapp)$/;
 // "invoice no 60231": the number of a paper, long enough to be no count put right.
-const paper = /^(inv|invoice|po|docket|receipt|statement|order|quote|job|ref|account|acct|booking)$/;
 const isPaper = (tokens: readonly Token[], index: number): boolean => {
   const [before, next] = [tokens[index - 1], tokens[index + 1]];
   return paper.test(before?.text ?? '') && next?.number?.form === 'plain' && /^\d{3,}$/.test(next.text);

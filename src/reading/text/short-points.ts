@@ -1,6 +1,7 @@
 // Points that belong to a short form and end no sentence: "22 nos. crowns", "approx. 20", "10 in. ribbon".
 
 import { goodsByLength } from '../words/measure-words.ts';
+import { paper } from './papers.ts';
 import { changed, type Token } from './token.ts';
 import { value } from './worded-numbers.ts';
 
@@ -19,7 +20,6 @@ const measuresGoods = (tokens: readonly Token[], index: number): boolean => {
 };
 
 // "invoice no. 60231": the number of a paper.
-const paper = /^(inv|invoice|po|docket|ref|order|job|booking|receipt|acct|account|quote)$/;
 const isPaper = (before: Token | undefined, word: Token | undefined, next: Token | undefined): boolean =>
   word?.text === 'no' && paper.test(before?.text ?? '') && next?.number !== undefined;
 

@@ -3,6 +3,7 @@
 import type { PieceKind } from '../../handbook/pieces.ts';
 import type { Reader, Unworded } from '../phrase.ts';
 import type { Part } from '../text/message.ts';
+import { placesIn } from '../text/places-in.ts';
 import type { Entry } from './wearers-read.ts';
 
 /** How many of each piece the wearers make, or what is said of it behind them. */
@@ -27,7 +28,7 @@ export const piecesOf = (entries: readonly Entry[], said: { piece: PieceKind; co
 
 /** "4 ushers, 2 mums, bouts and corsages": the tokens without pieces that nobody was given, which are named as unread. */
 export const withoutLost = ({ tokens }: Reader, { start, end }: Part, lost: boolean): number[] | undefined => {
-  const all = Array.from({ length: end - start }, (_, offset) => start + offset);
+  const all = placesIn({ start, end });
   const kept = lost ? all.filter((index) => (tokens[index]?.means['piece'] ?? 'unspecified') === 'unspecified') : all;
   return kept.length === all.length ? undefined : kept;
 };

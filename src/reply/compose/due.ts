@@ -1,6 +1,7 @@
 // What is due on a day, as a list: overdue first, then hand-overs, boards, pieces, orders. The morning message and "what's due today?" share it.
 
 import { type Due, dueOn } from '../../planning/due-on.ts';
+import { soMany } from '../../reading/words/kind-words.ts';
 import { addDays, type Day, daysBetween } from '../../values/day.ts';
 import type { Answer, Manner } from '../answer.ts';
 import type { Block, Line } from '../reply.ts';
@@ -54,7 +55,7 @@ export const workLine = (all: readonly Due[]): Line => {
   const minutes = all.reduce((total, due) => total + (due.due === 'pieces' ? due.minutes : 0), 0);
   if (minutes === 0) return text`no pieces to make`;
   const parts = [
-    ...(pieces > 0 ? [strong(pieces === 1 ? '1 piece' : `${pieces} pieces`)] : []),
+    ...(pieces > 0 ? [strong(soMany(pieces))] : []),
     ...(bases > 0 ? [strong(bases === 1 ? '1 dried base' : `${bases} dried bases`)] : []),
   ].map((span) => [span]);
   return parts.length > 0 ? text`${joined(parts, ' and ')} to make, ${duration(minutes)}` : text`${duration(minutes)} at the bench`;

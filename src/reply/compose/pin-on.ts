@@ -4,6 +4,7 @@ import { boardName } from '../../handover/boards.ts';
 import { type PinOnGroup, type PinOnRow, pinOnList } from '../../handover/pin-on-list.ts';
 import { cautionsOnSheet } from '../../handover/work-at-hand.ts';
 import { oneOf } from '../../reading/wearers/role-counts.ts';
+import { soMany } from '../../reading/words/kind-words.ts';
 import { capital } from '../../values/capital.ts';
 import type { Answer, Manner } from '../answer.ts';
 import type { Block, Line } from '../reply.ts';
@@ -23,7 +24,7 @@ export const pinOnBlocks = ({ event, studio, manner }: Answer): readonly Block[]
   return [
     {
       block: 'answer',
-      line: text`${strong(pieces === 1 ? '1 piece' : `${pieces} pieces`)} to pin on, ${named === pieces ? 'all named' : named === 0 ? 'nobody named yet' : `${named} named`}.`,
+      line: text`${strong(soMany(pieces))} to pin on, ${named === pieces ? 'all named' : named === 0 ? 'nobody named yet' : `${named} named`}.`,
     },
     ...(short.length > 0
       ? [{ block: 'problem' as const, line: text`More wearers than pieces. Without one: ${joined(short, ', ')}.` }]

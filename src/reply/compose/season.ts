@@ -1,6 +1,7 @@
 // A season at a glance: one row an event that can be looked back on, their sums, and the same as a file for a spreadsheet.
 
 import { usualSpare } from '../../buying/buy-for-events.ts';
+import { soMany } from '../../reading/words/kind-words.ts';
 import { type Season, type SeasonRow, seasonOf } from '../../review/season.ts';
 import type { Decimal } from '../../values/decimal.ts';
 import type { Answer, Manner } from '../answer.ts';
@@ -62,7 +63,7 @@ const marginOf = ({ afterLabour, afterGoods }: Pick<Season, 'afterLabour' | 'aft
 };
 
 const answerLine = ({ rows, pieces, wholesale, afterGoods, afterLabour }: Season, manner: Manner): Line => {
-  const events = text`${strong(rows.length === 1 ? '1 event' : `${rows.length} events`)}, ${pieces} pieces`;
+  const events = text`${strong(rows.length === 1 ? '1 event' : `${rows.length} events`)}, ${soMany(pieces)}`;
   const spent =
     wholesale.actual === undefined || wholesale.planned === undefined
       ? []

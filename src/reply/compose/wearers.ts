@@ -3,6 +3,7 @@
 import type { Source } from '../../handbook/sources.ts';
 import { careWords } from '../../handover/wearer-cares.ts';
 import { type KindCount, type Wearer, type WearersAsk, type WearersList, wearersList } from '../../handover/wearers.ts';
+import { soMany } from '../../reading/words/kind-words.ts';
 import { capital } from '../../values/capital.ts';
 import type { Answer, Manner } from '../answer.ts';
 import type { Block, Line } from '../reply.ts';
@@ -36,7 +37,7 @@ const answerLine = ({ all, wearers, differences }: WearersList, manner: Manner):
   const rough = wearers.some(({ approx }) => approx);
   const who = text`${rough ? assumedSpan('About ') : ''}${strong(people(all.wearers))}`;
   if (all.pieces === 0) return text`${who}; no pieces are ordered yet.`;
-  const pieces = all.pieces === 1 ? '1 piece' : `${all.pieces} pieces`;
+  const pieces = soMany(all.pieces);
   if (differences.length === 0) return text`${who}, ${pieces}: they agree.`;
   const short = differences.filter(({ over }) => over < 0).map((one) => text`${strong(`${kindWords(one, manner)} short`)}`);
   const over = differences.filter((one) => one.over > 0);

@@ -1,5 +1,6 @@
 // One fact in a few words, for "why?": what was understood, not how.
 
+import type { PieceKind } from '../../handbook/pieces.ts';
 import type { Fact, FactOf } from '../../reading/fact.ts';
 import { parseDay } from '../../values/day.ts';
 import type { Manner } from '../answer.ts';
@@ -32,6 +33,11 @@ const crewSaid = (
   return text`bench: ${parts.join(', ')}`;
 };
 
+const becomes = ({ what, to, some }: FactOf<'change'>, { says }: Manner): string => {
+  if (what !== 'piece') return String(to ?? '');
+  return `as ${some === 1 ? pieceName(to as PieceKind, says) : plural(to as PieceKind, says)}`;
+};
+
 export const factWords = (fact: Fact, manner: Manner): Line => {
   switch (fact.fact) {
     case 'pieces':
@@ -61,7 +67,7 @@ export const factWords = (fact: Fact, manner: Manner): Line => {
     case 'change':
       if (fact.some !== undefined) {
         const some = typeof fact.some === 'number' && fact.piece ? counted(fact.some, fact.piece, manner.says) : `${fact.some} of them`;
-        return text`${some} ${fact.what === 'piece' ? `as ${fact.to ?? ''}` : (fact.to ?? '')}${fact.rest ? `, the rest ${fact.rest}` : ''}`;
+        return text`${some} ${becomes(fact, manner)}${fact.rest ? `, the rest ${fact.rest}` : ''}`;
       }
       return text`change ${fact.what}${fact.to === undefined ? ` by ${fact.by ?? ''}` : ` to ${fact.to}`}`;
     case 'pack':

@@ -1,6 +1,6 @@
 // One clear sentence for each problem: what is wrong, what stays as it was, what to do. A code without a sentence does not compile.
 
-import { kindWords } from '../../thread/kind-words.ts';
+import { kindWords } from '../../reading/words/kind-words.ts';
 import { capital } from '../../values/capital.ts';
 import { parseDay } from '../../values/day.ts';
 import type { Problem, ProblemCode, ProblemData } from '../../values/problem.ts';
