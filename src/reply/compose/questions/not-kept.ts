@@ -1,6 +1,7 @@
 // "£50 deposit paid", "10% off for cash", "delivery 25": none of them is kept, and the answer says so. What a discount comes to is worked out.
 
 import { decimal } from '../../../values/decimal.ts';
+import { fixedMoney, isWholeCoins } from '../../../values/money.ts';
 import type { Answer } from '../../answer.ts';
 import { moneySpan, text } from '../../span.ts';
 import { answerLine, type Question, type Respond } from './respond.ts';
@@ -11,7 +12,7 @@ const ofDelivery =
   /deliver|delivry|post(age)?\b|shipping|freight|courier|set ?up|setting up|install|pinning|travel|transport|packaging|boxes|p ?& ?p/i;
 const percentSaid = /(\d{1,2}(?:[.,]\d+)?) ?(?:%|per ?cent)/i;
 
-const discount = ({ words }: Question, { price, manner }: Answer): ReturnType<Respond> => {
+const discount = ({ words }: Question, { price, manner, studio }: Answer): ReturnType<Respond> => {
   const percent = percentSaid.exec(words)?.[1]?.replace(',', '.');
   if (!price?.ok || price.value.unpriced.length > 0 || percent === undefined || decimal(percent).isZero())
     return answerLine(
@@ -19,8 +20,10 @@ const discount = ({ words }: Question, { price, manner }: Answer): ReturnType<Re
     );
   const now = price.value.priced.all.printed.price;
   const less = now.times(decimal(100).minus(percent)).dividedBy(100);
+  const { currency } = studio.settings;
+  const rounded = isWholeCoins(less, currency) ? '' : ' (rounded)';
   return answerLine(
-    text`I take off no discounts: the figures stand as they were. ${percent} % off ${moneySpan(manner.money(now))} would be ${moneySpan(manner.money(less))}: say “${less.toFixed(2)} in all”, and it is the price.`,
+    text`I take off no discounts: the figures stand as they were. ${percent} % off ${moneySpan(manner.money(now))} would be ${moneySpan(manner.money(less))}${rounded}: say “${fixedMoney(less, currency)} in all”, and it is the price.`,
   );
 };
 
